@@ -1,0 +1,7 @@
+package portwright.model;
+
+import java.util.List;
+import portwright.units.Quantity;
+
+/** The kiln. {@code elements} and {@code fittings}: null unknown, empty none. {@code standHeight}: ground to the underside of the floor. */
+public record Kiln(PlanShape plan, Quantity height, Wall wall, Slab floor, Slab lid, Quantity leakArea, List<ElementRun> elements, List<Fitting> fittings, Quantity standHeight, Quantity power, Double lossFactor) {}
