@@ -5,6 +5,6 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        System.exit(0);
+        System.exit(2);
     }
 }

@@ -1,0 +1,23 @@
+package portwright.check;
+
+import java.util.List;
+import portwright.source.Source;
+
+/**
+ * One finding.
+ *
+ * @param parts names of the parts it is about: the hole first, then the obstacle
+ * @param measured null where nothing is measured
+ * @param limit null where there is none
+ * @param message what is, present tense, number and unit
+ * @param remedy what to do, with how much
+ * @param limitSetByUser whether the design's own limit was used
+ * @param marks places on drawings
+ */
+public record Finding(String rule, Severity severity, Forbids forbids, List<String> parts, Measure measured, Measure limit,
+        String message, String remedy, Source source, boolean limitSetByUser, List<Mark> marks) {
+    public Finding {
+        parts = List.copyOf(parts);
+        marks = List.copyOf(marks);
+    }
+}

@@ -1,0 +1,4 @@
+package portwright.geometry;
+
+/** A true circle, mm. */
+public record Circle(Pt centre, double radius) {}

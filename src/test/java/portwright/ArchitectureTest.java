@@ -1,0 +1,109 @@
+package portwright;
+
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** The house plan: which room may use which, and which library stays in which room. */
+class ArchitectureTest {
+    private static final JavaClasses ALL =
+            new ClassFileImporter().withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("portwright");
+
+    private static final Map<String, List<String>> ALLOWED = new LinkedHashMap<>();
+
+    static {
+        ALLOWED.put("units", List.of());
+        ALLOWED.put("source", List.of());
+        ALLOWED.put("model", List.of("units"));
+        ALLOWED.put("geometry", List.of("model", "units"));
+        ALLOWED.put("data", List.of("source", "units"));
+        ALLOWED.put("calc.combustion", List.of("units", "source", "data"));
+        ALLOWED.put("calc.flow", List.of("units", "source", "data", "calc.combustion"));
+        ALLOWED.put("calc.draft", List.of("units", "source", "data", "calc.flow", "calc.combustion"));
+        ALLOWED.put("calc.supply", List.of("units", "source", "data"));
+        ALLOWED.put("calc.room", List.of("units", "source", "data"));
+        ALLOWED.put("calc.firing", List.of("units", "source", "data", "calc.combustion", "calc.draft", "calc.flow"));
+        ALLOWED.put("review", List.of("calc", "data", "geometry", "model", "units", "source"));
+        ALLOWED.put("check", List.of("review", "geometry", "model", "source", "units", "data", "calc"));
+        ALLOWED.put("layout", List.of("check", "review", "geometry", "model", "units", "source", "data"));
+        ALLOWED.put("file", List.of("model", "units", "data", "source"));
+        ALLOWED.put("report", List.of("check", "review", "model", "source", "units", "geometry", "data", "calc"));
+        ALLOWED.put("drawing", List.of("geometry", "model", "check", "review", "units", "source"));
+        ALLOWED.put("sheet", List.of("report", "check", "review", "geometry", "model", "source", "units", "drawing", "data", "layout"));
+    }
+
+    private static String pkg(String room) {
+        return "portwright." + room + "..";
+    }
+
+    @TestFactory
+    List<DynamicTest> everyRoomUsesOnlyWhatItMay() {
+        List<DynamicTest> tests = new ArrayList<>();
+        ALLOWED.forEach((room, allowed) -> tests.add(DynamicTest.dynamicTest(room, () -> {
+            List<String> ok = new ArrayList<>(allowed.stream().map(ArchitectureTest::pkg).toList());
+            ok.add(pkg(room));
+            DescribedPredicate<JavaClass> foreign =
+                    resideInAPackage("portwright..").and(DescribedPredicate.not(resideInAnyPackage(ok.toArray(String[]::new))));
+            noClasses().that().resideInAPackage(pkg(room)).should().dependOnClassesThat(foreign)
+                    .because("nothing flows back up").allowEmptyShould(true).check(ALL);
+        })));
+        return tests;
+    }
+
+    @Test
+    void commandLineAndWindowDoNotKnowEachOther() {
+        noClasses().that().resideInAPackage(pkg("cli")).should().dependOnClassesThat(resideInAPackage(pkg("app"))).allowEmptyShould(true).check(ALL);
+        noClasses().that().resideInAPackage(pkg("app")).should().dependOnClassesThat(resideInAPackage(pkg("cli"))).allowEmptyShould(true).check(ALL);
+    }
+
+    @Test
+    void noTwoPackagesImportEachOther() {
+        slices().matching("portwright.(**)").should().beFreeOfCycles().allowEmptyShould(true).check(ALL);
+    }
+
+    @Test
+    void librariesStayInTheirRooms() {
+        fence("geometry", "org.locationtech.jts..");
+        fence("sheet", "org.apache.pdfbox..");
+        fence("app", "javafx..");
+        fence("cli", "picocli..");
+    }
+
+    private static void fence(String room, String library) {
+        noClasses().that().resideOutsideOfPackage(pkg(room)).should().dependOnClassesThat(resideInAPackage(library))
+                .because(library + " stays in " + room).check(ALL);
+    }
+
+    @Test
+    void awtIsNowhereButBehindThePdfLibrary() {
+        noClasses().should().dependOnClassesThat(resideInAPackage("java.awt..")).check(ALL);
+    }
+
+    @Test
+    void standardStreamsBelongToTheCommandLine() {
+        noClasses().that().resideOutsideOfPackage(pkg("cli")).and().doNotHaveFullyQualifiedName("portwright.Main")
+                .should().accessField(System.class, "out").orShould().accessField(System.class, "err").check(ALL);
+    }
+
+    @Test
+    void theFenceBites() {
+        assertThat(ALL.stream().anyMatch(c -> c.getPackageName().startsWith("portwright.model"))).isTrue();
+        classes().that().resideInAPackage(pkg("model")).should().bePublic().check(ALL);
+    }
+}
