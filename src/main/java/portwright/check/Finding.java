@@ -6,6 +6,7 @@ import portwright.source.Source;
 /**
  * One finding.
  *
+ * @param forbids what a stop forbids; on a caution or note the purpose it bears on, {@link Forbids#NOTHING} for both
  * @param parts names of the parts it is about: the hole first, then the obstacle
  * @param measured null where nothing is measured
  * @param limit null where there is none

@@ -3,15 +3,39 @@ package portwright.review;
 import java.util.List;
 import portwright.geometry.KilnGeometry;
 import portwright.model.Design;
+import portwright.model.Role;
 
 /**
- * All figures of a design. Sections are null where the design does not allow them; each section's class says what it needs.
+ * All figures of a design, in sections. {@code fire}, {@code supply}, {@code room} and {@code firing} are null in a geometry-only review;
+ * otherwise each is there and says itself what the design does not allow.
  *
  * @param geometry shapes of the kiln
+ * @param assumed values that the design does not give
  */
-public record Review(Design design, KilnGeometry geometry, List<Assumed> assumed) {
+public record Review(Design design, KilnGeometry geometry, FireReview fire, SupplyReview supply, RoomReview room, FiringReview firing,
+        List<Assumed> assumed) {
     /** Runs every calculation. */
     public static Review of(Design design) {
-        return new Review(design, KilnGeometry.of(design), List.of());
+        Assumptions assume = new Assumptions();
+        KilnGeometry geometry = KilnGeometry.of(design);
+        return new Review(design, geometry, new FireReview(), new SupplyReview(), new RoomReview(), new FiringReview(), assume.list());
+    }
+
+    /** Shapes only, quick enough for every pointer move. */
+    public static Review geometryOnly(Design design) {
+        return new Review(design, KilnGeometry.of(design), null, null, null, null, List.of());
+    }
+
+    /** Headline figures. */
+    public Figures figures() {
+        Double inlet = area(Role.INLET);
+        Double flue = area(Role.FLUE);
+        Double ratio = inlet == null || inlet == 0 ? null : flue / inlet;
+        return new Figures(inlet, flue, ratio, null, null, null, null, null, null, null, null);
+    }
+
+    private Double area(Role role) {
+        return design.ports() == null ? null : design.ports().stream().filter(p -> p.role() == role)
+                .mapToDouble(p -> Math.PI / 4 * p.diameter().mm() * p.diameter().mm()).sum();
     }
 }

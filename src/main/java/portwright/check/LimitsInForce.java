@@ -1,0 +1,43 @@
+package portwright.check;
+
+import java.util.Map;
+import portwright.data.LimitRow;
+import portwright.data.LimitTable;
+import portwright.model.Design;
+import portwright.model.UserLimit;
+import portwright.source.Source;
+
+/** The rule book's limits with the design's own in their place. */
+public final class LimitsInForce implements Limits {
+    private final LimitTable table;
+    private final Map<String, Map<String, UserLimit>> own;
+
+    public LimitsInForce(LimitTable table, Design design) {
+        this.table = table;
+        this.own = design.limits() == null ? Map.of() : design.limits();
+    }
+
+    @Override
+    public double value(String rule, String name) {
+        UserLimit user = own(rule, name);
+        return user != null ? user.value() : row(rule, name).value();
+    }
+
+    @Override
+    public boolean setByUser(String rule, String name) {
+        return own(rule, name) != null;
+    }
+
+    @Override
+    public Source source(String rule, String name) {
+        return row(rule, name).source();
+    }
+
+    private UserLimit own(String rule, String name) {
+        return own.getOrDefault(rule, Map.of()).get(name);
+    }
+
+    private LimitRow row(String rule, String name) {
+        return table.find(rule, name).orElseThrow(() -> new IllegalStateException("no limit " + name + " of " + rule));
+    }
+}

@@ -1,0 +1,48 @@
+package portwright.cli;
+
+import java.io.PrintWriter;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+
+/** The command line as a whole. */
+@Command(name = "portwright", mixinStandardHelpOptions = true, versionProvider = VersionText.class,
+        description = "Plans the conversion of an electric kiln for gas reduction: checks ports and flues, computes the fire, prints the drilling template.",
+        subcommands = {CheckCommand.class})
+public final class Cli implements Runnable {
+    /** Done, no stop. */
+    public static final int OK = 0;
+    /** At least one stop, or refused. */
+    public static final int STOP = 1;
+    /** Wrong use, or unreadable or invalid input. */
+    public static final int MISUSE = 2;
+    /** A fault of the program or of writing a file. */
+    public static final int FAULT = 3;
+
+    @CommandLine.Spec
+    private CommandLine.Model.CommandSpec spec;
+
+    @Override
+    public void run() {
+        spec.commandLine().usage(spec.commandLine().getErr());
+    }
+
+    /** Runs one command; results go to {@code out}, messages to {@code err}; answers the exit status. */
+    public static int run(PrintWriter out, PrintWriter err, String... args) {
+        CommandLine line = new CommandLine(new Cli());
+        line.setOut(out);
+        line.setErr(err);
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setExecutionExceptionHandler((e, cmd, parsed) -> {
+            if (e instanceof UserError u) {
+                err.println(u.getMessage());
+                return u.exit();
+            }
+            err.println("A fault of the program: " + e + ". Nothing was changed. Report it with the design file.");
+            return FAULT;
+        });
+        int exit = line.execute(args);
+        out.flush();
+        err.flush();
+        return exit;
+    }
+}

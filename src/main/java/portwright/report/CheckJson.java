@@ -1,0 +1,61 @@
+package portwright.report;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import portwright.check.CheckResult;
+import portwright.check.Finding;
+import portwright.check.Measure;
+import portwright.check.NotChecked;
+import portwright.review.Assumed;
+import portwright.review.Figures;
+import portwright.source.Source;
+
+/** A check's result as one JSON object. */
+public final class CheckJson {
+    private CheckJson() {}
+
+    /** Pretty-printed object with a final newline; numbers that do not exist are null. */
+    public static String write(CheckResult r) {
+        ObjectNode root = Json.object();
+        root.put("portwright", 1).put("title", r.title());
+        root.putObject("verdict").put("drilling", r.drilling().id()).put("lighting", r.lighting().id());
+        r.findings().forEach(f -> finding(root.withArray("findings").addObject(), f));
+        root.withArray("findings");
+        root.withArray("notChecked");
+        for (NotChecked n : r.notChecked()) {
+            ObjectNode o = root.withArray("notChecked").addObject().put("rule", n.rule());
+            n.needs().forEach(o.putArray("needs")::add);
+            o.put("forbids", n.forbids().id());
+        }
+        root.withArray("assumed");
+        for (Assumed a : r.assumed()) {
+            root.withArray("assumed").addObject().put("field", a.field()).put("value", a.value()).put("why", a.why());
+        }
+        figures(root.putObject("figures"), r.figures());
+        return Json.text(root);
+    }
+
+    private static void finding(ObjectNode o, Finding f) {
+        o.put("rule", f.rule()).put("severity", f.severity().id()).put("forbids", f.forbids().id());
+        f.parts().forEach(o.putArray("parts")::add);
+        measure(o, "measured", f.measured());
+        measure(o, "limit", f.limit());
+        o.put("message", f.message()).put("remedy", f.remedy());
+        Source s = f.source();
+        o.putObject("source").put("title", s.title()).put("edition", s.edition()).put("place", s.place()).put("standing", s.standing().id());
+        o.put("limitSetByUser", f.limitSetByUser());
+    }
+
+    private static void measure(ObjectNode o, String name, Measure m) {
+        if (m == null) {
+            o.putNull(name);
+        } else {
+            Json.number(o.putObject(name), "value", m.value()).put("unit", m.unit());
+        }
+    }
+
+    private static void figures(ObjectNode o, Figures f) {
+        ObjectNode all = new ObjectMapper().valueToTree(f);
+        all.fields().forEachRemaining(e -> Json.number(o, e.getKey(), e.getValue().isNull() ? null : e.getValue().asDouble()));
+    }
+}

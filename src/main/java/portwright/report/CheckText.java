@@ -1,0 +1,139 @@
+package portwright.report;
+
+import java.util.List;
+import portwright.check.CheckResult;
+import portwright.check.Finding;
+import portwright.check.Forbids;
+import portwright.check.Severity;
+import portwright.check.Verdict;
+import portwright.review.Figures;
+import portwright.units.Format;
+
+/** A check's result as text for people: verdict, stops, cautions, notes, what was not checked, what was assumed, figures. */
+public final class CheckText {
+    private final StringBuilder out = new StringBuilder();
+    private final int width;
+    private final boolean colour;
+
+    private CheckText(int width, boolean colour) {
+        this.width = width;
+        this.colour = colour;
+    }
+
+    /** The text, wrapped to {@code width} columns. */
+    public static String write(CheckResult r, int width, boolean colour) {
+        CheckText t = new CheckText(width, colour);
+        t.all(r);
+        return t.out.toString();
+    }
+
+    private void all(CheckResult r) {
+        line(bold(r.title()));
+        out.append('\n');
+        line("Drilling: " + verdict(r, Forbids.DRILLING, r.drilling(), "Do not drill"));
+        line("Lighting: " + verdict(r, Forbids.LIGHTING, r.lighting(), "Do not light"));
+        findings(r, Severity.STOP, "Stops", "31");
+        findings(r, Severity.CAUTION, "Cautions", "33");
+        findings(r, Severity.NOTE, "Notes", "34");
+        if (!r.notChecked().isEmpty()) {
+            head("Not checked", r.notChecked().size());
+            r.notChecked().forEach(n -> wrap("  - ", n.rule() + (n.forbids() == Forbids.NOTHING ? "" : " (" + n.forbids().id() + ")")
+                    + ": add " + String.join(", ", n.needs())));
+        }
+        if (!r.assumed().isEmpty()) {
+            head("Assumed", r.assumed().size());
+            r.assumed().forEach(a -> wrap("  - ", a.field() + " = " + a.value() + ": " + a.why()));
+        }
+        figures(r.figures());
+        out.append('\n');
+        wrap("", "Local codes and licensed practice come before this program. Portwright never says that a kiln or a room is safe.");
+    }
+
+    private static String verdict(CheckResult r, Forbids purpose, Verdict v, String stop) {
+        return switch (v) {
+            case STOP -> "STOP. " + stop + ": " + count(r.stops(purpose), "stop") + ".";
+            case INCOMPLETE -> "INCOMPLETE. No stop found, but " + count(r.notChecked().stream().filter(n -> n.forbids() == purpose).count(), "rule") + " could not be checked.";
+            case CAUTION -> "no stop, " + count(r.count(Severity.CAUTION), "caution") + ".";
+            case CLEAR -> "no stop, no caution.";
+        };
+    }
+
+    private static String count(long n, String word) {
+        return n + " " + word + (n == 1 ? "" : "s");
+    }
+
+    private void findings(CheckResult r, Severity severity, String title, String code) {
+        List<Finding> list = r.findings().stream().filter(f -> f.severity() == severity).toList();
+        if (list.isEmpty()) {
+            return;
+        }
+        head(title, list.size());
+        for (Finding f : list) {
+            wrap("  " + paint(code, severity.id().toUpperCase(java.util.Locale.ROOT)) + " ", f.rule()
+                    + (f.parts().isEmpty() ? "" : " · " + String.join(", ", f.parts()))
+                    + (f.forbids() == Forbids.NOTHING ? "" : severity == Severity.STOP ? " · forbids " + f.forbids().id() : ""));
+            wrap("      ", f.message());
+            if (!f.remedy().isEmpty()) {
+                wrap("      ", f.remedy());
+            }
+            wrap("      ", (f.limitSetByUser() ? "Your own limit. " : "") + f.source().line());
+        }
+    }
+
+    private void figures(Figures f) {
+        head("Figures", -1);
+        figure("inlet area", f.inletAreaMm2(), 0.01, 1, "cm²");
+        figure("flue area", f.flueAreaMm2(), 0.01, 1, "cm²");
+        figure("flue : inlet", f.flueToInletRatio(), 1, 2, "");
+        figure("floor, weakest line lost", f.weakestFloorSectionShare(), 100, 1, "%");
+        figure("lid, weakest line lost", f.weakestLidSectionShare(), 100, 1, "%");
+        figure("chamber volume", f.chamberVolumeL(), 1, 0, "L");
+        figure("gas, net heat", f.heatNetKw(), 1, 2, "kW");
+        figure("gas", f.gasKgPerH(), 1, 3, "kg/h");
+        figure("gas per chamber volume", f.gasWattsPerLitre(), 1, 1, "W/L");
+        figure("cylinder lasts", f.cylinderHours(), 1, 1, "h");
+        figure("fresh air needed", f.freshAirM3PerH(), 1, 0, "m³/h");
+    }
+
+    private void figure(String name, Double value, double factor, int decimals, String unit) {
+        if (value != null) {
+            line("  " + String.format("%-26s", name) + Format.plain(value * factor, decimals) + " " + unit);
+        }
+    }
+
+    private void head(String title, int n) {
+        out.append('\n');
+        line(bold(title + (n < 0 ? "" : " (" + n + ")")));
+    }
+
+    private void wrap(String first, String text) {
+        int indent = first.replaceAll("\u001b\\[[0-9;]*m", "").length();
+        StringBuilder row = new StringBuilder(first);
+        int used = indent;
+        boolean fresh = true;
+        for (String word : text.split(" ")) {
+            if (!fresh && used + 1 + word.length() > width) {
+                line(row.toString());
+                row = new StringBuilder(" ".repeat(indent));
+                used = indent;
+                fresh = true;
+            }
+            row.append(fresh ? "" : " ").append(word);
+            used += word.length() + (fresh ? 0 : 1);
+            fresh = false;
+        }
+        line(row.toString());
+    }
+
+    private void line(String s) {
+        out.append(s.stripTrailing()).append('\n');
+    }
+
+    private String bold(String s) {
+        return paint("1", s);
+    }
+
+    private String paint(String code, String s) {
+        return colour ? "\u001b[" + code + "m" + s + "\u001b[0m" : s;
+    }
+}

@@ -1,0 +1,4 @@
+package portwright.review;
+
+/** Fire figures of a design. */
+public record FireReview() {}

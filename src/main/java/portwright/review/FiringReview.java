@@ -1,0 +1,4 @@
+package portwright.review;
+
+/** Firing figures of a design. */
+public record FiringReview() {}

@@ -1,0 +1,4 @@
+package portwright.review;
+
+/** Room figures of a design. */
+public record RoomReview() {}

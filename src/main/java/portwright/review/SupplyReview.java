@@ -1,0 +1,4 @@
+package portwright.review;
+
+/** Supply figures of a design. */
+public record SupplyReview() {}
