@@ -1,0 +1,22 @@
+#!/usr/bin/env bash
+# Builds an app image of this operating system with its own runtime (target/image/portwright) and, on Debian-like systems, a .deb in target/image.
+# Called by the Maven profile "image" after packaging. Needs the JDK's jpackage, and on Linux dpkg-deb and fakeroot for the .deb.
+set -eu
+version=$1
+cd "$(dirname "$0")/../.."
+rm -rf target/image target/image-input
+mkdir -p target/image-input
+cp target/portwright.jar target/image-input/
+cp -r target/lib target/image-input/lib
+modules=java.base,java.desktop,java.logging,java.xml,java.naming,jdk.unsupported,jdk.jfr
+common=(--name portwright --app-version "$version" --vendor Portwright
+        --description "Plans the conversion of an electric kiln for gas reduction")
+jpackage --type app-image "${common[@]}" --input target/image-input --main-jar portwright.jar --main-class portwright.Main \
+         --add-modules "$modules" --jlink-options "--strip-debug --no-header-files --no-man-pages --compress=2" \
+         --java-options "-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto" --dest target/image
+# The image's runtime has no class archive until one is written.
+if [ -x target/image/portwright/lib/runtime/bin/java ]; then target/image/portwright/lib/runtime/bin/java -Xshare:dump >/dev/null; fi
+if command -v dpkg-deb >/dev/null && command -v fakeroot >/dev/null; then
+  jpackage --type deb "${common[@]}" --app-image target/image/portwright --linux-package-deps libgtk-3-0 --linux-shortcut --dest target/image
+fi
+ls -1 target/image
