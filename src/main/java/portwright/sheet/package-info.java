@@ -1,0 +1,5 @@
+/**
+ * Full-size paper: sizes, tiles, template pages, first and last page, firing card. The only package that sees the PDF
+ * library. Vector only; millimetres become points once, in double; nothing is ever scaled to fit.
+ */
+package portwright.sheet;
