@@ -1,0 +1,47 @@
+package portwright.data;
+
+import java.util.ArrayList;
+import java.util.List;
+import portwright.source.Source;
+
+/**
+ * Auto-ignition temperature and flammability limits of a gas in air, one record per standard.
+ *
+ * @param gas methane, propane, butane, carbon monoxide or hydrogen; use methane for natural gas
+ * @param autoIgnitionC °C
+ * @param lowerLimitPct lower flammability limit, volume % in air
+ * @param upperLimitPct upper flammability limit, volume % in air
+ * @param source the standard
+ */
+public record Ignition(String gas, double autoIgnitionC, double lowerLimitPct, double upperLimitPct, Source source) {
+
+    /** All values of all standards. */
+    public static List<Ignition> load() {
+        List<Ignition> out = new ArrayList<>();
+        for (Table.Row r : Table.load("ignition.csv").rows()) {
+            Ignition i = new Ignition(r.text("gas"), r.positive("autoIgnitionC"), r.positive("lowerLimitPct"),
+                    r.positive("upperLimitPct"), r.source());
+            if (i.lowerLimitPct >= i.upperLimitPct) {
+                throw r.error("upperLimitPct", "is not above the lower limit");
+            }
+            out.add(i);
+        }
+        return List.copyOf(out);
+    }
+
+    /** The record with the lowest auto-ignition temperature: the one to warn with. */
+    public static Ignition lowestAutoIgnition(String gas) {
+        return of(gas, (a, b) -> Double.compare(a.autoIgnitionC, b.autoIgnitionC));
+    }
+
+    /** The record with the lowest lower limit: the one to warn with. */
+    public static Ignition lowestLimit(String gas) {
+        return of(gas, (a, b) -> Double.compare(a.lowerLimitPct, b.lowerLimitPct));
+    }
+
+    private static Ignition of(String gas, java.util.Comparator<Ignition> by) {
+        String name = gas.equals("natural-gas") ? "methane" : gas;
+        return load().stream().filter(i -> i.gas.equals(name)).min(by)
+                .orElseThrow(() -> new IllegalArgumentException("no ignition values for '" + gas + "'"));
+    }
+}
