@@ -1,0 +1,65 @@
+package portwright.calc.firing;
+
+import java.util.List;
+
+/**
+ * One computed firing.
+ *
+ * @param samples evenly spaced, and at every end of a step
+ * @param steps one result for each step begun
+ * @param cones every watched cone that went down, in time order
+ * @param reached true when every step reached its goal
+ * @param hottestOutsideK hottest cold face met
+ */
+public record FiringRun(List<Sample> samples, List<StepResult> steps, List<ConeDown> cones, EnergyBalance energy,
+        boolean reached, double hottestOutsideK) {
+    public FiringRun {
+        samples = List.copyOf(samples);
+        steps = List.copyOf(steps);
+        cones = List.copyOf(cones);
+    }
+
+    public double endS() {
+        return samples.get(samples.size() - 1).timeS();
+    }
+
+    public double topK() {
+        return samples.stream().mapToDouble(Sample::chamberK).max().orElseThrow();
+    }
+
+    public double electricJ() {
+        return energy.electricJ();
+    }
+
+    public double fuelKg() {
+        return steps.stream().mapToDouble(StepResult::fuelKg).sum();
+    }
+
+    /** Time in seconds when the chamber first passes a temperature, by straight line between samples; NaN if never. */
+    public double timeAtK(double kelvin) {
+        Sample before = samples.get(0);
+        for (Sample s : samples) {
+            if (s.chamberK() >= kelvin) {
+                double d = s.chamberK() - before.chamberK();
+                return d <= 0 ? s.timeS()
+                        : before.timeS() + (s.timeS() - before.timeS()) * (kelvin - before.chamberK()) / d;
+            }
+            before = s;
+        }
+        return Double.NaN;
+    }
+
+    /** Climb in K/s of the sample nearest to the first passing of a temperature; NaN if never passed. */
+    public double climbAtK(double kelvin) {
+        Sample before = samples.get(0);
+        for (Sample s : samples) {
+            if (s.chamberK() >= kelvin) {
+                double d = s.chamberK() - before.chamberK();
+                double f = d <= 0 ? 1 : (kelvin - before.chamberK()) / d;
+                return before.climbKPerS() + f * (s.climbKPerS() - before.climbKPerS());
+            }
+            before = s;
+        }
+        return Double.NaN;
+    }
+}

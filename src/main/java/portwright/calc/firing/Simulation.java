@@ -1,0 +1,218 @@
+package portwright.calc.firing;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Runs the steps of a firing through the heat balance.
+ *
+ * <p>Energy balances to 1e-3 over any firing (to rounding, in fact: the scheme is conservative). The controller is ideal:
+ * it gives exactly the power that follows the rate, between nothing and all there is.
+ */
+public final class Simulation {
+    private static final double STALL_K_PER_S = 1 / 3600.0;
+    private static final double STALL_WINDOW_S = 1800;
+    private static final double PATIENCE_S = 6 * 3600.0;
+    private static final double HOTTEST_K = 1800;
+
+    private final KilnHeat kiln;
+    private final GasExchange gas;
+    private final Numerics numerics;
+    private final List<ConeWork> watched;
+    private final double[] work;
+    private final Balance balance;
+    private final double startK;
+    private final List<Sample> samples = new ArrayList<>();
+    private final List<ConeDown> down = new ArrayList<>();
+    private double timeS;
+    private double electricJ;
+    private double fuelNetJ;
+    private double fuelKg;
+    private double carriedOutJ;
+    private double radiationJ;
+    private double wallLossJ;
+    private double hottestOutsideK;
+    private double climb;
+
+    private Simulation(KilnHeat kiln, GasExchange gas, List<ConeWork> watched, Numerics numerics) {
+        this.kiln = kiln;
+        this.gas = gas;
+        this.numerics = numerics;
+        this.watched = watched;
+        this.work = new double[watched.size()];
+        this.startK = kiln.roomK();
+        this.balance = new Balance(kiln, startK, numerics.intervalsPerLayer());
+    }
+
+    /**
+     * Computes a firing from a cold kiln.
+     *
+     * @param watched cones placed in the kiln besides those the steps name
+     */
+    public static FiringRun run(KilnHeat kiln, GasExchange gas, List<Step> steps, List<ConeWork> watched, Numerics numerics) {
+        if (steps.isEmpty()) {
+            throw new IllegalArgumentException("a firing needs a step");
+        }
+        List<ConeWork> all = new ArrayList<>(watched);
+        for (Step s : steps) {
+            if (s.goal() instanceof Step.ToCone c && all.stream().noneMatch(w -> w.name().equals(c.cone().name()))) {
+                all.add(c.cone());
+            }
+        }
+        return new Simulation(kiln, gas, all, numerics).run(steps);
+    }
+
+    private FiringRun run(List<Step> steps) {
+        List<StepResult> results = new ArrayList<>();
+        boolean reached = true;
+        for (int i = 0; i < steps.size() && reached; i++) {
+            StepResult r = step(i, steps.get(i));
+            results.add(r);
+            reached = r.reached();
+        }
+        EnergyBalance energy = new EnergyBalance(electricJ, fuelNetJ, carriedOutJ, radiationJ, wallLossJ,
+                balance.shellJ(startK), balance.loadJ(startK));
+        return new FiringRun(samples, results, down, energy, reached, hottestOutsideK);
+    }
+
+    private StepResult step(int index, Step step) {
+        double beginS = timeS;
+        double beginK = balance.chamberK();
+        double electric0 = electricJ;
+        double fuel0 = fuelKg;
+        double heat0 = fuelNetJ;
+        double share = damper(step, beginK);
+        FlowCurve flow = new FlowCurve(kiln, gas, step, share);
+        double most = !step.electric() ? 0
+                : kiln.elements().fullW() * (step.controlled() ? 1 : step.elementShare());
+        int cone = step.goal() instanceof Step.ToCone c ? indexOf(c.cone()) : -1;
+        double goalK = step.goal() instanceof Step.To t ? t.temperatureK() : Double.NaN;
+        double direction = Double.isNaN(goalK) || goalK >= beginK ? 1 : -1;
+        double holdS = step.goal() instanceof Step.Hold h ? h.seconds() : Double.POSITIVE_INFINITY;
+        boolean done = cone >= 0 && work[cone] >= 1 || holdS <= 0 || goalK == beginK;
+        boolean stalled = false;
+        boolean tooLong = false;
+        double markS = timeS;
+        double markK = beginK;
+        if (samples.isEmpty()) {
+            sample(index, flow, 0);
+        }
+        while (!done && !stalled && !tooLong) {
+            double t = balance.chamberK();
+            double dt = Math.min(numerics.stepS(), holdS - (timeS - beginS));
+            dt = Math.min(dt, nextSampleS() - timeS);
+            double target = Double.NaN;
+            if (holdS < Double.POSITIVE_INFINITY) {
+                target = step.controlled() ? beginK : Double.NaN;
+            } else if (step.controlled() && step.rateKPerS() < Step.FULL) {
+                if (!Double.isNaN(goalK)) {
+                    dt = Math.min(dt, Math.max(1e-3, Math.abs(goalK - t) / step.rateKPerS()));
+                }
+                target = t + direction * step.rateKPerS() * dt;
+            } else if (step.controlled() && direction < 0) {
+                target = goalK;
+            }
+            balance.advance(dt, target, most, flow);
+            double next = balance.nextChamberK();
+            double over = Double.isNaN(goalK) ? 0 : direction * (next - goalK);
+            if (!Double.isNaN(goalK) && over > 1e-9) {
+                dt *= (goalK - t) / (next - t);
+                balance.advance(dt, target, most, flow);
+            } else if (cone >= 0) {
+                double add = coneWork(cone, t, next, dt);
+                if (work[cone] + add > 1) {
+                    dt *= (1 - work[cone]) / add;
+                    balance.advance(dt, target, most, flow);
+                    done = true;
+                }
+            }
+            commit(dt, flow, index, cone >= 0 && done ? cone : -1);
+            next = balance.chamberK();
+            done = done || !Double.isNaN(goalK) && direction * (next - goalK) > -1e-3 || timeS - beginS >= holdS - 1e-6;
+            if (!done && holdS == Double.POSITIVE_INFINITY && timeS - markS >= STALL_WINDOW_S) {
+                double slowest = Math.min(STALL_K_PER_S, step.rateKPerS() / 2);
+                boolean slow = direction * (next - markK) / (timeS - markS) < slowest;
+                stalled = slow && direction > 0 && (cone < 0 || (1 - work[cone]) / watched.get(cone).perSecond(next) > PATIENCE_S);
+                markS = timeS;
+                markK = next;
+            }
+            tooLong = !done && holdS == Double.POSITIVE_INFINITY && timeS - beginS > numerics.longestS() || next > HOTTEST_K;
+        }
+        sample(index, flow, climb);
+        boolean open = step.portsOpen();
+        return new StepResult(index, step, beginS, timeS, beginK, balance.chamberK(), done && !tooLong, stalled,
+                open ? share : Double.NaN, flow.at(beginK), flow.at(balance.chamberK()), electricJ - electric0,
+                fuelKg - fuel0, fuelNetJ - heat0, climb);
+    }
+
+    private double damper(Step step, double beginK) {
+        if (step.damper() instanceof Step.Share s) {
+            return s.open();
+        }
+        double endK = beginK;
+        if (step.goal() instanceof Step.To t) {
+            endK = t.temperatureK();
+        } else if (step.goal() instanceof Step.ToCone c) {
+            endK = c.cone().endTemperatureK(60 / 3600.0);
+        }
+        double lambda = ((Step.ForLambda) step.damper()).lambda();
+        return step.portsOpen() ? gas.damperFor(lambda, (beginK + endK) / 2) : 1;
+    }
+
+    private int indexOf(ConeWork cone) {
+        for (int i = 0; i < watched.size(); i++) {
+            if (watched.get(i).name().equals(cone.name())) {
+                return i;
+            }
+        }
+        throw new IllegalStateException("cone " + cone.name() + " is not watched");
+    }
+
+    private double coneWork(int i, double fromK, double toK, double dt) {
+        ConeWork w = watched.get(i);
+        return dt * (w.perSecond(fromK) + 4 * w.perSecond((fromK + toK) / 2) + w.perSecond(toK)) / 6;
+    }
+
+    private double nextSampleS() {
+        double k = Math.floor(timeS / numerics.sampleS() + 1e-9) + 1;
+        return k * numerics.sampleS();
+    }
+
+    private void commit(double dt, FlowCurve flow, int step, int fallen) {
+        double before = balance.chamberK();
+        balance.accept();
+        double now = balance.chamberK();
+        GasExchange.Flow f = flow.at(now);
+        climb = (now - before) / dt;
+        electricJ += balance.powerW() * dt;
+        fuelNetJ += f.fuelNetW() * dt;
+        fuelKg += f.fuelKgPerS() * dt;
+        carriedOutJ += (f.fuelNetW() - balance.flowHeatW()) * dt;
+        radiationJ += balance.radiationW() * dt;
+        wallLossJ += balance.wallLossW() * dt;
+        hottestOutsideK = Math.max(hottestOutsideK, balance.hottestOutsideK());
+        timeS += dt;
+        for (int i = 0; i < work.length; i++) {
+            if (work[i] < 1) {
+                work[i] += coneWork(i, before, now, dt);
+                if (work[i] >= 1 || i == fallen) {
+                    work[i] = 1;
+                    down.add(new ConeDown(watched.get(i).name(), timeS, now));
+                }
+            }
+        }
+        if (timeS + 1e-6 >= Math.round(timeS / numerics.sampleS()) * numerics.sampleS()
+                && Math.abs(timeS - Math.round(timeS / numerics.sampleS()) * numerics.sampleS()) < 1e-6) {
+            sample(step, flow, climb);
+        }
+    }
+
+    private void sample(int step, FlowCurve flow, double climbNow) {
+        GasExchange.Flow f = flow.at(balance.chamberK());
+        if (!samples.isEmpty() && samples.get(samples.size() - 1).timeS() >= timeS - 1e-6) {
+            return;
+        }
+        samples.add(new Sample(timeS, step, balance.chamberK(), balance.loadK(), climbNow, balance.powerW(), f.fuelNetW(),
+                balance.flowHeatW(), balance.radiationW(), balance.wallLossW(), f.fuelKgPerS(), f.airKgPerS(), f.lambda()));
+    }
+}

@@ -1,0 +1,23 @@
+package portwright.calc.firing;
+
+/**
+ * What one step did.
+ *
+ * @param reached false when the climb stalled, the time ran out or an earlier step failed
+ * @param stalled the climb fell under 1 K/h before the goal
+ * @param damperShare open share of the flues; NaN with the ports plugged
+ * @param first flows at the start; NONE with the ports plugged
+ * @param last flows at the end
+ * @param electricJ electricity used
+ * @param fuelKg gas used
+ * @param fuelNetJ its net heat
+ * @param endClimbKPerS climb at the end
+ */
+public record StepResult(int index, Step step, double startS, double endS, double startK, double endK, boolean reached,
+        boolean stalled, double damperShare, GasExchange.Flow first, GasExchange.Flow last, double electricJ,
+        double fuelKg, double fuelNetJ, double endClimbKPerS) {
+
+    public double seconds() {
+        return endS - startS;
+    }
+}
