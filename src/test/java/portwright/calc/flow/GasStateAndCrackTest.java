@@ -1,0 +1,68 @@
+package portwright.calc.flow;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import org.assertj.core.data.Offset;
+import org.assertj.core.data.Percentage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class GasStateAndCrackTest {
+
+    /** Standard atmosphere, from memory of the table: 1000 m 898.75 hPa, 1500 m 845.6, 3000 m 701.1. */
+    @ParameterizedTest
+    @CsvSource({"0,1013.25", "1000,898.75", "1500,845.6", "3000,701.1"})
+    void pressureAtAltitude(double metres, double hectopascal) {
+        assertThat(GasState.pressureAtAltitude(metres) / 100).isEqualTo(hectopascal, Offset.offset(0.06));
+    }
+
+    /** Air: 1.716e-5 at 0 °C, 1.81e-5 at 20 °C, 5.2e-5 at 1200 °C; from memory. */
+    @ParameterizedTest
+    @CsvSource({"273.15,1.716e-5", "293.15,1.81e-5", "1473.15,5.2e-5"})
+    void viscosityOfAir(double kelvin, double pascalSeconds) {
+        assertThat(GasState.viscosity(kelvin)).isCloseTo(pascalSeconds, Percentage.withPercentage(0.6));
+    }
+
+    @Test
+    void densityOfRoomAirAndOfAMixture() {
+        assertThat(GasState.density(101325, 0.0289651, 293.15)).isEqualTo(1.204, Offset.offset(6e-4));
+        double m = GasState.mixtureMolarMass(15.68, 0.0289651, 1, 0.0440956);
+        assertThat(m).isBetween(0.0289651, 0.0440956).isEqualTo(16.68 / (15.68 / 0.0289651 + 1 / 0.0440956), Offset.offset(1e-15));
+        assertThat(GasState.mixtureMolarMass(1, 0.02897, 0, 0.0441)).isEqualTo(0.02897, Offset.offset(1e-15));
+    }
+
+    @Test
+    void crackSolvesItsOwnLawForEitherSign() {
+        for (double gap : new double[] {1e-5, 1e-4, 1e-3, 3e-3}) {
+            Crack c = new Crack(gap, 1.8, 0.06);
+            for (double dp : new double[] {-8, -1e-6, 1e-6, 0.5, 8}) {
+                double u = c.speed(dp, 0.24, 5e-5);
+                double back = 12 * 5e-5 * 0.06 * u / (gap * gap) + 0.75 * 0.24 * u * Math.abs(u);
+                assertThat(back).isCloseTo(dp, Percentage.withPercentage(1e-9));
+            }
+        }
+        assertThat(new Crack(0, 1.8, 0.06).massFlow(5, 0.24, 5e-5)).isZero();
+        assertThat(new Crack(1e-3, 1.8, 0.06).massFlow(0, 0.24, 5e-5)).isZero();
+    }
+
+    /** A hairline is laminar: eight times the flow for twice the gap, and far below the same area taken as a hole. */
+    @Test
+    void trapHairlineIsNoOrifice() {
+        double one = new Crack(1e-4, 1.8, 0.06).massFlow(5, 0.24, 5e-5);
+        assertThat(new Crack(2e-4, 1.8, 0.06).massFlow(5, 0.24, 5e-5) / one).isEqualTo(8, Offset.offset(0.01));
+        double asHole = 0.61 * 1e-4 * 1.8 * Math.sqrt(2 * 0.24 * 5);
+        assertThat(asHole / one).isGreaterThan(30);
+    }
+
+    @Test
+    void refusesNonsense() {
+        assertThatThrownBy(() -> GasState.pressureAtAltitude(50000)).hasMessageContaining("altitude");
+        assertThatThrownBy(() -> GasState.density(0, 0.029, 300)).hasMessageContaining("pressure");
+        assertThatThrownBy(() -> GasState.viscosity(-1)).hasMessageContaining("kelvin");
+        assertThatThrownBy(() -> GasState.mixtureMolarMass(0, 0.029, 0, 0.044)).hasMessageContaining("two flows");
+        assertThatThrownBy(() -> new Crack(-1, 1, 1)).hasMessageContaining("crack");
+        assertThatThrownBy(() -> new Crack(1e-3, 1, 1).speed(Double.NaN, 1, 1)).isInstanceOf(IllegalArgumentException.class);
+    }
+}
