@@ -8,6 +8,16 @@ rm -rf target/image target/image-input
 mkdir -p target/image-input
 cp target/portwright.jar target/image-input/
 cp -r target/lib target/image-input/lib
+# Licence texts of everything that travels along, as the libraries' own jars carry them.
+mkdir -p target/image-input/licences
+cp LICENSE target/image-input/licences/portwright.txt
+cp target/classes/portwright/libraries.csv target/image-input/licences/
+for jar in target/lib/*.jar; do
+  name=$(basename "$jar" .jar)
+  for entry in $(unzip -Z1 "$jar" 2>/dev/null | grep -iE '(^|/)(licen[cs]e|notice)[^/]*$' | grep -viE '\.class$' || true); do
+    unzip -p "$jar" "$entry" > "target/image-input/licences/$name-$(basename "$entry")"
+  done
+done
 modules=java.base,java.desktop,java.logging,java.xml,java.naming,jdk.unsupported,jdk.jfr
 common=(--name portwright --app-version "$version" --vendor Portwright
         --description "Plans the conversion of an electric kiln for gas reduction")
