@@ -1,6 +1,7 @@
 package portwright.geometry;
 
 import portwright.model.Port;
+import portwright.model.Role;
 
 /**
  * A proposed hole in its part's frame.
@@ -14,5 +15,30 @@ import portwright.model.Port;
 public record Hole(Port port, Face face, Pt centre, double diameter, double drilled) {
     public String name() {
         return port.name();
+    }
+
+    /** Whether air and flame come in by it. */
+    public boolean inlet() {
+        return port.role() == Role.INLET;
+    }
+
+    /** Radius with oversize, mm. */
+    public double drilledRadius() {
+        return drilled / 2;
+    }
+
+    /** Area of the typed diameter, mm². */
+    public double area() {
+        return Math.PI / 4 * diameter * diameter;
+    }
+
+    /** The circle of the typed diameter. */
+    public Circle circle() {
+        return new Circle(centre, diameter / 2);
+    }
+
+    /** The circle with oversize. */
+    public Circle drilledCircle() {
+        return new Circle(centre, drilled / 2);
     }
 }
