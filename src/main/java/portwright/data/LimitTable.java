@@ -46,7 +46,7 @@ public final class LimitTable {
         Safer safer = Safer.valueOf(row.text("safer").toUpperCase(java.util.Locale.ROOT));
         boolean fixed = row.text("fixed").equals("yes");
         return new LimitRow(row.text("rule"), row.text("name"), kind, typed, value(typed, kind), safer, fixed,
-                bound(row.text("min"), kind, Double.NEGATIVE_INFINITY), bound(row.text("max"), kind, Double.POSITIVE_INFINITY), row.source());
+                bound(row.text("min", ""), kind, Double.NEGATIVE_INFINITY), bound(row.text("max", ""), kind, Double.POSITIVE_INFINITY), row.source());
     }
 
     private static double bound(String typed, Kind kind, double none) {

@@ -18,7 +18,9 @@ public record Review(Design design, KilnGeometry geometry, FireReview fire, Supp
     public static Review of(Design design) {
         Assumptions assume = new Assumptions();
         KilnGeometry geometry = KilnGeometry.of(design);
-        return new Review(design, geometry, new FireReview(), new SupplyReview(), new RoomReview(), new FiringReview(), assume.list());
+        SupplyReview supply = SupplyReview.of(design, assume);
+        RoomReview room = RoomReview.of(design, geometry, supply, assume);
+        return new Review(design, geometry, new FireReview(), supply, room, new FiringReview(), assume.list());
     }
 
     /** Shapes only, quick enough for every pointer move. */

@@ -1,4 +1,152 @@
 package portwright.review;
 
-/** Room figures of a design. */
-public record RoomReview() {}
+import java.util.List;
+import portwright.calc.room.RoomCo;
+import portwright.data.ExposureLimit;
+import portwright.data.LimitFamily;
+import portwright.geometry.KilnGeometry;
+import portwright.model.Design;
+import portwright.model.RoomPlace;
+
+/**
+ * Room figures of a design.
+ *
+ * @param place where the kiln stands; null when not given
+ * @param family whose exposure limits count
+ * @param air fresh air of the room
+ * @param hood what the hood draws and needs; lacking where there is none
+ * @param co carbon monoxide in the room over the firing
+ * @param oxygenShare lowest oxygen in the room, volume fraction
+ * @param heat heat given to the room at most and its rise
+ * @param openings combustion-air openings against the fuel-gas code
+ * @param ceiling plume above the flues
+ * @param unlit gas that does not burn in the chamber
+ */
+public record RoomReview(RoomPlace place, LimitFamily family, Known<Air> air, Known<HoodFigures> hood, Known<Co> co,
+        Known<Double> oxygenShare, Known<Heat> heat, Known<AirOpenings> openings, Known<CeilingFigures> ceiling, Known<Unlit> unlit) {
+
+    /**
+     * Fresh air, m³/s.
+     *
+     * @param volumeM3 room
+     * @param freeAreaM2 clear area of openings to outdoors
+     * @param openings how many lead outdoors
+     * @param stackM3PerS by warmth
+     * @param windM3PerS by the stated wind
+     * @param fanM3PerS by ventilator and hood
+     * @param leakM3PerS through the cracks of a closed room
+     */
+    public record Air(double volumeM3, double freeAreaM2, int openings, double stackM3PerS, double windM3PerS, double fanM3PerS,
+            double leakM3PerS) {
+        /** Without any wind: the greatest of stack, fan and cracks. */
+        public double calmM3PerS() {
+            return Math.max(leakM3PerS, Math.max(stackM3PerS, fanM3PerS));
+        }
+
+        /** With the stated wind. */
+        public double statedM3PerS() {
+            return Math.max(calmM3PerS(), windM3PerS);
+        }
+    }
+
+    /**
+     * The hood.
+     *
+     * @param flowM3PerS it draws
+     * @param neededM3PerS to catch the flue gas at its height
+     * @param neededDiameterM to cover the lid
+     * @param diameterM it has
+     * @param capturedShare share of the flue gas it is counted to catch, at most 0.9
+     */
+    public record HoodFigures(double flowM3PerS, double neededM3PerS, double neededDiameterM, double diameterM, double capturedShare) {}
+
+    /**
+     * Carbon monoxide.
+     *
+     * @param worstStep step that makes the most
+     * @param worstLambda lambda counted there
+     * @param madeMolPerS CO made there
+     * @param shareInRoom part of it that enters the room
+     * @param ledShare part led outdoors
+     * @param burntShare part of the rest burnt at the flue
+     * @param calm course with no wind
+     * @param stated course with the stated wind
+     * @param ceiling limit at any time
+     * @param eightHours limit over 8 h
+     * @param quarterHour limit over 15 min; null where the family has none
+     * @param flowForCeilingM3PerS fresh air that keeps the steady level under the ceiling
+     * @param flowForEightHoursM3PerS fresh air that keeps the steady level under the 8 h limit
+     */
+    public record Co(int worstStep, double worstLambda, double madeMolPerS, double shareInRoom, double ledShare, double burntShare,
+            RoomCo calm, RoomCo stated, ExposureLimit ceiling, ExposureLimit eightHours, ExposureLimit quarterHour,
+            double flowForCeilingM3PerS, double flowForEightHoursM3PerS) {}
+
+    /**
+     * Warmth.
+     *
+     * @param heatW given to the room at most
+     * @param riseK steady rise with no wind; infinite without air
+     */
+    public record Heat(double heatW, double riseK) {}
+
+    /**
+     * Openings against the fuel-gas code.
+     *
+     * @param grossW heat of all burners
+     * @param volumeNeededM3 room volume by the standard method
+     * @param volumeAtTightM3 room volume by known infiltration of a tight room
+     * @param twoDirectM2 each of two openings to outdoors
+     * @param twoHorizontalM2 each of two ducted openings
+     * @param oneM2 a single opening to outdoors
+     * @param twoRoomM2 each of two openings to another room
+     * @param method the method that the design meets; null for none
+     * @param shortM2 area still lacking in each of two direct openings, 0 if a method is met
+     */
+    public record AirOpenings(double grossW, double volumeNeededM3, double volumeAtTightM3, double twoDirectM2, double twoHorizontalM2,
+            double oneM2, double twoRoomM2, String method, double shortM2) {}
+
+    /**
+     * The ceiling over the flues.
+     *
+     * @param heatW counted in the plume
+     * @param heightM flues to ceiling
+     * @param ceilingK plume temperature there
+     * @param roomK room air
+     * @param heightNeededM height at which it stays at the limit of 71 °C
+     */
+    public record CeilingFigures(double heatW, double heightM, double ceilingK, double roomK, double heightNeededM) {}
+
+    /**
+     * Unlit gas in the cold chamber.
+     *
+     * @param lowerLimit volume fraction
+     * @param limitKg gas that brings the chamber to its lower limit
+     * @param seconds until then with all burners open
+     * @param purgeFlowForFiveMinM3PerS draught that changes the air five times in five minutes
+     */
+    public record Unlit(double lowerLimit, double limitKg, double seconds, double purgeFlowForFiveMinM3PerS) {}
+
+    /** Runs the room. */
+    public static RoomReview of(Design design, KilnGeometry geometry, SupplyReview supply, Assumptions assume) {
+        return new RoomFigures(design, geometry, supply, assume).all();
+    }
+
+    /** Whether the kiln stands in a closed room; null when not known. */
+    public Boolean indoors() {
+        return place == null ? null : indoors(place);
+    }
+
+    static boolean indoors(RoomPlace place) {
+        return place != RoomPlace.OUTDOORS && place != RoomPlace.OPEN_SHED;
+    }
+
+    /** CO in the room for a chart: time and level with no wind; empty where not computed. */
+    public List<RoomCo.Sample> chartCalm() {
+        return co.known() ? co.value().calm().series() : List.of();
+    }
+
+    /** CO in the room for a chart: time and level with the stated wind; empty where not computed. */
+    public List<RoomCo.Sample> chartStated() {
+        return co.known() ? co.value().stated().series() : List.of();
+    }
+}

@@ -1,4 +1,116 @@
 package portwright.review;
 
-/** Supply figures of a design. */
-public record SupplyReview() {}
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import portwright.calc.supply.Cylinder;
+import portwright.calc.supply.Liquid;
+import portwright.calc.supply.SupplyRun;
+import portwright.data.CylinderSize;
+import portwright.data.LpGas;
+import portwright.model.Design;
+import portwright.model.Fuel;
+import portwright.model.Supply;
+import portwright.units.Kind;
+import portwright.units.Quantity;
+
+/**
+ * Supply figures of a design.
+ *
+ * @param burners gas of each burner
+ * @param steps the firing's steps with their lengths
+ * @param bottled whether any burner burns gas from a cylinder; null while a fuel is unknown
+ * @param run the cylinders over the firing; an empty answer when nothing is drawn or all gas comes from the mains
+ */
+public record SupplyReview(Known<List<BurnerGas>> burners, Known<List<StepTime>> steps, Boolean bottled, Known<Optional<SupplyRun>> run) {
+
+    private static final double LB = 0.45359237;
+
+    /** Runs the supply. */
+    public static SupplyReview of(Design design, Assumptions assume) {
+        Known<List<BurnerGas>> burners = BurnerGas.of(design);
+        Known<List<StepTime>> steps = StepTime.of(design, assume);
+        Boolean bottled = bottled(design);
+        return new SupplyReview(burners, steps, bottled, run(design, burners, steps, bottled, assume));
+    }
+
+    /** Net heat of all burners, W; null while a burner is unknown. */
+    public Double netW() {
+        return burners.known() ? burners.value().stream().mapToDouble(BurnerGas::netW).sum() : null;
+    }
+
+    /** Gross heat of all burners, W; null while a burner is unknown. */
+    public Double grossW() {
+        return burners.known() ? burners.value().stream().mapToDouble(BurnerGas::grossW).sum() : null;
+    }
+
+    /** Gas of all burners, kg/s; null while a burner is unknown. */
+    public Double kgPerS() {
+        return burners.known() ? burners.value().stream().mapToDouble(BurnerGas::kgPerS).sum() : null;
+    }
+
+    private static Boolean bottled(Design design) {
+        if (design.burners() == null || design.burners().stream().anyMatch(b -> b.fuel() == null)) {
+            return null;
+        }
+        return design.burners().stream().anyMatch(b -> isBottled(b.fuel()));
+    }
+
+    private static boolean isBottled(Fuel fuel) {
+        return fuel == Fuel.PROPANE || fuel == Fuel.BUTANE;
+    }
+
+    private static Known<Optional<SupplyRun>> run(Design design, Known<List<BurnerGas>> burners, Known<List<StepTime>> steps,
+            Boolean bottled, Assumptions assume) {
+        List<String> needs = new ArrayList<>();
+        if (Boolean.FALSE.equals(bottled)) {
+            return Known.of(Optional.empty());
+        }
+        needs.addAll(burners.needs());
+        needs.addAll(steps.needs());
+        Supply s = design.supply();
+        portwright.model.Cylinder c = s == null ? null : s.cylinder();
+        need(needs, c == null ? null : c.capacity(), "supply.cylinder.capacity");
+        need(needs, c == null ? null : c.fill(), "supply.cylinder.fill");
+        need(needs, s == null ? null : s.pressure(), "supply.pressure");
+        Quantity ambient = s != null && s.ambient() != null ? s.ambient() : design.room() == null ? null : design.room().outdoor();
+        need(needs, ambient, "supply.ambient");
+        if (c != null && c.capacity() != null && c.diameter() == null && size(c).isEmpty()) {
+            needs.add("supply.cylinder.diameter");
+        }
+        if (!needs.isEmpty()) {
+            return Known.lacks(needs);
+        }
+        if (s.count() == null) {
+            assume.add("supply.count", "1", "the least");
+        }
+        double draw = burners.value().stream().filter(b -> isBottled(b.burner().fuel())).mapToDouble(BurnerGas::kgPerS).sum();
+        List<SupplyRun.Draw> draws = steps.value().stream().map(t -> new SupplyRun.Draw(t.seconds(), t.gas() ? draw : 0)).toList();
+        boolean butane = design.burners().stream().anyMatch(b -> b.fuel() == Fuel.BUTANE);
+        Liquid liquid = Liquid.pure(LpGas.named(butane ? "butane" : "propane"));
+        double capacity = c.capacity().si();
+        return Known.of(SupplyRun.of(cylinder(c, assume), s.count() == null ? 1 : s.count(), liquid, capacity * c.fill().share(),
+                ambient.si(), s.pressure().si(), draws));
+    }
+
+    private static Cylinder cylinder(portwright.model.Cylinder c, Assumptions assume) {
+        Optional<CylinderSize> size = size(c);
+        Quantity diameter = c.diameter();
+        if (diameter == null) {
+            diameter = assume.or(null, "supply.cylinder.diameter", size.orElseThrow().diameterIn() + " in", Kind.LENGTH,
+                    "usual for this size: " + size.get().source().line());
+        }
+        double steel = size.map(z -> z.tareLb() * LB).orElse(0.0);
+        return new Cylinder(c.capacity().si(), diameter.metres(), steel);
+    }
+
+    private static Optional<CylinderSize> size(portwright.model.Cylinder c) {
+        return CylinderSize.near(c.capacity().si() / LB);
+    }
+
+    private static void need(List<String> needs, Object value, String field) {
+        if (value == null) {
+            needs.add(field);
+        }
+    }
+}

@@ -1,0 +1,99 @@
+package portwright.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import portwright.calc.combustion.Fuel;
+import portwright.calc.combustion.Fuels;
+import portwright.calc.flow.GasState;
+import portwright.calc.flow.Jet;
+import portwright.data.JetClass;
+import portwright.data.NumberDrill;
+import portwright.model.Burner;
+import portwright.model.Design;
+import portwright.model.GasQuality;
+
+/**
+ * The gas one burner burns.
+ *
+ * @param burner as typed
+ * @param fuel its gas
+ * @param kgPerS mass flow
+ */
+public record BurnerGas(Burner burner, Fuel fuel, double kgPerS) {
+
+    private static final double GAS_K = 288.15;
+
+    /** Net heat, W. */
+    public double netW() {
+        return kgPerS * fuel.netHeatByMass();
+    }
+
+    /** Gross heat, W. */
+    public double grossW() {
+        return kgPerS * fuel.grossHeatByMass();
+    }
+
+    /** Mols of gas a second. */
+    public double molPerS() {
+        return kgPerS / fuel.molarMass();
+    }
+
+    /**
+     * All burners: heat as given, or jet and pressure (the burner's, else the supply's), jet class factory unless given. Gas
+     * at 15 °C, air pressure of {@code room.altitude}, else sea level.
+     */
+    public static Known<List<BurnerGas>> of(Design design) {
+        if (design.burners() == null) {
+            return Known.lacks(List.of("burners"));
+        }
+        List<String> needs = new ArrayList<>();
+        List<BurnerGas> out = new ArrayList<>();
+        for (int i = 0; i < design.burners().size(); i++) {
+            Burner b = design.burners().get(i);
+            String at = "burners[" + i + "]";
+            if (b.fuel() == null) {
+                needs.add(at + ".fuel");
+                continue;
+            }
+            Fuel fuel = fuel(b);
+            if (b.heatNet() != null) {
+                out.add(new BurnerGas(b, fuel, b.heatNet().si() / fuel.netHeatByMass()));
+            } else if (b.heatGross() != null) {
+                out.add(new BurnerGas(b, fuel, b.heatGross().si() / fuel.grossHeatByMass()));
+            } else if (b.jet() == null) {
+                needs.add(at + ".jet");
+            } else if (pressure(design, b) == null) {
+                needs.add(at + ".pressure");
+            } else {
+                out.add(new BurnerGas(b, fuel, jetFlow(design, b, fuel)));
+            }
+        }
+        return needs.isEmpty() ? Known.of(List.copyOf(out)) : Known.lacks(needs);
+    }
+
+    private static Double pressure(Design design, Burner b) {
+        if (b.pressure() != null) {
+            return b.pressure().si();
+        }
+        return design.supply() == null || design.supply().pressure() == null ? null : design.supply().pressure().si();
+    }
+
+    private static double jetFlow(Design design, Burner b, Fuel fuel) {
+        double altitude = design.room() == null || design.room().altitude() == null ? 0 : design.room().altitude().metres();
+        Jet jet = new Jet(fuel.molarMass(), fuel.isentropicExponent(), GAS_K, GasState.pressureAtAltitude(altitude));
+        double mm = b.jet().diameter() != null ? b.jet().diameter().mm() : NumberDrill.of(b.jet().drillNumber()).diameterMm();
+        double cd = JetClass.of(b.jetClass() == null ? "factory" : b.jetClass().id()).cd();
+        return jet.massFlow(cd, mm, b.jets() == null ? 1 : b.jets(), pressure(design, b));
+    }
+
+    private static Fuel fuel(Burner b) {
+        GasQuality q = b.gas();
+        if (q != null && q.density() != null && q.netHeat() != null) {
+            return Fuels.naturalGas(q.netHeat().si(), q.density().si());
+        }
+        if (q != null && q.density() != null && q.grossHeat() != null) {
+            return Fuels.naturalGasGross(q.grossHeat().si(), q.density().si());
+        }
+        return Fuels.of(b.fuel().id());
+    }
+}

@@ -1,0 +1,71 @@
+package portwright.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import portwright.data.Cones;
+import portwright.model.Atmosphere;
+import portwright.model.Design;
+import portwright.model.FiringStep;
+import portwright.model.Heat;
+
+/**
+ * One step of the firing as the supply and the room see it.
+ *
+ * @param index of the step, from 0
+ * @param seconds its length
+ * @param startC chamber at its start, °C
+ * @param endC chamber at its end, °C
+ * @param gas whether gas burns
+ * @param electric whether the elements may be on
+ * @param atmosphere level asked for; null when none is
+ */
+public record StepTime(int index, double seconds, double startC, double endC, boolean gas, boolean electric, Atmosphere atmosphere) {
+
+    private static final double START_C = 20;
+    private static final double SLOW_K_PER_H = 50;
+
+    /**
+     * The steps in order. A climb at {@code full} power is counted at 50 °C/h, a slow climb near the top, so that gas burns
+     * long (this project's judgement; the forecast shows the likely time).
+     */
+    public static Known<List<StepTime>> of(Design design, Assumptions assume) {
+        if (design.firing() == null || design.firing().steps() == null) {
+            return Known.lacks(List.of("firing.steps"));
+        }
+        List<String> needs = new ArrayList<>();
+        List<StepTime> out = new ArrayList<>();
+        double at = START_C;
+        int i = 0;
+        for (FiringStep s : design.firing().steps()) {
+            String field = "firing.steps[" + i + "]";
+            double end = end(s, at);
+            double seconds = s.hold() != null ? s.hold().si() : Math.abs(end - at) / ratePerS(s, field, assume);
+            if (s.heat() == null) {
+                needs.add(field + ".heat");
+            } else {
+                boolean gas = s.heat() == Heat.GAS || s.heat() == Heat.BOTH;
+                boolean electric = (s.heat() == Heat.ELECTRIC || s.heat() == Heat.BOTH)
+                        && (s.elementShare() == null || s.elementShare().share() > 0);
+                out.add(new StepTime(i, seconds, at, end, gas, electric, s.atmosphere()));
+            }
+            at = end;
+            i++;
+        }
+        return needs.isEmpty() ? Known.of(List.copyOf(out)) : Known.lacks(needs);
+    }
+
+    private static double end(FiringStep s, double at) {
+        if (s.cone() != null) {
+            return Cones.load().find(s.cone()).orElseThrow().ss150();
+        }
+        return s.to() == null ? at : s.to().celsius();
+    }
+
+    private static double ratePerS(FiringStep s, String field, Assumptions assume) {
+        if (s.rate() != null) {
+            return s.rate().si();
+        }
+        assume.add(field + ".rate", "50 °C/h", "\"full\" is counted slow, so that gas and CO last long; the forecast shows the likely time");
+        return SLOW_K_PER_H / 3600;
+    }
+}
