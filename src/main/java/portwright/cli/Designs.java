@@ -1,14 +1,41 @@
 package portwright.cli;
 
+import java.io.IOException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import portwright.file.DesignFile;
+import portwright.file.ReadResult;
 import portwright.model.Design;
 
 /** Reads the design that a command names. */
 final class Designs {
     private Designs() {}
 
-    /** The design; ends the command with all problems of the file when it cannot be used. */
+    /** The file read; ends the command with all problems of the file when it cannot be used. */
+    static ReadResult open(Path file) {
+        ReadResult result = load(file);
+        if (result.ok()) {
+            return result;
+        }
+        int n = result.problems().size();
+        StringBuilder text = new StringBuilder(file + ": " + n + (n == 1 ? " error" : " errors") + ". Nothing was changed.");
+        result.problems().forEach(p -> text.append(System.lineSeparator()).append("  ").append(p.line() > 0 ? "line " + p.line() + ", column " + p.column() : "file")
+                .append(p.path().isEmpty() ? "" : ", " + p.path()).append(": ").append(p.message()));
+        throw new UserError(Cli.MISUSE, text.toString());
+    }
+
+    private static ReadResult load(Path file) {
+        try {
+            return DesignFile.read(file);
+        } catch (NoSuchFileException e) {
+            throw new UserError(Cli.MISUSE, file + ": there is no such file. Write the path of a design, or make one with: new --list");
+        } catch (IOException e) {
+            throw new UserError(Cli.MISUSE, file + ": cannot be read (" + e.getMessage() + ").");
+        }
+    }
+
+    /** The design of a file. */
     static Design read(Path file) {
-        throw new UserError(Cli.MISUSE, "reading designs is not there yet");
+        return open(file).design();
     }
 }
