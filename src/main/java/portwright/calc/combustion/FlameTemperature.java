@@ -4,8 +4,8 @@ package portwright.calc.combustion;
  * Adiabatic flame temperature of fuel and air at constant pressure with the six species.
  *
  * <p>Six species leave out OH, H, O and NO: at lambda 1 the result lies about 20 K above one with eleven species
- * (methane 2246 against 2225 K, propane 2289 against 2266 K). Rich of lambda 0.85 and lean of 1.3 the two agree within
- * a few kelvin.
+ * (methane 2246 against 2225 K, propane 2289 against 2266 K). The gap shrinks away from lambda 1: methane
+ * 11 K at lambda 0.85, 3 K at 0.68.
  */
 public final class FlameTemperature {
 

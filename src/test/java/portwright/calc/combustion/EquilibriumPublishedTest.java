@@ -2,6 +2,8 @@ package portwright.calc.combustion;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -19,9 +21,10 @@ import portwright.data.Table;
 class EquilibriumPublishedTest {
 
     @Test
-    void reproducesTheGridOfTheReferenceModel() {
+    void reproducesTheGridOfTheReferenceModel() throws Exception {
         double worstComposition = 0;
         double worstEmf = 0;
+        StringBuilder above = new StringBuilder("figures more than 2e-5 off (eleven species against six):\n");
         for (Table.Row r : Table.resource("/portwright/published/equilibrium_grid.csv").rows()) {
             double lambda = r.number("lambda");
             Products p = Products.of(Fuels.propane(), Air.HANDBOOK, lambda, r.number("T_degC") + Constants.ZERO_CELSIUS,
@@ -29,9 +32,12 @@ class EquilibriumPublishedTest {
             String at = r.text("fuel") + " lambda " + lambda + " " + r.text("T_degC") + " °C ";
             double[][] pairs = {{p.dryCo(), r.number("x_CO_dry")}, {p.dryH2(), r.number("x_H2_dry")},
                 {p.dryCo2(), r.number("x_CO2_dry")}, {p.wetH2o(), r.number("x_H2O_wet")}};
-            // NO takes part of the oxygen on the lean side and of the nitrogen: 1.5 at 1200 °C shifts CO2 and H2O by its dilution
-            double tolerance = lambda >= 1 ? 5e-5 : 2e-5;
+            // at lambda 1 and above the reference's OH and NO change the dilution: one figure, the water vapour at 1.5 and 1200 °C, is 2.5e-5 off
+            double tolerance = lambda >= 1 ? 2.6e-5 : 2e-5;
             for (double[] q : pairs) {
+                if (Math.abs(q[0] - q[1]) > 2e-5) {
+                    above.append(at).append(q[0]).append(" for ").append(q[1]).append('\n');
+                }
                 worstComposition = Math.max(worstComposition, Math.abs(q[0] - q[1]));
                 assertThat(q[0]).as(at).isEqualTo(q[1], Offset.offset(tolerance));
             }
@@ -43,7 +49,8 @@ class EquilibriumPublishedTest {
             assertThat(emf).as(at + "emf").isEqualTo(r.number("emf_mV"), Offset.offset(lambda == 1 ? 5.2 : 1.0));
             assertThat(p.wetMoles()).as(at + "moles").isEqualTo(r.number("mol_products_per_mol_fuel"), Offset.offset(1e-3));
         }
-        System.out.println("grid: worst composition " + worstComposition + ", worst emf away from 1: " + worstEmf);
+        Files.writeString(Files.createDirectories(Path.of("target", "results")).resolve("grid.txt"), "grid: worst composition "
+                + worstComposition + " mole fraction, worst emf away from lambda 1: " + worstEmf + " mV\n" + above);
     }
 
     @ParameterizedTest
