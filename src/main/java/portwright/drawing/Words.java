@@ -1,0 +1,74 @@
+package portwright.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import portwright.geometry.Pt;
+
+/** Running text. */
+public final class Words {
+    /** Line height over type size. */
+    public static final double LEADING = 1.38;
+
+    private Words() {}
+
+    /** The text in lines no wider than {@code width}; words longer than a line are broken. */
+    public static List<String> wrap(Pen pen, String text, double width, TextStyle style) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : text.strip().split("\\s+")) {
+            String rest = word;
+            String joined = line.length() == 0 ? rest : line + " " + rest;
+            if (pen.textWidth(joined, style) <= width) {
+                line.setLength(0);
+                line.append(joined);
+                continue;
+            }
+            if (line.length() > 0) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            while (pen.textWidth(rest, style) > width && rest.codePointCount(0, rest.length()) > 1) {
+                int end = rest.length();
+                while (end > 1 && pen.textWidth(rest.substring(0, end), style) > width) {
+                    end = rest.offsetByCodePoints(end, -1);
+                }
+                end = Math.max(end, rest.offsetByCodePoints(0, 1));
+                lines.add(rest.substring(0, end));
+                rest = rest.substring(end);
+            }
+            line.append(rest);
+        }
+        if (line.length() > 0) {
+            lines.add(line.toString());
+        }
+        return lines;
+    }
+
+    /** Writes lines downwards; answers the y where the next line's top would be. */
+    public static double flow(Pen pen, String text, double x, double top, double width, TextStyle style) {
+        double y = top;
+        double size = pen.textSize(style);
+        for (String line : wrap(pen, text, width, style)) {
+            pen.text(line, new Pt(x, y - size), Pen.Align.LEFT, 0, style);
+            y -= size * LEADING;
+        }
+        return y;
+    }
+
+    /** Height that {@link #flow} would use. */
+    public static double height(Pen pen, String text, double width, TextStyle style) {
+        return wrap(pen, text, width, style).size() * pen.textSize(style) * LEADING;
+    }
+
+    /** The text cut to a width, with an ellipsis where it was cut. */
+    public static String fit(Pen pen, String text, double width, TextStyle style) {
+        if (pen.textWidth(text, style) <= width) {
+            return text;
+        }
+        int end = text.length();
+        while (end > 0 && pen.textWidth(text.substring(0, end) + "…", style) > width) {
+            end = text.offsetByCodePoints(end, -1);
+        }
+        return text.substring(0, end).stripTrailing() + "…";
+    }
+}
