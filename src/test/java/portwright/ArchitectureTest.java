@@ -43,7 +43,7 @@ class ArchitectureTest {
         ALLOWED.put("layout", List.of("check", "review", "geometry", "model", "units", "source", "data"));
         ALLOWED.put("file", List.of("model", "units", "data", "source"));
         ALLOWED.put("report", List.of("check", "review", "model", "source", "units", "geometry", "data", "calc"));
-        ALLOWED.put("drawing", List.of("geometry", "model", "check", "review", "units", "source"));
+        ALLOWED.put("drawing", List.of("data", "geometry", "model", "check", "review", "units", "source"));
         ALLOWED.put("sheet", List.of("report", "check", "review", "geometry", "model", "source", "units", "drawing", "data", "layout"));
     }
 

@@ -32,21 +32,20 @@ public final class CheckBar {
         pen.line(f.at(0, 0), f.at(INCH_LENGTH_MM, 0), LineStyle.DIMENSION);
         pen.line(f.at(0, 0), f.at(LENGTH_MM, 0), LineStyle.RULE);
         for (int mm = 0; mm <= LENGTH_MM; mm++) {
-            double tick = mm % 10 == 0 ? 4 : mm % 5 == 0 ? 3 : 2;
+            double tick = mm % 10 == 0 ? 3.4 : mm % 5 == 0 ? 2.6 : 1.7;
             pen.line(f.at(mm, 0), f.at(mm, tick), mm % 50 == 0 ? LineStyle.GROOVE : LineStyle.DIMENSION, Ink.INK);
         }
         for (int eighth = 0; eighth <= 32; eighth++) {
-            double tick = eighth % 8 == 0 ? 4 : eighth % 4 == 0 ? 2.8 : 1.5;
+            double tick = eighth % 8 == 0 ? 3 : eighth % 4 == 0 ? 2.1 : 1.2;
             pen.line(f.at(eighth * INCH_MM / 8, 0), f.at(eighth * INCH_MM / 8, -tick), eighth % 32 == 0 ? LineStyle.GROOVE : LineStyle.DIMENSION, Ink.INK);
         }
         boolean across = dy == 0;
-        double size = pen.textSize(TextStyle.BAR);
         double angle = across ? 0 : -Math.PI / 2;
-        double base = 4.7;
+        double base = 4;
         pen.text("0", f.at(0, base), Pen.Align.CENTRE, angle, TextStyle.BAR);
         pen.text("50", f.at(50, base), Pen.Align.CENTRE, angle, TextStyle.BAR);
         pen.text(Format.plain(LENGTH_MM, 0) + " mm", f.at(LENGTH_MM, base), across ? Pen.Align.CENTRE : Pen.Align.RIGHT, angle, TextStyle.BAR_BOLD);
-        pen.text("4 in", f.at(INCH_LENGTH_MM + 1, across ? -4 : -size - 1.2), across ? Pen.Align.LEFT : Pen.Align.RIGHT, angle, TextStyle.BAR_BOLD);
+        pen.text("4 in", f.at(INCH_LENGTH_MM + 1.2, -1), Pen.Align.LEFT, angle, TextStyle.BAR_BOLD);
     }
 
     private record Frame(Pt zero, double dx, double dy) {

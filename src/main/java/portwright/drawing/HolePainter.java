@@ -1,0 +1,152 @@
+package portwright.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import portwright.geometry.Pt;
+import portwright.units.Format;
+
+/** Saw circle, centre cross, awl dot, metal hole, keep-out ring and the ticket of a hole. */
+final class HolePainter {
+    private static final double CROSS_OVER_MM = 4;
+    private static final double AWL_DOT_MM = 3;
+
+    private final Pen pen;
+    private final Labels labels;
+    private final PartLook look;
+    private final Box window;
+
+    HolePainter(Pen pen, Labels labels, PartLook look, Box window) {
+        this.pen = pen;
+        this.labels = labels;
+        this.look = look;
+        this.window = window;
+    }
+
+    private static Box box(Pt c, double r) {
+        return new Box(c.x() - r, c.y() - r, c.x() + r, c.y() + r);
+    }
+
+    private Ink ink(HoleNote n) {
+        return n.hole().inlet() ? Ink.COBALT : Ink.UMBER;
+    }
+
+    void rings(HoleNote n, Pt c) {
+        double r = n.hole().diameter() / 2;
+        double keepOut = n.hole().drilledRadius() + look.keepOutMm();
+        if (!window.touches(box(c, Math.max(keepOut, n.hasMetal() ? n.metalMm() / 2 : r)))) {
+            return;
+        }
+        if (pen.flavour() == Flavour.SCREEN) {
+            pen.fillCircle(c, r, n.hole().inlet() ? Ink.COBALT_FILL : Ink.BISQUE, 1);
+        }
+        double over = look.plan() ? r + pen.size(1.5, 5) : r + CROSS_OVER_MM;
+        pen.line(c.plus(-over, 0), c.plus(over, 0), LineStyle.DIMENSION);
+        pen.line(c.plus(0, -over), c.plus(0, over), LineStyle.DIMENSION);
+        if (!look.plan()) {
+            if (n.sawDiffers()) {
+                pen.circle(c, n.saw().diameterMm() / 2, LineStyle.SAW_SECOND, ink(n));
+            }
+            if (n.hasMetal()) {
+                pen.circle(c, n.metalMm() / 2, LineStyle.METAL_HOLE, Ink.INK2);
+            }
+            if (look.keepOutMm() > 0) {
+                pen.circle(c, keepOut, LineStyle.KEEP_OUT);
+            }
+            if (look.awlDots()) {
+                pen.fillCircle(c, AWL_DOT_MM / 2, Ink.INK, 1);
+            }
+        }
+        pen.circle(c, r, LineStyle.SAW_CIRCLE, ink(n));
+    }
+
+    void label(HoleNote n, Pt c) {
+        double r = n.hole().diameter() / 2;
+        if (look.plan()) {
+            labels.place(String.valueOf(n.number()), around(c, r), TextStyle.LABEL_BOLD);
+        } else if (pen.flavour() == Flavour.SCREEN) {
+            labels.place(n.hole().name() + "  ⌀ " + n.hole().port().diameter().typed(), around(c, r), TextStyle.LABEL_BOLD.withInk(ink(n)));
+        } else if (window.touches(box(c, r))) {
+            ticket(n, c, r);
+        }
+    }
+
+    private List<Labels.Spot> around(Pt c, double r) {
+        List<Labels.Spot> s = new ArrayList<>(labels.near(box(c, r)));
+        s.remove(0);
+        return s;
+    }
+
+    private void ticket(HoleNote n, Pt c, double r) {
+        List<String> lines = new ArrayList<>();
+        lines.add(n.sawDiffers() ? "⌀ " + n.sizeWords() : n.sawWords());
+        if (n.sawDiffers()) {
+            lines.add(n.sawWords());
+        }
+        if (n.hasMetal()) {
+            lines.add((n.metalKnown() ? "" : "if there is metal: ") + n.metalWords());
+            lines.add("cut the metal first");
+        }
+        double size = pen.textSize(TextStyle.PLAIN);
+        double ring = pen.size(9, 20);
+        double pad = pen.size(2.2, 5);
+        double nameSize = pen.textSize(TextStyle.NAME);
+        String name = Words.fit(pen, n.hole().name(), pen.size(50, 150), TextStyle.NAME);
+        double width = ring + pad + pen.textWidth(name, TextStyle.NAME);
+        for (int i = 0; i < lines.size(); i++) {
+            width = Math.max(width, pen.textWidth(lines.get(i), TextStyle.PLAIN) + (i == 0 ? ring + pad : 0));
+        }
+        width += 2 * pad;
+        double step = size * Words.LEADING;
+        double head = Math.max(ring, nameSize * 1.25 + step);
+        double height = 2 * pad + head + (lines.size() - 1) * step + (lines.size() > 1 ? size * 0.3 : 0);
+        Box b = spot(c, r, width, height, n);
+        if (b == null) {
+            return;
+        }
+        labels.keepFree(b.grown(pen.size(1, 3)));
+        leader(b, c, r);
+        pen.fill(b.corners(), Ink.PAPER, 1);
+        pen.polyline(b.corners(), true, LineStyle.DIMENSION);
+        Pt no = new Pt(b.minX() + pad + ring / 2, b.maxY() - pad - head / 2);
+        pen.circle(no, ring / 2, LineStyle.SAW_CIRCLE, Ink.INK);
+        pen.text(String.valueOf(n.number()), no.plus(0, -nameSize * 0.36), Pen.Align.CENTRE, 0, TextStyle.NAME);
+        double x = b.minX() + 2 * pad + ring;
+        pen.text(name, new Pt(x, b.maxY() - pad - nameSize * 0.9), Pen.Align.LEFT, 0, TextStyle.NAME);
+        pen.text(lines.get(0), new Pt(x, b.maxY() - pad - nameSize * 1.25 - size), Pen.Align.LEFT, 0, TextStyle.PLAIN);
+        for (int i = 1; i < lines.size(); i++) {
+            pen.text(lines.get(i), new Pt(b.minX() + pad, b.maxY() - pad - head - size * 0.3 - step * i + step - size), Pen.Align.LEFT, 0, TextStyle.PLAIN);
+        }
+    }
+
+    /** Fixed places round the hole, near ones first; the first that is free. */
+    private Box spot(Pt c, double r, double w, double h, HoleNote n) {
+        double rim = Math.max(Math.max(r, n.hasMetal() ? n.metalMm() / 2 : 0), n.hole().drilledRadius() + look.keepOutMm());
+        for (double off : new double[] {rim + 4, rim + 18, rim + 36, rim + 60, r + 6}) {
+            for (int k = 0; k < 16; k++) {
+                double a = Math.PI / 2 + (k % 2 == 0 ? 1 : -1) * ((k + 1) / 2) * Math.PI / 8;
+                double cx = c.x() + Math.cos(a) * (off + w / 2 * Math.abs(Math.cos(a)));
+                double cy = c.y() + Math.sin(a) * (off + h / 2);
+                cx = Math.max(window.minX() + w / 2 + 2, Math.min(window.maxX() - w / 2 - 2, cx));
+                cy = Math.max(window.minY() + h / 2 + 2, Math.min(window.maxY() - h / 2 - 2, cy));
+                Box b = new Box(cx - w / 2, cy - h / 2, cx + w / 2, cy + h / 2);
+                double dx = Math.max(Math.max(b.minX() - c.x(), c.x() - b.maxX()), 0);
+                double dy = Math.max(Math.max(b.minY() - c.y(), c.y() - b.maxY()), 0);
+                if (Math.hypot(dx, dy) >= r + 4 && labels.free(b)) {
+                    return b;
+                }
+            }
+        }
+        return null;
+    }
+
+    private void leader(Box b, Pt c, double r) {
+        Pt from = new Pt(Math.max(b.minX(), Math.min(b.maxX(), c.x())), Math.max(b.minY(), Math.min(b.maxY(), c.y())));
+        double d = from.distance(c);
+        pen.line(from, new Pt(c.x() + (from.x() - c.x()) * r / d, c.y() + (from.y() - c.y()) * r / d), LineStyle.DIMENSION);
+    }
+
+    /** Words for the keep-out ring. */
+    static String keepOutWords(double mm) {
+        return "keep-out " + Format.plain(mm, 1) + " mm";
+    }
+}

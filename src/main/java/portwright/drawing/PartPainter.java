@@ -1,0 +1,145 @@
+package portwright.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import portwright.check.Finding;
+import portwright.check.Mark;
+import portwright.check.Severity;
+import portwright.geometry.Circle;
+import portwright.geometry.Face;
+import portwright.geometry.KilnGeometry;
+import portwright.geometry.Panel;
+import portwright.geometry.Pt;
+import portwright.model.On;
+import portwright.units.Format;
+
+/**
+ * Paints one face of one part. The picture's frame is the part's frame, mirrored where the face is seen from the other
+ * side (x' = −x).
+ */
+public final class PartPainter {
+    private static final double RIM_ROOM_MM = 8;
+
+    private final KilnGeometry kiln;
+    private final Face face;
+    private final List<Finding> findings;
+    private final PartLook look;
+
+    /** @param findings findings whose places are flagged on the drawing; may be empty */
+    public PartPainter(KilnGeometry kiln, Face face, List<Finding> findings, PartLook look) {
+        this.kiln = kiln;
+        this.face = face;
+        this.findings = List.copyOf(findings);
+        this.look = look;
+    }
+
+    public Face face() {
+        return face;
+    }
+
+    /** From the part's frame to the picture's. */
+    public Pt view(Pt p) {
+        return face.mirrored() ? p.mirrored() : p;
+    }
+
+    /** The part's rim in the picture. */
+    public List<Pt> rim() {
+        return partRim(kiln, face).stream().map(this::view).toList();
+    }
+
+    static List<Pt> partRim(KilnGeometry kiln, Face face) {
+        if (face.on() != On.WALL) {
+            return kiln.slab(face.on()).points();
+        }
+        Panel p = kiln.panel(face.panel());
+        double depth = face.hot() ? 0 : p.thickness();
+        double l = p.uMin(depth);
+        double r = p.uMax(depth);
+        return List.of(new Pt(l, kiln.height()), new Pt(r, kiln.height()), new Pt(r, 0), new Pt(l, 0));
+    }
+
+    /** What the picture needs: rim and a little room. */
+    public Box bounds() {
+        return Box.around(rim()).grown(RIM_ROOM_MM);
+    }
+
+    /** Holes of this part. */
+    public List<HoleNote> holes() {
+        return HoleNote.of(kiln).stream().filter(n -> n.hole().face().samePart(face)).toList();
+    }
+
+    /** Saw circles in the picture. */
+    public List<Circle> sawCircles() {
+        return holes().stream().map(n -> new Circle(view(n.hole().centre()), n.hole().diameter() / 2)).toList();
+    }
+
+    /** Paints what lies in the window; words stay inside of it. */
+    public void paint(Pen pen, Box window) {
+        paint(pen, window, List.of());
+    }
+
+    /** Paints; words also keep off the boxes given. */
+    public void paint(Pen pen, Box window, List<Box> keepFree) {
+        Labels labels = new Labels(pen, window);
+        keepFree.forEach(labels::keepFree);
+        for (Circle c : sawCircles()) {
+            labels.keepFree(new Box(c.centre().x() - c.radius(), c.centre().y() - c.radius(), c.centre().x() + c.radius(), c.centre().y() + c.radius()));
+        }
+        PartShapes shapes = new PartShapes(pen, kiln, face, look, window, this::view);
+        shapes.paint();
+        weakest(pen, labels);
+        HolePainter painter = new HolePainter(pen, labels, look, window);
+        for (HoleNote n : holes()) {
+            painter.rings(n, view(n.hole().centre()));
+        }
+        if (!look.plan()) {
+            flags(pen, labels);
+        }
+        for (HoleNote n : holes()) {
+            painter.label(n, view(n.hole().centre()));
+        }
+        if (!look.plan()) {
+            shapes.words(labels);
+        }
+    }
+
+    private void weakest(Pen pen, Labels labels) {
+        if (face.on() == On.WALL) {
+            return;
+        }
+        boolean shown = findings.stream().anyMatch(f -> f.rule().equals("weakest-section") && f.severity() != Severity.NOTE
+                && f.parts().stream().anyMatch(n -> kiln.holes(face.on()).stream().anyMatch(h -> h.name().equals(n))));
+        var line = shown ? kiln.weakestSection(face.on()) : null;
+        if (line == null) {
+            return;
+        }
+        Pt a = view(line.across().a());
+        Pt b = view(line.across().b());
+        pen.line(a, b, LineStyle.WEAKEST);
+        if (!look.plan()) {
+            labels.place("weakest line: " + Format.plain(line.share() * 100, 0) + " % lost", labels.along(List.of(a, b), false, pen.size(1.2, 4)), TextStyle.LABEL_BOLD);
+        }
+    }
+
+    private void flags(Pen pen, Labels labels) {
+        for (Finding f : findings) {
+            if (f.severity() == Severity.NOTE || f.rule().equals("weakest-section")) {
+                continue;
+            }
+            for (Mark m : f.marks()) {
+                if (!m.face().samePart(face) || f.measured() == null || !f.measured().unit().equals("mm") || m.a().equals(m.b())) {
+                    continue;
+                }
+                Pt a = view(m.a());
+                Pt b = view(m.b());
+                Ink ink = f.severity() == Severity.STOP ? Ink.OXBLOOD : Ink.RUTILE;
+                pen.line(a, b, LineStyle.BOX, ink);
+                String words = Format.plain(f.measured().value(), 1) + " mm";
+                TextStyle style = TextStyle.LABEL_BOLD.withInk(ink);
+                List<Labels.Spot> spots = new ArrayList<>(labels.near(Box.around(List.of(a, b))));
+                spots.remove(0);
+                labels.place(words, spots, style);
+            }
+        }
+    }
+}

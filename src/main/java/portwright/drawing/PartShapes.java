@@ -1,0 +1,173 @@
+package portwright.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import portwright.geometry.Circle;
+import portwright.geometry.Face;
+import portwright.geometry.FittingShape;
+import portwright.geometry.GrooveSolid;
+import portwright.geometry.KilnGeometry;
+import portwright.geometry.Pt;
+import portwright.geometry.Segment;
+import portwright.geometry.Shape;
+import portwright.geometry.ShelfPlate;
+import portwright.geometry.TailHole;
+import portwright.model.FittingKind;
+import portwright.model.On;
+import portwright.units.Format;
+
+/** Everything of a face but its new holes: brick, joints, grooves, fittings, shelves, axes. */
+final class PartShapes {
+    private static final double HATCH_MM = 2.5;
+    private static final double AXIS_OVER_MM = 8;
+
+    private final Pen pen;
+    private final KilnGeometry kiln;
+    private final Face face;
+    private final PartLook look;
+    private final Box window;
+    private final UnaryOperator<Pt> view;
+    private final List<Labelled> labelled = new ArrayList<>();
+
+    private record Labelled(String words, List<Pt> along, boolean closed, Box near) {}
+
+    PartShapes(Pen pen, KilnGeometry kiln, Face face, PartLook look, Box window, UnaryOperator<Pt> view) {
+        this.pen = pen;
+        this.kiln = kiln;
+        this.face = face;
+        this.look = look;
+        this.window = window;
+        this.view = view;
+    }
+
+    void paint() {
+        List<Pt> rim = seen(PartPainter.partRim(kiln, face));
+        pen.fill(rim, Ink.BRICK, 1);
+        if (face.on() != On.WALL) {
+            slab();
+        }
+        grooves();
+        fittings();
+        if (face.on() == On.FLOOR && face.hot() && !look.plan()) {
+            kiln.shelves().forEach(this::shelf);
+        }
+        axes(rim);
+        pen.polyline(rim, true, LineStyle.SLAB_EDGE);
+        if (face.on() == On.WALL && !face.hot()) {
+            List<Pt> inside = seen(PartPainter.partRim(kiln, new Face(On.WALL, face.panel(), true)));
+            pen.polyline(inside, true, LineStyle.HIDDEN);
+            labelled.add(new Labelled("chamber side", inside, true, null));
+        }
+    }
+
+    private List<Pt> seen(List<Pt> points) {
+        return points.stream().map(view).toList();
+    }
+
+    private void slab() {
+        boolean covered = !face.hot() && Boolean.TRUE.equals(kiln.slabOf(face.on()).pan());
+        if (!look.plan() && !covered) {
+            List<Segment> joints = kiln.joints(face.on());
+            for (Segment s : joints) {
+                Pt a = view.apply(s.a());
+                Pt b = view.apply(s.b());
+                if (window.clip(a, b) != null) {
+                    pen.line(a, b, LineStyle.JOINT);
+                }
+            }
+            for (int i = 0; i < joints.size(); i++) {
+                Segment s = joints.get((i * 7 + joints.size() / 2) % joints.size());
+                if (window.clip(view.apply(s.a()), view.apply(s.b())) != null) {
+                    labelled.add(new Labelled("brick joint", seen(List.of(s.a(), s.b())), false, null));
+                    break;
+                }
+            }
+        }
+        List<Pt> wall = seen(kiln.inner().points());
+        pen.polyline(wall, true, face.hot() ? LineStyle.CHAMBER_WALL : LineStyle.HIDDEN);
+        labelled.add(new Labelled(face.hot() ? "chamber wall" : "chamber wall, other face", wall, true, null));
+    }
+
+    private void grooves() {
+        for (GrooveSolid g : kiln.grooves()) {
+            if (!g.face().samePart(face)) {
+                continue;
+            }
+            Shape shape = g instanceof GrooveSolid.OnWall w ? new Shape.Poly(new portwright.geometry.Outline(mouth(w))) : g.footprint();
+            List<List<Pt>> outlines = ShapeLines.outlines(shape).stream().map(this::seen).toList();
+            if (face.hot() && !look.plan()) {
+                for (Segment s : Hatch.lines(outlines, HATCH_MM, Math.PI / 4, window)) {
+                    pen.line(s.a(), s.b(), LineStyle.GROOVE_HATCH);
+                }
+            }
+            outlines.forEach(o -> pen.polyline(o, true, face.hot() ? LineStyle.GROOVE : LineStyle.HIDDEN));
+            String words = face.hot() ? "groove " + g.name() + ", " + Format.plain(g.depth(), 1) + " mm deep" : "groove " + g.name() + " on the other face";
+            labelled.add(new Labelled(words, outlines.get(0), true, null));
+        }
+        for (TailHole t : kiln.tails()) {
+            if (t.face().samePart(face)) {
+                hole(t.circle(), t.name());
+            }
+        }
+    }
+
+    private static List<Pt> mouth(GrooveSolid.OnWall w) {
+        Segment m = w.mouth();
+        return List.of(new Pt(m.a().x(), m.b().y()), m.b(), new Pt(m.b().x(), m.a().y()), m.a());
+    }
+
+    private void hole(Circle c, String name) {
+        pen.circle(view.apply(c.centre()), c.radius(), LineStyle.FITTING);
+        labelled.add(new Labelled(name, null, false, ShapeLines.box(new Shape.Disc(c), view)));
+    }
+
+    private void fittings() {
+        for (FittingShape f : kiln.fittings()) {
+            if (!f.face().samePart(face)) {
+                continue;
+            }
+            boolean behind = f.outside() && face.hot();
+            LineStyle style = behind ? LineStyle.HIDDEN : f.fitting().kind() == FittingKind.CRACK ? LineStyle.BOX : LineStyle.FITTING;
+            ShapeLines.draw(pen, f.shape(), view, style);
+            String side = !behind ? "" : face.on() == On.FLOOR ? " below" : face.on() == On.LID ? " above" : " outside";
+            labelled.add(new Labelled(f.name() + side, null, false, ShapeLines.box(f.shape(), view)));
+        }
+    }
+
+    private void shelf(ShelfPlate s) {
+        ShapeLines.draw(pen, s.shape(), view, LineStyle.NEIGHBOUR);
+        List<Pt> rim = seen(ShapeLines.outlines(s.shape()).get(0));
+        labelled.add(new Labelled(s.name(), rim, true, null));
+        if (s.posts() != null) {
+            for (Circle c : s.posts()) {
+                pen.circle(view.apply(c.centre()), c.radius(), LineStyle.NEIGHBOUR);
+                labelled.add(new Labelled("post", null, false, ShapeLines.box(new Shape.Disc(c), view)));
+            }
+        }
+    }
+
+    private void axes(List<Pt> rim) {
+        Box b = Box.around(rim).grown(AXIS_OVER_MM);
+        if (b.minX() < 0 && b.maxX() > 0) {
+            pen.line(new Pt(0, b.minY()), new Pt(0, b.maxY()), LineStyle.AXIS);
+        }
+        if (face.on() != On.WALL && b.minY() < 0 && b.maxY() > 0) {
+            pen.line(new Pt(b.minX(), 0), new Pt(b.maxX(), 0), LineStyle.AXIS);
+        }
+    }
+
+    /** Names of what was painted, once each in this window, where there is room. */
+    void words(Labels labels) {
+        List<String> said = new ArrayList<>();
+        double off = pen.size(1.2, 4);
+        for (Labelled l : labelled) {
+            boolean done = said.contains(l.words);
+            if (l.near != null && window.touches(l.near)) {
+                labels.place(l.words, labels.near(l.near), TextStyle.LABEL);
+            } else if (l.along != null && !done && labels.place(l.words, labels.along(l.along, l.closed, off), TextStyle.LABEL)) {
+                said.add(l.words);
+            }
+        }
+    }
+}
