@@ -39,7 +39,7 @@ public record BurnerGas(Burner burner, Fuel fuel, double kgPerS) {
     }
 
     /**
-     * All burners: heat as given, or jet and pressure (the burner's, else the supply's), jet class factory unless given. Gas
+     * All burners: heat as given, or jet and pressure, jet class factory unless given. Gas
      * at 15 °C, air pressure of {@code room.altitude}, else sea level.
      */
     public static Known<List<BurnerGas>> of(Design design) {
@@ -62,7 +62,7 @@ public record BurnerGas(Burner burner, Fuel fuel, double kgPerS) {
                 out.add(new BurnerGas(b, fuel, b.heatGross().si() / fuel.grossHeatByMass()));
             } else if (b.jet() == null) {
                 needs.add(at + ".jet");
-            } else if (pressure(design, b) == null) {
+            } else if (b.pressure() == null) {
                 needs.add(at + ".pressure");
             } else {
                 out.add(new BurnerGas(b, fuel, jetFlow(design, b, fuel)));
@@ -71,19 +71,12 @@ public record BurnerGas(Burner burner, Fuel fuel, double kgPerS) {
         return needs.isEmpty() ? Known.of(List.copyOf(out)) : Known.lacks(needs);
     }
 
-    private static Double pressure(Design design, Burner b) {
-        if (b.pressure() != null) {
-            return b.pressure().si();
-        }
-        return design.supply() == null || design.supply().pressure() == null ? null : design.supply().pressure().si();
-    }
-
     private static double jetFlow(Design design, Burner b, Fuel fuel) {
         double altitude = design.room() == null || design.room().altitude() == null ? 0 : design.room().altitude().metres();
         Jet jet = new Jet(fuel.molarMass(), fuel.isentropicExponent(), GAS_K, GasState.pressureAtAltitude(altitude));
         double mm = b.jet().diameter() != null ? b.jet().diameter().mm() : NumberDrill.of(b.jet().drillNumber()).diameterMm();
         double cd = JetClass.of(b.jetClass() == null ? "factory" : b.jetClass().id()).cd();
-        return jet.massFlow(cd, mm, b.jets() == null ? 1 : b.jets(), pressure(design, b));
+        return jet.massFlow(cd, mm, b.jets() == null ? 1 : b.jets(), b.pressure().si());
     }
 
     private static Fuel fuel(Burner b) {

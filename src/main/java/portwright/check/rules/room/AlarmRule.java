@@ -1,0 +1,71 @@
+package portwright.check.rules.room;
+
+import java.util.Set;
+import portwright.check.Findings;
+import portwright.check.Forbids;
+import portwright.check.Limits;
+import portwright.check.Rule;
+import portwright.model.Room;
+import portwright.review.Review;
+import portwright.source.Source;
+
+/** A CO alarm, and low down a gas alarm, in a closed room. */
+public final class AlarmRule implements Rule {
+
+    private static final Source CO = Source.judgement("carbon monoxide has no smell; an alarm is the only sense of it");
+    private static final Source GAS = Source.practice("low-level alarm for gas heavier than air");
+
+    private final boolean carbonMonoxide;
+
+    private AlarmRule(boolean carbonMonoxide) {
+        this.carbonMonoxide = carbonMonoxide;
+    }
+
+    /** The rule {@code co-alarm}. */
+    public static AlarmRule co() {
+        return new AlarmRule(true);
+    }
+
+    /** The rule {@code gas-alarm}. */
+    public static AlarmRule gas() {
+        return new AlarmRule(false);
+    }
+
+    @Override
+    public String id() {
+        return carbonMonoxide ? "co-alarm" : "gas-alarm";
+    }
+
+    @Override
+    public Set<Forbids> canForbid() {
+        return carbonMonoxide ? Say.LIGHTING : Set.of();
+    }
+
+    @Override
+    public void check(Review review, Limits limits, Findings out) {
+        if (Boolean.FALSE.equals(review.room().indoors())) {
+            return;
+        }
+        Room room = review.design().room();
+        if (carbonMonoxide) {
+            if (room == null || room.coAlarm() == null) {
+                out.lacks(this, "room.coAlarm");
+            } else if (!room.coAlarm()) {
+                out.add(Say.stop(this, null, null, "No CO alarm in the room.",
+                        "Fit a CO alarm and hold a meter with a number: a house alarm stays silent at 30 ppm and may take 4 h at 70 ppm.", CO));
+            }
+            return;
+        }
+        if (Boolean.FALSE.equals(review.supply().bottled())) {
+            return;
+        }
+        boolean unknown = room == null || room.gasAlarm() == null;
+        if (unknown) {
+            out.lacks(this, "room.gasAlarm");
+        }
+        if (unknown || !room.gasAlarm()) {
+            out.add(Say.caution(this, null, null, unknown ? "Gas alarm not stated, counted as none: LP gas sinks and spreads along the floor."
+                    : "No gas alarm: LP gas sinks and spreads along the floor.", "Fit a gas alarm 150 mm above the floor between kiln and cylinder line.", GAS));
+        }
+    }
+}

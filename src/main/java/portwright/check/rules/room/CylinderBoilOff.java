@@ -1,0 +1,65 @@
+package portwright.check.rules.room;
+
+import java.util.Optional;
+import java.util.Set;
+import portwright.calc.supply.ShortDraw;
+import portwright.calc.supply.SupplyRun;
+import portwright.check.Findings;
+import portwright.check.Forbids;
+import portwright.check.Limits;
+import portwright.check.Measure;
+import portwright.check.Rule;
+import portwright.check.Severity;
+import portwright.data.SafetyNumber;
+import portwright.review.Review;
+import portwright.source.Source;
+
+/** The cylinder boils off what the burners draw, to the end of the gas time. */
+public final class CylinderBoilOff implements Rule {
+
+    @Override
+    public String id() {
+        return "cylinder-boil-off";
+    }
+
+    @Override
+    public Set<Forbids> canForbid() {
+        return Say.LIGHTING;
+    }
+
+    @Override
+    public void check(Review review, Limits limits, Findings out) {
+        if (!review.supply().run().known()) {
+            out.lacks(this, review.supply().run().lacking());
+            return;
+        }
+        Optional<SupplyRun> given = review.supply().run().value();
+        if (given.isEmpty()) {
+            return;
+        }
+        SupplyRun run = given.get();
+        Source source = SafetyNumber.named("boil-off-u").source();
+        double most = limits.value(id(), "caution");
+        String capacity = "The burners draw " + Say.n(run.peakKgPerS() * 3600) + " kg/h; with " + Say.n(run.lowestKg())
+                + " kg left in each cylinder the liquid boils off " + Say.n(run.capacityKgPerS() * 3600) + " kg/h (±25 %) for as long as one likes, at "
+                + Say.celsius(run.coldestUsefulK()) + " or above";
+        String remedy = remedy(review, run, most);
+        Measure share = new Measure(run.shareUsed(), "1");
+        if (run.end() == ShortDraw.End.TOO_COLD) {
+            out.add(Say.finding(this, Severity.STOP, share, new Measure(1, "1"), capacity + ". The liquid is too cold for the regulator after "
+                    + Say.time(run.starvedS()) + ", before the gas time ends.", remedy, source, false));
+        } else if (Say.over(run.shareUsed(), most)) {
+            out.add(Say.finding(this, Severity.CAUTION, share, new Measure(most, "1"), capacity + ". The draw lasts on the warmth of the liquid, which falls to "
+                    + Say.celsius(run.coldestReachedK()) + ".", remedy, source, limits.setByUser(id(), "caution")));
+        }
+    }
+
+    private static String remedy(Review review, SupplyRun run, double most) {
+        if (!(run.capacityKgPerS() > 0)) {
+            return "This gas has no pressure at this temperature: use propane, or a warmer day. Never heat a cylinder.";
+        }
+        int count = review.design().supply().count() == null ? 1 : review.design().supply().count();
+        int enough = (int) Math.ceil(count * run.shareUsed() / most - Say.TOLERANCE);
+        return "Join " + enough + " such cylinders in place of " + count + ", use a larger one, or start fuller. Never heat a cylinder.";
+    }
+}

@@ -1,0 +1,46 @@
+package portwright.check.rules.room;
+
+import java.util.Optional;
+import java.util.Set;
+import portwright.calc.supply.SupplyRun;
+import portwright.check.Findings;
+import portwright.check.Forbids;
+import portwright.check.Limits;
+import portwright.check.Measure;
+import portwright.check.Rule;
+import portwright.check.Severity;
+import portwright.review.Review;
+
+/** There is more gas than the firing burns. */
+public final class CylinderLasts implements Rule {
+
+    @Override
+    public String id() {
+        return "cylinder-lasts";
+    }
+
+    @Override
+    public Set<Forbids> canForbid() {
+        return Set.of();
+    }
+
+    @Override
+    public void check(Review review, Limits limits, Findings out) {
+        if (!review.supply().run().known()) {
+            out.lacks(this, review.supply().run().lacking());
+            out.add(Say.caution(this, null, null, "Whether the gas lasts is not known.", "Add " + String.join(", ", review.supply().run().needs())
+                    + ", and weigh the cylinder before the firing.", limits.source(id(), "caution")));
+            return;
+        }
+        Optional<SupplyRun> run = review.supply().run().value();
+        double least = limits.value(id(), "caution");
+        if (run.isPresent() && Say.under(run.get().availableKg(), least * run.get().neededKg())) {
+            double has = run.get().availableKg();
+            double needs = run.get().neededKg();
+            out.add(Say.finding(this, Severity.CAUTION, new Measure(has / needs, "1"), new Measure(least, "1"),
+                    "The cylinders hold " + Say.n(has) + " kg; the steps burn " + Say.n(needs) + " kg.",
+                    "Start with at least " + Say.n(least * needs) + " kg (" + Say.n(least * needs - has) + " kg more).",
+                    limits.source(id(), "caution"), limits.setByUser(id(), "caution")));
+        }
+    }
+}

@@ -1,0 +1,57 @@
+package portwright.check.rules.room;
+
+import java.util.Set;
+import portwright.check.Findings;
+import portwright.check.Forbids;
+import portwright.check.Limits;
+import portwright.check.Measure;
+import portwright.check.Rule;
+import portwright.data.SafetyNumber;
+import portwright.model.Burner;
+import portwright.review.Review;
+import portwright.source.Source;
+
+/** A burner without a flame-failure device needs a person who can act at once. */
+public final class FlameSupervision implements Rule {
+
+    private static final Source SOURCE = Source.published("EN 746-2", "2010", "5.2.6.3 and 5.2.6.4");
+
+    @Override
+    public String id() {
+        return "flame-supervision";
+    }
+
+    @Override
+    public Set<Forbids> canForbid() {
+        return Set.of();
+    }
+
+    @Override
+    public void check(Review review, Limits limits, Findings out) {
+        if (review.design().burners() == null) {
+            out.lacks(this, "burners");
+            return;
+        }
+        double longest = SafetyNumber.value("device-close-propane");
+        for (int i = 0; i < review.design().burners().size(); i++) {
+            Burner b = review.design().burners().get(i);
+            String name = b.name() == null ? "burner " + (i + 1) : b.name();
+            if (b.flameSafety() == null) {
+                out.lacks(this, "burners[" + i + "].flameSafety");
+            }
+            if (b.flameSafety() == null || !b.flameSafety().present()) {
+                out.add(Say.caution(this, null, null, name + (b.flameSafety() == null ? ": flame-failure device not stated, counted as none."
+                        : ": no flame-failure device.") + " Below 750 °C its flame must be watched without a break.",
+                        "Fit a device that closes within " + Say.n(longest) + " s, or stand where this flame is seen and the valve is at hand, gas-on to gas-off.",
+                        SOURCE, name));
+            } else if (b.flameSafety().closes() == null || Say.over(b.flameSafety().closes().si(), longest)) {
+                boolean unknown = b.flameSafety().closes() == null;
+                out.add(Say.caution(this, unknown ? null : new Measure(b.flameSafety().closes().si(), "s"), new Measure(longest, "s"),
+                        name + ": flame device closes in " + (unknown ? "an unknown time, counted as "
+                                + Say.n(SafetyNumber.value("device-close-unknown")) + " s" : Say.n(b.flameSafety().closes().si()) + " s")
+                                + "; heavier-than-air gas asks for " + Say.n(longest) + " s.",
+                        "Fit a device that closes within " + Say.n(longest) + " s.", SafetyNumber.named("device-close-propane").source(), name));
+            }
+        }
+    }
+}

@@ -1,0 +1,90 @@
+package portwright.check.rules.room;
+
+import java.util.Set;
+import portwright.check.Findings;
+import portwright.check.Forbids;
+import portwright.check.Limits;
+import portwright.check.Measure;
+import portwright.check.Rule;
+import portwright.check.Severity;
+import portwright.data.ExposureLimit;
+import portwright.review.Review;
+import portwright.review.RoomReview;
+
+/** Carbon monoxide in the room over the firing. */
+public final class RoomCoRule implements Rule {
+
+    @Override
+    public String id() {
+        return "room-co";
+    }
+
+    @Override
+    public Set<Forbids> canForbid() {
+        return Say.LIGHTING;
+    }
+
+    @Override
+    public void check(Review review, Limits limits, Findings out) {
+        RoomReview room = review.room();
+        Boolean indoors = room.indoors();
+        if (Boolean.FALSE.equals(indoors)) {
+            return;
+        }
+        if (indoors == null) {
+            out.lacks(this, "room.place");
+            return;
+        }
+        if (!room.co().known()) {
+            out.lacks(this, room.co().lacking());
+            return;
+        }
+        RoomReview.Co co = room.co().value();
+        if (co.worstStep() < 0) {
+            return;
+        }
+        RoomReview.Air air = room.air().value();
+        double ceiling = limits.value(id(), "stop");
+        double calm = co.calm().peakPpm();
+        double eight = co.calm().average8hPpm();
+        ExposureLimit l8 = co.eightHours();
+        String made = "Step " + (co.worstStep() + 1) + " makes " + Say.n(co.madeMolPerS() * 0.02405 * 3600) + " m³/h of CO at lambda " + Say.n(co.worstLambda())
+                + "; " + Say.n(co.shareInRoom() * 100) + " % stays in the room (led outdoors " + Say.n(co.ledShare() * 100) + " %, burnt at the flue "
+                + Say.n(co.burntShare() * 100) + " %)";
+        String levels = " The room reaches " + Say.n(calm) + " ppm with no wind (" + Say.n(co.stated().peakPpm()) + " ppm with the stated wind), "
+                + Say.n(eight) + " ppm over 8 h.";
+        String has = " Openings and fan give " + Say.flow(air.calmM3PerS()) + " with no wind.";
+        if (Say.over(calm, ceiling)) {
+            out.add(Say.finding(this, Severity.STOP, new Measure(calm, "ppm"), new Measure(ceiling, "ppm"), made + "." + levels + has + " Over "
+                    + Say.n(ceiling) + " ppm after " + Say.time(co.calm().firstOverS(ceiling) - startOfGas(review)) + " of gas.",
+                    remedy(co, co.flowForCeilingM3PerS() * co.ceiling().value() / ceiling, ceiling, calm), limits.source(id(), "stop"),
+                    limits.setByUser(id(), "stop")));
+        } else if (Say.over(eight, l8.value())) {
+            out.add(Say.caution(this, new Measure(eight, "ppm"), new Measure(l8.value(), "ppm"), made + "." + levels + has + " The limit over 8 h is "
+                    + Say.n(l8.value()) + " ppm (" + l8.body() + ").", remedy(co, co.flowForEightHoursM3PerS(), l8.value(), eight), l8.source()));
+        } else if (co.quarterHour() != null && Say.over(co.calm().average15MinPpm(), co.quarterHour().value())) {
+            double q = co.calm().average15MinPpm();
+            out.add(Say.caution(this, new Measure(q, "ppm"), new Measure(co.quarterHour().value(), "ppm"), made + "." + levels + " Over 15 min it is "
+                    + Say.n(q) + " ppm; the limit is " + Say.n(co.quarterHour().value()) + " ppm (" + co.quarterHour().body() + ").",
+                    remedy(co, co.flowForCeilingM3PerS() * co.ceiling().value() / co.quarterHour().value(), co.quarterHour().value(), q),
+                    co.quarterHour().source()));
+        }
+    }
+
+    private static double startOfGas(Review review) {
+        double t = 0;
+        for (var s : review.supply().steps().value()) {
+            if (s.gas()) {
+                return t;
+            }
+            t += s.seconds();
+        }
+        return t;
+    }
+
+    private static String remedy(RoomReview.Co co, double flow, double limitPpm, double levelPpm) {
+        double led = 1 - (1 - co.ledShare()) * limitPpm / levelPpm;
+        return "Needs " + Say.flow(flow) + " of fresh air indoors: lead the flue gas outdoors by a hood (at least " + Say.n(Math.ceil(led * 1000) / 10)
+                + " % of it), or fire outdoors. Opening a window is not enough. At " + Say.n(100) + " ppm shut gas and leave.";
+    }
+}

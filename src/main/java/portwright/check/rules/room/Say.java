@@ -1,0 +1,81 @@
+package portwright.check.rules.room;
+
+import java.util.List;
+import java.util.Set;
+import portwright.check.Finding;
+import portwright.check.Forbids;
+import portwright.check.Measure;
+import portwright.check.Rule;
+import portwright.check.Severity;
+import portwright.source.Source;
+import portwright.units.Format;
+
+/** Builds the findings of this section: all of them concern lighting. */
+final class Say {
+
+    static final Set<Forbids> LIGHTING = Set.of(Forbids.LIGHTING);
+    /** Relative tolerance of every comparison: at the limit a rule passes. */
+    static final double TOLERANCE = 1e-9;
+
+    private Say() {}
+
+    static Finding stop(Rule rule, Measure measured, Measure limit, String message, String remedy, Source source, String... parts) {
+        return finding(rule, Severity.STOP, measured, limit, message, remedy, source, false, parts);
+    }
+
+    static Finding caution(Rule rule, Measure measured, Measure limit, String message, String remedy, Source source, String... parts) {
+        return finding(rule, Severity.CAUTION, measured, limit, message, remedy, source, false, parts);
+    }
+
+    static Finding note(Rule rule, String message, String remedy, Source source, String... parts) {
+        return new Finding(rule.id(), Severity.NOTE, Forbids.NOTHING, List.of(parts), null, null, message, remedy, source, false, List.of());
+    }
+
+    static Finding finding(Rule rule, Severity severity, Measure measured, Measure limit, String message, String remedy, Source source,
+            boolean byUser, String... parts) {
+        return new Finding(rule.id(), severity, Forbids.LIGHTING, List.of(parts), measured, limit, message, remedy, source, byUser, List.of());
+    }
+
+    /** Over a limit by more than the tolerance. */
+    static boolean over(double value, double limit) {
+        return value > limit + Math.abs(limit) * TOLERANCE;
+    }
+
+    /** Under a limit by more than the tolerance. */
+    static boolean under(double value, double limit) {
+        return value < limit - Math.abs(limit) * TOLERANCE;
+    }
+
+    /** A number for people: three figures, thousands apart. */
+    static String n(double v) {
+        if (v == 0) {
+            return "0";
+        }
+        double size = Math.pow(10, Math.floor(Math.log10(Math.abs(v))) - 2);
+        double rounded = Math.abs(v) >= 1000 ? Math.round(v / size) * size : v;
+        String plain = Format.plain(rounded, (int) Math.max(0, Math.min(6, -Math.floor(Math.log10(Math.abs(v))) + 2)));
+        int dot = plain.indexOf('.') < 0 ? plain.length() : plain.indexOf('.');
+        StringBuilder b = new StringBuilder(plain);
+        for (int i = dot - 3; i > (plain.startsWith("-") ? 1 : 0); i -= 3) {
+            if (dot > 4) {
+                b.insert(i, ' ');
+            }
+        }
+        return b.toString();
+    }
+
+    /** A flow in m³/h from m³/s. */
+    static String flow(double m3PerS) {
+        return n(m3PerS * 3600) + " m³/h";
+    }
+
+    /** A time from seconds: seconds, minutes or hours. */
+    static String time(double s) {
+        return s < 120 ? n(Math.round(s)) + " s" : s < 7200 ? n(Math.round(s / 60)) + " min" : n(s / 3600) + " h";
+    }
+
+    /** A temperature in °C from kelvin. */
+    static String celsius(double k) {
+        return Format.plain(k - 273.15, 0) + " °C";
+    }
+}
