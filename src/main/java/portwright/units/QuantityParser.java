@@ -18,6 +18,7 @@ final class QuantityParser {
             Map.entry("POWER kW", 1e3), Map.entry("POWER W", 1.0), Map.entry("POWER Btu/h", 0.2930710701722222),
             Map.entry("ANGLE deg", Math.PI / 180), Map.entry("SHARE %", 0.01),
             Map.entry("DURATION h", 3600.0), Map.entry("DURATION min", 60.0), Map.entry("DURATION s", 1.0),
+            Map.entry("TEMPERATURE_DIFFERENCE K", 1.0), Map.entry("TEMPERATURE_DIFFERENCE °C", 1.0), Map.entry("TEMPERATURE_DIFFERENCE °F", 5 / 9.0),
             Map.entry("FLOW m3/h", 1 / 3600.0), Map.entry("SPEED m/s", 1.0));
     private static final Pattern ONE = Pattern.compile("\\s*([-+]?)\\s*(?:(\\d+)[ -]+)?(\\d+(?:\\.\\d+)?)(?:/(\\d+))?\\s*([^\\d\\s].*?)\\s*");
 
