@@ -1,6 +1,7 @@
 package portwright.review;
 
 import java.util.List;
+import portwright.calc.supply.SupplyRun;
 import portwright.geometry.KilnGeometry;
 import portwright.model.Design;
 import portwright.model.Role;
@@ -33,7 +34,13 @@ public record Review(Design design, KilnGeometry geometry, FireReview fire, Supp
         Double inlet = area(Role.INLET);
         Double flue = area(Role.FLUE);
         Double ratio = inlet == null || inlet == 0 ? null : flue / inlet;
-        return new Figures(inlet, flue, ratio, null, null, null, null, null, null, null, null);
+        Double litres = geometry.chamberVolumeM3() * 1000;
+        Double netKw = supply == null || supply.netW() == null ? null : supply.netW() / 1000;
+        Double kgPerH = supply == null || supply.kgPerS() == null ? null : supply.kgPerS() * 3600;
+        Double perLitre = netKw == null ? null : netKw * 1000 / litres;
+        Double hours = supply == null || !supply.run().known() ? null : supply.run().value().map(SupplyRun::hoursAtPeak).orElse(null);
+        Double fresh = room == null || !room.air().known() ? null : room.air().value().calmM3PerS() * 3600;
+        return new Figures(inlet, flue, ratio, null, null, litres, netKw, kgPerH, perLitre, hours, fresh);
     }
 
     private Double area(Role role) {

@@ -49,7 +49,7 @@ public final class RoomCoRule implements Rule {
         double eight = co.calm().average8hPpm();
         ExposureLimit l8 = co.eightHours();
         String made = "Step " + (co.worstStep() + 1) + " makes " + Say.n(co.madeMolPerS() * 0.02405 * 3600) + " m³/h of CO at lambda " + Say.n(co.worstLambda())
-                + "; " + Say.n(co.shareInRoom() * 100) + " % stays in the room (led outdoors " + Say.n(co.ledShare() * 100) + " %, burnt at the flue "
+                + "; " + Say.n(co.shareInRoom() * 100) + " % stays in the room (led outdoors " + Say.n(co.ledShare() * 100) + " %" + byHood(room, co) + ", burnt at the flue "
                 + Say.n(co.burntShare() * 100) + " %)";
         String levels = " The room reaches " + Say.n(calm) + " ppm with no wind (" + Say.n(co.stated().peakPpm()) + " ppm with the stated wind), "
                 + Say.n(eight) + " ppm over 8 h.";
@@ -69,6 +69,10 @@ public final class RoomCoRule implements Rule {
                     remedy(co, co.flowForCeilingM3PerS() * co.ceiling().value() / co.quarterHour().value(), co.quarterHour().value(), q),
                     co.quarterHour().source()));
         }
+    }
+
+    private static String byHood(RoomReview room, RoomReview.Co co) {
+        return room.hood().known() && room.hood().value().capturedShare() == co.ledShare() ? " by the hood" : "";
     }
 
     private static double startOfGas(Review review) {
