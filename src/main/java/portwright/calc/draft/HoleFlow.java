@@ -41,14 +41,14 @@ final class HoleFlow {
     private double loss;
     private double lossSlope;
 
-    /** Sets the hole; {@code exit} is the loss at the mouth in velocity heads of the whole hole, infinite when shut. */
+    /** Sets the hole; {@code cdFactor} scales all it passes; {@code exit} is the loss at the mouth in velocity heads of the whole hole, infinite when shut. */
     void shape(double bore, double length, double cd, double cdFactor, double exit) {
         diameter = bore;
-        area = exit < Double.POSITIVE_INFINITY ? Math.PI / 4 * bore * bore : 0;
+        area = exit < Double.POSITIVE_INFINITY ? cdFactor * Math.PI / 4 * bore * bore : 0;
         double ratio = bore > 0 ? length / bore : 0;
-        inverseCd = 1 / (cd * cdFactor);
-        laminar = LAMINAR * (1 + LAMINAR_LENGTH * ratio) / cdFactor;
-        dip = DIP * ratio / cdFactor;
+        inverseCd = 1 / cd;
+        laminar = LAMINAR * (1 + LAMINAR_LENGTH * ratio);
+        dip = DIP * ratio;
         exitLoss = exit;
     }
 

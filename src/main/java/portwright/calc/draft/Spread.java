@@ -1,0 +1,37 @@
+package portwright.calc.draft;
+
+import portwright.source.Source;
+
+/**
+ * How far the inputs of the balance may be off. Each ± is one standard deviation of a normal spread cut at 2.5;
+ * the ranges with two ends are drawn evenly. All are independent of each other.
+ *
+ * @param holeSize diameter of all holes (one saw), ± m
+ * @param cdLow lowest factor on all discharge coefficients (one formula)
+ * @param cdHigh highest factor
+ * @param gas ± share of the gas flow
+ * @param temperature ± K of the chamber
+ * @param damper ± open share
+ * @param crackWidth widest lid joint, m; drawn from zero
+ * @param peepholeArea largest leak of peepholes, m²; drawn from zero
+ * @param wind ± Pa on all flues together
+ * @param portWind ± Pa at each inlet by itself (0.1 Pa is a breath of 0.4 m/s)
+ * @param momentum span of the jet's momentum share round the stated one
+ * @param flamePlace whether the flame's place is not known
+ */
+public record Spread(double holeSize, double cdLow, double cdHigh, double gas, double temperature, double damper, double crackWidth,
+        double peepholeArea, double wind, double portWind, double momentum, boolean flamePlace) {
+    /** Where the spreads come from. */
+    public static final Source SOURCE =
+            Source.judgement("spreads estimated one by one: drilling, short-tube coefficients, regulator, controller, plate, lid joint, draught");
+
+    /** Burning stream in the hole, and below it, K; from memory of flame lengths, own judgement. */
+    public static final double STREAM_IN_HOLE = 873.15;
+    /** Flame that begins below the floor, K. */
+    public static final double STREAM_BELOW = 1273.15;
+
+    /** The usual spreads; gas ±10 %, or ±5 % when a gauge is read at the burner. */
+    public static Spread usual(boolean gauge, boolean flamePlaceUnknown) {
+        return new Spread(0.3e-3, 0.82, 1.08, gauge ? 0.05 : 0.10, 25, 0.03, 1.2e-3, 0.5e-4, 0.8, 0.1, 0.2, flamePlaceUnknown);
+    }
+}
