@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.UUID;
 
 /** Writes a file whole or not at all: a temporary file beside it, flushed to the disk, then renamed. */
 public final class AtomicFile {
@@ -23,9 +24,9 @@ public final class AtomicFile {
         if (Files.isDirectory(target)) {
             throw new IOException(target + " is a folder.");
         }
-        Path temp = Files.createTempFile(folder, ".portwright-", ".tmp");
+        Path temp = folder.resolve(".portwright-" + UUID.randomUUID() + ".tmp");
         try {
-            try (FileChannel out = FileChannel.open(temp, StandardOpenOption.WRITE)) {
+            try (FileChannel out = FileChannel.open(temp, StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW)) {
                 ByteBuffer b = ByteBuffer.wrap(bytes);
                 while (b.hasRemaining()) {
                     out.write(b);

@@ -63,6 +63,9 @@ final class PdfFile implements AutoCloseable {
 
     byte[] bytes() {
         try {
+            for (TextStyle.Face face : TextStyle.Face.values()) {
+                fonts.font(face).subset();
+            }
             ByteArrayOutputStream out = new ByteArrayOutputStream();
             document.save(out);
             return out.toByteArray();

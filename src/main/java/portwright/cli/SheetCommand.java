@@ -1,0 +1,78 @@
+package portwright.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import portwright.check.CheckResult;
+import portwright.check.rules.RuleBook;
+import portwright.data.LimitTable;
+import portwright.model.Design;
+import portwright.review.Review;
+import portwright.sheet.AtomicFile;
+import portwright.sheet.Paper;
+import portwright.sheet.SheetBook;
+import portwright.sheet.SheetOptions;
+import portwright.sheet.SheetRefused;
+
+/** The full-size drilling template. */
+@Command(name = "sheet", description = "Full-size drilling template as PDF. Print at 100 %, measure the check bars, read the last sheet.", mixinStandardHelpOptions = true)
+final class SheetCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "DESIGN", description = "design file")
+    private Path file;
+
+    @Option(names = "-o", required = true, paramLabel = "FILE.pdf", description = "where to write")
+    private Path out;
+
+    @Option(names = "--paper", paramLabel = "SIZE", defaultValue = "a4", description = "a4, letter, legal, a3, tabloid or a size such as 900x1200mm (default ${DEFAULT-VALUE})")
+    private String paper;
+
+    @Option(names = "--part", paramLabel = "PART", defaultValue = "all", description = "floor, lid, wall or all (default ${DEFAULT-VALUE})")
+    private SheetOptions.Part part;
+
+    @Option(names = "--face", paramLabel = "FACE", defaultValue = "both", description = "hot, cold or both (default ${DEFAULT-VALUE})")
+    private SheetOptions.Side face;
+
+    @Option(names = "--scale-x", paramLabel = "FACTOR", defaultValue = "1", description = "true over printed length across, 0.985 to 1.015")
+    private double scaleX;
+
+    @Option(names = "--scale-y", paramLabel = "FACTOR", defaultValue = "1", description = "true over printed length down, 0.985 to 1.015")
+    private double scaleY;
+
+    @Option(names = "--despite-stops", description = "print although a stop forbids drilling: struck through, no awl dots")
+    private boolean despiteStops;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        SheetOptions options;
+        try {
+            options = new SheetOptions(Paper.parse(paper), part, face, scaleX, scaleY, despiteStops);
+        } catch (IllegalArgumentException e) {
+            throw new UserError(Cli.MISUSE, e.getMessage());
+        }
+        Design design = Designs.read(file);
+        Review review = Review.of(design);
+        CheckResult result = new RuleBook(LimitTable.load()).check(review);
+        SheetBook.Print print;
+        try {
+            print = SheetBook.print(result, review.geometry(), String.valueOf(file.getFileName()), options);
+        } catch (SheetRefused e) {
+            throw new UserError(Cli.STOP, e.getMessage());
+        }
+        try {
+            AtomicFile.write(out, print.pdf());
+        } catch (IOException e) {
+            throw new UserError(Cli.FAULT, out + ": not written (" + e.getMessage() + "). No file was left.");
+        }
+        spec.commandLine().getOut().println(out + ": " + print.sheets() + " sheets " + options.paper().words() + ". Print at 100 %, measure the bars, offer up the real burner.");
+        print.remarks().forEach(spec.commandLine().getOut()::println);
+        return Cli.OK;
+    }
+}

@@ -1,0 +1,76 @@
+package portwright.sheet;
+
+import java.util.List;
+import portwright.drawing.HoleNote;
+import portwright.geometry.Hole;
+import portwright.geometry.KilnGeometry;
+import portwright.geometry.Panel;
+import portwright.geometry.Pt;
+import portwright.model.On;
+import portwright.units.Format;
+
+/**
+ * Places of the holes for setting out with a tape.
+ *
+ * <p>Floor and lid: one batten lies on the slab's leftmost corner, one on its backmost edge, seen from above. Wall:
+ * from the panel's left corner seen from inside, and up from the hot face of the floor.
+ */
+public final class HoleSchedule {
+    private HoleSchedule() {}
+
+    /**
+     * One line.
+     *
+     * @param fromLeftMm hole centre from the left datum
+     * @param fromOtherMm from the back batten; on walls up from the floor
+     * @param radiusMm from the chamber's axis; NaN on walls
+     * @param bearingDeg clockwise from the back seen from above; NaN on walls
+     */
+    public record Row(HoleNote note, String part, double fromLeftMm, double fromOtherMm, double radiusMm, double bearingDeg) {
+        public boolean wall() {
+            return note.hole().face().on() == On.WALL;
+        }
+    }
+
+    /** All holes in file order. */
+    public static List<Row> of(KilnGeometry kiln) {
+        return HoleNote.of(kiln).stream().map(n -> row(kiln, n)).toList();
+    }
+
+    private static Row row(KilnGeometry kiln, HoleNote n) {
+        Hole h = n.hole();
+        Pt c = h.centre();
+        if (h.face().on() == On.WALL) {
+            Panel p = kiln.panel(h.face().panel());
+            return new Row(n, "wall " + p.number(), c.x() + p.width() / 2, c.y(), Double.NaN, Double.NaN);
+        }
+        List<Pt> rim = kiln.slab(h.face().on()).points();
+        double left = rim.stream().mapToDouble(Pt::x).min().orElseThrow();
+        double back = rim.stream().mapToDouble(Pt::y).max().orElseThrow();
+        double radius = Math.hypot(c.x(), c.y());
+        double bearing = Math.toDegrees(Math.atan2(c.x(), c.y()));
+        bearing = Math.rint((bearing < 0 ? bearing + 360 : bearing) * 1e9) / 1e9;
+        return new Row(n, h.face().on().id(), c.x() - left, back - c.y(), radius, radius < 1e-9 ? 0 : bearing >= 360 ? 0 : bearing);
+    }
+
+    /** The schedule as CSV: header line, mm with two decimals, decimal points. */
+    public static String csv(KilnGeometry kiln) {
+        StringBuilder b = new StringBuilder("no,hole,role,part,diameter_mm,saw,saw_mm,metal_hole_mm,from_left_mm,from_back_or_floor_mm,radius_mm,bearing_deg\n");
+        for (Row r : of(kiln)) {
+            Hole h = r.note.hole();
+            b.append(String.join(",", String.valueOf(r.note.number()), quote(h.name()), h.port().role().id(), r.part, two(h.diameter()),
+                    quote(r.note.saw().size().typed()), two(r.note.saw().diameterMm()), two(r.note.metalMm()), two(r.fromLeftMm), two(r.fromOtherMm),
+                    two(r.radiusMm), two(r.bearingDeg))).append('\n');
+        }
+        return b.toString();
+    }
+
+    private static String two(double v) {
+        return Double.isNaN(v) ? "" : Format.plain(v, 2);
+    }
+
+    private static String quote(String t) {
+        String s = !t.isEmpty() && "=+-@".indexOf(t.charAt(0)) >= 0 ? "'" + t : t;
+        return s.contains(",") || s.contains("\"") || s.contains("\n") ? "\"" + s.replace("\"", "\"\"") + "\"" : s;
+    }
+}

@@ -1,0 +1,195 @@
+package portwright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import portwright.check.Finding;
+import portwright.check.NotChecked;
+import portwright.drawing.CheckBar;
+import portwright.drawing.Ink;
+import portwright.drawing.LineStyle;
+import portwright.drawing.Pen;
+import portwright.drawing.Signs;
+import portwright.drawing.TextStyle;
+import portwright.drawing.Words;
+import portwright.geometry.Pt;
+
+/** The end of the print: cautions in full and whose word comes first, findings in full, what was not checked or assumed, sheets left out. */
+final class LastPages {
+    private static final TextStyle TEXT = TextStyle.PLAIN;
+    private static final double FOOT = 16;
+    /** Room at the right for the upright bar. */
+    private static final double BAR = 16;
+
+    private final Job job;
+    private final Fonts fonts;
+    private final double width;
+    private final double height;
+    private final List<Page> pages = new ArrayList<>();
+    private Pen pen;
+    private double y;
+
+    private LastPages(Job job, Fonts fonts) {
+        this.job = job;
+        this.fonts = fonts;
+        width = job.paper().widthMm();
+        height = job.paper().heightMm();
+    }
+
+    /** The pages; sheet numbers go from {@code first} to {@code total}. */
+    static List<Page> of(Job job, int first, int total, Fonts fonts) {
+        LastPages l = new LastPages(job, fonts);
+        l.findings();
+        l.holes();
+        l.sheets();
+        l.cautions();
+        l.finish(first, total);
+        return l.pages;
+    }
+
+    private double textWidth() {
+        return Math.min(width - 2 * Frame.MARGIN - BAR, 240);
+    }
+
+    private void newPage() {
+        Page p = new Page(width, height);
+        pages.add(p);
+        pen = PdfPen.onPage(p, fonts);
+        y = height - Frame.MARGIN - 2;
+    }
+
+    private void room(double mm) {
+        if (pen == null || y - mm < Frame.MARGIN + FOOT) {
+            newPage();
+        }
+    }
+
+    private void heading(String t) {
+        room(22);
+        if (y < height - Frame.MARGIN - 3) {
+            y -= 4;
+        }
+        pen.text(t, new Pt(Frame.MARGIN, y - FirstPage.HEADING.mm()), Pen.Align.LEFT, 0, FirstPage.HEADING);
+        y -= FirstPage.HEADING.mm() + 2;
+        pen.line(new Pt(Frame.MARGIN, y), new Pt(width - Frame.MARGIN, y), LineStyle.BOX);
+        y -= 2;
+    }
+
+    private void para(String t, double indent, TextStyle s) {
+        double w = textWidth() - indent;
+        room(Words.height(pen == null ? PdfPen.onPage(new Page(1, 1), fonts) : pen, t, w, s));
+        y = Words.flow(pen, t, Frame.MARGIN + indent, y, w, s);
+    }
+
+    private void findings() {
+        heading("Findings in full");
+        if (job.result().findings().isEmpty()) {
+            para("None in what was checked.", 0, TEXT);
+        }
+        for (Finding f : job.result().findings()) {
+            double w = textWidth() - 9;
+            String source = f.rule() + ": " + f.source().line() + (f.limitSetByUser() ? " · your limit" : "");
+            String remedy = f.remedy() == null ? "" : f.remedy();
+            room(Words.height(pen, f.message(), w, TextStyle.BOLD) + Words.height(pen, remedy, w, TEXT) + Words.height(pen, source, w, TextStyle.BAR) + 2);
+            Signs.severity(pen, f.severity(), new Pt(Frame.MARGIN + 3, y - 3), 5.6);
+            para(f.message(), 9, TextStyle.BOLD);
+            if (!remedy.isBlank()) {
+                para(remedy, 9, TEXT);
+            }
+            para(source, 9, TextStyle.BAR);
+            y -= 1.6;
+        }
+        heading("Not checked");
+        List<NotChecked> nots = job.result().notChecked();
+        if (nots.isEmpty()) {
+            para("Every rule was checked.", 0, TEXT);
+        }
+        List<String> said = new ArrayList<>();
+        for (NotChecked n : nots) {
+            String t = n.rule().replace('-', ' ') + ": add " + String.join(", ", n.needs()) + ".";
+            if (!said.contains(t)) {
+                said.add(t);
+                room(5);
+                Signs.notChecked(pen, new Pt(Frame.MARGIN + 3, y - 2.4), 4);
+                para(t, 9, TEXT);
+            }
+        }
+        if (!job.result().assumed().isEmpty()) {
+            heading("Assumed");
+            job.result().assumed().forEach(a -> para(a.field() + " = " + a.value() + ": " + a.why(), 0, TEXT));
+        }
+    }
+
+    private void holes() {
+        List<HoleSchedule.Row> rows = HoleSchedule.of(job.kiln());
+        heading("Holes and saws");
+        for (HoleSchedule.Row r : rows) {
+            StringBuilder b = new StringBuilder();
+            b.append(r.note().number()).append("  ").append(r.note().hole().name()).append(", ").append(r.part()).append(": ⌀ ").append(r.note().sizeWords());
+            if (r.note().sawDiffers()) {
+                b.append(", ").append(r.note().sawWords()).append(" (thin second circle)");
+            }
+            b.append("; from left ").append(mm(r.fromLeftMm())).append(r.wall() ? ", up from the floor " : ", from back ").append(mm(r.fromOtherMm()));
+            if (!r.wall()) {
+                b.append("; radius ").append(mm(r.radiusMm())).append(", bearing ").append(portwright.units.Format.plain(r.bearingDeg(), 2)).append("°");
+            }
+            if (r.note().hasMetal()) {
+                b.append("; ").append(r.note().metalWords());
+            }
+            para(b.append('.').toString(), 0, TEXT);
+        }
+    }
+
+    private static String mm(double v) {
+        return portwright.units.Format.plain(v, 1) + " mm";
+    }
+
+    private void sheets() {
+        heading("Putting the sheets together");
+        para("Cut each sheet on its right and lower trim line where the sheet says so, lay it over its neighbour, and let the crosses in the diamonds meet. "
+                + "Tape on a flat board, then measure the schedule's distances across the joined sheets. White head: seen from above or inside. "
+                + "Black head: mirrored; names begin with u. Never mix the two.", 0, TEXT);
+        for (View v : job.views()) {
+            List<Tile> blank = v.tiling().blanks();
+            String t = v.words() + ": " + v.tiling().printed().size() + (v.tiling().printed().size() == 1 ? " sheet" : " sheets");
+            t += blank.isEmpty() ? "." : "; blank, left out: " + String.join(", ", blank.stream().map(Tile::name).toList()) + ".";
+            para(t, 0, TEXT);
+            v.cuts().forEach(c -> para(c, 0, TextStyle.BOLD));
+        }
+    }
+
+    private void cautions() {
+        for (Map.Entry<String, List<String>> e : Cautions.byMoment().entrySet()) {
+            heading(e.getKey());
+            for (String c : e.getValue()) {
+                para(c, 0, TEXT);
+                y -= 1.2;
+            }
+        }
+        heading("Whose word comes first");
+        para(Cautions.LOCAL_CODE, 0, TextStyle.BOLD);
+    }
+
+    private void finish(int first, int total) {
+        String lost = job.kiln().design().title();
+        if (!fonts.missing().isEmpty()) {
+            heading("Signs that the type face lacks");
+            para(Fonts.SUBSTITUTE + " stands for: " + String.join(", ", fonts.missing().stream().map(c -> String.format("U+%04X", c)).toList()) + ".", 0, TEXT);
+        }
+        for (int i = 0; i < pages.size(); i++) {
+            Page p = pages.get(i);
+            Pen f = PdfPen.onPage(p, fonts);
+            double sx = job.options().scaleX();
+            CheckBar.across(new PdfPen(p, fonts, Frame.MARGIN + 2, Frame.MARGIN + 5.4, sx, job.options().scaleY()), new Pt(0, 0));
+            CheckBar.down(new PdfPen(p, fonts, width - Frame.MARGIN - 7, Frame.MARGIN + 10 + CheckBar.INCH_LENGTH_MM * job.options().scaleY(), sx, job.options().scaleY()), new Pt(0, 0));
+            double x = Frame.MARGIN + 2 + CheckBar.INCH_LENGTH_MM * sx + 12;
+            f.text("sheet " + (first + i) + " of " + total, new Pt(x, Frame.MARGIN + 9), Pen.Align.LEFT, 0, TextStyle.BOLD);
+            double w = width - Frame.MARGIN - 14 - x;
+            f.text(Words.fit(f, lost, w, FirstPage.SMALL), new Pt(x, Frame.MARGIN + 4.6), Pen.Align.LEFT, 0, FirstPage.SMALL);
+            f.text(Words.fit(f, job.fileName() + " · content " + job.mark().words(), w, FirstPage.SMALL), new Pt(x, Frame.MARGIN + 0.8), Pen.Align.LEFT, 0, FirstPage.SMALL);
+            if (job.stops() > 0) {
+                Strike.through(f, new Frame(job.paper()).inside(), Strike.stops(job.stops(), "DO NOT DRILL"));
+            }
+        }
+    }
+}

@@ -1,0 +1,116 @@
+package portwright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import portwright.check.CheckResult;
+import portwright.check.Forbids;
+import portwright.check.LimitsInForce;
+import portwright.data.LimitTable;
+import portwright.drawing.PartLook;
+import portwright.drawing.PartPainter;
+import portwright.geometry.Face;
+import portwright.geometry.KilnGeometry;
+import portwright.model.On;
+
+/** A whole drilling template: first sheet, full-size sheets, last sheets. */
+public final class SheetBook {
+    private static final String KEEP_OUT_RULE = "element-clearance";
+    private static final double KEEP_OUT_MM = 25;
+
+    private SheetBook() {}
+
+    /**
+     * A finished print.
+     *
+     * @param pdf the file's bytes
+     * @param sheets number of pages
+     * @param remarks what the printer of it should know: blank sheets left out, seams through holes, signs substituted
+     */
+    public record Print(byte[] pdf, int sheets, List<String> remarks) {}
+
+    /**
+     * Makes the PDF. The same design, file name and options give the same bytes.
+     *
+     * @throws SheetRefused when a stop forbids drilling, the elements are unknown or there is nothing to print
+     */
+    public static Print print(CheckResult result, KilnGeometry kiln, String fileName, SheetOptions options) {
+        long stops = result.stops(Forbids.DRILLING);
+        if (kiln.design().kiln().elements() == null) {
+            throw new SheetRefused("Not printed: the kiln's elements are unknown, so no hole can be kept clear of them. Add kiln.elements; write [] for a kiln without elements.");
+        }
+        if (stops > 0 && !options.despiteStops()) {
+            throw new SheetRefused("Not printed: " + stops + (stops == 1 ? " stop forbids" : " stops forbid")
+                    + " drilling. Mend the design, or add --despite-stops for struck-through sheets to look at.");
+        }
+        ContentMark mark = ContentMark.of(kiln.design());
+        PartLook look = new PartLook(false, stops == 0, keepOut(kiln));
+        Frame frame = new Frame(options.paper());
+        List<View> views = faces(kiln, options).stream().map(f -> View.of(new PartPainter(kiln, f, result.findings(), look), frame, options)).toList();
+        if (views.isEmpty()) {
+            throw new SheetRefused("Nothing to print: no port is placed in " + switch (options.part()) {
+                case FLOOR -> "the floor.";
+                case LID -> "the lid.";
+                case WALL -> "a wall.";
+                case ALL -> "any part.";
+            });
+        }
+        Job job = new Job(result, kiln, fileName, options, mark, look, views);
+        int tiles = views.stream().mapToInt(v -> v.tiling().printed().size()).sum();
+        int last = count(job, tiles);
+        int total = 1 + tiles + last;
+        try (PdfFile file = new PdfFile(result.title(), mark)) {
+            file.add(FirstPage.of(job, total, file.fonts()));
+            int number = 2;
+            for (View v : views) {
+                for (Tile t : v.tiling().printed()) {
+                    file.add(TilePage.of(job, v, t, number++, total, file.fonts()));
+                }
+            }
+            LastPages.of(job, number, total, file.fonts()).forEach(file::add);
+            return new Print(file.bytes(), total, remarks(job, file.fonts()));
+        }
+    }
+
+    private static int count(Job job, int tiles) {
+        try (PdfFile trial = new PdfFile("", job.mark())) {
+            FirstPage.of(job, 1, trial.fonts());
+            return LastPages.of(job, tiles + 2, tiles + 2, trial.fonts()).size();
+        }
+    }
+
+    private static double keepOut(KilnGeometry kiln) {
+        LimitTable table = LimitTable.load();
+        return table.find(KEEP_OUT_RULE, "limit").isPresent() ? new LimitsInForce(table, kiln.design()).value(KEEP_OUT_RULE, "limit") : KEEP_OUT_MM;
+    }
+
+    private static List<Face> faces(KilnGeometry kiln, SheetOptions options) {
+        List<Face> out = new ArrayList<>();
+        for (On on : List.of(On.FLOOR, On.LID)) {
+            boolean asked = options.part().name().equals(on.name());
+            if (asked || options.part() == SheetOptions.Part.ALL && !kiln.holes(on).isEmpty()) {
+                options.face().hot().forEach(hot -> out.add(new Face(on, 0, hot)));
+            }
+        }
+        if (options.part() == SheetOptions.Part.WALL || options.part() == SheetOptions.Part.ALL) {
+            kiln.holes(On.WALL).stream().map(h -> h.face().panel()).distinct().sorted()
+                    .forEach(p -> options.face().hot().forEach(hot -> out.add(new Face(On.WALL, p, hot))));
+        }
+        return out;
+    }
+
+    private static List<String> remarks(Job job, Fonts fonts) {
+        List<String> out = new ArrayList<>();
+        for (View v : job.views()) {
+            List<Tile> blank = v.tiling().blanks();
+            if (!blank.isEmpty()) {
+                out.add("Blank sheets of " + v.words() + " left out: " + String.join(", ", blank.stream().map(Tile::name).toList()) + ".");
+            }
+            out.addAll(v.cuts());
+        }
+        if (!fonts.missing().isEmpty()) {
+            out.add(fonts.missing().size() + " signs are not in the type face and print as " + Fonts.SUBSTITUTE + ": "
+                    + String.join(", ", fonts.missing().stream().map(c -> String.format("U+%04X", c)).toList()) + ".");
+        }
+        return out;
+    }
+}

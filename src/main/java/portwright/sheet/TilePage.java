@@ -1,0 +1,250 @@
+package portwright.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import portwright.check.Severity;
+import portwright.drawing.Box;
+import portwright.drawing.CheckBar;
+import portwright.drawing.Ink;
+import portwright.drawing.LineStyle;
+import portwright.drawing.Pen;
+import portwright.drawing.Signs;
+import portwright.drawing.TextStyle;
+import portwright.drawing.Words;
+import portwright.geometry.Circle;
+import portwright.geometry.Pt;
+
+/** One full-size sheet: head, drawing area with trim lines and match marks, check bars, foot. */
+final class TilePage {
+    private static final TextStyle HEAD = new TextStyle(TextStyle.Face.SANS_BOLD, 17, 5.2, Ink.INK, false);
+    private static final TextStyle TILE_NAME = new TextStyle(TextStyle.Face.SANS_BOLD, 17, 8, Ink.INK, false);
+    private static final TextStyle MARK = new TextStyle(TextStyle.Face.SANS_BOLD, 13, 3, Ink.INK, true);
+    private static final TextStyle FOOT = new TextStyle(TextStyle.Face.SANS, 13, 3.2, Ink.INK, false);
+    private static final double NAME_BOX = 22;
+
+    private final Job job;
+    private final View view;
+    private final Tile tile;
+    private final Frame frame;
+    private final Page page;
+    private final Fonts fonts;
+    private final Pen plain;
+    private final PdfPen model;
+
+    private TilePage(Job job, View view, Tile tile, Fonts fonts) {
+        this.job = job;
+        this.view = view;
+        this.tile = tile;
+        this.fonts = fonts;
+        frame = new Frame(job.paper());
+        page = new Page(job.paper().widthMm(), job.paper().heightMm());
+        plain = PdfPen.onPage(page, fonts);
+        Box area = frame.area();
+        double sx = job.options().scaleX();
+        double sy = job.options().scaleY();
+        model = new PdfPen(page, fonts, area.minX() - sx * tile.window().minX(), area.minY() - sy * tile.window().minY(), sx, sy);
+    }
+
+    static Page of(Job job, View view, Tile tile, int number, int total, Fonts fonts) {
+        TilePage t = new TilePage(job, view, tile, fonts);
+        t.drawing();
+        t.head();
+        t.band();
+        t.foot(number, total);
+        if (job.stops() > 0) {
+            Strike.through(t.plain, t.frame.inside(), Strike.stops(job.stops(), "DO NOT DRILL"));
+        }
+        return t.page;
+    }
+
+    private void drawing() {
+        Box area = frame.area();
+        Box window = tile.window();
+        page.clip(area.minX(), area.minY(), area.width(), area.height());
+        List<Box> taken = new ArrayList<>();
+        List<Runnable> later = new ArrayList<>();
+        seams(taken, later);
+        tapes(taken, later);
+        view.painter().paint(model, window.grown(-1), taken);
+        later.forEach(Runnable::run);
+        page.unclip();
+        plain.polyline(area.corners(), true, LineStyle.FRAME, Ink.INK);
+    }
+
+    private Tile neighbour(int dc, int dr) {
+        Tile t = view.tiling().at(tile.column() + dc, tile.row() + dr);
+        return t == null || t.blank() ? null : t;
+    }
+
+    private void seams(List<Box> taken, List<Runnable> later) {
+        Box w = tile.window();
+        Tiling tiling = view.tiling();
+        for (int side = -1; side <= 1; side += 2) {
+            Tile beside = neighbour(side, 0);
+            if (beside != null) {
+                double x = tiling.seamX(side < 0 ? tile.column() - 1 : tile.column());
+                later.add(() -> model.line(new Pt(x, w.minY()), new Pt(x, w.maxY()), LineStyle.TRIM));
+                Tile first = side < 0 ? beside : tile;
+                Tile second = side < 0 ? tile : beside;
+                marks(first, second, x, true, taken, later);
+                if (side > 0) {
+                    String words = "cut " + beside.name() + " on this line and lay it over";
+                    double h = model.textSize(FOOT);
+                    Pt at = new Pt(x - 1.2, w.centre().y());
+                    taken.add(new Box(x - 1.5 - h, at.y() - model.textWidth(words, FOOT) / 2, x + 1, at.y() + model.textWidth(words, FOOT) / 2));
+                    later.add(() -> model.text(words, at, Pen.Align.CENTRE, Math.PI / 2, new TextStyle(FOOT.face(), FOOT.px(), FOOT.mm(), Ink.INK, true)));
+                }
+            }
+            Tile above = neighbour(0, side);
+            if (above != null) {
+                double y = tiling.seamY(side < 0 ? tile.row() - 1 : tile.row());
+                later.add(() -> model.line(new Pt(w.minX(), y), new Pt(w.maxX(), y), LineStyle.TRIM));
+                marks(side < 0 ? above : tile, side < 0 ? tile : above, y, false, taken, later);
+            }
+        }
+    }
+
+    /** Two marks on a seam, at the same places on both sheets. */
+    private void marks(Tile first, Tile second, double at, boolean upright, List<Box> taken, List<Runnable> later) {
+        double low = upright ? Math.max(first.window().minY(), second.window().minY()) : Math.max(first.window().minX(), second.window().minX());
+        double high = upright ? Math.min(first.window().maxY(), second.window().maxY()) : Math.min(first.window().maxX(), second.window().maxX());
+        List<Circle> holes = view.painter().sawCircles();
+        for (int i = 0; i < 2; i++) {
+            double from = upright ? high : low;
+            double to = upright ? low : high;
+            double place = from + (to - from) * (i == 0 ? 0.2 : 0.8);
+            for (int tries = 0; tries < 8 && near(holes, upright ? new Pt(at, place) : new Pt(place, at)); tries++) {
+                place += (to - from) * (i == 0 ? 0.04 : -0.04);
+            }
+            Pt p = upright ? new Pt(at, place) : new Pt(place, at);
+            String name = first.name() + "·" + second.name() + (i == 0 ? " a" : " b");
+            double tw = model.textWidth(name, MARK);
+            boolean left = upright && tile == first;
+            Pt text = upright ? p.plus(left ? -3.6 : 3.6, 3.4) : p.plus(3.6, tile == first ? 2.6 : -5);
+            taken.add(new Box(p.x() - 5.5, p.y() - 5.5, p.x() + 5.5, p.y() + 5.5));
+            taken.add(new Box(left ? text.x() - tw : text.x(), text.y() - 1, left ? text.x() : text.x() + tw, text.y() + 3.5));
+            later.add(() -> {
+                model.polyline(List.of(p.plus(0, 2.6), p.plus(2.6, 0), p.plus(0, -2.6), p.plus(-2.6, 0)), true, LineStyle.BOX);
+                model.line(p.plus(-5, 0), p.plus(5, 0), LineStyle.BOX);
+                model.line(p.plus(0, -5), p.plus(0, 5), LineStyle.BOX);
+                model.text(name, text, left ? Pen.Align.RIGHT : Pen.Align.LEFT, 0, MARK);
+            });
+        }
+    }
+
+    private static boolean near(List<Circle> holes, Pt p) {
+        return holes.stream().anyMatch(c -> c.centre().distance(p) < c.radius() + 12);
+    }
+
+    /** BACK, RIGHT, FRONT, LEFT in boxes at the four sides. */
+    private void tapes(List<Box> taken, List<Runnable> later) {
+        List<String> words = view.sides(job.kiln().panels().size());
+        Box w = tile.window();
+        double h = TextStyle.TAPE.mm();
+        double inset = Tiling.OVERLAP_MM + 1;
+        for (int side = 0; side < 4; side++) {
+            String arrow = side == 2 ? " ↓" : " ↑";
+            String text = words.get(side) + arrow;
+            double half = model.textWidth(text, TextStyle.TAPE) / 2 + 4;
+            boolean level = side % 2 == 0;
+            Box box = null;
+            for (double share : new double[] {0.5, 0.4, 0.6, 0.32, 0.68, 0.25, 0.75}) {
+                double x = level ? w.minX() + share * w.width() : side == 1 ? w.maxX() - inset - h : w.minX() + inset + h;
+                double y = level ? (side == 0 ? w.maxY() - inset - h : w.minY() + inset + h) : w.minY() + share * w.height();
+                double bw = level ? half : h * 0.85;
+                double bh = level ? h * 0.85 : half;
+                Box b = new Box(x - bw, y - bh, x + bw, y + bh);
+                if (clear(b, taken)) {
+                    box = b;
+                    break;
+                }
+            }
+            if (box == null) {
+                continue;
+            }
+            taken.add(box.grown(1.5));
+            Box b = box;
+            double angle = side == 1 ? -Math.PI / 2 : side == 3 ? Math.PI / 2 : 0;
+            double drop = h * 0.36;
+            Pt at = b.centre().plus(side == 1 ? -drop : side == 3 ? drop : 0, level ? -drop : 0);
+            later.add(() -> {
+                model.fill(b.corners(), Ink.PAPER, 1);
+                model.polyline(b.corners(), true, LineStyle.BOX);
+                model.text(text, at, Pen.Align.CENTRE, angle, TextStyle.TAPE);
+            });
+        }
+    }
+
+    private boolean clear(Box b, List<Box> taken) {
+        return taken.stream().noneMatch(b::touches) && view.painter().sawCircles().stream().noneMatch(c ->
+                b.grown(c.radius() + 3).contains(c.centre()));
+    }
+
+    private void head() {
+        Box in = frame.inside();
+        double top = in.maxY();
+        Tiling t = view.tiling();
+        double mapCell = Math.min(3.6, Math.min(26.0 / t.columnCount(), (Frame.HEAD - 1.5) / t.rowCount()));
+        double mapW = mapCell * t.columnCount();
+        double mapX = in.maxX() - NAME_BOX - 2.5 - mapW;
+        for (Tile c : t.all()) {
+            double x = mapX + c.column() * mapCell;
+            double y = top - (c.row() + 1) * mapCell;
+            Box cell = new Box(x, y, x + mapCell, y + mapCell);
+            if (c == tile) {
+                plain.fill(cell.corners(), Ink.INK, 1);
+            } else if (c.blank()) {
+                plain.line(new Pt(x, y), new Pt(x + mapCell, y + mapCell), LineStyle.DIMENSION);
+            }
+            plain.polyline(cell.corners(), true, LineStyle.DIMENSION);
+        }
+        Box name = new Box(in.maxX() - NAME_BOX, top - Frame.HEAD + 1.2, in.maxX(), top);
+        plain.polyline(name.grown(-0.25).corners(), true, LineStyle.CHAMBER_WALL);
+        TextStyle style = TILE_NAME;
+        if (plain.textWidth(tile.name(), style) > NAME_BOX - 3) {
+            style = style.size(style.px(), style.mm() * (NAME_BOX - 3) / plain.textWidth(tile.name(), style));
+        }
+        plain.text(tile.name(), name.centre().plus(0, -style.mm() * 0.36), Pen.Align.CENTRE, 0, style);
+        boolean mirrored = view.face().mirrored();
+        double room = mapX - 3 - in.minX();
+        Box strip = new Box(in.minX(), name.minY(), in.minX() + room, top);
+        if (mirrored) {
+            plain.fill(strip.corners(), Ink.INK, 1);
+        }
+        TextStyle h = HEAD;
+        double wide = room - (mirrored ? 6 : 0);
+        if (plain.textWidth(view.title(), h) > wide) {
+            h = h.size(h.px(), h.mm() * wide / plain.textWidth(view.title(), h));
+        }
+        plain.text(view.title(), new Pt(in.minX() + (mirrored ? 3 : 0), strip.centre().y() - h.mm() * 0.36), Pen.Align.LEFT, 0, mirrored ? h.withInk(Ink.PAPER) : h);
+    }
+
+    private PdfPen barPen(double x, double y) {
+        return new PdfPen(page, fonts, x, y, job.options().scaleX(), job.options().scaleY());
+    }
+
+    private void band() {
+        Box area = frame.area();
+        CheckBar.down(barPen(area.maxX() + 3.3, area.maxY() - 6), new Pt(0, 0));
+        double from = area.maxY() - 6 - CheckBar.INCH_LENGTH_MM * job.options().scaleY() - 10;
+        double room = from - frame.inside().minY();
+        String one = job.kiln().design().title() + " · content " + job.mark().words() + " · full size 1 : 1";
+        plain.text(Words.fit(plain, one, room, TextStyle.BAR), new Pt(area.maxX() + 5.8, from), Pen.Align.LEFT, -Math.PI / 2, TextStyle.BAR);
+        String two = "Measure both bars before use." + (job.options().corrected() ? " Printer " + job.options().correctionWords() + "." : "");
+        plain.text(Words.fit(plain, two, room, TextStyle.BAR), new Pt(area.maxX() + 1.8, from), Pen.Align.LEFT, -Math.PI / 2, TextStyle.BAR);
+    }
+
+    private void foot(int number, int total) {
+        Box in = frame.inside();
+        CheckBar.across(barPen(in.minX() + 2, in.minY() + 5.4), new Pt(0, 0));
+        double x = in.minX() + 2 + CheckBar.INCH_LENGTH_MM * job.options().scaleX() + 12;
+        double y = in.minY() + Frame.FOOT - 4.6;
+        plain.text("sheet " + number + " of " + total, new Pt(x, y), Pen.Align.LEFT, 0, TextStyle.BOLD);
+        plain.text("print at 100 %", new Pt(x, y - 4.6), Pen.Align.LEFT, 0, FOOT);
+        double right = in.maxX();
+        Signs.severity(plain, Severity.CAUTION, new Pt(right - 4.5, in.minY() + 7.2), 9);
+        plain.text("offer up the", new Pt(right - 11, y), Pen.Align.RIGHT, 0, FOOT);
+        plain.text("real burner first", new Pt(right - 11, y - 4.2), Pen.Align.RIGHT, 0, FOOT);
+        plain.text(Words.fit(plain, job.fileName(), right - 11 - x, FOOT), new Pt(x, y - 9), Pen.Align.LEFT, 0, FOOT);
+    }
+}

@@ -1,0 +1,63 @@
+package portwright.sheet;
+
+import java.util.List;
+import portwright.drawing.HoleNote;
+import portwright.drawing.PartPainter;
+import portwright.geometry.Circle;
+import portwright.geometry.Face;
+import portwright.model.On;
+
+/** One face of one part with its tiles. */
+record View(PartPainter painter, Tiling tiling) {
+    static View of(PartPainter painter, Frame frame, SheetOptions options) {
+        return new View(painter, new Tiling(painter.bounds(), painter.rim(), painter.sawCircles(), frame.areaWidth() / options.scaleX(),
+                frame.areaHeight() / options.scaleY(), painter.face().mirrored() ? "u" : ""));
+    }
+
+    Face face() {
+        return painter.face();
+    }
+
+    /** Head of its sheets. */
+    String title() {
+        return switch (face().on()) {
+            case FLOOR -> face().hot() ? "FLOOR, HOT FACE: seen from above" : "FLOOR, UNDERSIDE: from below, MIRRORED";
+            case LID -> face().hot() ? "LID, HOT FACE: from below, MIRRORED" : "LID, TOP: seen from above";
+            case WALL -> "WALL " + face().panel() + (face().hot() ? ", HOT FACE: seen from inside" : ", OUTSIDE: from outside, MIRRORED");
+        };
+    }
+
+    /** Name in running text. */
+    String words() {
+        return switch (face().on()) {
+            case FLOOR -> face().hot() ? "floor from above" : "floor from below";
+            case LID -> face().hot() ? "lid from below" : "lid from above";
+            case WALL -> "wall " + face().panel() + (face().hot() ? " from inside" : " from outside");
+        };
+    }
+
+    /** Words at the picture's top, right, bottom and left. */
+    List<String> sides(int panels) {
+        if (face().on() == On.WALL) {
+            int next = face().panel() % panels + 1;
+            int before = (face().panel() + panels - 2) % panels + 1;
+            return List.of("TOP · lid", "wall " + (face().hot() ? next : before), "BOTTOM · floor", "wall " + (face().hot() ? before : next));
+        }
+        boolean m = face().mirrored();
+        return List.of("BACK · hinge", m ? "LEFT" : "RIGHT", "FRONT", m ? "RIGHT" : "LEFT");
+    }
+
+    /** Sentences on holes that a seam cuts. */
+    List<String> cuts() {
+        List<HoleNote> holes = painter.holes();
+        List<Circle> circles = painter.sawCircles();
+        List<String> out = new java.util.ArrayList<>();
+        for (int i = 0; i < holes.size(); i++) {
+            List<String> seams = tiling.cutsThrough(circles.get(i));
+            if (!seams.isEmpty()) {
+                out.add("Hole " + holes.get(i).number() + " (" + words() + ") falls on the seam " + String.join(" and ", seams) + ": match the marks there with care.");
+            }
+        }
+        return out;
+    }
+}
