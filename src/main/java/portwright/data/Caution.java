@@ -1,0 +1,85 @@
+package portwright.data;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import portwright.source.Source;
+
+/**
+ * One hazard of the conversion.
+ *
+ * @param id {@code H01} and on
+ * @param moment when it matters
+ * @param severity {@code stop}, {@code caution} or {@code note}
+ * @param rules rules that compute it from a design; empty where it stands as a caution
+ * @param text the words, as printed
+ * @param onTemplate whether it prints on the drilling template
+ * @param onCard whether it prints on the firing card
+ * @param source where it comes from
+ */
+public record Caution(String id, Moment moment, String severity, List<String> rules, String text, boolean onTemplate, boolean onCard,
+        Source source) {
+
+    public Caution {
+        rules = List.copyOf(rules);
+    }
+
+    /** The moments, in order of the work. */
+    public enum Moment {
+        BEFORE_DRILLING("Before drilling"),
+        DRILLING("Drilling"),
+        GAS("Gas"),
+        FIRST_LIGHTING("First lighting"),
+        EVERY_FIRING("Every firing"),
+        AFTER("After");
+
+        private final String heading;
+
+        Moment(String heading) {
+            this.heading = heading;
+        }
+
+        /** Heading on paper. */
+        public String heading() {
+            return heading;
+        }
+    }
+
+    /** All hazards in table order. */
+    public static List<Caution> all() {
+        return Table.load("cautions.csv")
+                .expect("id", "moment", "severity", "rules", "text", "template", "card", "title", "edition", "place", "standing").rows().stream()
+                .map(Caution::of).toList();
+    }
+
+    /** Those that print on the drilling template, stops first. */
+    public static List<Caution> forTemplate() {
+        return sorted(all().stream().filter(Caution::onTemplate).toList());
+    }
+
+    /** Those that print on the firing card, stops first. */
+    public static List<Caution> forCard() {
+        return sorted(all().stream().filter(Caution::onCard).toList());
+    }
+
+    private static List<Caution> sorted(List<Caution> list) {
+        List<String> order = List.of("stop", "caution", "note");
+        return list.stream().sorted(Comparator.comparingInt(c -> order.indexOf(c.severity))).toList();
+    }
+
+    private static Caution of(Table.Row r) {
+        String rules = r.text("rules", "");
+        String severity = r.text("severity");
+        if (!List.of("stop", "caution", "note").contains(severity)) {
+            throw r.error("severity", "'" + severity + "' must be stop, caution or note");
+        }
+        Moment moment;
+        try {
+            moment = Moment.valueOf(r.text("moment").toUpperCase(Locale.ROOT).replace('-', '_'));
+        } catch (IllegalArgumentException e) {
+            throw r.error("moment", "'" + r.text("moment") + "' is no moment of the work");
+        }
+        return new Caution(r.text("id"), moment, severity, rules.isEmpty() ? List.of() : List.of(rules.split(";")), r.text("text"),
+                r.yes("template"), r.yes("card"), r.source());
+    }
+}
