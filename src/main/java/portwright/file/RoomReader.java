@@ -1,5 +1,6 @@
 package portwright.file;
 
+import portwright.data.LimitFamily;
 import portwright.model.Hood;
 import portwright.model.Opening;
 import portwright.model.Room;
@@ -36,6 +37,18 @@ final class RoomReader {
                 f.quantity("ceiling", Kind.LENGTH, Range.SIZE),
                 f.bool("coAlarm"),
                 f.bool("gasAlarm"),
-                f.text("family"));
+                family(f));
+    }
+
+    private static String family(Fields f) {
+        String word = f.text("family");
+        if (word != null) {
+            try {
+                LimitFamily.of(word);
+            } catch (IllegalArgumentException e) {
+                f.fault("family", e.getMessage() + ".");
+            }
+        }
+        return word;
     }
 }
