@@ -16,8 +16,14 @@ import portwright.source.Source;
  */
 public record CylinderSize(double capacityLb, double diameterIn, double heightIn, double tareLb, Source source) {
 
+    private static final List<CylinderSize> ALL = load();
+
     /** All rows, smallest first. */
     public static List<CylinderSize> all() {
+        return ALL;
+    }
+
+    private static List<CylinderSize> load() {
         return Table.load("cylinders.csv").rows().stream()
                 .map(r -> new CylinderSize(r.positive("capacity_lb"), r.positive("diameter_in"), r.positive("height_in"),
                         r.positive("tare_lb"), r.source()))

@@ -23,8 +23,14 @@ import portwright.source.Source;
 public record ExposureLimit(String id, String substance, String family, String body, String kind, double value, String unit,
         int averagingMinutes, String note, Source source) {
 
+    private static final List<ExposureLimit> ALL = load();
+
     /** All limits in table order. */
     public static List<ExposureLimit> all() {
+        return ALL;
+    }
+
+    private static List<ExposureLimit> load() {
         return Table.load("exposure_limits.csv").rows().stream()
                 .map(r -> new ExposureLimit(r.text("id"), r.text("substance"), r.text("family"), r.text("body"), r.text("kind"),
                         r.positive("value"), r.text("unit"), r.integer("averaging_min"), r.text("note", ""), r.source()))

@@ -29,8 +29,14 @@ public record LpGas(String id, double molarMassKgPerMol, double tcK, double pcPa
         latent = List.copyOf(latent);
     }
 
+    private static final List<LpGas> ALL = load();
+
     /** All rows of the table. */
     public static List<LpGas> all() {
+        return ALL;
+    }
+
+    private static List<LpGas> load() {
         return Table.load("lp_gases.csv").rows().stream().map(LpGas::of).toList();
     }
 
@@ -40,7 +46,8 @@ public record LpGas(String id, double molarMassKgPerMol, double tcK, double pcPa
      * @throws IllegalArgumentException if the name is neither propane nor butane
      */
     public static LpGas named(String id) {
-        return of(Table.load("lp_gases.csv").only("id", id));
+        return ALL.stream().filter(g -> g.id.equals(id)).findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("lp_gases.csv: no row with id '" + id + "'"));
     }
 
     private static LpGas of(Table.Row r) {

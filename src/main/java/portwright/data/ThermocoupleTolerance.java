@@ -20,8 +20,14 @@ import portwright.source.Source;
 public record ThermocoupleTolerance(String type, String className, String word, double fromC, double toC, double absoluteC,
         double sharePct, double slopePerC, Source source) {
 
+    private static final List<ThermocoupleTolerance> ALL = load();
+
     /** All rows. */
     public static List<ThermocoupleTolerance> all() {
+        return ALL;
+    }
+
+    private static List<ThermocoupleTolerance> load() {
         return Table.load("thermocouple_tolerances.csv").rows().stream()
                 .map(r -> new ThermocoupleTolerance(r.text("type"), r.text("class"), r.text("name"), r.number("from_C"),
                         r.number("to_C"), r.positive("abs_C"), r.number("share_pct"), r.number("slope_per_C", 0), r.source()))

@@ -9,6 +9,7 @@ import portwright.data.Table;
  */
 public final class CombustionAir {
 
+    private static final Table TABLE = Table.load("combustion_air.csv");
     private static final double BTU_PER_H_W = 0.29307107017222;
     private static final double FT3_M3 = 0.028316846592;
     private static final double IN2_M2 = 0.00064516;
@@ -57,7 +58,7 @@ public final class CombustionAir {
 
     /** Free area in m² of the opening, or of each of the two. Example: 50 000 Btu/h direct 12.5 in² each. */
     public static double openingM2(Method method, double grossW) {
-        Table.Row r = Table.load("combustion_air.csv").only("id", method.id);
+        Table.Row r = TABLE.only("id", method.id);
         double in2 = Check.atLeastZero(grossW, "the heat") / BTU_PER_H_W / r.positive("value");
         return Math.max(in2, r.number("extra", 0)) * IN2_M2;
     }
@@ -75,6 +76,6 @@ public final class CombustionAir {
     }
 
     private static double row(String id) {
-        return Table.load("combustion_air.csv").only("id", id).positive("value");
+        return TABLE.only("id", id).positive("value");
     }
 }

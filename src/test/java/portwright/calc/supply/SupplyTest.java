@@ -128,7 +128,7 @@ class SupplyTest {
     void shortDraws() {
         for (Table.Row r : table("short_draws.csv").rows()) {
             Cylinder c = new Cylinder(20 * LB, 12.5 * IN, 8);
-            ShortDraw.Course course = ShortDraw.follow(c, 508, t -> 1000 * (428 - 1.25 * (t - 273.15 + 42)), r.number("start_lb") * LB,
+            ShortDraw.Course course = ShortDraw.follow(c, 508, t -> 1000 * (428 - 1.25 * (t - 273.15 + 42)), 1, r.number("start_lb") * LB,
                     r.number("air_C") + 273.15, r.number("air_C") + 273.15, r.number("kw_gross") * 1000 / HHV, 0, r.number("minutes") * 60);
             double t = course.points().get(course.points().size() - 1).liquidK() - 273.15;
             assertThat(t).as("line " + r.line()).isEqualTo(r.number("liquid_C"), within(0.51 * (r.text("liquid_C").contains(".") ? 0.1 : 1) + 0.02));
@@ -142,7 +142,7 @@ class SupplyTest {
         Cylinder c = new Cylinder(20 * LB, 12.5 * IN, 8);
         for (double[] row : new double[][] {{15, 111}, {0, 77}}) {
             double air = row[0] + 273.15;
-            ShortDraw.Course course = ShortDraw.follow(c, 508, t -> 1000 * (428 - 1.25 * (t - 273.15 + 42)), 10 * LB, air, air, 20_000 / HHV,
+            ShortDraw.Course course = ShortDraw.follow(c, 508, t -> 1000 * (428 - 1.25 * (t - 273.15 + 42)), 1, 10 * LB, air, air, 20_000 / HHV,
                     273.15 - 42, 1e5);
             assertThat(course.end()).isEqualTo(ShortDraw.End.TOO_COLD);
             assertThat(course.endS() / 60).isEqualTo(row[1], within(1.0));
@@ -162,7 +162,7 @@ class SupplyTest {
     void heatBalanceCloses() {
         Cylinder c = new Cylinder(20 * LB, 12.5 * IN, 0);
         // with the air at the coldest useful temperature and no latent heat nothing moves
-        ShortDraw.Course rest = ShortDraw.follow(c, 508, t -> 0, 9, 280, 280, 1e-4, 200, 3600);
+        ShortDraw.Course rest = ShortDraw.follow(c, 508, t -> 0, 1, 9, 280, 280, 1e-4, 200, 3600);
         assertThat(rest.end()).isEqualTo(ShortDraw.End.LASTS);
         assertThat(rest.points().get(rest.points().size() - 1).liquidK()).isEqualTo(280, within(1e-9));
         assertThat(rest.points().get(rest.points().size() - 1).liquidKg()).isEqualTo(9 - 0.36, within(1e-9));

@@ -44,7 +44,7 @@ public final class CylinderBoilOff implements Rule {
                 + " kg left in each cylinder the liquid boils off " + Say.n(run.capacityKgPerS() * 3600) + " kg/h (±25 %) for as long as one likes, at "
                 + Say.celsius(run.coldestUsefulK()) + " or above";
         String remedy = remedy(review, run, most);
-        Measure share = new Measure(run.shareUsed(), "1");
+        Measure share = run.capacityKgPerS() > 0 ? new Measure(run.shareUsed(), "1") : null;
         if (run.end() == ShortDraw.End.TOO_COLD) {
             out.add(Say.finding(this, Severity.STOP, share, new Measure(1, "1"), capacity + ". The liquid is too cold for the regulator after "
                     + Say.time(run.starvedS()) + ", before the gas time ends.", remedy, source, false));

@@ -8,6 +8,7 @@ import portwright.check.Limits;
 import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
+import portwright.data.SafetyNumber;
 import portwright.review.Review;
 import portwright.review.StepTime;
 
@@ -48,6 +49,12 @@ public final class GasOffTemperature implements Rule {
                         "Shut gas while the reading is still at " + Say.n(lowest + least - sure) + " °C or more, then cool without gas.",
                         limits.source(id(), "stop"), limits.setByUser(id(), "stop")));
             }
+        }
+        if (opened) {
+            out.add(Say.caution(this, null, new Measure(SafetyNumber.value("cool-alarm-time") / 3600, "h"),
+                    "How long the walls stay over 750 °C without heat is not computed; a small kiln with open ports is counted to fall there within 1 h.",
+                    "Set an alarm that is heard and seen at " + Say.n(least) + " °C falling; shut gas when it sounds.",
+                    SafetyNumber.named("cool-alarm-time").source()));
         }
     }
 }

@@ -8,6 +8,7 @@ import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
 import portwright.data.ExposureLimit;
+import portwright.data.SafetyNumber;
 import portwright.review.Review;
 import portwright.review.RoomReview;
 
@@ -44,6 +45,12 @@ public final class RoomCoRule implements Rule {
             return;
         }
         RoomReview.Air air = room.air().value();
+        double caught = room.hood().known() ? room.hood().value().capturedShare() : 0;
+        if (Say.over(co.ledShare(), 1 - SafetyNumber.value("lid-leak-share")) && Say.over(co.ledShare(), caught)) {
+            out.add(Say.note(this, "The share led outdoors, " + Say.n(co.ledShare() * 100) + " %, is taken as stated; the cracks of the lid alone carry up to "
+                    + Say.n(SafetyNumber.value("lid-leak-share") * 100) + " % of the gas past any pipe.",
+                    "Prove it with a CO meter at head height through the first firing.", SafetyNumber.named("lid-leak-share").source()));
+        }
         double ceiling = limits.value(id(), "stop");
         double calm = co.calm().peakPpm();
         double eight = co.calm().average8hPpm();
