@@ -48,7 +48,9 @@ final class PartShapes {
             slab();
         }
         grooves();
-        fittings();
+        if (!look.plan()) {
+            fittings();
+        }
         if (face.on() == On.FLOOR && face.hot() && !look.plan()) {
             kiln.shelves().forEach(this::shelf);
         }

@@ -31,7 +31,7 @@ final class FirstPage {
     static final TextStyle SMALL = new TextStyle(TextStyle.Face.SANS, 12.5, 3.0, Ink.INK, false);
     private static final double PIN_STRIP = 11;
     private static final double ROW = 6.4;
-    private static final double BOTTOM = 107;
+    private static final double BOTTOM = 112.5;
     private static final double LEAST_PLANS = 46;
     private static final int[] REDUCTIONS = {10, 12, 15, 20, 25, 30, 40, 50, 75, 100};
 
@@ -107,7 +107,7 @@ final class FirstPage {
         CheckResult r = job.result();
         long stops = job.stops();
         long cautions = r.count(Severity.CAUTION);
-        Pt c = at(left + 4.5, top + 4.5);
+        Pt c = at(left + 5.6, top + 4.5);
         String t;
         if (stops > 0) {
             Signs.stop(pen, c, 9);
@@ -162,9 +162,9 @@ final class FirstPage {
             cell(n.hole().name(), left, col, w, 1, base, TextStyle.BOLD);
             cell(r.part(), left, col, w, 2, base, TextStyle.PLAIN);
             cell(n.sizeWords(), left, col, w, 3, base, TextStyle.PLAIN);
-            cell(Format.plain(r.fromLeftMm(), 1), left, col, w, 4, base, TextStyle.PLAIN);
-            cell(Format.plain(r.fromOtherMm(), 1) + (r.wall() ? " up" : ""), left, col, w, 5, base, TextStyle.PLAIN);
-            cell(r.wall() ? "–" : Format.plain(r.radiusMm(), 1), left, col, w, 6, base, TextStyle.PLAIN);
+            cell(LastPages.tenths(r.fromLeftMm()), left, col, w, 4, base, TextStyle.PLAIN);
+            cell(LastPages.tenths(r.fromOtherMm()) + (r.wall() ? " up" : ""), left, col, w, 5, base, TextStyle.PLAIN);
+            cell(r.wall() ? "–" : LastPages.tenths(r.radiusMm()), left, col, w, 6, base, TextStyle.PLAIN);
             cell(r.wall() ? "–" : Format.plain(r.bearingDeg(), 1) + "°", left, col, w, 7, base, TextStyle.PLAIN);
             cell(n.hasMetal() ? Format.plain(n.metalMm(), 0) + (n.metalKnown() ? "" : " ?") : "–", left, col, w, 8, base, TextStyle.PLAIN);
             y += ROW;
@@ -260,7 +260,7 @@ final class FirstPage {
         double x = left + 20;
         double findingsX = Math.max(left + 131, right - 74);
         double end = findingsX - 5;
-        CheckBar.down(new PdfPen(page, fonts, left + 6, height - top - 1.5, sx, sy), new Pt(0, 0));
+        CheckBar.down(new PdfPen(page, fonts, left + 6, height - top - 0.8, sx, sy), new Pt(0, 0));
         double y = top + 6;
         words("Measure this sheet first", x, y, HEADING);
         y = flow("Lay a steel rule on both bars. 100 mm within 0.5 mm: use the sheets. Within 1.5 mm: print again with a correction, true length over printed length, "
@@ -330,7 +330,7 @@ final class FirstPage {
         Pt corner = new Pt(0, 0);
         Pt q = new Pt(-150, 0);
         Pt r = new Pt(0, 200);
-        pin(p, corner, "P", -5, 3.4);
+        pin(p, corner, "P", -5.5, 3);
         pin(p, q, "Q", -6, -1.6);
         pin(p, r, "R", 0, 6);
         for (Pt[] d : new Pt[][] {{q.plus(7, 0), q.plus(19, 0)}, {corner.plus(-7, 0), corner.plus(-19, 0)}, {corner.plus(0, 7), corner.plus(0, 19)}, {r.plus(0, -7), r.plus(0, -19)}}) {

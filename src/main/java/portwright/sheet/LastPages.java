@@ -71,7 +71,7 @@ final class LastPages {
         }
         pen.text(t, new Pt(Frame.MARGIN, y - FirstPage.HEADING.mm()), Pen.Align.LEFT, 0, FirstPage.HEADING);
         y -= FirstPage.HEADING.mm() + 2;
-        pen.line(new Pt(Frame.MARGIN, y), new Pt(width - Frame.MARGIN, y), LineStyle.BOX);
+        pen.line(new Pt(Frame.MARGIN, y), new Pt(Frame.MARGIN + textWidth(), y), LineStyle.BOX);
         y -= 2;
     }
 
@@ -141,12 +141,18 @@ final class LastPages {
     }
 
     private static String mm(double v) {
-        return portwright.units.Format.plain(v, 1) + " mm";
+        return tenths(v) + " mm";
+    }
+
+    /** One decimal, always shown. */
+    static String tenths(double v) {
+        String s = portwright.units.Format.plain(v, 1);
+        return s.contains(".") ? s : s + ".0";
     }
 
     private void sheets() {
         heading("Putting the sheets together");
-        para("Cut each sheet on its right and lower trim line where the sheet says so, lay it over its neighbour, and let the crosses in the diamonds meet. "
+        para("Cut a sheet on its left and upper trim lines, lay it over the neighbours on those sides, and let the crosses in the diamonds meet. "
                 + "Tape on a flat board, then measure the schedule's distances across the joined sheets. White head: seen from above or inside. "
                 + "Black head: mirrored; names begin with u. Never mix the two.", 0, TEXT);
         for (View v : job.views()) {

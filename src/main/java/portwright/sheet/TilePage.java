@@ -119,8 +119,8 @@ final class TilePage {
             Pt p = upright ? new Pt(at, place) : new Pt(place, at);
             String name = first.name() + "·" + second.name() + (i == 0 ? " a" : " b");
             double tw = model.textWidth(name, MARK);
-            boolean left = upright && tile == first;
-            Pt text = upright ? p.plus(left ? -3.6 : 3.6, 3.4) : p.plus(3.6, tile == first ? 2.6 : -5);
+            boolean left = upright ? tile == first : i == 1;
+            Pt text = p.plus(left ? -3.6 : 3.6, upright ? 3.4 : tile == first ? 2.6 : -5);
             taken.add(new Box(p.x() - 5.5, p.y() - 5.5, p.x() + 5.5, p.y() + 5.5));
             taken.add(new Box(left ? text.x() - tw : text.x(), text.y() - 1, left ? text.x() : text.x() + tw, text.y() + 3.5));
             later.add(() -> {
@@ -141,7 +141,7 @@ final class TilePage {
         List<String> words = view.sides(job.kiln().panels().size());
         Box w = tile.window();
         double h = TextStyle.TAPE.mm();
-        double inset = Tiling.OVERLAP_MM + 1;
+        double[] inset = {inset(0, -1), inset(1, 0), inset(0, 1), inset(-1, 0)};
         for (int side = 0; side < 4; side++) {
             String arrow = side == 2 ? " ↓" : " ↑";
             String text = words.get(side) + arrow;
@@ -149,8 +149,8 @@ final class TilePage {
             boolean level = side % 2 == 0;
             Box box = null;
             for (double share : new double[] {0.5, 0.4, 0.6, 0.32, 0.68, 0.25, 0.75}) {
-                double x = level ? w.minX() + share * w.width() : side == 1 ? w.maxX() - inset - h : w.minX() + inset + h;
-                double y = level ? (side == 0 ? w.maxY() - inset - h : w.minY() + inset + h) : w.minY() + share * w.height();
+                double x = level ? w.minX() + share * w.width() : side == 1 ? w.maxX() - inset[1] - h : w.minX() + inset[3] + h;
+                double y = level ? (side == 0 ? w.maxY() - inset[0] - h : w.minY() + inset[2] + h) : w.minY() + share * w.height();
                 double bw = level ? half : h * 0.85;
                 double bh = level ? h * 0.85 : half;
                 Box b = new Box(x - bw, y - bh, x + bw, y + bh);
@@ -173,6 +173,19 @@ final class TilePage {
                 model.text(text, at, Pen.Align.CENTRE, angle, TextStyle.TAPE);
             });
         }
+    }
+
+    /** How far the trim line and its words reach into the window on one side, mm. */
+    private double inset(int dc, int dr) {
+        if (neighbour(dc, dr) == null) {
+            return 4;
+        }
+        Box w = tile.window();
+        Tiling t = view.tiling();
+        if (dc != 0) {
+            return dc > 0 ? w.maxX() - t.seamX(tile.column()) + 6.5 : t.seamX(tile.column() - 1) - w.minX() + 2.5;
+        }
+        return dr > 0 ? t.seamY(tile.row()) - w.minY() + 2.5 : w.maxY() - t.seamY(tile.row() - 1) + 2.5;
     }
 
     private boolean clear(Box b, List<Box> taken) {
@@ -242,9 +255,9 @@ final class TilePage {
         plain.text("sheet " + number + " of " + total, new Pt(x, y), Pen.Align.LEFT, 0, TextStyle.BOLD);
         plain.text("print at 100 %", new Pt(x, y - 4.6), Pen.Align.LEFT, 0, FOOT);
         double right = in.maxX();
-        Signs.severity(plain, Severity.CAUTION, new Pt(right - 4.5, in.minY() + 7.2), 9);
-        plain.text("offer up the", new Pt(right - 11, y), Pen.Align.RIGHT, 0, FOOT);
-        plain.text("real burner first", new Pt(right - 11, y - 4.2), Pen.Align.RIGHT, 0, FOOT);
-        plain.text(Words.fit(plain, job.fileName(), right - 11 - x, FOOT), new Pt(x, y - 9), Pen.Align.LEFT, 0, FOOT);
+        Signs.severity(plain, Severity.CAUTION, new Pt(right - 5.3, in.minY() + 7.2), 9);
+        plain.text("offer up the", new Pt(right - 12, y), Pen.Align.RIGHT, 0, FOOT);
+        plain.text("real burner first", new Pt(right - 12, y - 4.2), Pen.Align.RIGHT, 0, FOOT);
+        plain.text(Words.fit(plain, job.fileName(), right - 12 - x, FOOT), new Pt(x, y - 9), Pen.Align.LEFT, 0, FOOT);
     }
 }

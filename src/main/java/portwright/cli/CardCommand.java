@@ -1,0 +1,65 @@
+package portwright.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import portwright.check.CheckResult;
+import portwright.check.rules.RuleBook;
+import portwright.data.LimitTable;
+import portwright.model.Design;
+import portwright.review.Review;
+import portwright.sheet.AtomicFile;
+import portwright.sheet.CardBuilder;
+import portwright.sheet.ContentMark;
+import portwright.sheet.FiringCard;
+import portwright.sheet.Paper;
+import portwright.sheet.SheetRefused;
+
+/** The one-page firing card. */
+@Command(name = "card", description = "One-page firing card as PDF, to stand at the kiln with.", mixinStandardHelpOptions = true)
+final class CardCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "DESIGN", description = "design file")
+    private Path file;
+
+    @Option(names = "-o", required = true, paramLabel = "FILE.pdf", description = "where to write")
+    private Path out;
+
+    @Option(names = "--paper", paramLabel = "SIZE", defaultValue = "a4", description = "a4, letter, … (default ${DEFAULT-VALUE})")
+    private String paper;
+
+    @Option(names = "--despite-stops", description = "print struck through although lighting is forbidden or not proven")
+    private boolean despiteStops;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        Paper size;
+        try {
+            size = Paper.parse(paper);
+        } catch (IllegalArgumentException e) {
+            throw new UserError(Cli.MISUSE, e.getMessage());
+        }
+        Design design = Designs.read(file);
+        CheckResult result = new RuleBook(LimitTable.load()).check(Review.of(design));
+        byte[] pdf;
+        try {
+            pdf = FiringCard.print(CardBuilder.of(result, design, CardBuilder.Computed.none()), size, ContentMark.of(design), despiteStops);
+        } catch (SheetRefused e) {
+            throw new UserError(Cli.STOP, e.getMessage());
+        }
+        try {
+            AtomicFile.write(out, pdf);
+        } catch (IOException e) {
+            throw new UserError(Cli.FAULT, out + ": not written (" + e.getMessage() + "). No file was left.");
+        }
+        spec.commandLine().getOut().println(out + ": firing card, " + size.words() + ". Print at 100 %.");
+        return Cli.OK;
+    }
+}

@@ -1,0 +1,135 @@
+package portwright.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import portwright.check.CheckResult;
+import portwright.check.Forbids;
+import portwright.check.NotChecked;
+import portwright.model.Burner;
+import portwright.model.Design;
+import portwright.model.FiringStep;
+import portwright.model.Heat;
+import portwright.model.Port;
+import portwright.model.Role;
+import portwright.units.Format;
+import portwright.units.Quantity;
+
+/** Fills the firing card from a design and what is known of its firing. */
+public final class CardBuilder {
+    /** Least chamber temperature for gas on the card, °C: the published limit of the gas-on rule. */
+    private static final int GAS_ON_C = 760;
+
+    private CardBuilder() {}
+
+    /**
+     * What was computed for the card; lists are empty and maps lack entries where nothing was.
+     *
+     * @param travel damper travel by atmosphere level, mm: low and high end
+     * @param forecast one line for the record; empty when there is none
+     */
+    public record Computed(LinkedHashMap<String, double[]> travel, String forecast) {
+        public static Computed none() {
+            return new Computed(new LinkedHashMap<>(), "");
+        }
+    }
+
+    public static CardData of(CheckResult result, Design design, Computed computed) {
+        List<CardData.Step> steps = new ArrayList<>();
+        if (design.firing() != null && design.firing().steps() != null) {
+            design.firing().steps().forEach(s -> steps.add(step(s, computed)));
+        }
+        steps.add(new CardData.Step("shut down", "", "", "none", "clear, 10 min", "off, then shut", "none", false));
+        List<String> inlets = design.ports().stream().filter(p -> p.role() == Role.INLET).map(Port::name).toList();
+        String order = inlets.isEmpty() ? "the inlet" : inlets.get(0);
+        List<String> lighting = new ArrayList<>(List.of("Doors open, CO alarm on, second person told. Plugs out of inlets and flues.",
+                "Chamber at " + GAS_ON_C + " °C (" + fahrenheit(GAS_ON_C) + " °F) or more at its coldest place. 800 °C on the meter is the working value.",
+                "Plate off. Leak test with soap water. Burner valves shut, cylinder open slowly.",
+                "Taper at " + order + ", then open its valve." + (inlets.size() > 1 ? " Then the next." : "") + " No flame in 5 s: shut, wait 5 min.",
+                "Five minutes of clean fire, then set the plate."));
+        return new CardData(design.title(), fire(design), ContentMark.of(design).words(), steps, plate(design, computed), lighting,
+                List.of("Valve on the cylinder shut first; let the burners burn out.", "Plate off 10 min. Elements off. Burner valves shut.",
+                        "Burners out from under. Plug inlets, shut the plate. Note the gas used."),
+                List.of("Open the plate 2 mm and wait 5 min.", "Still falling: too much air? Close it 2 mm.", "Neither helps: element or switch. Gas off."),
+                List.of("Gas off at once, all burner valves.", "Plate off, wait 5 min. Do not look in.", "Under " + GAS_ON_C + " °C: do not relight. Heat by electricity first."),
+                List.of("Everybody out.", "Gas off at the cylinder, from outside.", "Do not go back in before the meter reads under 20 ppm."),
+                computed.forecast(), result.stops(Forbids.LIGHTING),
+                result.notChecked().stream().filter(n -> n.forbids() == Forbids.LIGHTING).map(NotChecked::rule).distinct().toList());
+    }
+
+    private static long fahrenheit(double c) {
+        return Math.round((c * 9 / 5 + 32) / 10) * 10;
+    }
+
+    private static CardData.Step step(FiringStep s, Computed computed) {
+        boolean gas = s.heat() == Heat.GAS || s.heat() == Heat.BOTH;
+        String to;
+        String other = "";
+        if (s.hold() != null) {
+            to = "hold " + s.hold().typed();
+        } else if (s.cone() != null) {
+            to = "cone " + s.cone();
+        } else {
+            double c = s.to().celsius();
+            boolean metric = s.to().typed().toUpperCase(Locale.ROOT).endsWith("C");
+            String celsius = Format.plain(Math.rint(c), 0) + " °C";
+            to = metric ? s.to().typed() : s.to().typed();
+            other = metric ? fahrenheit(c) + " °F" : celsius;
+        }
+        String level = s.atmosphere() == null ? (gas ? "–" : "oxidizing") : s.atmosphere().id();
+        double[] t = computed.travel().get(level);
+        String plate = !gas ? "off" : t == null ? "by flame" : LastPages.tenths((t[0] + t[1]) / 2) + " mm";
+        String rate = s.hold() != null ? "–" : s.fullRate() ? "full" : typed(s.rate());
+        return new CardData.Step(to, other, rate, s.heat() == null ? "–" : s.heat().id(), level, plate, flame(gas, level), gas);
+    }
+
+    private static String typed(Quantity q) {
+        return q == null ? "–" : q.typed();
+    }
+
+    /** Flame at flue and spyhole by level (common practice, no source). */
+    private static String flame(boolean gas, String level) {
+        if (!gas) {
+            return "none: gas shut";
+        }
+        return switch (level) {
+            case "oxidizing" -> "none at spy, clear";
+            case "neutral" -> "licks at the flue";
+            case "light" -> "short, soft, at flue";
+            case "medium" -> "soft at the spyhole";
+            case "heavy" -> "long, hazy, yellow";
+            case "beyond" -> "smoke: open the plate";
+            default -> "watch flue and spy";
+        };
+    }
+
+    private static String fire(Design d) {
+        if (d.burners() == null || d.burners().isEmpty()) {
+            return "no burner in the design";
+        }
+        Burner b = d.burners().get(0);
+        int n = d.burners().size();
+        List<String> parts = new ArrayList<>();
+        parts.add(b.fuel() == null ? "gas" : b.fuel().id());
+        parts.add(n == 1 ? "1 burner" : n + " burners");
+        boolean same = d.burners().stream().allMatch(o -> java.util.Objects.equals(o.jet(), b.jet()) && java.util.Objects.equals(o.heatNet(), b.heatNet()));
+        if (same && b.jet() != null) {
+            parts.add("jet " + b.jet().typed());
+        }
+        if (b.pressure() != null) {
+            parts.add(b.pressure().typed() + " (" + Format.plain(b.pressure().si() / 100, 1) + " mbar)");
+        }
+        return String.join(", ", parts);
+    }
+
+    private static CardData.Plate plate(Design d, Computed computed) {
+        Port flue = d.ports().stream().filter(p -> p.role() == Role.FLUE).findFirst().orElse(null);
+        if (flue == null) {
+            return null;
+        }
+        List<CardData.Band> bands = new ArrayList<>();
+        computed.travel().forEach((level, t) -> bands.add(new CardData.Band(level, t[0], t[1])));
+        return new CardData.Plate(flue.name(), flue.diameter().mm(), "the side of the hole that opens first", bands);
+    }
+}
