@@ -21,7 +21,7 @@ public record Review(Design design, KilnGeometry geometry, FireReview fire, Supp
         KilnGeometry geometry = KilnGeometry.of(design);
         SupplyReview supply = SupplyReview.of(design, assume);
         RoomReview room = RoomReview.of(design, geometry, supply, assume);
-        return new Review(design, geometry, new FireReview(), supply, room, new FiringReview(), assume.list());
+        return new Review(design, geometry, FireReview.of(design, geometry, supply, assume), supply, room, new FiringReview(), assume.list());
     }
 
     /** Shapes only, quick enough for every pointer move. */

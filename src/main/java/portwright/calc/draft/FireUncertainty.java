@@ -122,7 +122,7 @@ public final class FireUncertainty {
             double d = h.diameter() > 0 ? Math.max(1e-4, h.diameter() + bore) : 0;
             double low = Math.max(0, Math.min(LARGEST_BASE_MOMENTUM - spread.momentum(), h.momentumShare() - spread.momentum() / 2));
             double stream = h.streamTemperature();
-            if (spread.flamePlace() && h.gasFlow() > 0) {
+            if (spread.flamePlace() && h.gasFlow() > 0 && stream == 0) {
                 stream = place < 1 / 3.0 ? 0 : place < 2 / 3.0 ? Spread.STREAM_IN_HOLE : Spread.STREAM_BELOW;
             }
             solver.inlet(i, h.fuel(), d, h.length(), h.height(), h.outsidePressure() + spread.portWind() * normal(r), h.gasFlow() * gas,

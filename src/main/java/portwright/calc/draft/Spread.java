@@ -17,7 +17,7 @@ import portwright.source.Source;
  * @param wind ± Pa on all flues together
  * @param portWind ± Pa at each inlet by itself (0.1 Pa is a breath of 0.4 m/s)
  * @param momentum span of the jet's momentum share round the stated one
- * @param flamePlace whether the flame's place is not known
+ * @param flamePlace whether the place of flames not stated inside or below a hole is drawn too
  */
 public record Spread(double holeSize, double cdLow, double cdHigh, double gas, double temperature, double damper, double crackWidth,
         double peepholeArea, double wind, double portWind, double momentum, boolean flamePlace) {

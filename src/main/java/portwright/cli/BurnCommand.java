@@ -1,0 +1,75 @@
+package portwright.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import portwright.model.Design;
+import portwright.report.BurnJson;
+import portwright.report.BurnText;
+import portwright.review.BurnState;
+import portwright.review.FireReview;
+import portwright.review.Review;
+import portwright.units.Kind;
+import portwright.units.Quantity;
+import portwright.units.QuantityException;
+
+/** The fire at one chamber temperature, for one or several damper settings. */
+@Command(name = "burn", description = "The fire at one chamber temperature, for one or several damper settings.", mixinStandardHelpOptions = true)
+final class BurnCommand implements Callable<Integer> {
+    private static final double COLDEST_K = 250;
+    private static final double HOTTEST_K = 2000;
+
+    @Parameters(paramLabel = "DESIGN", description = "design file")
+    private Path file;
+
+    @Option(names = "--at", required = true, paramLabel = "TEMPERATURE", description = "chamber temperature, \"1100 °C\"")
+    private String at;
+
+    @Option(names = "--damper", paramLabel = "SHARE", description = "open share of the flues, \"50 %%\"; may be repeated; default the design's")
+    private List<String> dampers;
+
+    @Option(names = "--json", description = "one JSON array instead of text")
+    private boolean json;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        double kelvin = read("--at", at, Kind.TEMPERATURE).si();
+        if (kelvin < COLDEST_K || kelvin > HOTTEST_K) {
+            throw new UserError(Cli.MISUSE, "--at " + at + " is outside -23 to 1727 °C. Write a chamber temperature such as \"1100 °C\".");
+        }
+        List<Double> asked = dampers == null ? null : dampers.stream().map(BurnCommand::share).toList();
+        Design design = Designs.read(file);
+        FireReview fire = Review.of(design).fire();
+        if (!fire.kiln().known()) {
+            throw new UserError(Cli.MISUSE, file + ": the fire cannot be computed. Add " + String.join(", ", fire.kiln().needs()) + ".");
+        }
+        List<BurnState> states = (asked == null ? List.of(fire.damperOpen()) : asked).stream().map(s -> BurnState.of(fire, kelvin, s)).toList();
+        spec.commandLine().getOut().print(json ? BurnJson.write(states)
+                : BurnText.write(design.title(), states, fire.gas() ? fire.levels(kelvin) : List.of(), fire.plate() != null));
+        return Cli.OK;
+    }
+
+    private static double share(String text) {
+        double s = read("--damper", text, Kind.SHARE).share();
+        if (!(s >= 0 && s <= 1)) {
+            throw new UserError(Cli.MISUSE, "--damper " + text + " is outside 0 to 100 %. Write an open share such as \"50 %\".");
+        }
+        return s;
+    }
+
+    private static Quantity read(String option, String text, Kind kind) {
+        try {
+            return Quantity.parse(text, kind);
+        } catch (QuantityException e) {
+            throw new UserError(Cli.MISUSE, option + ": " + e.getMessage());
+        }
+    }
+}
