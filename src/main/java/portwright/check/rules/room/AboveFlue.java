@@ -31,7 +31,7 @@ public final class AboveFlue implements Rule {
             return;
         }
         double most = limits.value(id(), "caution");
-        Measure limit = new Measure(most - 273.15, "°C");
+        Measure limit = new Measure(Say.toC(most), "°C");
         if (!review.room().ceiling().known()) {
             out.lacks(this, review.room().ceiling().lacking());
             out.add(Say.caution(this, null, limit, "How hot ceiling or roof over the flues gets is not known.",
@@ -41,7 +41,7 @@ public final class AboveFlue implements Rule {
         }
         RoomReview.CeilingFigures c = review.room().ceiling().value();
         if (Say.over(c.ceilingK(), most)) {
-            out.add(Say.finding(this, Severity.CAUTION, new Measure(c.ceilingK() - 273.15, "°C"), limit, "The plume of up to " + Say.n(c.heatW() / 1000)
+            out.add(Say.finding(this, Severity.CAUTION, new Measure(Say.toC(c.ceilingK()), "°C"), limit, "The plume of up to " + Say.n(c.heatW() / 1000)
                     + " kW reaches the ceiling, " + Say.n(c.heightM()) + " m above the flues, at " + Say.celsius(c.ceilingK()) + ".",
                     "Keep " + Say.n(c.heightNeededM()) + " m clear above the flues, or hang a hood or a steel sheet with an air gap between.",
                     limits.source(id(), "caution"), limits.setByUser(id(), "caution")));

@@ -46,8 +46,8 @@ public final class CylinderBoilOff implements Rule {
         String remedy = remedy(review, run, most);
         Measure share = run.capacityKgPerS() > 0 ? new Measure(run.shareUsed(), "1") : null;
         if (run.end() == ShortDraw.End.TOO_COLD) {
-            out.add(Say.finding(this, Severity.STOP, share, new Measure(1, "1"), capacity + ". The liquid is too cold for the regulator after "
-                    + Say.time(run.starvedS()) + ", before the gas time ends.", remedy, source, false));
+            out.add(Say.finding(this, Severity.STOP, share, new Measure(1, "1"), capacity + ". The liquid is too cold for the regulator "
+                    + Say.time(run.starvedS()) + " into the firing, before the gas time ends.", remedy, source, false));
         } else if (Say.over(run.shareUsed(), most)) {
             out.add(Say.finding(this, Severity.CAUTION, share, new Measure(most, "1"), capacity + ". The draw lasts on the warmth of the liquid, which falls to "
                     + Say.celsius(run.coldestReachedK()) + ".", remedy, source, limits.setByUser(id(), "caution")));

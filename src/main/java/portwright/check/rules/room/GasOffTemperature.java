@@ -33,7 +33,7 @@ public final class GasOffTemperature implements Rule {
         }
         List<StepTime> steps = review.supply().steps().value();
         boolean opened = false;
-        double least = limits.value(id(), "stop") - 273.15;
+        double least = Say.toC(limits.value(id(), "stop"));
         for (StepTime s : steps) {
             if (!s.gas()) {
                 continue;

@@ -41,10 +41,10 @@ public final class GasOnTemperature implements Rule {
         if (first.isEmpty()) {
             return;
         }
-        double start = first.get().startC();
+        double start = Say.toC(first.get().startC() + 273.15);
         ProbeError probe = ProbeError.at(review.design(), start);
-        double least = limits.value(id(), "stop") - 273.15;
-        double working = limits.value(id(), "caution") - 273.15;
+        double least = Say.toC(limits.value(id(), "stop"));
+        double working = Say.toC(limits.value(id(), "caution"));
         if (!probe.declared()) {
             out.add(Say.caution(this, null, null, "No thermocouple is declared: nothing shows that the chamber is at " + Say.n(least)
                     + " °C. Cones and the colour of the glow do not count.",

@@ -29,7 +29,7 @@ public final class HoodCapture implements Rule {
     @Override
     public void check(Review review, Limits limits, Findings out) {
         Hood hood = review.design().room() == null ? null : review.design().room().hood();
-        if (hood == null) {
+        if (hood == null || Boolean.FALSE.equals(review.room().indoors())) {
             return;
         }
         if (!review.room().hood().known()) {

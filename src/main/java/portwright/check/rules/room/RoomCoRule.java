@@ -95,7 +95,9 @@ public final class RoomCoRule implements Rule {
 
     private static String remedy(RoomReview.Co co, double flow, double limitPpm, double levelPpm) {
         double led = 1 - (1 - co.ledShare()) * limitPpm / levelPpm;
-        return "Needs " + Say.flow(flow) + " of fresh air indoors: lead the flue gas outdoors by a hood (at least " + Say.n(Math.ceil(led * 1000) / 10)
-                + " % of it), or fire outdoors. Opening a window is not enough. At " + Say.n(100) + " ppm shut gas and leave.";
+        boolean more = Say.over(co.flowForEightHoursM3PerS(), flow);
+        return "Needs " + Say.flow(flow) + " of fresh air indoors" + (more ? " for " + Say.n(limitPpm) + " ppm, " + Say.flow(co.flowForEightHoursM3PerS())
+                + " for " + Say.n(co.eightHours().value()) + " ppm over 8 h" : "") + ": lead the flue gas outdoors by a hood (at least "
+                + Say.n(Math.ceil(led * 1000) / 10) + " % of it), or fire outdoors. Opening a window is not enough. At 100 ppm shut gas and leave.";
     }
 }

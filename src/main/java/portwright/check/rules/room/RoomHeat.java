@@ -14,6 +14,8 @@ import portwright.review.RoomReview;
 /** The room does not get too hot to stay in. */
 public final class RoomHeat implements Rule {
 
+    private static final double UNBEARABLE_K = 60;
+
     @Override
     public String id() {
         return "room-heat";
@@ -38,9 +40,9 @@ public final class RoomHeat implements Rule {
         }
         RoomReview.Heat h = review.room().heat().value();
         if (Say.over(h.riseK(), most)) {
-            boolean air = Double.isFinite(h.riseK());
+            boolean air = h.riseK() < UNBEARABLE_K;
             out.add(Say.finding(this, Severity.CAUTION, air ? new Measure(h.riseK(), "K") : null, new Measure(most, "K"), "The kiln gives the room up to "
-                    + Say.n(h.heatW() / 1000) + " kW: " + (air ? Say.n(h.riseK()) + " K warmer in the long run with no wind." : "with no air it only grows hotter."),
+                    + Say.n(h.heatW() / 1000) + " kW: " + (air ? Say.n(h.riseK()) + " K warmer in the long run with no wind." : "with this little air it grows hotter than anyone can bear."),
                     "Give the room " + Say.flow(RoomAir.flowForRise(h.heatW(), most)) + " of air; keep plastic and people's way out clear of the heat.",
                     limits.source(id(), "caution"), limits.setByUser(id(), "caution")));
         }

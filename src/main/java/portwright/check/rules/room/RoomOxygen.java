@@ -1,16 +1,21 @@
 package portwright.check.rules.room;
 
 import java.util.Set;
+import portwright.calc.room.Dilution;
+import portwright.calc.room.RoomAir;
 import portwright.check.Findings;
 import portwright.check.Forbids;
 import portwright.check.Limits;
 import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
+import portwright.data.SafetyNumber;
 import portwright.review.Review;
 
 /** The burners leave enough oxygen in the room. */
 public final class RoomOxygen implements Rule {
+
+    private static final double FLAMES_DIE_PCT = 15; // from memory: hydrocarbon flames go out near 15 to 16 %
 
     @Override
     public String id() {
@@ -20,6 +25,12 @@ public final class RoomOxygen implements Rule {
     @Override
     public Set<Forbids> canForbid() {
         return Say.LIGHTING;
+    }
+
+    private static double needed(Review review, double leastPct) {
+        double used = review.supply().burners().value().stream().mapToDouble(b -> b.molPerS() * b.fuel().stoichOxygen()).sum()
+                * (1 - review.room().co().value().ledShare());
+        return Dilution.flowForLevel(used * Dilution.MOLAR_VOLUME_20C, RoomAir.AIR_OXYGEN - leastPct / 100, SafetyNumber.value("mixing-factor"));
     }
 
     @Override
@@ -39,9 +50,9 @@ public final class RoomOxygen implements Rule {
         double pct = review.room().oxygenShare().value() * 100;
         double least = limits.value(id(), "stop");
         if (Say.under(pct, least)) {
-            double flow = review.room().air().value().calmM3PerS() * (20.95 - pct) / (20.95 - least);
-            out.add(Say.finding(this, Severity.STOP, new Measure(pct, "%"), new Measure(least, "%"), "Oxygen in the room falls to " + Say.n(pct)
-                    + " % with no wind; under " + Say.n(least) + " % the air counts as dangerous at once.",
+            double flow = needed(review, least);
+            out.add(Say.finding(this, Severity.STOP, new Measure(pct, "%"), new Measure(least, "%"), "Oxygen in the room falls to " + (pct < FLAMES_DIE_PCT ? "where flames die, under "
+                    + Say.n(FLAMES_DIE_PCT) : Say.n(pct)) + " % with no wind; under " + Say.n(least) + " % the air counts as dangerous at once.",
                     "Give the room at least " + Say.flow(flow) + " of fresh air, or fire outdoors.", limits.source(id(), "stop"),
                     limits.setByUser(id(), "stop")));
         }

@@ -74,6 +74,11 @@ final class Say {
         return s < 120 ? n(Math.round(s)) + " s" : s < 7200 ? n(Math.round(s / 60)) + " min" : n(s / 3600) + " h";
     }
 
+    /** Kelvin as °C without the dust of the subtraction. */
+    static double toC(double k) {
+        return Math.round((k - 273.15) * 1e9) / 1e9;
+    }
+
     /** A temperature in °C from kelvin. */
     static String celsius(double k) {
         return Format.plain(k - 273.15, 0) + " °C";

@@ -44,7 +44,7 @@ public final class ThermocoupleRange implements Rule {
         boolean known = review.supply().steps().known();
         boolean reducing = !known || steps.stream().anyMatch(s -> s.gas() && s.atmosphere() != Atmosphere.OXIDIZING && s.atmosphere() != Atmosphere.NEUTRAL);
         double top = steps.stream().mapToDouble(StepTime::endC).max().orElse(0);
-        double most = limits.value(id(), "caution") - 273.15;
+        double most = Say.toC(limits.value(id(), "caution"));
         for (Fitting f : ProbeError.probes(review.design())) {
             String type = f.type() == null ? "K" : f.type();
             if (f.type() == null) {
@@ -52,7 +52,7 @@ public final class ThermocoupleRange implements Rule {
             }
             if (type.equals("K") || type.equals("N")) {
                 if (reducing || Say.over(top, most) || !known) {
-                    out.add(Say.finding(this, Severity.CAUTION, known ? new Measure(top, "°C") : null, new Measure(most, "°C"),
+                    out.add(Say.finding(this, Severity.CAUTION, Say.over(top, most) ? new Measure(Say.toC(top + 273.15), "°C") : null, Say.over(top, most) ? new Measure(most, "°C") : null,
                             f.name() + ": type " + type + (f.type() == null ? " (counted)" : "") + (reducing ? " in reducing gas" : "")
                                     + (Say.over(top, most) ? " up to " + Say.n(top) + " °C" : "") + " drifts and reads low: the kiln is hotter than shown.",
                             "Trust cones for the end; renew the probe after a season, or use a sheathed type S.", REDUCTION,
