@@ -92,12 +92,19 @@ public final class CheckText {
         figure("gas", f.gasKgPerH(), 1, 3, "kg/h");
         figure("gas per chamber volume", f.gasWattsPerLitre(), 1, 1, "W/L");
         figure("cylinder lasts", f.cylinderHours(), 1, 1, "h");
-        figure("fresh air needed", f.freshAirM3PerH(), 1, 0, "m³/h");
+        figure("cylinders boil off", f.boilOffKgPerH(), 1, 2, "kg/h (±25 %)");
+        figure("unlit gas explosive after", f.unlitGasSeconds(), 1, 0, "s");
+        figure("  with", f.unlitGasGrams(), 1, 1, "g");
+        figure("room air, no wind", f.roomAirM3PerH(), 1, 0, "m³/h");
+        figure("fresh air needed, 8 h CO", f.freshAirM3PerH(), 1, 0, "m³/h");
+        figure("CO in the room, highest", f.roomCoPeakPpm(), 1, 0, "ppm");
+        figure("CO in the room, 8 h", f.roomCoEightHourPpm(), 1, 0, "ppm");
+        figure("oxygen in the room, lowest", f.roomOxygenPct(), 1, 1, "%");
     }
 
     private void figure(String name, Double value, double factor, int decimals, String unit) {
         if (value != null) {
-            line("  " + String.format("%-26s", name) + Format.plain(value * factor, decimals) + " " + unit);
+            line("  " + String.format("%-27s", name) + Format.plain(value * factor, decimals) + " " + unit);
         }
     }
 

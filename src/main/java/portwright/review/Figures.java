@@ -1,6 +1,18 @@
 package portwright.review;
 
-/** Headline figures of a check; null where the design does not allow one. */
+/**
+ * Headline figures of a check; null where the design does not allow one.
+ *
+ * @param freshAirM3PerH air that the room needs for the 8 h limit of CO; indoors only
+ * @param roomAirM3PerH air that openings and fans give with no wind
+ * @param roomCoPeakPpm highest CO in the room with no wind; indoors only
+ * @param roomCoEightHourPpm highest 8 h average of it
+ * @param roomOxygenPct lowest oxygen in the room with no wind; indoors only
+ * @param boilOffKgPerH what the cylinders boil off at the lowest fill
+ * @param unlitGasSeconds time until unlit gas brings the cold chamber to its lower limit
+ * @param unlitGasGrams gas that does
+ */
 public record Figures(Double inletAreaMm2, Double flueAreaMm2, Double flueToInletRatio, Double weakestFloorSectionShare,
         Double weakestLidSectionShare, Double chamberVolumeL, Double heatNetKw, Double gasKgPerH, Double gasWattsPerLitre,
-        Double cylinderHours, Double freshAirM3PerH) {}
+        Double cylinderHours, Double freshAirM3PerH, Double roomAirM3PerH, Double roomCoPeakPpm, Double roomCoEightHourPpm, Double roomOxygenPct,
+        Double boilOffKgPerH, Double unlitGasSeconds, Double unlitGasGrams) {}

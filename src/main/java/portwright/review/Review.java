@@ -38,9 +38,16 @@ public record Review(Design design, KilnGeometry geometry, FireReview fire, Supp
         Double netKw = supply == null || supply.netW() == null ? null : supply.netW() / 1000;
         Double kgPerH = supply == null || supply.kgPerS() == null ? null : supply.kgPerS() * 3600;
         Double perLitre = netKw == null ? null : netKw * 1000 / litres;
-        Double hours = supply == null || !supply.run().known() ? null : supply.run().value().map(SupplyRun::hoursAtPeak).orElse(null);
-        Double fresh = room == null || !room.air().known() ? null : room.air().value().calmM3PerS() * 3600;
-        return new Figures(inlet, flue, ratio, null, null, litres, netKw, kgPerH, perLitre, hours, fresh);
+        SupplyRun run = supply == null || !supply.run().known() ? null : supply.run().value().orElse(null);
+        RoomReview.Air air = room == null ? null : room.air().value();
+        boolean indoors = room != null && Boolean.TRUE.equals(room.indoors());
+        RoomReview.Co co = indoors ? room.co().value() : null;
+        Double oxygen = indoors && room.oxygenShare().known() ? room.oxygenShare().value() * 100 : null;
+        RoomReview.Unlit unlit = room == null ? null : room.unlit().value();
+        return new Figures(inlet, flue, ratio, null, null, litres, netKw, kgPerH, perLitre, run == null ? null : run.hoursAtPeak(),
+                co == null ? null : co.flowForEightHoursM3PerS() * 3600, air == null ? null : air.calmM3PerS() * 3600,
+                co == null ? null : co.calm().peakPpm(), co == null ? null : co.calm().average8hPpm(), oxygen,
+                run == null ? null : run.capacityKgPerS() * 3600, unlit == null ? null : unlit.seconds(), unlit == null ? null : unlit.limitKg() * 1000);
     }
 
     private Double area(Role role) {

@@ -3,10 +3,12 @@ package portwright.sheet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import portwright.data.Caution;
 import portwright.data.Table;
 
-/** The cautions that stand on the last sheet, by the moment they matter. */
+/** The cautions that stand on the last sheets, by the moment they matter: how to go about it, then the hazards of the common list. */
 final class Cautions {
     /** Whose word comes first. */
     static final String LOCAL_CODE = "Local codes, the fire authority, the insurer and licensed gas and electrical practice come before this paper. "
@@ -18,6 +20,12 @@ final class Cautions {
         Map<String, List<String>> out = new LinkedHashMap<>();
         for (Table.Row r : Table.load("paper-cautions.csv").expect("moment", "words").rows()) {
             out.computeIfAbsent(r.text("moment"), m -> new ArrayList<>()).add(r.text("words"));
+        }
+        for (Caution c : Caution.all()) {
+            if (c.onTemplate() || c.onCard()) {
+                String word = c.severity().substring(0, 1).toUpperCase(Locale.ROOT) + c.severity().substring(1);
+                out.computeIfAbsent(c.moment().heading(), m -> new ArrayList<>()).add(word + ". " + c.text());
+            }
         }
         return out;
     }
