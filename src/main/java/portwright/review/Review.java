@@ -20,8 +20,9 @@ public record Review(Design design, KilnGeometry geometry, FireReview fire, Supp
         Assumptions assume = new Assumptions();
         KilnGeometry geometry = KilnGeometry.of(design);
         SupplyReview supply = SupplyReview.of(design, assume);
-        RoomReview room = RoomReview.of(design, geometry, supply, assume);
-        return new Review(design, geometry, FireReview.of(design, geometry, supply, assume), supply, room, new FiringReview(), assume.list());
+        FireReview fire = FireReview.of(design, geometry, supply, assume);
+        RoomReview room = RoomReview.of(design, geometry, supply, fire, assume);
+        return new Review(design, geometry, fire, supply, room, new FiringReview(), assume.list());
     }
 
     /** Shapes only, quick enough for every pointer move. */

@@ -38,14 +38,16 @@ final class RoomFigures {
     private final Room room;
     private final KilnGeometry geometry;
     private final SupplyReview supply;
+    private final FireReview fire;
     private final Assumptions assume;
 
-    RoomFigures(Design design, KilnGeometry geometry, SupplyReview supply, Assumptions assume) {
+    RoomFigures(Design design, KilnGeometry geometry, SupplyReview supply, FireReview fire, Assumptions assume) {
         this.design = design;
         this.room = design.room() == null
                 ? new Room(null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null) : design.room();
         this.geometry = geometry;
         this.supply = supply;
+        this.fire = fire;
         this.assume = assume;
     }
 
@@ -165,15 +167,25 @@ final class RoomFigures {
         return given.share();
     }
 
-    /** Lowest lambda of the level asked for; without a level the richest counts, and no flame is counted leaner than neutral. */
+    /**
+     * Lambda counted for CO: the richest of the level asked for, or what the kiln burns with the damper fully open where even
+     * that is richer. Without a level the richest counts; no flame is counted leaner than neutral.
+     */
     private double lambda(StepTime s) {
         if (s.atmosphere() == null) {
             assume.add("firing.steps[" + s.index() + "].atmosphere", "lambda 0.60", "without a level the richest burn counts for CO");
-            return RICHEST;
         }
-        AtmosphereLevel asked = AtmosphereLevel.named(s.atmosphere().id());
-        double low = s.atmosphere() == Atmosphere.OXIDIZING ? AtmosphereLevel.NEUTRAL.lambdaLow() : asked.lambdaLow();
-        return Math.max(RICHEST, low);
+        double asked = s.atmosphere() == null ? RICHEST
+                : s.atmosphere() == Atmosphere.OXIDIZING ? AtmosphereLevel.NEUTRAL.lambdaLow()
+                : AtmosphereLevel.named(s.atmosphere().id()).lambdaLow();
+        return Math.max(Products.LAMBDA_VALID, Math.min(Math.max(RICHEST, asked), leanestPossible(s)));
+    }
+
+    private double leanestPossible(StepTime s) {
+        if (fire == null || !fire.gas()) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return fire.state(Math.max(s.startC(), s.endC()) + 273.15, 1).lambda().orElse(RICHEST);
     }
 
     private double made(double lambda) {

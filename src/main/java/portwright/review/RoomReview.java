@@ -126,9 +126,9 @@ public record RoomReview(RoomPlace place, LimitFamily family, Known<Air> air, Kn
      */
     public record Unlit(double lowerLimit, double limitKg, double seconds, double purgeFlowForFiveMinM3PerS) {}
 
-    /** Runs the room. */
-    public static RoomReview of(Design design, KilnGeometry geometry, SupplyReview supply, Assumptions assume) {
-        return new RoomFigures(design, geometry, supply, assume).all();
+    /** Runs the room; {@code fire} may be null, then the levels asked for count alone. */
+    public static RoomReview of(Design design, KilnGeometry geometry, SupplyReview supply, FireReview fire, Assumptions assume) {
+        return new RoomFigures(design, geometry, supply, fire, assume).all();
     }
 
     /** Whether the kiln stands in a closed room; null when not known. */

@@ -37,7 +37,7 @@ class CommonPracticeTest {
         // even the breeze alone is over the 8 h limit
         Design design = TestDesigns.design(d);
         Assumptions assume = new Assumptions();
-        RoomReview room = RoomReview.of(design, KilnGeometry.of(design), SupplyReview.of(design, assume), assume);
+        RoomReview room = RoomReview.of(design, KilnGeometry.of(design), SupplyReview.of(design, assume), null, assume);
         assertThat(room.co().value().stated().average8hPpm()).isGreaterThan(room.co().value().eightHours().value());
         assertThat(room.chartCalm()).hasSizeGreaterThan(60);
         assertThat(room.chartStated()).hasSameSizeAs(room.chartCalm());

@@ -119,7 +119,7 @@ final class TestDesigns {
         Assumptions assume = new Assumptions();
         KilnGeometry geometry = KilnGeometry.of(design);
         SupplyReview supply = SupplyReview.of(design, assume);
-        RoomReview room = RoomReview.of(design, geometry, supply, assume);
+        RoomReview room = RoomReview.of(design, geometry, supply, null, assume);
         Review review = new Review(design, geometry, null, supply, room, null, assume.list());
         return new RuleBook(LimitTable.load()).check(review, Set.of(RuleBook.Section.ROOM));
     }
