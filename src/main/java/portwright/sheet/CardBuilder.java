@@ -46,16 +46,21 @@ public final class CardBuilder {
         List<String> lighting = new ArrayList<>(List.of("Doors open, CO alarm on, second person told. Plugs out of inlets and flues.",
                 "Chamber at " + GAS_ON_C + " °C (" + fahrenheit(GAS_ON_C) + " °F) or more at its coldest place. 800 °C on the meter is the working value.",
                 "Plate off. Leak test with soap water. Burner valves shut, cylinder open slowly.",
-                "Taper at " + order + ", then open its valve." + (inlets.size() > 1 ? " Then the next." : "") + " No flame in 5 s: shut, wait 5 min.",
+                "Taper at " + order + ", then open its valve." + (inlets.size() > 1 ? " Then the next." : "") + " No flame in 5 s: shut, wait 5 min." + explosive(result),
                 "Five minutes of clean fire, then set the plate."));
         return new CardData(design.title(), fire(design), ContentMark.of(design).words(), steps, plate(design, computed), lighting,
                 List.of("Valve on the cylinder shut first; let the burners burn out.", "Plate off 10 min. Elements off. Burner valves shut.",
                         "Burners out from under. Plug inlets, shut the plate. Note the gas used."),
-                List.of("Open the plate 2 mm and wait 5 min.", "Still falling: too much air? Close it 2 mm.", "Neither helps: element or switch. Gas off."),
+                List.of("Open the plate 2 mm and wait 5 min.", "Still falling: too much air? Close it 2 mm.", "Neither helps, or " + GAS_ON_C + " °C on the meter falling: gas off first."),
                 List.of("Gas off at once, all burner valves.", "Plate off, wait 5 min. Do not look in.", "Under " + GAS_ON_C + " °C: do not relight. Heat by electricity first."),
                 List.of("Everybody out.", "Gas off at the cylinder, from outside.", "Do not go back in before the meter reads under 20 ppm."),
                 computed.forecast(), result.stops(Forbids.LIGHTING),
                 result.notChecked().stream().filter(n -> n.forbids() == Forbids.LIGHTING).map(NotChecked::rule).distinct().toList());
+    }
+
+    private static String explosive(CheckResult result) {
+        Double s = result.figures().unlitGasSeconds();
+        return s == null ? "" : " Explosive after " + Math.round(s) + " s.";
     }
 
     private static long fahrenheit(double c) {
