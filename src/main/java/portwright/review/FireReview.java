@@ -39,6 +39,7 @@ public final class FireReview {
     private final int draws;
     private final Map<List<Double>, FireBand> bands = new HashMap<>();
     private FireUncertainty uncertainty;
+    private List<FireSetting> settings;
 
     private FireReview(Design design, KilnGeometry geometry, Known<DraftCase> kiln, Known<List<AskedState>> asked, double damperOpen,
             Spread spread, int draws) {
@@ -139,6 +140,24 @@ public final class FireReview {
     /** Damper setting of one level, K. */
     public LevelSetting level(AtmosphereLevel level, double kelvin) {
         return LevelSetting.of(level, kelvin, new DraftExchange(kiln.value()), plate());
+    }
+
+    /** Every state that the gas steps ask for, at start and end of each; empty when nothing is asked or no gas flows. */
+    public synchronized List<FireSetting> settings() {
+        if (settings == null) {
+            List<FireSetting> out = new ArrayList<>();
+            if (gas() && asked.known()) {
+                DraftExchange draft = new DraftExchange(kiln.value());
+                for (AskedState a : asked.value()) {
+                    for (double k : a.startK() == a.endK() ? new double[] {a.endK()} : new double[] {a.startK(), a.endK()}) {
+                        double open = a.level() == null ? damperOpen : draft.damperFor(LevelSetting.middle(a.level()), k);
+                        out.add(new FireSetting(a.step(), a.level(), k, open));
+                    }
+                }
+            }
+            settings = List.copyOf(out);
+        }
+        return settings;
     }
 
     /** The plate over the flues; null without flues. */

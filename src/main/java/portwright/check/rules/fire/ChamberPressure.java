@@ -1,0 +1,58 @@
+package portwright.check.rules.fire;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Set;
+import portwright.calc.draft.DraftBalance;
+import portwright.check.Findings;
+import portwright.check.Forbids;
+import portwright.check.Limits;
+import portwright.check.Measure;
+import portwright.check.Rule;
+import portwright.check.Severity;
+import portwright.review.FireSetting;
+import portwright.review.Review;
+
+/** Where the chamber is over room pressure every joint leaks fume with CO. */
+public final class ChamberPressure implements Rule {
+    @Override
+    public String id() {
+        return "chamber-pressure";
+    }
+
+    @Override
+    public Set<Forbids> canForbid() {
+        return Set.of();
+    }
+
+    @Override
+    public void check(Review review, Limits limits, Findings out) {
+        if (Needs.missing(this, review, out)) {
+            return;
+        }
+        double most = limits.value(id(), "caution");
+        FireSetting worst = null;
+        DraftBalance at = null;
+        for (FireSetting s : review.fire().settings()) {
+            DraftBalance b = review.fire().state(s.kelvin(), s.open()).balance();
+            if (at == null || b.floorPressure() > at.floorPressure()) {
+                worst = s;
+                at = b;
+            }
+        }
+        String remedy = "Close spyholes, seal the lid joint with fibre or clay, lead the fume outdoors, and keep a CO alarm at breathing height.";
+        if (Say.over(at.floorPressure(), most)) {
+            Say.add(out, this, limits, "caution", Severity.CAUTION, Forbids.LIGHTING, List.of(), new Measure(at.floorPressure(), "Pa"),
+                    new Measure(most, "Pa"), "For " + worst.words() + " even the floor is " + Say.n(at.floorPressure(), 2)
+                            + " Pa over the room: the whole chamber leaks fume with CO.", remedy);
+            return;
+        }
+        OptionalDouble level = at.neutralLevel();
+        if (level.isPresent()) {
+            double mm = Math.max(0, level.getAsDouble() * 1000);
+            Say.add(out, this, limits, "caution", Severity.NOTE, Forbids.NOTHING, List.of(), Measure.mm(mm), null, "For " + worst.words()
+                    + " the chamber is over room pressure from " + Say.n(mm, 0) + " mm up, " + Say.n(at.lidPressure(), 1)
+                    + " Pa under the lid: every joint and spyhole there leaks fume with CO.", remedy);
+        }
+    }
+}

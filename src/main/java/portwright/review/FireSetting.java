@@ -1,0 +1,18 @@
+package portwright.review;
+
+import portwright.calc.combustion.AtmosphereLevel;
+
+/**
+ * One state that the firing asks for: a step's level at one of its temperatures, with the damper at the level's middle.
+ *
+ * @param step index from 0
+ * @param level asked for; null when the step names none and the design's damper setting stands
+ * @param kelvin chamber
+ * @param open open share, 0 to 1
+ */
+public record FireSetting(int step, AtmosphereLevel level, double kelvin, double open) {
+    /** Words for messages. */
+    public String words() {
+        return (level == null ? "the stated damper" : level.id()) + " at " + Math.round(kelvin - 273.15) + " °C (step " + (step + 1) + ")";
+    }
+}
