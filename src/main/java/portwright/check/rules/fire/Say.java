@@ -56,7 +56,7 @@ final class Say {
     /** "enlarge the flues to 42 mm (1.65 in)": all flues grown alike by an area factor. */
     static String enlargeFlues(Review review, double areaFactor) {
         double largest = review.geometry().holes().stream().filter(h -> h.port().role() == Role.FLUE).mapToDouble(h -> h.diameter()).max().orElse(0);
-        double d = Math.ceil(largest * Math.sqrt(areaFactor));
+        double d = Math.ceil(largest * Math.sqrt(areaFactor) - 1e-6);
         return "Enlarge the flues to " + n(d, 0) + " mm (" + n(d / 25.4, 2) + " in)";
     }
 
