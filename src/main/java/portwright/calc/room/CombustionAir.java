@@ -67,6 +67,9 @@ public final class CombustionAir {
      * Openings left to make when part of the air is the room's own: {@code A (1 - V/Vneeded)}, not below 0.
      */
     public static double mixedOpeningM2(Method method, double grossW, double volumeM3, double volumeNeededM3) {
+        if (volumeNeededM3 == 0) {
+            return 0;
+        }
         double left = 1 - Check.atLeastZero(volumeM3, "the volume") / Check.aboveZero(volumeNeededM3, "the volume needed");
         return openingM2(method, grossW) * Math.max(0, left);
     }

@@ -21,7 +21,8 @@ record ProbeError(double kelvin, String words, boolean declared) {
     private static final String WORST_TYPE = "K";
     private static final String WORST_CLASS = "2";
 
-    static ProbeError at(Design design, double tempC) {
+    static ProbeError at(Design design, double readingC) {
+        double tempC = Math.max(0, readingC); // the tables begin at 0 °C or below
         List<Fitting> probes = probes(design);
         double drift = SafetyNumber.value("probe-drift");
         ProbeError unknown = of(WORST_TYPE, WORST_CLASS, tempC, drift, "a probe of unknown class, counted as type K class 2");
