@@ -1,0 +1,64 @@
+package portwright.check.rules.geometry;
+
+import java.util.Set;
+import portwright.check.Findings;
+import portwright.check.Forbids;
+import portwright.check.Limits;
+import portwright.check.Rule;
+import portwright.check.Severity;
+import portwright.geometry.CoilRun;
+import portwright.geometry.Flame;
+import portwright.geometry.Hole;
+import portwright.geometry.KilnGeometry;
+import portwright.model.Design;
+import portwright.model.Heat;
+import portwright.review.Review;
+
+/** Distance of the flame's envelope to every coil. */
+public final class FlameOnElement implements Rule {
+    @Override
+    public String id() {
+        return "flame-on-element";
+    }
+
+    @Override
+    public Set<Forbids> canForbid() {
+        return Geo.LIGHTING;
+    }
+
+    @Override
+    public void check(Review review, Limits limits, Findings out) {
+        KilnGeometry kiln = review.geometry();
+        if (!kiln.coilLacks().isEmpty() && kiln.holes().stream().anyMatch(Hole::inlet)) {
+            out.lacks(this, kiln.coilLacks().toArray(String[]::new));
+        }
+        if (kiln.design().shelves() == null) {
+            out.lacks(this, "shelves");
+        }
+        double stop = limits.value(id(), "stop");
+        double caution = limits.value(id(), "caution");
+        boolean off = offWithGas(kiln.design());
+        for (Hole h : kiln.holes()) {
+            if (!h.inlet()) {
+                continue;
+            }
+            Flame flame = Flame.of(kiln, h, Geo.JET_HALF_ANGLE);
+            for (CoilRun coil : kiln.coils()) {
+                double left = coil.pieces().stream().mapToDouble(flame::distance).min().orElse(Double.POSITIVE_INFINITY) - coil.radius();
+                boolean stopped = Geo.under(left, stop) && !off;
+                if (stopped || Geo.under(left, caution)) {
+                    double limit = stopped ? stop : caution;
+                    out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, stopped ? "stop" : "caution").parts(h.name(), coil.name()).mm(left, limit)
+                            .say(left <= 0 ? "The flame of " + h.name() + " strikes coil " + coil.name() + (off ? ", which is off while gas burns." : ".")
+                                    : Geo.mm(left) + " between the flame of " + h.name() + " and coil " + coil.name() + "; " + Geo.mm(limit) + " wanted.",
+                                    "Set a shelf over " + h.name() + ", move it " + Geo.both(caution - left) + " away from the element, or use a smaller hole."));
+                }
+            }
+        }
+    }
+
+    /** Whether the steps keep the elements off whenever gas burns. Without steps coils count as on. */
+    private static boolean offWithGas(Design d) {
+        return d.firing() != null && d.firing().steps() != null && !d.firing().steps().isEmpty() && d.firing().steps().stream().noneMatch(s -> s.heat() == Heat.BOTH);
+    }
+}

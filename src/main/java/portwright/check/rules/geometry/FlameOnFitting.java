@@ -1,0 +1,68 @@
+package portwright.check.rules.geometry;
+
+import java.util.Set;
+import portwright.check.Findings;
+import portwright.check.Forbids;
+import portwright.check.Limits;
+import portwright.check.Rule;
+import portwright.check.Severity;
+import portwright.geometry.FittingShape;
+import portwright.geometry.Flame;
+import portwright.geometry.Hole;
+import portwright.geometry.KilnGeometry;
+import portwright.geometry.Panel;
+import portwright.geometry.Pt;
+import portwright.geometry.Segment3;
+import portwright.geometry.Shape;
+import portwright.model.FittingKind;
+import portwright.model.On;
+import portwright.review.Review;
+import portwright.source.Source;
+
+/** The flame's envelope meets a thermocouple or spyhole. */
+public final class FlameOnFitting implements Rule {
+    @Override
+    public String id() {
+        return "flame-on-fitting";
+    }
+
+    @Override
+    public Set<Forbids> canForbid() {
+        return Geo.NOTHING;
+    }
+
+    private static final Source SOURCE = Source.practice("a thermocouple in the flame reads the flame, and a flame at a spyhole comes out of it");
+
+    @Override
+    public void check(Review review, Limits limits, Findings out) {
+        KilnGeometry kiln = review.geometry();
+        if (!kiln.fittingLacks().isEmpty()) {
+            out.lacks(this, kiln.fittingLacks().toArray(String[]::new));
+        }
+        for (Hole h : kiln.holes()) {
+            if (!h.inlet()) {
+                continue;
+            }
+            Flame flame = Flame.of(kiln, h, Geo.JET_HALF_ANGLE);
+            for (FittingShape f : kiln.fittings()) {
+                FittingKind kind = f.fitting().kind();
+                if ((kind == FittingKind.THERMOCOUPLE || kind == FittingKind.SPYHOLE) && f.face().on() == On.WALL && meets(kiln, flame, f)) {
+                    out.add(Geo.finding(this, Severity.CAUTION, limits, null).source(SOURCE).parts(h.name(), f.name())
+                            .say("The flame of " + h.name() + " meets " + f.name() + ".", kind == FittingKind.THERMOCOUPLE
+                                    ? "Its reading is the flame's, not the chamber's. Move the probe or the port." : "Keep it plugged while gas burns, or move the port."));
+                }
+            }
+        }
+    }
+
+    private static boolean meets(KilnGeometry kiln, Flame flame, FittingShape f) {
+        if (!(f.shape() instanceof Shape.Disc disc)) {
+            return false;
+        }
+        Panel p = kiln.panel(f.face().panel());
+        Pt at = disc.circle().centre();
+        double reach = f.fitting().reach() == null ? 0 : f.fitting().reach().mm();
+        Segment3 body = new Segment3(p.point(at.x(), at.y(), 0), p.point(at.x(), at.y(), -reach));
+        return flame.distance(body) - disc.circle().radius() <= 0;
+    }
+}

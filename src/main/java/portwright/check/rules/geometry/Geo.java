@@ -1,0 +1,126 @@
+package portwright.check.rules.geometry;
+
+import java.util.List;
+import java.util.Set;
+import portwright.check.Finding;
+import portwright.check.Forbids;
+import portwright.check.Limits;
+import portwright.check.Mark;
+import portwright.check.Measure;
+import portwright.check.Rule;
+import portwright.check.Severity;
+import portwright.source.Source;
+import portwright.units.Format;
+
+/** What the geometry rules share: comparisons, lengths in words, findings. */
+final class Geo {
+    static final Set<Forbids> DRILLING = Set.of(Forbids.DRILLING);
+    static final Set<Forbids> LIGHTING = Set.of(Forbids.LIGHTING);
+    static final Set<Forbids> NOTHING = Set.of();
+    /** Half angle of a free jet (IFRF Combustion File on the isothermal free jet: cone angle about 22°), rad. */
+    static final double JET_HALF_ANGLE = Math.toRadians(11);
+
+    /** Relative tolerance of every comparison: at the limit a rule passes. */
+    private static final double TOLERANCE = 1e-9;
+
+    private Geo() {}
+
+    /** Under a limit by more than the tolerance; lengths are compared on the scale of a hole. */
+    static boolean under(double value, double limit) {
+        return value < limit - TOLERANCE * Math.max(1, Math.abs(limit));
+    }
+
+    static boolean over(double value, double limit) {
+        return value > limit + TOLERANCE * Math.max(1, Math.abs(limit));
+    }
+
+    /** {@code 17.0 mm}. */
+    static String mm(double v) {
+        return String.format(java.util.Locale.ROOT, "%.1f mm", v).replace('-', '−');
+    }
+
+    /** A length to be carried out by hand, rounded up to the next tenth and given in inches too: {@code 17.0 mm (11/16 in)}. */
+    static String both(double v) {
+        double up = Math.ceil(v * 10 - 1e-6) / 10;
+        int sixteenths = (int) Math.ceil(up / 25.4 * 16 - 1e-6);
+        int whole = sixteenths / 16;
+        int part = sixteenths % 16;
+        int den = 16;
+        while (part > 0 && part % 2 == 0) {
+            part /= 2;
+            den /= 2;
+        }
+        String inch = part == 0 ? whole + "" : (whole == 0 ? "" : whole + " ") + part + "/" + den;
+        return mm(up) + " (" + inch + " in)";
+    }
+
+    static String percent(double share) {
+        return Format.plain(share * 100, 1) + " %";
+    }
+
+    static String factor(double f) {
+        return Format.plain(f, f < 10 ? 2 : 1);
+    }
+
+    /** Starts a finding of a rule that bears on what the rule can forbid. */
+    static Draft finding(Rule rule, Severity severity, Limits limits, String limitName) {
+        return new Draft(rule, severity, limits, limitName);
+    }
+
+    /** A finding in the making. */
+    static final class Draft {
+        private final Rule rule;
+        private final Severity severity;
+        private final boolean byUser;
+        private Source source;
+        private List<String> parts = List.of();
+        private Measure measured;
+        private Measure limit;
+        private List<Mark> marks = List.of();
+        private boolean ownClear;
+
+        private Draft(Rule rule, Severity severity, Limits limits, String limitName) {
+            this.rule = rule;
+            this.severity = severity;
+            this.byUser = limitName != null && limits.setByUser(rule.id(), limitName);
+            this.source = limitName == null ? null : limits.source(rule.id(), limitName);
+        }
+
+        Draft parts(String... names) {
+            parts = List.of(names);
+            return this;
+        }
+
+        Draft source(Source s) {
+            source = s;
+            return this;
+        }
+
+        Draft mm(double value, double limitMm) {
+            measured = Measure.mm(value);
+            limit = Measure.mm(limitMm);
+            return this;
+        }
+
+        Draft share(double value, double limitShare) {
+            measured = new Measure(value, "1");
+            limit = new Measure(limitShare, "1");
+            return this;
+        }
+
+        Draft mark(Mark... m) {
+            marks = List.of(m);
+            return this;
+        }
+
+        Draft ownClear(boolean own) {
+            ownClear = own;
+            return this;
+        }
+
+        Finding say(String message, String remedy) {
+            Forbids forbids = rule.canForbid().isEmpty() || severity == Severity.NOTE ? Forbids.NOTHING : rule.canForbid().iterator().next();
+            return new Finding(rule.id(), severity, forbids, parts, measured, limit, message, remedy, source, byUser || ownClear, marks);
+        }
+    }
+}

@@ -1,0 +1,61 @@
+package portwright.check.rules.geometry;
+
+import java.util.List;
+import java.util.Set;
+import portwright.check.Findings;
+import portwright.check.Forbids;
+import portwright.check.Limits;
+import portwright.check.Mark;
+import portwright.check.Rule;
+import portwright.check.Severity;
+import portwright.geometry.Brick;
+import portwright.geometry.Hole;
+import portwright.geometry.JointPattern;
+import portwright.geometry.KilnGeometry;
+import portwright.geometry.Pt;
+import portwright.geometry.Segment;
+import portwright.model.On;
+import portwright.review.Review;
+
+/** Brick between a hole and a joint that it does not cut: none, or thick enough to stay. */
+public final class JointSliver implements Rule {
+    @Override
+    public String id() {
+        return "joint-sliver";
+    }
+
+    @Override
+    public Set<Forbids> canForbid() {
+        return Geo.NOTHING;
+    }
+
+    @Override
+    public void check(Review review, Limits limits, Findings out) {
+        KilnGeometry kiln = review.geometry();
+        double limit = limits.value(id(), "limit");
+        for (On on : List.of(On.FLOOR, On.LID)) {
+            List<Hole> holes = kiln.holes(on);
+            JointPattern pattern = kiln.pattern(on);
+            if (!holes.isEmpty() && pattern == null) {
+                out.lacks(this, "kiln." + on.id() + ".joints");
+                continue;
+            }
+            for (Hole h : holes) {
+                double least = Double.POSITIVE_INFINITY;
+                Pt at = null;
+                for (Segment joint : pattern.near(kiln.slab(on), h.centre(), h.drilledRadius() + limit + 1)) {
+                    double left = joint.distance(h.centre()) - h.drilledRadius();
+                    if (Geo.over(left, 0) && Geo.under(left, limit) && left < least) {
+                        least = left;
+                        at = joint.nearest(h.centre());
+                    }
+                }
+                if (at != null) {
+                    out.add(Geo.finding(this, Severity.CAUTION, limits, "limit").parts(h.name(), on.id() + " joint").mm(least, limit).mark(new Mark(h.face(), h.centre(), at))
+                            .say(Geo.mm(least) + " of brick would stand between " + h.name() + " and a brick joint.",
+                                    "Move it " + Geo.both(least) + " onto the joint, or " + Geo.both(limit - least) + " away from it."));
+                }
+            }
+        }
+    }
+}

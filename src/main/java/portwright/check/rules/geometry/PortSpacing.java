@@ -1,0 +1,68 @@
+package portwright.check.rules.geometry;
+
+import java.util.List;
+import java.util.Set;
+import portwright.check.Findings;
+import portwright.check.Forbids;
+import portwright.check.Limits;
+import portwright.check.Mark;
+import portwright.check.Rule;
+import portwright.check.Severity;
+import portwright.geometry.Bore;
+import portwright.geometry.Hole;
+import portwright.geometry.KilnGeometry;
+import portwright.geometry.Solids;
+import portwright.model.On;
+import portwright.review.Review;
+
+/** Brick between two holes of one part, and through the corner between neighbouring panels. */
+public final class PortSpacing implements Rule {
+    @Override
+    public String id() {
+        return "port-spacing";
+    }
+
+    @Override
+    public Set<Forbids> canForbid() {
+        return Geo.DRILLING;
+    }
+
+    @Override
+    public void check(Review review, Limits limits, Findings out) {
+        KilnGeometry kiln = review.geometry();
+        List<Hole> holes = kiln.holes();
+        for (int i = 0; i < holes.size(); i++) {
+            for (int j = i + 1; j < holes.size(); j++) {
+                Hole a = holes.get(i);
+                Hole b = holes.get(j);
+                if (a.face().samePart(b.face())) {
+                    judge(kiln, limits, out, a, b, a.centre().distance(b.centre()) - a.drilledRadius() - b.drilledRadius());
+                } else if (a.face().on() == On.WALL && b.face().on() == On.WALL && neighbours(kiln, a, b)) {
+                    judge(kiln, limits, out, a, b, Solids.distance(Bore.of(kiln, a), Bore.of(kiln, b)));
+                }
+            }
+        }
+    }
+
+    private static boolean neighbours(KilnGeometry kiln, Hole a, Hole b) {
+        int apart = Math.abs(a.face().panel() - b.face().panel());
+        return apart == 1 || apart == kiln.panels().size() - 1;
+    }
+
+    private void judge(KilnGeometry kiln, Limits limits, Findings out, Hole a, Hole b, double left) {
+        double d = Math.max(a.diameter(), b.diameter());
+        double least = limits.value(id(), "limit");
+        double stop = Math.max(d, least) / 2;
+        double caution = Math.max(Math.max(d, kiln.thickness(a.face().on())), least);
+        boolean stopped = Geo.under(left, stop);
+        if (stopped || Geo.under(left, caution)) {
+            double limit = stopped ? stop : caution;
+            boolean same = a.face().samePart(b.face());
+            Mark[] marks = same ? new Mark[] {new Mark(a.face(), a.centre(), b.centre())} : new Mark[0];
+            out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, "limit").parts(a.name(), b.name()).mm(left, limit).mark(marks)
+                    .say(Geo.mm(left) + " of brick between " + a.name() + " and " + b.name() + "; " + Geo.mm(limit) + " wanted.",
+                            same ? Move.away(kiln, b, a.centre(), limit - left)
+                                    : "Move " + b.name() + " " + Geo.both(limit - left) + " from the corner to " + a.name() + "."));
+        }
+    }
+}
