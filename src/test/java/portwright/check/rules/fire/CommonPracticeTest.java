@@ -124,7 +124,7 @@ class CommonPracticeTest {
         return out.findings();
     }
 
-    /** Naive: a jet is a gas flow only. A bare jet at 5 psi pushes with 8 to 9 Pa on a 1 1/4 in hole at 4.5 kW, more than the stack. */
+    /** Naive: a jet is a gas flow only. A bare jet at 5 psi pushes with 8 to 9 Pa on a 1 1/4 in hole at 2 kW, more than the stack. */
     @Test
     void bareJetAtFivePsiOutpullsTheStack() {
         FireState ported = jet(BurnerHead.PORTED);
