@@ -67,7 +67,19 @@ final class HolePainter {
             labels.place(n.hole().name() + "  ⌀ " + n.hole().port().diameter().typed(), around(c, r), TextStyle.LABEL_BOLD.withInk(ink(n)));
         } else if (window.touches(box(c, r))) {
             ticket(n, c, r);
+            keepOutWords(n, c);
         }
+    }
+
+    private void keepOutWords(HoleNote n, Pt c) {
+        if (look.keepOutMm() <= 0) {
+            return;
+        }
+        double d = (n.hole().drilledRadius() + look.keepOutMm()) * Math.sqrt(0.5);
+        double h = pen.textSize(TextStyle.LABEL);
+        String words = "keep-out " + Format.plain(look.keepOutMm(), 1) + " mm";
+        labels.place(words, List.of(new Labels.Spot(c.plus(d + 1, -d - h), Pen.Align.LEFT, 0), new Labels.Spot(c.plus(-d - 1, -d - h), Pen.Align.RIGHT, 0),
+                new Labels.Spot(c.plus(d + 1, d + h * 0.4), Pen.Align.LEFT, 0), new Labels.Spot(c.plus(-d - 1, d + h * 0.4), Pen.Align.RIGHT, 0)), TextStyle.LABEL);
     }
 
     private List<Labels.Spot> around(Pt c, double r) {
@@ -143,10 +155,5 @@ final class HolePainter {
         Pt from = new Pt(Math.max(b.minX(), Math.min(b.maxX(), c.x())), Math.max(b.minY(), Math.min(b.maxY(), c.y())));
         double d = from.distance(c);
         pen.line(from, new Pt(c.x() + (from.x() - c.x()) * r / d, c.y() + (from.y() - c.y()) * r / d), LineStyle.DIMENSION);
-    }
-
-    /** Words for the keep-out ring. */
-    static String keepOutWords(double mm) {
-        return "keep-out " + Format.plain(mm, 1) + " mm";
     }
 }

@@ -82,8 +82,10 @@ public final class PartPainter {
     public void paint(Pen pen, Box window, List<Box> keepFree) {
         Labels labels = new Labels(pen, window);
         keepFree.forEach(labels::keepFree);
-        for (Circle c : sawCircles()) {
-            labels.keepFree(new Box(c.centre().x() - c.radius(), c.centre().y() - c.radius(), c.centre().x() + c.radius(), c.centre().y() + c.radius()));
+        for (HoleNote n : holes()) {
+            Pt c = view(n.hole().centre());
+            double r = n.hasMetal() && !look.plan() ? n.metalMm() / 2 : n.hole().diameter() / 2;
+            labels.keepFree(new Box(c.x() - r, c.y() - r, c.x() + r, c.y() + r));
         }
         PartShapes shapes = new PartShapes(pen, kiln, face, look, window, this::view);
         shapes.paint();

@@ -40,17 +40,16 @@ public final class CardBuilder {
         if (design.firing() != null && design.firing().steps() != null) {
             design.firing().steps().forEach(s -> steps.add(step(s, computed)));
         }
-        steps.add(new CardData.Step("shut down", "", "", "none", "clear, 10 min", "off, then shut", "none", false));
+        steps.add(new CardData.Step("shut down", "", "", "none", "clear, 10 min", "off, shut", "none", false));
         List<String> inlets = design.ports().stream().filter(p -> p.role() == Role.INLET).map(Port::name).toList();
         String order = inlets.isEmpty() ? "the inlet" : inlets.get(0);
-        List<String> lighting = new ArrayList<>(List.of("Doors open, CO alarm on, second person told. Plugs out of inlets and flues.",
-                "Chamber at " + GAS_ON_C + " °C (" + fahrenheit(GAS_ON_C) + " °F) or more at its coldest place. 800 °C on the meter is the working value.",
-                "Plate off. Leak test with soap water. Burner valves shut, cylinder open slowly.",
+        List<String> lighting = new ArrayList<>(List.of("Doors open, CO alarm on, second person told.", "Plugs out. Plate off. Leak test with soap. Valves shut.",
+                "Chamber " + GAS_ON_C + " °C (" + fahrenheit(GAS_ON_C) + " °F) or more at its coldest place: wait for 800 °C on the meter.",
                 "Taper at " + order + ", then open its valve." + (inlets.size() > 1 ? " Then the next." : "") + " No flame in 5 s: shut, wait 5 min." + explosive(result),
                 "Five minutes of clean fire, then set the plate."));
         return new CardData(design.title(), fire(design), ContentMark.of(design).words(), steps, plate(design, computed), lighting,
-                List.of("Valve on the cylinder shut first; let the burners burn out.", "Plate off 10 min. Elements off. Burner valves shut.",
-                        "Burners out from under. Plug inlets, shut the plate. Note the gas used."),
+                List.of("Cylinder valve shut first, burners burn out.", "Plate off 10 min. Elements off.",
+                        "Burners out. Plug inlets, shut plate. Note gas used."),
                 List.of("Open the plate 2 mm and wait 5 min.", "Still falling: too much air? Close it 2 mm.", "Neither helps, or " + GAS_ON_C + " °C on the meter falling: gas off first."),
                 List.of("Gas off at once, all burner valves.", "Plate off, wait 5 min. Do not look in.", "Under " + GAS_ON_C + " °C: do not relight. Heat by electricity first."),
                 List.of("Everybody out.", "Gas off at the cylinder, from outside.", "Do not go back in before the meter reads under 20 ppm."),

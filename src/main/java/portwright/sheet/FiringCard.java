@@ -16,9 +16,9 @@ import portwright.units.Format;
 
 /** One page to stand at the kiln with: steps, plate at full size, lighting, shutting down, three emergencies, record. */
 public final class FiringCard {
-    private static final double LEAST_ROW = 7.2;
+    private static final double LEAST_ROW = 7;
     private static final int LEAST_ROWS = 12;
-    private static final double STEP_ROW = 7.4;
+    private static final double STEP_ROW = 6.6;
     private static final TextStyle STEP_BOLD = new TextStyle(TextStyle.Face.SANS_BOLD, 15, 3.6, Ink.INK, false);
     private static final TextStyle STEP = new TextStyle(TextStyle.Face.SANS, 15, 3.6, Ink.INK, false);
     private static final TextStyle TEXT = new TextStyle(TextStyle.Face.SANS, 13, 3.2, Ink.INK, false);
@@ -113,7 +113,7 @@ public final class FiringCard {
                 pen.fill(new Box(left, height - y - STEP_ROW, right, height - y).corners(), Ink.SHADE, 1);
             }
             double base = y + STEP_ROW * 0.66;
-            pen.circle(at(left + 3.4, y + STEP_ROW / 2), 2.9, LineStyle.BOX, Ink.INK);
+            pen.circle(at(left + 3.4, y + STEP_ROW / 2), 2.7, LineStyle.BOX, Ink.INK);
             pen.text(String.valueOf(i + 1), at(left + 3.4, y + STEP_ROW / 2 + 1.25), Pen.Align.CENTRE, 0, STEP_BOLD);
             double x = left + COLUMNS[1] * w;
             double room = (COLUMNS[2] - COLUMNS[1]) * w - 1.5;
@@ -226,7 +226,7 @@ public final class FiringCard {
         if (bands.isEmpty()) {
             Words.flow(pen, "No travel computed. Mark your own: ______ mm", x, height - top - 2, end - x, TEXT);
         }
-        words("0 = " + p.from().replace("the ", ""), x, zero + 1, FirstPage.SMALL);
+        words("0: side that opens first", x, zero + 1, FirstPage.SMALL);
     }
 
     private double closing(double y, double w) {
@@ -258,7 +258,7 @@ public final class FiringCard {
         words(Words.fit(pen, data.forecast().isEmpty() ? "no forecast for this design" : "forecast: " + data.forecast(), right - left - used, TEXT), left + used, top + 6.4, TEXT);
         double y = top + 9;
         double w = right - left;
-        double bottom = height - Frame.MARGIN - 8.4;
+        double bottom = height - Frame.MARGIN - 4.6;
         double row = Math.max(LEAST_ROW, (bottom - y) / (LEAST_ROWS + 1));
         int rows = (int) Math.floor((bottom - y) / row + 1e-9);
         double[] col = {0, 0.107, 0.226, 0.344, 0.462, 0.58, 0.72, 0.816, 1};
@@ -272,7 +272,7 @@ public final class FiringCard {
                 words(names[i], left + col[i] * w + 1.4, y + row * 0.62, FirstPage.SMALL);
             }
         }
-        words("Local codes and licensed gas and electrical practice come before this card. Print at 100 %. "
-                + "Read the caution sheets of the template first.", left, height - Frame.MARGIN - 1.4, FirstPage.SMALL);
+        words(Words.fit(pen, "Local codes and licensed gas and electrical practice come before this card. Print at 100 %. Read the caution sheets first.", w,
+                FirstPage.SMALL), left, height - Frame.MARGIN - 0.8, FirstPage.SMALL);
     }
 }

@@ -190,7 +190,7 @@ final class TilePage {
 
     private boolean clear(Box b, List<Box> taken) {
         return taken.stream().noneMatch(b::touches) && view.painter().sawCircles().stream().noneMatch(c ->
-                b.grown(c.radius() + 3).contains(c.centre()));
+                b.grown(c.radius() + 13).contains(c.centre()));
     }
 
     private void head() {
