@@ -111,6 +111,7 @@ public final class FiringCard {
             CardData.Step s = data.steps().get(i);
             if (s.gas()) {
                 pen.fill(new Box(left, height - y - STEP_ROW, right, height - y).corners(), Ink.SHADE, 1);
+                rule(y, LineStyle.DIMENSION);
             }
             double base = y + STEP_ROW * 0.66;
             pen.circle(at(left + 3.4, y + STEP_ROW / 2), 2.7, LineStyle.BOX, Ink.INK);
@@ -243,7 +244,7 @@ public final class FiringCard {
             double x = left + i * third;
             Signs.severity(pen, i == 0 ? Severity.CAUTION : Severity.STOP, at(x + 4.2 + (i == 0 ? 0 : 1), top + 7), 7);
             words(heads.get(i), x + 10.5, top + 8.4, HEADING);
-            end = Math.max(end, numbered(texts.get(i), x + 10.5, third - 13.5, top + 10.4));
+            end = Math.max(end, numbered(texts.get(i), x + 1.5, third - 5, top + 12));
         }
         for (int i = 1; i < 3; i++) {
             pen.line(at(left + i * third - 1.5, top + 3), at(left + i * third - 1.5, end), LineStyle.BOX);

@@ -34,14 +34,8 @@ public final class SheetBook {
      * @throws SheetRefused when a stop forbids drilling, the elements are unknown or there is nothing to print
      */
     public static Print print(CheckResult result, KilnGeometry kiln, String fileName, SheetOptions options) {
+        refuse(result, kiln, options.despiteStops());
         long stops = result.stops(Forbids.DRILLING);
-        if (kiln.design().kiln().elements() == null) {
-            throw new SheetRefused("Not printed: the kiln's elements are unknown, so no hole can be kept clear of them. Add kiln.elements; write [] for a kiln without elements.");
-        }
-        if (stops > 0 && !options.despiteStops()) {
-            throw new SheetRefused("Not printed: " + stops + (stops == 1 ? " stop forbids" : " stops forbid")
-                    + " drilling. Mend the design, or add --despite-stops for struck-through sheets to look at.");
-        }
         ContentMark mark = ContentMark.of(kiln.design());
         PartLook look = new PartLook(false, stops == 0, keepOut(kiln));
         Frame frame = new Frame(options.paper());
@@ -71,6 +65,18 @@ public final class SheetBook {
         }
     }
 
+    /** Ends with {@link SheetRefused} where nobody may drill from paper. */
+    static void refuse(CheckResult result, KilnGeometry kiln, boolean despiteStops) {
+        long stops = result.stops(Forbids.DRILLING);
+        if (kiln.design().kiln().elements() == null) {
+            throw new SheetRefused("Not printed: the kiln's elements are unknown, so no hole can be kept clear of them. Add kiln.elements; write [] for a kiln without elements.");
+        }
+        if (stops > 0 && !despiteStops) {
+            throw new SheetRefused("Not printed: " + stops + (stops == 1 ? " stop forbids" : " stops forbid")
+                    + " drilling. Mend the design, or add --despite-stops for struck-through sheets to look at.");
+        }
+    }
+
     private static int count(Job job, int tiles) {
         try (PdfFile trial = new PdfFile("", job.mark())) {
             FirstPage.of(job, 1, trial.fonts());
@@ -78,12 +84,12 @@ public final class SheetBook {
         }
     }
 
-    private static double keepOut(KilnGeometry kiln) {
+    static double keepOut(KilnGeometry kiln) {
         LimitTable table = LimitTable.load();
         return table.find(KEEP_OUT_RULE, "limit").isPresent() ? new LimitsInForce(table, kiln.design()).value(KEEP_OUT_RULE, "limit") : KEEP_OUT_MM;
     }
 
-    private static List<Face> faces(KilnGeometry kiln, SheetOptions options) {
+    static List<Face> faces(KilnGeometry kiln, SheetOptions options) {
         List<Face> out = new ArrayList<>();
         for (On on : List.of(On.FLOOR, On.LID)) {
             boolean asked = options.part().name().equals(on.name());

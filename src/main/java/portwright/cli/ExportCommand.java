@@ -1,0 +1,75 @@
+package portwright.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import portwright.check.CheckResult;
+import portwright.check.rules.RuleBook;
+import portwright.data.LimitTable;
+import portwright.model.Design;
+import portwright.review.Review;
+import portwright.sheet.AtomicFile;
+import portwright.sheet.HoleSchedule;
+import portwright.sheet.SheetOptions;
+import portwright.sheet.SheetRefused;
+import portwright.sheet.SvgExport;
+
+/** Full-size SVG of each part, and the hole schedule as CSV. */
+@Command(name = "export", description = "Full-size SVG of each part for plotters and cutters, hole schedule as CSV.", mixinStandardHelpOptions = true)
+final class ExportCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "DESIGN", description = "design file")
+    private Path file;
+
+    @Option(names = "--svg", paramLabel = "FOLDER", description = "folder for one SVG a face, such as floor-hot.svg")
+    private Path svg;
+
+    @Option(names = "--csv", paramLabel = "FILE.csv", description = "hole schedule")
+    private Path csv;
+
+    @Option(names = "--part", paramLabel = "PART", defaultValue = "all", description = "floor, lid, wall or all (default ${DEFAULT-VALUE})")
+    private SheetOptions.Part part;
+
+    @Option(names = "--face", paramLabel = "FACE", defaultValue = "both", description = "hot, cold or both (default ${DEFAULT-VALUE})")
+    private SheetOptions.Side face;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        if (svg == null && csv == null) {
+            throw new UserError(Cli.MISUSE, "Say what to export: --svg FOLDER, --csv FILE.csv, or both.");
+        }
+        Design design = Designs.read(file);
+        Review review = Review.of(design);
+        CheckResult result = new RuleBook(LimitTable.load()).check(review);
+        Map<Path, String> files = new LinkedHashMap<>();
+        try {
+            if (svg != null) {
+                SvgExport.all(result, review.geometry(), part, face).forEach((name, text) -> files.put(svg.resolve(name), text));
+            }
+        } catch (SheetRefused e) {
+            throw new UserError(Cli.STOP, e.getMessage());
+        }
+        if (csv != null) {
+            files.put(csv, HoleSchedule.csv(review.geometry()));
+        }
+        files.forEach((path, text) -> {
+            try {
+                AtomicFile.write(path, text.getBytes(StandardCharsets.UTF_8));
+            } catch (IOException e) {
+                throw new UserError(Cli.FAULT, path + ": not written (" + e.getMessage() + ").");
+            }
+            spec.commandLine().getOut().println(path);
+        });
+        return Cli.OK;
+    }
+}
