@@ -72,7 +72,11 @@ public record HoleNote(int number, Hole hole, HoleSaw saw, double metalMm, boole
 
     /** A diameter in both systems; inches as a fraction where it is one. */
     public static String both(double mm) {
-        String inches = Math.abs(InchFraction.error(mm, 64)) <= EXACT_MM ? InchFraction.words(mm, 64) : Format.plain(mm / 25.4, 2) + " in";
+        String inches = Math.abs(InchFraction.error(mm, 16)) <= SAME_SAW_MM || Math.abs(InchFraction.error(mm, 64)) > EXACT_MM ? InchFraction.words(mm, 16)
+                : InchFraction.words(mm, 64);
+        if (Math.abs(InchFraction.error(mm, 16)) > SAME_SAW_MM && Math.abs(InchFraction.error(mm, 64)) > EXACT_MM) {
+            inches = "about " + inches;
+        }
         return inches + " · " + Format.plain(mm, Math.abs(mm - Math.rint(mm)) < 0.1 ? 0 : 1) + " mm";
     }
 }

@@ -18,7 +18,7 @@ import portwright.units.Format;
 public final class FiringCard {
     private static final double LEAST_ROW = 7;
     private static final int LEAST_ROWS = 12;
-    private static final double STEP_ROW = 6.6;
+    private static final double STEP_ROW = 6.5;
     private static final TextStyle STEP_BOLD = new TextStyle(TextStyle.Face.SANS_BOLD, 15, 3.6, Ink.INK, false);
     private static final TextStyle STEP = new TextStyle(TextStyle.Face.SANS, 15, 3.6, Ink.INK, false);
     private static final TextStyle TEXT = new TextStyle(TextStyle.Face.SANS, 13, 3.2, Ink.INK, false);
@@ -92,7 +92,7 @@ public final class FiringCard {
         words(Words.fit(pen, data.fire() + " · content " + data.mark(), w, TEXT), left, 25.4, TEXT);
         rule(27.6, LineStyle.CHAMBER_WALL);
         double y = steps(27.6);
-        y = middle(y + 2);
+        y = middle(y + 0.5);
         y = emergencies(y);
         record(y);
     }
@@ -183,7 +183,7 @@ public final class FiringCard {
             return closing(y + 2, w);
         }
         words(Words.fit(pen, "Plate on " + p.flue() + ", full size", w, HEADING), left, top, HEADING);
-        double y = height - Words.flow(pen, "Hold the card at the lid, or step the travel off with a rule from " + p.from() + ".", left, height - top - 1.6, w, TEXT);
+        double y = height - Words.flow(pen, "Travel counts from the side that opens first.", left, height - top - 1.6, w, TEXT);
         double r = p.holeMm() / 2;
         boolean large = p.holeMm() > 60;
         double cx = left + 12 + Math.min(r, 30);
@@ -227,7 +227,6 @@ public final class FiringCard {
         if (bands.isEmpty()) {
             Words.flow(pen, "No travel computed. Mark your own: ______ mm", x, height - top - 2, end - x, TEXT);
         }
-        words("0: side that opens first", x, zero + 1, FirstPage.SMALL);
     }
 
     private double closing(double y, double w) {
@@ -242,9 +241,9 @@ public final class FiringCard {
         double end = top;
         for (int i = 0; i < 3; i++) {
             double x = left + i * third;
-            Signs.severity(pen, i == 0 ? Severity.CAUTION : Severity.STOP, at(x + 4.2 + (i == 0 ? 0 : 1), top + 7), 7);
-            words(heads.get(i), x + 10.5, top + 8.4, HEADING);
-            end = Math.max(end, numbered(texts.get(i), x + 1.5, third - 5, top + 12));
+            Signs.severity(pen, i == 0 ? Severity.CAUTION : Severity.STOP, at(x + 4.2 + (i == 0 ? 0 : 1), top + 6.4), 7);
+            words(heads.get(i), x + 10.5, top + 7.8, HEADING);
+            end = Math.max(end, numbered(texts.get(i), x + 1.5, third - 5, top + 11));
         }
         for (int i = 1; i < 3; i++) {
             pen.line(at(left + i * third - 1.5, top + 3), at(left + i * third - 1.5, end), LineStyle.BOX);
@@ -254,10 +253,10 @@ public final class FiringCard {
     }
 
     private void record(double top) {
-        words("Record", left, top + 6.4, HEADING);
+        words("Record", left, top + 6, HEADING);
         double used = pen.textWidth("Record", HEADING) + 4;
-        words(Words.fit(pen, data.forecast().isEmpty() ? "no forecast for this design" : "forecast: " + data.forecast(), right - left - used, TEXT), left + used, top + 6.4, TEXT);
-        double y = top + 9;
+        words(Words.fit(pen, data.forecast().isEmpty() ? "no forecast for this design" : "forecast: " + data.forecast(), right - left - used, TEXT), left + used, top + 6, TEXT);
+        double y = top + 8.2;
         double w = right - left;
         double bottom = height - Frame.MARGIN - 4.6;
         double row = Math.max(LEAST_ROW, (bottom - y) / (LEAST_ROWS + 1));

@@ -94,7 +94,7 @@ final class FirstPage {
         for (int i = 0; i < Math.min(2, sub.size()); i++) {
             words(sub.size() > 2 && i == 1 ? Words.fit(pen, sub.get(1) + " …", room, SMALL) : sub.get(i), left, 25.2 + 4 * i, SMALL);
         }
-        Box b = new Box(right - boxW, height - 29, right, height - 12);
+        Box b = new Box(right - boxW, height - 29, right, height - Frame.MARGIN);
         pen.polyline(b.grown(-0.2).corners(), true, LineStyle.BOX);
         words("sheet 1 of " + total, right - boxW + 3, 17.2, TextStyle.BOLD);
         words(Words.fit(pen, job.fileName() + " · " + job.mark().words(), boxW - 6, SMALL), right - boxW + 3, 21.8, SMALL);
@@ -129,7 +129,13 @@ final class FirstPage {
         if (pen.textWidth(t, s) > room) {
             s = s.size(s.px(), s.mm() * room / pen.textWidth(t, s));
         }
-        words(t, left + 12, top + 6.1, s);
+        words(t, left + 12, top + 5.2, s);
+        long lighting = r.stops(Forbids.LIGHTING);
+        if (lighting > 0) {
+            words("Lighting: " + lighting + (lighting == 1 ? " stop" : " stops") + ". Do not light before that is mended.", left + 12, top + 9.8, SMALL);
+        } else if (r.notChecked().stream().anyMatch(n -> n.forbids() == Forbids.LIGHTING)) {
+            words("Lighting: not proven, see what was not checked.", left + 12, top + 9.8, SMALL);
+        }
         return top + 15;
     }
 

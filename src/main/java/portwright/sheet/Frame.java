@@ -4,8 +4,8 @@ import portwright.drawing.Box;
 
 /** How a page is divided, mm: margin all round, head, drawing area, right band, foot. */
 record Frame(Paper paper) {
-    /** Nothing is printed nearer to the paper's edge. */
-    static final double MARGIN = 12;
+    /** Nothing is printed nearer to the paper's edge: 12 mm and half a line. */
+    static final double MARGIN = 12.4;
 
     static final double HEAD = 12;
     static final double BAND = 10;

@@ -14,8 +14,8 @@ import java.util.List;
  * @param window width of a window, mm
  */
 record Seams(List<Double> windows, List<Double> seams, double window) {
-    /** Room kept between a seam and a hole's edge. */
-    private static final double CLEAR_MM = 3;
+    /** Room wanted between a seam and a hole's edge: its metal hole stays on one sheet too. */
+    private static final double CLEAR_MM = 14;
 
     private static final double STEP_MM = 0.5;
     private static final double CUT_COST = 1e6;

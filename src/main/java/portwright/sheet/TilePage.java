@@ -90,9 +90,19 @@ final class TilePage {
                 if (side > 0) {
                     String words = "cut " + beside.name() + " on this line and lay it over";
                     double h = model.textSize(FOOT);
+                    double half = model.textWidth(words, FOOT) / 2;
                     Pt at = new Pt(x - 1.2, w.centre().y());
+                    for (double share : new double[] {0.5, 0.4, 0.6, 0.34, 0.66}) {
+                        double yy = w.minY() + share * w.height();
+                        Box b = new Box(x - 1.5 - h, yy - half, x + 1, yy + half);
+                        if (view.painter().sawCircles().stream().noneMatch(c -> b.grown(c.radius() + 2).contains(c.centre()))) {
+                            at = new Pt(x - 1.2, yy);
+                            break;
+                        }
+                    }
+                    Pt place = at;
                     taken.add(new Box(x - 1.5 - h, at.y() - model.textWidth(words, FOOT) / 2, x + 1, at.y() + model.textWidth(words, FOOT) / 2));
-                    later.add(() -> model.text(words, at, Pen.Align.CENTRE, Math.PI / 2, new TextStyle(FOOT.face(), FOOT.px(), FOOT.mm(), Ink.INK, true)));
+                    later.add(() -> model.text(words, place, Pen.Align.CENTRE, Math.PI / 2, new TextStyle(FOOT.face(), FOOT.px(), FOOT.mm(), Ink.INK, true)));
                 }
             }
             Tile above = neighbour(0, side);

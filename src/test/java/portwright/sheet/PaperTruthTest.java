@@ -96,10 +96,10 @@ class PaperTruthTest {
             bars(p, 1, 1);
             assertThat(p.images).isZero();
             assertThat(p.textSizes).allMatch(t -> t >= 2.79);
-            assertThat(p.extent[0]).isGreaterThanOrEqualTo(12 - 0.36);
-            assertThat(p.extent[1]).isGreaterThanOrEqualTo(12 - 0.36);
-            assertThat(p.extent[2]).isLessThanOrEqualTo(size.widthMm() - 12 + 0.36);
-            assertThat(p.extent[3]).isLessThanOrEqualTo(size.heightMm() - 12 + 0.36);
+            assertThat(p.extent[0]).isGreaterThanOrEqualTo(12);
+            assertThat(p.extent[1]).isGreaterThanOrEqualTo(12);
+            assertThat(p.extent[2]).isLessThanOrEqualTo(size.widthMm() - 12);
+            assertThat(p.extent[3]).isLessThanOrEqualTo(size.heightMm() - 12);
         }
         Map<String, List<PrintedPage>> views = byView(pages);
         assertThat(views).isNotEmpty();
@@ -189,7 +189,7 @@ class PaperTruthTest {
         SheetOptions o = new SheetOptions(Paper.parse("a4"), SheetOptions.Part.FLOOR, SheetOptions.Side.HOT, 1.006, 1, false);
         for (PrintedPage p : pages(Prints.print(design, o).pdf())) {
             bars(p, 1.006, 1);
-            assertThat(p.extent[2]).isLessThanOrEqualTo(210 - 12 + 0.36);
+            assertThat(p.extent[2]).isLessThanOrEqualTo(210 - 12);
         }
     }
 
