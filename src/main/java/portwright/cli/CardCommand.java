@@ -47,10 +47,11 @@ final class CardCommand implements Callable<Integer> {
             throw new UserError(Cli.MISUSE, e.getMessage());
         }
         Design design = Designs.read(file);
-        CheckResult result = new RuleBook(LimitTable.load()).check(Review.of(design));
+        Review review = Review.of(design);
+        CheckResult result = new RuleBook(LimitTable.load()).check(review);
         byte[] pdf;
         try {
-            pdf = FiringCard.print(CardBuilder.of(result, design, CardBuilder.Computed.none()), size, ContentMark.of(design), despiteStops);
+            pdf = FiringCard.print(CardBuilder.of(result, design, CardBuilder.Computed.of(review)), size, ContentMark.of(design), despiteStops);
         } catch (SheetRefused e) {
             throw new UserError(Cli.STOP, e.getMessage());
         }

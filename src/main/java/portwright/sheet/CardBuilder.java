@@ -13,6 +13,8 @@ import portwright.model.FiringStep;
 import portwright.model.Heat;
 import portwright.model.Port;
 import portwright.model.Role;
+import portwright.review.Review;
+import portwright.review.StepTravel;
 import portwright.units.Format;
 import portwright.units.Quantity;
 
@@ -24,21 +26,29 @@ public final class CardBuilder {
     private CardBuilder() {}
 
     /**
-     * What was computed for the card; lists are empty and maps lack entries where nothing was.
+     * What was computed for the card.
      *
-     * @param travel damper travel by atmosphere level, mm: low and high end
+     * @param travel damper travel of the steps that burn gas
      * @param forecast one line for the record; empty when there is none
      */
-    public record Computed(LinkedHashMap<String, double[]> travel, String forecast) {
+    public record Computed(List<StepTravel> travel, String forecast) {
+        /** From a review. */
+        public static Computed of(Review review) {
+            return new Computed(StepTravel.of(review.fire()), "");
+        }
+
         public static Computed none() {
-            return new Computed(new LinkedHashMap<>(), "");
+            return new Computed(List.of(), "");
         }
     }
 
     public static CardData of(CheckResult result, Design design, Computed computed) {
         List<CardData.Step> steps = new ArrayList<>();
         if (design.firing() != null && design.firing().steps() != null) {
-            design.firing().steps().forEach(s -> steps.add(step(s, computed)));
+            List<FiringStep> asked = design.firing().steps();
+            for (int i = 0; i < asked.size(); i++) {
+                steps.add(step(asked.get(i), i, computed));
+            }
         }
         steps.add(new CardData.Step("shut down", "", "", "none", "clear, 10 min", "off, shut", "none", false));
         List<String> inlets = design.ports().stream().filter(p -> p.role() == Role.INLET).map(Port::name).toList();
@@ -66,7 +76,7 @@ public final class CardBuilder {
         return Math.round((c * 9 / 5 + 32) / 10) * 10;
     }
 
-    private static CardData.Step step(FiringStep s, Computed computed) {
+    private static CardData.Step step(FiringStep s, int index, Computed computed) {
         boolean gas = s.heat() == Heat.GAS || s.heat() == Heat.BOTH;
         String to;
         String other = "";
@@ -82,8 +92,8 @@ public final class CardBuilder {
             other = metric ? fahrenheit(c) + " °F" : celsius;
         }
         String level = s.atmosphere() == null ? (gas ? "–" : "oxidizing") : s.atmosphere().id();
-        double[] t = computed.travel().get(level);
-        String plate = !gas ? "off" : t == null ? "by flame" : LastPages.tenths((t[0] + t[1]) / 2) + " mm";
+        String plate = !gas ? "off" : computed.travel().stream().filter(t -> t.step() == index).findFirst()
+                .map(t -> LastPages.tenths((t.lowMm() + t.highMm()) / 2) + " mm").orElse("by flame");
         String rate = s.hold() != null ? "–" : s.fullRate() ? "full" : typed(s.rate());
         return new CardData.Step(to, other, rate, s.heat() == null ? "–" : s.heat().id(), level, plate, flame(gas, level), gas);
     }
@@ -133,7 +143,9 @@ public final class CardBuilder {
             return null;
         }
         List<CardData.Band> bands = new ArrayList<>();
-        computed.travel().forEach((level, t) -> bands.add(new CardData.Band(level, t[0], t[1])));
+        LinkedHashMap<String, CardData.Band> last = new LinkedHashMap<>();
+        computed.travel().forEach(t -> last.put(t.level(), new CardData.Band(t.level(), t.lowMm(), t.highMm())));
+        bands.addAll(last.values());
         return new CardData.Plate(flue.name(), flue.diameter().mm(), "the side of the hole that opens first", bands);
     }
 }
