@@ -8,6 +8,10 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import portwright.check.Limits;
+import portwright.check.LimitsInForce;
+import portwright.check.rules.fire.StateStops;
+import portwright.data.LimitTable;
 import portwright.model.Design;
 import portwright.report.BurnJson;
 import portwright.report.BurnText;
@@ -51,10 +55,13 @@ final class BurnCommand implements Callable<Integer> {
         if (!fire.kiln().known()) {
             throw new UserError(Cli.MISUSE, file + ": the fire cannot be computed. Add " + String.join(", ", fire.kiln().needs()) + ".");
         }
-        List<BurnState> states = (asked == null ? List.of(fire.damperOpen()) : asked).stream().map(s -> BurnState.of(fire, kelvin, s)).toList();
-        spec.commandLine().getOut().print(json ? BurnJson.write(states)
-                : BurnText.write(design.title(), states, fire.gas() ? fire.levels(kelvin) : List.of(), fire.plate() != null));
-        return Cli.OK;
+        List<Double> settings = asked == null ? List.of(fire.damperOpen()) : asked;
+        List<BurnState> states = settings.stream().map(s -> BurnState.of(fire, kelvin, s)).toList();
+        Limits limits = new LimitsInForce(LimitTable.load(), design);
+        List<List<String>> stops = settings.stream().map(s -> StateStops.of(fire.state(kelvin, s), limits)).toList();
+        spec.commandLine().getOut().print(json ? BurnJson.write(states, stops)
+                : BurnText.write(design.title(), states, stops, fire.gas() ? fire.levels(kelvin) : List.of(), fire.plate() != null));
+        return stops.stream().allMatch(List::isEmpty) ? Cli.OK : Cli.STOP;
     }
 
     private static double share(String text) {

@@ -10,12 +10,12 @@ import portwright.review.BurnState;
 public final class BurnJson {
     private BurnJson() {}
 
-    /** Pretty-printed array with a final newline; figures that do not exist are null, {@code why} says why. */
-    public static String write(List<BurnState> states) {
+    /** Pretty-printed array with a final newline; figures that do not exist are null, {@code why} says why, {@code stops} what forbids the state. */
+    public static String write(List<BurnState> states, List<List<String>> stops) {
         ObjectMapper mapper = new ObjectMapper();
         ArrayNode array = mapper.createArrayNode();
-        for (BurnState s : states) {
-            ObjectNode all = mapper.valueToTree(s);
+        for (int i = 0; i < states.size(); i++) {
+            ObjectNode all = mapper.valueToTree(states.get(i));
             ObjectNode o = array.addObject();
             all.fields().forEachRemaining(e -> {
                 if (e.getValue().isNumber()) {
@@ -24,6 +24,7 @@ public final class BurnJson {
                     o.set(e.getKey(), e.getValue());
                 }
             });
+            stops.get(i).forEach(o.putArray("stops")::add);
         }
         return Json.text(array);
     }

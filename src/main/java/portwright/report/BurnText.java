@@ -11,9 +11,12 @@ public final class BurnText {
     private BurnText() {}
 
     /** One block a setting, then the damper's travel for each level. */
-    public static String write(String title, List<BurnState> states, List<LevelSetting> levels, boolean plate) {
+    public static String write(String title, List<BurnState> states, List<List<String>> stops, List<LevelSetting> levels, boolean plate) {
         StringBuilder b = new StringBuilder(title).append("\n");
-        states.forEach(s -> b.append('\n').append(block(s)));
+        for (int i = 0; i < states.size(); i++) {
+            b.append('\n').append(block(states.get(i)));
+            stops.get(i).forEach(s -> row(b, "STOP", s));
+        }
         if (!levels.isEmpty()) {
             b.append("\nDamper at ").append(n(states.get(0).chamberC(), 0)).append(" °C, middle values\n");
             levels.forEach(l -> b.append(level(l, plate)));

@@ -41,13 +41,14 @@ class BurnCommandTest {
     }
 
     @Test
-    void shutDamperGivesNullsWithAReason() throws Exception {
-        assertThat(run("burn", DESIGN, "--at", "1100 °C", "--damper", "0 %", "--json")).isZero();
+    void shutDamperIsAStopAndGivesNullsWithAReason() throws Exception {
+        assertThat(run("burn", DESIGN, "--at", "1100 °C", "--damper", "0 %", "--json")).isEqualTo(1);
         JsonNode o = new ObjectMapper().readTree(out.toString()).get(0);
         assertThat(o.get("lambda").isNull()).isTrue();
         assertThat(o.get("coPctDry").isNull()).isTrue();
         assertThat(o.get("formal").asBoolean()).isTrue();
         assertThat(o.get("why").asText()).contains("spills");
+        assertThat(o.get("stops").get(0).asText()).startsWith("inlet-draw: ");
     }
 
     @Test
