@@ -16,6 +16,7 @@ import portwright.data.Constants;
  */
 final class DraftSolver {
     private static final int MAX_STEPS = 200;
+    private static final int SECANT_STEPS = 20;
     private static final double CLOSED = 1e-13;
     private static final double SETTLED = 1e-12;
 
@@ -160,7 +161,8 @@ final class DraftSolver {
             double secant = step == 0 || g == lastG ? next : w - g * (w - lastW) / (g - lastG);
             lastW = w;
             lastG = g;
-            w = secant > lo && secant < hi ? secant : next > lo && next < hi ? next : 0.5 * (lo + hi);
+            boolean slow = step >= SECANT_STEPS && hi < Double.POSITIVE_INFINITY;
+            w = !slow && secant > lo && secant < hi ? secant : !slow && next > lo && next < hi ? next : 0.5 * (lo + hi);
         }
         throw new IllegalStateException("the draft finds no balance at " + temperature + " K");
     }

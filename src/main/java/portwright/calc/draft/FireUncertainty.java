@@ -60,8 +60,7 @@ public final class FireUncertainty {
         int spills = 0;
         int clean = 0;
         DraftCase base = withLeaks(kiln);
-        Fuel fuel = mainFuel(kiln);
-        boolean mixed = kiln.inlets().stream().anyMatch(i -> i.gasFlow() > 0 && !i.fuel().equals(fuel));
+        Fuel fuel = burning(kiln);
         for (int n = 0; n < draws; n++) {
             solver.set(base);
             double kelvin = draw(n, base);
@@ -83,8 +82,7 @@ public final class FireUncertainty {
             co[n] = Double.POSITIVE_INFINITY;
             emf[n] = Double.POSITIVE_INFINITY;
             if (lambda[n] >= Products.LAMBDA_VALID && lambda[n] < Double.POSITIVE_INFINITY && kelvin >= Equilibrium.T_LOWEST) {
-                Fuel f = mixed ? FireState.fuel(DraftBalance.of(kiln)) : fuel;
-                Products p = Equilibrium.at(kelvin).burn(f, Air.ROOM, Math.max(LEAST_LAMBDA, lambda[n]), kiln.atmosphericPressure());
+                Products p = Equilibrium.at(kelvin).burn(fuel, Air.ROOM, Math.max(LEAST_LAMBDA, lambda[n]), kiln.atmosphericPressure());
                 co[n] = p.dryCo();
                 emf[n] = p.probeMv();
             }
@@ -99,8 +97,10 @@ public final class FireUncertainty {
         return k.withLeaks(k.cracks(), leaks);
     }
 
-    private static Fuel mainFuel(DraftCase k) {
-        return k.inlets().stream().filter(i -> i.gasFlow() > 0).map(Inlet::fuel).findFirst().orElse(null);
+    /** The one fuel, or the mixture of several as the nominal state burns them. */
+    private static Fuel burning(DraftCase k) {
+        Fuel entering = FireState.fuel(DraftBalance.of(k));
+        return entering != null ? entering : k.inlets().stream().filter(i -> i.gasFlow() > 0).map(Inlet::fuel).findFirst().orElse(null);
     }
 
     /** Sets the solver to draw n; answers the chamber temperature, K. */

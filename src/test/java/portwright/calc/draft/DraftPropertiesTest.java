@@ -5,15 +5,27 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Physical sense over seeded random kilns; the seed of a failing case is in the message. */
 class DraftPropertiesTest {
     private static final int MANY = 20_000;
+    private static final int DEEP = 1_000_000;
 
     @Test
     void everyKilnIsSolvedAndKeepsItsMass() {
-        for (long seed = 0; seed < MANY; seed++) {
+        solveAll(0, MANY);
+    }
+
+    @Test
+    @Tag("slow")
+    void aMillionKilnsAreSolved() {
+        solveAll(MANY, DEEP);
+    }
+
+    private static void solveAll(long from, long to) {
+        for (long seed = from; seed < to; seed++) {
             DraftCase k = RandomKilns.of(seed);
             DraftBalance b = DraftBalance.of(k);
             String what = "seed " + seed;

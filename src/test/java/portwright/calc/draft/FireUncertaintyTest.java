@@ -52,6 +52,25 @@ class FireUncertaintyTest {
         assertThat(b.lambda().low()).isNull();
     }
 
+    /** Bands of random kilns hold no NaN and lie in order. */
+    @Test
+    void randomKilnsHaveOrderedBands() {
+        for (long seed = 0; seed < 300; seed++) {
+            FireBand b = new FireUncertainty(Spread.usual(seed % 2 == 0, seed % 3 == 0), seed, 60).of(RandomKilns.of(seed));
+            for (Range r : List.of(b.lambda(), b.coDry(), b.probeMv(), b.floorPressure(), b.lidPressure(), b.inletDrive(), b.neutralLevel())) {
+                if (r.low() != null) {
+                    assertThat(r.low()).as("seed " + seed).isFinite();
+                }
+                if (r.high() != null) {
+                    assertThat(r.high()).as("seed " + seed).isFinite();
+                }
+                if (r.low() != null && r.high() != null) {
+                    assertThat(r.high()).as("seed " + seed).isGreaterThanOrEqualTo(r.low());
+                }
+            }
+        }
+    }
+
     @Test
     void noGasHasNoLambda() {
         FireBand b = new FireUncertainty(Spread.usual(true, true), 3, 100).of(Cases.reference(1100, 0, 1, 0, 0));

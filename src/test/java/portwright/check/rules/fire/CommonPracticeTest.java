@@ -118,6 +118,17 @@ class CommonPracticeTest {
                 .hasSize(1).allMatch(f -> f.severity() == Severity.STOP && f.parts().equals(List.of("burner")));
     }
 
+    /** The example of the file format is a sound design: no stop from these rules. */
+    @Test
+    void exampleDesignHasNoStop() throws Exception {
+        Design d = portwright.file.DesignFile.read(java.nio.file.Path.of("src/test/resources/designs/contract-example.json")).design();
+        Findings out = new Findings();
+        Review review = Review.of(d);
+        portwright.check.rules.FireRules.list().forEach(r -> r.check(review, new LimitsInForce(LimitTable.load(), d), out));
+        assertThat(out.findings()).isNotEmpty().noneMatch(f -> f.severity() == Severity.STOP);
+        assertThat(out.notChecked()).isEmpty();
+    }
+
     private static List<Finding> load(Design d) {
         Findings out = new Findings();
         new GasLoad().check(Review.of(d), new LimitsInForce(LimitTable.load(), d), out);
