@@ -18,6 +18,8 @@ import portwright.units.Format;
 public final class FiringCard {
     private static final double LEAST_ROW = 7;
     private static final int LEAST_ROWS = 12;
+    /** Of a wide flue only so much of each half is drawn. */
+    private static final double WIDEST_HALF = 20.5;
     private static final double STEP_ROW = 6.5;
     private static final TextStyle STEP_BOLD = new TextStyle(TextStyle.Face.SANS_BOLD, 15, 3.6, Ink.INK, false);
     private static final TextStyle STEP = new TextStyle(TextStyle.Face.SANS, 15, 3.6, Ink.INK, false);
@@ -186,10 +188,11 @@ public final class FiringCard {
         double y = height - Words.flow(pen, "Travel counts from the side that opens first.", left, height - top - 1.6, w, TEXT);
         double r = p.holeMm() / 2;
         boolean large = p.holeMm() > 60;
-        double cx = left + 12 + Math.min(r, 30);
+        double shown = Math.min(r, WIDEST_HALF);
+        double cx = left + 11 + shown;
         double zero = y + 3 + (large ? 60 : p.holeMm());
         Pt c = at(cx, zero - r);
-        Box seen = new Box(left + 9, height - zero - 4, left + 12 + 62, height - y - 1);
+        Box seen = new Box(left + 9, height - zero - 4, cx + shown + 1, height - y - 1);
         page.clip(seen.minX(), seen.minY(), seen.width(), seen.height());
         pen.circle(c, r, LineStyle.SAW_CIRCLE, Ink.INK);
         pen.line(c.plus(0, -r - 3), c.plus(0, r + 3), LineStyle.DIMENSION);
@@ -203,7 +206,7 @@ public final class FiringCard {
                 pen.text(String.valueOf(mm), a.plus(-1, -1), Pen.Align.RIGHT, 0, TextStyle.BAR);
             }
         }
-        bands(p, cx, Math.min(r, 30), zero, y + 3, end);
+        bands(p, cx, shown, zero, y + 3, end);
         pen.text("open", at(cx, zero - 3), Pen.Align.CENTRE, 0, new TextStyle(TextStyle.Face.SANS, 13, 3, Ink.INK, true));
         return closing(zero + 6.5, w);
     }
@@ -211,13 +214,13 @@ public final class FiringCard {
     private void bands(CardData.Plate p, double cx, double r, double zero, double top, double end) {
         List<CardData.Band> bands = new ArrayList<>(p.bands());
         bands.sort(Comparator.comparingDouble(CardData.Band::lowMm).reversed());
-        double x = Math.min(cx + r + 9, end - 30);
+        double x = Math.min(cx + r + 9, end - 25);
         double step = bands.isEmpty() ? 0 : Math.min(10.5, Math.max(8.6, (zero - top - 4) / bands.size()));
         double y = top + 5;
         for (CardData.Band b : bands) {
             double mid = (b.lowMm() + b.highMm()) / 2;
             Pt from = at(cx - r, zero - mid);
-            Pt to = at(cx + r + 3, zero - mid);
+            Pt to = at(cx + r + 2, zero - mid);
             pen.line(from, to, LineStyle.CHAMBER_WALL, Ink.INK);
             pen.line(to, at(x - 1, y - 1.2), LineStyle.DIMENSION);
             words(b.level(), x, y, STEP_BOLD);

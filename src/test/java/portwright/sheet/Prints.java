@@ -20,8 +20,12 @@ final class Prints {
     private Prints() {}
 
     static Path club() {
+        return resource("club.json");
+    }
+
+    private static Path resource(String name) {
         try {
-            return Path.of(Prints.class.getResource("/portwright/sheet/club.json").toURI());
+            return Path.of(Prints.class.getResource("/portwright/sheet/" + name).toURI());
         } catch (URISyntaxException e) {
             throw new IllegalStateException(e);
         }
@@ -29,7 +33,7 @@ final class Prints {
 
     /** All starter designs and the club kiln. */
     static List<Path> all() {
-        List<Path> out = new ArrayList<>(List.of(club()));
+        List<Path> out = new ArrayList<>(List.of(club(), resource("wall.json")));
         Path templates = Path.of("templates");
         if (Files.isDirectory(templates)) {
             try (Stream<Path> s = Files.list(templates)) {

@@ -1,0 +1,159 @@
+package portwright.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import portwright.geometry.Circle;
+import portwright.geometry.CoilRun;
+import portwright.geometry.GrooveSolid;
+import portwright.geometry.Hole;
+import portwright.geometry.KilnGeometry;
+import portwright.geometry.Outline;
+import portwright.geometry.Panel;
+import portwright.geometry.Pt;
+import portwright.geometry.Segment;
+import portwright.geometry.Segment3;
+import portwright.geometry.ShelfPlate;
+import portwright.model.On;
+
+/**
+ * The kiln cut upright through its middle from left to right, seen towards the back. Picture: x to the right, y up from
+ * the hot face of the floor. Ports and shelves beside the cut are shown as if they lay in it.
+ */
+public final class SectionPainter {
+    private static final double ROOM_MM = 12;
+    private static final double HATCH_MM = 6;
+
+    private final KilnGeometry kiln;
+
+    public SectionPainter(KilnGeometry kiln) {
+        this.kiln = kiln;
+    }
+
+    private double[] across(Outline o) {
+        double y = kiln.centre().y();
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (Segment s : o.edges()) {
+            double a = s.a().y() - y;
+            double b = s.b().y() - y;
+            if (a <= 0 != b <= 0) {
+                double x = s.a().x() + a / (a - b) * (s.b().x() - s.a().x());
+                low = Math.min(low, x);
+                high = Math.max(high, x);
+            }
+        }
+        return new double[] {low, high};
+    }
+
+    /** What the picture needs. */
+    public Box bounds() {
+        double[] f = across(kiln.slab(On.FLOOR));
+        double[] l = across(kiln.slab(On.LID));
+        double[] w = across(kiln.wallOuter());
+        return new Box(Math.min(Math.min(f[0], l[0]), w[0]), -kiln.thickness(On.FLOOR), Math.max(Math.max(f[1], l[1]), w[1]),
+                kiln.height() + kiln.thickness(On.LID)).grown(ROOM_MM);
+    }
+
+    /** Paints what lies in the window. */
+    public void paint(Pen pen, Box window) {
+        double[] inner = across(kiln.inner());
+        double[] outer = across(kiln.wallOuter());
+        double h = kiln.height();
+        slab(pen, window, On.FLOOR, -kiln.thickness(On.FLOOR), 0);
+        slab(pen, window, On.LID, h, h + kiln.thickness(On.LID));
+        wall(pen, window, outer[0], inner[0]);
+        wall(pen, window, inner[1], outer[1]);
+        coils(pen, inner);
+        Labels labels = new Labels(pen, window);
+        for (ShelfPlate s : kiln.shelves()) {
+            shelf(pen, labels, s);
+        }
+        Pt c = kiln.centre();
+        pen.line(new Pt(c.x(), -kiln.thickness(On.FLOOR) - ROOM_MM), new Pt(c.x(), h + kiln.thickness(On.LID) + ROOM_MM), LineStyle.AXIS);
+        for (Hole hole : kiln.holes()) {
+            if (hole.face().on() != On.WALL) {
+                double y = hole.face().on() == On.FLOOR ? -kiln.thickness(On.FLOOR) : h + kiln.thickness(On.LID);
+                double off = pen.size(2, 6);
+                double size = pen.textSize(TextStyle.LABEL);
+                Pt at = new Pt(hole.centre().x(), hole.face().on() == On.FLOOR ? y - off - size : y + off);
+                labels.place(hole.name(), List.of(new Labels.Spot(at, Pen.Align.CENTRE, 0), new Labels.Spot(at, Pen.Align.LEFT, 0), new Labels.Spot(at, Pen.Align.RIGHT, 0)), TextStyle.LABEL_BOLD);
+            }
+        }
+    }
+
+    /** A slab with a gap for every hole. */
+    private void slab(Pen pen, Box window, On on, double low, double high) {
+        double[] rim = across(kiln.slab(on));
+        List<Hole> holes = new ArrayList<>(kiln.holes(on));
+        holes.sort(java.util.Comparator.comparingDouble(x -> x.centre().x()));
+        double from = rim[0];
+        for (Hole h : holes) {
+            double l = h.centre().x() - h.diameter() / 2;
+            double r = h.centre().x() + h.diameter() / 2;
+            if (l > from) {
+                cut(pen, window, new Box(from, low, l, high));
+            }
+            from = Math.max(from, r);
+            pen.line(new Pt(h.centre().x(), low - 6), new Pt(h.centre().x(), high + 6), LineStyle.AXIS, h.inlet() ? Ink.COBALT : Ink.UMBER);
+        }
+        if (rim[1] > from) {
+            cut(pen, window, new Box(from, low, rim[1], high));
+        }
+    }
+
+    private void cut(Pen pen, Box window, Box b) {
+        pen.fill(b.corners(), Ink.BRICK, 1);
+        for (Segment s : Hatch.lines(List.of(b.corners()), HATCH_MM, Math.PI / 4, window)) {
+            pen.line(s.a(), s.b(), LineStyle.CUT_HATCH);
+        }
+        pen.polyline(b.corners(), true, LineStyle.CUT_BRICK);
+    }
+
+    private void wall(Pen pen, Box window, double from, double to) {
+        cut(pen, window, new Box(from, 0, to, kiln.height()));
+        double middle = (from + to) / 2;
+        boolean left = middle < kiln.centre().x();
+        for (GrooveSolid g : kiln.grooves()) {
+            if (g instanceof GrooveSolid.OnWall w && crossed(w.panel(), left)) {
+                double x = left ? to : from;
+                Box mouth = new Box(left ? x - w.depth() : x, w.bottom(), left ? x : x + w.depth(), w.top());
+                pen.fill(mouth.corners(), Ink.PAPER, 1);
+                pen.polyline(mouth.corners(), true, LineStyle.GROOVE);
+            }
+        }
+    }
+
+    private boolean crossed(Panel p, boolean left) {
+        double y = kiln.centre().y();
+        boolean crosses = p.a().y() <= y != p.b().y() <= y;
+        return crosses && (p.middle().x() < kiln.centre().x()) == left;
+    }
+
+    private void coils(Pen pen, double[] inner) {
+        double y = kiln.centre().y();
+        for (CoilRun c : kiln.coils()) {
+            for (Segment3 s : c.pieces()) {
+                double a = s.a().y() - y;
+                double b = s.b().y() - y;
+                if (a <= 0 != b <= 0) {
+                    double t = a / (a - b);
+                    pen.circle(new Pt(s.a().x() + t * (s.b().x() - s.a().x()), s.a().z() + t * (s.b().z() - s.a().z())), c.radius(), LineStyle.COIL);
+                }
+            }
+        }
+    }
+
+    private void shelf(Pen pen, Labels labels, ShelfPlate s) {
+        Box plan = ShapeLines.box(s.shape(), p -> p);
+        double top = s.top() > s.bottom() ? s.top() : s.bottom() + 1;
+        Box b = new Box(plan.minX(), s.bottom(), plan.maxX(), top);
+        pen.fill(b.corners(), Ink.BISQUE, 1);
+        pen.polyline(b.corners(), true, LineStyle.CHAMBER_WALL);
+        if (s.posts() != null) {
+            for (Circle c : s.posts()) {
+                pen.polyline(new Box(c.centre().x() - c.radius(), 0, c.centre().x() + c.radius(), s.bottom()).corners(), true, LineStyle.NEIGHBOUR);
+            }
+        }
+        labels.place(s.name(), List.of(new Labels.Spot(new Pt(b.centre().x(), b.maxY() + pen.size(1.2, 4)), Pen.Align.CENTRE, 0)), TextStyle.LABEL);
+    }
+}

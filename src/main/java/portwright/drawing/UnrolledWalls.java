@@ -1,0 +1,57 @@
+package portwright.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import portwright.check.Finding;
+import portwright.geometry.Face;
+import portwright.geometry.KilnGeometry;
+import portwright.geometry.Panel;
+import portwright.geometry.Pt;
+import portwright.model.On;
+
+/** All wall panels side by side: seen from inside they follow one another to the right, seen from outside to the left. */
+public final class UnrolledWalls {
+    private final List<PartPainter> painters = new ArrayList<>();
+    private final List<Double> middles = new ArrayList<>();
+
+    /** @param hot seen from inside, else from outside */
+    public UnrolledWalls(KilnGeometry kiln, boolean hot, List<Finding> findings, PartLook look) {
+        double x = 0;
+        for (Panel p : kiln.panels()) {
+            double width = hot ? p.width() : p.uMax(p.thickness()) - p.uMin(p.thickness());
+            painters.add(new PartPainter(kiln, new Face(On.WALL, p.number(), hot), findings, look));
+            middles.add((hot ? 1 : -1) * (x + width / 2));
+            x += width;
+        }
+    }
+
+    /** Where the middle of a panel (u = 0) lies in the picture, mm. */
+    public double middle(int panel) {
+        return middles.get(panel - 1);
+    }
+
+    /** What the picture needs. */
+    public Box bounds() {
+        Box all = null;
+        for (int i = 0; i < painters.size(); i++) {
+            Box b = painters.get(i).bounds();
+            Box moved = new Box(b.minX() + middles.get(i), b.minY(), b.maxX() + middles.get(i), b.maxY());
+            all = all == null ? moved : all.union(moved);
+        }
+        return all;
+    }
+
+    /** Paints what lies in the window. */
+    public void paint(Pen pen, Box window) {
+        for (int i = 0; i < painters.size(); i++) {
+            double dx = middles.get(i);
+            Box rim = Box.around(painters.get(i).rim());
+            Box own = new Box(Math.max(rim.minX(), window.minX() - dx), window.minY(), Math.min(rim.maxX(), window.maxX() - dx), window.maxY());
+            if (own.width() <= 0) {
+                continue;
+            }
+            painters.get(i).paint(new ShiftedPen(pen, dx, 0), own);
+            pen.text(String.valueOf(painters.get(i).face().panel()), new Pt(dx, rim.maxY() + pen.size(2, 6)), Pen.Align.CENTRE, 0, TextStyle.LABEL_BOLD);
+        }
+    }
+}
