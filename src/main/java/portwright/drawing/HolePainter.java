@@ -43,20 +43,27 @@ final class HolePainter {
         pen.line(c.plus(-over, 0), c.plus(over, 0), LineStyle.DIMENSION);
         pen.line(c.plus(0, -over), c.plus(0, over), LineStyle.DIMENSION);
         if (!look.plan()) {
-            if (n.sawDiffers()) {
+            if (n.sawDiffers() && seen(c, n.saw().diameterMm() / 2)) {
                 pen.circle(c, n.saw().diameterMm() / 2, LineStyle.SAW_SECOND, ink(n));
             }
-            if (n.hasMetal()) {
+            if (n.hasMetal() && seen(c, n.metalMm() / 2)) {
                 pen.circle(c, n.metalMm() / 2, LineStyle.METAL_HOLE, Ink.INK2);
             }
             if (look.keepOutMm() > 0) {
                 pen.circle(c, keepOut, LineStyle.KEEP_OUT);
             }
-            if (look.awlDots()) {
+            if (look.awlDots() && seen(c, AWL_DOT_MM / 2)) {
                 pen.fillCircle(c, AWL_DOT_MM / 2, Ink.INK, 1);
             }
         }
-        pen.circle(c, r, LineStyle.SAW_CIRCLE, ink(n));
+        if (seen(c, r)) {
+            pen.circle(c, r, LineStyle.SAW_CIRCLE, ink(n));
+        }
+    }
+
+    /** Whether some of a circle may lie on the sheet; the window is a little smaller than the sheet's area. */
+    private boolean seen(Pt c, double r) {
+        return window.grown(AWL_DOT_MM).touches(box(c, r));
     }
 
     void label(HoleNote n, Pt c) {
