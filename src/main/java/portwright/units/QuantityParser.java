@@ -1,51 +1,215 @@
 package portwright.units;
 
-import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.ArrayList;
+import java.util.List;
+import portwright.units.UnitTable.Unit;
 
-/** Reads quantities. */
+/**
+ * Reads quantities: {@code number unit}, or several of them in falling units where the trade does so (feet and inches, pounds and ounces, hours
+ * and minutes). A number is a plain decimal, a fraction, or a whole number with a fraction.
+ */
 final class QuantityParser {
-    private QuantityParser() {}
+    private static final int LONGEST = 60;
+    private static final double ZERO_CELSIUS = 273.15;
+    private static final double ZERO_FAHRENHEIT = 459.67;
 
-    private static final Map<String, Double> LENGTH = Map.of("mm", 1.0, "cm", 10.0, "m", 1000.0, "in", 25.4, "\"", 25.4, "ft", 304.8, "'", 304.8);
-    private static final Map<String, Double> OTHER = Map.ofEntries(
-            Map.entry("AREA cm2", 1e-4), Map.entry("AREA m2", 1.0), Map.entry("AREA mm2", 1e-6), Map.entry("AREA in2", 645.16e-6), Map.entry("AREA ft2", 0.09290304),
-            Map.entry("VOLUME m3", 1.0), Map.entry("VOLUME L", 1e-3), Map.entry("VOLUME ft3", 0.028316846592),
-            Map.entry("MASS kg", 1.0), Map.entry("MASS g", 1e-3), Map.entry("MASS lb", 0.45359237),
-            Map.entry("TEMPERATURE_RATE °C/h", 1 / 3600.0), Map.entry("TEMPERATURE_RATE °F/h", 5 / 9.0 / 3600.0),
-            Map.entry("PRESSURE Pa", 1.0), Map.entry("PRESSURE kPa", 1e3), Map.entry("PRESSURE mbar", 100.0), Map.entry("PRESSURE bar", 1e5), Map.entry("PRESSURE psi", 6894.757293168361), Map.entry("PRESSURE inH2O", 249.08891),
-            Map.entry("POWER kW", 1e3), Map.entry("POWER W", 1.0), Map.entry("POWER Btu/h", 0.2930710701722222),
-            Map.entry("ANGLE deg", Math.PI / 180), Map.entry("SHARE %", 0.01),
-            Map.entry("DURATION h", 3600.0), Map.entry("DURATION min", 60.0), Map.entry("DURATION s", 1.0),
-            Map.entry("TEMPERATURE_DIFFERENCE K", 1.0), Map.entry("TEMPERATURE_DIFFERENCE °C", 1.0), Map.entry("TEMPERATURE_DIFFERENCE °F", 5 / 9.0),
-            Map.entry("FLOW m3/h", 1 / 3600.0), Map.entry("SPEED m/s", 1.0));
-    private static final Pattern ONE = Pattern.compile("\\s*([-+]?)\\s*(?:(\\d+)[ -]+)?(\\d+(?:\\.\\d+)?)(?:/(\\d+))?\\s*([^\\d\\s].*?)\\s*");
+    private final String typed;
+    private final String s;
+    private final Kind kind;
+    private int i;
+
+    private QuantityParser(String typed, Kind kind) {
+        this.typed = typed;
+        this.kind = kind;
+        this.s = LookAlikes.plain(typed);
+    }
 
     static Quantity parse(String text, Kind kind) {
-        Matcher m = ONE.matcher(text);
-        if (!m.matches()) {
-            throw new QuantityException("\"" + text + "\" is not a " + kind.word() + ". Write " + kind.example() + ".");
+        return new QuantityParser(text, kind).read();
+    }
+
+    /** One number with its unit. */
+    private record Term(double value, boolean whole, Unit unit) {}
+
+    private Quantity read() {
+        if (typed.length() > LONGEST) {
+            throw new QuantityException("A quantity has at most " + LONGEST + " characters; here are " + typed.length() + ". Write " + kind.example() + ".");
         }
-        double v = Double.parseDouble(m.group(3));
-        if (m.group(4) != null) {
-            v /= Double.parseDouble(m.group(4));
+        if (s.isEmpty()) {
+            throw say("is empty", "Write " + kind.example() + ".");
         }
-        if (m.group(2) != null) {
-            v += Double.parseDouble(m.group(2));
+        LookAlikes.refuse(typed, s, kind);
+        boolean negative = false;
+        if (s.charAt(0) == '-' || s.charAt(0) == '+') {
+            negative = s.charAt(0) == '-';
+            i = 1;
+            blanks();
         }
-        if ("-".equals(m.group(1))) {
-            v = -v;
+        List<Term> terms = new ArrayList<>();
+        do {
+            terms.add(term());
+            blanks();
+            if (i < s.length() && s.charAt(i) == '-' && kind == Kind.LENGTH && terms.size() == 1) {
+                i++;
+                blanks();
+            }
+        } while (i < s.length());
+        double sum = sum(terms);
+        return new Quantity(typed, kind, absolute(negative ? -sum : sum, terms.get(0).unit()));
+    }
+
+    private double sum(List<Term> terms) {
+        double sum = 0;
+        for (int k = 0; k < terms.size(); k++) {
+            Term t = terms.get(k);
+            if (k > 0 && !follows(terms.get(k - 1).unit().symbol(), t.unit().symbol())) {
+                throw say("joins " + terms.get(k - 1).unit().symbol() + " and " + t.unit().symbol(), "Write one number with its unit, such as " + kind.example() + ".");
+            }
+            if (k + 1 < terms.size() && !t.whole()) {
+                throw say("has a part of a " + t.unit().symbol() + " before smaller units", "Write a whole number of " + t.unit().symbol() + " there.");
+            }
+            sum += t.value() * t.unit().factor();
         }
-        String unit = m.group(5);
-        if (kind == Kind.TEMPERATURE) {
-            if (unit.equals("°C")) return new Quantity(text, kind, v + 273.15);
-            if (unit.equals("°F")) return new Quantity(text, kind, (v + 459.67) * 5 / 9);
+        return sum;
+    }
+
+    private static boolean follows(String first, String second) {
+        return switch (first) {
+            case "ft" -> second.equals("in");
+            case "lb" -> second.equals("oz");
+            case "d" -> second.equals("h") || second.equals("min");
+            case "h" -> second.equals("min") || second.equals("s");
+            case "min" -> second.equals("s");
+            default -> false;
+        };
+    }
+
+    private double absolute(double value, Unit unit) {
+        if (kind != Kind.TEMPERATURE) {
+            return value;
         }
-        Double f = kind == Kind.LENGTH ? LENGTH.get(unit) : OTHER.get(kind + " " + unit);
-        if (f == null) {
-            throw new QuantityException("\"" + text + "\" is not a " + kind.word() + ". Write " + kind.example() + ".");
+        double kelvin = switch (unit.symbol()) {
+            case "°C" -> value + ZERO_CELSIUS;
+            case "°F" -> (value / unit.factor() + ZERO_FAHRENHEIT) * unit.factor();
+            default -> value;
+        };
+        if (kelvin < 0) {
+            throw say("is below absolute zero (-273.15 °C)", "Write " + kind.example() + ".");
         }
-        return new Quantity(text, kind, v * f);
+        return kelvin;
+    }
+
+    private Term term() {
+        int start = i;
+        double value = number();
+        boolean whole = value == Math.rint(value);
+        blanks();
+        Unit unit = unit(s.substring(start, i).strip());
+        return new Term(value, whole, unit);
+    }
+
+    private double number() {
+        double first = decimal(true);
+        int after = i;
+        boolean whole = s.substring(0, after).matches(".*\\d") && first == Math.rint(first);
+        if (i < s.length() && s.charAt(i) == '/') {
+            return whole ? fraction(first) : decimalFraction();
+        }
+        // a second number, glued by a blank or a hyphen: the fraction of a mixed number
+        int j = i;
+        while (j < s.length() && (s.charAt(j) == ' ' || s.charAt(j) == '-' && j == i)) {
+            j++;
+        }
+        if (j > i && j < s.length() && Character.isDigit(s.charAt(j))) {
+            int back = i;
+            i = j;
+            double top = decimal(false);
+            if (i < s.length() && s.charAt(i) == '/') {
+                if (!whole) {
+                    return decimalFraction();
+                }
+                double part = fraction(top);
+                if (part >= 1) {
+                    throw say("has a whole number and a fraction of 1 or more", "Write the fraction less than 1, such as 1 1/4 in.");
+                }
+                return first + part;
+            }
+            i = back;
+            throw say("has two numbers in a row", "Write one number, such as " + kind.example() + "; no blanks between thousands.");
+        }
+        return first;
+    }
+
+    private double decimalFraction() {
+        throw say("mixes a decimal and a fraction", "Write 1.25 in or 1 1/4 in.");
+    }
+
+    private double fraction(double top) {
+        i++;
+        int start = i;
+        double bottom = decimal(false);
+        if (!s.substring(start, i).matches("\\d{1,4}") || bottom == 0) {
+            throw say("has a fraction that cannot be", "Write " + kind.example() + ".");
+        }
+        return top / bottom;
+    }
+
+    private double decimal(boolean pointFirst) {
+        int start = i;
+        while (i < s.length() && Character.isDigit(s.charAt(i))) {
+            i++;
+        }
+        int digits = i - start;
+        if (i < s.length() && s.charAt(i) == '.' && (digits > 0 || pointFirst) && i + 1 < s.length() && Character.isDigit(s.charAt(i + 1))) {
+            i++;
+            while (i < s.length() && Character.isDigit(s.charAt(i))) {
+                i++;
+            }
+        }
+        if (i == start) {
+            throw say(start == 0 || s.substring(0, start).isBlank() ? "does not begin with a number" : "is not a " + kind.word(), "Write " + kind.example() + ".");
+        }
+        return Double.parseDouble(s.substring(start, i));
+    }
+
+    /** The longest spelling of the kind that stands here; a text that is wholly another kind's unit is named as such. */
+    private Unit unit(String number) {
+        String rest = s.substring(i);
+        if (rest.isEmpty() || Character.isDigit(rest.charAt(0))) {
+            throw say("has no unit", "Write " + Suggest.withUnit(number, kind) + ".");
+        }
+        String best = null;
+        if (UnitTable.find(kind, rest) != null) {
+            best = rest;
+        } else if (UnitTable.anywhere(rest).isEmpty()) {
+            for (String spelling : UnitTable.spellings(kind)) {
+                if (rest.startsWith(spelling) && ends(rest, spelling) && (best == null || spelling.length() > best.length())) {
+                    best = spelling;
+                }
+            }
+        }
+        if (best == null) {
+            throw new QuantityException(Suggest.unknown(typed, number, rest, kind));
+        }
+        i += best.length();
+        return UnitTable.find(kind, best);
+    }
+
+    private static boolean ends(String rest, String spelling) {
+        if (rest.length() == spelling.length()) {
+            return true;
+        }
+        char next = rest.charAt(spelling.length());
+        return next == ' ' || next == '-' || Character.isDigit(next);
+    }
+
+    private void blanks() {
+        while (i < s.length() && s.charAt(i) == ' ') {
+            i++;
+        }
+    }
+
+    private QuantityException say(String what, String write) {
+        return new QuantityException("\"" + LookAlikes.shown(typed) + "\" " + what + ". " + write);
     }
 }
