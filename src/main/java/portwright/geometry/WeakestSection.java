@@ -1,10 +1,22 @@
 package portwright.geometry;
 
+import java.util.ArrayList;
+import java.util.List;
 import portwright.model.On;
 
-/** The straight line across a slab that loses the largest share of its length to holes and grooves. */
+/**
+ * The straight line across a slab that loses the largest share of its length to holes and grooves, among the lines that meet a proposed hole.
+ * Many lines are tried (through pairs of hole centres, through a centre and a slab corner, square to the rim, along grooves, all round each
+ * centre), the best of them are followed uphill until they stand still.
+ */
 public final class WeakestSection {
-    private WeakestSection() {}
+    private static final int BEST = 14;
+    private static final int FINAL = 4;
+    private static final int ROUND = 24;
+
+    private final SectionLoss loss;
+    private final double size;
+    private final List<double[]> tried = new ArrayList<>();
 
     /**
      * A line across a slab.
@@ -16,7 +28,139 @@ public final class WeakestSection {
      */
     public record Line(double angle, double offset, double share, Segment across) {}
 
+    private WeakestSection(SectionLoss loss, double size) {
+        this.loss = loss;
+        this.size = size;
+    }
+
     static Line of(KilnGeometry kiln, On on) {
-        return null;
+        SectionLoss loss = SectionLoss.of(kiln, on);
+        if (loss.proposed == 0) {
+            return null;
+        }
+        Segment box = kiln.slab(on).bounds();
+        return new WeakestSection(loss, box.length() / 2).search();
+    }
+
+    private Line search() {
+        candidates();
+        tried.sort((p, q) -> Double.compare(q[2], p[2]));
+        List<double[]> starts = new ArrayList<>();
+        for (double[] c : tried) {
+            if (starts.size() < BEST && starts.stream().noneMatch(s -> Math.abs(Math.sin(s[0] - c[0])) * size < 8 && Math.abs(s[1] - c[1]) < 8)) {
+                starts.add(c);
+            }
+        }
+        List<double[]> climbed = new ArrayList<>();
+        starts.forEach(s -> climbed.add(roll(s, 5, 0, 1e-3)));
+        climbed.sort((p, q) -> Double.compare(q[2], p[2]));
+        double[] best = null;
+        for (double[] s : climbed.subList(0, Math.min(FINAL, climbed.size()))) {
+            double[] up = roll(roll(s, 0.4, 0.9, 1e-4), 0.02, 1.8, 1e-10);
+            if (best == null || up[2] > best[2]) {
+                best = up;
+            }
+        }
+        return best == null ? null : line(best);
+    }
+
+    private void candidates() {
+        int corners = loss.cornerX.length;
+        List<Segment> pieces = loss.groovePieces();
+        for (int i = 0; i < loss.proposed; i++) {
+            double x = loss.holeX(i);
+            double y = loss.holeY(i);
+            double r = loss.holeR(i);
+            for (int j = i + 1; j < loss.proposed; j++) {
+                through(x, y, Math.atan2(loss.holeX(j) - x, loss.holeY(j) - y), r);
+            }
+            for (int c = 0; c < corners; c++) {
+                int d = (c + 1) % corners;
+                through(x, y, Math.atan2(loss.cornerX[c] - x, loss.cornerY[c] - y), r);
+                through(x, y, Math.atan2(loss.cornerX[d] - loss.cornerX[c], loss.cornerY[d] - loss.cornerY[c]) + Math.PI / 2, r);
+            }
+            for (int k = 0; k < ROUND; k++) {
+                through(x, y, k * Math.PI / ROUND, r);
+            }
+            for (Segment p : pieces) {
+                double along = Math.atan2(p.b().x() - p.a().x(), p.b().y() - p.a().y());
+                through(x, y, along, r);
+                attempt(along, Math.cos(along) * p.a().x() - Math.sin(along) * p.a().y());
+                through(x, y, Math.atan2(p.a().x() - x, p.a().y() - y), r);
+                through(x, y, Math.atan2(p.b().x() - x, p.b().y() - y), r);
+            }
+        }
+        for (int c = 0; c < corners; c++) {
+            for (int d = c + 1; d < corners; d++) {
+                double a = Math.atan2(loss.cornerX[d] - loss.cornerX[c], loss.cornerY[d] - loss.cornerY[c]);
+                attempt(a, Math.cos(a) * loss.cornerX[c] - Math.sin(a) * loss.cornerY[c]);
+            }
+        }
+    }
+
+    private void through(double x, double y, double angle, double r) {
+        double offset = Math.cos(angle) * x - Math.sin(angle) * y;
+        attempt(angle, offset);
+        attempt(angle, offset + 0.6 * r);
+        attempt(angle, offset - 0.6 * r);
+    }
+
+    private void attempt(double angle, double offset) {
+        double share = loss.share(angle, offset, null);
+        if (share >= 0) {
+            tried.add(new double[] {angle, offset, share});
+        }
+    }
+
+    /** Follows a line uphill with a triangle of lines that rolls and shrinks (Nelder and Mead 1965) until it is smaller than {@code small} mm. */
+    private double[] roll(double[] start, double span, double tilt, double small) {
+        double[][] p = {start, beside(start, span, tilt), beside(start, span, tilt + 2)};
+        for (int i = 0; i < 260; i++) {
+            java.util.Arrays.sort(p, (x, y) -> Double.compare(y[2], x[2]));
+            if (Math.max(Math.abs(p[2][0] - p[0][0]) * size, Math.abs(p[2][1] - p[0][1])) < small) {
+                break;
+            }
+            double[] mid = {(p[0][0] + p[1][0]) / 2, (p[0][1] + p[1][1]) / 2};
+            double[] mirrored = along(mid, p[2], -1);
+            if (mirrored[2] > p[0][2]) {
+                double[] far = along(mid, p[2], -2);
+                p[2] = far[2] > mirrored[2] ? far : mirrored;
+            } else if (mirrored[2] > p[1][2]) {
+                p[2] = mirrored;
+            } else {
+                double[] near = along(mid, p[2], mirrored[2] > p[2][2] ? -0.5 : 0.5);
+                if (near[2] > Math.max(p[2][2], mirrored[2])) {
+                    p[2] = near;
+                } else {
+                    p[1] = along(p[0], p[1], 0.5);
+                    p[2] = along(p[0], p[2], 0.5);
+                }
+            }
+        }
+        java.util.Arrays.sort(p, (x, y) -> Double.compare(y[2], x[2]));
+        return p[0];
+    }
+
+    private double[] beside(double[] l, double span, double tilt) {
+        return at(l[0] + Math.cos(tilt) * span / size, l[1] + Math.sin(tilt) * span);
+    }
+
+    private double[] along(double[] from, double[] to, double k) {
+        return at(from[0] + k * (to[0] - from[0]), from[1] + k * (to[1] - from[1]));
+    }
+
+    private double[] at(double angle, double offset) {
+        return new double[] {angle, offset, loss.share(angle, offset, null)};
+    }
+
+    private Line line(double[] l) {
+        double[] ends = new double[2];
+        double share = loss.share(l[0], l[1], ends);
+        double dx = Math.sin(l[0]);
+        double dy = Math.cos(l[0]);
+        Segment across = new Segment(new Pt(l[1] * dy + ends[0] * dx, -l[1] * dx + ends[0] * dy), new Pt(l[1] * dy + ends[1] * dx, -l[1] * dx + ends[1] * dy));
+        boolean turn = Math.floorMod((long) Math.floor(l[0] / Math.PI), 2L) == 1;
+        double angle = l[0] - Math.PI * Math.floor(l[0] / Math.PI);
+        return new Line(angle, turn ? -l[1] : l[1], share, across);
     }
 }
