@@ -61,7 +61,7 @@ public final class BurnText {
         if (!l.reachable()) {
             return name + "not reached: lambda " + n(l.lambdaOpen(), 2) + " fully open\n";
         }
-        String share = n(l.openLow() * 100, 0) + " to " + n(l.openHigh() * 100, 0) + " % open";
+        String share = n(l.openLow() * 100, 1) + " to " + n(l.openHigh() * 100, 1) + " % open";
         return name + share + (plate ? ", plate " + n(l.travelLowMm(), 1) + " to " + n(l.travelHighMm(), 1) + " mm from shut, "
                 + n(l.mmPerHundredth(), 2) + " mm for 0.01 of lambda" : "") + "\n";
     }
@@ -75,7 +75,13 @@ public final class BurnText {
     }
 
     private static String range(Double low, Double high, int decimals, String unit) {
-        return " (" + (low == null ? "none" : n(low, decimals)) + " to " + (high == null ? "none" : n(high, decimals)) + unit + ")";
+        if (low == null && high == null) {
+            return " (no range)";
+        }
+        if (low == null) {
+            return " (at most " + n(high, decimals) + unit + ")";
+        }
+        return high == null ? " (" + n(low, decimals) + unit + " and more)" : " (" + n(low, decimals) + " to " + n(high, decimals) + unit + ")";
     }
 
     private static String n(double v, int decimals) {

@@ -4,7 +4,7 @@ package portwright.calc.draft;
  * 5 to 95 % ranges of one state of the kiln. Unmixed gas (CO and O2 side by side) and uneven temperature are left out.
  *
  * @param lambda spilled draws count as the richest
- * @param coDry mole fraction, dry
+ * @param coDry mole fraction, dry; draws too rich for a figure count as the highest, so the high end may be absent
  * @param probeMv oxygen probe, mV
  * @param floorPressure Pa
  * @param lidPressure Pa

@@ -87,8 +87,8 @@ public final class FireUncertainty {
                 emf[n] = p.probeMv();
             }
         }
-        return new FireBand(range(lambda, true), range(co, false), range(emf, false), range(floor, false), range(lid, false),
-                range(drive, false), range(neutral, false), (double) spills / draws, (double) clean / draws);
+        return new FireBand(range(lambda, true, false), range(co, false, false), range(emf, false, false),
+                range(floor, false, true), range(lid, false, true), range(drive, false, true), range(neutral, false, true), (double) spills / draws, (double) clean / draws);
     }
 
     /** Lid joints and one peephole that every draw sets anew. */
@@ -157,20 +157,17 @@ public final class FireUncertainty {
         return u < 0 ? 1 + u * (1 - spread.cdLow()) : 1 + u * (spread.cdHigh() - 1);
     }
 
-    private Range range(double[] values, boolean lowMayBeZero) {
+    /** {@code skipNone}: draws without the figure are left out; else they count as the highest, as the richest states do for CO. */
+    private Range range(double[] values, boolean zeroMeansNone, boolean skipNone) {
         Arrays.sort(values);
         int n = draws;
-        if (!lowMayBeZero) {
-            while (n > 0 && values[n - 1] == Double.POSITIVE_INFINITY) {
-                n--;
-            }
-            if (n < draws / 2) {
-                return new Range(null, null);
-            }
+        while (skipNone && n > 0 && values[n - 1] == Double.POSITIVE_INFINITY) {
+            n--;
         }
-        double low = quantile(values, n, LOW);
-        double high = quantile(values, n, HIGH);
-        return new Range(finite(low, lowMayBeZero), finite(high, lowMayBeZero));
+        if (n < draws / 2) {
+            return new Range(null, null);
+        }
+        return new Range(finite(quantile(values, n, LOW), zeroMeansNone), finite(quantile(values, n, HIGH), zeroMeansNone));
     }
 
     private static Double finite(double value, boolean zeroMeansNone) {
@@ -181,6 +178,6 @@ public final class FireUncertainty {
         double at = share * (n - 1);
         int i = (int) at;
         double f = at - i;
-        return f == 0 || i + 1 >= n ? sorted[i] : sorted[i] + f * (sorted[i + 1] - sorted[i]);
+        return f == 0 || i + 1 >= n || sorted[i] == sorted[i + 1] ? sorted[i] : sorted[i] + f * (sorted[i + 1] - sorted[i]);
     }
 }

@@ -45,6 +45,15 @@ class FireUncertaintyTest {
         assertThat(unknown.lambda().low()).isLessThan(known.lambda().low());
     }
 
+    /** Where the richest draws have no composition, CO has no upper end: it is not cut at the last draw that has one. */
+    @Test
+    void tooRichDrawsOpenTheCoRange() {
+        FireBand b = new FireUncertainty(Spread.usual(false, false), 3, 500).of(kiln.damper(0.38));
+        assertThat(b.lambda().low() == null || b.lambda().low() < 0.4).isTrue();
+        assertThat(b.coDry().low()).isNotNull();
+        assertThat(b.coDry().high()).isNull();
+    }
+
     @Test
     void shutDamperSpillsInEveryDraw() {
         FireBand b = new FireUncertainty(Spread.usual(true, false), 3, 100).of(kiln.damper(0));

@@ -79,7 +79,7 @@ public final class DamperRange implements Rule {
         }
         double least = limits.value(id(), "travel");
         List<String> flues = Say.ports(review, Role.FLUE);
-        String words = s.words() + ": flues " + Say.n(l.openLow() * 100, 0) + " to " + Say.n(l.openHigh() * 100, 0) + " % open, plate "
+        String words = s.words() + ": flues " + Say.n(l.openLow() * 100, 1) + " to " + Say.n(l.openHigh() * 100, 1) + " % open, plate "
                 + Say.n(l.travelLowMm(), 1) + " to " + Say.n(l.travelHighMm(), 1) + " mm from shut; " + Say.n(l.mmPerHundredth(), 2)
                 + " mm is 0.01 of lambda.";
         if (s.level() == AtmosphereLevel.MEDIUM && Say.under(l.travelMm(), least)) {
