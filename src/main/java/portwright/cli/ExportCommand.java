@@ -15,6 +15,7 @@ import portwright.check.CheckResult;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.model.Design;
+import portwright.report.FindingsMarkdown;
 import portwright.review.Review;
 import portwright.sheet.AtomicFile;
 import portwright.sheet.HoleSchedule;
@@ -23,7 +24,7 @@ import portwright.sheet.SheetRefused;
 import portwright.sheet.SvgExport;
 
 /** Full-size SVG of each part, and the hole schedule as CSV. */
-@Command(name = "export", description = "Full-size SVG of each part for plotters and cutters, hole schedule as CSV.", mixinStandardHelpOptions = true)
+@Command(name = "export", description = "Full-size SVG of each part for plotters and cutters, hole schedule as CSV, findings as Markdown.", mixinStandardHelpOptions = true)
 final class ExportCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DESIGN", description = "design file")
     private Path file;
@@ -33,6 +34,9 @@ final class ExportCommand implements Callable<Integer> {
 
     @Option(names = "--csv", paramLabel = "FILE.csv", description = "hole schedule")
     private Path csv;
+
+    @Option(names = "--md", paramLabel = "FILE.md", description = "findings as Markdown")
+    private Path markdown;
 
     @Option(names = "--part", paramLabel = "PART", defaultValue = "all", description = "floor, lid, wall or all (default ${DEFAULT-VALUE})")
     private SheetOptions.Part part;
@@ -45,8 +49,8 @@ final class ExportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        if (svg == null && csv == null) {
-            throw new UserError(Cli.MISUSE, "Say what to export: --svg FOLDER, --csv FILE.csv, or both.");
+        if (svg == null && csv == null && markdown == null) {
+            throw new UserError(Cli.MISUSE, "Say what to export: --svg FOLDER, --csv FILE.csv or --md FILE.md.");
         }
         Design design = Designs.read(file);
         Review review = Review.of(design);
@@ -61,6 +65,9 @@ final class ExportCommand implements Callable<Integer> {
         }
         if (csv != null) {
             files.put(csv, HoleSchedule.csv(review.geometry()));
+        }
+        if (markdown != null) {
+            files.put(markdown, FindingsMarkdown.write(result));
         }
         files.forEach((path, text) -> {
             try {

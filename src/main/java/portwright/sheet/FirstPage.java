@@ -33,7 +33,7 @@ final class FirstPage {
     private static final double ROW = 6.4;
     private static final double BOTTOM = 112.5;
     private static final double LEAST_PLANS = 46;
-    private static final int[] REDUCTIONS = {10, 12, 15, 20, 25, 30, 40, 50, 75, 100};
+    private static final int[] REDUCTIONS = {5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100};
 
     private final Job job;
     private final Page page;
@@ -218,7 +218,8 @@ final class FirstPage {
         int reduction = REDUCTIONS[REDUCTIONS.length - 1];
         for (int i = REDUCTIONS.length - 1; i >= 0; i--) {
             int n = REDUCTIONS[i];
-            if (painters.stream().allMatch(p -> p.bounds().width() / n <= slot - 8 && p.bounds().height() / n <= room - 7)) {
+            boolean roomy = n >= 10 || width > 250;
+            if (roomy && painters.stream().allMatch(p -> p.bounds().width() / n <= slot - 8 && p.bounds().height() / n <= room - 7)) {
                 reduction = n;
             }
         }

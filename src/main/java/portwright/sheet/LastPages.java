@@ -140,8 +140,9 @@ final class LastPages {
         }
     }
 
-    private static String mm(double v) {
-        return tenths(v) + " mm";
+    private String mm(double v) {
+        boolean inch = job.kiln().design().units() != portwright.model.UnitSystem.METRIC;
+        return tenths(v) + " mm" + (inch ? " (" + portwright.units.InchFraction.words(v, 32) + ")" : "");
     }
 
     /** One decimal, always shown. */

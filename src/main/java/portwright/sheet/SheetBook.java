@@ -50,9 +50,8 @@ public final class SheetBook {
         }
         Job job = new Job(result, kiln, fileName, options, mark, look, views);
         int tiles = views.stream().mapToInt(v -> v.tiling().printed().size()).sum();
-        int last = count(job, tiles);
-        int total = 1 + tiles + last;
         try (PdfFile file = new PdfFile(result.title(), mark)) {
+            int total = 1 + tiles + count(job, tiles, file.fonts());
             file.add(FirstPage.of(job, total, file.fonts()));
             int number = 2;
             for (View v : views) {
@@ -77,11 +76,10 @@ public final class SheetBook {
         }
     }
 
-    private static int count(Job job, int tiles) {
-        try (PdfFile trial = new PdfFile("", job.mark())) {
-            FirstPage.of(job, 1, trial.fonts());
-            return LastPages.of(job, tiles + 2, tiles + 2, trial.fonts()).size();
-        }
+    /** Number of last sheets: laid out once for trial, after the words that may lack signs. */
+    private static int count(Job job, int tiles, Fonts fonts) {
+        FirstPage.of(job, 1, fonts);
+        return LastPages.of(job, tiles + 2, tiles + 2, fonts).size();
     }
 
     static double keepOut(KilnGeometry kiln) {

@@ -203,8 +203,21 @@ class PaperTruthTest {
     }
 
     /** Circles and bars of a page as another program draws them, where it is installed. */
+    static Stream<Arguments> onePaperEach() {
+        List<String> papers = List.of("a4", "letter", "a3");
+        List<Path> all = Prints.all();
+        return java.util.stream.IntStream.range(0, all.size()).mapToObj(i -> Arguments.of(all.get(i).getFileName().toString(), all.get(i), papers.get(i % 3)));
+    }
+
     @ParameterizedTest(name = "{0} {2}")
     @MethodSource("prints")
+    @org.junit.jupiter.api.Tag("slow")
+    void anotherProgramSeesTheSameOnEveryPaper(String name, Path file, String paper, @TempDir Path folder) throws IOException, InterruptedException {
+        anotherProgramSeesTheSame(name, file, paper, folder);
+    }
+
+    @ParameterizedTest(name = "{0} {2}")
+    @MethodSource("onePaperEach")
     void anotherProgramSeesTheSame(String name, Path file, String paper, @TempDir Path folder) throws IOException, InterruptedException {
         Assumptions.assumeTrue(Stream.of(System.getenv("PATH").split(":")).anyMatch(d -> Files.isExecutable(Path.of(d, "pdftocairo"))), "pdftocairo is not here");
         Design design = Prints.read(file);
