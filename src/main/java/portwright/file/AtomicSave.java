@@ -20,6 +20,9 @@ final class AtomicSave {
         if (Files.isDirectory(target)) {
             throw new IOException(file + " is a folder");
         }
+        if (Files.exists(target) && !Files.isWritable(target)) {
+            throw new IOException(file + " is write-protected");
+        }
         Path folder = target.getParent();
         Path temp = Files.createTempFile(folder, "." + target.getFileName() + "-", ".tmp");
         try {

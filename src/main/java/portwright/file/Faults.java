@@ -3,14 +3,17 @@ package portwright.file;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import portwright.file.Json.Spot;
 
 /** Collects problems, and knows where each field stands. */
 final class Faults {
     private final List<Problem> problems;
     private final Map<String, Spot> spots = new HashMap<>();
+    private final Set<String> gaps = new HashSet<>();
 
     Faults(List<Problem> problems) {
         this.problems = new ArrayList<>(problems);
@@ -18,6 +21,16 @@ final class Faults {
 
     void place(String path, Spot spot) {
         spots.put(path, spot);
+    }
+
+    /** Notes that a list was read with items left out, so that its numbering is not to be trusted. */
+    void gap(String path) {
+        gaps.add(path);
+    }
+
+    /** Whether items of the list were left out. */
+    boolean gaps(String path) {
+        return gaps.contains(path);
     }
 
     void add(Spot spot, String path, String message) {

@@ -105,9 +105,10 @@ final class Fields {
 
     static Quantity quantity(Json v, String path, Kind kind, Range range, Faults faults) {
         if (!(v instanceof Json.Text t)) {
-            String write = v instanceof Json.Num n ? "the number " + n.raw() + " has no unit. Write \"" + n.raw() + " " + unit(kind) + "\" with its unit, for example "
-                    + kind.example() + "." : "a " + kind.word() + " as text is expected, for example \"" + sample(kind) + "\", not " + v.word() + ".";
-            faults.add(v.spot(), path, write);
+            if (v instanceof Json.Num n) {
+                return quantity(new Json.Text(n.raw(), n.raw(), v.spot()), path, kind, range, faults);
+            }
+            faults.add(v.spot(), path, "a " + kind.word() + " as text is expected, for example \"" + sample(kind) + "\", not " + v.word() + ".");
             return null;
         }
         try {
@@ -115,6 +116,7 @@ final class Fields {
             String objection = range.objection(q);
             if (objection != null) {
                 faults.add(v.spot(), path, "\"" + t.value() + "\" is out of range: " + objection + " is expected.");
+                return null;
             }
             return q;
         } catch (QuantityException e) {
@@ -125,11 +127,6 @@ final class Fields {
 
     private static String sample(Kind kind) {
         return kind.example().split(" or |, ")[0];
-    }
-
-    private static String unit(Kind kind) {
-        String s = sample(kind);
-        return s.substring(s.indexOf(' ') + 1);
     }
 
     String text(String name) {
@@ -253,6 +250,8 @@ final class Fields {
             T read = item instanceof Json.Null ? nullItem(item, at) : reader.apply(item, at);
             if (read != null) {
                 out.add(read);
+            } else {
+                faults.gap(path(name));
             }
         }
         return List.copyOf(out);

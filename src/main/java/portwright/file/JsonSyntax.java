@@ -19,7 +19,12 @@ final class JsonSyntax {
             return new Problem(0, 0, "", "This is not a JSON text.");
         }
         int offset = (int) Math.min(Math.max(at.getCharOffset(), 0), text.length());
-        return new Problem(at.getLineNr(), at.getColumnNr(), "", sentence(text, offset, e.getOriginalMessage()));
+        String sentence = sentence(text, offset, e.getOriginalMessage());
+        int back = 0;
+        while (sentence.startsWith("NaN") && back < offset && (Character.isLetter(text.charAt(offset - back - 1)) || text.charAt(offset - back - 1) == '-')) {
+            back++;
+        }
+        return new Problem(at.getLineNr(), at.getColumnNr() - back, "", sentence);
     }
 
     private static String sentence(String text, int offset, String technical) {

@@ -51,7 +51,7 @@ final class JsonTree {
                 problems.add(new Problem(1, 1, "", "The file is empty. A design begins with { and \"portwright\": 1."));
                 return null;
             }
-            Json root = tree.value(p, 0);
+            Json root = tree.value(p, 0, "");
             if (p.nextToken() != null) {
                 throw stop(p, "Something follows after the end of the design. Remove it; a file holds one design.");
             }
@@ -67,7 +67,7 @@ final class JsonTree {
         }
     }
 
-    private Json value(JsonParser p, int depth) throws IOException {
+    private Json value(JsonParser p, int depth, String path) throws IOException {
         Spot spot = spot(p);
         if (depth > MAX_DEPTH) {
             throw stop(p, "Brackets are nested deeper than " + MAX_DEPTH + ". A design needs fewer than ten levels.");
@@ -76,11 +76,11 @@ final class JsonTree {
             throw stop(p, "The file holds more than " + MAX_VALUES + " values. That is no design.");
         }
         return switch (p.currentToken()) {
-            case START_OBJECT -> object(p, depth, spot);
+            case START_OBJECT -> object(p, depth, path, spot);
             case START_ARRAY -> {
                 List<Json> items = new ArrayList<>();
                 while (p.nextToken() != JsonToken.END_ARRAY) {
-                    items.add(value(p, depth + 1));
+                    items.add(value(p, depth + 1, FieldPath.item(path, items.size())));
                 }
                 yield new Json.Arr(items, spot);
             }
@@ -97,7 +97,7 @@ final class JsonTree {
         };
     }
 
-    private Json object(JsonParser p, int depth, Spot spot) throws IOException {
+    private Json object(JsonParser p, int depth, String path, Spot spot) throws IOException {
         List<Member> members = new ArrayList<>();
         Map<String, Spot> seen = new HashMap<>();
         while (p.nextToken() != JsonToken.END_OBJECT) {
@@ -105,9 +105,10 @@ final class JsonTree {
             String name = p.currentName();
             Spot first = seen.putIfAbsent(name, at);
             p.nextToken();
-            Json value = value(p, depth + 1);
+            String field = FieldPath.field(path, JsonSyntax.shown(name));
+            Json value = value(p, depth + 1, field);
             if (first != null) {
-                problems.add(new Problem(at.line(), at.column(), name,
+                problems.add(new Problem(at.line(), at.column(), field,
                         "\"" + JsonSyntax.shown(name) + "\" is written twice; the first stands in line " + first.line() + ". Keep one."));
             } else {
                 members.add(new Member(name, at, value));
