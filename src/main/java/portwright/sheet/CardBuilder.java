@@ -68,7 +68,7 @@ public final class CardBuilder {
     }
 
     private static String explosive(CheckResult result) {
-        Double s = result.figures().unlitGasSeconds();
+        Double s = (result.figures() == null ? null : result.figures().unlitGasSeconds());
         return s == null ? "" : " Explosive after " + Math.round(s) + " s.";
     }
 

@@ -136,7 +136,7 @@ final class FirstPage {
         } else if (r.notChecked().stream().anyMatch(n -> n.forbids() == Forbids.LIGHTING)) {
             words("Lighting: not proven, see what was not checked.", left + 12, top + 9.8, SMALL);
         }
-        return top + 15;
+        return top + 16.2;
     }
 
     private List<NotChecked> unproven() {

@@ -157,6 +157,17 @@ class PaperTruthTest {
                 assertThat(holes).as(title).anyMatch(h -> Math.abs(h.diameter() - 2 * circle.radius()) < TOLERANCE_MM);
             }
         }
+        List<Pt> centres = List.copyOf(dots);
+        for (int i = 0; i < sheets.size(); i++) {
+            PrintedPage p = sheets.get(i);
+            for (int c = 0; c < p.strokedCircles.size(); c++) {
+                Circle circle = p.strokedCircles.get(c);
+                Pt at = circle.centre().plus(shift[i].x(), shift[i].y());
+                if (Math.abs(p.circleLineWidths.get(c) - SAW_LINE_MM) < 1e-3 && centres.stream().anyMatch(d -> d.distance(at) < 5)) {
+                    dots.add(at);
+                }
+            }
+        }
         List<Pt> found = unique(dots);
         assertThat(found).as(title + ": one place for every hole").hasSameSizeAs(holes);
         for (Hole a : holes) {
@@ -190,6 +201,23 @@ class PaperTruthTest {
         for (PrintedPage p : pages(Prints.print(design, o).pdf())) {
             bars(p, 1.006, 1);
             assertThat(p.extent[2]).isLessThanOrEqualTo(210 - 12);
+        }
+    }
+
+    /** Thirteen wide holes whose shadows leave no free seam: some hole is cut, and rejoins across the match marks. */
+    @Test
+    void holesCutByASeamRejoin() throws IOException {
+        Design d = Prints.read(Prints.club());
+        List<portwright.model.Port> ports = new ArrayList<>();
+        for (int i = 0; i < 13; i++) {
+            ports.add(new portwright.model.Port("hole " + i, portwright.model.Role.INLET, On.FLOOR, null, new portwright.model.Place.Cartesian(
+                    portwright.units.Quantity.ofMm(-240 + 40 * i), portwright.units.Quantity.ofMm(i % 2 == 0 ? 50 : -50)), portwright.units.Quantity.ofMm(64)));
+        }
+        Design wide = new Design(d.title(), d.notes(), d.units(), d.kiln(), d.shelves(), ports, d.drilling(), d.burners(), d.damper(), d.supply(), d.room(), d.firing(), d.limits());
+        for (String paper : List.of("a4", "letter", "a3")) {
+            SheetBook.Print print = Prints.print(wide, new SheetOptions(Paper.parse(paper), SheetOptions.Part.FLOOR, SheetOptions.Side.BOTH, 1, 1, false));
+            assertThat(print.remarks()).anyMatch(r -> r.contains("falls on the seam"));
+            byView(pages(print.pdf())).forEach((title, sheets) -> view(KilnGeometry.of(wide), face(title), title, sheets));
         }
     }
 

@@ -1,0 +1,72 @@
+package portwright.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.Test;
+import portwright.check.CheckResult;
+import portwright.check.Forbids;
+import portwright.check.NotChecked;
+import portwright.check.Verdict;
+import portwright.model.Design;
+import portwright.review.StepTravel;
+
+class FiringCardTest {
+    private final Design club = Prints.read(Prints.club());
+    private final ContentMark mark = ContentMark.of(club);
+    private final Paper a4 = Paper.parse("a4");
+
+    private CardData data(CheckResult result) {
+        return CardBuilder.of(result, club, new CardBuilder.Computed(List.of(new StepTravel(1, "heavy", 14.8, 16), new StepTravel(3, "medium", 16, 17.1)), ""));
+    }
+
+    private PrintedPage page(byte[] pdf) throws IOException {
+        try (PDDocument d = Loader.loadPDF(pdf)) {
+            assertThat(d.getNumberOfPages()).isEqualTo(1);
+            return new PrintedPage(d.getPage(0));
+        }
+    }
+
+    @Test
+    void onePageWithTheFlueAtFullSizeAndTwelveRows() throws IOException {
+        byte[] pdf = FiringCard.print(data(Prints.nothingFound(club)), a4, mark, false);
+        assertThat(pdf).isEqualTo(FiringCard.print(data(Prints.nothingFound(club)), a4, mark, false));
+        PrintedPage p = page(pdf);
+        assertThat(p.strokedCircles).anyMatch(c -> Math.abs(2 * c.radius() - 38.1) < 0.05);
+        assertThat(p.words).containsKeys("15.4 mm", "16.5 mm", "Flame goes out", "The alarm sounds", "Temperature falls");
+        List<Double> levels = new ArrayList<>();
+        p.lines.stream().filter(l -> Math.abs(l.a().y() - l.b().y()) < 1e-4 && Math.abs(l.length() - (210 - 24.8)) < 0.01 && l.a().y() < 110)
+                .forEach(l -> levels.add(l.a().y()));
+        levels.sort(null);
+        List<Double> table = levels.stream().filter(y -> y < p.words.get("clock").y() + 5).toList();
+        assertThat(table).hasSizeGreaterThanOrEqualTo(14);
+        for (int i = 1; i < table.size(); i++) {
+            assertThat(table.get(i) - table.get(i - 1)).isGreaterThanOrEqualTo(7 - 1e-6);
+        }
+        for (double e : new double[] {p.extent[0], p.extent[1], 210 - p.extent[2], 297 - p.extent[3]}) {
+            assertThat(e).isGreaterThanOrEqualTo(12);
+        }
+    }
+
+    @Test
+    void nothingUnprovenIsLit() throws IOException {
+        CheckResult r = new CheckResult(club.title(), Verdict.CLEAR, Verdict.INCOMPLETE, List.of(), List.of(new NotChecked("room-co", List.of("room.place"), Forbids.LIGHTING)), List.of(), null);
+        assertThatThrownBy(() -> FiringCard.print(data(r), a4, mark, false)).isInstanceOf(SheetRefused.class).hasMessageContaining("room-co");
+        assertThat(page(FiringCard.print(data(r), a4, mark, true)).words).containsKey("NOT CHECKED: DO NOT LIGHT");
+    }
+
+    @Test
+    void otherPapersHoldItToo() throws IOException {
+        for (String s : List.of("letter", "legal", "a3", "tabloid")) {
+            PrintedPage p = page(FiringCard.print(data(Prints.nothingFound(club)), Paper.parse(s), mark, false));
+            assertThat(p.extent[0]).as(s).isGreaterThanOrEqualTo(12);
+            assertThat(p.extent[1]).as(s).isGreaterThanOrEqualTo(12);
+            assertThat(p.extent[2]).as(s).isLessThanOrEqualTo(Paper.parse(s).widthMm() - 12);
+        }
+    }
+}
