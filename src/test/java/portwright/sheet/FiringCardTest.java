@@ -22,7 +22,7 @@ class FiringCardTest {
     private final Paper a4 = Paper.parse("a4");
 
     private CardData data(CheckResult result) {
-        return CardBuilder.of(result, club, new CardBuilder.Computed(List.of(new StepTravel(1, "heavy", 14.8, 16), new StepTravel(3, "medium", 16, 17.1)), ""));
+        return CardBuilder.of(result, club, new CardBuilder.Computed(List.of(new StepTravel(1, "heavy", 14.8, 16), new StepTravel(3, "medium", 16, 17)), ""));
     }
 
     private PrintedPage page(byte[] pdf) throws IOException {
