@@ -4,6 +4,7 @@ import java.util.List;
 import portwright.calc.supply.SupplyRun;
 import portwright.geometry.KilnGeometry;
 import portwright.model.Design;
+import portwright.model.On;
 import portwright.model.Role;
 
 /**
@@ -45,10 +46,15 @@ public record Review(Design design, KilnGeometry geometry, FireReview fire, Supp
         RoomReview.Co co = indoors ? room.co().value() : null;
         Double oxygen = indoors && room.oxygenShare().known() ? room.oxygenShare().value() * 100 : null;
         RoomReview.Unlit unlit = room == null ? null : room.unlit().value();
-        return new Figures(inlet, flue, ratio, null, null, litres, netKw, kgPerH, perLitre, run == null ? null : run.hoursAtPeak(),
+        return new Figures(inlet, flue, ratio, weakest(On.FLOOR), weakest(On.LID), litres, netKw, kgPerH, perLitre, run == null ? null : run.hoursAtPeak(),
                 co == null ? null : co.flowForEightHoursM3PerS() * 3600, air == null ? null : air.calmM3PerS() * 3600,
                 co == null ? null : co.calm().peakPpm(), co == null ? null : co.calm().average8hPpm(), oxygen,
                 run == null ? null : run.capacityKgPerS() * 3600, unlit == null ? null : unlit.seconds(), unlit == null ? null : unlit.limitKg() * 1000);
+    }
+
+    private Double weakest(On on) {
+        var line = geometry.weakestSection(on);
+        return line == null || !geometry.grooveLacks().isEmpty() ? null : Double.valueOf(line.share());
     }
 
     private Double area(Role role) {
