@@ -1,4 +1,151 @@
 package portwright.review;
 
-/** Firing figures of a design. */
-public record FiringReview() {}
+import java.util.ArrayList;
+import java.util.List;
+import portwright.calc.combustion.AtmosphereLevel;
+import portwright.calc.draft.DraftCase;
+import portwright.calc.firing.ConeWork;
+import portwright.calc.firing.FiringRun;
+import portwright.calc.firing.Forecast;
+import portwright.calc.firing.GasExchange;
+import portwright.calc.firing.KilnHeat;
+import portwright.calc.firing.Numerics;
+import portwright.calc.firing.Simulation;
+import portwright.calc.firing.Step;
+import portwright.calc.firing.StepResult;
+import portwright.data.Cones;
+import portwright.geometry.KilnGeometry;
+import portwright.model.Design;
+import portwright.model.Heat;
+import portwright.model.Prices;
+
+/** The firing over time. Computed when first asked for, then kept; may be asked from several threads. */
+public final class FiringReview {
+    private static final List<String> WATCHED = List.of("012", "06", "6", "9");
+
+    private final Design design;
+    private final Known<KilnHeat> kiln;
+    private final Known<List<Step>> steps;
+    private final Known<DraftCase> draft;
+    private Known<Forecast> forecast;
+    private Known<FiringRun> allElectric;
+
+    private FiringReview(Design design, Known<KilnHeat> kiln, Known<List<Step>> steps, Known<DraftCase> draft) {
+        this.design = design;
+        this.kiln = kiln;
+        this.steps = steps;
+        this.draft = draft;
+    }
+
+    /** Prepares the firing of a design. */
+    public static FiringReview of(Design design, KilnGeometry geometry, Known<DraftCase> draft, Assumptions assume) {
+        FiringCase c = new FiringCase(design, geometry, assume);
+        return new FiringReview(design, c.kiln(), c.steps(), draft);
+    }
+
+    /** The kiln's heat balance input. */
+    public Known<KilnHeat> kiln() {
+        return kiln;
+    }
+
+    /** The steps as the model takes them. */
+    public Known<List<Step>> steps() {
+        return steps;
+    }
+
+    /** The forecast; lacks fields while kiln, load, steps, or (with gas or open ports) burners are not known. */
+    public synchronized Known<Forecast> forecast() {
+        if (forecast == null) {
+            List<String> needs = needs();
+            forecast = needs.isEmpty() ? Known.of(Forecast.of(kiln.value(), gas(), steps.value(), watched(), Numerics.STANDARD)) : Known.lacks(needs);
+        }
+        return forecast;
+    }
+
+    /** The same load fired by electricity alone through the same goals, ports plugged, all the power there is. */
+    public synchronized Known<FiringRun> allElectric() {
+        if (allElectric == null) {
+            List<String> needs = needs();
+            allElectric = needs.isEmpty() ? Known.of(Simulation.run(kiln.value(), GasExchange.NONE, steps.value().stream().map(FiringReview::electric).toList(), watched(),
+                    Numerics.STANDARD)) : Known.lacks(needs);
+        }
+        return allElectric;
+    }
+
+    private static Step electric(Step s) {
+        return Step.electric(s.goal(), s.rateKPerS());
+    }
+
+    private List<String> needs() {
+        List<String> needs = new ArrayList<>(kiln.needs());
+        needs.addAll(steps.needs());
+        if (steps.known() && steps.value().stream().anyMatch(Step::portsOpen)) {
+            needs.addAll(draft.needs());
+        }
+        return needs;
+    }
+
+    private GasExchange gas() {
+        return draft.known() ? new DraftGas(draft.value()) : GasExchange.NONE;
+    }
+
+    private static List<ConeWork> watched() {
+        Cones cones = Cones.load();
+        return WATCHED.stream().map(c -> ConeWork.of(cones.find(c).orElseThrow())).toList();
+    }
+
+    /** One row a step that was begun, for text, card and window; empty while the forecast lacks fields. */
+    public List<StepRow> rows(FireReview fire) {
+        if (!forecast().known()) {
+            return List.of();
+        }
+        List<StepRow> out = new ArrayList<>();
+        for (StepResult r : forecast().value().nominal().steps()) {
+            out.add(StepRow.of(r, design.firing().steps().get(r.index()), fire));
+        }
+        return out;
+    }
+
+    /** What firing costs: electricity and gas; null without prices. */
+    public Double cost(FiringRun run) {
+        Prices p = design.firing() == null ? null : design.firing().prices();
+        boolean gas = run.fuelKg() > 0;
+        if (p == null || p.perKwh() == null || gas && p.perKg() == null) {
+            return null;
+        }
+        return run.electricJ() / 3.6e6 * p.perKwh() + (gas ? run.fuelKg() * p.perKg() : 0);
+    }
+
+    /** Steps with gas, elements on and a reducing level, with the hottest chamber each reaches, K; empty while the steps are not known. */
+    public List<HotReduction> hotReduction() {
+        if (!steps.known()) {
+            return List.of();
+        }
+        List<HotReduction> out = new ArrayList<>();
+        for (int i = 0; i < design.firing().steps().size(); i++) {
+            var s = design.firing().steps().get(i);
+            boolean on = s.heat() == Heat.BOTH && (s.elementShare() == null || s.elementShare().share() > 0);
+            if (on && s.atmosphere() != null && AtmosphereLevel.named(s.atmosphere().id()).lambdaHigh() <= 1) {
+                out.add(new HotReduction(i, endK(i)));
+            }
+        }
+        return out;
+    }
+
+    /** Highest temperature that a step asks for, K; a hold keeps the one before. */
+    private double endK(int index) {
+        double k = kiln.known() ? kiln.value().roomK() : 293.15;
+        for (int i = 0; i <= index; i++) {
+            var s = design.firing().steps().get(i);
+            if (s.cone() != null) {
+                k = Cones.load().find(s.cone()).orElseThrow().ss60() + 273.15;
+            } else if (s.to() != null) {
+                k = s.to().si();
+            }
+        }
+        return k;
+    }
+
+    /** A step that reduces with the elements on. */
+    public record HotReduction(int step, double hottestK) {}
+}

@@ -22,8 +22,9 @@ public record Review(Design design, KilnGeometry geometry, FireReview fire, Supp
         KilnGeometry geometry = KilnGeometry.of(design);
         SupplyReview supply = SupplyReview.of(design, assume);
         FireReview fire = FireReview.of(design, geometry, supply, assume);
+        FiringReview firing = FiringReview.of(design, geometry, fire.kiln(), assume);
         RoomReview room = RoomReview.of(design, geometry, supply, fire, assume);
-        return new Review(design, geometry, fire, supply, room, new FiringReview(), assume.list());
+        return new Review(design, geometry, fire, supply, room, firing, assume.list());
     }
 
     /** Shapes only, quick enough for every pointer move. */
