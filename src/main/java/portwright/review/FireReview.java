@@ -52,6 +52,11 @@ public final class FireReview {
         this.draws = draws;
     }
 
+    /** The draft's input alone, for the firing's heat balance. */
+    static Known<DraftCase> draft(Design design, KilnGeometry geometry, Assumptions assume) {
+        return new FireCase(design, geometry, assume).build(BurnerGas.of(design));
+    }
+
     /** Prepares the fire of a design. */
     public static FireReview of(Design design, KilnGeometry geometry, SupplyReview supply, Assumptions assume) {
         FireCase c = new FireCase(design, geometry, assume);

@@ -116,6 +116,11 @@ public final class FiringReview {
         return run.electricJ() / 3.6e6 * p.perKwh() + (gas ? run.fuelKg() * p.perKg() : 0);
     }
 
+    /** Currency of the prices; null without prices. */
+    public String currency() {
+        return design.firing() == null || design.firing().prices() == null ? null : design.firing().prices().currency();
+    }
+
     /** Steps with gas, elements on and a reducing level, with the hottest chamber each reaches, K; empty while the steps are not known. */
     public List<HotReduction> hotReduction() {
         if (!steps.known()) {

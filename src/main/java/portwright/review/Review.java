@@ -20,9 +20,9 @@ public record Review(Design design, KilnGeometry geometry, FireReview fire, Supp
     public static Review of(Design design) {
         Assumptions assume = new Assumptions();
         KilnGeometry geometry = KilnGeometry.of(design);
-        SupplyReview supply = SupplyReview.of(design, assume);
+        FiringReview firing = FiringReview.of(design, geometry, FireReview.draft(design, geometry, assume), assume);
+        SupplyReview supply = SupplyReview.of(design, firing, assume);
         FireReview fire = FireReview.of(design, geometry, supply, assume);
-        FiringReview firing = FiringReview.of(design, geometry, fire.kiln(), assume);
         RoomReview room = RoomReview.of(design, geometry, supply, fire, assume);
         return new Review(design, geometry, fire, supply, room, firing, assume.list());
     }

@@ -25,10 +25,10 @@ public record StepTime(int index, double seconds, double startC, double endC, bo
     private static final double SLOW_K_PER_H = 50;
 
     /**
-     * The steps in order. A climb at {@code full} power is counted at 50 °C/h, a slow climb near the top, so that gas burns
-     * long (this project's judgement; the forecast shows the likely time).
+     * The steps in order. A climb at {@code full} power takes as long as the forecast says; where there is none, or it does not get there, it is
+     * counted at 50 °C/h, a slow climb near the top, so that gas burns long (this project's judgement).
      */
-    public static Known<List<StepTime>> of(Design design, Assumptions assume) {
+    public static Known<List<StepTime>> of(Design design, FiringReview firing, Assumptions assume) {
         if (design.firing() == null || design.firing().steps() == null) {
             return Known.lacks(List.of("firing.steps"));
         }
@@ -37,11 +37,10 @@ public record StepTime(int index, double seconds, double startC, double endC, bo
         double at = START_C;
         int i = 0;
         for (FiringStep s : design.firing().steps()) {
-            String field = "firing.steps[" + i + "]";
             double end = end(s, at);
-            double seconds = s.hold() != null ? s.hold().si() : Math.abs(end - at) / ratePerS(s, field, assume);
+            double seconds = s.hold() != null ? s.hold().si() : seconds(s, i, Math.abs(end - at), firing, assume);
             if (s.heat() == null) {
-                needs.add(field + ".heat");
+                needs.add("firing.steps[" + i + "].heat");
             } else {
                 boolean gas = s.heat() == Heat.GAS || s.heat() == Heat.BOTH;
                 boolean electric = (s.heat() == Heat.ELECTRIC || s.heat() == Heat.BOTH)
@@ -61,11 +60,17 @@ public record StepTime(int index, double seconds, double startC, double endC, bo
         return s.to() == null ? at : s.to().celsius();
     }
 
-    private static double ratePerS(FiringStep s, String field, Assumptions assume) {
+    private static double seconds(FiringStep s, int index, double rise, FiringReview firing, Assumptions assume) {
         if (s.rate() != null) {
-            return s.rate().si();
+            return rise / s.rate().si();
         }
-        assume.add(field + ".rate", "50 °C/h", "\"full\" is counted slow, so that gas and CO last long; the forecast shows the likely time");
-        return SLOW_K_PER_H / 3600;
+        if (firing.forecast().known()) {
+            var steps = firing.forecast().value().nominal().steps();
+            if (index < steps.size() && steps.get(index).reached()) {
+                return steps.get(index).seconds();
+            }
+        }
+        assume.add("firing.steps[" + index + "].rate", "50 °C/h", "\"full\" without a forecast that gets there is counted slow, so that gas and CO last long");
+        return rise / (SLOW_K_PER_H / 3600);
     }
 }

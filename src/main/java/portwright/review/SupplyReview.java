@@ -27,9 +27,9 @@ public record SupplyReview(Known<List<BurnerGas>> burners, Known<List<StepTime>>
     private static final double LB = 0.45359237;
 
     /** Runs the supply. */
-    public static SupplyReview of(Design design, Assumptions assume) {
+    public static SupplyReview of(Design design, FiringReview firing, Assumptions assume) {
         Known<List<BurnerGas>> burners = BurnerGas.of(design);
-        Known<List<StepTime>> steps = StepTime.of(design, assume);
+        Known<List<StepTime>> steps = StepTime.of(design, firing, assume);
         Boolean bottled = bottled(design);
         return new SupplyReview(burners, steps, bottled, run(design, burners, steps, bottled, assume));
     }

@@ -1,5 +1,8 @@
 package portwright.check.rules.room;
 
+import java.util.List;
+import portwright.review.Known;
+import portwright.review.FiringReview;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -37,7 +40,7 @@ class CommonPracticeTest {
         // even the breeze alone is over the 8 h limit
         Design design = TestDesigns.design(d);
         Assumptions assume = new Assumptions();
-        RoomReview room = RoomReview.of(design, KilnGeometry.of(design), SupplyReview.of(design, assume), null, assume);
+        RoomReview room = RoomReview.of(design, KilnGeometry.of(design), SupplyReview.of(design, FiringReview.of(design, KilnGeometry.of(design), Known.lacks(List.of("burners")), assume), assume), null, assume);
         assertThat(room.co().value().stated().average8hPpm()).isGreaterThan(room.co().value().eightHours().value());
         assertThat(room.chartCalm()).hasSizeGreaterThan(60);
         assertThat(room.chartStated()).hasSameSizeAs(room.chartCalm());

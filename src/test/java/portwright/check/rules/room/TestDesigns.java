@@ -1,5 +1,7 @@
 package portwright.check.rules.room;
 
+import portwright.review.Known;
+import portwright.review.FiringReview;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -118,7 +120,7 @@ final class TestDesigns {
     static CheckResult check(Design design) {
         Assumptions assume = new Assumptions();
         KilnGeometry geometry = KilnGeometry.of(design);
-        SupplyReview supply = SupplyReview.of(design, assume);
+        SupplyReview supply = SupplyReview.of(design, FiringReview.of(design, KilnGeometry.of(design), Known.lacks(List.of("burners")), assume), assume);
         RoomReview room = RoomReview.of(design, geometry, supply, null, assume);
         Review review = new Review(design, geometry, null, supply, room, null, assume.list());
         return new RuleBook(LimitTable.load()).check(review, Set.of(RuleBook.Section.ROOM));

@@ -1,0 +1,53 @@
+package portwright.check.rules.firing;
+
+import java.util.List;
+import java.util.Set;
+import portwright.check.Finding;
+import portwright.check.Findings;
+import portwright.check.Forbids;
+import portwright.check.Limits;
+import portwright.check.Measure;
+import portwright.check.Rule;
+import portwright.check.Severity;
+import portwright.review.FiringReview;
+import portwright.review.Review;
+import portwright.units.Format;
+
+/** Elements on in reducing gas: hotter than the film on the wire bears, or hotter than the alloy table goes. */
+public final class ElementAtmosphere implements Rule {
+    private static final double ZERO_C = 273.15;
+
+    @Override
+    public String id() {
+        return "element-atmosphere";
+    }
+
+    @Override
+    public Set<Forbids> canForbid() {
+        return Set.of();
+    }
+
+    @Override
+    public void check(Review review, Limits limits, Findings out) {
+        if (!review.firing().steps().known()) {
+            out.lacks(this, review.firing().steps().needs().toArray(String[]::new));
+            return;
+        }
+        for (FiringReview.HotReduction hot : review.firing().hotReduction()) {
+            double c = hot.hottestK() - ZERO_C;
+            double table = limits.value(id(), "table") - ZERO_C;
+            double film = limits.value(id(), "caution") - ZERO_C;
+            boolean outside = c > table * (1 + 1e-9);
+            if (outside || c > film * (1 + 1e-9)) {
+                String name = outside ? "table" : "caution";
+                double limit = outside ? table : film;
+                out.add(new Finding(id(), Severity.CAUTION, Forbids.NOTHING, List.of("step " + (hot.step() + 1)), new Measure(c, "°C"), new Measure(limit, "°C"),
+                        "Step " + (hot.step() + 1) + " reduces with the elements on up to " + Format.plain(c, 0) + " °C in the chamber; " + (outside
+                                ? "over " + Format.plain(limit, 0) + " °C no alloy table gives a permitted temperature in such gas."
+                                : "over " + Format.plain(limit, 0) + " °C the oxide film on the wire wears fast in such gas."),
+                        "Expect fewer firings from a set of elements. Fire once to bisque or glaze heat in air between reductions to renew the film; lower the element share near the top.",
+                        limits.source(id(), name), limits.setByUser(id(), name), List.of()));
+            }
+        }
+    }
+}

@@ -1,0 +1,59 @@
+package portwright.check.rules.firing;
+
+import java.util.List;
+import java.util.Set;
+import portwright.calc.firing.Forecast;
+import portwright.calc.firing.StepResult;
+import portwright.check.Finding;
+import portwright.check.Findings;
+import portwright.check.Forbids;
+import portwright.check.Limits;
+import portwright.check.Measure;
+import portwright.check.Rule;
+import portwright.check.Severity;
+import portwright.model.FiringStep;
+import portwright.review.FiringReview;
+import portwright.review.Review;
+import portwright.source.Source;
+import portwright.units.Format;
+
+/** The forecast reaches the end of every step. */
+public final class FiringReach implements Rule {
+    private static final double ZERO_C = 273.15;
+    private static final Source SOURCE = Source.judgement("computed heat balance; brick conductivity ±20 %");
+
+    @Override
+    public String id() {
+        return "firing-reach";
+    }
+
+    @Override
+    public Set<Forbids> canForbid() {
+        return Set.of();
+    }
+
+    @Override
+    public void check(Review review, Limits limits, Findings out) {
+        FiringReview firing = review.firing();
+        if (!firing.forecast().known()) {
+            out.lacks(this, firing.forecast().needs().toArray(String[]::new));
+            return;
+        }
+        Forecast f = firing.forecast().value();
+        if (f.nominal().reached() && f.slow().reached()) {
+            return;
+        }
+        StepResult last = last(f.nominal().reached() ? f.slow().steps() : f.nominal().steps());
+        FiringStep step = review.design().firing().steps().get(last.index());
+        String goal = step.hold() != null ? "its hold" : step.cone() != null ? "cone " + step.cone() : step.to().typed();
+        boolean nominal = !f.nominal().reached();
+        out.add(new Finding(id(), Severity.CAUTION, Forbids.NOTHING, List.of("step " + (last.index() + 1)), new Measure(last.endK() - ZERO_C, "°C"), null,
+                "Step " + (last.index() + 1) + (nominal ? " does not reach " : " may not reach ") + goal + ": the climb ends near " + Format.plain(last.endK() - ZERO_C, 0) + " °C"
+                        + (nominal ? "." : " where the brick conducts 20 % more than tabled."),
+                "Renew the elements, thicken lid and floor, fire a smaller load, or let the elements stay on a fixed share while gas burns.", SOURCE, false, List.of()));
+    }
+
+    private static StepResult last(List<StepResult> steps) {
+        return steps.get(steps.size() - 1);
+    }
+}

@@ -1,0 +1,2 @@
+/** Rules on the firing over time. */
+package portwright.check.rules.firing;

@@ -1,0 +1,48 @@
+package portwright.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import portwright.report.ForecastJson;
+import portwright.report.ForecastText;
+import portwright.review.Review;
+import portwright.sheet.AtomicFile;
+
+/** The firing over time. */
+@Command(name = "forecast", description = "The firing over time: climb, electricity, gas, damper and fire of each step.", mixinStandardHelpOptions = true)
+final class ForecastCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "DESIGN", description = "design file")
+    private Path file;
+
+    @Option(names = "--json", description = "one JSON object instead of text")
+    private boolean json;
+
+    @Option(names = "--csv", paramLabel = "FILE", description = "also write the time series as CSV")
+    private Path csv;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        Review review = Review.of(Designs.read(file));
+        if (!review.firing().forecast().known()) {
+            throw new UserError(Cli.MISUSE, file + ": the firing cannot be computed. Add " + String.join(", ", review.firing().forecast().needs()) + ".");
+        }
+        if (csv != null) {
+            try {
+                AtomicFile.write(csv, ForecastJson.csv(review).getBytes(StandardCharsets.UTF_8));
+            } catch (IOException e) {
+                throw new UserError(Cli.FAULT, csv + ": cannot be written (" + e.getMessage() + "). Nothing was left behind.");
+            }
+        }
+        spec.commandLine().getOut().print(json ? ForecastJson.write(review) : ForecastText.write(review));
+        return Cli.OK;
+    }
+}

@@ -1,0 +1,81 @@
+package portwright.report;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Locale;
+import portwright.calc.firing.FiringRun;
+import portwright.calc.firing.Forecast;
+import portwright.calc.firing.Sample;
+import portwright.review.FiringReview;
+import portwright.review.Review;
+import portwright.review.StepRow;
+
+/** The firing forecast as JSON and CSV. */
+public final class ForecastJson {
+    private static final double ZERO_C = 273.15;
+
+    private ForecastJson() {}
+
+    /** One object with steps, totals and the time series. */
+    public static String write(Review review) {
+        FiringReview firing = review.firing();
+        Forecast f = firing.forecast().value();
+        FiringRun run = f.nominal();
+        FiringRun electric = firing.allElectric().value();
+        ObjectNode root = Json.object();
+        root.put("portwright", 1).put("title", review.design().title()).put("reached", run.reached());
+        Json.number(root, "hours", run.endS() / 3600);
+        Json.number(root, "hoursLow", f.quick().reached() ? f.quick().endS() / 3600 : null);
+        Json.number(root, "hoursHigh", f.slow().reached() ? f.slow().endS() / 3600 : null);
+        Json.number(root, "topC", run.topK() - ZERO_C);
+        Json.number(root, "stallElectricC", f.stallElectricK() - ZERO_C);
+        Json.number(root, "stallWithGasC", f.stallAllK() - ZERO_C);
+        Json.number(root, "electricKwh", run.electricJ() / 3.6e6);
+        Json.number(root, "gasKg", run.fuelKg());
+        Json.number(root, "cost", firing.cost(run));
+        root.put("currency", firing.currency());
+        ObjectNode plain = root.putObject("allElectric").put("reached", electric.reached());
+        Json.number(plain, "hours", electric.endS() / 3600);
+        Json.number(plain, "electricKwh", electric.electricJ() / 3.6e6);
+        Json.number(plain, "cost", firing.cost(electric));
+        Json.number(root, "energyClosure", run.energy().closure());
+        ArrayNode steps = root.putArray("steps");
+        ObjectMapper mapper = new ObjectMapper();
+        for (StepRow r : firing.rows(review.fire())) {
+            ObjectNode all = mapper.valueToTree(r);
+            ObjectNode o = steps.addObject();
+            all.fields().forEachRemaining(e -> {
+                if (e.getValue().isNumber() && !e.getValue().isInt()) {
+                    Json.number(o, e.getKey(), e.getValue().asDouble());
+                } else {
+                    o.set(e.getKey(), e.getValue());
+                }
+            });
+        }
+        ArrayNode cones = root.putArray("cones");
+        run.cones().forEach(c -> Json.number(Json.number(cones.addObject().put("cone", c.cone()), "hours", c.timeS() / 3600), "chamberC", c.chamberK() - ZERO_C));
+        ArrayNode series = root.putArray("series");
+        for (Sample s : run.samples()) {
+            ObjectNode o = series.addObject();
+            Json.number(o, "hours", s.timeS() / 3600);
+            Json.number(o, "chamberC", s.chamberK() - ZERO_C);
+            Json.number(o, "climbKPerH", s.climbKPerS() * 3600);
+            Json.number(o, "electricKw", s.electricW() / 1000);
+            Json.number(o, "gasKgPerH", s.fuelKgPerS() * 3600);
+            Json.number(o, "lambda", s.lambda() > 0 ? s.lambda() : null);
+        }
+        return Json.text(root);
+    }
+
+    /** The time series as CSV, one row a sample. */
+    public static String csv(Review review) {
+        StringBuilder b = new StringBuilder("hours,step,chamberC,loadC,climbKPerH,electricKw,gasNetKw,gasKgPerH,airKgPerH,lambda,wallLossKw\n");
+        for (Sample s : review.firing().forecast().value().nominal().samples()) {
+            b.append(String.format(Locale.ROOT, "%.4f,%d,%.2f,%.2f,%.2f,%.4f,%.4f,%.5f,%.5f,%s,%.4f%n", s.timeS() / 3600, s.step() + 1, s.chamberK() - ZERO_C, s.loadK() - ZERO_C,
+                    s.climbKPerS() * 3600, s.electricW() / 1000, s.fuelNetW() / 1000, s.fuelKgPerS() * 3600, s.airKgPerS() * 3600,
+                    s.lambda() > 0 ? String.format(Locale.ROOT, "%.4f", s.lambda()) : "", s.wallLossW() / 1000));
+        }
+        return b.toString();
+    }
+}
