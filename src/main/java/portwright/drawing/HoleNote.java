@@ -51,9 +51,11 @@ public record HoleNote(int number, Hole hole, HoleSaw saw, double metalMm, boole
         return Math.abs(sawDifferenceMm()) > SAME_SAW_MM;
     }
 
-    /** The design diameter in both systems: {@code 1 3/8 in · 35 mm}. */
+    /** The design diameter in both systems, the typed one first: {@code 1 3/8 in · 35 mm}. */
     public String sizeWords() {
-        return both(hole.diameter());
+        String[] both = both(hole.diameter()).split(" · ");
+        String typed = hole.port().diameter().typed();
+        return typed.endsWith("m") ? both[1] + " · " + both[0] : both[0] + " · " + both[1];
     }
 
     /** {@code saw 1 3/8 in · 35 mm}, or the size asked for and the nearest saw with the difference. */

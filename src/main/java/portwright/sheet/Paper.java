@@ -16,7 +16,7 @@ import portwright.units.Format;
  */
 public record Paper(String name, double widthMm, double heightMm) {
     /** Smallest size on which the check pins (150 and 200 mm apart) and both bars stand clear of the margins. */
-    static final double MIN_WIDTH_MM = 190;
+    static final double MIN_WIDTH_MM = 200;
 
     static final double MIN_HEIGHT_MM = 270;
     /** PDF pages end at 14 400 points. */
