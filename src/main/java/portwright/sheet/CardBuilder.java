@@ -34,7 +34,17 @@ public final class CardBuilder {
     public record Computed(List<StepTravel> travel, String forecast) {
         /** From a review. */
         public static Computed of(Review review) {
-            return new Computed(StepTravel.of(review.fire()), "");
+            return new Computed(StepTravel.of(review.fire()), forecast(review));
+        }
+
+        private static String forecast(Review review) {
+            if (review.firing() == null || !review.firing().forecast().known()) {
+                return "";
+            }
+            var f = review.firing().forecast().value();
+            return Format.plain(f.nominal().endS() / 3600, 1) + " h (" + Format.plain(f.quick().endS() / 3600, 1) + " to " + Format.plain(f.slow().endS() / 3600, 1) + "), "
+                    + Format.plain(f.nominal().electricJ() / 3.6e6, 0) + " kWh, " + Format.plain(f.nominal().fuelKg(), 1) + " kg gas"
+                    + (f.nominal().reached() ? "" : "; the last goal is not reached");
         }
 
         public static Computed none() {
