@@ -50,6 +50,17 @@ public final class ForecastText {
         return b.toString();
     }
 
+    /** The forecast in one line; empty where it cannot be computed. */
+    public static String line(Review review) {
+        if (review.firing() == null || !review.firing().forecast().known()) {
+            return "";
+        }
+        Forecast f = review.firing().forecast().value();
+        FiringRun run = f.nominal();
+        return n(run.endS() / 3600, 1) + " h (" + n(f.quick().endS() / 3600, 1) + " to " + n(f.slow().endS() / 3600, 1) + "), " + n(run.electricJ() / 3.6e6, 0) + " kWh, "
+                + n(run.fuelKg(), 1) + " kg gas" + (run.reached() ? "" : "; the last goal is not reached");
+    }
+
     /** The trade's measure of power, with its two published points. */
     private static String powerPerSurface(Review review) {
         var kiln = review.firing().kiln().value();

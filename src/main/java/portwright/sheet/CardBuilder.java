@@ -13,6 +13,7 @@ import portwright.model.FiringStep;
 import portwright.model.Heat;
 import portwright.model.Port;
 import portwright.model.Role;
+import portwright.report.ForecastText;
 import portwright.review.Review;
 import portwright.review.StepTravel;
 import portwright.units.Format;
@@ -34,17 +35,7 @@ public final class CardBuilder {
     public record Computed(List<StepTravel> travel, String forecast) {
         /** From a review. */
         public static Computed of(Review review) {
-            return new Computed(StepTravel.of(review.fire()), forecast(review));
-        }
-
-        private static String forecast(Review review) {
-            if (review.firing() == null || !review.firing().forecast().known()) {
-                return "";
-            }
-            var f = review.firing().forecast().value();
-            return Format.plain(f.nominal().endS() / 3600, 1) + " h (" + Format.plain(f.quick().endS() / 3600, 1) + " to " + Format.plain(f.slow().endS() / 3600, 1) + "), "
-                    + Format.plain(f.nominal().electricJ() / 3.6e6, 0) + " kWh, " + Format.plain(f.nominal().fuelKg(), 1) + " kg gas"
-                    + (f.nominal().reached() ? "" : "; the last goal is not reached");
+            return new Computed(StepTravel.of(review.fire()), ForecastText.line(review));
         }
 
         public static Computed none() {
