@@ -1,0 +1,68 @@
+package portwright.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import portwright.file.DesignFile;
+import portwright.file.DesignText;
+import portwright.file.Starters;
+
+/** Writes a starter design, or lists them. */
+@Command(name = "new", description = "A starter design to change into your own kiln.", mixinStandardHelpOptions = true)
+final class NewCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "NAME", arity = "0..1", description = "name of the starter (see --list)")
+    private String name;
+
+    @Option(names = "-o", paramLabel = "FILE.json", description = "where to write")
+    private Path out;
+
+    @Option(names = "--list", description = "the starters with their titles")
+    private boolean list;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        PrintWriter print = spec.commandLine().getOut();
+        if (list) {
+            int width = Starters.names().stream().mapToInt(String::length).max().orElse(0);
+            Starters.names().forEach(n -> print.printf("%-" + width + "s  %s%n", n, Starters.title(n)));
+            return Cli.OK;
+        }
+        if (name == null || out == null) {
+            throw new UserError(Cli.MISUSE, "Write: new NAME -o FILE.json, or: new --list");
+        }
+        DesignText starter = Starters.find(name).orElseThrow(() -> new UserError(Cli.MISUSE, "There is no starter \"" + name + "\"."
+                + Starters.nearest(name).map(n -> " Did you mean " + n + "?").orElse("") + " Starters: " + String.join(", ", Starters.names()) + "."));
+        write(starter);
+        print.println(out + ": " + starter.get("title").orElse(name) + ". Measure your kiln and change the figures before you check it.");
+        return Cli.OK;
+    }
+
+    private void write(DesignText starter) {
+        try {
+            byte[] bytes = starter.toText().getBytes(StandardCharsets.UTF_8);
+            boolean other = Files.isRegularFile(out) && Files.size(out) > 0 && !(Files.size(out) == bytes.length && Arrays.equals(Files.readAllBytes(out), bytes));
+            if (other) {
+                throw new UserError(Cli.MISUSE, out + ": there is a file of that name already. Nothing was changed. Write to another name.");
+            }
+            DesignFile.save(out, starter);
+        } catch (IOException e) {
+            throw new UserError(Cli.FAULT, out + ": not written (" + reason(e) + "). No file was left.");
+        }
+    }
+
+    private static String reason(IOException e) {
+        return e instanceof java.nio.file.NoSuchFileException ? "there is no such folder" : e instanceof java.nio.file.AccessDeniedException ? "no permission" : e.getMessage();
+    }
+}
