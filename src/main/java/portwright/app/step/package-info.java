@@ -1,0 +1,2 @@
+/** The six steps of the job, one board each. */
+package portwright.app.step;
