@@ -8,6 +8,7 @@ import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.shape.StrokeLineJoin;
 import javafx.scene.text.Font;
 import javafx.scene.text.TextAlignment;
+import portwright.app.doc.View;
 import portwright.drawing.Flavour;
 import portwright.drawing.Ink;
 import portwright.drawing.LineStyle;

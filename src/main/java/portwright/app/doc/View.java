@@ -1,4 +1,4 @@
-package portwright.app.paint;
+package portwright.app.doc;
 
 import portwright.geometry.Pt;
 

@@ -1,0 +1,102 @@
+package portwright.app.doc;
+
+import java.util.EnumSet;
+import java.util.Set;
+import java.util.concurrent.Executor;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.function.Consumer;
+import portwright.check.CheckResult;
+import portwright.check.rules.RuleBook;
+import portwright.check.rules.RuleBook.Section;
+import portwright.model.Design;
+import portwright.review.Review;
+
+/**
+ * Checks a design: the shapes at once, everything else on a thread of its own. A newer design cancels the run before it, and a
+ * result that is no longer wanted is dropped.
+ */
+public final class CheckDesk implements AutoCloseable {
+    private static final Set<Section> QUICK = EnumSet.of(Section.GEOMETRY);
+
+    /** A full answer. */
+    public record Answer(Review review, CheckResult result, String fault) {}
+
+    private final RuleBook book;
+    private final Executor ui;
+    private final ExecutorService worker;
+    private long wanted;
+    private Future<?> running;
+
+    /**
+     * @param ui runs a task on the thread of the window
+     */
+    public CheckDesk(RuleBook book, Executor ui) {
+        this.book = book;
+        this.ui = ui;
+        this.worker = Executors.newSingleThreadExecutor(r -> {
+            Thread t = new Thread(r, "portwright check");
+            t.setDaemon(true);
+            return t;
+        });
+    }
+
+    /** The answer of the shapes alone, now. */
+    public Answer quick(Design design) {
+        Review review = Review.geometryOnly(design);
+        return new Answer(review, book.check(review, QUICK), null);
+    }
+
+    /** Starts the full run; the answer comes on the window's thread unless a newer run or {@link #cancel} overtakes it. */
+    public void full(Design design, Consumer<Answer> then) {
+        cancel();
+        long mine = wanted;
+        running = worker.submit(() -> {
+            Answer answer = run(design);
+            if (answer != null) {
+                ui.execute(() -> {
+                    if (mine == wanted) {
+                        running = null;
+                        then.accept(answer);
+                    }
+                });
+            }
+        });
+    }
+
+    private Answer run(Design design) {
+        if (Thread.currentThread().isInterrupted()) {
+            return null;
+        }
+        try {
+            Review review = Review.of(design);
+            return new Answer(review, book.check(review), null);
+        } catch (RuntimeException e) {
+            if (Thread.currentThread().isInterrupted()) {
+                return null;
+            }
+            return new Answer(null, null, e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage());
+        }
+    }
+
+    /** Gives up the run under way. */
+    public void cancel() {
+        wanted++;
+        if (running != null) {
+            running.cancel(true);
+            running = null;
+        }
+    }
+
+    /** Whether a run is under way. */
+    public boolean busy() {
+        return running != null;
+    }
+
+    @Override
+    public void close() {
+        cancel();
+        worker.shutdownNow();
+    }
+}

@@ -1,0 +1,39 @@
+package portwright.app.doc;
+
+import java.util.Set;
+
+/** The six steps of the job, and which rules belong to which. */
+public enum Step {
+    KILN("Kiln", Set.of("facet-rule", "brick-kind", "jacket", "vent-fan")),
+    PORTS("Ports", Set.of("inside-chamber", "edge-distance", "port-spacing", "weakest-section", "element-clearance", "fitting-clearance",
+            "joint-sliver", "one-brick", "post-in-flame", "shelf-over-inlet", "flame-path", "flame-on-element", "flame-at-wall",
+            "flame-on-fitting", "flue-over-inlet", "port-balance", "burner-room", "port-size", "saw-size", "saw-depth", "near-flame")),
+    GAS("Gas", Set.of("burner-fit", "jet-in-hole", "flue-inlet-ratio", "clean-burn", "inlet-draw", "chamber-pressure", "damper-range",
+            "damper-cover", "gas-load", "flue-load", "soot", "flame-supervision", "supply-pressure")),
+    ROOM("Room", Set.of("cylinder-place", "cylinder-boil-off", "room-place", "room-co", "room-oxygen", "combustion-air", "co-alarm",
+            "gas-alarm", "room-heat", "floor-fire", "above-flue")),
+    FIRING("Firing", Set.of("gas-on-temperature", "gas-off-temperature", "element-atmosphere", "thermocouple-range", "cylinder-lasts", "firing-reach")),
+    PAPER("Paper", Set.of());
+
+    private final String word;
+    private final Set<String> rules;
+
+    Step(String word, Set<String> rules) {
+        this.word = word;
+        this.rules = rules;
+    }
+
+    public String word() {
+        return word;
+    }
+
+    /** The step at which a rule's finding is mended. */
+    public static Step of(String rule) {
+        for (Step s : values()) {
+            if (s.rules.contains(rule)) {
+                return s;
+            }
+        }
+        return PORTS;
+    }
+}

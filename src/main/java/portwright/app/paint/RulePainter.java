@@ -1,0 +1,74 @@
+package portwright.app.paint;
+
+import javafx.geometry.VPos;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.text.TextAlignment;
+import portwright.app.doc.Scale;
+import portwright.app.doc.View;
+import portwright.drawing.Ink;
+import portwright.model.UnitSystem;
+
+/** The boxwood rule along the edges of the board. */
+public final class RulePainter {
+    /** Breadth of a rule, px. */
+    public static final double BREADTH = 29;
+
+    private RulePainter() {}
+
+    /** The rule along the top, from {@code left} on; {@code flip} −1 when x runs to the left. */
+    public static void top(GraphicsContext g, Palette p, View v, UnitSystem units, double left, double width) {
+        g.setFill(p.of(Ink.BOXWOOD));
+        g.fillRect(0, 0, width, BREADTH);
+        g.setStroke(p.of(Ink.BOXINK));
+        g.setFill(p.of(Ink.BOXINK));
+        g.setLineDashes();
+        g.setLineWidth(1);
+        g.setFont(Fonts.sans(12.5));
+        g.setTextAlign(TextAlignment.CENTER);
+        g.setTextBaseline(VPos.BASELINE);
+        for (Scale.Tick t : Scale.ticks(v.toMm(left, 0).x(), v.toMm(width, 0).x(), v.scale(), units, true)) {
+            double x = Math.round(v.x(t.mm())) + 0.5;
+            g.strokeLine(x, BREADTH, x, BREADTH - (t.rank() == 2 ? 12 : t.rank() == 1 ? 8 : 5));
+            if (t.words() != null && x > left + 8 && x < width - 8) {
+                g.fillText(t.words(), x, 14);
+            }
+        }
+        g.setTextAlign(TextAlignment.CENTER);
+        g.fillText(units == UnitSystem.INCH ? "in" : "mm", BREADTH / 2, 19);
+    }
+
+    /** The rule along the left edge. */
+    public static void left(GraphicsContext g, Palette p, View v, UnitSystem units, double top, double height) {
+        g.setFill(p.of(Ink.BOXWOOD));
+        g.fillRect(0, top, BREADTH, height - top);
+        g.setStroke(p.of(Ink.BOXINK));
+        g.setFill(p.of(Ink.BOXINK));
+        g.setLineDashes();
+        g.setLineWidth(1);
+        g.setFont(Fonts.sans(12.5));
+        g.setTextAlign(TextAlignment.RIGHT);
+        g.setTextBaseline(VPos.CENTER);
+        for (Scale.Tick t : Scale.ticks(v.toMm(0, height).y(), v.toMm(0, top).y(), v.scale(), units, true)) {
+            double y = Math.round(v.y(t.mm())) + 0.5;
+            g.strokeLine(BREADTH, y, BREADTH - (t.rank() == 2 ? 11 : t.rank() == 1 ? 8 : 5), y);
+            if (t.words() != null && y > top + 8 && y < height - 8) {
+                g.fillText(t.words(), t.words().length() > 3 ? 25 : 17, y, 22);
+            }
+        }
+        g.setTextBaseline(VPos.BASELINE);
+        g.setTextAlign(TextAlignment.LEFT);
+    }
+
+    /** Blue pointers on both rules at a canvas point, with dotted lines to it. */
+    public static void pointers(GraphicsContext g, Palette p, double x, double y, double width, double height) {
+        g.setStroke(p.of(Ink.COBALT));
+        g.setLineWidth(1.2);
+        g.setLineDashes(1.4, 5);
+        g.strokeLine(x, BREADTH, x, height);
+        g.strokeLine(BREADTH, y, width, y);
+        g.setLineDashes();
+        g.setFill(p.of(Ink.COBALT));
+        g.fillPolygon(new double[] {x - 8, x + 8, x}, new double[] {BREADTH - 12, BREADTH - 12, BREADTH}, 3);
+        g.fillPolygon(new double[] {BREADTH - 12, BREADTH - 12, BREADTH}, new double[] {y - 8, y + 8, y}, 3);
+    }
+}

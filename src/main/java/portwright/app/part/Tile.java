@@ -1,0 +1,84 @@
+package portwright.app.part;
+
+import javafx.geometry.Pos;
+import javafx.scene.control.ContentDisplay;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.VBox;
+import portwright.app.doc.StepCount;
+
+/** A test tile that hangs on the rail: one step of the job with its counts. */
+public final class Tile extends ToggleButton {
+    private static final String SHAPE = "M6,17 L33,17 C38,17 40,14 42,9 C44,3 47,0 51,0 L69,0 C73,0 76,3 78,9 C80,14 82,17 87,17 L114,17"
+            + " C117,17 120,20 120,23 L120,66 C120,69 117,72 114,72 L6,72 C3,72 0,69 0,66 L0,23 C0,20 3,17 6,17 Z"
+            + " M60,4 C57.8,4 56,5.8 56,8 C56,10.2 57.8,12 60,12 C62.2,12 64,10.2 64,8 C64,5.8 62.2,4 60,4 Z";
+
+    private final int number;
+    private final Label word = new Label();
+    private final HBox counts = new HBox(4);
+    private final String name;
+    private boolean narrow;
+
+    public Tile(int number, String name) {
+        this.number = number;
+        this.name = name;
+        getStyleClass().setAll("test-tile");
+        setStyle("-fx-shape: \"" + SHAPE + "\";");
+        word.getStyleClass().add("tile-word");
+        counts.setAlignment(Pos.CENTER);
+        counts.setMinHeight(18);
+        VBox box = new VBox(1, word, counts);
+        box.setAlignment(Pos.CENTER);
+        setGraphic(box);
+        setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
+        setAlignment(Pos.CENTER);
+        selectedProperty().addListener((o, a, b) -> size());
+        size();
+    }
+
+    private void size() {
+        double w = narrow ? 62 : 120;
+        setMinSize(w, isSelected() ? 79 : 68);
+        setPrefSize(w, isSelected() ? 79 : 68);
+        setMaxSize(w, isSelected() ? 79 : 68);
+        word.setText(narrow ? String.valueOf(number) : number + " " + name);
+    }
+
+    /** In a narrow window only number and sign stay. */
+    public void narrow(boolean on) {
+        narrow = on;
+        size();
+    }
+
+    /** Shows the counts of the step. */
+    public void show(StepCount c) {
+        counts.getChildren().clear();
+        add(Sign.STOP, c.stops());
+        add(Sign.CAUTION, c.cautions());
+        if (c.stops() == 0) {
+            add(Sign.UNCHECKED, c.notChecked());
+        }
+        if (counts.getChildren().isEmpty()) {
+            counts.getChildren().add(Sign.CLEAR.draw(14));
+        }
+        setAccessibleText("step " + number + " " + name + ", " + c.words());
+    }
+
+    private void add(Sign sign, int count) {
+        if (count > 0) {
+            Label l = new Label(String.valueOf(count));
+            l.getStyleClass().add("tile-count");
+            HBox pair = new HBox(4, sign.draw(14), l);
+            pair.setAlignment(Pos.CENTER);
+            counts.getChildren().add(pair);
+        }
+    }
+
+    @Override
+    public void fire() {
+        if (!isSelected()) {
+            super.fire();
+        }
+    }
+}
