@@ -1,0 +1,238 @@
+package portwright.app.board;
+
+import java.util.List;
+import javafx.scene.AccessibleRole;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.layout.Region;
+import javafx.scene.shape.Rectangle;
+import portwright.app.doc.Document;
+import portwright.app.doc.Moves;
+import portwright.app.doc.Picture;
+import portwright.app.doc.Plot;
+import portwright.app.doc.View;
+import portwright.app.paint.BoardLook;
+import portwright.app.paint.CanvasPen;
+import portwright.app.paint.Palette;
+import portwright.app.paint.RulePainter;
+import portwright.check.Finding;
+import portwright.drawing.Box;
+import portwright.drawing.PartLook;
+import portwright.geometry.Pt;
+import portwright.model.UnitSystem;
+
+/** The drawing, true to scale, between two boxwood rules. One canvas for the part, one for what moves over it. */
+public final class Board extends Region {
+    private static final double KEEP_OUT_MM = 25;
+
+    private final Document doc;
+    private final Canvas still = new Canvas();
+    private final Canvas live = new Canvas();
+    private final Region probe = new Region();
+    private final Marks marks = new Marks();
+    private final BoardKeys keys;
+    private final BoardMouse mouse;
+    private Picture picture = Picture.FLOOR_HOT;
+    private View view;
+    private Plot plot;
+    private boolean fitted = true;
+    private Runnable onPicture = () -> {};
+    private SectionWords sectionWords = SectionWords.NONE;
+
+    public Board(Document doc) {
+        this.doc = doc;
+        getStyleClass().add("board");
+        probe.getStyleClass().add("colour-probe");
+        probe.setVisible(false);
+        probe.setManaged(false);
+        probe.backgroundProperty().addListener((o, a, b) -> redraw());
+        getChildren().addAll(probe, still, live);
+        setFocusTraversable(true);
+        setAccessibleRole(AccessibleRole.NODE);
+        Rectangle clip = new Rectangle();
+        clip.widthProperty().bind(widthProperty());
+        clip.heightProperty().bind(heightProperty());
+        setClip(clip);
+        setMinSize(200, 200);
+        mouse = new BoardMouse(this, doc);
+        mouse.install();
+        keys = new BoardKeys(this, doc);
+        keys.install();
+        focusedProperty().addListener((o, a, b) -> redrawLive());
+        doc.listen(c -> {
+            if (c == Document.Change.SELECTION) {
+                redraw();
+            } else if (c != Document.Change.SAVED) {
+                rebuild();
+            }
+        });
+    }
+
+    /** Called when the board turns to another picture by itself. */
+    public void onPicture(Runnable run) {
+        onPicture = run;
+    }
+
+    public Picture picture() {
+        return picture;
+    }
+
+    /** Turns to a picture and fits it. */
+    public void show(Picture p) {
+        boolean same = picture.samePart(p);
+        picture = p;
+        marks.clearMeasure();
+        plot = null;
+        if (!same || fitted || view == null) {
+            fit();
+        } else {
+            view = new View(-view.cx(), view.cy(), view.px(), view.py(), view.scale());
+            redraw();
+        }
+        onPicture.run();
+    }
+
+    /** Whether the picture is being fitted to the board whenever that changes its size. */
+    public void fit() {
+        fitted = true;
+        view = null;
+        redraw();
+    }
+
+    /** Puts back what the hand drags; false when it drags nothing. */
+    boolean dropDrag() {
+        return mouse.escape();
+    }
+
+    Marks marks() {
+        return marks;
+    }
+
+    /** Words of the last full review for the section. */
+    public void sectionWords(SectionWords words) {
+        sectionWords = words;
+        if (picture == Picture.SECTION) {
+            redraw();
+        }
+    }
+
+    View view() {
+        return view;
+    }
+
+    void view(View v) {
+        fitted = false;
+        view = v;
+        redraw();
+    }
+
+    Plot plot() {
+        if (plot == null) {
+            List<Finding> findings = doc.result().findings();
+            plot = new Plot(doc.shapes().geometry(), picture, findings, new PartLook(false, false, KEEP_OUT_MM));
+        }
+        return plot;
+    }
+
+    UnitSystem units() {
+        return Moves.units(doc.text());
+    }
+
+    private void rebuild() {
+        plot = null;
+        redraw();
+    }
+
+    @Override
+    protected void layoutChildren() {
+        double w = getWidth();
+        double h = getHeight();
+        for (Canvas c : List.of(still, live)) {
+            c.setWidth(Math.max(1, w));
+            c.setHeight(Math.max(1, h));
+        }
+        if (fitted) {
+            view = null;
+        }
+        redraw();
+    }
+
+    private View fitView() {
+        Box b = plot().bounds();
+        double left = RulePainter.BREADTH;
+        double margin = getWidth() < 560 || getHeight() < 460 ? 26 : 62;
+        double room = picture == Picture.SECTION ? SectionDeck.room(getWidth()) : 0;
+        double extra = picture == Picture.SECTION ? 150 : 0;
+        return View.fit(b.minX(), b.minY() - (picture == Picture.SECTION ? extra : 0), b.maxX(), b.maxY() + extra / 4, left, left, getWidth() - left - room, getHeight() - left, margin);
+    }
+
+    /** Paints everything. */
+    public void redraw() {
+        if (getWidth() < 40 || getHeight() < 40) {
+            return;
+        }
+        if (view == null) {
+            view = fitView();
+        }
+        Palette p = Palette.of(probe);
+        GraphicsContext g = still.getGraphicsContext2D();
+        double w = still.getWidth();
+        double h = still.getHeight();
+        g.clearRect(0, 0, w, h);
+        double left = RulePainter.BREADTH;
+        CanvasPen pen = CanvasPen.screen(g, view, p);
+        g.save();
+        g.beginPath();
+        g.rect(left, left, w - left, h - left);
+        g.clip();
+        if (picture == Picture.SECTION) {
+            SectionDeck.under(g, pen, view, p, plot().kiln(), sectionWords, w, h);
+        }
+        Pt a = view.toMm(left, h);
+        Pt b = view.toMm(w, left);
+        plot().paint(pen, new Box(a.x(), a.y(), b.x(), b.y()));
+        if (picture == Picture.SECTION) {
+            SectionDeck.over(g, pen, view, p, plot().kiln(), sectionWords, w, h);
+        }
+        BoardLook.tapes(g, p, plot(), view, w, h);
+        BoardLook.emptyHint(g, p, plot(), w, h);
+        g.restore();
+        RulePainter.left(g, p, view, units(), left, h);
+        RulePainter.top(g, p, view, units(), left, w);
+        BoardLook.scaleWords(g, p, view, w, h);
+        redrawLive();
+    }
+
+    /** Paints what moves: selection, flags, pointers, read-out, measure. */
+    void redrawLive() {
+        if (view == null) {
+            return;
+        }
+        GraphicsContext g = live.getGraphicsContext2D();
+        g.clearRect(0, 0, live.getWidth(), live.getHeight());
+        LivePainter.paint(g, Palette.of(probe), this, doc, live.getWidth(), live.getHeight());
+    }
+
+    void onChanged() {
+        onPicture.run();
+    }
+
+    /** Acts as the key would: used by the hints on the board and by tests. */
+    public void press(String action) {
+        keys.act(action);
+    }
+
+    public boolean snapping() {
+        return marks.snap;
+    }
+
+    public boolean measuring() {
+        return marks.measuring;
+    }
+
+    /** Canvas point of a part's point, for tests and pictures. */
+    public Pt canvasPoint(portwright.geometry.Face face, Pt p) {
+        Pt q = plot().toPicture(face, p);
+        return new Pt(view.x(q.x()), view.y(q.y()));
+    }
+}

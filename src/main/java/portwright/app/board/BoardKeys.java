@@ -1,0 +1,240 @@
+package portwright.app.board;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import portwright.app.doc.Document;
+import portwright.app.doc.Moves;
+import portwright.app.doc.Parts;
+import portwright.app.doc.Picture;
+import portwright.app.doc.Templates;
+import portwright.file.DesignText;
+import portwright.geometry.Face;
+import portwright.geometry.FittingShape;
+import portwright.geometry.Hole;
+import portwright.geometry.Pt;
+import portwright.model.On;
+import portwright.model.Role;
+import portwright.model.UnitSystem;
+
+/** The keys of the board; letters act only while it has the focus. */
+final class BoardKeys {
+    private final Board board;
+    private final Document doc;
+
+    BoardKeys(Board board, Document doc) {
+        this.board = board;
+        this.doc = doc;
+    }
+
+    void install() {
+        board.setOnKeyPressed(this::key);
+    }
+
+    private void key(KeyEvent e) {
+        if (e.isShortcutDown() || e.isControlDown()) {
+            return;
+        }
+        switch (e.getCode()) {
+            case LEFT -> nudge(-1, 0, e);
+            case RIGHT -> nudge(1, 0, e);
+            case UP -> nudge(0, 1, e);
+            case DOWN -> nudge(0, -1, e);
+            case PLUS, ADD, EQUALS -> zoom(1.2);
+            case MINUS, SUBTRACT -> zoom(1 / 1.2);
+            case TAB -> {
+                if (board.marks().measuring) {
+                    board.marks().centreToCentre = !board.marks().centreToCentre;
+                    board.redrawLive();
+                } else {
+                    return;
+                }
+            }
+            case ESCAPE -> act("escape");
+            case DELETE, BACK_SPACE -> act("delete");
+            case N, D, I, C, S, M, T, F, PERIOD, COMMA -> act(e.isShiftDown() && e.getCode() == KeyCode.I ? "mirror-y" : letter(e.getCode()));
+            default -> {
+                return;
+            }
+        }
+        e.consume();
+    }
+
+    private static String letter(KeyCode c) {
+        return switch (c) {
+            case N -> "new";
+            case D -> "duplicate";
+            case I -> "mirror";
+            case C -> "spread";
+            case S -> "snap";
+            case M -> "measure";
+            case T -> "turn";
+            case PERIOD -> "next";
+            case COMMA -> "previous";
+            default -> "fit";
+        };
+    }
+
+    private void zoom(double f) {
+        board.view(board.view().zoomed(f, board.getWidth() / 2, board.getHeight() / 2));
+    }
+
+    void act(String what) {
+        switch (what) {
+            case "snap" -> {
+                board.marks().snap = !board.marks().snap;
+                board.redraw();
+            }
+            case "measure" -> {
+                board.marks().measuring = !board.marks().measuring;
+                board.marks().clearMeasure();
+                board.redraw();
+            }
+            case "turn" -> board.show(board.picture().turned());
+            case "fit" -> board.fit();
+            case "escape" -> {
+                if (board.dropDrag()) {
+                    return;
+                }
+                board.marks().clearMeasure();
+                board.marks().measuring = false;
+                doc.select(null);
+                board.redraw();
+            }
+            case "next" -> step(1);
+            case "previous" -> step(-1);
+            case "new" -> add();
+            case "delete" -> delete();
+            case "duplicate" -> copy(null);
+            case "mirror" -> copy("x");
+            case "mirror-y" -> copy("y");
+            case "spread" -> spread();
+            default -> throw new IllegalArgumentException(what);
+        }
+        board.onChanged();
+    }
+
+    /** Selects the next part in the picture. */
+    private void step(int by) {
+        List<String> names = new ArrayList<>();
+        for (Hole h : board.plot().kiln().holes()) {
+            if (board.plot().shows(h.face())) {
+                names.add(h.name());
+            }
+        }
+        for (FittingShape f : board.plot().kiln().fittings()) {
+            if (board.plot().shows(f.face())) {
+                names.add(f.name());
+            }
+        }
+        if (!names.isEmpty()) {
+            int i = names.indexOf(doc.selected());
+            doc.select(names.get(i < 0 ? 0 : Math.floorMod(i + by, names.size())));
+        }
+    }
+
+    private record Spot(String path, Face face, Pt at, Role role) {}
+
+    private Spot chosen() {
+        String path = doc.selected() == null ? null : Parts.path(doc.text(), doc.selected());
+        if (path == null || !doc.text().has(path + ".at")) {
+            return null;
+        }
+        for (Hole h : doc.shapes().geometry().holes()) {
+            if (h.name().equals(doc.selected())) {
+                return new Spot(path, h.face(), h.centre(), h.port().role());
+            }
+        }
+        for (FittingShape f : doc.shapes().geometry().fittings()) {
+            if (f.name().equals(doc.selected())) {
+                return new Spot(path, f.face(), new Pt(f.fitting().at().xMm(), f.fitting().at().yMm()), null);
+            }
+        }
+        return null;
+    }
+
+    private void nudge(int dx, int dy, KeyEvent e) {
+        Spot s = chosen();
+        if (s == null) {
+            board.view(board.view().moved(-dx * 40, dy * 40));
+            return;
+        }
+        boolean inch = board.units() == UnitSystem.INCH;
+        double step = e.isAltDown() ? 0.1 : e.isShiftDown() ? inch ? 12.7 : 10 : inch ? 25.4 / 16 : 1;
+        double sx = board.picture().mirrored() ? -dx : dx;
+        doc.edit("nudge " + doc.selected(), "nudge " + s.path(), t -> Moves.by(t, s.path(), s.at(), sx * step, dy * step));
+    }
+
+    private void add() {
+        Picture pic = board.picture();
+        On on = pic == Picture.SECTION ? On.FLOOR : pic.face().on();
+        String role = on == On.LID ? "flue" : "inlet";
+        String name = Templates.free(doc.text(), role);
+        Pt at = freeSpot(on);
+        int panel = on == On.WALL ? 1 : 0;
+        if (doc.edit("add " + name, t -> Moves.addPort(t, role, on.id(), panel, at, name)).isEmpty()) {
+            doc.select(name);
+        }
+    }
+
+    /** A place near the middle that no hole has yet. */
+    private Pt freeSpot(On on) {
+        if (on == On.WALL) {
+            return new Pt(0, Math.rint(board.plot().kiln().height() / 2));
+        }
+        double step = board.units() == UnitSystem.INCH ? 25.4 : 25;
+        double reach = board.plot().kiln().shortWidth() / 2 * 0.6;
+        for (double x = 0; x < reach; x += step) {
+            for (double s : new double[] {1, -1}) {
+                Pt p = new Pt(s * x, 0);
+                if (doc.shapes().geometry().holes(on).stream().allMatch(h -> h.centre().distance(p) > h.diameter() + 50)) {
+                    return p;
+                }
+            }
+        }
+        return new Pt(0, step);
+    }
+
+    private void delete() {
+        String name = doc.selected();
+        String path = name == null ? null : Parts.path(doc.text(), name);
+        if (path != null && doc.edit("delete " + name, t -> Moves.delete(t, path)).isEmpty()) {
+            doc.select(null);
+        }
+    }
+
+    private void copy(String axis) {
+        Spot s = chosen();
+        if (s == null) {
+            return;
+        }
+        double off = board.units() == UnitSystem.INCH ? 50.8 : 50;
+        Pt to = axis == null ? s.at().plus(s.at().x() > 0 ? -off : off, 0)
+                : axis.equals("y") || Math.abs(s.at().x()) < 0.05 ? new Pt(s.at().x(), -s.at().y()) : new Pt(-s.at().x(), s.at().y());
+        String stem = doc.selected().replaceAll(" ?([A-Z]|\\d+)$", "");
+        String name = Templates.free(doc.text(), stem.isEmpty() ? "part" : stem);
+        String verb = axis == null ? "duplicate " : "mirror ";
+        if (doc.edit(verb + doc.selected(), t -> Moves.copy(t, s.path(), name, to)).isEmpty()) {
+            doc.select(name);
+        }
+    }
+
+    private void spread() {
+        Spot s = chosen();
+        if (s == null || s.role() == null || s.face().on() == On.WALL) {
+            return;
+        }
+        DesignText text = doc.text();
+        List<String> paths = new ArrayList<>();
+        paths.add(s.path());
+        for (Hole h : doc.shapes().geometry().holes(s.face().on())) {
+            String p = Parts.path(text, h.name());
+            if (h.port().role() == s.role() && !p.equals(s.path())) {
+                paths.add(p);
+            }
+        }
+        doc.edit("spread on a circle", t -> Moves.spread(t, paths, s.at()));
+    }
+
+}

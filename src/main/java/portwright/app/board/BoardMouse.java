@@ -1,0 +1,187 @@
+package portwright.app.board;
+
+import java.util.Optional;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.input.ScrollEvent;
+import portwright.app.doc.Document;
+import portwright.app.doc.Hits;
+import portwright.app.doc.Lengths;
+import portwright.app.doc.Moves;
+import portwright.app.doc.Parts;
+import portwright.app.doc.Snap;
+import portwright.app.doc.View;
+import portwright.file.DesignText;
+import portwright.geometry.Face;
+import portwright.geometry.Hole;
+import portwright.geometry.Pt;
+
+/** The pointer on the board: select, drag a part, drag paper, zoom at the pointer, measure. */
+final class BoardMouse {
+    private static final double CATCH_PX = 8;
+
+    private final Board board;
+    private final Document doc;
+    private Hits.Hit held;
+    private Pt grip;
+    private DesignText before;
+    private String path;
+    private double lastX;
+    private double lastY;
+    private boolean moved;
+
+    BoardMouse(Board board, Document doc) {
+        this.board = board;
+        this.doc = doc;
+    }
+
+    void install() {
+        board.setOnMousePressed(this::press);
+        board.setOnMouseDragged(this::drag);
+        board.setOnMouseReleased(this::release);
+        board.setOnMouseMoved(this::hover);
+        board.setOnMouseExited(e -> {
+            board.marks().hovered = null;
+            board.redrawLive();
+        });
+        board.setOnScroll(this::scroll);
+        board.setOnZoom(e -> board.view(board.view().zoomed(e.getZoomFactor(), e.getX(), e.getY())));
+    }
+
+    private void scroll(ScrollEvent e) {
+        if (e.getDeltaY() != 0) {
+            board.view(board.view().zoomed(Math.pow(1.0018, e.getDeltaY()), e.getX(), e.getY()));
+        }
+        e.consume();
+    }
+
+    private Optional<Hits.Hit> at(double x, double y) {
+        View v = board.view();
+        return Hits.at(board.plot(), v.toMm(x, y), CATCH_PX / v.scale());
+    }
+
+    private void press(MouseEvent e) {
+        board.requestFocus();
+        lastX = e.getX();
+        lastY = e.getY();
+        moved = false;
+        held = null;
+        if (board.marks().measuring) {
+            measure(e);
+            return;
+        }
+        Optional<Hits.Hit> hit = e.getButton() == MouseButton.PRIMARY ? at(e.getX(), e.getY()) : Optional.empty();
+        if (hit.isPresent()) {
+            doc.select(hit.get().name());
+            path = Parts.path(doc.text(), hit.get().name());
+            if (hit.get().movable() && path != null) {
+                held = hit.get();
+                before = doc.text();
+                Pt p = board.plot().toPart(held.face(), board.view().toMm(e.getX(), e.getY()));
+                Pt c = centre();
+                grip = new Pt(c.x() - p.x(), c.y() - p.y());
+            }
+        } else if (e.getButton() == MouseButton.PRIMARY && e.getClickCount() == 1) {
+            doc.select(null);
+        }
+    }
+
+    private Pt centre() {
+        for (Hole h : board.plot().kiln().holes()) {
+            if (h.name().equals(held.name())) {
+                return h.centre();
+            }
+        }
+        return board.plot().kiln().fittings().stream().filter(f -> f.name().equals(held.name()))
+                .map(f -> new Pt(f.fitting().at().xMm(), f.fitting().at().yMm())).findFirst().orElse(new Pt(0, 0));
+    }
+
+    private void drag(MouseEvent e) {
+        if (board.marks().measuring) {
+            return;
+        }
+        if (held == null) {
+            board.view(board.view().moved(e.getX() - lastX, e.getY() - lastY));
+            lastX = e.getX();
+            lastY = e.getY();
+            return;
+        }
+        if (!moved && Math.hypot(e.getX() - lastX, e.getY() - lastY) < 3) {
+            return;
+        }
+        moved = true;
+        dragTo(e.getX(), e.getY(), e.isAltDown());
+    }
+
+    private void dragTo(double x, double y, boolean free) {
+        Pt q = board.plot().toPart(held.face(), board.view().toMm(x, y));
+        Pt p = new Pt(Lengths.grain(q.x() + grip.x(), board.units(), free), Lengths.grain(q.y() + grip.y(), board.units(), free));
+        board.marks().caught = null;
+        board.marks().dragged = held.name();
+        if (board.marks().snap && !free) {
+            Face face = held.face();
+            Optional<Snap.Catch> c = Snap.of(board.plot().kiln(), face, held.name(), q.plus(grip.x(), grip.y()), CATCH_PX / board.view().scale(), board.units());
+            if (c.isPresent()) {
+                p = c.get().at();
+                board.marks().caught = c.get().words();
+            }
+        }
+        doc.preview(Moves.to(before, path, p));
+    }
+
+    private void release(MouseEvent e) {
+        if (held != null && moved) {
+            String name = held.name();
+            held = null;
+            board.marks().dragged = null;
+            doc.commitPreview("move " + name, before);
+            board.redrawLive();
+        }
+        held = null;
+    }
+
+    private void hover(MouseEvent e) {
+        String name = at(e.getX(), e.getY()).map(Hits.Hit::name).orElse(null);
+        boolean changed = name == null ? board.marks().hovered != null : true;
+        board.marks().hovered = name;
+        board.marks().hoverAt = new Pt(e.getX(), e.getY());
+        if (changed) {
+            board.redrawLive();
+        }
+    }
+
+    private void measure(MouseEvent e) {
+        Marks m = board.marks();
+        Pt p = board.view().toMm(e.getX(), e.getY());
+        double r = 0;
+        Optional<Hits.Hit> hit = at(e.getX(), e.getY());
+        if (hit.isPresent()) {
+            for (Hole h : board.plot().kiln().holes()) {
+                if (h.name().equals(hit.get().name())) {
+                    p = board.plot().toPicture(h.face(), h.centre());
+                    r = h.diameter() / 2;
+                }
+            }
+        }
+        if (m.measureA == null || m.measureB != null) {
+            m.measureA = p;
+            m.radiusA = r;
+            m.measureB = null;
+        } else {
+            m.measureB = p;
+            m.radiusB = r;
+        }
+        board.redrawLive();
+    }
+
+    /** Puts a part back that is being dragged; false when none is. */
+    boolean escape() {
+        if (held == null || !moved) {
+            return false;
+        }
+        held = null;
+        board.marks().dragged = null;
+        doc.dropPreview(before);
+        return true;
+    }
+}

@@ -1,0 +1,43 @@
+package portwright.app.board;
+
+import java.util.ArrayList;
+import java.util.List;
+import portwright.app.doc.Document;
+import portwright.app.doc.Lengths;
+import portwright.app.doc.Parts;
+import portwright.app.doc.Plot;
+import portwright.check.Finding;
+import portwright.check.Severity;
+import portwright.geometry.Hole;
+import portwright.model.UnitSystem;
+
+/** The numbers of a part in a few lines, for the pointer and for a screen reader. */
+final class HoverWords {
+    private HoverWords() {}
+
+    static List<String> of(Plot plot, Document doc, String name, UnitSystem units) {
+        List<String> out = new ArrayList<>();
+        out.add(name);
+        for (Hole h : plot.kiln().holes()) {
+            if (h.name().equals(name)) {
+                out.add("⌀ " + h.port().diameter().typed() + ", drilled about " + Lengths.shown(h.drilled(), UnitSystem.METRIC));
+                out.add(Lengths.shown(h.centre().x(), units) + ", " + Lengths.shown(h.centre().y(), units));
+            }
+        }
+        String path = Parts.path(doc.text(), name);
+        if (path != null) {
+            for (String key : List.of("kind", "diameter", "height", "groove.depth", "coil", "thickness", "standoff")) {
+                if (out.size() < 4 && !path.startsWith("ports")) {
+                    doc.text().get(path + "." + key).ifPresent(v -> out.add(key.replace("groove.depth", "groove deep") + " " + v));
+                }
+            }
+        }
+        for (Finding f : doc.result().findings()) {
+            if (f.parts().contains(name) && f.severity() != Severity.NOTE) {
+                out.add(f.severity().id() + ": " + f.message());
+                break;
+            }
+        }
+        return out;
+    }
+}

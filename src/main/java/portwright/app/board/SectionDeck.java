@@ -1,0 +1,245 @@
+package portwright.app.board;
+
+import java.util.List;
+import java.util.Locale;
+import javafx.geometry.VPos;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.text.TextAlignment;
+import portwright.app.doc.View;
+import portwright.app.paint.CanvasPen;
+import portwright.app.paint.Fonts;
+import portwright.app.paint.Palette;
+import portwright.drawing.Ink;
+import portwright.drawing.LineStyle;
+import portwright.drawing.Pen;
+import portwright.drawing.TextStyle;
+import portwright.geometry.Hole;
+import portwright.geometry.KilnGeometry;
+import portwright.geometry.Outline;
+import portwright.geometry.Pt;
+import portwright.geometry.ShelfPlate;
+import portwright.model.Burner;
+import portwright.model.On;
+
+/** What the section carries beside the cut: chamber, flames, burners, plate, neutral level, pressure signs and their chart. */
+final class SectionDeck {
+    private static final double FLAME_SLOPE = Math.tan(Math.toRadians(11));
+
+    private SectionDeck() {}
+
+    /** Width of the pressure chart. */
+    static double room(double boardWidth) {
+        return boardWidth < 640 ? 0 : 230;
+    }
+
+    private static double[] inside(KilnGeometry k) {
+        Outline o = k.inner();
+        double y = k.centre().y();
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (var s : o.edges()) {
+            double a = s.a().y() - y;
+            double b = s.b().y() - y;
+            if (a <= 0 != b <= 0) {
+                double x = s.a().x() + a / (a - b) * (s.b().x() - s.a().x());
+                low = Math.min(low, x);
+                high = Math.max(high, x);
+            }
+        }
+        return new double[] {low, high};
+    }
+
+    static void under(GraphicsContext g, CanvasPen pen, View v, Palette p, KilnGeometry k, SectionWords words, double w, double h) {
+        double[] in = inside(k);
+        pen.fill(box(in[0], 0, in[1], k.height()), Ink.BRICK, 1);
+        if (words.known() && words.neutralMm() != null && words.neutralMm() > 0) {
+            pen.fill(box(in[0], 0, in[1], Math.min(words.neutralMm(), k.height())), Ink.COBALT_FILL, 1);
+        }
+        for (Hole hole : k.holes()) {
+            if (hole.face().on() == On.FLOOR) {
+                double r = hole.diameter() / 2;
+                double top = shelfOver(k, hole.centre());
+                double wide = r + top * FLAME_SLOPE;
+                List<Pt> flame = List.of(new Pt(hole.centre().x() - r, 0), new Pt(hole.centre().x() + r, 0), new Pt(hole.centre().x() + wide, top), new Pt(hole.centre().x() - wide, top));
+                pen.fill(flame, Ink.FLAME, 0.55);
+                pen.line(flame.get(0), flame.get(3), LineStyle.FLAME);
+                pen.line(flame.get(1), flame.get(2), LineStyle.FLAME);
+                pen.fill(box(hole.centre().x() - r, -k.thickness(On.FLOOR), hole.centre().x() + r, 0), Ink.FLAME, 0.35);
+            } else if (hole.face().on() == On.LID) {
+                double r = hole.diameter() / 2;
+                double t = k.height() + k.thickness(On.LID);
+                pen.fill(box(hole.centre().x() - r, k.height(), hole.centre().x() + r, t), Ink.BRICK, 1);
+            }
+        }
+    }
+
+    private static double shelfOver(KilnGeometry k, Pt c) {
+        double top = Math.min(k.height(), 400);
+        for (ShelfPlate s : k.shelves()) {
+            if (s.shape().contains(c)) {
+                top = Math.min(top, s.bottom());
+            }
+        }
+        return Math.max(5, top);
+    }
+
+    private static List<Pt> box(double a, double b, double c, double d) {
+        return List.of(new Pt(a, b), new Pt(c, b), new Pt(c, d), new Pt(a, d));
+    }
+
+    static void over(GraphicsContext g, CanvasPen pen, View v, Palette p, KilnGeometry k, SectionWords words, double w, double h) {
+        double[] in = inside(k);
+        double top = k.height() + k.thickness(On.LID);
+        arrows(pen, k, top);
+        burners(pen, k);
+        Pt mid = new Pt((in[0] + in[1]) / 2, k.height() * 0.66);
+        if (words.known()) {
+            pen.text(words.head(), mid, Pen.Align.CENTRE, TextStyle.LABEL.plainGround());
+            pen.text(words.lambda(), mid.plus(0, -pen.size(8, 23)), Pen.Align.CENTRE, TextStyle.LABEL_BOLD.size(16, 4).plainGround());
+            levels(g, pen, v, p, k, words, in);
+            chart(g, v, p, k, words, w, h);
+        } else {
+            pen.text("The fire is not computed yet: give every burner its gas and jet.", mid, Pen.Align.CENTRE, TextStyle.SMALL);
+        }
+    }
+
+    private static void arrows(CanvasPen pen, KilnGeometry k, double top) {
+        for (Hole hole : k.holes()) {
+            double x = hole.centre().x();
+            if (hole.face().on() == On.LID) {
+                arrow(pen, new Pt(x, k.height() - 12), new Pt(x, top - 4), Ink.EMBER);
+            } else if (hole.face().on() == On.FLOOR) {
+                double bottom = -k.thickness(On.FLOOR);
+                double r = hole.diameter() / 2;
+                double s = pen.size(6, 16);
+                arrow(pen, new Pt(x - r - s, bottom - 1.6 * s), new Pt(x - r * 0.6, bottom + 0.2 * s), Ink.COBALT);
+                arrow(pen, new Pt(x + r + s, bottom - 1.6 * s), new Pt(x + r * 0.6, bottom + 0.2 * s), Ink.COBALT);
+            }
+        }
+    }
+
+    private static void arrow(CanvasPen pen, Pt a, Pt b, Ink ink) {
+        pen.line(a, b, LineStyle.RULE, ink);
+        double d = a.distance(b);
+        double ux = (b.x() - a.x()) / d;
+        double uy = (b.y() - a.y()) / d;
+        double s = pen.size(3, 10);
+        pen.fill(List.of(b, new Pt(b.x() - ux * s - uy * s * 0.45, b.y() - uy * s + ux * s * 0.45), new Pt(b.x() - ux * s + uy * s * 0.45, b.y() - uy * s - ux * s * 0.45)), ink, 1);
+    }
+
+    private static void burners(CanvasPen pen, KilnGeometry k) {
+        if (k.design().burners() == null) {
+            return;
+        }
+        for (Burner b : k.design().burners()) {
+            for (Hole hole : k.holes()) {
+                if (hole.name().equals(b.port()) && hole.face().on() == On.FLOOR) {
+                    double x = hole.centre().x();
+                    double tip = (b.tip() == null ? hole.diameter() * 0.5 : b.tip().mm()) / 2;
+                    double body = b.body() == null ? tip * 2 : b.body().mm() / 2;
+                    double from = -k.thickness(On.FLOOR) - (b.setback() == null ? 12 : b.setback().mm());
+                    double len = b.length() == null ? 90 : b.length().mm();
+                    List<Pt> shape = List.of(new Pt(x - tip, from), new Pt(x + tip, from), new Pt(x + tip, from - len * 0.45), new Pt(x + body, from - len * 0.45), new Pt(x + body, from - len * 0.85),
+                            new Pt(x + tip * 0.6, from - len * 0.9), new Pt(x + tip * 0.6, from - len), new Pt(x - tip * 0.6, from - len), new Pt(x - tip * 0.6, from - len * 0.9), new Pt(x - body, from - len * 0.85),
+                            new Pt(x - body, from - len * 0.45), new Pt(x - tip, from - len * 0.45));
+                    pen.fill(shape, Ink.BISQUE, 1);
+                    pen.polyline(shape, true, LineStyle.BOX);
+                    pen.text(b.name(), new Pt(x - body - pen.size(2, 6), from - len * 0.8), Pen.Align.RIGHT, TextStyle.LABEL);
+                }
+            }
+        }
+    }
+
+    private static void levels(GraphicsContext g, CanvasPen pen, View v, Palette p, KilnGeometry k, SectionWords words, double[] in) {
+        double out = in[1] + k.thickness(On.WALL) + pen.size(4, 14);
+        if (words.neutralMm() != null) {
+            double z = words.neutralMm();
+            pen.line(new Pt(in[0] - k.thickness(On.WALL) - pen.size(6, 20), z), new Pt(out + pen.size(20, 120), z), LineStyle.NEUTRAL_LEVEL, Ink.COBALT);
+            pen.text("neutral level", new Pt(out + pen.size(6, 22), z + pen.size(6, 24)), Pen.Align.LEFT, TextStyle.LABEL_BOLD.withInk(Ink.COBALT));
+            pen.text(Math.round(z) + " mm up", new Pt(out + pen.size(6, 22), z + pen.size(2, 8)), Pen.Align.LEFT, TextStyle.SMALL);
+        }
+        double s = pen.size(2, 7);
+        for (int i = 1; i <= 6; i++) {
+            double z = k.height() * i / 6.5;
+            double pa = words.floorPa() + (words.lidPa() - words.floorPa()) * z / k.height();
+            if (words.neutralMm() != null && Math.abs(z - words.neutralMm()) < pen.size(8, 34)) {
+                continue;
+            }
+            Ink ink = pa > 0 ? Ink.EMBER : Ink.COBALT;
+            pen.line(new Pt(out - s, z), new Pt(out + s, z), LineStyle.RULE, ink);
+            if (pa > 0) {
+                pen.line(new Pt(out, z - s), new Pt(out, z + s), LineStyle.RULE, ink);
+            }
+        }
+        if (words.lidPa() > 0) {
+            Pt at = new Pt(out + pen.size(6, 22), k.height() * 0.72);
+            pen.text("leaks out,", at, Pen.Align.LEFT, TextStyle.LABEL);
+            pen.text("with CO", at.plus(0, -pen.size(5, 19)), Pen.Align.LEFT, TextStyle.LABEL);
+        }
+    }
+
+    private static void chart(GraphicsContext g, View v, Palette p, KilnGeometry k, SectionWords words, double w, double h) {
+        double room = room(w);
+        if (room == 0) {
+            return;
+        }
+        double x0 = w - room + 4;
+        double y0 = v.y(k.height() + k.thickness(On.LID)) - 16;
+        double y1 = v.y(0) + 62;
+        g.setFill(p.of(Ink.BISQUE));
+        g.fillRoundRect(x0, y0, room - 18, y1 - y0, 8, 8);
+        g.setStroke(p.of(Ink.HAIR));
+        g.setLineWidth(1.2);
+        g.setLineDashes();
+        g.strokeRoundRect(x0, y0, room - 18, y1 - y0, 8, 8);
+        g.setTextBaseline(VPos.BASELINE);
+        g.setTextAlign(TextAlignment.LEFT);
+        g.setFill(p.of(Ink.INK));
+        g.setFont(Fonts.bold(14.5));
+        g.fillText("Pressure", x0 + 12, y0 + 22);
+        double low = Math.min(0, Math.min(words.floorPa(), words.lidPa()));
+        double high = Math.max(0.5, Math.max(words.floorPa(), words.lidPa()));
+        double left = x0 + 26;
+        double wide = room - 18 - 62;
+        java.util.function.DoubleUnaryOperator px = pa -> left + (pa - low) / (high - low) * wide;
+        double top = v.y(k.height());
+        double bottom = v.y(0);
+        double step = high - low > 8 ? 4 : high - low > 4 ? 2 : high - low > 1.6 ? 1 : 0.5;
+        g.setFont(Fonts.sans(12.5));
+        g.setTextAlign(TextAlignment.CENTER);
+        for (double t = Math.ceil(low / step) * step; t <= high + 1e-9; t += step) {
+            g.setStroke(p.of(Ink.HAIR));
+            g.strokeLine(px.applyAsDouble(t), top, px.applyAsDouble(t), bottom);
+            g.setFill(p.of(Ink.INK2));
+            g.fillText(String.format(Locale.ROOT, step < 1 ? "%.1f" : "%.0f", t).replace("-", "−"), px.applyAsDouble(t), bottom + 22);
+        }
+        g.fillText("Pa above the room", x0 + (room - 18) / 2, bottom + 44);
+        g.setFill(p.of(Ink.FLAME).deriveColor(0, 1, 1, 0.4));
+        double zero = px.applyAsDouble(0);
+        double yn = words.neutralMm() == null ? bottom : v.y(Math.max(0, Math.min(k.height(), words.neutralMm())));
+        if (words.lidPa() > 0) {
+            g.fillPolygon(new double[] {zero, px.applyAsDouble(words.lidPa()), words.floorPa() > 0 ? px.applyAsDouble(words.floorPa()) : zero, zero}, new double[] {top, top, words.floorPa() > 0 ? bottom : yn, words.floorPa() > 0 ? bottom : yn}, 4);
+        }
+        if (words.floorPa() < 0) {
+            g.setFill(p.of(Ink.COBALT).deriveColor(0, 1, 1, 0.6));
+            g.fillPolygon(new double[] {zero, px.applyAsDouble(words.floorPa()), zero}, new double[] {yn, bottom, bottom}, 3);
+        }
+        g.setStroke(p.of(Ink.INK));
+        g.setLineWidth(2.6);
+        g.strokeLine(px.applyAsDouble(words.floorPa()), bottom, px.applyAsDouble(words.lidPa()), top);
+        g.setLineWidth(1.6);
+        g.strokeLine(zero, top, zero, bottom);
+        g.setFont(Fonts.bold(13));
+        g.setFill(p.of(Ink.INK));
+        g.setTextAlign(TextAlignment.RIGHT);
+        g.fillText("lid " + pa(words.lidPa()), x0 + room - 28, top - 8);
+        g.setTextAlign(TextAlignment.LEFT);
+        double fx = Math.min(px.applyAsDouble(words.floorPa()) + 14, x0 + room - 110);
+        g.fillText("floor " + pa(words.floorPa()), Math.max(zero + 8, fx), bottom - 8);
+    }
+
+    private static String pa(double v) {
+        return String.format(Locale.ROOT, "%+.1f Pa", v).replace("-", "−");
+    }
+
+}

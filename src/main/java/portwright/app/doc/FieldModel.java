@@ -1,0 +1,116 @@
+package portwright.app.doc;
+
+import java.util.List;
+import portwright.file.DesignText;
+import portwright.file.Problem;
+
+/** One field of a form: what it shows, what was typed wrongly, and the last good value that stays in use. */
+public final class FieldModel {
+    private final Document doc;
+    private final FieldSpec spec;
+    private final String base;
+    private String wrong;
+    private String error;
+
+    public FieldModel(Document doc, String base, FieldSpec spec) {
+        this.doc = doc;
+        this.base = base;
+        this.spec = spec;
+    }
+
+    public FieldSpec spec() {
+        return spec;
+    }
+
+    /** Path of the field in the design. */
+    public String path() {
+        return base.isEmpty() ? spec.key() : base + "." + spec.key();
+    }
+
+    /** The good value, as the file holds it. */
+    public String good() {
+        return FieldCodec.show(doc.text(), spec, path());
+    }
+
+    /** What the field shows: the wrong text while there is one, else the good value. */
+    public String shown() {
+        return wrong == null ? good() : wrong;
+    }
+
+    /** Why the text is wrong and what to write; null when it is right. */
+    public String error() {
+        return error;
+    }
+
+    /** Short advice for the field's right end. */
+    public String advice() {
+        String e = error == null ? "" : error;
+        int cut = e.indexOf("Write ");
+        if (cut >= 0) {
+            String a = e.substring(cut);
+            int end = a.indexOf(". ");
+            a = end > 0 ? a.substring(0, end) : a.replaceAll("\\.$", "");
+            return a.length() > 24 ? a.replaceAll(", .*| or .*", "") : a;
+        }
+        return "not taken";
+    }
+
+    /** The quantity in the other system while it is right. */
+    public String aside() {
+        return FieldCodec.aside(spec, shown());
+    }
+
+    /** Whether the text typed so far would be taken, without taking it. */
+    public boolean wouldTake(String typed) {
+        try {
+            return Switches.put(doc.text(), base, spec, typed).read().ok();
+        } catch (IllegalArgumentException e) {
+            return false;
+        }
+    }
+
+    /** Takes what was typed when the design stays readable; else keeps it as wrong text and leaves the design alone. */
+    public boolean commit(String typed) {
+        if (typed.equals(good())) {
+            wrong = null;
+            error = null;
+            return true;
+        }
+        String part = spec.key().equals("name") ? good() : doc.text().get(base + ".name").orElse("");
+        String label = part.isBlank() ? spec.label() : part + " " + spec.label();
+        String name = label + (typed.isBlank() ? " taken away" : " " + short20(typed));
+        List<Problem> problems;
+        try {
+            problems = doc.edit(name.strip(), t -> Switches.put(t, base, spec, typed));
+        } catch (IllegalArgumentException e) {
+            problems = List.of(new Problem(0, 0, path(), "\"" + typed + "\" cannot stand here. " + (spec.kind() == null ? "" : "Write " + spec.kind().example() + ".")));
+        }
+        if (problems.isEmpty()) {
+            wrong = null;
+            error = null;
+            if (spec.key().equals("name") && part.equals(doc.selected())) {
+                doc.select(typed.strip());
+            }
+            return true;
+        }
+        wrong = typed;
+        error = problems.stream().filter(p -> p.path().startsWith(path())).findFirst().orElse(problems.get(0)).message();
+        return false;
+    }
+
+    /** Forgets the wrong text. */
+    public void revert() {
+        wrong = null;
+        error = null;
+    }
+
+    private static String short20(String s) {
+        String one = s.replace('\n', ' ');
+        return one.length() > 24 ? one.substring(0, 23) + "…" : one;
+    }
+
+    /** The whole text, for parts that need more than their field. */
+    public DesignText text() {
+        return doc.text();
+    }
+}

@@ -1,0 +1,62 @@
+package portwright.app.doc;
+
+import java.util.List;
+import portwright.units.Kind;
+
+/**
+ * One field of the design file as a form shows it.
+ *
+ * @param key path below the form's own path
+ * @param label in words
+ * @param type how it is written
+ * @param kind of a quantity, else null
+ * @param words of a choice, else empty
+ * @param hint the wanted form, shown while the field is empty
+ */
+public record FieldSpec(String key, String label, Type type, Kind kind, List<String> words, String hint) {
+    /** How a field is written in the file. */
+    public enum Type {
+        QUANTITY,
+        TEXT,
+        LONG_TEXT,
+        CHOICE,
+        WHOLE,
+        NUMBER,
+        YES_NO,
+        /** A point: two lengths, or radius and bearing. */
+        PLACE,
+        /** Points, one a line. */
+        PLACES,
+        /** Whole numbers with commas. */
+        WHOLES,
+        /** true, false or a closing time. */
+        FLAME_SAFETY
+    }
+
+    public static FieldSpec quantity(String key, String label, Kind kind) {
+        return new FieldSpec(key, label, Type.QUANTITY, kind, List.of(), "e.g. " + first(kind));
+    }
+
+    /** A quantity that may also be one of a few words, such as {@code full}. */
+    public static FieldSpec loose(String key, String label, String hint) {
+        return new FieldSpec(key, label, Type.TEXT, null, List.of(), hint);
+    }
+
+    public static FieldSpec text(String key, String label) {
+        return new FieldSpec(key, label, Type.TEXT, null, List.of(), "");
+    }
+
+    public static FieldSpec of(String key, String label, Type type, String hint) {
+        return new FieldSpec(key, label, type, null, List.of(), hint);
+    }
+
+    public static FieldSpec choice(String key, String label, List<String> words) {
+        return new FieldSpec(key, label, Type.CHOICE, null, List.copyOf(words), "");
+    }
+
+    private static String first(Kind kind) {
+        String e = kind.example();
+        int cut = e.indexOf(", ") > 0 ? e.indexOf(", ") : e.indexOf(" or ");
+        return cut > 0 ? e.substring(0, cut) : e;
+    }
+}

@@ -1,0 +1,105 @@
+package portwright.app.doc;
+
+import java.util.ArrayList;
+import java.util.List;
+import portwright.review.FireReview;
+import portwright.review.Review;
+import portwright.units.Format;
+
+/** The live figures of the foot, four to six a step. */
+public final class Figures {
+    private static final String NONE = "–";
+
+    private Figures() {}
+
+    /** The figures of a step; {@code lambda} is the range at gas-on with the damper off, as computed off the window's thread. */
+    public static List<Figure> of(Step step, Review shapes, portwright.review.Figures f, FireWords fire) {
+        List<Figure> out = new ArrayList<>();
+        switch (step) {
+            case KILN -> {
+                out.add(new Figure("chamber", plain(f.chamberVolumeL() == null ? shapes.geometry().chamberVolumeM3() * 1000 : f.chamberVolumeL(), 0), "L"));
+                out.add(new Figure("walls inside", plain(shapes.geometry().wallAreaM2(), 2), "m²"));
+                out.add(new Figure("sides", String.valueOf(shapes.geometry().panels().size()), ""));
+                out.add(new Figure("elements", shapes.design().kiln().elements() == null ? NONE : String.valueOf(shapes.design().kiln().elements().size()), ""));
+                out.add(new Figure("electric", shapes.design().kiln().power() == null ? NONE : plain(shapes.design().kiln().power().si() / 1000, 1), "kW"));
+            }
+            case PORTS -> {
+                ports(out, shapes, fire);
+                gas(out, f);
+                out.add(new Figure("floor, weakest line", pct(f.weakestFloorSectionShare()), "% lost"));
+            }
+            case GAS -> {
+                out.add(new Figure("heat, net", value(f.heatNetKw(), 1), "kW"));
+                out.add(new Figure("gas", value(f.gasKgPerH(), 2), "kg/h"));
+                out.add(new Figure("per litre of chamber", value(f.gasWattsPerLitre(), 0), "W/L"));
+                out.add(new Figure("lambda at gas-on, open", fire.lambdaOpen(), ""));
+                out.add(new Figure(fire.nowLabel(), fire.now(), fire.nowBand()));
+            }
+            case ROOM -> {
+                out.add(new Figure("CO, worst minute", value(f.roomCoPeakPpm(), 0), "ppm"));
+                out.add(new Figure("fresh air, wind still", value(f.roomAirM3PerH(), 0), "m³/h"));
+                out.add(new Figure("fresh air wanted", value(f.freshAirM3PerH(), 0), "m³/h"));
+                out.add(new Figure("oxygen", value(f.roomOxygenPct(), 1), "%"));
+                out.add(new Figure("gas lasts", value(f.cylinderHours(), 1), "h"));
+            }
+            case FIRING -> {
+                out.addAll(fire.firing());
+                out.add(new Figure("gas", value(f.gasKgPerH(), 2), "kg/h"));
+                out.add(new Figure("gas lasts", value(f.cylinderHours(), 1), "h"));
+            }
+            default -> ports(out, shapes, fire);
+        }
+        return out;
+    }
+
+    private static void ports(List<Figure> out, Review shapes, FireWords fire) {
+        portwright.review.Figures now = shapes.figures();
+        out.add(new Figure("inlets", value(now.inletAreaMm2() == null ? null : now.inletAreaMm2() / 100, 1), "cm²"));
+        out.add(new Figure("flues", value(now.flueAreaMm2() == null ? null : now.flueAreaMm2() / 100, 1), "cm²"));
+        out.add(new Figure("flue : inlet", value(now.flueToInletRatio(), 2), ""));
+        out.add(new Figure("lambda at gas-on, open", fire.lambdaOpen(), ""));
+    }
+
+    private static void gas(List<Figure> out, portwright.review.Figures f) {
+        out.add(new Figure("gas", value(f.heatNetKw(), 1), f.gasWattsPerLitre() == null ? "kW" : "kW · " + plain(f.gasWattsPerLitre(), 0) + " W/L"));
+    }
+
+    private static String value(Double v, int decimals) {
+        return v == null || !Double.isFinite(v) ? NONE : plain(v, decimals);
+    }
+
+    private static String pct(Double share) {
+        return share == null ? NONE : plain(share * 100, 0);
+    }
+
+    static String plain(double v, int decimals) {
+        String s = Format.plain(v, decimals).replace("-", "−");
+        int dot = s.indexOf('.') < 0 ? s.length() : s.indexOf('.');
+        return dot > 4 ? s.substring(0, dot - 3) + "\u202f" + s.substring(dot - 3) : s;
+    }
+
+    /** Figures of the fire in words, made off the window's thread. */
+    public record FireWords(String lambdaOpen, String nowLabel, String now, String nowBand, List<Figure> firing) {
+        public static final FireWords NONE = new FireWords("–", "lambda now", "–", "", List.of());
+
+        /** Reads what the design allows. */
+        public static FireWords of(Review r) {
+            FireReview fire = r.fire();
+            if (fire == null || !fire.gas() || !fire.kiln().known() || fire.gasOn().isEmpty()) {
+                return NONE;
+            }
+            double on = fire.gasOn().getAsDouble();
+            var b = fire.band(on, 1).lambda();
+            double top = fire.top().orElse(on);
+            double open = fire.damperOpen();
+            var state = fire.state(top, open);
+            var band = fire.band(top, open).lambda();
+            return new FireWords(range(b.low(), b.high()), "lambda, " + plain(open * 100, 0) + " % open, " + plain(top - 273.15, 0) + " °C",
+                    state.lambda().isPresent() ? plain(state.lambda().getAsDouble(), 2) : Figures.NONE, "(" + range(band.low(), band.high()) + ")", List.of());
+        }
+
+        private static String range(Double low, Double high) {
+            return low == null || high == null ? Figures.NONE : plain(low, 2) + "–" + plain(high, 2);
+        }
+    }
+}

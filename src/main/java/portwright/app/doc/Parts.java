@@ -1,0 +1,45 @@
+package portwright.app.doc;
+
+import java.util.ArrayList;
+import java.util.List;
+import portwright.file.DesignText;
+
+/** Finds named parts in the text. */
+public final class Parts {
+    /** Lists that hold named parts. */
+    public static final List<String> LISTS = List.of("ports", "kiln.elements", "kiln.fittings", "shelves", "burners");
+
+    private Parts() {}
+
+    /** Path of the part of that name; null when there is none. */
+    public static String path(DesignText text, String name) {
+        for (String list : LISTS) {
+            for (int i = 0; i < text.size(list); i++) {
+                if (text.get(list + "[" + i + "].name").orElse("").equals(name)) {
+                    return list + "[" + i + "]";
+                }
+            }
+        }
+        return null;
+    }
+
+    /** The list a part's path lies in. */
+    public static String listOf(String path) {
+        int cut = path.lastIndexOf('[');
+        return cut < 0 ? path : path.substring(0, cut);
+    }
+
+    /** Names in a list. */
+    public static List<String> names(DesignText text, String list) {
+        List<String> out = new ArrayList<>();
+        for (int i = 0; i < text.size(list); i++) {
+            out.add(text.get(list + "[" + i + "].name").orElse("" + (i + 1)));
+        }
+        return out;
+    }
+
+    public static boolean isPort(DesignText text, String name) {
+        String p = name == null ? null : path(text, name);
+        return p != null && p.startsWith("ports[");
+    }
+}

@@ -1,0 +1,83 @@
+package portwright.app.doc;
+
+import java.util.List;
+import portwright.file.DesignText;
+import portwright.geometry.Pt;
+import portwright.units.Format;
+import portwright.units.Kind;
+import portwright.units.Quantity;
+import portwright.units.QuantityException;
+
+/** A place field: two lengths, or radius and bearing, kept as typed. */
+public final class PlaceModel {
+    private final Document doc;
+    private final String path;
+    private final boolean wall;
+
+    public PlaceModel(Document doc, String path, boolean wall) {
+        this.doc = doc;
+        this.path = path;
+        this.wall = wall;
+    }
+
+    /** Whether it is typed as radius and bearing. */
+    public boolean polar() {
+        return doc.text().has(path + ".radius");
+    }
+
+    /** Whether the other form may be typed. */
+    public boolean canTurn() {
+        return !wall && point() != null;
+    }
+
+    /** Its two fields. */
+    public List<FieldModel> fields() {
+        if (polar()) {
+            return List.of(new FieldModel(doc, path, FieldSpec.quantity("radius", "radius", Kind.LENGTH)), new FieldModel(doc, path, FieldSpec.quantity("bearing", "bearing", Kind.ANGLE)));
+        }
+        String parent = path.substring(0, path.lastIndexOf('.'));
+        String key = path.substring(path.lastIndexOf('.') + 1);
+        return List.of(new FieldModel(doc, parent, FieldSpec.quantity(key + "[0]", wall ? "right u" : "right x", Kind.LENGTH)),
+                new FieldModel(doc, parent, FieldSpec.quantity(key + "[1]", wall ? "up v" : "back y", Kind.LENGTH)));
+    }
+
+    private Pt point() {
+        DesignText t = doc.text();
+        try {
+            if (polar()) {
+                double r = Quantity.parse(t.get(path + ".radius").orElse(""), Kind.LENGTH).mm();
+                double b = Quantity.parse(t.get(path + ".bearing").orElse(""), Kind.ANGLE).si();
+                return new Pt(r * Math.sin(b), r * Math.cos(b));
+            }
+            return t.has(path) ? new Pt(Quantity.parse(t.get(path + "[0]").orElse(""), Kind.LENGTH).mm(), Quantity.parse(t.get(path + "[1]").orElse(""), Kind.LENGTH).mm()) : null;
+        } catch (QuantityException e) {
+            return null;
+        }
+    }
+
+    /** The place in the other form, in words. */
+    public String other() {
+        Pt p = point();
+        if (p == null) {
+            return "";
+        }
+        var u = Moves.units(doc.text());
+        if (polar()) {
+            return Lengths.shown(p.x(), u) + ", " + Lengths.shown(p.y(), u);
+        }
+        return "r " + Lengths.shown(Math.hypot(p.x(), p.y()), u) + " · " + Format.plain(bearing(p), 1) + "°";
+    }
+
+    private static double bearing(Pt p) {
+        return (Math.toDegrees(Math.atan2(p.x(), p.y())) + 360) % 360;
+    }
+
+    /** Types the place in the other form. */
+    public void turn() {
+        Pt p = point();
+        var u = Moves.units(doc.text());
+        String json = polar() ? "[" + DesignText.text(Lengths.typed(p.x(), u)) + ", " + DesignText.text(Lengths.typed(p.y(), u)) + "]"
+                : "{\"radius\": " + DesignText.text(Lengths.typed(Math.hypot(p.x(), p.y()), u)) + ", \"bearing\": " + DesignText.text(Format.plain(bearing(p), 3) + " deg") + "}";
+        doc.edit("write place as " + (polar() ? "right and back" : "radius and bearing"), t -> t.set(path, json));
+    }
+}

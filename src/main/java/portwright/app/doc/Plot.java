@@ -1,0 +1,86 @@
+package portwright.app.doc;
+
+import java.util.List;
+import portwright.drawing.Box;
+import portwright.drawing.PartLook;
+import portwright.drawing.PartPainter;
+import portwright.drawing.Pen;
+import portwright.drawing.SectionPainter;
+import portwright.drawing.UnrolledWalls;
+import portwright.check.Finding;
+import portwright.geometry.Face;
+import portwright.geometry.KilnGeometry;
+import portwright.geometry.Panel;
+import portwright.geometry.Pt;
+import portwright.model.On;
+
+/** One picture of the kiln: its painter, its bounds, and the way between picture and part frames. */
+public final class Plot {
+    private final KilnGeometry kiln;
+    private final Picture picture;
+    private final PartPainter part;
+    private final UnrolledWalls walls;
+    private final SectionPainter section;
+
+    public Plot(KilnGeometry kiln, Picture picture, List<Finding> findings, PartLook look) {
+        this.kiln = kiln;
+        this.picture = picture;
+        part = picture.slab() ? new PartPainter(kiln, picture.face(), findings, look) : null;
+        walls = picture.walls() ? new UnrolledWalls(kiln, picture.face().hot(), findings, look) : null;
+        section = picture == Picture.SECTION ? new SectionPainter(kiln) : null;
+    }
+
+    public Picture picture() {
+        return picture;
+    }
+
+    /** What the picture needs, mm. */
+    public Box bounds() {
+        return part != null ? part.bounds() : walls != null ? walls.bounds() : section.bounds();
+    }
+
+    public void paint(Pen pen, Box window) {
+        if (part != null) {
+            part.paint(pen, window);
+        } else if (walls != null) {
+            walls.paint(pen, window);
+        } else {
+            section.paint(pen, window);
+        }
+    }
+
+    /** Whether the face lies in this picture. */
+    public boolean shows(Face face) {
+        return picture.face() != null && picture.face().on() == face.on();
+    }
+
+    /** From a part's frame to the picture. */
+    public Pt toPicture(Face face, Pt p) {
+        Pt v = picture.mirrored() ? p.mirrored() : p;
+        return walls == null ? v : v.plus(walls.middle(face.panel()), 0);
+    }
+
+    /** The face under a picture point: the panel there for unrolled walls. */
+    public Face faceAt(Pt p) {
+        if (walls == null) {
+            return picture.face() == null ? null : new Face(picture.face().on(), 0, true);
+        }
+        Panel best = null;
+        for (Panel panel : kiln.panels()) {
+            if (best == null || Math.abs(p.x() - walls.middle(panel.number())) < Math.abs(p.x() - walls.middle(best.number()))) {
+                best = panel;
+            }
+        }
+        return new Face(On.WALL, best.number(), true);
+    }
+
+    /** From the picture to a part's frame. */
+    public Pt toPart(Face face, Pt p) {
+        Pt v = walls == null ? p : p.plus(-walls.middle(face.panel()), 0);
+        return picture.mirrored() ? v.mirrored() : v;
+    }
+
+    public KilnGeometry kiln() {
+        return kiln;
+    }
+}

@@ -1,0 +1,82 @@
+package portwright.app.doc;
+
+import java.util.List;
+import portwright.file.DesignText;
+
+/** Fields that decide which other fields there are: changing one brings the others along, so that the design stays readable. */
+final class Switches {
+    private Switches() {}
+
+    static DesignText put(DesignText text, String base, FieldSpec spec, String typed) {
+        String path = base.isEmpty() ? spec.key() : base + "." + spec.key();
+        String t = typed.strip();
+        if (base.equals("kiln.plan") && spec.key().equals("shape") && !t.equals(text.get(path).orElse(""))) {
+            return text.set(base, Templates.fill(text, FormSpec.object("kiln.plan", "", Catalog.planTemplate(t), List.of())));
+        }
+        if (spec.key().equals("name") && Parts.LISTS.contains(Parts.listOf(base))) {
+            return Moves.rename(text, base, t);
+        }
+        DesignText out = FieldCodec.put(text, spec, path, typed);
+        if (spec.key().equals("on") && base.startsWith("kiln.elements")) {
+            return element(out, base, t);
+        }
+        if (spec.key().equals("on")) {
+            return t.equals("wall") ? out.has(base + ".panel") ? out : out.set(base + ".panel", "1") : out.remove(base + ".panel");
+        }
+        if (spec.key().equals("shape") && base.startsWith("shelves")) {
+            return shelf(out, base, t);
+        }
+        if (base.startsWith("burners") && !t.isEmpty()) {
+            if (spec.key().equals("heat")) {
+                return out.remove(base + ".jet").remove(base + ".heatGross");
+            }
+            if (spec.key().equals("heatGross")) {
+                return out.remove(base + ".jet").remove(base + ".heat");
+            }
+            if (spec.key().equals("jet")) {
+                return out.remove(base + ".heat").remove(base + ".heatGross");
+            }
+        }
+        if (base.startsWith("firing.steps") && !t.isEmpty()) {
+            if (spec.key().equals("hold")) {
+                return out.remove(base + ".to").remove(base + ".rate");
+            }
+            if (spec.key().equals("to")) {
+                DesignText rise = out.remove(base + ".hold");
+                return rise.has(base + ".rate") ? rise : rise.setText(base + ".rate", "full");
+            }
+        }
+        return out;
+    }
+
+    private static DesignText element(DesignText t, String base, String on) {
+        boolean inch = Moves.units(t) == portwright.model.UnitSystem.INCH;
+        if (on.equals("wall")) {
+            DesignText w = t.remove(base + ".path").remove(base + ".groove.width");
+            return w.has(base + ".height") ? w : w.setText(base + ".height", inch ? "3 in" : "75 mm");
+        }
+        DesignText s = t.remove(base + ".height").remove(base + ".panels").remove(base + ".groove.height").remove(base + ".groove.slope");
+        if (!s.has(base + ".path")) {
+            s = s.set(base + ".path", inch ? "[[\"-4 in\", \"0 in\"], [\"4 in\", \"0 in\"]]" : "[[\"-100 mm\", \"0 mm\"], [\"100 mm\", \"0 mm\"]]");
+        }
+        return s.has(base + ".groove") && !s.has(base + ".groove.width") ? s.setText(base + ".groove.width", inch ? "5/8 in" : "16 mm") : s;
+    }
+
+    private static DesignText shelf(DesignText t, String base, String shape) {
+        String wide = t.get(base + ".diameter").or(() -> t.get(base + ".acrossFlats")).or(() -> t.get(base + ".width")).orElse("350 mm");
+        DesignText s = t;
+        for (String key : List.of("diameter", "sides", "acrossFlats", "width", "depth")) {
+            s = s.remove(base + "." + key);
+        }
+        return switch (shape) {
+            case "round" -> s.setText(base + ".diameter", wide);
+            case "half" -> {
+                DesignText h = s.setText(base + ".diameter", wide);
+                yield h.has(base + ".turn") ? h : h.setText(base + ".turn", "0 deg");
+            }
+            case "polygon" -> s.set(base + ".sides", "8").setText(base + ".acrossFlats", wide);
+            case "rectangle" -> s.setText(base + ".width", wide).setText(base + ".depth", wide);
+            default -> s;
+        };
+    }
+}

@@ -1,0 +1,52 @@
+package portwright.app.doc;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import portwright.file.DesignText;
+
+/** Fresh parts for the forms: fills the blanks of a template. */
+public final class Templates {
+    private static final Pattern UNIT = Pattern.compile("\\{([^{}|]*)\\|([^{}|]*)\\}");
+
+    private Templates() {}
+
+    /** The template with lengths of the document's system and a name that is still free. */
+    public static String fill(DesignText text, FormSpec form) {
+        boolean inch = !"metric".equals(text.get("units").orElse("metric"));
+        Matcher m = UNIT.matcher(form.template());
+        StringBuilder b = new StringBuilder();
+        while (m.find()) {
+            m.appendReplacement(b, Matcher.quoteReplacement(m.group(inch ? 1 : 2)));
+        }
+        m.appendTail(b);
+        String stem = switch (form.path()) {
+            case "kiln.elements" -> "element";
+            case "kiln.fittings" -> "fitting";
+            case "shelves" -> "shelf";
+            case "ports" -> "inlet";
+            case "burners" -> "burner";
+            default -> "part";
+        };
+        return b.toString().replace("{name}", free(text, stem)).replace("{inlet}", firstInlet(text));
+    }
+
+    private static String firstInlet(DesignText text) {
+        for (int i = 0; i < text.size("ports"); i++) {
+            if (text.get("ports[" + i + "].role").orElse("").equals("inlet")) {
+                return text.get("ports[" + i + "].name").orElse("inlet A");
+            }
+        }
+        return "inlet A";
+    }
+
+    /** A name of the stem with the next letter that no part has yet. */
+    public static String free(DesignText text, String stem) {
+        for (int i = 0; i < 200; i++) {
+            String name = stem + " " + (i < 26 ? String.valueOf((char) ('A' + i)) : String.valueOf(i + 1));
+            if (Parts.path(text, name) == null) {
+                return name;
+            }
+        }
+        return stem + " " + System.nanoTime();
+    }
+}

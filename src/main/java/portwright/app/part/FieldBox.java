@@ -1,0 +1,161 @@
+package portwright.app.part;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.geometry.Pos;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Control;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextArea;
+import javafx.scene.control.TextField;
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import portwright.app.doc.FieldModel;
+import portwright.app.doc.FieldSpec.Type;
+
+/** A field of a ticket: name at the left, box with typed text and the other system at its right end, error below. */
+public final class FieldBox extends VBox {
+    private final FieldModel model;
+    private final HBox box = new HBox();
+    private final Label aside = new Label();
+    private final Label note = new Label();
+    private TextInputControl input;
+    private ComboBox<String> choice;
+    private boolean filling;
+
+    public FieldBox(FieldModel model) {
+        this.model = model;
+        setSpacing(3);
+        Label name = new Label(model.spec().label());
+        name.getStyleClass().add("field-name");
+        name.setMinWidth(86);
+        name.setPrefWidth(86);
+        box.getStyleClass().add("field");
+        box.setAlignment(Pos.CENTER_LEFT);
+        HBox.setHgrow(box, Priority.ALWAYS);
+        box.setMinWidth(0);
+        Control control = control();
+        HBox.setHgrow(control, Priority.ALWAYS);
+        control.setMinWidth(40);
+        name.setLabelFor(control);
+        control.setAccessibleText(model.spec().label());
+        aside.getStyleClass().add("aside");
+        aside.setMinWidth(USE_PREF_SIZE);
+        box.getChildren().addAll(control, aside);
+        note.getStyleClass().add("field-note");
+        note.setWrapText(true);
+        note.setMinHeight(USE_PREF_SIZE);
+        HBox row = new HBox(4, name, box);
+        row.setAlignment(model.spec().type() == Type.PLACES || model.spec().type() == Type.LONG_TEXT ? Pos.TOP_LEFT : Pos.CENTER_LEFT);
+        getChildren().add(row);
+        refresh();
+    }
+
+    private Control control() {
+        Type type = model.spec().type();
+        if (type == Type.CHOICE || type == Type.YES_NO) {
+            choice = new ComboBox<>();
+            choice.getStyleClass().add("choice");
+            choice.setMaxWidth(Double.MAX_VALUE);
+            List<String> words = new ArrayList<>(type == Type.YES_NO ? List.of("yes", "no") : model.spec().words());
+            words.add(0, "");
+            choice.getItems().setAll(words);
+            choice.valueProperty().addListener((o, a, b) -> {
+                if (!filling) {
+                    model.commit(b == null ? "" : b);
+                    refresh();
+                }
+            });
+            return choice;
+        }
+        if (type == Type.PLACES || type == Type.LONG_TEXT) {
+            TextArea area = new TextArea();
+            area.setPrefRowCount(3);
+            area.setWrapText(type == Type.LONG_TEXT);
+            box.setPrefHeight(84);
+            box.setMinHeight(84);
+            input = area;
+        } else {
+            input = new TextField();
+        }
+        input.setPromptText(model.spec().hint());
+        input.focusedProperty().addListener((o, was, is) -> {
+            if (!is) {
+                take();
+            }
+        });
+        input.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
+            if (e.getCode() == KeyCode.ENTER && !(input instanceof TextArea)) {
+                take();
+                e.consume();
+            } else if (e.getCode() == KeyCode.ESCAPE) {
+                model.revert();
+                refreshNow();
+                e.consume();
+            }
+        });
+        input.textProperty().addListener((o, a, b) -> {
+            if (!filling) {
+                aside.setText(portwright.app.doc.FieldCodec.aside(model.spec(), b));
+                box.getStyleClass().remove("wrong");
+            }
+        });
+        return input;
+    }
+
+    /** Takes what stands in the field. */
+    public void take() {
+        model.commit(input.getText() == null ? "" : input.getText());
+        refreshNow();
+    }
+
+    /** Shows the model; leaves a field alone that someone is typing in. */
+    public void refresh() {
+        if (input != null && input.isFocused()) {
+            return;
+        }
+        refreshNow();
+    }
+
+    private void refreshNow() {
+        filling = true;
+        String shown = model.shown();
+        if (choice != null) {
+            choice.setValue(shown);
+        } else if (!shown.equals(input.getText())) {
+            input.setText(shown);
+        }
+        filling = false;
+        boolean wrong = model.error() != null;
+        box.getStyleClass().remove("wrong");
+        if (wrong) {
+            box.getStyleClass().add("wrong");
+        }
+        aside.setText(wrong ? model.advice() : model.aside());
+        aside.setVisible(!aside.getText().isEmpty());
+        aside.setManaged(!aside.getText().isEmpty());
+        getChildren().remove(note);
+        if (wrong) {
+            String good = model.good();
+            note.setText(model.error() + (good.isEmpty() ? " The field stays empty." : " Last good value stays in use: " + good + "."));
+            getChildren().add(note);
+        }
+    }
+
+    public FieldModel model() {
+        return model;
+    }
+
+    /** The control that takes the keys. */
+    public Control control(boolean focus) {
+        Control c = choice != null ? choice : input;
+        if (focus) {
+            c.requestFocus();
+        }
+        return c;
+    }
+}

@@ -1,0 +1,237 @@
+package portwright.app.part;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import portwright.app.doc.Catalog;
+import portwright.app.doc.Document;
+import portwright.app.doc.FieldModel;
+import portwright.app.doc.FieldSpec;
+import portwright.app.doc.FormSpec;
+import portwright.app.doc.Parts;
+import portwright.app.doc.Templates;
+import portwright.file.DesignText;
+
+/** A ticket: the fields of one object of the design, forms inside it, lists of parts. Follows the design; keeps what is being typed. */
+public final class FormView extends VBox {
+    private final Document doc;
+    private final FormSpec spec;
+    private final String path;
+    private final Set<String> open = new HashSet<>();
+    private String signature = "";
+    private final List<Runnable> refreshers = new ArrayList<>();
+
+    /** @param path full path of the object, or of the list for a list form */
+    public FormView(Document doc, FormSpec spec, String path) {
+        this.doc = doc;
+        this.spec = spec;
+        this.path = path;
+        setSpacing(8);
+        refresh();
+    }
+
+    /** Opens the part of that name in a list form. */
+    public void open(String item) {
+        if (open.add(path + item)) {
+            signature = "";
+            refresh();
+        }
+    }
+
+    /** Shows the design as it stands. */
+    public void refresh() {
+        String now = shape(spec, path) + open;
+        if (!now.equals(signature)) {
+            signature = now;
+            refreshers.clear();
+            getChildren().clear();
+            build(this, spec, path);
+        } else {
+            refreshers.forEach(Runnable::run);
+        }
+    }
+
+    /** What decides which fields there are. */
+    private String shape(FormSpec s, String at) {
+        DesignText t = doc.text();
+        StringBuilder b = new StringBuilder();
+        if (s.list()) {
+            for (int i = 0; i < t.size(at); i++) {
+                b.append('[').append(shapeOne(s, at + "[" + i + "]")).append(']');
+            }
+            return b.append(t.has(at)).toString();
+        }
+        return shapeOne(s, at);
+    }
+
+    private String shapeOne(FormSpec s, String at) {
+        DesignText t = doc.text();
+        StringBuilder b = new StringBuilder().append(t.has(at));
+        for (String key : List.of("shape", "on", "name")) {
+            b.append(t.get(at + "." + key).orElse("-"));
+        }
+        for (FormSpec in : s.inner()) {
+            b.append(shape(in, join(at, in.path())));
+        }
+        return b.toString();
+    }
+
+    private static String join(String a, String b) {
+        return a.isEmpty() ? b : b.isEmpty() ? a : a + "." + b;
+    }
+
+    private void build(VBox box, FormSpec s, String at) {
+        if (s.list()) {
+            list(box, s, at);
+        } else if (s.template() != null && !doc.text().has(at)) {
+            box.getChildren().add(button("Add " + s.title().toLowerCase(java.util.Locale.ROOT), () -> doc.edit("add " + s.title(), t -> t.set(at, Templates.fill(t, s)))));
+        } else {
+            fields(box, s, at);
+        }
+    }
+
+    private void list(VBox box, FormSpec s, String at) {
+        DesignText t = doc.text();
+        if (!t.has(at)) {
+            Label l = new Label("Not known yet. Add what is there, or say that there is none.");
+            l.setWrapText(true);
+            l.getStyleClass().addAll("muted", "small");
+            box.getChildren().add(l);
+        } else if (t.size(at) == 0) {
+            Label l = new Label("None.");
+            l.getStyleClass().addAll("muted", "small");
+            box.getChildren().add(l);
+        }
+        for (int i = 0; i < t.size(at); i++) {
+            String item = at + "[" + i + "]";
+            String name = t.get(item + ".name").orElse(s.title() + " " + (i + 1));
+            String key = at + name;
+            boolean isOpen = open.contains(key);
+            box.getChildren().add(toggle((isOpen ? "▾ " : "▸ ") + name, () -> {
+                if (!open.remove(key)) {
+                    open.add(key);
+                }
+                if (t.has(item + ".name")) {
+                    doc.select(name);
+                }
+                refresh();
+            }));
+            if (isOpen) {
+                VBox inner = new VBox(8);
+                inner.setStyle("-fx-padding: 0 0 6 10;");
+                fields(inner, s, item);
+                inner.getChildren().add(button("Delete " + name, () -> doc.edit("delete " + name, x -> s.path().equals("ports") ? portwright.app.doc.Moves.delete(x, item) : x.remove(item))));
+                box.getChildren().add(inner);
+            }
+        }
+        HBox row = new HBox(8, button("Add", () -> {
+            String json = Templates.fill(doc.text(), s);
+            if (doc.edit("add to " + s.title().toLowerCase(java.util.Locale.ROOT), x -> x.append(at, json)).isEmpty()) {
+                String name = doc.text().get(at + "[" + (doc.text().size(at) - 1) + "].name").orElse(s.title() + " " + doc.text().size(at));
+                open.add(at + name);
+                signature = "";
+                refresh();
+            }
+        }));
+        if (!t.has(at)) {
+            row.getChildren().add(button("There is none", () -> doc.edit("no " + s.title().toLowerCase(java.util.Locale.ROOT), x -> x.set(at, "[]"))));
+        }
+        box.getChildren().add(row);
+    }
+
+    private void fields(VBox box, FormSpec s, String at) {
+        DesignText t = doc.text();
+        for (FieldSpec f : s.fields()) {
+            if (hidden(t, s, at, f)) {
+                continue;
+            }
+            if (f.type() == FieldSpec.Type.PLACE) {
+                PlaceBox p = new PlaceBox(doc, join(at, f.key()), t.get(at + ".on").orElse("").equals("wall") || at.endsWith(".tails"));
+                refreshers.add(p::refresh);
+                box.getChildren().add(p);
+            } else {
+                FieldBox b = new FieldBox(new FieldModel(doc, at, f));
+                refreshers.add(b::refresh);
+                box.getChildren().add(b);
+            }
+        }
+        for (FormSpec in : s.inner()) {
+            Label head = new Label(in.title());
+            head.getStyleClass().add("section-head");
+            box.getChildren().add(head);
+            String inner = join(at, in.path());
+            build(box, in, inner);
+            if (in.template() != null && !in.list() && t.has(inner)) {
+                box.getChildren().add(button("Take " + in.title().toLowerCase(java.util.Locale.ROOT) + " away", () -> doc.edit("no " + in.title().toLowerCase(java.util.Locale.ROOT), x -> x.remove(inner))));
+            }
+        }
+    }
+
+    /** Fields that the design's own choices rule out. */
+    private static boolean hidden(DesignText t, FormSpec s, String at, FieldSpec f) {
+        if (s.path().equals("kiln.plan")) {
+            return !Catalog.planFields(t.get(at + ".shape").orElse("polygon")).contains(f.key());
+        }
+        String on = t.get(at + ".on").orElse("");
+        if (f.key().equals("panel") && !on.isEmpty()) {
+            return !on.equals("wall");
+        }
+        if (s.path().equals("kiln.elements")) {
+            return on.equals("wall") ? f.key().equals("path") : f.key().equals("height") || f.key().equals("panels");
+        }
+        if (s.path().equals("groove")) {
+            boolean wall = t.get(Parts.listOf(at).isEmpty() ? at : at.substring(0, at.lastIndexOf('.')) + ".on").orElse("wall").equals("wall");
+            return wall ? f.key().equals("width") : f.key().equals("height") || f.key().equals("slope");
+        }
+        if (s.path().equals("shelves")) {
+            String shape = t.get(at + ".shape").orElse("round");
+            return switch (f.key()) {
+                case "diameter" -> !shape.equals("round") && !shape.equals("half");
+                case "sides", "acrossFlats" -> !shape.equals("polygon");
+                case "width", "depth" -> !shape.equals("rectangle");
+                default -> false;
+            };
+        }
+        return false;
+    }
+
+    static Button button(String words, Runnable run) {
+        Button b = new Button(words);
+        b.getStyleClass().setAll("plain-button");
+        b.setOnAction(e -> run.run());
+        return b;
+    }
+
+    static Button toggle(String words, Runnable run) {
+        Button b = new Button(words);
+        b.getStyleClass().setAll("group-toggle");
+        b.setMaxWidth(Double.MAX_VALUE);
+        b.setOnAction(e -> run.run());
+        return b;
+    }
+
+    /** A ticket frame with a head line. */
+    public static VBox ticket(String head, String aside, Node... content) {
+        Label h = new Label(head);
+        h.getStyleClass().add("ticket-head");
+        Label a = new Label(aside);
+        a.getStyleClass().addAll("muted", "slip-text");
+        Region spring = new Region();
+        HBox.setHgrow(spring, Priority.ALWAYS);
+        HBox line = new HBox(8, h, spring, a);
+        line.setAlignment(Pos.BASELINE_LEFT);
+        VBox box = new VBox(8, line);
+        box.getChildren().addAll(content);
+        box.getStyleClass().add("ticket");
+        return box;
+    }
+}
