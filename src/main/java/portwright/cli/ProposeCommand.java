@@ -1,0 +1,123 @@
+package portwright.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import portwright.check.Finding;
+import portwright.check.Severity;
+import portwright.file.DesignFile;
+import portwright.file.PortsText;
+import portwright.file.ReadResult;
+import portwright.layout.Progress;
+import portwright.layout.Proposal;
+import portwright.layout.Proposals;
+import portwright.layout.Proposer;
+import portwright.layout.Wishes;
+import portwright.model.Port;
+import portwright.units.Kind;
+import portwright.units.Quantity;
+import portwright.units.QuantityException;
+
+/** Places ports and writes a new design. */
+@Command(name = "propose", description = "Places floor inlets and lid flues and writes a new design.", mixinStandardHelpOptions = true)
+final class ProposeCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "DESIGN", description = "design file")
+    private Path file;
+
+    @Option(names = "--inlets", paramLabel = "N", description = "number of inlets; left open: one a burner")
+    private Integer inlets;
+
+    @Option(names = "--flues", paramLabel = "N", description = "number of flues; left open: what suits the draft")
+    private Integer flues;
+
+    @Option(names = "--inlet-size", paramLabel = "S", description = "diameter of the inlets, for example \"1 3/8 in\"")
+    private String inletSize;
+
+    @Option(names = "--flue-size", paramLabel = "S", description = "diameter of the flues")
+    private String flueSize;
+
+    @Option(names = "--take", paramLabel = "K", defaultValue = "1", description = "which of the proposals to write, 1 to 3 (default ${DEFAULT-VALUE})")
+    private int take;
+
+    @Option(names = "-o", required = true, paramLabel = "NEW.json", description = "where to write")
+    private Path out;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        Wishes wishes;
+        try {
+            wishes = new Wishes(inlets, flues, mm(inletSize), mm(flueSize));
+        } catch (IllegalArgumentException e) {
+            throw new UserError(Cli.MISUSE, e.getMessage());
+        }
+        ReadResult read = Designs.open(file);
+        Proposals found = Proposer.propose(read.design(), wishes, Progress.none());
+        PrintWriter print = spec.commandLine().getOut();
+        if (found.best().isEmpty()) {
+            print.println("No layout passes every rule that stops. Nothing was written.");
+            found.impossible().forEach(i -> print.println("  " + i.words()));
+            if (found.nearestMiss() != null) {
+                print.println("Nearest miss: " + found.nearestMiss().arrangement() + ".");
+                ports(print, found.nearestMiss());
+            }
+            return Cli.STOP;
+        }
+        if (take < 1 || take > found.best().size()) {
+            throw new UserError(Cli.MISUSE, "--take " + take + ": there " + (found.best().size() == 1 ? "is 1 proposal." : "are " + found.best().size() + " proposals."));
+        }
+        for (int i = 0; i < found.best().size(); i++) {
+            show(print, i + 1, found.best().get(i));
+        }
+        try {
+            DesignFile.save(out, PortsText.put(read.document(), found.best().get(take - 1).ports()));
+        } catch (IOException e) {
+            throw new UserError(Cli.FAULT, out + ": not written (" + e.getMessage() + "). No file was left.");
+        }
+        int before = read.design().burners() == null ? 0 : read.design().burners().size();
+        Proposal taken = found.best().get(take - 1);
+        int after = taken.design().burners() == null ? 0 : taken.design().burners().size();
+        if (after < before) {
+            print.println((before - after) + " of " + before + " burners stood under ports that are gone and were left out.");
+        }
+        print.println(out + ": proposal " + take + " written. A proposal rests on the measures in the file; check it, and offer up the real parts before drilling.");
+        return Cli.OK;
+    }
+
+    private static void show(PrintWriter print, int number, Proposal p) {
+        print.println(number + ". " + p.arrangement() + ".");
+        print.println("   " + p.reason());
+        print.println("   " + p.limits());
+        ports(print, p);
+        print.println("   Drilling: " + p.check().drilling().id() + ". Lighting: " + p.check().lighting().id() + ".");
+        for (Finding f : p.check().findings()) {
+            if (f.severity() == Severity.STOP) {
+                print.println("   stop " + f.rule() + ": " + f.message() + " " + f.remedy());
+            }
+        }
+    }
+
+    private static void ports(PrintWriter print, Proposal p) {
+        for (Port port : p.ports()) {
+            String at = port.at() instanceof portwright.model.Place.Polar q ? q.radius().typed() + " out at " + q.bearing().typed()
+                    : "x " + ((portwright.model.Place.Cartesian) port.at()).x().typed() + ", y " + ((portwright.model.Place.Cartesian) port.at()).y().typed();
+            print.println("   " + port.name() + ": " + port.diameter().typed() + " in the " + port.on().id() + ", " + at);
+        }
+    }
+
+    private static Double mm(String size) {
+        try {
+            return size == null ? null : Quantity.parse(size, Kind.LENGTH).mm();
+        } catch (QuantityException e) {
+            throw new UserError(Cli.MISUSE, e.getMessage());
+        }
+    }
+}

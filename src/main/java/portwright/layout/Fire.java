@@ -1,0 +1,56 @@
+package portwright.layout;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import portwright.geometry.KilnGeometry;
+import portwright.model.Design;
+import portwright.model.On;
+import portwright.model.Place;
+import portwright.model.Port;
+import portwright.model.Role;
+import portwright.review.Assumptions;
+import portwright.review.FireReview;
+import portwright.review.SupplyReview;
+import portwright.units.Quantity;
+
+/** Asks the draft model what holes of some number and size do, wherever they lie: places in one slab do not change the draft. */
+final class Fire {
+    /** Lower end of the usual band of lambda with open flues, as a share of its middle; the chosen layouts are then checked with their own band. */
+    static final double LOW_SHARE = 0.78;
+
+    private final Design design;
+    private final Map<List<Object>, Double> known = new HashMap<>();
+
+    Fire(Design design) {
+        this.design = design;
+    }
+
+    /**
+     * Lower end of lambda with the flues fully open and all gas, at gas-on or at the top temperature, whichever is less; null when the design does
+     * not say enough; 0 when an inlet spills.
+     */
+    Double lambdaLow(int inlets, double inletMm, int flues, double flueMm) {
+        return known.computeIfAbsent(List.of(inlets, inletMm, flues, flueMm), k -> compute(inlets, inletMm, flues, flueMm));
+    }
+
+    private Double compute(int inlets, double inletMm, int flues, double flueMm) {
+        List<Port> ports = new ArrayList<>();
+        Quantity zero = Quantity.ofMm(0);
+        PortNames.of(design, Role.INLET, inlets)
+                .forEach(n -> ports.add(new Port(n, Role.INLET, On.FLOOR, null, new Place.Cartesian(zero, zero), Quantity.ofMm(inletMm))));
+        PortNames.of(design, Role.FLUE, flues)
+                .forEach(n -> ports.add(new Port(n, Role.FLUE, On.LID, null, new Place.Cartesian(zero, zero), Quantity.ofMm(flueMm))));
+        Design trial = PortNames.with(design, ports);
+        Assumptions assume = new Assumptions();
+        FireReview fire = FireReview.of(trial, KilnGeometry.of(trial), SupplyReview.of(trial, assume), assume);
+        if (!fire.kiln().known() || !fire.asked().known() || !fire.gas() || fire.gasOn().isEmpty()) {
+            return null;
+        }
+        OptionalDouble on = fire.state(fire.gasOn().getAsDouble(), 1).lambda();
+        OptionalDouble top = fire.state(fire.top().getAsDouble(), 1).lambda();
+        return on.isEmpty() || top.isEmpty() ? 0 : LOW_SHARE * Math.min(on.getAsDouble(), top.getAsDouble());
+    }
+}

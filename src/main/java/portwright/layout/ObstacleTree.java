@@ -1,0 +1,89 @@
+package portwright.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Finds the obstacle with the least margin at a point. A square is split where the point falls; each part keeps only the obstacles that can be the
+ * worst somewhere in it (a clearance changes by no more than the centre moves). Exact; parts are made when first asked for.
+ */
+final class ObstacleTree {
+    private static final int FEW = 4;
+    private static final int DEEP = 12;
+
+    private final double x;
+    private final double y;
+    private final double half;
+    private final int level;
+    private final Obstacle[] list;
+    private final ObstacleTree[] parts = new ObstacleTree[4];
+
+    ObstacleTree(double x, double y, double half, List<Obstacle> all) {
+        this(x, y, half, 0, all.toArray(Obstacle[]::new));
+    }
+
+    private ObstacleTree(double x, double y, double half, int level, Obstacle[] from) {
+        this.x = x;
+        this.y = y;
+        this.half = half;
+        this.level = level;
+        double reach = half * Math.sqrt(2);
+        double[] gaps = new double[from.length];
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < from.length; i++) {
+            gaps[i] = from[i].gap().at(x, y);
+            least = Math.min(least, from[i].margin(gaps[i] + reach));
+        }
+        List<Obstacle> kept = new ArrayList<>();
+        for (int i = 0; i < from.length; i++) {
+            if (from[i].margin(gaps[i] - reach) <= least) {
+                kept.add(from[i]);
+            }
+        }
+        list = kept.toArray(Obstacle[]::new);
+    }
+
+    /** The least margin at a point. */
+    double margin(double px, double py) {
+        double least = Scale.FREE;
+        for (Obstacle o : leaf(px, py)) {
+            least = Math.min(least, o.margin(o.gap().at(px, py)));
+        }
+        return least;
+    }
+
+    /** The obstacle with the least margin at a point; null without obstacles. */
+    Obstacle worst(double px, double py) {
+        Obstacle worst = null;
+        double least = Scale.FREE;
+        for (Obstacle o : leaf(px, py)) {
+            double m = o.margin(o.gap().at(px, py));
+            if (worst == null || m < least) {
+                worst = o;
+                least = m;
+            }
+        }
+        return worst;
+    }
+
+    private Obstacle[] leaf(double px, double py) {
+        ObstacleTree t = this;
+        if (Math.abs(px - x) > half || Math.abs(py - y) > half) {
+            return list;
+        }
+        while (t.list.length > FEW && t.level < DEEP) {
+            t = t.part(px, py);
+        }
+        return t.list;
+    }
+
+
+    private ObstacleTree part(double px, double py) {
+        int k = (px > x ? 1 : 0) + (py > y ? 2 : 0);
+        if (parts[k] == null) {
+            double q = half / 2;
+            parts[k] = new ObstacleTree(x + ((k & 1) == 1 ? q : -q), y + ((k & 2) == 2 ? q : -q), q, level + 1, list);
+        }
+        return parts[k];
+    }
+}

@@ -1,0 +1,29 @@
+package portwright.layout;
+
+import java.util.List;
+import portwright.check.CheckResult;
+import portwright.model.Design;
+import portwright.model.Port;
+
+/**
+ * A proposed layout, as plain data.
+ *
+ * @param ports the new ports; they take the place of all ports of the design
+ * @param design the design with them; burners whose port is gone are left out
+ * @param margin the least margin of all geometry rules: below 0 some rule stops, at 1 no rule cautions, at 2 every clearance is twice what a caution
+ *               asks
+ * @param limiting what limits the margin
+ * @param tightest the tightest terms, tightest first
+ * @param lambdaLow lower end of lambda with the flues open at full gas, screening figure; null when the design does not say enough
+ * @param arrangement the layout in a few words
+ * @param reason why it is proposed
+ * @param limits what limits it, with numbers
+ * @param check the rule book's result for it
+ */
+public record Proposal(List<Port> ports, Design design, double margin, Term limiting, List<Term> tightest, Double lambdaLow, String arrangement,
+        String reason, String limits, CheckResult check) {
+    public Proposal {
+        ports = List.copyOf(ports);
+        tightest = List.copyOf(tightest);
+    }
+}

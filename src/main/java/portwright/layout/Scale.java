@@ -1,0 +1,34 @@
+package portwright.layout;
+
+/**
+ * Margins on one scale for every rule: below 0 a stop, 0 at the stop limit, 1 at the caution limit, above 1 as many times better than the caution
+ * limit asks. Continuous and rising with the quality of the layout.
+ */
+final class Scale {
+    /** Margin of what no rule limits. */
+    static final double FREE = Double.POSITIVE_INFINITY;
+
+    private Scale() {}
+
+    /** A measure that must not be less than its limits; {@code stop} NaN where the rule has no stop. */
+    static double atLeast(double measured, double stop, double caution) {
+        if (measured >= caution) {
+            return caution > 0 ? measured / caution : FREE;
+        }
+        if (Double.isNaN(stop)) {
+            return Math.max(0, measured) / caution;
+        }
+        return measured >= stop ? (measured - stop) / (caution - stop) : (measured - stop) / Math.max(1, caution);
+    }
+
+    /** A measure that must not exceed its limits; {@code stop} NaN where the rule has no stop. */
+    static double atMost(double measured, double stop, double caution) {
+        if (measured <= caution) {
+            return measured > 0 ? caution / measured : FREE;
+        }
+        if (Double.isNaN(stop)) {
+            return caution / measured;
+        }
+        return (stop - measured) / (measured <= stop ? stop - caution : caution);
+    }
+}

@@ -1,0 +1,207 @@
+package portwright.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import portwright.geometry.FittingShape;
+import portwright.geometry.GrooveSolid;
+import portwright.geometry.KilnGeometry;
+import portwright.geometry.Outline;
+import portwright.geometry.Pt;
+import portwright.geometry.Shape;
+import portwright.model.FittingKind;
+import portwright.model.On;
+
+/**
+ * Share of a slab's width that the weakest straight line through a proposed hole loses to holes and grooves. Candidate lines through centres,
+ * centre pairs and along grooves, the worst of them refined; fast enough for the search.
+ */
+final class Section {
+    private static final int TURNS = 36;
+    private static final int REFINED = 5;
+
+    private final double[] ox;
+    private final double[] oy;
+    private final double[] fixedX;
+    private final double[] fixedY;
+    private final double[] fixedR;
+    private final double[] grooveTurns;
+    private final double[][] grooves;
+
+    Section(KilnGeometry kiln, On on) {
+        Outline o = kiln.slab(on);
+        ox = o.points().stream().mapToDouble(Pt::x).toArray();
+        oy = o.points().stream().mapToDouble(Pt::y).toArray();
+        List<double[]> discs = new ArrayList<>();
+        for (FittingShape f : kiln.fittings()) {
+            boolean hole = f.fitting().kind() == FittingKind.VENT || f.fitting().kind() == FittingKind.SPYHOLE;
+            if (hole && f.face().on() == on && f.shape() instanceof Shape.Disc d) {
+                discs.add(new double[] {d.circle().centre().x(), d.circle().centre().y(), d.circle().radius()});
+            }
+        }
+        fixedX = discs.stream().mapToDouble(a -> a[0]).toArray();
+        fixedY = discs.stream().mapToDouble(a -> a[1]).toArray();
+        fixedR = discs.stream().mapToDouble(a -> a[2]).toArray();
+        List<double[]> strips = new ArrayList<>();
+        java.util.TreeSet<Double> turns = new java.util.TreeSet<>();
+        for (GrooveSolid g : kiln.grooves()) {
+            if (g instanceof GrooveSolid.OnSlab s && s.on() == on) {
+                double share = Math.min(1, s.depth() / kiln.thickness(on));
+                for (var piece : s.strip().pieces()) {
+                    strips.add(new double[] {piece.a().x(), piece.a().y(), piece.b().x(), piece.b().y(), s.strip().halfWidth(), share});
+                    double turn = Math.atan2(piece.b().y() - piece.a().y(), piece.b().x() - piece.a().x());
+                    turns.add(Math.rint((turn < 0 ? turn + Math.PI : turn) * 1e6) / 1e6);
+                }
+            }
+        }
+        grooves = strips.toArray(double[][]::new);
+        grooveTurns = turns.stream().limit(12).mapToDouble(Double::doubleValue).toArray();
+    }
+
+    /** The greatest lost share over all lines that meet one of the holes (all of one radius). */
+    double worst(double[] x, double[] y, double r) {
+        int n = x.length;
+        List<double[]> lines = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            for (int k = 0; k < TURNS; k++) {
+                add(lines, x, y, r, k * Math.PI / TURNS, x[i], y[i]);
+            }
+            for (double turn : grooveTurns) {
+                add(lines, x, y, r, turn, x[i], y[i]);
+                add(lines, x, y, r, turn, x[i] - Math.sin(turn) * r, y[i] + Math.cos(turn) * r);
+                add(lines, x, y, r, turn, x[i] + Math.sin(turn) * r, y[i] - Math.cos(turn) * r);
+            }
+            for (int j = 0; j < i; j++) {
+                double turn = Math.atan2(y[j] - y[i], x[j] - x[i]);
+                add(lines, x, y, r, turn, x[i], y[i]);
+            }
+            for (int j = 0; j < fixedX.length; j++) {
+                add(lines, x, y, r, Math.atan2(fixedY[j] - y[i], fixedX[j] - x[i]), x[i], y[i]);
+            }
+        }
+        lines.sort((a, b) -> Double.compare(b[2], a[2]));
+        double worst = lines.isEmpty() ? 0 : lines.get(0)[2];
+        for (int i = 0; i < Math.min(REFINED, lines.size()); i++) {
+            worst = Math.max(worst, refine(lines.get(i), x, y, r));
+        }
+        return worst;
+    }
+
+    private void add(List<double[]> lines, double[] x, double[] y, double r, double turn, double px, double py) {
+        double off = -Math.sin(turn) * px + Math.cos(turn) * py;
+        lines.add(new double[] {turn, off, share(turn, off, x, y, r)});
+    }
+
+    private double refine(double[] start, double[] x, double[] y, double r) {
+        double turn = start[0];
+        double off = start[1];
+        double best = start[2];
+        double stepTurn = Math.PI / TURNS / 2;
+        double step = r / 2;
+        while (step > 1e-4) {
+            boolean moved = false;
+            for (int k = 0; k < 8; k++) {
+                double a = turn + TURN[k] * stepTurn;
+                // turning about the foot of the hole nearest the line keeps the line on the hole
+                double b = off + SHIFT[k] * step;
+                double s = share(a, b, x, y, r);
+                if (s > best) {
+                    best = s;
+                    turn = a;
+                    off = b;
+                    moved = true;
+                }
+            }
+            if (!moved) {
+                step /= 2;
+                stepTurn /= 2;
+            }
+        }
+        return best;
+    }
+
+    private static final double[] TURN = {1, -1, 0, 0, 1, 1, -1, -1};
+    private static final double[] SHIFT = {0, 0, 1, -1, 1, -1, 1, -1};
+
+    /** Lost share of the line with direction {@code turn} (from x) and offset {@code off}; 0 when it meets no proposed hole. */
+    double share(double turn, double off, double[] x, double[] y, double r) {
+        double c = Math.cos(turn);
+        double s = Math.sin(turn);
+        double lost = 0;
+        for (int i = 0; i < x.length; i++) {
+            double h = -s * x[i] + c * y[i] - off;
+            if (Math.abs(h) < r) {
+                lost += 2 * Math.sqrt(r * r - h * h);
+            }
+        }
+        if (lost == 0) {
+            return 0;
+        }
+        for (int i = 0; i < fixedX.length; i++) {
+            double h = -s * fixedX[i] + c * fixedY[i] - off;
+            if (Math.abs(h) < fixedR[i]) {
+                lost += 2 * Math.sqrt(fixedR[i] * fixedR[i] - h * h);
+            }
+        }
+        for (double[] g : grooves) {
+            lost += g[5] * capsule(g, c, s, off);
+        }
+        double length = length(c, s, off);
+        return length > 0 ? lost / length : 0;
+    }
+
+    private double length(double c, double s, double off) {
+        double sum = 0;
+        int n = ox.length;
+        for (int i = 0, j = n - 1; i < n; j = i++) {
+            double a = -s * ox[j] + c * oy[j] - off;
+            double b = -s * ox[i] + c * oy[i] - off;
+            if (a > 0 != b > 0) {
+                double k = a / (a - b);
+                double along = c * (ox[j] + k * (ox[i] - ox[j])) + s * (oy[j] + k * (oy[i] - oy[j]));
+                sum += a > 0 ? -along : along;
+            }
+        }
+        return Math.abs(sum);
+    }
+
+    /** Length of a line inside a piece widened with round ends. */
+    private static double capsule(double[] g, double c, double s, double off) {
+        double w = g[4];
+        double ha = -s * g[0] + c * g[1] - off;
+        double hb = -s * g[2] + c * g[3] - off;
+        if (Math.min(ha, hb) >= w || Math.max(ha, hb) <= -w) {
+            return 0;
+        }
+        double ta = c * g[0] + s * g[1];
+        double tb = c * g[2] + s * g[3];
+        double lo = Double.POSITIVE_INFINITY;
+        double hi = Double.NEGATIVE_INFINITY;
+        if (Math.abs(ha) < w) {
+            double q = Math.sqrt(w * w - ha * ha);
+            lo = Math.min(lo, ta - q);
+            hi = Math.max(hi, ta + q);
+        }
+        if (Math.abs(hb) < w) {
+            double q = Math.sqrt(w * w - hb * hb);
+            lo = Math.min(lo, tb - q);
+            hi = Math.max(hi, tb + q);
+        }
+        double len = Math.hypot(tb - ta, hb - ha);
+        if (len > 0) {
+            // the two long sides: the piece shifted by w square to itself
+            double nx = -(hb - ha) / len * w;
+            double ny = (tb - ta) / len * w;
+            for (int side = -1; side <= 1; side += 2) {
+                double a = ha + side * ny;
+                double b = hb + side * ny;
+                if (a > 0 != b > 0) {
+                    double k = a / (a - b);
+                    double t = ta + side * nx + k * (tb - ta);
+                    lo = Math.min(lo, t);
+                    hi = Math.max(hi, t);
+                }
+            }
+        }
+        return hi > lo ? hi - lo : 0;
+    }
+}

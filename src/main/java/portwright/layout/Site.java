@@ -1,0 +1,171 @@
+package portwright.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import portwright.geometry.JointPattern;
+import portwright.geometry.KilnGeometry;
+import portwright.geometry.Pt;
+import portwright.geometry.Segment;
+import portwright.geometry.ShelfPlate;
+import portwright.model.On;
+
+/** One slab made ready for holes of one role and diameter: margins of places by the rules of the rule book. */
+final class Site {
+    final KilnGeometry kiln;
+    final On on;
+    final boolean inlet;
+    final double diameter;
+    final double radius;
+    final List<Obstacle> obstacles;
+    private final ObstacleTree tree;
+    private final Coils coils;
+    private final Joints joints;
+    private final Section section;
+    private final double sectionStop;
+    private final double sectionCaution;
+    private final double spacingStop;
+    private final double spacingCaution;
+    private final Pt middle;
+    private final double balanceReach;
+    private final List<Obstacle.Gap> covers = new ArrayList<>();
+    private final List<ShelfPlate> shelves;
+
+    /** @param skip rules left out, to find out which one makes a layout impossible */
+    Site(KilnGeometry kiln, On on, boolean inlet, LayoutLimits limits, double diameter, double oversize, double bodyMm, Set<String> skip) {
+        this.kiln = kiln;
+        this.on = on;
+        this.inlet = inlet;
+        this.diameter = diameter;
+        this.radius = (diameter + oversize) / 2;
+        obstacles = Obstacles.of(kiln, on, limits, diameter, oversize, inlet, bodyMm).stream().filter(o -> !skip.contains(o.rule())).toList();
+        Segment box = kiln.slab(on).bounds();
+        double half = Math.max(box.b().x() - box.a().x(), box.b().y() - box.a().y()) / 2 + 1;
+        tree = new ObstacleTree((box.a().x() + box.b().x()) / 2, (box.a().y() + box.b().y()) / 2, half, obstacles);
+        coils = inlet && !skip.contains("flame-on-element") ? Coils.of(kiln, limits, diameter, half) : null;
+        JointPattern pattern = skip.contains("joint-sliver") ? null : kiln.pattern(on);
+        joints = pattern == null ? null : new Joints(pattern, radius);
+        section = skip.contains("weakest-section") ? null : new Section(kiln, on);
+        sectionStop = limits.value("weakest-section", "stop", 1.0 / 3);
+        sectionCaution = limits.value("weakest-section", "caution", 0.25);
+        boolean spaced = !skip.contains("port-spacing");
+        double t = kiln.thickness(on);
+        spacingStop = spaced ? Math.max(diameter, limits.value("port-spacing", "stop", 50)) / 2 : -1e9;
+        spacingCaution = spaced ? Math.max(Math.max(diameter, t), limits.value("port-spacing", "caution", 50)) : -1e9;
+        middle = kiln.centre();
+        balanceReach = kiln.shortWidth() / 2 * limits.value("port-balance", "caution", 0.15);
+        shelves = inlet ? kiln.shelves() : List.of();
+        shelves.forEach(s -> covers.add(Plain.gap(s.shape(), diameter / 2)));
+    }
+
+    /** Margin of one hole by itself. */
+    double hole(double x, double y) {
+        double m = tree.margin(x, y);
+        if (coils != null) {
+            m = Math.min(m, coils.margin(x, y));
+        }
+        if (joints != null) {
+            double s = joints.sliver(x, y);
+            m = s < Joints.SLIVER_MM ? Math.min(m, s / Joints.SLIVER_MM) : m;
+        }
+        return Math.min(m, shelf(x, y));
+    }
+
+    private double shelf(double x, double y) {
+        double m = Scale.FREE;
+        for (int i = 0; i < covers.size(); i++) {
+            if (covers.get(i).at(x, y) < 0) {
+                m = Math.min(m, Scale.atLeast(shelves.get(i).bottom(), diameter / 4, diameter));
+            }
+        }
+        return m;
+    }
+
+    /** Margin of the brick between two holes. */
+    double pair(double ax, double ay, double bx, double by) {
+        return Scale.atLeast(Math.hypot(ax - bx, ay - by) - 2 * radius, spacingStop, spacingCaution);
+    }
+
+    /** Margin of the balance about the chamber's middle. */
+    double balance(double[] x, double[] y) {
+        return Scale.atMost(offset(x, y), Double.NaN, balanceReach);
+    }
+
+    private double offset(double[] x, double[] y) {
+        double sx = 0;
+        double sy = 0;
+        for (int i = 0; i < x.length; i++) {
+            sx += x[i];
+            sy += y[i];
+        }
+        return Math.hypot(sx / x.length - middle.x(), sy / x.length - middle.y());
+    }
+
+    /** Margin of the weakest section. */
+    double section(double[] x, double[] y) {
+        return section == null ? Scale.FREE : Scale.atMost(section.worst(x, y, radius), sectionStop, sectionCaution);
+    }
+
+    /** Least margin without the weakest section; stops counting once below {@code enough}. */
+    double quick(double[] x, double[] y, double enough) {
+        double m = balance(x, y);
+        for (int i = 0; i < x.length && m > enough; i++) {
+            for (int j = 0; j < i; j++) {
+                m = Math.min(m, pair(x[i], y[i], x[j], y[j]));
+            }
+            if (m > enough) {
+                m = Math.min(m, hole(x[i], y[i]));
+            }
+        }
+        return m;
+    }
+
+    /** Least margin of all rules on this slab; whatever is not above {@code enough} may be answered roughly. */
+    double margin(double[] x, double[] y, double enough) {
+        double m = quick(x, y, enough);
+        return m <= enough ? m : Math.min(m, section(x, y));
+    }
+
+    /** Every term, tightest first. */
+    List<Term> terms(double[] x, double[] y, List<String> names) {
+        List<Term> out = new ArrayList<>();
+        for (int i = 0; i < x.length; i++) {
+            holeTerms(out, x[i], y[i], names.get(i));
+            for (int j = 0; j < i; j++) {
+                double gap = Math.hypot(x[i] - x[j], y[i] - y[j]) - 2 * radius;
+                out.add(new Term("port-spacing", List.of(names.get(j), names.get(i)), gap, spacingStop, spacingCaution, "mm", pair(x[i], y[i], x[j], y[j])));
+            }
+        }
+        double half = kiln.shortWidth() / 2;
+        out.add(new Term("port-balance", names, offset(x, y) / half, Double.NaN, balanceReach / half, "1", balance(x, y)));
+        if (section != null) {
+            out.add(new Term("weakest-section", names, section.worst(x, y, radius), sectionStop, sectionCaution, "1", section(x, y)));
+        }
+        out.sort(java.util.Comparator.comparingDouble(Term::margin));
+        return out;
+    }
+
+    private void holeTerms(List<Term> out, double x, double y, String name) {
+        for (Obstacle o : obstacles) {
+            add(out, o, x, y, name);
+        }
+        if (coils != null && coils.worst(x, y) != null) {
+            add(out, coils.worst(x, y), x, y, name);
+        }
+        if (joints != null && joints.sliver(x, y) < Joints.SLIVER_MM) {
+            double s = joints.sliver(x, y);
+            out.add(new Term("joint-sliver", List.of(name), s, Double.NaN, Joints.SLIVER_MM, "mm", s / Joints.SLIVER_MM));
+        }
+        for (int i = 0; i < covers.size(); i++) {
+            if (covers.get(i).at(x, y) < 0) {
+                double h = shelves.get(i).bottom();
+                out.add(new Term("shelf-over-inlet", List.of(name, shelves.get(i).name()), h, diameter / 4, diameter, "mm", Scale.atLeast(h, diameter / 4, diameter)));
+            }
+        }
+    }
+
+    private static void add(List<Term> out, Obstacle o, double x, double y, String name) {
+        double gap = o.gap().at(x, y);
+        out.add(new Term(o.rule(), List.of(name, o.part()), gap, o.stop(), o.caution(), "mm", o.margin(gap)));
+    }
+}

@@ -1,0 +1,51 @@
+package portwright.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import portwright.geometry.KilnGeometry;
+import portwright.geometry.ShelfPlate;
+import portwright.model.Burner;
+import portwright.model.Design;
+
+/** Rules that numbers and sizes of the holes decide, wherever they lie. */
+final class SizeTerms {
+    private final Design design;
+    private final KilnGeometry kiln;
+    private final LayoutLimits limits;
+
+    SizeTerms(Design design, KilnGeometry kiln, LayoutLimits limits) {
+        this.design = design;
+        this.kiln = kiln;
+        this.limits = limits;
+    }
+
+    List<Term> terms(Sizes.Choice c) {
+        List<Term> out = new ArrayList<>();
+        double ratio = c.ratio();
+        double low = limits.value("flue-inlet-ratio", "caution", 1);
+        out.add(new Term("flue-inlet-ratio", List.of("flues", "inlets"), ratio, limits.value("flue-inlet-ratio", "stop", 0.8), low, "1",
+                ratio >= low * (1 - 1e-9) ? Scale.FREE : Scale.atLeast(ratio, limits.value("flue-inlet-ratio", "stop", 0.8), low)));
+        if (design.burners() != null) {
+            for (Burner b : design.burners()) {
+                if (b.tip() != null) {
+                    burner(out, c, b);
+                }
+            }
+        }
+        double area = c.inlets() * Math.PI / 4 * c.inletMm() * c.inletMm();
+        for (ShelfPlate s : kiln.shelves()) {
+            double free = (kiln.inner().area() - s.shape().area()) / area;
+            double stop = limits.value("flame-path", "stop", 1);
+            double caution = limits.value("flame-path", "caution", 2);
+            out.add(new Term("flame-path", List.of(s.name()), free, stop, caution, "1", Scale.atLeast(free, stop, caution)));
+        }
+        return out;
+    }
+
+    private void burner(List<Term> out, Sizes.Choice c, Burner b) {
+        double ring = (c.inletMm() - b.tip().mm()) / 2;
+        double need = Math.max(limits.value("burner-fit", "gap", 6), b.tip().mm() / 4);
+        double m = ring >= need * (1 - 1e-9) ? Scale.FREE : Scale.atLeast(ring, 0, need);
+        out.add(new Term("burner-fit", List.of(b.name() == null ? "burner" : b.name()), ring, 0, need, "mm", m));
+    }
+}

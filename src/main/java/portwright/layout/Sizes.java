@@ -1,0 +1,150 @@
+package portwright.layout;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Objects;
+import java.util.Set;
+import portwright.data.HoleSaw;
+import portwright.model.Burner;
+import portwright.model.Design;
+import portwright.model.Role;
+import portwright.model.UnitSystem;
+
+/** Numbers and saw sizes worth trying: burners fit, flue against inlet area within its limits, and the draft burns the gas clean. */
+final class Sizes {
+    /** Smallest and largest hole that the rule book calls usual, mm. */
+    private static final double LEAST_MM = 19;
+    private static final double MOST_MM = 102;
+    private static final int INLET_SIZES = 3;
+    /** Usual inlet where nothing asks for another: common practice, no source. */
+    private static final double USUAL_INLET_MM = 35;
+
+    private final Design design;
+    private final Wishes wishes;
+    private final Fire fire;
+    private final LayoutLimits limits;
+    private final List<Double> saws;
+
+    Sizes(Design design, Wishes wishes, LayoutLimits limits) {
+        this.design = design;
+        this.wishes = wishes;
+        this.limits = limits;
+        this.fire = new Fire(design);
+        boolean inch = design.units() != UnitSystem.METRIC;
+        saws = HoleSaw.all().stream().filter(s -> s.inch() == inch).map(HoleSaw::diameterMm).filter(d -> d >= LEAST_MM && d <= MOST_MM).sorted().toList();
+    }
+
+    /**
+     * One choice.
+     *
+     * @param lambdaLow lower end of lambda at the tighter of gas-on and top, flues open; null when not known
+     */
+    record Choice(int inlets, double inletMm, int flues, double flueMm, Double lambdaLow) {
+        /** Whether the gas burns clean with the flues open, as far as the design lets one know. */
+        boolean clean() {
+            return lambdaLow == null || lambdaLow >= 1;
+        }
+
+        double ratio() {
+            return flues * flueMm * flueMm / (inlets * inletMm * inletMm);
+        }
+    }
+
+    List<Choice> list() {
+        List<Choice> out = new ArrayList<>();
+        for (int in : inlets()) {
+            for (double dIn : inletSizes()) {
+                for (int fl : flues()) {
+                    Choice c = choice(in, dIn, fl);
+                    if (c != null) {
+                        out.add(c);
+                    }
+                }
+            }
+        }
+        return out;
+    }
+
+    private Set<Integer> inlets() {
+        Set<Integer> out = new LinkedHashSet<>();
+        long has = count(Role.INLET);
+        if (wishes.inlets() != null) {
+            out.add(wishes.inlets());
+        } else if (design.burners() != null && !design.burners().isEmpty()) {
+            out.add((int) Math.max(1, design.burners().stream().map(Burner::port).filter(Objects::nonNull).distinct().count()));
+        } else {
+            if (has > 0 && has <= Wishes.MOST) {
+                out.add((int) has);
+            }
+            out.addAll(List.of(2, 3, 4));
+        }
+        return out;
+    }
+
+    private Set<Integer> flues() {
+        Set<Integer> out = new LinkedHashSet<>();
+        if (wishes.flues() != null) {
+            out.add(wishes.flues());
+            return out;
+        }
+        long has = count(Role.FLUE);
+        if (has > 0 && has <= Wishes.MOST) {
+            out.add((int) has);
+        }
+        out.addAll(List.of(1, 2, 3, 4));
+        return out;
+    }
+
+    private long count(Role role) {
+        return design.ports() == null ? 0 : design.ports().stream().filter(p -> p.role() == role).count();
+    }
+
+    /** Smallest inlet that leaves the widest tip its ring of air, mm; 0 without burners. */
+    double leastInlet() {
+        double least = 0;
+        if (design.burners() != null) {
+            for (Burner b : design.burners()) {
+                if (b.tip() != null) {
+                    double tip = b.tip().mm();
+                    least = Math.max(least, tip + 2 * Math.max(limits.value("burner-fit", "gap", 6), tip / 4));
+                }
+            }
+        }
+        return least;
+    }
+
+    private Set<Double> inletSizes() {
+        Set<Double> out = new LinkedHashSet<>();
+        if (wishes.inletMm() != null) {
+            out.add(wishes.inletMm());
+            return out;
+        }
+        double least = Math.max(LEAST_MM, leastInlet());
+        double usual = design.ports() == null ? 0 : design.ports().stream().filter(p -> p.role() == Role.INLET).mapToDouble(p -> p.diameter().mm()).max().orElse(0);
+        double wanted = usual >= least && usual <= MOST_MM ? usual : Math.max(least, USUAL_INLET_MM);
+        saws.stream().filter(s -> s >= least - 1e-9).limit(1).forEach(out::add);
+        saws.stream().filter(s -> s >= wanted - 1e-9).limit(INLET_SIZES - 1).forEach(out::add);
+        return out;
+    }
+
+    /** The smallest flue that burns clean and keeps the ratio; where none burns clean, the largest within the ratio. */
+    private Choice choice(int in, double dIn, int fl) {
+        double least = limits.value("flue-inlet-ratio", "caution", 1);
+        double most = limits.value("flue-inlet-ratio", "caution-high", 2);
+        if (wishes.flueMm() != null) {
+            return new Choice(in, dIn, fl, wishes.flueMm(), fire.lambdaLow(in, dIn, fl, wishes.flueMm()));
+        }
+        Choice best = null;
+        for (double d : saws) {
+            double ratio = fl * d * d / (in * dIn * dIn);
+            if (ratio >= least && ratio <= most) {
+                best = new Choice(in, dIn, fl, d, fire.lambdaLow(in, dIn, fl, d));
+                if (best.clean()) {
+                    return best;
+                }
+            }
+        }
+        return best;
+    }
+}

@@ -1,0 +1,28 @@
+package portwright.layout;
+
+/**
+ * Places of the holes of one role.
+ *
+ * @param family how they are arranged, in words
+ * @param symmetric whether they repeat about the chamber's middle
+ * @param x right, mm
+ * @param y to the back, mm
+ * @param margin least margin of all rules on this slab
+ */
+record Spots(String family, boolean symmetric, double[] x, double[] y, double margin) {
+    /** Largest distance of a hole from the nearest of another arrangement, mm; infinite when the numbers differ. */
+    double farFrom(Spots o) {
+        if (o.x.length != x.length) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double far = 0;
+        for (int i = 0; i < x.length; i++) {
+            double near = Double.POSITIVE_INFINITY;
+            for (int j = 0; j < x.length; j++) {
+                near = Math.min(near, Math.hypot(x[i] - o.x[j], y[i] - o.y[j]));
+            }
+            far = Math.max(far, near);
+        }
+        return far;
+    }
+}

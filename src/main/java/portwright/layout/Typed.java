@@ -1,0 +1,57 @@
+package portwright.layout;
+
+import portwright.geometry.Pt;
+import portwright.model.Place;
+import portwright.model.UnitSystem;
+import portwright.units.Format;
+import portwright.units.InchFraction;
+import portwright.units.Kind;
+import portwright.units.Quantity;
+
+/** Lengths and places as a potter types them: whole half millimetres, or 32nds of an inch. */
+final class Typed {
+    private static final int PARTS = 32;
+    private static final double HALF_DEGREE = 0.5;
+
+    private final boolean inch;
+
+    Typed(UnitSystem units) {
+        inch = units != UnitSystem.METRIC;
+    }
+
+    Quantity length(double mm) {
+        if (!inch) {
+            return Quantity.parse(Format.plain(Math.rint(mm * 2) / 2, 1) + " mm", Kind.LENGTH);
+        }
+        String words = InchFraction.words(Math.abs(mm), PARTS);
+        return Quantity.parse((mm < 0 && !words.equals("0 in") ? "-" : "") + words, Kind.LENGTH);
+    }
+
+    /** A drill or saw: inch sizes to the 64th, metric to a tenth, exact for every saw. */
+    Quantity diameter(double mm) {
+        if (inch && Math.abs(InchFraction.error(mm, 64)) < 1e-6) {
+            return Quantity.parse(InchFraction.words(mm, 64), Kind.LENGTH);
+        }
+        return Quantity.parse(Format.plain(mm, 4) + " mm", Kind.LENGTH);
+    }
+
+    Place place(double x, double y) {
+        return new Place.Cartesian(length(x), length(y));
+    }
+
+    /** Radius and bearing about the origin. */
+    Place polar(double x, double y) {
+        double bearing = Math.toDegrees(Math.atan2(x, y));
+        bearing = Math.rint((bearing < 0 ? bearing + 360 : bearing) / HALF_DEGREE) * HALF_DEGREE % 360;
+        return new Place.Polar(length(Math.hypot(x, y)), Quantity.parse(Format.plain(bearing, 1) + " deg", Kind.ANGLE));
+    }
+
+    static Pt pt(Place p) {
+        return new Pt(p.xMm(), p.yMm());
+    }
+
+    /** A length in the design's units, for sentences. */
+    String words(double mm) {
+        return inch ? InchFraction.words(Math.abs(mm), 16) + " (" + Format.plain(mm, 0) + " mm)" : Format.plain(mm, 0) + " mm";
+    }
+}

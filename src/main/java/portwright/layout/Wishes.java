@@ -1,0 +1,38 @@
+package portwright.layout;
+
+/**
+ * What the potter asks for; null leaves the choice open.
+ *
+ * @param inlets number of floor inlets
+ * @param flues number of lid flues
+ * @param inletMm diameter of the inlets, mm
+ * @param flueMm diameter of the flues, mm
+ */
+public record Wishes(Integer inlets, Integer flues, Double inletMm, Double flueMm) {
+    /** Most holes of one role that are placed. */
+    public static final int MOST = 16;
+
+    public Wishes {
+        count(inlets, "inlets");
+        count(flues, "flues");
+        size(inletMm, "inlet");
+        size(flueMm, "flue");
+    }
+
+    /** Everything open. */
+    public static Wishes none() {
+        return new Wishes(null, null, null, null);
+    }
+
+    private static void count(Integer n, String what) {
+        if (n != null && (n < 1 || n > MOST)) {
+            throw new IllegalArgumentException(n + " " + what + ": ask for 1 to " + MOST + ".");
+        }
+    }
+
+    private static void size(Double mm, String what) {
+        if (mm != null && !(mm >= 5 && mm <= 200)) {
+            throw new IllegalArgumentException("A hole of " + mm + " mm as " + what + ": ask for 5 mm to 200 mm.");
+        }
+    }
+}
