@@ -49,8 +49,8 @@ final class Fire {
         if (!fire.kiln().known() || !fire.asked().known() || !fire.gas() || fire.gasOn().isEmpty()) {
             return null;
         }
-        OptionalDouble on = fire.state(fire.gasOn().getAsDouble(), 1).lambda();
-        OptionalDouble top = fire.state(fire.top().getAsDouble(), 1).lambda();
+        OptionalDouble on = fire.lambda(fire.gasOn().getAsDouble(), 1);
+        OptionalDouble top = fire.lambda(fire.top().getAsDouble(), 1);
         return on.isEmpty() || top.isEmpty() ? 0 : LOW_SHARE * Math.min(on.getAsDouble(), top.getAsDouble());
     }
 }

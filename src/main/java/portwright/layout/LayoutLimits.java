@@ -31,11 +31,11 @@ final class LayoutLimits {
     }
 
     double elementStop() {
-        return value("element-clearance", "stop", 25);
+        return value("element-clearance", "limit", 25);
     }
 
     double elementCaution() {
-        return 1.4 * elementStop();
+        return value("element-clearance", "caution-factor", 1.4) * elementStop();
     }
 
     /** Clearance of a fitting's kind: judgement of the rule book. */

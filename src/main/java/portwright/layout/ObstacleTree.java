@@ -16,13 +16,15 @@ final class ObstacleTree {
     private final double half;
     private final int level;
     private final Obstacle[] list;
+    private final List<Obstacle> given;
     private final ObstacleTree[] parts = new ObstacleTree[4];
 
     ObstacleTree(double x, double y, double half, List<Obstacle> all) {
-        this(x, y, half, 0, all.toArray(Obstacle[]::new));
+        this(x, y, half, 0, all.toArray(Obstacle[]::new), List.copyOf(all));
     }
 
-    private ObstacleTree(double x, double y, double half, int level, Obstacle[] from) {
+    private ObstacleTree(double x, double y, double half, int level, Obstacle[] from, List<Obstacle> given) {
+        this.given = given;
         this.x = x;
         this.y = y;
         this.half = half;
@@ -52,18 +54,9 @@ final class ObstacleTree {
         return least;
     }
 
-    /** The obstacle with the least margin at a point; null without obstacles. */
-    Obstacle worst(double px, double py) {
-        Obstacle worst = null;
-        double least = Scale.FREE;
-        for (Obstacle o : leaf(px, py)) {
-            double m = o.margin(o.gap().at(px, py));
-            if (worst == null || m < least) {
-                worst = o;
-                least = m;
-            }
-        }
-        return worst;
+    /** All obstacles it was made from. */
+    List<Obstacle> all() {
+        return given;
     }
 
     private Obstacle[] leaf(double px, double py) {
@@ -82,7 +75,7 @@ final class ObstacleTree {
         int k = (px > x ? 1 : 0) + (py > y ? 2 : 0);
         if (parts[k] == null) {
             double q = half / 2;
-            parts[k] = new ObstacleTree(x + ((k & 1) == 1 ? q : -q), y + ((k & 2) == 2 ? q : -q), q, level + 1, list);
+            parts[k] = new ObstacleTree(x + ((k & 1) == 1 ? q : -q), y + ((k & 2) == 2 ? q : -q), q, level + 1, list, given);
         }
         return parts[k];
     }

@@ -2,14 +2,17 @@ package portwright.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import portwright.geometry.CoilRun;
 import portwright.geometry.FittingShape;
 import portwright.geometry.GrooveSolid;
 import portwright.geometry.KilnGeometry;
+import portwright.geometry.Outline;
 import portwright.geometry.Panel;
 import portwright.geometry.Pt;
+import portwright.geometry.Segment;
+import portwright.geometry.Segment3;
 import portwright.geometry.Shape;
 import portwright.geometry.ShelfPlate;
-import portwright.geometry.TailHole;
 import portwright.model.FittingKind;
 import portwright.model.On;
 
@@ -46,8 +49,8 @@ final class Obstacles {
 
     private void outlines() {
         list.add(new Obstacle("inside-chamber", "chamber", 0, LayoutLimits.INSIDE_MM, Plain.depth(kiln.inner(), r), 0, 0, false, null, r));
-        double stop = Math.max(d, limits.value("edge-distance", "stop", 50));
-        double caution = Math.max(Math.max(1.5 * d, t), limits.value("edge-distance", "caution", 75));
+        double stop = Math.max(limits.value("edge-distance", "stop-diameters", 1) * d, limits.value("edge-distance", "stop", 50));
+        double caution = Math.max(Math.max(limits.value("edge-distance", "caution-diameters", 1.5) * d, t), limits.value("edge-distance", "caution", 75));
         list.add(new Obstacle("edge-distance", on.id() + " rim", stop, Math.max(stop, caution), Plain.depth(kiln.slab(on), r), 0, 1, false, null, stop + r));
     }
 
@@ -55,84 +58,84 @@ final class Obstacles {
         double stop = limits.elementStop();
         double caution = limits.elementCaution();
         for (GrooveSolid g : kiln.grooves()) {
-            double deep = Math.min(1, g.depth() / t);
             if (g.face().on() == on) {
+                double deep = Math.min(1, g.depth() / t);
                 list.add(new Obstacle("element-clearance", g.name(), stop, caution, Plain.gap(g.footprint(), r), 0, deep, true, g.footprint(), stop + r));
             } else if (g instanceof GrooveSolid.OnWall w) {
-                double rise = on == On.FLOOR ? w.bottom() : kiln.height() - w.top();
-                double drop = on == On.FLOOR ? w.drop() : 0;
-                acrossCorner("element-clearance", g.name(), hotLine(w.panel()), rise, drop, w.depth(), stop, caution);
+                acrossCorner(w, stop, caution);
             }
         }
-        for (TailHole tail : kiln.tails()) {
-            Panel p = kiln.panel(tail.face().panel());
-            Pt c = tail.circle().centre();
-            double rise = on == On.FLOOR ? c.y() - tail.circle().radius() : kiln.height() - c.y() - tail.circle().radius();
-            double half = tail.circle().radius();
-            Shape mouth = new Shape.Strip(List.of(p.plan(c.x() - half, 0), p.plan(c.x() + half, 0)), 0);
-            acrossCorner("element-clearance", tail.name(), mouth, rise, 0, 0, stop, caution);
+        for (CoilRun c : kiln.coils()) {
+            for (Segment3 s : c.on() == on ? c.pieces() : List.<Segment3>of()) {
+                Shape line = new Shape.Strip(List.of(s.a().plan(), s.b().plan()), c.radius());
+                list.add(new Obstacle("element-clearance", c.name(), stop, caution, Plain.gap(line, r), 0, 0.5, true, line, stop + r));
+            }
         }
     }
 
-    private static Shape hotLine(Panel p) {
-        return new Shape.Strip(List.of(p.a(), p.b()), 0);
-    }
-
-    /** A solid behind the wall's hot face, {@code rise} above (below) the slab's hot face, falling by {@code drop} over its depth. */
-    private void acrossCorner(String rule, String name, Shape line, double rise, double drop, double depth, double stop, double caution) {
-        double up = Math.max(0, rise);
-        double s = depth > 0 ? drop / depth : 0;
-        Obstacle.Gap plan = Plain.gap(line, r);
-        Obstacle.Gap gap = (x, y) -> {
-            double g = Math.max(0, plan.at(x, y));
-            double w = Math.max(0, Math.min(depth, (s * up - g) / (1 + s * s)));
-            double z = Math.max(0, up - s * w);
-            return Math.sqrt((g + w) * (g + w) + z * z);
-        };
-        if (up - drop < caution * 4) {
-            double low = Math.max(0, up - drop);
+    /** A groove behind the wall's hot face, above the floor's hot face or below the lid's. */
+    private void acrossCorner(GrooveSolid.OnWall w, double stop, double caution) {
+        CornerGap gap = CornerGap.of(w, on == On.FLOOR, kiln.height(), r);
+        double low = gap.lowest();
+        if (low < 4 * caution) {
+            Shape line = new Shape.Strip(List.of(w.panel().a(), w.panel().b()), 0);
             double keep = low >= stop ? Double.NaN : r + Math.sqrt(stop * stop - low * low);
-            list.add(new Obstacle(rule, name, stop, caution, gap, 0, 0, true, line, keep));
+            list.add(new Obstacle("element-clearance", w.name(), stop, caution, gap, 0, 0, true, line, keep));
         }
     }
 
     private void fittings(double bodyMm) {
         for (FittingShape f : kiln.fittings()) {
-            Shape shape = null;
-            if (f.face().on() == on) {
-                shape = f.shape();
-            } else if (f.face().on() == On.WALL && f.outside()) {
-                shape = outsideWall(f);
-            }
-            if (shape == null) {
+            boolean outside = f.face().on() == On.WALL && f.outside();
+            if (f.face().on() != on && !outside) {
                 continue;
             }
+            Shape shape = outside ? plate(f) : f.shape();
             double caution = f.fitting().clear() != null ? f.fitting().clear().mm()
                     : limits.value("fitting-clearance", f.fitting().kind().id(), LayoutLimits.fitting(f.fitting().kind()));
-            list.add(new Obstacle("fitting-clearance", f.name(), caution / 2, caution, Plain.gap(shape, r), 0, 1, false, shape, caution / 2 + r));
+            double stop = caution / 2;
+            if (outside) {
+                double rise = rise(f);
+                Obstacle.Gap plan = Plain.gap(shape, r);
+                double keep = rise >= stop ? Double.NaN : r + Math.sqrt(stop * stop - rise * rise);
+                list.add(new Obstacle("fitting-clearance", f.name(), stop, caution, (x, y) -> {
+                    double g = Math.max(0, plan.at(x, y));
+                    return Math.sqrt(g * g + rise * rise);
+                }, 0, 1, false, shape, keep));
+            } else {
+                list.add(new Obstacle("fitting-clearance", f.name(), stop, caution, Plain.gap(shape, r), 0, 1, false, shape, stop + r));
+            }
             boolean under = f.fitting().kind() == FittingKind.LEG || f.fitting().kind() == FittingKind.STAND_BAR;
             if (bodyMm > 0 && under && on == On.FLOOR) {
-                double room = limits.value("burner-room", "caution", 50);
+                double room = limits.value("burner-room", "limit", 50);
                 list.add(new Obstacle("burner-room", f.name(), 0, room, Plain.gap(shape, bodyMm / 2), 1, 1, false, shape, bodyMm / 2));
             }
         }
     }
 
-    private Shape outsideWall(FittingShape f) {
+    /** The side of a fitting outside the wall that faces the kiln, seen from above. */
+    private Shape plate(FittingShape f) {
         Panel p = kiln.panel(f.face().panel());
-        double u0;
-        double u1;
-        if (f.shape() instanceof Shape.Disc disc) {
-            u0 = disc.circle().centre().x() - disc.circle().radius();
-            u1 = disc.circle().centre().x() + disc.circle().radius();
-        } else if (f.shape() instanceof Shape.Poly poly) {
-            u0 = poly.outline().bounds().a().x();
-            u1 = poly.outline().bounds().b().x();
-        } else {
-            return null;
+        Segment box = box(f.shape());
+        double w = kiln.thickness(On.WALL) + (Double.isNaN(f.standoff()) ? 0 : f.standoff());
+        return new Shape.Strip(List.of(p.plan(box.a().x(), w), p.plan(box.b().x(), w)), 0);
+    }
+
+    /** How far it stands above (below) the slab. */
+    private double rise(FittingShape f) {
+        Segment box = box(f.shape());
+        double low = on == On.FLOOR ? -t : kiln.height();
+        return Math.max(0, Math.max(box.a().y() - (low + t), low - box.b().y()));
+    }
+
+    private static Segment box(Shape s) {
+        if (s instanceof Shape.Poly p) {
+            return p.outline().bounds();
         }
-        double w = p.thickness() + (Double.isNaN(f.standoff()) ? 0 : f.standoff());
-        return new Shape.Strip(List.of(p.plan(u0, w), p.plan(u1, w)), 0);
+        List<Pt> points = s instanceof Shape.Disc d ? List.of(d.circle().centre()) : ((Shape.Strip) s).path();
+        double r = s instanceof Shape.Disc d ? d.circle().radius() : ((Shape.Strip) s).halfWidth();
+        Segment b = new Outline(points).bounds();
+        return new Segment(b.a().plus(-r, -r), b.b().plus(r, r));
     }
 
     private void posts() {
@@ -145,7 +148,7 @@ final class Obstacles {
                 boolean stacked = kiln.shelves().stream().anyMatch(o -> o.bottom() < s.bottom() && o.shape().contains(at));
                 if (!stacked) {
                     Shape post = new Shape.Disc(s.posts().get(i));
-                    double reach = (s.bottom() + 10) * LayoutLimits.FLAME_TAN;
+                    double reach = s.bottom() * LayoutLimits.FLAME_TAN + limits.value("post-in-flame", "caution", 10);
                     list.add(new Obstacle("post-in-flame", s.postName(i), 0, reach, Plain.gap(post, d / 2), 0, 0, false, post, d / 2));
                 }
             }

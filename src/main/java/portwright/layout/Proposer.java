@@ -158,6 +158,9 @@ public final class Proposer {
     /** The best that are clearly different, each put through the whole rule book; those that some curable rule still stops come last. */
     private List<Proposal> checked(List<Combination> passing) {
         List<Combination> different = new ArrayList<>();
+        different.add(passing.get(0));
+        passing.stream().filter(c -> c.inlets().symmetric() && c.flues().symmetric() && c.choice().clean() == passing.get(0).choice().clean())
+                .findFirst().filter(c -> c.clearlyDiffers(passing.get(0))).ifPresent(different::add);
         for (Combination c : passing) {
             if (different.size() < 2 * SHOWN && different.stream().allMatch(o -> o.clearlyDiffers(c))) {
                 different.add(c);
@@ -237,7 +240,7 @@ public final class Proposer {
                 Pt p = Typed.pt(in.at());
                 if (in.role() == Role.INLET && fl.role() == Role.FLUE && shelves.stream().noneMatch(s -> s.shape().contains(p))) {
                     double gap = p.distance(Typed.pt(fl.at()));
-                    out.add(new Term("flue-over-inlet", List.of(fl.name(), in.name()), gap, Double.NaN, limit, "mm", Scale.atLeast(gap, Double.NaN, limit)));
+                    out.add(new Term("flue-over-inlet", List.of(in.name(), fl.name()), gap, Double.NaN, limit, "mm", Scale.atLeast(gap, Double.NaN, limit)));
                 }
             }
         }

@@ -7,7 +7,6 @@ import portwright.geometry.JointPattern;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
 import portwright.geometry.Segment;
-import portwright.geometry.ShelfPlate;
 import portwright.model.On;
 
 /** One slab made ready for holes of one role and diameter: margins of places by the rules of the rule book. */
@@ -28,8 +27,10 @@ final class Site {
     private final double spacingCaution;
     private final Pt middle;
     private final double balanceReach;
-    private final List<Obstacle.Gap> covers = new ArrayList<>();
-    private final List<ShelfPlate> shelves;
+    private final boolean coilsCount;
+    private final boolean shelfCounts;
+    private final double shelfStop;
+    private final double shelfCaution;
 
     /** @param skip rules left out, to find out which one makes a layout impossible */
     Site(KilnGeometry kiln, On on, boolean inlet, LayoutLimits limits, double diameter, double oversize, double bodyMm, Set<String> skip) {
@@ -41,8 +42,14 @@ final class Site {
         obstacles = Obstacles.of(kiln, on, limits, diameter, oversize, inlet, bodyMm).stream().filter(o -> !skip.contains(o.rule())).toList();
         Segment box = kiln.slab(on).bounds();
         double half = Math.max(box.b().x() - box.a().x(), box.b().y() - box.a().y()) / 2 + 1;
-        tree = new ObstacleTree((box.a().x() + box.b().x()) / 2, (box.a().y() + box.b().y()) / 2, half, obstacles);
-        coils = inlet && !skip.contains("flame-on-element") ? Coils.of(kiln, limits, diameter, half) : null;
+        double cx = (box.a().x() + box.b().x()) / 2;
+        double cy = (box.a().y() + box.b().y()) / 2;
+        tree = new ObstacleTree(cx, cy, half, obstacles);
+        coils = inlet ? Coils.of(kiln, limits, diameter, cx, cy, half) : null;
+        coilsCount = !skip.contains("flame-on-element");
+        shelfCounts = !skip.contains("shelf-over-inlet");
+        shelfStop = limits.value("shelf-over-inlet", "stop", 0.25) * diameter;
+        shelfCaution = limits.value("shelf-over-inlet", "caution", 1) * diameter;
         JointPattern pattern = skip.contains("joint-sliver") ? null : kiln.pattern(on);
         joints = pattern == null ? null : new Joints(pattern, radius);
         section = skip.contains("weakest-section") ? null : new Section(kiln, on);
@@ -50,35 +57,24 @@ final class Site {
         sectionCaution = limits.value("weakest-section", "caution", 0.25);
         boolean spaced = !skip.contains("port-spacing");
         double t = kiln.thickness(on);
-        spacingStop = spaced ? Math.max(diameter, limits.value("port-spacing", "stop", 50)) / 2 : -1e9;
-        spacingCaution = spaced ? Math.max(Math.max(diameter, t), limits.value("port-spacing", "caution", 50)) : -1e9;
+        spacingStop = spaced ? Math.max(diameter, limits.value("port-spacing", "limit", 50)) / 2 : -1e9;
+        spacingCaution = spaced ? Math.max(Math.max(diameter, t), limits.value("port-spacing", "limit", 50)) : -1e9;
         middle = kiln.centre();
         balanceReach = kiln.shortWidth() / 2 * limits.value("port-balance", "caution", 0.15);
-        shelves = inlet ? kiln.shelves() : List.of();
-        shelves.forEach(s -> covers.add(Plain.gap(s.shape(), diameter / 2)));
     }
 
     /** Margin of one hole by itself. */
     double hole(double x, double y) {
         double m = tree.margin(x, y);
-        if (coils != null) {
+        if (coils != null && coilsCount) {
             m = Math.min(m, coils.margin(x, y));
         }
         if (joints != null) {
             double s = joints.sliver(x, y);
             m = s < Joints.SLIVER_MM ? Math.min(m, s / Joints.SLIVER_MM) : m;
         }
-        return Math.min(m, shelf(x, y));
-    }
-
-    private double shelf(double x, double y) {
-        double m = Scale.FREE;
-        for (int i = 0; i < covers.size(); i++) {
-            if (covers.get(i).at(x, y) < 0) {
-                m = Math.min(m, Scale.atLeast(shelves.get(i).bottom(), diameter / 4, diameter));
-            }
-        }
-        return m;
+        int shelf = coils != null && shelfCounts ? coils.over(x, y) : -1;
+        return shelf < 0 ? m : Math.min(m, Scale.atLeast(coils.shelf(shelf).bottom(), shelfStop, shelfCaution));
     }
 
     /** Margin of the brick between two holes. */
@@ -149,18 +145,18 @@ final class Site {
         for (Obstacle o : obstacles) {
             add(out, o, x, y, name);
         }
-        if (coils != null && coils.worst(x, y) != null) {
-            add(out, coils.worst(x, y), x, y, name);
+        if (coils != null && coilsCount) {
+            coils.at(x, y).forEach(o -> add(out, o, x, y, name));
         }
         if (joints != null && joints.sliver(x, y) < Joints.SLIVER_MM) {
             double s = joints.sliver(x, y);
             out.add(new Term("joint-sliver", List.of(name), s, Double.NaN, Joints.SLIVER_MM, "mm", s / Joints.SLIVER_MM));
         }
-        for (int i = 0; i < covers.size(); i++) {
-            if (covers.get(i).at(x, y) < 0) {
-                double h = shelves.get(i).bottom();
-                out.add(new Term("shelf-over-inlet", List.of(name, shelves.get(i).name()), h, diameter / 4, diameter, "mm", Scale.atLeast(h, diameter / 4, diameter)));
-            }
+        int shelf = coils != null && shelfCounts ? coils.over(x, y) : -1;
+        if (shelf >= 0) {
+            double h = coils.shelf(shelf).bottom();
+            out.add(new Term("shelf-over-inlet", List.of(name, coils.shelf(shelf).name()), h, shelfStop, shelfCaution, "mm",
+                    Scale.atLeast(h, shelfStop, shelfCaution)));
         }
     }
 

@@ -2,6 +2,8 @@ package portwright.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.ShelfPlate;
 import portwright.model.Burner;
@@ -33,11 +35,12 @@ final class SizeTerms {
             }
         }
         double area = c.inlets() * Math.PI / 4 * c.inletMm() * c.inletMm();
-        for (ShelfPlate s : kiln.shelves()) {
-            double free = (kiln.inner().area() - s.shape().area()) / area;
+        Map<Long, List<ShelfPlate>> levels = kiln.shelves().stream().collect(Collectors.groupingBy(s -> Math.round(s.bottom())));
+        for (List<ShelfPlate> level : levels.values()) {
+            double free = (kiln.inner().area() - level.stream().mapToDouble(s -> s.shape().area()).sum()) / area;
             double stop = limits.value("flame-path", "stop", 1);
             double caution = limits.value("flame-path", "caution", 2);
-            out.add(new Term("flame-path", List.of(s.name()), free, stop, caution, "1", Scale.atLeast(free, stop, caution)));
+            out.add(new Term("flame-path", level.stream().map(ShelfPlate::name).toList(), free, stop, caution, "1", Scale.atLeast(free, stop, caution)));
         }
         return out;
     }

@@ -15,7 +15,7 @@ import portwright.geometry.Segment;
 final class SlabSearch {
     private static final long SEED = 7;
     /** A free arrangement replaces a symmetric one when it is better by more than this share. */
-    static final double SYMMETRY_WORTH = 0.03;
+    static final double SYMMETRY_WORTH = 0.005;
 
     private final Site site;
     private final int n;

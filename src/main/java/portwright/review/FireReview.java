@@ -103,6 +103,11 @@ public final class FireReview {
         return FireState.of(at(kelvin, open, gasShare));
     }
 
+    /** Middle value of lambda with all gas; empty without gas and when an inlet spills. */
+    public OptionalDouble lambda(double kelvin, double open) {
+        return state(kelvin, open).lambda();
+    }
+
     /** Fire with all gas. */
     public FireState state(double kelvin, double open) {
         return state(kelvin, open, 1);

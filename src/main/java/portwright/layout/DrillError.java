@@ -1,0 +1,49 @@
+package portwright.layout;
+
+import portwright.model.Design;
+
+/**
+ * How a drilling strays. Centre, tilt and measuring error are two-way normal; the stated figure is the radius that 95 of 100 keep within (judgement:
+ * a potter's "within 1.5 mm"). Oversize is even between 0 and the stated figure.
+ *
+ * @param centreMm radius of 95 % of the centres, mm
+ * @param oversizeMm largest oversize of the diameter, mm
+ * @param tiltRad angle of 95 % of the bores against the square, rad
+ * @param measureMm radius of 95 % of the errors in the measured place of an element, mm
+ */
+public record DrillError(double centreMm, double oversizeMm, double tiltRad, double measureMm) {
+    /** Radius that holds 95 % of a two-way normal spread, in standard deviations: √(−2 ln 0.05). */
+    static final double R95 = Math.sqrt(-2 * Math.log(0.05));
+    /** Where the design gives none (judgement, a hand drill on a template). */
+    private static final double USUAL_CENTRE_MM = 1.5;
+    private static final double USUAL_TILT_RAD = Math.toRadians(2);
+    private static final double USUAL_OVERSIZE_MM = 2;
+    private static final double USUAL_MEASURE_MM = 2;
+
+    public DrillError {
+        if (!(centreMm >= 0 && oversizeMm >= 0 && tiltRad >= 0 && tiltRad < 1 && measureMm >= 0)) {
+            throw new IllegalArgumentException("Drilling errors are lengths and angles from 0 up; a tilt stays under 1 rad.");
+        }
+    }
+
+    /** From the design, usual values where it gives none. */
+    public static DrillError of(Design d) {
+        var g = d.drilling();
+        return new DrillError(g == null || g.centre() == null ? USUAL_CENTRE_MM : g.centre().mm(),
+                g == null || g.oversize() == null ? USUAL_OVERSIZE_MM : g.oversize().mm(),
+                g == null || g.tilt() == null ? USUAL_TILT_RAD : g.tilt().si(), USUAL_MEASURE_MM);
+    }
+
+    double centreSigma() {
+        return centreMm / R95;
+    }
+
+    /** Spread of the bore's shift through a thickness, mm. */
+    double tiltSigma(double thicknessMm) {
+        return thicknessMm * Math.tan(tiltRad) / R95;
+    }
+
+    double measureSigma() {
+        return measureMm / R95;
+    }
+}

@@ -1,0 +1,28 @@
+package portwright.layout;
+
+import java.util.Map;
+
+/**
+ * How likely one hole, drilled by hand, breaks a limit that stops.
+ *
+ * @param hole its name
+ * @param stop share of drillings that break any, 0 to 1
+ * @param stopError standard error of that share from the number of drillings simulated
+ * @param byRule share by rule
+ * @param nudgeX shift of the mark that makes a stop least likely, mm to the right
+ * @param nudgeY the same to the back, mm
+ * @param stopNudged share with the mark shifted
+ */
+public record HoleOdds(String hole, double stop, double stopError, Map<String, Double> byRule, double nudgeX, double nudgeY, double stopNudged) {
+    /** Share of drillings that is to pass. */
+    public static final double TARGET = 0.99;
+
+    public HoleOdds {
+        byRule = Map.copyOf(byRule);
+    }
+
+    /** Whether at least 99 of 100 drillings pass. */
+    public boolean meetsTarget() {
+        return stop <= 1 - TARGET + 1e-12;
+    }
+}

@@ -1,0 +1,246 @@
+package portwright.layout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.TreeMap;
+import portwright.data.LimitTable;
+import portwright.geometry.KilnGeometry;
+import portwright.model.Burner;
+import portwright.model.Design;
+import portwright.model.On;
+import portwright.model.Port;
+import portwright.model.Role;
+
+/**
+ * What a wandering drill does to a design: odds of a stop for each floor and lid hole, the mark's best place, and how far each hole may wander.
+ * All holes share one stream of random numbers, so that two places are compared by the same drillings. Rules on clearances of single holes and on
+ * the brick between holes; the weakest section and the balance hardly move with a drill and are left to the check.
+ */
+public final class Tolerance {
+    /** Drillings simulated for one answer. */
+    public static final int DRAWS = 20_000;
+    private static final long SEED = 20260102;
+    private static final int BEARINGS = 16;
+    /** Clearances farther off than this many millimetres above their limit never matter to a drill. */
+    private static final double REACH = 30;
+
+    private final Design design;
+    private final KilnGeometry kiln;
+    private final DrillError error;
+    private final double oversize;
+    private final List<Drilled> holes = new ArrayList<>();
+
+    /** One hole with what stands near. */
+    private record Drilled(Port port, Site site, double x, double y, List<Obstacle> near) {}
+
+    private Tolerance(Design design, DrillError error) {
+        this.design = design;
+        this.error = error;
+        kiln = KilnGeometry.of(design);
+        oversize = design.drilling() == null || design.drilling().oversize() == null ? KilnGeometry.USUAL_OVERSIZE_MM : design.drilling().oversize().mm();
+        LayoutLimits limits = new LayoutLimits(design, LimitTable.load());
+        Map<String, Site> sites = new LinkedHashMap<>();
+        for (Port p : design.ports()) {
+            if (p.on() == On.WALL) {
+                continue;
+            }
+            boolean inlet = p.role() == Role.INLET && p.on() == On.FLOOR;
+            double d = p.diameter().mm();
+            Site site = sites.computeIfAbsent(p.on() + " " + inlet + " " + d,
+                    k -> new Site(kiln, p.on(), inlet, limits, d, oversize, inlet ? body() : 0, java.util.Set.of()));
+            double x = p.at().xMm();
+            double y = p.at().yMm();
+            List<Obstacle> near = site.obstacles.stream().filter(o -> !Double.isNaN(o.stop()) && o.gap().at(x, y) - o.stop() < REACH).toList();
+            holes.add(new Drilled(p, site, x, y, near));
+        }
+    }
+
+    private double body() {
+        return design.burners() == null ? 0 : design.burners().stream().filter(b -> b.body() != null).mapToDouble((Burner b) -> b.body().mm()).max().orElse(0);
+    }
+
+    /** How far each floor and lid hole may wander. */
+    public static List<Wander> wander(Design design) {
+        Tolerance t = new Tolerance(design, DrillError.of(design));
+        return t.holes.stream().map(t::wander).toList();
+    }
+
+    /** Odds of a stop for each floor and lid hole, as the design says that the drill strays. */
+    public static List<HoleOdds> odds(Design design) {
+        return odds(design, DrillError.of(design), DRAWS);
+    }
+
+    /** Odds of a stop with given errors and number of drillings. */
+    public static List<HoleOdds> odds(Design design, DrillError error, int draws) {
+        Tolerance t = new Tolerance(design, error);
+        double[][] random = t.random(draws);
+        return t.holes.stream().map(h -> t.odds(h, random)).toList();
+    }
+
+    /** Spare above the tightest stop of a bore square to the slab; negative where a rule stops. */
+    private double spare(Drilled h, double x, double y) {
+        double least = Double.POSITIVE_INFINITY;
+        for (Obstacle o : h.near()) {
+            least = Math.min(least, o.gap().at(x, y) - o.stop());
+        }
+        for (Drilled other : holes) {
+            if (other != h && other.port().on() == h.port().on()) {
+                least = Math.min(least, Math.hypot(x - other.x(), y - other.y()) - apart(h, other));
+            }
+        }
+        return least;
+    }
+
+    /** Distance of two centres at the stop. */
+    private double apart(Drilled a, Drilled b) {
+        return a.site().radius + b.site().radius + Math.max(a.site().spacingStop(), b.site().spacingStop());
+    }
+
+    private String worst(Drilled h, double x, double y) {
+        double least = spare(h, x, y);
+        return h.near().stream().filter(o -> o.gap().at(x, y) - o.stop() <= least + 1e-9).map(Obstacle::rule).findFirst().orElse("port-spacing");
+    }
+
+    private Wander wander(Drilled h) {
+        List<Double> bearings = new ArrayList<>();
+        List<Double> allowed = new ArrayList<>();
+        List<String> rules = new ArrayList<>();
+        double least = Double.POSITIVE_INFINITY;
+        double leastBearing = 0;
+        for (int k = 0; k < BEARINGS; k++) {
+            double bearing = 360.0 * k / BEARINGS;
+            double sx = Math.sin(Math.toRadians(bearing));
+            double sy = Math.cos(Math.toRadians(bearing));
+            double far = 0;
+            // a clearance changes by no more than the centre moves: step by the spare that is left
+            for (int i = 0; i < 400 && far < Wander.MOST_MM; i++) {
+                double s = spare(h, h.x() + far * sx, h.y() + far * sy);
+                if (s <= 1e-4) {
+                    break;
+                }
+                far += s;
+            }
+            far = Math.min(far, Wander.MOST_MM);
+            bearings.add(bearing);
+            allowed.add(far);
+            rules.add(far >= Wander.MOST_MM ? "" : worst(h, h.x() + far * sx, h.y() + far * sy));
+            if (far < least) {
+                least = far;
+                leastBearing = bearing;
+            }
+        }
+        return new Wander(h.port().name(), bearings, allowed, rules, least, leastBearing);
+    }
+
+    /** For each hole and draw: centre x, y, tilt shift x, y (of the whole thickness), growth of the radius; then one x, y of the measured elements. */
+    private double[][] random(int draws) {
+        SplittableRandom r = new SplittableRandom(SEED);
+        double[][] out = new double[holes.size() * 5 + 2][draws];
+        for (int i = 0; i < draws; i++) {
+            for (int h = 0; h < holes.size(); h++) {
+                double t = error.tiltSigma(kiln.thickness(holes.get(h).port().on()));
+                out[5 * h][i] = error.centreSigma() * r.nextGaussian();
+                out[5 * h + 1][i] = error.centreSigma() * r.nextGaussian();
+                out[5 * h + 2][i] = t * r.nextGaussian();
+                out[5 * h + 3][i] = t * r.nextGaussian();
+                out[5 * h + 4][i] = error.oversizeMm() / 2 * r.nextDouble();
+            }
+            out[5 * holes.size()][i] = error.measureSigma() * r.nextGaussian();
+            out[5 * holes.size() + 1][i] = error.measureSigma() * r.nextGaussian();
+        }
+        return out;
+    }
+
+    private HoleOdds odds(Drilled h, double[][] random) {
+        int draws = random[0].length;
+        Map<String, Integer> counts = new TreeMap<>();
+        double p = stops(h, random, 0, 0, counts) / (double) draws;
+        Map<String, Double> byRule = new TreeMap<>();
+        counts.forEach((rule, n) -> byRule.put(rule, n / (double) draws));
+        double[] nudge = p == 0 ? new double[] {0, 0, 0} : nudge(h, random, p);
+        return new HoleOdds(h.port().name(), p, Math.sqrt(p * (1 - p) / draws), byRule, nudge[0], nudge[1], nudge[2]);
+    }
+
+    /** Shift of the mark with the fewest stops, by ever shorter steps; of as many the shorter shift. */
+    private double[] nudge(Drilled h, double[][] random, double start) {
+        double[] best = {0, 0, start};
+        int draws = random[0].length;
+        for (double step = 4; step >= 0.5; step /= 2) {
+            boolean moved = true;
+            for (int round = 0; moved && round < 8; round++) {
+                moved = false;
+                for (int k = 0; k < 8; k++) {
+                    double x = best[0] + step * Math.sin(k * Math.PI / 4);
+                    double y = best[1] + step * Math.cos(k * Math.PI / 4);
+                    double p = stops(h, random, x, y, null) / (double) draws;
+                    if (p < best[2]) {
+                        best = new double[] {x, y, p};
+                        moved = true;
+                    }
+                }
+            }
+        }
+        return best;
+    }
+
+    /** Number of drillings that stop with the mark shifted by (mx, my). */
+    private int stops(Drilled h, double[][] random, double mx, double my, Map<String, Integer> counts) {
+        int me = holes.indexOf(h);
+        double[] cx = random[5 * me];
+        double[] cy = random[5 * me + 1];
+        double[] tx = random[5 * me + 2];
+        double[] ty = random[5 * me + 3];
+        double[] grow = random[5 * me + 4];
+        double[] gx = random[5 * holes.size()];
+        double[] gy = random[5 * holes.size() + 1];
+        double nominal = h.site().radius - h.site().diameter / 2;
+        Obstacle[] near = h.near().stream().sorted(Comparator.comparingDouble(o -> o.gap().at(h.x(), h.y()) - o.stop())).toArray(Obstacle[]::new);
+        List<Drilled> others = holes.stream().filter(o -> o != h && o.port().on() == h.port().on()
+                && Math.hypot(h.x() - o.x(), h.y() - o.y()) - apart(h, o) < REACH).toList();
+        int total = 0;
+        for (int i = 0; i < cx.length; i++) {
+            boolean stop = false;
+            double x = h.x() + mx + cx[i];
+            double y = h.y() + my + cy[i];
+            for (int k = 0; k < near.length && (counts != null || !stop); k++) {
+                if (breaks(near[k], x, y, tx[i], ty[i], grow[i] - nominal, near[k].moves() ? gx[i] : 0, near[k].moves() ? gy[i] : 0)) {
+                    stop = true;
+                    if (counts != null) {
+                        counts.merge(near[k].rule(), 1, Integer::sum);
+                    }
+                }
+            }
+            for (int k = 0; k < others.size() && (counts != null || !stop); k++) {
+                if (meets(h, others.get(k), x, y, random, i, grow[i], tx[i], ty[i])) {
+                    stop = true;
+                    if (counts != null) {
+                        counts.merge("port-spacing", 1, Integer::sum);
+                    }
+                }
+            }
+            total += stop ? 1 : 0;
+        }
+        return total;
+    }
+
+    /** The bore against an obstacle, at both ends of the depth where it lies. */
+    private static boolean breaks(Obstacle o, double x, double y, double tx, double ty, double wider, double gx, double gy) {
+        double limit = o.stop() + wider;
+        return o.gap().at(x + o.from() * tx - gx, y + o.from() * ty - gy) < limit
+                || o.to() > o.from() && o.gap().at(x + o.to() * tx - gx, y + o.to() * ty - gy) < limit;
+    }
+
+    private boolean meets(Drilled h, Drilled o, double x, double y, double[][] random, int i, double grow, double tx, double ty) {
+        int it = holes.indexOf(o);
+        double dx = x - o.x() - random[5 * it][i];
+        double dy = y - o.y() - random[5 * it + 1][i];
+        double limit = (h.site().diameter + o.site().diameter) / 2 + grow + random[5 * it + 4][i] + Math.max(h.site().spacingStop(), o.site().spacingStop());
+        double ex = dx + tx - random[5 * it + 2][i];
+        double ey = dy + ty - random[5 * it + 3][i];
+        return dx * dx + dy * dy < limit * limit || ex * ex + ey * ey < limit * limit;
+    }
+}

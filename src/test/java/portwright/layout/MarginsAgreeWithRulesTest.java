@@ -1,0 +1,110 @@
+package portwright.layout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import portwright.TestKiln;
+import portwright.check.CheckResult;
+import portwright.check.Finding;
+import portwright.check.Severity;
+import portwright.check.rules.RuleBook;
+import portwright.data.LimitTable;
+import portwright.geometry.KilnGeometry;
+import portwright.model.Design;
+import portwright.model.On;
+import portwright.model.Port;
+import portwright.model.Role;
+import portwright.review.Review;
+
+/** The search's quick margins are the rules' own numbers: same findings, same measured values, on scattered layouts. */
+class MarginsAgreeWithRulesTest {
+    private static final Set<String> COMPARED = Set.of("inside-chamber", "edge-distance", "port-spacing", "element-clearance", "fitting-clearance",
+            "joint-sliver", "flame-on-element", "shelf-over-inlet", "port-balance", "weakest-section");
+
+    @Test
+    void sameFindingsSameNumbers() {
+        int compared = 0;
+        Map<String, Integer> counts = new HashMap<>();
+        for (int seed = 0; seed < 60; seed++) {
+            TestKiln k = SomeKilns.of(seed);
+            SplittableRandom r = new SplittableRandom(seed);
+            double reach = 0.35 * 400;
+            for (int i = 0; i < 3; i++) {
+                k.inlet("inlet " + i, (r.nextDouble() - 0.5) * 2 * reach, (r.nextDouble() - 0.5) * 2 * reach, 35);
+                k.flue("flue " + i, (r.nextDouble() - 0.5) * 2 * reach, (r.nextDouble() - 0.5) * 2 * reach, 38);
+            }
+            Design d = k.build();
+            CheckResult result = new RuleBook(LimitTable.load()).check(Review.geometryOnly(d), Set.of(RuleBook.Section.GEOMETRY));
+            Map<String, Double> rules = new HashMap<>();
+            Set<String> severe = new HashSet<>();
+            for (Finding f : result.findings()) {
+                if (COMPARED.contains(f.rule()) && f.severity() != Severity.NOTE) {
+                    double v = f.measured().unit().equals("%") ? f.measured().value() / 100 : f.measured().value();
+                    String key = key(f.rule(), f.parts());
+                    rules.merge(key, v, Math::min);
+                    if (f.severity() == Severity.STOP) {
+                        severe.add(key);
+                    }
+                }
+            }
+            Map<String, Term> ours = new HashMap<>();
+            KilnGeometry kiln = KilnGeometry.of(d);
+            LayoutLimits limits = new LayoutLimits(d, LimitTable.load());
+            double over = k.drilling.oversize().mm();
+            for (Term t : terms(d, new Site(kiln, On.FLOOR, true, limits, 35, over, 0, Set.of()), Role.INLET)) {
+                keep(ours, t);
+            }
+            for (Term t : terms(d, new Site(kiln, On.LID, false, limits, 38, over, 0, Set.of()), Role.FLUE)) {
+                keep(ours, t);
+            }
+            for (var e : rules.entrySet()) {
+                Term t = ours.get(e.getKey());
+                assertThat(t).as("seed %d: %s %s missing", seed, e.getKey(), e.getValue()).isNotNull();
+                double tolerance = t.rule().equals("weakest-section") ? 2e-4 : 1e-6 * Math.max(1, Math.abs(e.getValue()));
+                if (t.rule().equals("element-clearance")) {
+                    tolerance = 2e-4;
+                }
+                if (!(e.getValue() == 0 && t.measured() <= 0)) {
+                    assertThat(t.measured()).as("seed %d: %s", seed, e.getKey()).isCloseTo(e.getValue(), within(tolerance));
+                }
+                assertThat(t.isStop()).as("seed %d: stop of %s", seed, e.getKey()).isEqualTo(severe.contains(e.getKey()));
+                compared++;
+                counts.merge(t.rule(), 1, Integer::sum);
+            }
+            for (var e : ours.entrySet()) {
+                if (COMPARED.contains(e.getValue().rule()) && !rules.containsKey(e.getKey())) {
+                    assertThat(e.getValue().margin()).as("seed %d: %s is only ours: %s", seed, e.getKey(), e.getValue()).isGreaterThan(
+                            e.getValue().rule().equals("inside-chamber") ? -1e-6 : 1 - 1e-3);
+                }
+            }
+        }
+        assertThat(compared).isGreaterThan(450);
+        assertThat(counts.keySet()).containsAll(COMPARED);
+    }
+
+    private static List<Term> terms(Design d, Site site, Role role) {
+        List<Port> mine = d.ports().stream().filter(p -> p.role() == role).toList();
+        return new ArrayList<>(site.terms(mine.stream().mapToDouble(p -> p.at().xMm()).toArray(), mine.stream().mapToDouble(p -> p.at().yMm()).toArray(),
+                mine.stream().map(Port::name).toList()));
+    }
+
+    private static void keep(Map<String, Term> ours, Term t) {
+        ours.merge(key(t.rule(), t.parts()), t, (a, b) -> a.margin() <= b.margin() ? a : b);
+    }
+
+    private static String key(String rule, List<String> parts) {
+        return switch (rule) {
+            case "inside-chamber", "edge-distance", "joint-sliver" -> rule + " " + parts.get(0);
+            case "port-balance", "weakest-section" -> rule + " " + (parts.stream().anyMatch(p -> p.startsWith("inlet") || p.startsWith("floor")) ? "floor" : "lid");
+            default -> rule + " " + String.join("|", parts);
+        };
+    }
+}
