@@ -22,6 +22,11 @@ record Obstacle(String rule, String part, double stop, double caution, Gap gap, 
         double at(double x, double y);
     }
 
+    /** Whether the clearance shrinks when the hole is drilled wider; posts and burners are judged by the typed hole. */
+    boolean grows() {
+        return !rule.equals("post-in-flame") && !rule.equals("burner-room");
+    }
+
     double margin(double clearance) {
         return Scale.atLeast(clearance, stop, caution);
     }

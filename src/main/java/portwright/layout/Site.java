@@ -77,6 +77,11 @@ final class Site {
         return shelf < 0 ? m : Math.min(m, Scale.atLeast(coils.shelf(shelf).bottom(), shelfStop, shelfCaution));
     }
 
+    /** Least brick between two holes at the stop, mm. */
+    double spacingStop() {
+        return spacingStop;
+    }
+
     /** Margin of the brick between two holes. */
     double pair(double ax, double ay, double bx, double by) {
         return Scale.atLeast(Math.hypot(ax - bx, ay - by) - 2 * radius, spacingStop, spacingCaution);

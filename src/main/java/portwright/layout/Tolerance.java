@@ -2,9 +2,11 @@ package portwright.layout;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
 import portwright.data.LimitTable;
@@ -51,7 +53,7 @@ public final class Tolerance {
             boolean inlet = p.role() == Role.INLET && p.on() == On.FLOOR;
             double d = p.diameter().mm();
             Site site = sites.computeIfAbsent(p.on() + " " + inlet + " " + d,
-                    k -> new Site(kiln, p.on(), inlet, limits, d, oversize, inlet ? body() : 0, java.util.Set.of()));
+                    k -> new Site(kiln, p.on(), inlet, limits, d, oversize, inlet ? body() : 0, Set.of()));
             double x = p.at().xMm();
             double y = p.at().yMm();
             List<Obstacle> near = site.obstacles.stream().filter(o -> !Double.isNaN(o.stop()) && o.gap().at(x, y) - o.stop() < REACH).toList();
@@ -204,22 +206,19 @@ public final class Tolerance {
         int total = 0;
         for (int i = 0; i < cx.length; i++) {
             boolean stop = false;
+            Set<String> broken = null;
             double x = h.x() + mx + cx[i];
             double y = h.y() + my + cy[i];
             for (int k = 0; k < near.length && (counts != null || !stop); k++) {
                 if (breaks(near[k], x, y, tx[i], ty[i], grow[i] - nominal, near[k].moves() ? gx[i] : 0, near[k].moves() ? gy[i] : 0)) {
                     stop = true;
-                    if (counts != null) {
-                        counts.merge(near[k].rule(), 1, Integer::sum);
-                    }
+                    broken = note(broken, near[k].rule(), counts);
                 }
             }
             for (int k = 0; k < others.size() && (counts != null || !stop); k++) {
                 if (meets(h, others.get(k), x, y, random, i, grow[i], tx[i], ty[i])) {
                     stop = true;
-                    if (counts != null) {
-                        counts.merge("port-spacing", 1, Integer::sum);
-                    }
+                    broken = note(broken, "port-spacing", counts);
                 }
             }
             total += stop ? 1 : 0;
@@ -227,9 +226,21 @@ public final class Tolerance {
         return total;
     }
 
+    /** Counts each rule once a drilling. */
+    private static Set<String> note(Set<String> broken, String rule, Map<String, Integer> counts) {
+        if (counts == null) {
+            return null;
+        }
+        Set<String> now = broken == null ? new HashSet<>() : broken;
+        if (now.add(rule)) {
+            counts.merge(rule, 1, Integer::sum);
+        }
+        return now;
+    }
+
     /** The bore against an obstacle, at both ends of the depth where it lies. */
     private static boolean breaks(Obstacle o, double x, double y, double tx, double ty, double wider, double gx, double gy) {
-        double limit = o.stop() + wider;
+        double limit = o.stop() + (o.grows() ? wider : 0);
         return o.gap().at(x + o.from() * tx - gx, y + o.from() * ty - gy) < limit
                 || o.to() > o.from() && o.gap().at(x + o.to() * tx - gx, y + o.to() * ty - gy) < limit;
     }
