@@ -12,7 +12,9 @@ import portwright.model.Place;
 import portwright.model.Port;
 import portwright.model.Role;
 import portwright.review.Assumptions;
+import portwright.review.BurnerGas;
 import portwright.review.FireReview;
+import portwright.review.Review;
 import portwright.review.SupplyReview;
 import portwright.units.Quantity;
 
@@ -24,8 +26,12 @@ final class Fire {
     private final Design design;
     private final Map<List<Object>, Double> known = new HashMap<>();
 
+    private final SupplyReview base;
+
     Fire(Design design) {
         this.design = design;
+        // the steps' temperatures and lengths are those of the design as it stands
+        base = Review.of(design).supply();
     }
 
     /**
@@ -45,7 +51,8 @@ final class Fire {
                 .forEach(n -> ports.add(new Port(n, Role.FLUE, On.LID, null, new Place.Cartesian(zero, zero), Quantity.ofMm(flueMm))));
         Design trial = PortNames.with(design, ports);
         Assumptions assume = new Assumptions();
-        FireReview fire = FireReview.of(trial, KilnGeometry.of(trial), SupplyReview.of(trial, assume), assume);
+        SupplyReview supply = new SupplyReview(BurnerGas.of(trial), base.steps(), base.bottled(), base.run());
+        FireReview fire = FireReview.of(trial, KilnGeometry.of(trial), supply, assume);
         if (!fire.kiln().known() || !fire.asked().known() || !fire.gas() || fire.gasOn().isEmpty()) {
             return null;
         }
