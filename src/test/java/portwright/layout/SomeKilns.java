@@ -53,7 +53,7 @@ final class SomeKilns {
         }
         if (r.nextInt(2) == 0) {
             double d = w * 0.75;
-            k.roundShelf("shelf", d, 60 + 60 * r.nextDouble(), 38, polar(d * 0.4, 10), polar(d * 0.4, 140), polar(d * 0.4, 250));
+            k.roundShelf("shelf", d, 25 + 95 * r.nextDouble(), 38, polar(d * 0.4, 10), polar(d * 0.4, 140), polar(d * 0.4, 250));
         }
         k.oversize(r.nextInt(4));
         return k;
