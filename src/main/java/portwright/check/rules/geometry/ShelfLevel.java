@@ -1,25 +1,30 @@
 package portwright.check.rules.geometry;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.ShelfGap;
 import portwright.geometry.ShelfPlate;
 
 /** Shelves that lie at one height: together they leave one way up. */
 record ShelfLevel(List<ShelfPlate> plates, double freeArea, double gap) {
-    /** All levels, lowest first. Two shelves belong to one level when each lies within the other's thickness. */
+    /** Shelves whose thickness is not given count as so thick, mm. */
+    private static final double THIN_MM = 1;
+
+    /** All levels, lowest first: the shelves that a level plane cuts, taken at each shelf's underside. A level within a fuller one is left out. */
     static List<ShelfLevel> of(KilnGeometry kiln) {
-        Map<Long, List<ShelfPlate>> levels = new LinkedHashMap<>();
-        kiln.shelves().stream().sorted((a, b) -> Double.compare(a.bottom(), b.bottom()))
-                .forEach(s -> levels.computeIfAbsent(Math.round(s.bottom()), k -> new ArrayList<>()).add(s));
+        List<List<ShelfPlate>> levels = new ArrayList<>();
+        List<ShelfPlate> byHeight = kiln.shelves().stream().sorted((a, b) -> Double.compare(a.bottom(), b.bottom())).toList();
+        for (ShelfPlate at : byHeight) {
+            List<ShelfPlate> cut = byHeight.stream().filter(s -> s.bottom() <= at.bottom() && at.bottom() < Math.max(s.top(), s.bottom() + THIN_MM)).toList();
+            levels.removeIf(cut::containsAll);
+            levels.add(cut);
+        }
         List<ShelfLevel> out = new ArrayList<>();
-        for (List<ShelfPlate> plates : levels.values()) {
+        for (List<ShelfPlate> plates : levels) {
             double taken = plates.stream().mapToDouble(p -> p.shape().area()).sum();
             double gap = plates.stream().mapToDouble(p -> ShelfGap.toWall(p, kiln.inner())).min().orElse(Double.POSITIVE_INFINITY);
-            out.add(new ShelfLevel(List.copyOf(plates), kiln.inner().area() - taken, gap));
+            out.add(new ShelfLevel(plates, kiln.inner().area() - taken, gap));
         }
         return out;
     }
