@@ -15,7 +15,16 @@ import java.nio.file.attribute.PosixFilePermissions;
 final class AtomicSave {
     private AtomicSave() {}
 
+    /** Sees the bytes just before they are forced to disk; a test makes it fail there. */
+    interface BeforeForce {
+        void run(byte[] bytes) throws IOException;
+    }
+
     static void write(Path file, byte[] bytes) throws IOException {
+        write(file, bytes, written -> { });
+    }
+
+    static void write(Path file, byte[] bytes, BeforeForce before) throws IOException {
         Path target = Files.exists(file) ? file.toRealPath() : followed(file.toAbsolutePath(), 0);
         if (Files.isDirectory(target)) {
             throw new IOException(file + " is a folder");
@@ -31,6 +40,7 @@ final class AtomicSave {
                 while (rest.hasRemaining()) {
                     out.write(rest);
                 }
+                before.run(bytes);
                 out.force(true);
             }
             permissions(target, temp);
