@@ -20,7 +20,7 @@ import portwright.sheet.SheetOptions;
 import portwright.sheet.SheetRefused;
 
 /** The full-size drilling template. */
-@Command(name = "sheet", description = "Full-size drilling template as PDF. Print at 100 %, measure the check bars, read the last sheet.", mixinStandardHelpOptions = true)
+@Command(name = "sheet", description = "Full-size drilling template as PDF. Print at 100 %%, measure the check bars, read the last sheet.", mixinStandardHelpOptions = true)
 final class SheetCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DESIGN", description = "design file")
     private Path file;

@@ -23,10 +23,10 @@ public final class ForecastText {
         Forecast f = firing.forecast().value();
         FiringRun run = f.nominal();
         StringBuilder b = new StringBuilder(review.design().title()).append("\n\n");
-        b.append(String.format(Locale.ROOT, "%-4s%-16s%-10s%-9s%7s%7s%9s%8s%9s%9s  %-14s%s%n", "step", "to", "heat", "fire", "start", "end", "hours", "climb", "kWh", "gas kg", "damper",
+        b.append(String.format(Locale.ROOT, "%-6s%-16s%-10s%-9s%7s%7s%9s%8s%9s%9s  %-14s%s%n", "step", "to", "heat", "fire", "start", "end", "hours", "climb", "kWh", "gas kg", "damper",
                 "lambda, CO dry"));
         for (StepRow r : firing.rows(review.fire())) {
-            b.append(String.format(Locale.ROOT, "%-4d%-16s%-10s%-9s%7.0f%7.0f%9.2f%8.0f%9.1f%9.3f  %-14s%s%s%n", r.index() + 1, r.goal(), r.heat(), r.atmosphere() == null ? "-" : r.atmosphere(),
+            b.append(String.format(Locale.ROOT, "%-6d%-16s%-10s%-9s%7.0f%7.0f%9.2f%8.0f%9.1f%9.3f  %-14s%s%s%n", r.index() + 1, r.goal(), r.heat(), r.atmosphere() == null ? "-" : r.atmosphere(),
                     r.startC(), r.endC(), r.hours(), r.climbKPerH(), r.electricKwh(), r.gasKg(), damper(r), fire(r),
                     r.reached() ? "" : r.stalled() ? "  STALLS: the climb ends before the goal" : "  NOT REACHED"));
         }
