@@ -31,4 +31,12 @@ final class Scale {
         }
         return (stop - measured) / (measured <= stop ? stop - caution : caution);
     }
+
+    /** The measure at which a rule of the kind {@link #atMost} with a stop has a margin; infinite for a margin of minus infinity. */
+    static double atMostFor(double margin, double stop, double caution) {
+        if (margin == Double.NEGATIVE_INFINITY) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return margin >= 1 ? caution / margin : margin >= 0 ? stop - margin * (stop - caution) : stop - margin * caution;
+    }
 }

@@ -59,7 +59,26 @@ final class Section {
 
     /** The greatest lost share over all lines that meet one of the holes (all of one radius). */
     double worst(double[] x, double[] y, double r) {
+        return worst(x, y, r, Double.POSITIVE_INFINITY);
+    }
+
+    /** The same, but any share above {@code enough} may be answered once one is found. */
+    double worst(double[] x, double[] y, double r, double enough) {
         int n = x.length;
+        double first = 0;
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < i; j++) {
+                double turn = Math.atan2(y[j] - y[i], x[j] - x[i]);
+                first = Math.max(first, share(turn, -Math.sin(turn) * x[i] + Math.cos(turn) * y[i], x, y, r));
+            }
+            for (int k = 0; k < TURNS && first <= enough; k += 3) {
+                double turn = k * Math.PI / TURNS;
+                first = Math.max(first, share(turn, -Math.sin(turn) * x[i] + Math.cos(turn) * y[i], x, y, r));
+            }
+            if (first > enough) {
+                return first;
+            }
+        }
         List<double[]> lines = new ArrayList<>();
         for (int i = 0; i < n; i++) {
             for (int k = 0; k < TURNS; k++) {
@@ -80,7 +99,7 @@ final class Section {
         }
         lines.sort((a, b) -> Double.compare(b[2], a[2]));
         double worst = lines.isEmpty() ? 0 : lines.get(0)[2];
-        for (int i = 0; i < Math.min(REFINED, lines.size()); i++) {
+        for (int i = 0; i < Math.min(REFINED, lines.size()) && worst <= enough; i++) {
             worst = Math.max(worst, refine(lines.get(i), x, y, r));
         }
         return worst;

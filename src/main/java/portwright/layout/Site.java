@@ -124,7 +124,11 @@ final class Site {
     /** Least margin of all rules on this slab; whatever is not above {@code enough} may be answered roughly. */
     double margin(double[] x, double[] y, double enough) {
         double m = quick(x, y, enough);
-        return m <= enough ? m : Math.min(m, section(x, y));
+        if (m <= enough || section == null) {
+            return m;
+        }
+        double share = section.worst(x, y, radius, Scale.atMostFor(enough, sectionStop, sectionCaution));
+        return Math.min(m, Scale.atMost(share, sectionStop, sectionCaution));
     }
 
     /** Every term, tightest first. */

@@ -1,0 +1,118 @@
+package portwright.layout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import portwright.TestKiln;
+import portwright.check.CheckResult;
+import portwright.check.Finding;
+import portwright.check.Severity;
+import portwright.check.rules.RuleBook;
+import portwright.data.LimitTable;
+import portwright.model.Design;
+import portwright.model.On;
+import portwright.review.Review;
+
+/** Proposals pass the rules that a layout can pass; where there is none the rule that forbids it is named. */
+class ProposerTest {
+    private static final Wishes PAIRS = new Wishes(2, 2, 35.0, 38.0);
+
+    @Test
+    void randomKilns() {
+        kilns(0, 6);
+    }
+
+    @Tag("slow")
+    @Test
+    void twoHundredRandomKilns() {
+        kilns(0, 200);
+    }
+
+    private static void kilns(int from, int to) {
+        int proposals = 0;
+        int none = 0;
+        TreeMap<String, Integer> why = new TreeMap<>();
+        for (int seed = from; seed < to; seed++) {
+            Design d = SomeKilns.of(seed).build();
+            Wishes wishes = seed % 25 == 5 ? Wishes.none() : seed % 5 == 1 ? new Wishes(3, 2, 35.0, null) : PAIRS;
+            Proposals p = Proposer.propose(d, wishes, Progress.none());
+            for (Proposal q : p.best()) {
+                CheckResult r = new RuleBook(LimitTable.load()).check(Review.geometryOnly(q.design()), Set.of(RuleBook.Section.GEOMETRY));
+                for (Finding f : r.findings()) {
+                    assertThat(f.severity()).as("seed %d: %s %s", seed, f.rule(), f.message()).isNotEqualTo(Severity.STOP);
+                    if (q.margin() >= 1 && f.severity() == Severity.CAUTION) {
+                        assertThat(q.tightest().stream().map(Term::rule)).as("seed %d: caution of %s that the margin does not see", seed, f.rule())
+                                .doesNotContain(f.rule());
+                    }
+                }
+                assertThat(q.check().findings()).as("seed %d", seed).noneMatch(f -> f.rule().equals("flue-inlet-ratio") && f.severity() == Severity.STOP);
+                proposals++;
+            }
+            if (p.best().isEmpty()) {
+                none++;
+                assertThat(p.impossible()).as("seed %d", seed).isNotEmpty();
+                assertThat(p.nearestMiss()).as("seed %d", seed).isNotNull();
+                p.impossible().forEach(i -> why.merge(i.rule() + (i.alone() ? " alone" : ""), 1, Integer::sum));
+                assertThat(p.nearestMiss().limiting().isStop()).as("seed %d", seed).isTrue();
+            }
+        }
+        assertThat(proposals).as("%d proposals, none for %d kilns: %s", proposals, none, why).isGreaterThan(to - from);
+    }
+
+    @Test
+    void sameAnswerTwice() {
+        Design d = SomeKilns.of(3).build();
+        assertThat(Proposer.propose(d, PAIRS, Progress.none()).best().get(0).ports())
+                .isEqualTo(Proposer.propose(d, PAIRS, Progress.none()).best().get(0).ports());
+    }
+
+    @Test
+    void plainRoundKilnGetsASymmetricLayout() {
+        Proposals p = Proposer.propose(TestKiln.polygon(8, "17 in").build(), PAIRS, Progress.none());
+        var in = p.best().get(0).ports().stream().filter(x -> x.on() == On.FLOOR).toList();
+        assertThat(in.get(0).at().xMm()).isEqualTo(-in.get(1).at().xMm());
+        assertThat(in.get(0).at().yMm()).isEqualTo(-in.get(1).at().yMm());
+        assertThat(p.best().get(0).margin()).isGreaterThan(1);
+    }
+
+    @Test
+    void aFloorFullOfElementsIsImpossibleByTheElements() {
+        TestKiln k = TestKiln.polygon(8, "17 in");
+        for (int i = -4; i <= 4; i++) {
+            k.slabElement("row " + (i + 5), On.FLOOR, 14, 16, TestKiln.at(-240, i * 50), TestKiln.at(240, i * 50));
+        }
+        Proposals p = Proposer.propose(k.build(), PAIRS, Progress.none());
+        assertThat(p.best()).isEmpty();
+        assertThat(p.impossible()).anyMatch(i -> i.rule().equals("element-clearance"));
+        assertThat(p.nearestMiss().limiting().rule()).isEqualTo("element-clearance");
+    }
+
+    @Test
+    void endsWhenTold() {
+        AtomicInteger asked = new AtomicInteger();
+        Proposals p = Proposer.propose(TestKiln.polygon(8, "17 in").build(), Wishes.none(), new Progress() {
+            @Override
+            public void at(double share, String words) {
+                asked.incrementAndGet();
+            }
+
+            @Override
+            public boolean cancelled() {
+                return true;
+            }
+        });
+        assertThat(p.cancelled()).isTrue();
+        assertThat(asked.get()).isLessThan(4);
+    }
+
+    @Test
+    void wishesOutOfRangeAreRefused() {
+        assertThatThrownBy(() -> new Wishes(0, null, null, null)).hasMessageContaining("1 to 16");
+        assertThatThrownBy(() -> new Wishes(null, null, 500.0, null)).hasMessageContaining("200 mm");
+    }
+}

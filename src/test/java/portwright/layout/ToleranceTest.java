@@ -1,0 +1,129 @@
+package portwright.layout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import portwright.TestKiln;
+import portwright.geometry.FeasibleRegion;
+import portwright.geometry.Pt;
+import portwright.model.Design;
+import portwright.model.On;
+import portwright.model.Role;
+
+/** Odds of a stop, wander and the region of a hole's centre. */
+class ToleranceTest {
+    /** One inlet whose edge stays 27 mm from a long straight groove: 2 mm of spare, nothing else near. */
+    private static Design beside(double spare) {
+        TestKiln k = TestKiln.polygon(4, "800 mm").oversize(0);
+        k.slabElement("row", On.FLOOR, 14, 16, TestKiln.at(-390, 100), TestKiln.at(390, 100));
+        return k.inlet("inlet A", 0, 100 - 7 - 25 - 17.5 - spare, 35).build();
+    }
+
+    @Tag("published")
+    @Test
+    void normalDistributionAgainstPrintedTables() {
+        // any table of the standard normal distribution
+        assertThat(Normal.below(1)).isCloseTo(0.841345, within(5e-7));
+        assertThat(Normal.below(-2)).isCloseTo(0.022750, within(5e-7));
+        assertThat(Normal.below(-4)).isCloseTo(3.1671e-5, within(5e-10));
+    }
+
+    @Test
+    void oddsAgainstTheExactAnswerForAStraightEdge() {
+        DrillError e = new DrillError(3, 2, Math.toRadians(3), 2);
+        double tilt = e.tiltSigma(63.5);
+        for (double spare : new double[] {0.5, 1, 2, 3}) {
+            double shallow = Math.hypot(e.centreSigma(), e.measureSigma());
+            double deep = Math.hypot(shallow, tilt * 16 / 63.5);
+            HoleOdds odds = Tolerance.odds(beside(spare), e, 40_000).get(0);
+            double low = Normal.straightEdge(spare, shallow, 1);
+            double high = Normal.straightEdge(spare, deep, 1);
+            // the bore strays at the mouth or at the groove's floor: a little more often than at either alone
+            assertThat(odds.stop()).as("spare %s", spare).isBetween(low - 4 * odds.stopError(), high * 1.15 + 4 * odds.stopError());
+        }
+        DrillError square = new DrillError(3, 2, 0, 2);
+        HoleOdds odds = Tolerance.odds(beside(1), square, 40_000).get(0);
+        double exact = Normal.straightEdge(1, Math.hypot(square.centreSigma(), square.measureSigma()), 1);
+        assertThat(odds.stop()).isCloseTo(exact, within(4 * Math.sqrt(exact * (1 - exact) / 40_000)));
+    }
+
+    @Test
+    void oddsAgainstDirectSimulationThroughTheRules() {
+        DrillError e = new DrillError(4, 0, 0, 0);
+        int n = 1500;
+        int stops = 0;
+        SplittableRandom r = new SplittableRandom(5);
+        for (int i = 0; i < n; i++) {
+            double x = e.centreSigma() * r.nextGaussian();
+            double y = 100 - 7 - 25 - 17.5 - 2 + e.centreSigma() * r.nextGaussian();
+            TestKiln k = TestKiln.polygon(4, "800 mm").oversize(0);
+            k.slabElement("row", On.FLOOR, 14, 16, TestKiln.at(-390, 100), TestKiln.at(390, 100));
+            var kiln = portwright.geometry.KilnGeometry.of(k.inlet("inlet A", x, y, 35).build());
+            var h = kiln.holes().get(0);
+            stops += kiln.grooves().get(0).footprint().distance(h.centre()) - h.drilledRadius() < 25 ? 1 : 0;
+        }
+        double p = stops / (double) n;
+        assertThat(Tolerance.odds(beside(2), e, 40_000).get(0).stop()).isCloseTo(p, within(4 * Math.sqrt(p * (1 - p) / n)));
+    }
+
+    @Test
+    void nudgeLeadsAwayAndHelps() {
+        HoleOdds odds = Tolerance.odds(beside(0.5)).get(0);
+        assertThat(odds.meetsTarget()).isFalse();
+        assertThat(odds.nudgeY()).isNegative();
+        assertThat(odds.stopNudged()).isLessThan(odds.stop() / 10);
+        assertThat(odds.byRule()).containsKey("element-clearance");
+    }
+
+    @Test
+    void wanderTowardsAStraightEdge() {
+        Wander w = Tolerance.wander(beside(2)).get(0);
+        assertThat(w.allowedMm().get(0)).isCloseTo(2, within(1e-3));
+        assertThat(w.allowedMm().get(2)).isCloseTo(2 * Math.sqrt(2), within(2e-3));
+        assertThat(w.rules().get(0)).isEqualTo("element-clearance");
+        assertThat(w.allowedMm().get(8)).isEqualTo(Wander.MOST_MM);
+        assertThat(w.leastMm()).isCloseTo(2, within(1e-3));
+    }
+
+    @Test
+    void regionAgreesWithTheStopsPointByPoint() {
+        int inside = 0;
+        for (int seed = 0; seed < 8; seed++) {
+            TestKiln k = SomeKilns.of(seed);
+            k.inlet("inlet B", 60, 40, 32);
+            Design d = k.build();
+            FeasibleRegion region = CentreRegion.of(d, On.FLOOR, Role.INLET, 35).around("inlet A");
+            SplittableRandom r = new SplittableRandom(seed);
+            for (int i = 0; i < 200; i++) {
+                Pt p = new Pt((r.nextDouble() - 0.5) * 600, (r.nextDouble() - 0.5) * 600);
+                double spare = spare(d, p);
+                boolean in = region.contains(p);
+                inside += in ? 1 : 0;
+                if (in) {
+                    assertThat(spare).as("seed %d, %s", seed, p).isGreaterThan(-1e-6);
+                } else if (spare > 3 * FeasibleRegion.chordError(300)) {
+                    assertThat(in).as("seed %d, %s: spare %s", seed, p, spare).isTrue();
+                }
+            }
+        }
+        assertThat(inside).isGreaterThan(50);
+    }
+
+    /** Least spare over the stops of a hole's own clearances and the brick to the other hole. */
+    private static double spare(Design d, Pt p) {
+        var limits = new LayoutLimits(d, portwright.data.LimitTable.load());
+        double over = d.drilling().oversize().mm();
+        Site s = new Site(portwright.geometry.KilnGeometry.of(d), On.FLOOR, true, limits, 35, over, 0, java.util.Set.of("flame-on-element"));
+        double least = Double.POSITIVE_INFINITY;
+        for (Obstacle o : s.obstacles) {
+            if (!Double.isNaN(o.stop())) {
+                least = Math.min(least, o.gap().at(p.x(), p.y()) - o.stop());
+            }
+        }
+        return Math.min(least, Math.hypot(p.x() - 60, p.y() - 40) - (35 + over) / 2 - (32 + over) / 2 - 25);
+    }
+}
