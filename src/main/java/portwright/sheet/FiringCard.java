@@ -19,7 +19,9 @@ public final class FiringCard {
     private static final double LEAST_ROW = 7;
     private static final int LEAST_ROWS = 12;
     /** Of a wide flue only so much of each half is drawn. */
-    private static final double WIDEST_HALF = 20.5;
+    private static final double WIDEST_HALF = 26;
+    /** Room beside the drawn flue for its rule and the words of the levels, mm. */
+    private static final double PLATE_WORDS = 44;
     private static final double STEP_ROW = 6.5;
     private static final TextStyle STEP_BOLD = new TextStyle(TextStyle.Face.SANS_BOLD, 15, 3.6, Ink.INK, false);
     private static final TextStyle STEP = new TextStyle(TextStyle.Face.SANS, 15, 3.6, Ink.INK, false);
@@ -151,7 +153,8 @@ public final class FiringCard {
 
     private double middle(double top) {
         double w = right - left;
-        double split = left + w * 0.463;
+        double half = data.plate() == null ? 0 : Math.min(data.plate().holeMm() / 2, WIDEST_HALF);
+        double split = left + Math.max(w * 0.463, 2 * half + PLATE_WORDS);
         double x = split + 4;
         double y = list("Lighting", data.lighting(), x, right - x, top + 6);
         y = list("Shutting down", data.shuttingDown(), x, right - x, y + 6.5);
@@ -185,7 +188,7 @@ public final class FiringCard {
             return closing(y + 2, w);
         }
         words(Words.fit(pen, "Plate on " + p.flue() + ", full size", w, HEADING), left, top, HEADING);
-        double y = height - Words.flow(pen, "Travel counts from the side that opens first.", left, height - top - 1.6, w, TEXT);
+        double y = height - Words.flow(pen, "Travel from the side that opens first; levels as late in the firing.", left, height - top - 1.6, w, TEXT);
         double r = p.holeMm() / 2;
         boolean large = p.holeMm() > 60;
         double shown = Math.min(r, WIDEST_HALF);
