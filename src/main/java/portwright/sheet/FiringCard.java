@@ -188,7 +188,7 @@ public final class FiringCard {
             return closing(y + 2, w);
         }
         words(Words.fit(pen, "Plate on " + p.flue() + ", full size", w, HEADING), left, top, HEADING);
-        double y = height - Words.flow(pen, "Travel from the side that opens first; levels as late in the firing.", left, height - top - 1.6, w, TEXT);
+        double y = height - Words.flow(pen, "Travel from the opening side, late in the firing.", left, height - top - 1.6, w, TEXT);
         double r = p.holeMm() / 2;
         boolean large = p.holeMm() > 60;
         double shown = Math.min(r, WIDEST_HALF);
