@@ -16,6 +16,9 @@ final class Switches {
         if (spec.key().equals("name") && Parts.LISTS.contains(Parts.listOf(base))) {
             return Moves.rename(text, base, t);
         }
+        if (base.startsWith("limits")) {
+            return limit(text, base, spec, path, typed);
+        }
         DesignText out = FieldCodec.put(text, spec, path, typed);
         if (spec.key().equals("on") && base.startsWith("kiln.elements")) {
             return element(out, base, t);
@@ -47,6 +50,20 @@ final class Switches {
             }
         }
         return out;
+    }
+
+    /** A rule's single limit becomes an object when a second one joins it; empty objects go. */
+    private static DesignText limit(DesignText text, String base, FieldSpec spec, String path, String typed) {
+        DesignText t = text;
+        if (!base.equals("limits") && t.get(base).isPresent()) {
+            String main = portwright.data.LimitTable.load().main(base.substring("limits.".length())).map(r -> r.name()).orElse("limit");
+            t = t.set(base, "{" + DesignText.text(main) + ": " + t.getJson(base).orElseThrow() + "}");
+        }
+        t = FieldCodec.put(t, spec, path, typed);
+        if (!base.equals("limits") && t.has(base) && t.size(base) == 0) {
+            t = t.remove(base);
+        }
+        return t.has("limits") && t.size("limits") == 0 ? t.remove("limits") : t;
     }
 
     private static DesignText element(DesignText t, String base, String on) {

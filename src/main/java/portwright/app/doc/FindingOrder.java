@@ -1,0 +1,52 @@
+package portwright.app.doc;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import portwright.check.CheckResult;
+import portwright.check.Finding;
+import portwright.check.Forbids;
+import portwright.check.NotChecked;
+import portwright.check.Severity;
+import portwright.check.Verdict;
+
+/** Which findings a step shows, and in which order: those of the chosen part first, the worst first. */
+public final class FindingOrder {
+    private FindingOrder() {}
+
+    /** Findings of a step; Paper shows all of them. */
+    public static List<Finding> of(Document doc, Step step) {
+        List<Finding> out = new ArrayList<>(doc.result().findings().stream().filter(f -> step == Step.PAPER || Step.of(f.rule()) == step).toList());
+        String chosen = step == Step.PORTS ? doc.selected() : null;
+        out.sort(Comparator.<Finding>comparingInt(f -> chosen != null && f.parts().contains(chosen) ? 0 : 1).thenComparing(Finding::severity));
+        return out;
+    }
+
+    /** Rules of a step that lack input, each once. */
+    public static List<NotChecked> open(Document doc, Step step) {
+        List<NotChecked> out = new ArrayList<>();
+        for (NotChecked n : doc.result().notChecked()) {
+            if ((step == Step.PAPER || Step.of(n.rule()) == step) && out.stream().noneMatch(o -> o.rule().equals(n.rule()))) {
+                out.add(n);
+            }
+        }
+        return out;
+    }
+
+    /** What the step's tile shows. Paper: stops for drilling, the only thing that stops the template. */
+    public static StepCount count(Document doc, Step step) {
+        CheckResult r = doc.result();
+        if (step == Step.PAPER) {
+            return new StepCount((int) r.stops(Forbids.DRILLING), 0, r.drilling() == Verdict.INCOMPLETE ? 1 : 0);
+        }
+        int stops = 0;
+        int cautions = 0;
+        for (Finding f : r.findings()) {
+            if (Step.of(f.rule()) == step) {
+                stops += f.severity() == Severity.STOP ? 1 : 0;
+                cautions += f.severity() == Severity.CAUTION ? 1 : 0;
+            }
+        }
+        return new StepCount(stops, cautions, open(doc, step).size());
+    }
+}

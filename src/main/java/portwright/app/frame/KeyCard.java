@@ -1,0 +1,47 @@
+package portwright.app.frame;
+
+import java.util.List;
+import javafx.scene.Scene;
+import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.GridPane;
+import javafx.stage.Modality;
+import javafx.stage.Stage;
+import javafx.stage.Window;
+
+/** The card of keys. */
+final class KeyCard {
+    private static final List<String[]> KEYS = List.of(
+            new String[] {"Ctrl+1 … 6", "the six steps"}, new String[] {"F6", "next region; Tab inside"}, new String[] {"J, Shift+J", "next finding, back"},
+            new String[] {"arrows", "nudge 1/16 in or 1 mm; Shift 1/2 in or 10 mm; Alt 0.1 mm"}, new String[] {". and ,", "next part, back"},
+            new String[] {"Enter", "edit the chosen part"}, new String[] {"N", "new port"}, new String[] {"D", "duplicate"}, new String[] {"I, Shift+I", "mirror left–right, front–back"},
+            new String[] {"C", "spread on a circle"}, new String[] {"Delete", "take away"}, new String[] {"S", "snap on or off; Alt lifts it"}, new String[] {"M", "measure; Tab: centres"},
+            new String[] {"T", "turn the part over"}, new String[] {"F, + −", "fit, zoom"}, new String[] {"G", "shift the tile grid (Paper)"}, new String[] {"U", "inches or millimetres"},
+            new String[] {"Ctrl+Z, Ctrl+Shift+Z", "undo, redo"}, new String[] {"Ctrl+S, O, N, P", "save, open, new, print"}, new String[] {"Esc", "put back, let go"});
+
+    private KeyCard() {}
+
+    static void show(Window owner) {
+        GridPane grid = new GridPane(18, 5);
+        grid.getStyleClass().add("card-window");
+        for (int i = 0; i < KEYS.size(); i++) {
+            Label key = new Label(KEYS.get(i)[0]);
+            key.getStyleClass().add("key-cap");
+            grid.add(key, 0, i);
+            grid.add(new Label(KEYS.get(i)[1]), 1, i);
+        }
+        Stage stage = new Stage();
+        stage.initOwner(owner);
+        stage.initModality(Modality.WINDOW_MODAL);
+        stage.setTitle("Keys");
+        Scene scene = new Scene(grid);
+        scene.getStylesheets().setAll(owner.getScene().getStylesheets());
+        scene.setOnKeyPressed(e -> {
+            if (e.getCode() == KeyCode.ESCAPE || e.getCode() == KeyCode.F1) {
+                stage.close();
+            }
+        });
+        stage.setScene(scene);
+        stage.show();
+    }
+}

@@ -1,0 +1,270 @@
+package portwright.app.frame;
+
+import java.util.EnumMap;
+import java.util.Map;
+import javafx.geometry.Insets;
+import javafx.scene.Node;
+import javafx.scene.control.MenuButton;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.StackPane;
+import portwright.app.board.Board;
+import portwright.app.board.SectionWords;
+import portwright.app.doc.Document;
+import portwright.app.doc.Figures;
+import portwright.app.doc.Figures.FireWords;
+import portwright.app.doc.FindingOrder;
+import portwright.app.doc.Parts;
+import portwright.app.doc.Picture;
+import portwright.app.doc.Step;
+import portwright.app.doc.VerdictWords;
+import portwright.app.step.BoardTools;
+import portwright.app.step.KilnStep;
+import portwright.app.step.PortsStep;
+import portwright.app.step.StepView;
+import portwright.check.Finding;
+import portwright.check.NotChecked;
+import portwright.review.Review;
+
+/** The whole window: rail, views, board, side, foot. Lays itself out by the room there is. */
+public final class MainView extends Pane {
+    private final Document doc;
+    private final Board board;
+    private final Rail rail;
+    private final ViewsColumn views;
+    private final StackPane middle = new StackPane();
+    private final Side side;
+    private final Foot foot = new Foot();
+    private final BoardTools tools;
+    private final Map<Step, StepView> steps = new EnumMap<>(Step.class);
+    private Step step = Step.PORTS;
+    private FireWords fire = FireWords.NONE;
+    private Review fireOf;
+    private boolean drawerOpen;
+    private String title = "";
+    private String state = "";
+
+    public MainView(Document doc, StepFactory factory) {
+        this.doc = doc;
+        getStyleClass().add("main-view");
+        board = new Board(doc);
+        tools = new BoardTools(board);
+        rail = new Rail(doc, this::go);
+        views = new ViewsColumn(doc, board);
+        side = new Side(doc, this::show, this::add);
+        steps.put(Step.KILN, new KilnStep(doc, board));
+        steps.put(Step.PORTS, new PortsStep(doc, board));
+        for (Step s : Step.values()) {
+            if (!steps.containsKey(s)) {
+                steps.put(s, factory.make(s));
+            }
+        }
+        board.onPicture(() -> {
+            views.sync();
+            tools.sync();
+        });
+        getChildren().addAll(rail, views, middle, side, foot);
+        doc.listen(this::changed);
+        go(Step.PORTS);
+        new WindowKeys(this, doc).install();
+    }
+
+    /** Makes the steps that need more than document and board. */
+    public interface StepFactory {
+        StepView make(Step step);
+    }
+
+    public Board board() {
+        return board;
+    }
+
+    public Step step() {
+        return step;
+    }
+
+    public StepView stepView(Step s) {
+        return steps.get(s);
+    }
+
+    public MenuButton fileMenu() {
+        return rail.file();
+    }
+
+    /** Messages that stay until someone answers them. */
+    public javafx.scene.layout.VBox messages() {
+        return side.messages();
+    }
+
+    /** Title and file state of the rail. */
+    public void fileState(String titleText, String stateText) {
+        title = titleText;
+        state = stateText;
+        rail.show(title, state);
+    }
+
+    /** Goes to a step. */
+    public void go(Step s) {
+        step = s;
+        rail.select(s);
+        StepView v = steps.get(s);
+        if (v.views()) {
+            middle.getChildren().setAll(board, tools);
+            tools.nudge(s == Step.PORTS);
+        } else {
+            middle.getChildren().setAll(v.board());
+        }
+        v.changed(Document.Change.DESIGN);
+        v.changed(Document.Change.CHECK);
+        side.show(s, v.tickets());
+        foot();
+        requestLayout();
+    }
+
+    private void changed(Document.Change c) {
+        if (c == Document.Change.CHECK) {
+            readFire();
+        }
+        StepView v = steps.get(step);
+        v.changed(c);
+        if (c != Document.Change.SAVED) {
+            side.refresh();
+        }
+        if (c == Document.Change.DESIGN && v.views()) {
+            views.refresh();
+        }
+        rail.show(title, state);
+        foot();
+    }
+
+    private void readFire() {
+        Review r = doc.review();
+        if (r != fireOf && r.fire() != null) {
+            fireOf = r;
+            fire = FireWords.of(r);
+            board.sectionWords(SectionWords.of(r));
+        }
+    }
+
+    private void foot() {
+        foot.show(Figures.of(step, doc.shapes(), doc.result().figures(), fire));
+        foot.show(doc.checking() && doc.review().fire() == null ? new VerdictWords(portwright.check.Verdict.INCOMPLETE, "checking", "gas, room and firing follow") : VerdictWords.of(doc.result()));
+        for (Step s : Step.values()) {
+            rail.show(s, FindingOrder.count(doc, s));
+        }
+    }
+
+    /** Shows the parts of a finding. */
+    private void show(Finding f) {
+        Step home = Step.of(f.rule());
+        if (steps.get(home).views() && step != home && step != Step.PAPER) {
+            go(home);
+        }
+        if (steps.get(step).views() && !f.parts().isEmpty()) {
+            String first = f.parts().get(0);
+            String path = Parts.path(doc.text(), first);
+            if (path != null) {
+                doc.text().get(path + ".on").ifPresent(on -> {
+                    Picture want = Picture.of(portwright.model.On.valueOf(on.toUpperCase(java.util.Locale.ROOT)));
+                    if (board.picture() != Picture.SECTION && !board.picture().samePart(want)) {
+                        board.show(want);
+                    }
+                });
+                doc.select(first);
+            }
+            doc.highlight(f.parts());
+        }
+    }
+
+    /** Goes to the step and group in which a missing field is typed. */
+    private void add(NotChecked n) {
+        String need = n.needs().isEmpty() ? "" : n.needs().get(0);
+        Step to = need.startsWith("kiln") || need.startsWith("shelves") ? Step.KILN : need.startsWith("room") || need.startsWith("supply") ? Step.ROOM
+                : need.startsWith("burners") || need.startsWith("damper") ? Step.GAS : need.startsWith("firing") ? Step.FIRING : Step.of(n.rule());
+        go(to);
+        if (steps.get(to) instanceof KilnStep k) {
+            k.open(need);
+        }
+    }
+
+    /** Next finding. */
+    public void nextFinding(int by) {
+        drawerOpen = true;
+        requestLayout();
+        side.next(by);
+    }
+
+    Rail rail() {
+        return rail;
+    }
+
+    /** Moves the keys to the next region. */
+    void nextRegion(int by) {
+        Node owner = getScene().getFocusOwner();
+        Node[] regions = {rail, views, middle, side};
+        int at = 0;
+        for (int i = 0; i < regions.length; i++) {
+            for (Node n = owner; n != null; n = n.getParent()) {
+                if (n == regions[i]) {
+                    at = i;
+                }
+            }
+        }
+        for (int i = 1; i <= regions.length; i++) {
+            Node r = regions[Math.floorMod(at + by * i, regions.length)];
+            if (r.isVisible() && FocusIn.first(r)) {
+                return;
+            }
+        }
+    }
+
+    /** Ready for a small screen: the side as a drawer under the board. */
+    public boolean drawer() {
+        return getWidth() < 980 || getHeight() < 600;
+    }
+
+    /** Opens or shuts the drawer. */
+    public void turnDrawer() {
+        drawerOpen = !drawerOpen;
+        requestLayout();
+    }
+
+    @Override
+    protected void layoutChildren() {
+        double w = getWidth();
+        double h = getHeight();
+        boolean drawer = drawer();
+        boolean narrow = w < 1330;
+        double railH = 96;
+        double footH = drawer ? 64 : 88;
+        double gap = narrow ? 8 : 14;
+        foot.setMinHeight(footH);
+        foot.setPrefHeight(footH);
+        foot.most(w < 800 ? 2 : w < 1000 ? 3 : w < 1330 ? 4 : 6);
+        rail.resizeRelocate(0, 0, w, railH);
+        foot.resizeRelocate(0, h - footH, w, footH);
+        double top = railH;
+        double bottom = h - footH - 10;
+        double sideW = drawer ? w - 2 * gap : narrow ? 300 : 344;
+        boolean cards = steps.get(step).views();
+        views.setVisible(cards);
+        views.small(narrow);
+        double left = gap;
+        if (cards) {
+            double vw = narrow ? 60 : 100;
+            views.resizeRelocate(gap, top, vw, bottom - top);
+            left = gap + vw + 10;
+        }
+        double right = drawer ? w - gap : w - sideW - gap - 14;
+        double boardH = bottom - top;
+        if (drawer) {
+            double drawH = drawerOpen ? Math.min(boardH * 0.4, 260) : 0;
+            boardH -= drawH;
+            side.setVisible(drawerOpen);
+            side.resizeRelocate(gap, top + boardH + 4, sideW, Math.max(0, drawH - 4));
+        } else {
+            side.setVisible(true);
+            side.resizeRelocate(right + 10, top - 4, sideW + 4, bottom - top + 8);
+        }
+        middle.setPadding(Insets.EMPTY);
+        middle.resizeRelocate(left, top, right - left, boardH);
+    }
+}

@@ -1,0 +1,157 @@
+package portwright.app.frame;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.geometry.Pos;
+import javafx.scene.control.Button;
+import javafx.scene.control.ContentDisplay;
+import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.ToggleGroup;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
+import javafx.scene.layout.VBox;
+import javafx.scene.text.Text;
+import javafx.scene.text.TextFlow;
+import portwright.app.doc.Document;
+import portwright.app.doc.Moves;
+import portwright.app.doc.Step;
+import portwright.app.doc.StepCount;
+import portwright.app.part.Tile;
+import portwright.model.UnitSystem;
+
+/** The top of the window: title and file menu, six test tiles on their rail, undo, redo, units. */
+final class Rail extends Pane {
+    private final MenuButton file = new MenuButton();
+    private final Label title = new Label();
+    private final Label state = new Label();
+    private final HBox tilesBox = new HBox(10);
+    private final List<Tile> tiles = new ArrayList<>();
+    private final Region bar = new Region();
+    private final Label undoName = new Label();
+    private final Label redoName = new Label();
+    private final Button undo = twoLines("Undo", undoName);
+    private final Button redo = twoLines("Redo", redoName);
+    private final Button units = new Button();
+    private final HBox right = new HBox(10);
+    private final Document doc;
+
+    Rail(Document doc, Consumer<Step> go) {
+        this.doc = doc;
+        getStyleClass().add("rail");
+        setMinHeight(96);
+        setPrefHeight(96);
+        setMaxHeight(96);
+        title.getStyleClass().add("design-title");
+        state.getStyleClass().addAll("muted", "slip-text");
+        VBox words = new VBox(2, title, state);
+        file.setGraphic(words);
+        file.setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
+        file.getStyleClass().add("file-menu");
+        file.setAccessibleText("file menu");
+        bar.getStyleClass().add("rail-bar");
+        ToggleGroup group = new ToggleGroup();
+        for (Step s : Step.values()) {
+            Tile t = new Tile(s.ordinal() + 1, s.word());
+            t.setToggleGroup(group);
+            t.setOnAction(e -> go.accept(s));
+            tiles.add(t);
+        }
+        tilesBox.getChildren().addAll(tiles);
+        tilesBox.setAlignment(Pos.TOP_LEFT);
+        undo.setOnAction(e -> doc.undo());
+        redo.setOnAction(e -> doc.redo());
+        units.getStyleClass().setAll("plain-button");
+        units.setMinSize(80, 48);
+        units.setOnAction(e -> turnUnits());
+        right.setAlignment(Pos.CENTER_RIGHT);
+        right.getChildren().addAll(undo, redo, units);
+        getChildren().addAll(bar, file, tilesBox, right);
+    }
+
+    void turnUnits() {
+        boolean inch = Moves.units(doc.text()) == UnitSystem.INCH;
+        doc.edit(inch ? "show millimetres" : "show inches", t -> t.setText("units", inch ? "metric" : "inch"));
+    }
+
+    private static Button twoLines(String word, Label name) {
+        Label w = new Label(word);
+        w.setStyle("-fx-font-size: 13px;");
+        name.getStyleClass().addAll("muted", "small");
+        name.setMaxWidth(120);
+        VBox box = new VBox(0, w, name);
+        Button b = new Button();
+        b.setGraphic(box);
+        b.setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
+        b.getStyleClass().setAll("plain-button");
+        b.setMinHeight(48);
+        b.setMinWidth(78);
+        return b;
+    }
+
+    MenuButton file() {
+        return file;
+    }
+
+    /** Shows title, file state and the names of undo and redo. */
+    void show(String titleText, String stateText) {
+        title.setText(titleText);
+        state.setText(stateText);
+        name(undo, undoName, doc.undoStack().undoName(), "Undo");
+        name(redo, redoName, doc.undoStack().redoName(), "Redo");
+        boolean inch = Moves.units(doc.text()) == UnitSystem.INCH;
+        Text in = new Text("in");
+        Text mm = new Text("mm");
+        for (Text t : List.of(in, mm)) {
+            boolean on = (t == in) == inch;
+            t.setStyle("-fx-font-size: 14px; -fx-fill: " + (on ? "-color-fg-default; -fx-font-weight: bold;" : "-color-fg-muted;"));
+        }
+        TextFlow flow = new TextFlow(in, new Text("  "), mm);
+        flow.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
+        units.setGraphic(flow);
+        units.setAccessibleText("units: " + (inch ? "inches" : "millimetres") + ", U turns");
+        requestLayout();
+    }
+
+    private static void name(Button b, Label l, String name, String word) {
+        l.setText(name == null ? "nothing" : name);
+        b.getStyleClass().remove("off");
+        if (name == null) {
+            b.getStyleClass().add("off");
+        }
+        b.setAccessibleText(word + " " + (name == null ? "nothing" : name));
+    }
+
+    void show(Step step, StepCount count) {
+        tiles.get(step.ordinal()).show(count);
+    }
+
+    void select(Step step) {
+        tiles.get(step.ordinal()).setSelected(true);
+        requestLayout();
+    }
+
+    void focusTile() {
+        tiles.stream().filter(Tile::isSelected).findFirst().ifPresent(Tile::requestFocus);
+    }
+
+    @Override
+    protected void layoutChildren() {
+        double w = getWidth();
+        double rightW = Math.min(w * 0.34, right.prefWidth(-1));
+        right.resizeRelocate(w - rightW - 20, 20, rightW, 48);
+        boolean narrow = w < 1330;
+        double each = narrow ? Math.min(120, Math.max(62, (w - 290 - rightW - 60) / 6 - 8)) : 120;
+        boolean number = each < 100;
+        tiles.forEach(t -> t.narrow(number));
+        double tw = tilesBox.prefWidth(-1);
+        double leftW = Math.max(120, Math.min(280, w - tw - rightW - 70));
+        double x = Math.max(leftW + 24, Math.min((w - tw) / 2 - 20, w - rightW - 40 - tw));
+        tilesBox.resizeRelocate(x, 10, tw, 82);
+        bar.resizeRelocate(x - 14, 11, tw + 28, 7);
+        file.resizeRelocate(10, 12, leftW, 52);
+    }
+}

@@ -1,0 +1,65 @@
+package portwright.app.frame;
+
+import javafx.scene.control.TextInputControl;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import portwright.app.doc.Document;
+import portwright.app.doc.Step;
+import portwright.app.step.PaperKeys;
+import portwright.app.step.PortsStep;
+
+/** Keys that work everywhere in the window; letters only outside of text fields. */
+final class WindowKeys {
+    private final MainView view;
+    private final Document doc;
+
+    WindowKeys(MainView view, Document doc) {
+        this.view = view;
+        this.doc = doc;
+    }
+
+    void install() {
+        view.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+    }
+
+    private void key(KeyEvent e) {
+        boolean typing = e.getTarget() instanceof TextInputControl;
+        if (e.isShortcutDown() || e.isControlDown()) {
+            int digit = e.getCode().ordinal() - KeyCode.DIGIT1.ordinal();
+            if (e.getCode().isDigitKey() && digit >= 0 && digit < Step.values().length) {
+                view.go(Step.values()[digit]);
+                e.consume();
+            } else if (e.getCode() == KeyCode.Z) {
+                if (e.isShiftDown()) {
+                    doc.redo();
+                } else {
+                    doc.undo();
+                }
+                e.consume();
+            } else if (e.getCode() == KeyCode.Y) {
+                doc.redo();
+                e.consume();
+            }
+            return;
+        }
+        if (e.getCode() == KeyCode.F6) {
+            view.nextRegion(e.isShiftDown() ? -1 : 1);
+            e.consume();
+        } else if (e.getCode() == KeyCode.F1) {
+            KeyCard.show(view.getScene().getWindow());
+            e.consume();
+        } else if (!typing && e.getCode() == KeyCode.J) {
+            view.nextFinding(e.isShiftDown() ? -1 : 1);
+            e.consume();
+        } else if (!typing && e.getCode() == KeyCode.U) {
+            view.rail().turnUnits();
+            e.consume();
+        } else if (!typing && e.getCode() == KeyCode.G && view.stepView(view.step()) instanceof PaperKeys p) {
+            p.shiftGrid();
+            e.consume();
+        } else if (e.getCode() == KeyCode.ENTER && view.board().isFocused() && view.stepView(view.step()) instanceof PortsStep p) {
+            p.editFirst();
+            e.consume();
+        }
+    }
+}

@@ -1,0 +1,68 @@
+package portwright.app.step;
+
+import javafx.geometry.Insets;
+import javafx.scene.control.Label;
+import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Pane;
+import portwright.app.board.Board;
+import portwright.app.paint.RulePainter;
+
+/** The small key hints that lie on the board. */
+public final class BoardTools extends Pane {
+    private final Board board;
+    private final ToggleButton snap = hint("S", "snap: joints, mirror, 15°");
+    private final ToggleButton measure = hint("M", "measure");
+    private final HBox top = new HBox(8, snap, measure);
+    private final HBox nudge = new HBox(5);
+
+    public BoardTools(Board board) {
+        this.board = board;
+        setPickOnBounds(false);
+        snap.setOnAction(e -> board.press("snap"));
+        measure.setOnAction(e -> board.press("measure"));
+        Label keys = new Label("↑ ↓ ← →");
+        keys.getStyleClass().add("key-cap");
+        Label words = new Label("nudge 1/16 in, Shift 1/2 in");
+        words.setStyle("-fx-font-size: 13px;");
+        nudge.getChildren().addAll(keys, words);
+        nudge.getStyleClass().add("key-hint");
+        nudge.setPadding(new Insets(4, 7, 4, 5));
+        nudge.setMouseTransparent(true);
+        getChildren().addAll(top, nudge);
+        sync();
+    }
+
+    private static ToggleButton hint(String key, String words) {
+        Label k = new Label(key);
+        k.getStyleClass().add("key-cap");
+        Label w = new Label(words);
+        w.setStyle("-fx-font-size: 13px;");
+        HBox box = new HBox(5, k, w);
+        box.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
+        ToggleButton b = new ToggleButton();
+        b.setGraphic(box);
+        b.getStyleClass().setAll("key-hint");
+        b.setAccessibleText(words + ", key " + key);
+        return b;
+    }
+
+    /** Shows the state of the modes. */
+    public void sync() {
+        snap.setSelected(board.snapping());
+        measure.setSelected(board.measuring());
+    }
+
+    /** Whether the nudge hint shows. */
+    public void nudge(boolean on) {
+        nudge.setVisible(on);
+    }
+
+    @Override
+    protected void layoutChildren() {
+        double m = RulePainter.BREADTH + 12;
+        top.resizeRelocate(m, m, Math.min(getWidth() - m - 10, top.prefWidth(-1)), 28);
+        nudge.resizeRelocate(m, getHeight() - 42, nudge.prefWidth(-1), 28);
+        nudge.setOpacity(getWidth() < 560 ? 0 : 1);
+    }
+}

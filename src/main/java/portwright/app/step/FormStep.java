@@ -1,0 +1,53 @@
+package portwright.app.step;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import portwright.app.doc.Document;
+import portwright.app.doc.FormSpec;
+import portwright.app.part.FormView;
+
+/** A step with one board of its own and a ticket a form. */
+public class FormStep implements StepView {
+    private final Region board;
+    private final List<FormView> forms = new ArrayList<>();
+    private final List<Node> tickets = new ArrayList<>();
+
+    /** @param refreshing the board; its {@code run} shows the document as it stands */
+    public FormStep(Document doc, Region board, FormSpec... specs) {
+        this.board = board;
+        for (FormSpec s : specs) {
+            FormView form = new FormView(doc, s, s.path());
+            forms.add(form);
+            VBox ticket = FormView.ticket(s.title(), "", form);
+            tickets.add(ticket);
+        }
+    }
+
+    @Override
+    public Node board() {
+        return board;
+    }
+
+    @Override
+    public List<Node> tickets() {
+        return tickets;
+    }
+
+    @Override
+    public void changed(Document.Change change) {
+        if (change == Document.Change.DESIGN) {
+            forms.forEach(FormView::refresh);
+        }
+        if (board instanceof Refreshing r && change != Document.Change.SAVED) {
+            r.refresh();
+        }
+    }
+
+    /** A board that shows the document. */
+    public interface Refreshing {
+        void refresh();
+    }
+}

@@ -1,0 +1,119 @@
+package portwright.app.step;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.layout.VBox;
+import portwright.app.board.Board;
+import portwright.app.doc.Catalog;
+import portwright.app.doc.Document;
+import portwright.app.doc.FormSpec;
+import portwright.app.doc.Parts;
+import portwright.app.part.FormView;
+
+/** Kiln step: measure the kiln. One ticket with groups that open and close; the board shows the same plan as in Ports. */
+public final class KilnStep implements StepView {
+    private record Group(String title, FormView form, Button toggle, VBox box) {}
+
+    private final Board board;
+    private final Document doc;
+    private final Map<String, Group> groups = new LinkedHashMap<>();
+    private final VBox ticket;
+
+    public KilnStep(Document doc, Board board) {
+        this.doc = doc;
+        this.board = board;
+        ticket = FormView.ticket("The kiln", "inside measures");
+        ticket.setSpacing(4);
+        add(Catalog.plan(), true);
+        add(Catalog.chamber(), true);
+        add(Catalog.wall(), false);
+        add(Catalog.slab("floor"), false);
+        add(Catalog.slab("lid"), false);
+        add(Catalog.elements(), false);
+        add(Catalog.fittings(), false);
+        add(Catalog.shelves(), false);
+        add(Catalog.drilling(), false);
+        add(Catalog.design(), false);
+        addLimits();
+    }
+
+    private void addLimits() {
+        LimitsForm limits = new LimitsForm(doc);
+        Button toggle = new Button("▸ Own limits");
+        toggle.getStyleClass().setAll("group-toggle");
+        toggle.setMaxWidth(Double.MAX_VALUE);
+        VBox box = new VBox(8, toggle);
+        toggle.setOnAction(e -> {
+            boolean open = box.getChildren().remove(limits);
+            if (!open) {
+                limits.refresh();
+                box.getChildren().add(limits);
+            }
+            toggle.setText((open ? "▸ " : "▾ ") + "Own limits");
+        });
+        ticket.getChildren().add(box);
+    }
+
+    private void add(FormSpec spec, boolean open) {
+        FormView form = new FormView(doc, spec, spec.path());
+        Button toggle = new Button();
+        toggle.getStyleClass().setAll("group-toggle");
+        toggle.setMaxWidth(Double.MAX_VALUE);
+        VBox box = new VBox(8, toggle);
+        Group g = new Group(spec.title(), form, toggle, box);
+        toggle.setOnAction(e -> show(g, !box.getChildren().contains(form)));
+        groups.put(spec.path(), g);
+        ticket.getChildren().add(box);
+        show(g, open);
+    }
+
+    private static void show(Group g, boolean open) {
+        g.box().getChildren().remove(g.form());
+        if (open) {
+            g.box().getChildren().add(g.form());
+        }
+        g.toggle().setText((open ? "▾ " : "▸ ") + g.title());
+    }
+
+    /** Opens the group of a path, such as {@code kiln.elements}. */
+    public void open(String path) {
+        groups.forEach((p, g) -> {
+            if (!p.isEmpty() && path.startsWith(p)) {
+                show(g, true);
+            }
+        });
+    }
+
+    @Override
+    public Node board() {
+        return board;
+    }
+
+    @Override
+    public boolean views() {
+        return true;
+    }
+
+    @Override
+    public List<Node> tickets() {
+        return new ArrayList<>(List.of(ticket));
+    }
+
+    @Override
+    public void changed(Document.Change change) {
+        if (change == Document.Change.DESIGN) {
+            groups.values().forEach(g -> g.form().refresh());
+        }
+        if (change == Document.Change.SELECTION && doc.selected() != null) {
+            String path = Parts.path(doc.text(), doc.selected());
+            if (path != null && groups.containsKey(Parts.listOf(path))) {
+                show(groups.get(Parts.listOf(path)), true);
+                groups.get(Parts.listOf(path)).form().open(doc.selected());
+            }
+        }
+    }
+}

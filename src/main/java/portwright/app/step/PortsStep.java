@@ -1,0 +1,189 @@
+package portwright.app.step;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.geometry.Pos;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.layout.FlowPane;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
+import portwright.app.board.Board;
+import portwright.app.doc.Catalog;
+import portwright.app.doc.Document;
+import portwright.app.doc.FieldModel;
+import portwright.app.doc.FieldSpec;
+import portwright.app.doc.FormSpec;
+import portwright.app.doc.Parts;
+import portwright.app.doc.Picture;
+import portwright.app.part.FieldBox;
+import portwright.app.part.FormView;
+import portwright.app.part.PlaceBox;
+import portwright.model.On;
+
+/** Ports step: the ticket of the chosen port, or the list of ports. */
+public final class PortsStep implements StepView {
+    private final Board board;
+    private final Document doc;
+    private final VBox holder = new VBox();
+    private final List<Runnable> refreshers = new ArrayList<>();
+    private String shown;
+    private Runnable propose = () -> {};
+
+    public PortsStep(Document doc, Board board) {
+        this.doc = doc;
+        this.board = board;
+        build();
+    }
+
+    /** What the propose button does. */
+    public void onPropose(Runnable run) {
+        propose = run;
+    }
+
+    private String signature() {
+        String name = doc.selected();
+        String path = name == null ? null : Parts.path(doc.text(), name);
+        if (path == null) {
+            return "list " + Parts.names(doc.text(), "ports");
+        }
+        return name + path + doc.text().get(path + ".on").orElse("");
+    }
+
+    private void build() {
+        shown = signature();
+        refreshers.clear();
+        String path = doc.selected() == null ? null : Parts.path(doc.text(), doc.selected());
+        holder.getChildren().setAll(path == null ? list() : path.startsWith("ports[") ? port(path) : other(path));
+    }
+
+    private Node list() {
+        VBox rows = new VBox(2);
+        for (String name : Parts.names(doc.text(), "ports")) {
+            String path = Parts.path(doc.text(), name);
+            String on = doc.text().get(path + ".on").orElse("");
+            String d = doc.text().get(path + ".diameter").orElse("");
+            Label where = new Label("in the " + on + " · " + d);
+            where.getStyleClass().addAll("muted", "slip-text");
+            Region spring = new Region();
+            HBox.setHgrow(spring, Priority.ALWAYS);
+            Label word = new Label(name);
+            HBox line = new HBox(6, dot(path), word, spring, where);
+            line.setAlignment(Pos.CENTER_LEFT);
+            Button row = new Button();
+            row.getStyleClass().setAll("part-row");
+            row.setGraphic(line);
+            row.setMaxWidth(Double.MAX_VALUE);
+            line.prefWidthProperty().bind(row.widthProperty().subtract(18));
+            row.setAccessibleText(name + ", in the " + on + ", " + d);
+            row.setOnAction(e -> choose(name, on));
+            rows.getChildren().add(row);
+        }
+        FlowPane buttons = new FlowPane(8, 8, act("New port  N", "new"), proposeButton());
+        return FormView.ticket("Ports", Parts.names(doc.text(), "ports").size() + " holes", rows, buttons);
+    }
+
+    private Button proposeButton() {
+        Button b = new Button("Propose places");
+        b.getStyleClass().setAll("plain-button");
+        b.setOnAction(e -> propose.run());
+        return b;
+    }
+
+    private void choose(String name, String on) {
+        Picture want = Picture.of(On.valueOf(on.toUpperCase(java.util.Locale.ROOT)));
+        if (board.picture() != Picture.SECTION && !board.picture().samePart(want)) {
+            board.show(want);
+        }
+        doc.select(name);
+    }
+
+    private Button act(String words, String action) {
+        Button b = new Button(words);
+        b.getStyleClass().setAll("plain-button");
+        b.setOnAction(e -> board.press(action));
+        return b;
+    }
+
+    private Region dot(String path) {
+        Region r = new Region();
+        boolean inlet = doc.text().get(path + ".role").orElse("").equals("inlet");
+        r.setStyle("-fx-background-radius: 9; -fx-min-width: 17; -fx-min-height: 17; -fx-max-width: 17; -fx-max-height: 17; -fx-background-color: " + (inlet ? "-color-accent-emphasis, -color-accent-subtle" : "-pw-umber, -color-bg-default") + "; -fx-background-insets: 0, 2;");
+        return r;
+    }
+
+    private Node port(String path) {
+        boolean wall = doc.text().get(path + ".on").orElse("").equals("wall");
+        VBox fields = new VBox(8);
+        FormSpec spec = Catalog.ports();
+        field(fields, path, spec, "diameter");
+        PlaceBox place = new PlaceBox(doc, path + ".at", wall);
+        refreshers.add(place::refresh);
+        fields.getChildren().add(place);
+        if (wall) {
+            field(fields, path, spec, "panel");
+        }
+        field(fields, path, spec, "name");
+        field(fields, path, spec, "role");
+        field(fields, path, spec, "on");
+        FlowPane acts = new FlowPane(6, 6, act("Duplicate  D", "duplicate"), act("Mirror  I", "mirror"), act("Spread  C", "spread"), act("Delete", "delete"), act("All ports", "escape"));
+        VBox ticket = FormView.ticket(doc.selected(), wall ? "in the wall" : "in the " + doc.text().get(path + ".on").orElse(""), fields, acts);
+        ((HBox) ticket.getChildren().get(0)).getChildren().add(0, dot(path));
+        ((HBox) ticket.getChildren().get(0)).setAlignment(Pos.CENTER_LEFT);
+        return ticket;
+    }
+
+    private void field(VBox box, String path, FormSpec spec, String key) {
+        FieldSpec f = spec.fields().stream().filter(x -> x.key().equals(key)).findFirst().orElseThrow();
+        FieldBox b = new FieldBox(new FieldModel(doc, path, f));
+        refreshers.add(b::refresh);
+        box.getChildren().add(b);
+    }
+
+    private Node other(String path) {
+        String list = Parts.listOf(path);
+        FormSpec spec = List.of(Catalog.elements(), Catalog.fittings(), Catalog.shelves(), Catalog.burners()).stream().filter(s -> s.path().equals(list)).findFirst().orElseThrow();
+        FormSpec one = FormSpec.object(spec.path(), spec.title(), null, spec.fields(), spec.inner().toArray(FormSpec[]::new));
+        FormView form = new FormView(doc, one, path);
+        refreshers.add(form::refresh);
+        return FormView.ticket(doc.selected(), spec.title().toLowerCase(java.util.Locale.ROOT), form, act("All ports", "escape"));
+    }
+
+    /** Puts the keys into the first field of the chosen part. */
+    public void editFirst() {
+        Node n = holder.lookup(".text-field");
+        if (n != null) {
+            n.requestFocus();
+        }
+    }
+
+    @Override
+    public Node board() {
+        return board;
+    }
+
+    @Override
+    public boolean views() {
+        return true;
+    }
+
+    @Override
+    public List<Node> tickets() {
+        return List.of(holder);
+    }
+
+    @Override
+    public void changed(Document.Change change) {
+        if (change == Document.Change.CHECK || change == Document.Change.SAVED) {
+            return;
+        }
+        if (!signature().equals(shown)) {
+            build();
+        } else {
+            refreshers.forEach(Runnable::run);
+        }
+    }
+}

@@ -1,0 +1,122 @@
+package portwright.app;
+
+import java.awt.image.BufferedImage;
+import java.io.File;
+import java.io.IOException;
+import javafx.scene.Scene;
+import javafx.scene.image.PixelReader;
+import javafx.scene.image.WritableImage;
+import javafx.stage.Stage;
+import javafx.stage.StageStyle;
+import portwright.app.doc.CheckDesk;
+import portwright.app.doc.Document;
+import portwright.app.doc.Picture;
+import portwright.app.doc.Step;
+import portwright.app.frame.MainView;
+import portwright.app.frame.ScaledPane;
+import portwright.app.frame.Themes;
+import portwright.check.rules.RuleBook;
+import portwright.data.LimitTable;
+import portwright.file.DesignText;
+import portwright.file.Starters;
+
+/** Writes pictures of every step and view, light and dark, at 100 % and 200 %, into {@code target/pictures}. */
+public final class Pictures {
+    private Pictures() {}
+
+    public static void main(String[] args) {
+        File out = new File(args.length > 0 ? args[0] : "target/pictures");
+        out.mkdirs();
+        String only = args.length > 1 ? args[1] : "";
+        String design = args.length > 2 ? args[2] : "decagon-23";
+        Toolkit.start();
+        for (boolean dark : new boolean[] {false, true}) {
+            for (int percent : new int[] {100, 200}) {
+                shoot(out, design, dark, percent, 1440, 900, only);
+            }
+        }
+        shoot(out, design, false, 101, 1180, 720, only);
+        System.exit(0);
+    }
+
+    private static void shoot(File out, String design, boolean dark, int percent, int w, int h, String only) {
+        String tail = (dark ? "-dark" : "-light") + (percent == 101 ? "-1180" : "-" + percent) + ".png";
+        Holder holder = Toolkit.call(() -> open(design, dark, percent == 200 ? 2 : 1, w, h));
+        Toolkit.until(() -> !holder.doc.checking());
+        for (Step step : Step.values()) {
+            if (step == Step.PORTS) {
+                for (Picture p : Picture.values()) {
+                    save(holder, step, p, new File(out, "ports-" + p.name().toLowerCase().replace('_', '-') + tail), only);
+                }
+            } else {
+                save(holder, step, null, new File(out, step.word().toLowerCase() + tail), only);
+            }
+        }
+        Toolkit.run(() -> {
+            holder.desk.close();
+            holder.stage.close();
+        });
+    }
+
+    private record Holder(Document doc, MainView view, Stage stage, Scene scene, CheckDesk desk) {}
+
+    private static Holder open(String design, boolean dark, double scale, int w, int h) {
+        DesignText text = Starters.find(design).orElseThrow();
+        CheckDesk desk = new CheckDesk(new RuleBook(LimitTable.load()), javafx.application.Platform::runLater);
+        Document doc = new Document(text, text.read().design(), desk);
+        MainView view = new MainView(doc, s -> Steps.make(doc, s));
+        view.fileState(text.get("title").orElse(""), design + ".json · saved 14:32");
+        ScaledPane pane = new ScaledPane(view);
+        pane.factor(scale);
+        Scene scene = new Scene(pane, w, h);
+        Themes.set(scene, dark);
+        Stage stage = new Stage(StageStyle.UNDECORATED);
+        stage.setScene(scene);
+        stage.show();
+        doc.start();
+        return new Holder(doc, view, stage, scene, desk);
+    }
+
+    private static void save(Holder holder, Step step, Picture p, File file, String only) {
+        if (!file.getName().contains(only)) {
+            return;
+        }
+        Toolkit.run(() -> {
+            holder.view.go(step);
+            if (p != null) {
+                holder.view.board().show(p);
+                holder.doc.select(p == Picture.FLOOR_HOT ? holder.doc.design().ports().get(0).name() : null);
+            }
+        });
+        for (int i = 0; i < 3; i++) {
+            Toolkit.run(() -> holder.scene.getRoot().layout());
+            pause(120);
+        }
+        WritableImage image = Toolkit.call(() -> holder.scene.snapshot(null));
+        write(image, file);
+    }
+
+    private static void pause(int ms) {
+        try {
+            Thread.sleep(ms);
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
+    }
+
+    static void write(WritableImage image, File file) {
+        PixelReader in = image.getPixelReader();
+        BufferedImage out = new BufferedImage((int) image.getWidth(), (int) image.getHeight(), BufferedImage.TYPE_INT_RGB);
+        for (int y = 0; y < out.getHeight(); y++) {
+            for (int x = 0; x < out.getWidth(); x++) {
+                out.setRGB(x, y, in.getArgb(x, y));
+            }
+        }
+        try {
+            javax.imageio.ImageIO.write(out, "png", file);
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+}
