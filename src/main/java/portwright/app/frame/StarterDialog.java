@@ -1,0 +1,103 @@
+package portwright.app.frame;
+
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.geometry.Pos;
+import javafx.scene.Scene;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.control.Button;
+import javafx.scene.control.ContentDisplay;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.input.KeyCode;
+import javafx.scene.layout.TilePane;
+import javafx.scene.layout.VBox;
+import javafx.stage.Modality;
+import javafx.stage.Stage;
+import portwright.app.doc.Picture;
+import portwright.app.doc.Plot;
+import portwright.app.doc.View;
+import portwright.app.paint.CanvasPen;
+import portwright.app.paint.Palette;
+import portwright.app.part.PaintedRegion;
+import portwright.drawing.Box;
+import portwright.drawing.PartLook;
+import portwright.file.Starters;
+import portwright.geometry.KilnGeometry;
+
+/** The starter designs with their pictures. */
+public final class StarterDialog {
+    private StarterDialog() {}
+
+    /** The cards, for the dialog and for the Kiln step. */
+    public static TilePane cards(Consumer<String> take) {
+        TilePane pane = new TilePane(12, 12);
+        pane.setPrefColumns(4);
+        for (String name : Starters.names()) {
+            Label title = new Label(Starters.title(name));
+            title.getStyleClass().add("slip-head");
+            title.setWrapText(true);
+            Label notes = new Label(Starters.notes(name));
+            notes.getStyleClass().addAll("muted", "small");
+            notes.setWrapText(true);
+            notes.setMaxHeight(64);
+            VBox box = new VBox(6, new Thumb(name), title, notes);
+            box.setAlignment(Pos.TOP_CENTER);
+            box.setPrefWidth(190);
+            Button b = new Button();
+            b.setGraphic(box);
+            b.setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
+            b.getStyleClass().setAll("plain-button");
+            b.setAccessibleText(Starters.title(name));
+            b.setOnAction(e -> take.accept(name));
+            pane.getChildren().add(b);
+        }
+        return pane;
+    }
+
+    static void show(Stage owner, Consumer<String> take) {
+        Stage stage = new Stage();
+        stage.initOwner(owner);
+        stage.initModality(Modality.WINDOW_MODAL);
+        stage.setTitle("New from a starter design");
+        Label head = new Label("Take the kiln that is most like yours, then measure your own");
+        head.getStyleClass().add("board-heading");
+        ScrollPane scroll = new ScrollPane(cards(name -> {
+            stage.close();
+            take.accept(name);
+        }));
+        scroll.setFitToWidth(true);
+        VBox box = new VBox(14, head, scroll);
+        box.getStyleClass().add("card-window");
+        Scene scene = new Scene(box, 960, 640);
+        scene.getStylesheets().setAll(owner.getScene().getStylesheets());
+        scene.setOnKeyPressed(e -> {
+            if (e.getCode() == KeyCode.ESCAPE) {
+                stage.close();
+            }
+        });
+        stage.setScene(scene);
+        stage.show();
+    }
+
+    /** Plan of a starter. */
+    private static final class Thumb extends PaintedRegion {
+        private final KilnGeometry kiln;
+
+        Thumb(String name) {
+            kiln = Starters.find(name).map(d -> KilnGeometry.of(d.read().design())).orElse(null);
+            setPrefSize(150, 130);
+            setMinSize(150, 130);
+        }
+
+        @Override
+        protected void paint(GraphicsContext g, double w, double h, Palette p) {
+            if (kiln != null) {
+                List<Picture> order = kiln.holes().stream().anyMatch(x -> x.face().on() == portwright.model.On.FLOOR) ? List.of(Picture.FLOOR_HOT) : List.of(Picture.WALLS_HOT);
+                Plot plot = new Plot(kiln, order.get(0), List.of(), PartLook.small());
+                Box b = plot.bounds();
+                plot.paint(CanvasPen.thumb(g, View.fit(b.minX(), b.minY(), b.maxX(), b.maxY(), 0, 0, w, h, 2), p, 0.6), b);
+            }
+        }
+    }
+}
