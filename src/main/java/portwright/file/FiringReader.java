@@ -1,5 +1,6 @@
 package portwright.file;
 
+import java.util.Locale;
 import portwright.model.Atmosphere;
 import portwright.model.FiringPlan;
 import portwright.model.FiringStep;
@@ -29,7 +30,7 @@ final class FiringReader {
     private static FiringStep step(Fields f) {
         Quantity to = null;
         String cone = null;
-        if (f.value("to") instanceof Json.Text t && t.value().strip().startsWith("cone")) {
+        if (f.value("to") instanceof Json.Text t && t.value().strip().toLowerCase(Locale.ROOT).startsWith("cone")) {
             cone = cone(f, t.value().strip());
         } else {
             to = f.quantity("to", Kind.TEMPERATURE, CHAMBER);

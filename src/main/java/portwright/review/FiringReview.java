@@ -130,7 +130,7 @@ public final class FiringReview {
         for (int i = 0; i < design.firing().steps().size(); i++) {
             var s = design.firing().steps().get(i);
             boolean on = s.heat() == Heat.BOTH && (s.elementShare() == null || s.elementShare().share() > 0);
-            if (on && s.atmosphere() != null && AtmosphereLevel.named(s.atmosphere().id()).lambdaHigh() <= 1) {
+            if (on && (s.atmosphere() == null || AtmosphereLevel.named(s.atmosphere().id()).lambdaHigh() <= 1)) {
                 out.add(new HotReduction(i, endK(i)));
             }
         }

@@ -33,4 +33,13 @@ class ContractExampleTest {
         assertThat(again.design()).isEqualTo(r.design());
         assertThat(again.document().toText()).isEqualTo(r.document().toText());
     }
+
+    @Test
+    void everyConeOfTheTableIsRead() throws IOException {
+        for (portwright.data.Cone cone : portwright.data.Cones.load().all()) {
+            ReadResult r = DesignFile.read(EXAMPLE).document().setText("firing.steps[3].to", "cone " + cone.name()).read();
+            assertThat(r.problems()).isEmpty();
+            assertThat(r.design().firing().steps().get(3).cone()).isEqualTo(cone.name());
+        }
+    }
 }
