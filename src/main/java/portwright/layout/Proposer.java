@@ -174,7 +174,9 @@ public final class Proposer {
             (curableStops(p.check()) == 0 ? good : stopped).add(p);
         }
         for (int i = 0; i < stopped.size() && good.size() < SHOWN; i++) {
-            good.add(stopped.get(i));
+            if (stopped.get(i).margin() >= -1e-9) {
+                good.add(stopped.get(i));
+            }
         }
         return good;
     }

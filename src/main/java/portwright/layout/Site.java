@@ -71,7 +71,7 @@ final class Site {
         }
         if (joints != null) {
             double s = joints.sliver(x, y);
-            m = s < Joints.SLIVER_MM ? Math.min(m, s / Joints.SLIVER_MM) : m;
+            m = s < Joints.SEARCH_MM ? Math.min(m, s / Joints.SEARCH_MM) : m;
         }
         int shelf = coils != null && shelfCounts ? coils.over(x, y) : -1;
         return shelf < 0 ? m : Math.min(m, Scale.atLeast(coils.shelf(shelf).bottom(), shelfStop, shelfCaution));
