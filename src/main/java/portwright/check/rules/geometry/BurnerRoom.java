@@ -81,8 +81,7 @@ public final class BurnerRoom implements Rule {
                 out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, "limit").parts(b.name(), f.name()).mm(left, stopped ? 0 : limit)
                         .mark(new Mark(h.face(), h.centre(), f.shape().nearest(h.centre())))
                         .say(stopped ? b.name() + " does not fit beside " + f.name() + "." : Geo.mm(left) + " between " + b.name() + " and " + f.name() + "; " + Geo.mm(limit) + " wanted.",
-                                "Turn the stand, or " + Character.toLowerCase(Move.away(kiln, h, f.shape().nearest(h.centre()), limit - left).charAt(0))
-                                        + Move.away(kiln, h, f.shape().nearest(h.centre()), limit - left).substring(1)));
+                                "Turn the stand, or m" + Move.away(kiln, h, f.shape().nearest(h.centre()), f.shape().distance(h.centre()) < 0, limit - left).substring(1)));
             }
         }
     }

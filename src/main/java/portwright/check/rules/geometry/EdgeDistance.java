@@ -46,7 +46,7 @@ public final class EdgeDistance implements Rule {
             out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, name)
                     .parts(h.name(), wall ? "panel " + h.face().panel() : h.face().on().id() + " rim").mm(left, limit).mark(new Mark(h.face(), h.centre(), near))
                     .say(Geo.mm(left) + " of brick between " + h.name() + " and " + edge + "; " + Geo.mm(limit) + " wanted.",
-                            Move.away(kiln, h, near, limit - left)));
+                            Move.away(kiln, h, near, left + h.drilledRadius() < 0, limit - left)));
         }
     }
 }

@@ -25,7 +25,7 @@ import portwright.review.Review;
 /** Sound brick between a hole and the grooves, coils and tails of the elements; through the brick where they lie in another part. */
 public final class ElementClearance implements Rule {
     /** The nearest thing of one element. */
-    private record Near(double left, String what, Pt at) {}
+    private record Near(double left, String what, Pt at, boolean within) {}
 
     @Override
     public String id() {
@@ -61,7 +61,7 @@ public final class ElementClearance implements Rule {
     }
 
     private static String remedy(KilnGeometry kiln, Hole h, Near near, double by) {
-        String move = near.at() != null ? Move.away(kiln, h, near.at(), by)
+        String move = near.at() != null ? Move.away(kiln, h, near.at(), near.within(), by)
                 : "Move " + h.name() + " " + Geo.both(by) + (h.face().on() == On.WALL ? " up or down, away from it." : " toward the centre.");
         return h.face().on() == On.WALL ? move + " Between element rows a port rarely passes (a 1 in hole needs rows 3.7 in apart): look for a panel without elements."
                 : move;
@@ -74,25 +74,25 @@ public final class ElementClearance implements Rule {
         for (GrooveSolid g : kiln.grooves()) {
             if (g.face().samePart(h.face())) {
                 Pt at = g.footprint().nearest(h.centre());
-                keep(all, g.name(), new Near(g.footprint().distance(h.centre()) - r, "groove", at));
+                keep(all, g.name(), new Near(g.footprint().distance(h.centre()) - r, "groove", at, g.footprint().distance(h.centre()) < 0));
             } else if (g.face().on() == On.WALL || h.face().on() == On.WALL) {
                 if (farFrom(kiln, bore, g, reach)) {
                     continue;
                 }
-                keep(all, g.name(), new Near(Solids.distance(bore, g, kiln), "groove", null));
+                keep(all, g.name(), new Near(Solids.distance(bore, g, kiln), "groove", null, false));
             }
         }
         for (CoilRun c : kiln.coils()) {
             for (int i = 0; i < c.pieces().size(); i++) {
                 if (c.on() == h.face().on() && (c.on() != On.WALL || c.panels().get(i) == h.face().panel())) {
                     Segment s = inPart(kiln, c, i);
-                    keep(all, c.name(), new Near(s.distance(h.centre()) - c.radius() - r, "coil", s.nearest(h.centre())));
+                    keep(all, c.name(), new Near(s.distance(h.centre()) - c.radius() - r, "coil", s.nearest(h.centre()), false));
                 }
             }
         }
         for (TailHole t : kiln.tails()) {
             if (t.face().samePart(h.face())) {
-                keep(all, t.element(), new Near(t.circle().centre().distance(h.centre()) - t.circle().radius() - r, "tails of", t.circle().centre()));
+                keep(all, t.element(), new Near(t.circle().centre().distance(h.centre()) - t.circle().radius() - r, "tails of", t.circle().centre(), false));
             }
         }
         return all;

@@ -37,7 +37,7 @@ public final class InsideChamber implements Rule {
                 out.add(Geo.finding(this, Severity.STOP, limits, "stop").parts(h.name(), wall ? "panel " + h.face().panel() : "wall").mm(left, limit)
                         .mark(new Mark(h.face(), h.centre(), near))
                         .say(h.name() + (wall ? " reaches " + Geo.mm(-left) + " past the edge of its panel." : " reaches " + Geo.mm(-left) + " under the wall."),
-                                wall ? Move.away(kiln, h, near, limit - left) : "Move " + h.name() + " " + Geo.both(limit - left) + " toward the centre."));
+                                wall ? Move.away(kiln, h, near, PanelEdges.distance(kiln, h) < 0, limit - left) : "Move " + h.name() + " " + Geo.both(limit - left) + " toward the centre."));
             }
         }
     }

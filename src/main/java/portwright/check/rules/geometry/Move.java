@@ -11,8 +11,14 @@ final class Move {
 
     /** "Move inlet B 17.0 mm (11/16 in) toward the centre." for a hole that has to get away from a point by a distance. */
     static String away(KilnGeometry kiln, Hole hole, Pt from, double by) {
-        double dx = hole.centre().x() - from.x();
-        double dy = hole.centre().y() - from.y();
+        return away(kiln, hole, from, false, by);
+    }
+
+    /** The same; a hole whose centre lies within the obstacle leaves it over the nearest point of its edge. */
+    static String away(KilnGeometry kiln, Hole hole, Pt from, boolean within, double by) {
+        double out = within ? -1 : 1;
+        double dx = out * (hole.centre().x() - from.x());
+        double dy = out * (hole.centre().y() - from.y());
         return "Move " + hole.name() + " " + Geo.both(by) + " " + direction(kiln, hole, dx, dy) + ".";
     }
 

@@ -8,9 +8,12 @@ import java.util.function.DoubleFunction;
 import portwright.TestKiln;
 import portwright.check.CheckResult;
 import portwright.check.Finding;
+import portwright.check.Findings;
 import portwright.check.Forbids;
+import portwright.check.LimitsInForce;
 import portwright.check.NotChecked;
 import portwright.check.Severity;
+import portwright.check.rules.GeometryRules;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.model.Design;
@@ -19,7 +22,8 @@ import portwright.review.Review;
 /** Runs the geometry rules on a design made for a test. */
 final class GeoBench {
     static final double MICROMETRE = 1e-3;
-    private static final RuleBook BOOK = new RuleBook(LimitTable.load());
+    private static final LimitTable LIMITS = LimitTable.load();
+    private static final RuleBook BOOK = new RuleBook(LIMITS);
 
     private GeoBench() {}
 
@@ -33,6 +37,15 @@ final class GeoBench {
 
     static List<Finding> of(TestKiln kiln, String rule, Severity severity) {
         return of(kiln, rule).stream().filter(f -> f.severity() == severity).toList();
+    }
+
+    /** What one rule alone finds. */
+    static List<Finding> alone(TestKiln kiln, String rule) {
+        Design design = kiln.build();
+        Findings out = new Findings();
+        GeometryRules.list().stream().filter(r -> r.id().equals(rule)).findFirst().orElseThrow()
+                .check(Review.geometryOnly(design), new LimitsInForce(LIMITS, design), out);
+        return out.findings();
     }
 
     /** What a rule lacks. */

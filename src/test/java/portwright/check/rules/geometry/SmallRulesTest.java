@@ -130,6 +130,15 @@ class SmallRulesTest {
         }, "A", "panel 4");
     }
 
+    /** A hole whose middle lies past the narrow end is sent back onto its panel. */
+    @Test
+    void recessSendsTheHoleBack() {
+        TestKiln k = TestKiln.of(new PlanShape.OutlinePlan(List.of(at(0, 0), at(0, 600), at(600, 600), at(600, 300), at(300, 300), at(300, 0))));
+        k.wall = new Wall(mm(60), "ifb-23");
+        Finding f = GeoBench.alone(k.wallInlet("A", 4, 100, 200, 40), "inside-chamber").get(0);
+        assertThat(f.remedy()).isEqualTo("Move A 31.0 mm (1 1/4 in) to the left, seen from inside.");
+    }
+
     @Test
     void oversizeOfTheDesignIsUsed() {
         GeoBench.edge("inside-chamber", Severity.STOP, Forbids.DRILLING, t -> AtTheLimitTest.square().oversize(6).inlet("A", 300 - 23 - t, 0, 40), "A", "wall");
