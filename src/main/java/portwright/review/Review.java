@@ -19,6 +19,7 @@ public record Review(Design design, KilnGeometry geometry, FireReview fire, Supp
     /** Runs every calculation. */
     public static Review of(Design design) {
         Assumptions assume = new Assumptions();
+        ShapeAssumptions.list(design, assume);
         KilnGeometry geometry = KilnGeometry.of(design);
         FiringReview firing = FiringReview.of(design, geometry, FireReview.draft(design, geometry, assume), assume);
         SupplyReview supply = SupplyReview.of(design, firing, assume);

@@ -69,7 +69,7 @@ public final class RuleBook {
                 verdict(Forbids.LIGHTING, sorted, out.notChecked()), sorted, out.notChecked(), review.assumed(), review.figures());
     }
 
-    /** Stop, else incomplete while a rule that could stop it is not checked, else caution, else clear. */
+    /** Stop, else incomplete while a rule that could stop it is not checked, else caution (also while a rule that could only caution is not checked), else clear. */
     static Verdict verdict(Forbids purpose, List<Finding> findings, List<NotChecked> notChecked) {
         if (findings.stream().anyMatch(f -> f.severity() == Severity.STOP && f.forbids() == purpose)) {
             return Verdict.STOP;
@@ -79,6 +79,7 @@ public final class RuleBook {
         }
         boolean caution = findings.stream()
                 .anyMatch(f -> f.severity() == Severity.CAUTION && (f.forbids() == purpose || f.forbids() == Forbids.NOTHING));
-        return caution ? Verdict.CAUTION : Verdict.CLEAR;
+        boolean unseen = notChecked.stream().anyMatch(n -> n.forbids() == Forbids.NOTHING);
+        return caution || unseen ? Verdict.CAUTION : Verdict.CLEAR;
     }
 }

@@ -1,6 +1,8 @@
 package portwright.check.rules.geometry;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import portwright.check.Findings;
@@ -19,6 +21,7 @@ import portwright.geometry.Segment;
 import portwright.geometry.Segment3;
 import portwright.geometry.Solids;
 import portwright.geometry.TailHole;
+import portwright.model.ElementRun;
 import portwright.model.On;
 import portwright.review.Review;
 
@@ -45,6 +48,10 @@ public final class ElementClearance implements Rule {
         }
         double stop = limits.value(id(), "limit");
         double caution = stop * limits.value(id(), "caution-factor");
+        List<String> unknown = unknown(kiln, caution);
+        if (!unknown.isEmpty()) {
+            out.lacks(this, unknown.toArray(String[]::new));
+        }
         for (Hole h : kiln.holes()) {
             nearest(kiln, h, caution).forEach((element, near) -> {
                 boolean stopped = Geo.under(near.left(), stop);
@@ -58,6 +65,24 @@ public final class ElementClearance implements Rule {
                 }
             });
         }
+    }
+
+    /** What the clearances of these holes turn on though the design need not give it: tails for wall holes, the groove's slope for holes at the wall. */
+    private static List<String> unknown(KilnGeometry kiln, double caution) {
+        List<ElementRun> elements = kiln.design().kiln().elements();
+        boolean inWall = !kiln.holes(On.WALL).isEmpty();
+        boolean atWall = inWall || kiln.holes(On.FLOOR).stream().anyMatch(h -> Geo.under(kiln.inner().depth(h.centre()) - h.drilledRadius(), caution));
+        List<String> out = new ArrayList<>();
+        for (int i = 0; elements != null && i < elements.size(); i++) {
+            ElementRun e = elements.get(i);
+            if (e.on() == On.WALL && inWall && e.tails() == null) {
+                out.add("kiln.elements[" + i + "].tails");
+            }
+            if (e.on() == On.WALL && atWall && e.groove() != null && e.groove().slope() == null) {
+                out.add("kiln.elements[" + i + "].groove.slope");
+            }
+        }
+        return out;
     }
 
     private static String remedy(KilnGeometry kiln, Hole h, Near near, double by) {

@@ -59,6 +59,6 @@ public final class FlameOnElement implements Rule {
 
     /** Whether the steps keep the elements off whenever gas burns. Without steps coils count as on. */
     private static boolean offWithGas(Design d) {
-        return d.firing() != null && d.firing().steps() != null && !d.firing().steps().isEmpty() && d.firing().steps().stream().noneMatch(s -> s.heat() == Heat.BOTH);
+        return d.firing() != null && d.firing().steps() != null && !d.firing().steps().isEmpty() && d.firing().steps().stream().noneMatch(s -> s.heat() == null || s.heat() == Heat.BOTH);
     }
 }

@@ -13,6 +13,7 @@ import portwright.geometry.KilnGeometry;
 import portwright.geometry.Panel;
 import portwright.geometry.Pt;
 import portwright.geometry.Segment3;
+import portwright.geometry.Segment;
 import portwright.geometry.Shape;
 import portwright.model.FittingKind;
 import portwright.model.On;
@@ -39,6 +40,13 @@ public final class FlameOnFitting implements Rule {
         if (!kiln.fittingLacks().isEmpty()) {
             out.lacks(this, kiln.fittingLacks().toArray(String[]::new));
         }
+        if (kiln.holes().stream().anyMatch(Hole::inlet)) {
+            String[] probes = kiln.fittings().stream().map(FittingShape::fitting).filter(f -> f.kind() == FittingKind.THERMOCOUPLE && f.on() == On.WALL && f.reach() == null)
+                    .map(f -> "kiln.fittings[" + kiln.design().kiln().fittings().indexOf(f) + "].reach").toArray(String[]::new);
+            if (probes.length > 0) {
+                out.lacks(this, probes);
+            }
+        }
         for (Hole h : kiln.holes()) {
             if (!h.inlet()) {
                 continue;
@@ -56,13 +64,21 @@ public final class FlameOnFitting implements Rule {
     }
 
     private static boolean meets(KilnGeometry kiln, Flame flame, FittingShape f) {
-        if (!(f.shape() instanceof Shape.Disc disc)) {
+        Panel p = kiln.panel(f.face().panel());
+        Pt at;
+        double radius;
+        if (f.shape() instanceof Shape.Disc disc) {
+            at = disc.circle().centre();
+            radius = disc.circle().radius();
+        } else if (f.shape() instanceof Shape.Poly poly) {
+            Segment box = poly.outline().bounds();
+            at = new Pt((box.a().x() + box.b().x()) / 2, (box.a().y() + box.b().y()) / 2);
+            radius = box.a().distance(box.b()) / 2;
+        } else {
             return false;
         }
-        Panel p = kiln.panel(f.face().panel());
-        Pt at = disc.circle().centre();
         double reach = f.fitting().reach() == null ? 0 : f.fitting().reach().mm();
         Segment3 body = new Segment3(p.point(at.x(), at.y(), 0), p.point(at.x(), at.y(), -reach));
-        return flame.distance(body) - disc.circle().radius() <= 0;
+        return flame.distance(body) - radius <= 0;
     }
 }
