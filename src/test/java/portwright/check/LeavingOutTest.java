@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -93,23 +94,24 @@ class LeavingOutTest {
     /** Ports of the starters pushed about, so that clearances fail and the fields behind them matter. */
     @Test
     void noFieldOfADisturbedStarterImprovesAVerdictByBeingLeftOut() {
-        disturbed(1, 1);
+        disturbed(1, 1, 9);
     }
 
     @Test
     @Tag("slow")
     void noFieldOfManyDisturbedStartersImprovesAVerdictByBeingLeftOut() {
-        disturbed(2, 20);
+        disturbed(1, 20, 1);
     }
 
-    private static void disturbed(long first, long last) {
+    private static void disturbed(long first, long last, int every) {
         for (String name : Starters.names()) {
             DesignText full = Starters.find(name).orElseThrow();
             for (long seed = first; seed <= last; seed++) {
                 DesignText pushed = push(full, new Random(seed * 31 + name.hashCode()));
                 List<String> paths = fields(pushed);
                 paths.removeIf(p -> p.startsWith("room") || p.startsWith("supply") || p.startsWith("damper"));
-                assertThat(better(pushed, paths)).as(name + ", seed " + seed).isEmpty();
+                Collections.shuffle(paths, new Random(seed));
+                assertThat(better(pushed, paths.subList(0, paths.size() / every))).as(name + ", seed " + seed).isEmpty();
             }
         }
     }
