@@ -38,6 +38,7 @@ class ArchitectureTest {
         ALLOWED.put("calc.supply", List.of("units", "source", "data"));
         ALLOWED.put("calc.room", List.of("units", "source", "data"));
         ALLOWED.put("calc.firing", List.of("units", "source", "data", "calc.combustion", "calc.draft", "calc.flow"));
+        ALLOWED.put("calc.firing.log", List.of("units", "source", "data", "calc.combustion", "calc.draft", "calc.flow", "calc.firing"));
         ALLOWED.put("review", List.of("calc", "data", "geometry", "model", "units", "source"));
         ALLOWED.put("check", List.of("review", "geometry", "model", "source", "units", "data", "calc"));
         ALLOWED.put("layout", List.of("check", "review", "geometry", "model", "units", "source", "data"));

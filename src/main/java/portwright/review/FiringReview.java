@@ -85,7 +85,8 @@ public final class FiringReview {
         return needs;
     }
 
-    private GasExchange gas() {
+    /** The draft behind the forecast; nothing flows while the draft is not known. */
+    GasExchange gas() {
         return draft.known() ? new DraftGas(draft.value()) : GasExchange.NONE;
     }
 

@@ -1,0 +1,99 @@
+package portwright.calc.firing.log;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Splits lines of a table and reads numbers with point or comma. */
+final class Cells {
+    private Cells() {}
+
+    /** The cells of a line; quotes may wrap a cell, two quotes stand for one. */
+    static List<String> split(String line, char delimiter) {
+        List<String> out = new ArrayList<>();
+        StringBuilder cell = new StringBuilder();
+        boolean quoted = false;
+        for (int i = 0; i < line.length(); i++) {
+            char c = line.charAt(i);
+            if (quoted) {
+                if (c != '"') {
+                    cell.append(c);
+                } else if (i + 1 < line.length() && line.charAt(i + 1) == '"') {
+                    cell.append('"');
+                    i++;
+                } else {
+                    quoted = false;
+                }
+            } else if (c == '"' && cell.toString().isBlank()) {
+                quoted = true;
+                cell.setLength(0);
+            } else if (c == delimiter) {
+                out.add(clean(cell));
+                cell.setLength(0);
+            } else {
+                cell.append(c);
+            }
+        }
+        out.add(clean(cell));
+        return out;
+    }
+
+    private static String clean(CharSequence cell) {
+        return cell.toString().replace('\u00a0', ' ').replace('\u202f', ' ').strip();
+    }
+
+    /** How commas in numbers of one column are meant. */
+    enum Comma { DECIMAL, THOUSANDS }
+
+    /** Decides from all numbers of a column: 3 digits after every comma beside plain whole numbers, or beside points, means thousands. */
+    static Comma comma(List<String> cells) {
+        boolean plain = false;
+        boolean point = false;
+        for (String s : cells) {
+            int c = s.indexOf(',');
+            int p = s.indexOf('.');
+            if (c < 0) {
+                plain |= p < 0 && !s.isEmpty();
+                point |= p >= 0;
+                continue;
+            }
+            if (p >= 0) {
+                return p > c ? Comma.THOUSANDS : Comma.DECIMAL;
+            }
+            int digits = 0;
+            for (int i = c + 1; i < s.length() && Character.isDigit(s.charAt(i)); i++) {
+                digits++;
+            }
+            if (digits != 3) {
+                return Comma.DECIMAL;
+            }
+        }
+        return plain || point ? Comma.THOUSANDS : Comma.DECIMAL;
+    }
+
+    /** The number at the start of a text; NaN when there is none. */
+    static double number(String text, Comma comma) {
+        String s = text.replace('\u2212', '-');
+        int end = 0;
+        while (end < s.length() && "+-0123456789.,".indexOf(s.charAt(end)) >= 0) {
+            end++;
+        }
+        String n = s.substring(0, end);
+        if (n.indexOf(',') >= 0) {
+            n = comma == Comma.THOUSANDS ? n.replace(",", "") : n.replace(".", "").replace(',', '.');
+        }
+        try {
+            return n.isEmpty() ? Double.NaN : Double.parseDouble(n);
+        } catch (NumberFormatException e) {
+            return Double.NaN;
+        }
+    }
+
+    /** What follows the number at the start of a text. */
+    static String unit(String text) {
+        int end = 0;
+        while (end < text.length() && "+-\u22120123456789.,".indexOf(text.charAt(end)) >= 0) {
+            end++;
+        }
+        return text.substring(end).strip();
+    }
+}

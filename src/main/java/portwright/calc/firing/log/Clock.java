@@ -1,0 +1,78 @@
+package portwright.calc.firing.log;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Times as written: a clock, an elapsed time, a bare number with the column's unit.
+ *
+ * @param seconds since midnight, since the start, or since 1970 where a date stands beside it
+ * @param colon written with colons
+ * @param half AM or PM stood beside it
+ * @param dated an ISO date stood beside it
+ */
+record Clock(double seconds, boolean colon, boolean half, boolean dated) {
+    private static final Pattern COLON = Pattern.compile("(\\d{1,3}):(\\d{1,2})(?::(\\d{1,2}(?:[.,]\\d+)?))?\\s*([ap])?\\.?\\s*m?\\.?(?:z|[+-]\\d\\d:?\\d\\d)?$");
+    private static final Pattern HALF = Pattern.compile("(\\d{1,2})\\s*([ap])\\.?m\\.?$");
+    private static final Pattern ISO = Pattern.compile("(\\d{4})-(\\d{1,2})-(\\d{1,2})");
+    private static final Pattern LONG = Pattern.compile("(?:(\\d+(?:[.,]\\d+)?)\\s*h(?:ours?|rs?)?)?\\s*(?:(\\d+(?:[.,]\\d+)?)\\s*(?:m(?:in(?:utes?)?)?)?)?\\s*(?:(\\d+)\\s*s(?:ec)?)?");
+
+    /** Reads a time; null when it is none. A bare number needs the column's unit. */
+    static Clock read(String text, String date, double unitS) {
+        String s = text.toLowerCase(Locale.ROOT);
+        double day = day(date == null ? s : date);
+        boolean dated = !Double.isNaN(day);
+        Matcher m = COLON.matcher(s);
+        if (m.find() && (m.start() == 0 || " t".indexOf(s.charAt(m.start() - 1)) >= 0)) {
+            int h = Integer.parseInt(m.group(1));
+            int min = Integer.parseInt(m.group(2));
+            double sec = m.group(3) == null ? 0 : Double.parseDouble(m.group(3).replace(',', '.'));
+            boolean half = m.group(4) != null;
+            if (min > 59 || sec >= 60 || half && (h < 1 || h > 12) || dated && h > 24) {
+                return null;
+            }
+            return new Clock((dated ? day : 0) + hour(h, m.group(4)) * 3600 + min * 60 + sec, true, half, dated);
+        }
+        Matcher hm = HALF.matcher(s);
+        if (hm.find() && Integer.parseInt(hm.group(1)) >= 1 && Integer.parseInt(hm.group(1)) <= 12) {
+            return new Clock((dated ? day : 0) + hour(Integer.parseInt(hm.group(1)), hm.group(2)) * 3600, true, true, dated);
+        }
+        double bare = s.matches("[0-9]+([.,][0-9]+)?") ? Double.parseDouble(s.replace(',', '.')) : Double.NaN;
+        if (!Double.isNaN(bare)) {
+            return Double.isNaN(unitS) ? null : new Clock(bare * unitS, false, false, false);
+        }
+        Matcher l = LONG.matcher(s);
+        if (!s.isEmpty() && l.matches() && (l.group(1) != null || s.contains("m") || l.group(3) != null)) {
+            return new Clock(part(l.group(1)) * 3600 + part(l.group(2)) * 60 + part(l.group(3)), false, false, false);
+        }
+        return null;
+    }
+
+    /** Whether a text is a bare number, whose unit the header must say. */
+    static boolean bare(String text) {
+        return text.matches("[0-9]+([.,][0-9]+)?");
+    }
+
+    private static double part(String s) {
+        return s == null ? 0 : Double.parseDouble(s.replace(',', '.'));
+    }
+
+    private static int hour(int h, String half) {
+        return half == null ? h : h % 12 + (half.equals("p") ? 12 : 0);
+    }
+
+    private static double day(String text) {
+        Matcher m = ISO.matcher(text);
+        if (!m.find()) {
+            return Double.NaN;
+        }
+        try {
+            return LocalDate.of(Integer.parseInt(m.group(1)), Integer.parseInt(m.group(2)), Integer.parseInt(m.group(3))).toEpochDay() * 86400.0;
+        } catch (DateTimeException e) {
+            return Double.NaN;
+        }
+    }
+}

@@ -1,0 +1,144 @@
+package portwright.calc.firing.log;
+
+import java.util.Arrays;
+import java.util.List;
+import portwright.calc.firing.Replay;
+import portwright.calc.firing.Replay.Setting;
+import portwright.calc.firing.Step;
+
+/** A record followed by the heat balance: what the elements should have given and what they gave, interval by interval. */
+final class Followed {
+    private static final double LAG_K = 12;
+    private static final double HOLD_K = 6;
+    private static final double SLOW_SHARE = 0.7;
+    private static final double GAS_OFF_SCALE = 0.15;
+    private static final double WARM_START_K = 373.15;
+    private static final int SETTLE = 12;
+    private static final int EDGE = 2;
+
+    final RecordCase c;
+    final Grid grid;
+    final List<ConeOffset> offsets;
+    final double[] kelvin;
+    final Tracker tracker;
+    final boolean damperLogged;
+    /** Power that the step asks of the elements, W; NaN where the record does not tell. */
+    final double[] asked;
+    final List<Replay.Need> logged;
+    final List<Replay.Need> planned;
+
+    Followed(RecordCase c) {
+        this.c = c;
+        grid = Grid.of(c.log());
+        if (grid.size() < 4) {
+            throw new LogException("the log covers less than 20 minutes; nothing can be said of it");
+        }
+        offsets = ConeCheck.offsets(c.log(), grid);
+        kelvin = ConeCheck.corrected(grid, offsets);
+        tracker = new Tracker(grid, kelvin, c.steps(), c.log().cones());
+        damperLogged = Arrays.stream(grid.damper()).anyMatch(d -> !Double.isNaN(d));
+        logged = need(c, true);
+        planned = damperLogged ? need(c, false) : logged;
+        asked = new double[grid.size() - 1];
+        for (int i = 0; i < asked.length; i++) {
+            asked[i] = asked(i);
+        }
+    }
+
+    private Followed(Followed f, RecordCase other) {
+        c = other;
+        grid = f.grid;
+        offsets = f.offsets;
+        kelvin = f.kelvin;
+        tracker = f.tracker;
+        damperLogged = f.damperLogged;
+        asked = f.asked;
+        logged = need(other, true);
+        planned = logged;
+    }
+
+    /** The same record followed with another kiln or draft. */
+    Followed with(RecordCase other) {
+        return new Followed(this, other);
+    }
+
+    private List<Replay.Need> need(RecordCase k, boolean useLogged) {
+        return Replay.run(k.kiln(), k.gas(), grid.timeS(), kelvin, i -> setting(i, useLogged));
+    }
+
+    Setting setting(int i, boolean useLogged) {
+        int s = tracker.step[i];
+        Step step = s < 0 ? null : c.steps().get(s);
+        boolean gas = gasOn(i);
+        boolean open = gas || step != null && step.portsOpen();
+        double plan = s < 0 ? lastDamper() : c.plannedDamper()[s];
+        double d = useLogged && !Double.isNaN(grid.damper()[i]) ? grid.damper()[i] : Double.isNaN(plan) ? 1 : plan;
+        return open ? new Setting(gas, true, d) : Setting.PLUGGED;
+    }
+
+    private double lastDamper() {
+        double[] d = c.plannedDamper();
+        return d.length == 0 ? 1 : d[d.length - 1];
+    }
+
+    boolean gasOn(int i) {
+        double pa = grid.gasPa()[i];
+        int s = tracker.step[i];
+        return Double.isNaN(pa) ? s >= 0 && c.steps().get(s).gas() : pa > 0;
+    }
+
+    /** Gas flow against the design's, from the logged pressure; 1 where it is not known. */
+    double gasScale(int i) {
+        double pa = grid.gasPa()[i];
+        return Double.isNaN(pa) || pa <= 0 || !(c.designGasPa() > 0) ? 1 : Math.sqrt(pa / c.designGasPa());
+    }
+
+    private double asked(int i) {
+        int s = tracker.step[i];
+        if (s < 0 || Math.abs(gasScale(i) - 1) > GAS_OFF_SCALE || kelvin[0] > WARM_START_K && i < SETTLE) {
+            return Double.NaN;
+        }
+        for (int k = Math.max(0, i - EDGE); k <= Math.min(tracker.step.length - 1, i + EDGE); k++) {
+            if (tracker.step[k] != s && (k > i || tracker.step[k] >= 0)) {
+                return Double.NaN;
+            }
+        }
+        Step step = c.steps().get(s);
+        double full = c.kiln().elements().fullW();
+        if (!step.electric()) {
+            return Double.NaN;
+        }
+        if (!Double.isNaN(step.elementShare())) {
+            return full * step.elementShare();
+        }
+        double start = kelvin[tracker.begin[s]];
+        if (step.goal() instanceof Step.Hold) {
+            return kelvin[i] < start - HOLD_K ? full : Double.NaN;
+        }
+        if (step.goal() instanceof Step.To to && to.temperatureK() < start) {
+            return Double.NaN;
+        }
+        if (Double.isInfinite(step.rateKPerS())) {
+            return full;
+        }
+        double set = start + step.rateKPerS() * (grid.timeS()[i] - grid.timeS()[tracker.begin[s]]);
+        if (step.goal() instanceof Step.To to) {
+            set = Math.min(set, to.temperatureK());
+        }
+        return set - kelvin[i] > LAG_K && grid.climbKPerS()[i] < SLOW_SHARE * step.rateKPerS() ? full : Double.NaN;
+    }
+
+    /** Missing power as a share of full power, with the logged or the planned damper; NaN where the record does not tell. */
+    double missing(int i, boolean useLogged) {
+        return (asked[i] - (useLogged ? logged : planned).get(i).neededW()) / c.kiln().elements().fullW();
+    }
+
+    int intervals() {
+        return asked.length;
+    }
+
+    static double median(List<Double> values) {
+        double[] v = values.stream().mapToDouble(Double::doubleValue).filter(d -> !Double.isNaN(d)).sorted().toArray();
+        return v.length == 0 ? Double.NaN : (v[(v.length - 1) / 2] + v[v.length / 2]) / 2;
+    }
+}

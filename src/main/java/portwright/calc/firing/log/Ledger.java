@@ -1,0 +1,77 @@
+package portwright.calc.firing.log;
+
+import java.util.ArrayList;
+import java.util.List;
+import portwright.calc.combustion.AtmosphereLevel;
+
+/**
+ * A kiln over its records, oldest first.
+ *
+ * @param reductionHours since the last oxidising firing; gas burnt in an atmosphere that is not known counts
+ * @param oxidisedSince whether an oxidising firing is among the records
+ * @param gasUsedKg in all records
+ * @param gasLeftKg of what the design's cylinders held before the first record; NaN without a cylinder; negative: more was burnt than
+ *     they held, so one was changed or filled
+ * @param powerShares element power found against asked, one a record; NaN where one does not tell
+ * @param resistanceRise of the elements from the first to the last telling record, R/R_first − 1; NaN with fewer than two
+ * @param thermocoupleK offset at the hottest cone of the last record with cones; NaN without
+ * @param due what comes next
+ */
+public record Ledger(double reductionHours, boolean oxidisedSince, double gasUsedKg, double gasLeftKg, List<Double> powerShares, double resistanceRise, double thermocoupleK, List<Due> due) {
+    /** A firing without gas counts as oxidising for the elements from here: a short empty firing to about 700 °C (practice; newsgroup post 2004). */
+    public static final double OXIDISING_K = 973.15;
+    private static final double OLD_SHARE = 0.10;
+
+    /** Things to do. */
+    public enum Due {
+        /** An oxidising firing before the next reduction. */
+        OXIDISING_FIRING,
+        /** The cylinder does not hold another firing like the last. */
+        CYLINDER,
+        /** Elements have lost a tenth of their power and more since the first record. */
+        ELEMENTS,
+        /** The thermocouple reads wrong. */
+        THERMOCOUPLE
+    }
+
+    /** Reads the records; {@code cylinderKg} NaN without a cylinder. */
+    public static Ledger of(List<RecordResult> records, double cylinderKg) {
+        double reduction = 0;
+        boolean oxidised = false;
+        double gas = 0;
+        List<Double> shares = new ArrayList<>();
+        double offset = Double.NaN;
+        for (RecordResult r : records) {
+            double hours = r.unknownAtmosphereS() / 3600;
+            for (var e : r.atmosphereS().entrySet()) {
+                hours += e.getKey() == AtmosphereLevel.OXIDIZING ? 0 : e.getValue() / 3600;
+            }
+            if (hours == 0 && r.topK() >= OXIDISING_K) {
+                reduction = 0;
+                oxidised = true;
+            }
+            reduction += hours;
+            gas += r.gasKg();
+            shares.add(r.powerShare());
+            if (!r.offsets().isEmpty()) {
+                offset = r.offsets().stream().max((a, b) -> Double.compare(a.readingK(), b.readingK())).orElseThrow().offsetK();
+            }
+        }
+        double[] told = shares.stream().mapToDouble(Double::doubleValue).filter(d -> d > 0).toArray();
+        double rise = told.length < 2 ? Double.NaN : told[0] / told[told.length - 1] - 1;
+        List<Due> due = new ArrayList<>();
+        if (reduction > 0) {
+            due.add(Due.OXIDISING_FIRING);
+        }
+        if (cylinderKg - gas < records.get(records.size() - 1).gasKg()) {
+            due.add(Due.CYLINDER);
+        }
+        if (rise > OLD_SHARE) {
+            due.add(Due.ELEMENTS);
+        }
+        if (Math.abs(offset) >= ConeCheck.TELLS_K) {
+            due.add(Due.THERMOCOUPLE);
+        }
+        return new Ledger(reduction, oxidised, gas, cylinderKg - gas, shares, rise, offset, due);
+    }
+}

@@ -1,0 +1,10 @@
+package portwright.calc.firing.log;
+
+/**
+ * Something in a log that is not used.
+ *
+ * @param line from 1
+ * @param skipped true when the whole row is left out, false when only one cell is
+ * @param reason what is wrong and what to write instead
+ */
+public record LogFault(int line, boolean skipped, String reason) {}

@@ -1,0 +1,29 @@
+package portwright.calc.firing.log;
+
+/**
+ * Something that a record shows.
+ *
+ * @param kind what it is
+ * @param timeS when it begins; 0 for the whole record
+ * @param kelvin chamber then; NaN for the whole record
+ * @param lostW power missing against what the step asks, W; NaN where that is not the measure
+ * @param offsetK reading error; NaN where that is not the measure
+ * @param falls whether the temperature falls or stands after it
+ */
+public record LogFinding(Kind kind, double timeS, double kelvin, double lostW, double offsetK, boolean falls) {
+    /** Kinds, worst first. */
+    public enum Kind {
+        /** Nearly all element power is gone, once or in spells: relay, switch, breaker or controller. */
+        RELAY,
+        /** A lasting share of the power goes from one moment on: an element, or the relay of its group. */
+        ELEMENT,
+        /** Heat goes when air comes: damper too far open, or less gas than the design says. */
+        TOO_MUCH_AIR,
+        /** Power goes while gas burns, and the log has no damper column to tell which. */
+        ELEMENT_OR_AIR,
+        /** Less power than forecast from the start of full power. */
+        WEAK,
+        /** The reading drifts from the cones. */
+        THERMOCOUPLE
+    }
+}

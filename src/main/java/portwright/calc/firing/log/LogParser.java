@@ -1,0 +1,238 @@
+package portwright.calc.firing.log;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import portwright.data.Cones;
+
+/** Reads a logged firing from a table with a header line. Whatever is left out is told by line and reason. */
+public final class LogParser {
+    private static final int HEADER_WITHIN = 60;
+    private static final double COLDEST_K = 223.15;
+    private static final double HOTTEST_K = 1773.15;
+    private static final double ZERO_C = 273.15;
+    private static final String EXAMPLE = "Write a first line such as: time, temp °C, damper %, cone, notes";
+    private static final Pattern CONE = Pattern.compile("(?:cone|\\^|Δ|∆|△)?\\s*(0?\\d{1,2})\\b");
+    private static final Pattern FALLEN = Pattern.compile("(?:cone|\\^|Δ|∆|△)\\s*(0?\\d{1,2})\\s*(?:is|has|went|just)?\\s*(?:down|fell|fallen|flat|over|dropped|drops)\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern NOT_YET = Pattern.compile("start|soft|half|bend|moving|stand|not ", Pattern.CASE_INSENSITIVE);
+
+    private final Cones cones = Cones.load();
+    private final List<LogFault> faults = new ArrayList<>();
+    private final List<String> remarks = new ArrayList<>();
+
+    private LogParser() {}
+
+    /** Reads the bytes of a file: UTF-8 or UTF-16 with or without mark, else Western single bytes. */
+    public static FiringLog parse(byte[] bytes) {
+        return parse(decode(bytes));
+    }
+
+    /**
+     * Reads a text.
+     *
+     * @throws LogException when no header with time and temperature is found, a unit is missing, or no row can be used
+     */
+    public static FiringLog parse(String text) {
+        return new LogParser().read(text.startsWith("\ufeff") ? text.substring(1) : text);
+    }
+
+    private static String decode(byte[] b) {
+        if (b.length > 1 && (b[0] == (byte) 0xFF && b[1] == (byte) 0xFE || b[0] == (byte) 0xFE && b[1] == (byte) 0xFF)) {
+            return new String(b, StandardCharsets.UTF_16);
+        }
+        try {
+            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(b)).toString();
+        } catch (CharacterCodingException e) {
+            return new String(b, Charset.forName("windows-1252"));
+        }
+    }
+
+    private FiringLog read(String text) {
+        String[] lines = text.split("\r\n|\n|\r", -1);
+        Header h = header(lines);
+        List<List<String>> cells = new ArrayList<>();
+        List<Integer> numbers = new ArrayList<>();
+        for (int i = h.line(); i < lines.length; i++) {
+            if (lines[i].isBlank() || lines[i].startsWith("#")) {
+                continue;
+            }
+            List<String> row = Cells.split(lines[i], h.delimiter());
+            if (row.stream().allMatch(String::isEmpty)) {
+                continue;
+            }
+            cells.add(row);
+            numbers.add(i + 1);
+        }
+        Cells.Comma comma = Cells.comma(cells.stream().filter(r -> r.size() > h.temperature()).map(r -> r.get(h.temperature())).toList());
+        checkUnits(h, cells);
+        List<LogRow> rows = new ArrayList<>();
+        List<Clock> clocks = new ArrayList<>();
+        for (int i = 0; i < cells.size(); i++) {
+            row(h, cells.get(i), numbers.get(i), comma, rows, clocks);
+        }
+        List<LogRow> timed = new Times(h.elapsed(), faults, remarks).order(rows, clocks);
+        if (timed.stream().noneMatch(r -> r.kelvin() != null)) {
+            throw new LogException("no row with both a time and a temperature can be used" + (faults.isEmpty() ? "" : "; line " + faults.get(0).line() + ": " + faults.get(0).reason()) + ". " + EXAMPLE);
+        }
+        if (h.damperTravel()) {
+            remarks.add("the damper column gives travel; the open share is wanted (damper %), so the column is not used");
+        }
+        faults.sort((a, b) -> Integer.compare(a.line(), b.line()));
+        return new FiringLog(timed, faults, remarks);
+    }
+
+    private Header header(String[] lines) {
+        int seen = 0;
+        for (int i = 0; i < lines.length && seen < HEADER_WITHIN; i++) {
+            if (lines[i].isBlank()) {
+                continue;
+            }
+            seen++;
+            Header best = null;
+            for (char d : new char[] {'\t', ';', ','}) {
+                Header h = Header.of(i + 1, Cells.split(lines[i].replaceFirst("^#\\s*", ""), d), d);
+                if (h != null && (best == null || h.columns() > best.columns())) {
+                    best = h;
+                }
+            }
+            if (best != null) {
+                if (seen > 1) {
+                    remarks.add("the header is line " + (i + 1) + "; what stands before it is not read");
+                }
+                return best;
+            }
+        }
+        throw new LogException("no line names a time column and a temperature column. " + EXAMPLE);
+    }
+
+    private static void checkUnits(Header h, List<List<String>> cells) {
+        List<List<String>> some = cells.stream().filter(r -> r.size() > Math.max(h.time(), h.temperature())).limit(200).toList();
+        if (h.celsius() == null && !some.isEmpty() && some.stream().noneMatch(r -> scale(Cells.unit(r.get(h.temperature()))) != null)) {
+            throw new LogException("the temperature column does not say its scale. Name it temp °C or temp °F in line " + h.line());
+        }
+        if (Double.isNaN(h.timeUnitS()) && !some.isEmpty() && some.stream().allMatch(r -> Clock.bare(r.get(h.time())))) {
+            throw new LogException("the time column holds bare numbers and does not say their unit. Name it time min or time h in line " + h.line());
+        }
+    }
+
+    private void row(Header h, List<String> cells, int line, Cells.Comma comma, List<LogRow> rows, List<Clock> clocks) {
+        if (cells.size() > h.columns()) {
+            if (h.note() == h.columns() - 1) {
+                String rest = String.join(", ", cells.subList(h.note(), cells.size()));
+                cells = new ArrayList<>(cells.subList(0, h.note()));
+                cells.add(rest);
+            } else if (!cells.subList(h.columns(), cells.size()).stream().allMatch(String::isEmpty)) {
+                skip(line, "more cells than the header has names; a decimal comma between commas? Write a point, or put ; between cells");
+                return;
+            }
+        }
+        String when = cell(cells, h.time());
+        Clock clock = Clock.read(when, h.date() < 0 ? null : cell(cells, h.date()), h.timeUnitS());
+        if (clock == null) {
+            skip(line, when.isEmpty() ? "no time" : "\"" + when + "\" is no time; write 14:05, 2:05 PM or 1.5 h");
+            return;
+        }
+        String note = cell(cells, h.note());
+        String cone = cone(line, cell(cells, h.cone()), note);
+        String t = cell(cells, h.temperature());
+        Double kelvin = null;
+        if (!t.isEmpty()) {
+            kelvin = kelvin(h, t, comma);
+            if (kelvin == null || kelvin < COLDEST_K || kelvin > HOTTEST_K) {
+                String why = kelvin == null ? "\"" + t + "\" is no temperature; write 900 or 900 °C" : "\"" + t + "\" is outside -50 to 1500 °C";
+                if (cone == null) {
+                    skip(line, why);
+                    return;
+                }
+                faults.add(new LogFault(line, false, why));
+                kelvin = null;
+            }
+        } else if (cone == null && note.isEmpty()) {
+            skip(line, "no temperature");
+            return;
+        }
+        rows.add(new LogRow(line, 0, kelvin, h.damperTravel() ? null : damper(line, cell(cells, h.damper())), pressure(h, line, cell(cells, h.pressure())), cone, note));
+        clocks.add(clock);
+    }
+
+    private void skip(int line, String reason) {
+        faults.add(new LogFault(line, true, reason));
+    }
+
+    private static String cell(List<String> cells, int i) {
+        return i < 0 || i >= cells.size() ? "" : cells.get(i);
+    }
+
+    private static Double kelvin(Header h, String text, Cells.Comma comma) {
+        double v = Cells.number(text, comma);
+        String unit = Cells.unit(text);
+        Boolean celsius = unit.isEmpty() ? h.celsius() : scale(unit);
+        if (Double.isNaN(v) || celsius == null) {
+            return null;
+        }
+        return celsius ? v + ZERO_C : (v - 32) / 1.8 + ZERO_C;
+    }
+
+    private static Boolean scale(String unit) {
+        return switch (unit.toLowerCase(Locale.ROOT).replaceAll("[°º .]|deg", "")) {
+            case "c", "℃" -> Boolean.TRUE;
+            case "f", "℉" -> Boolean.FALSE;
+            default -> null;
+        };
+    }
+
+    private Double damper(int line, String text) {
+        if (text.isEmpty() || text.equals("-")) {
+            return null;
+        }
+        String low = text.toLowerCase(Locale.ROOT);
+        double v = low.matches("open|full|fully open") ? 100 : low.matches("shut|closed") ? 0 : Cells.number(text, Cells.Comma.DECIMAL);
+        String unit = Cells.unit(text);
+        if (!(v >= 0 && v <= 100) || !(unit.isEmpty() || unit.equals("%")) && !low.matches("open|full|fully open|shut|closed")) {
+            faults.add(new LogFault(line, false, "damper \"" + text + "\" is no open share of 0 to 100 %"));
+            return null;
+        }
+        return unit.isEmpty() && v <= 1 && text.matches("[01]?[.,]\\d+") ? v : v / 100;
+    }
+
+    private Double pressure(Header h, int line, String text) {
+        if (text.isEmpty() || text.equals("-")) {
+            return null;
+        }
+        if (text.equalsIgnoreCase("off")) {
+            return 0.0;
+        }
+        double v = Cells.number(text, Cells.Comma.DECIMAL);
+        String unit = Cells.unit(text);
+        double pa = v == 0 ? 0 : v * (unit.isEmpty() ? h.pressurePa() : Header.unitPa(unit));
+        if (!(pa >= 0 && pa < 1e7)) {
+            faults.add(new LogFault(line, false, "gas pressure \"" + text + "\" is not understood; name the column gas inH2O or gas mbar"));
+            return null;
+        }
+        return pa;
+    }
+
+    private String cone(int line, String cell, String note) {
+        Matcher m = cell.isEmpty() ? FALLEN.matcher(note) : CONE.matcher(cell.toLowerCase(Locale.ROOT));
+        if (!m.find()) {
+            if (!cell.isEmpty() && !cell.equals("-")) {
+                faults.add(new LogFault(line, false, "cone \"" + cell + "\" is not understood; write 6 or cone 06"));
+            }
+            return null;
+        }
+        if (!cell.isEmpty() && NOT_YET.matcher(cell).find()) {
+            return null;
+        }
+        if (cones.find(m.group(1)).isEmpty()) {
+            faults.add(new LogFault(line, false, "cone " + m.group(1) + " is not in the table (022 to 14)"));
+            return null;
+        }
+        return m.group(1);
+    }
+}

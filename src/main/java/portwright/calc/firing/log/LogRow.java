@@ -1,0 +1,18 @@
+package portwright.calc.firing.log;
+
+/**
+ * One good row of a log.
+ *
+ * @param line in the file, from 1
+ * @param timeS from the first good row, s
+ * @param kelvin reading of the thermocouple, K; null in a row that only tells of a cone or carries a note
+ * @param damperShare open share of the flues, 0 to 1; null where the log does not say
+ * @param gasPa gauge pressure of the gas, Pa; null where the log does not say
+ * @param cone that went down; null for none
+ * @param note free text; empty for none
+ */
+public record LogRow(int line, double timeS, Double kelvin, Double damperShare, Double gasPa, String cone, String note) {
+    LogRow at(double seconds) {
+        return new LogRow(line, seconds, kelvin, damperShare, gasPa, cone, note);
+    }
+}

@@ -1,0 +1,116 @@
+package portwright.calc.firing.log;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import portwright.calc.combustion.AtmosphereLevel;
+import portwright.calc.firing.Step;
+
+/**
+ * What a record says.
+ *
+ * @param findings worst first
+ * @param spells falls and stands, in time order
+ * @param offsets thermocouple against every fallen cone
+ * @param steps the steps as they went
+ * @param atmosphereS seconds in each atmosphere while gas burns; levels never met are absent
+ * @param unknownAtmosphereS seconds with gas at a pressure that the design's flow does not cover
+ * @param gasKg gas used
+ * @param topK highest smoothed reading
+ * @param powerShare element power found against power asked, at full power; NaN where the record does not tell
+ * @param telling minutes of the record that tell of the element power
+ * @param reached whether the last step's goal was met
+ */
+public record RecordResult(List<LogFinding> findings, List<Spell> spells, List<ConeOffset> offsets, List<StepRecord> steps, Map<AtmosphereLevel, Double> atmosphereS,
+        double unknownAtmosphereS, double gasKg, double topK, double powerShare, double telling, boolean reached) {
+    private static final double GAS_SCALE_KNOWN = 0.08;
+    private static final double STAND_K_PER_S = 5 / 3600.0;
+    private static final double FALL_K_PER_S = -3 / 3600.0;
+    private static final int STAND_FOR = 6;
+    private static final int FALL_FOR = 3;
+
+    /** Follows the record through the heat balance and reads it. */
+    public static RecordResult of(RecordCase c) {
+        Followed f = new Followed(c);
+        Map<AtmosphereLevel, Double> air = new EnumMap<>(AtmosphereLevel.class);
+        double unknown = 0;
+        double[] gas = new double[c.steps().size()];
+        double kg = 0;
+        List<Double> share = new ArrayList<>();
+        for (int i = 0; i < f.intervals(); i++) {
+            if (!Double.isNaN(f.asked[i])) {
+                share.add(f.logged.get(i).neededW() / f.asked[i]);
+            }
+            if (!f.gasOn(i)) {
+                continue;
+            }
+            var flow = f.logged.get(i).flow();
+            double used = flow.fuelKgPerS() * f.gasScale(i) * Grid.SPACING_S;
+            kg += used;
+            if (f.tracker.step[i] >= 0) {
+                gas[f.tracker.step[i]] += used;
+            }
+            if (Math.abs(f.gasScale(i) - 1) > GAS_SCALE_KNOWN || !(flow.lambda() > 0)) {
+                unknown += Grid.SPACING_S;
+            } else {
+                air.merge(AtmosphereLevel.of(flow.lambda()), Grid.SPACING_S, Double::sum);
+            }
+        }
+        double top = java.util.Arrays.stream(f.grid.kelvin()).max().orElseThrow();
+        return new RecordResult(Diagnosis.of(f), spells(f), f.offsets, steps(f, gas), air, unknown, kg, top, Followed.median(share), share.size() * Grid.SPACING_S / 60,
+                f.tracker.step[f.grid.size() - 1] < 0);
+    }
+
+    private static List<StepRecord> steps(Followed f, double[] gas) {
+        List<StepRecord> out = new ArrayList<>();
+        for (int s = 0; s < f.tracker.begin.length; s++) {
+            int a = f.tracker.begin[s];
+            if (a < 0) {
+                continue;
+            }
+            int b = a;
+            while (b + 1 < f.grid.size() && f.tracker.step[b] == s) {
+                b++;
+            }
+            double dt = f.grid.timeS()[b] - f.grid.timeS()[a];
+            double k0 = f.grid.kelvin()[a];
+            double k1 = f.grid.kelvin()[b];
+            out.add(new StepRecord(s, f.grid.timeS()[a], f.grid.timeS()[b], k0, k1, dt > 0 ? (k1 - k0) / dt : Double.NaN, gas[s]));
+        }
+        return out;
+    }
+
+    private static List<Spell> spells(Followed f) {
+        List<Spell> out = new ArrayList<>();
+        int i = 0;
+        while (i < f.intervals()) {
+            int kind = kind(f, i);
+            int j = i;
+            while (j + 1 < f.intervals() && kind(f, j + 1) == kind) {
+                j++;
+            }
+            if (kind == 2 && j - i + 1 >= FALL_FOR || kind == 1 && j - i + 1 >= STAND_FOR) {
+                out.add(new Spell(kind == 2, f.grid.timeS()[i], f.grid.timeS()[j], f.grid.kelvin()[i], f.grid.kelvin()[j]));
+            }
+            i = j + 1;
+        }
+        return out;
+    }
+
+    /** 2 falls, 1 stands, 0 neither. */
+    private static int kind(Followed f, int i) {
+        int s = f.tracker.step[i];
+        if (s < 0) {
+            return 0;
+        }
+        Step step = f.c.steps().get(s);
+        double climb = f.grid.climbKPerS()[i];
+        boolean hold = step.goal() instanceof Step.Hold;
+        if (step.goal() instanceof Step.To t && t.temperatureK() < f.kelvin[f.tracker.begin[s]]) {
+            return 0;
+        }
+        double slowest = Math.min(STAND_K_PER_S, step.rateKPerS() / 2);
+        return climb < FALL_K_PER_S * (hold ? 3 : 1) ? 2 : !hold && climb < slowest && f.grid.timeS()[i] - f.grid.timeS()[f.tracker.begin[s]] > 1800 ? 1 : 0;
+    }
+}

@@ -1,0 +1,77 @@
+package portwright.calc.firing.log;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Puts rows on one time axis that never goes back: over midnight, over noon on a 12-hour clock, with seconds missing. */
+final class Times {
+    private static final double DAY = 86400;
+    private static final double JUMP = 7200;
+
+    private final boolean elapsed;
+    private final List<LogFault> faults;
+    private final List<String> remarks;
+
+    Times(boolean elapsed, List<LogFault> faults, List<String> remarks) {
+        this.elapsed = elapsed;
+        this.faults = faults;
+        this.remarks = remarks;
+    }
+
+    /** The rows with times from the first one, s. */
+    List<LogRow> order(List<LogRow> rows, List<Clock> clocks) {
+        if (clocks.stream().anyMatch(c -> c.half() || c.dated() != clocks.get(0).dated() || c.colon() != clocks.get(0).colon())
+                && clocks.stream().anyMatch(c -> c.dated() != clocks.get(0).dated() || c.colon() != clocks.get(0).colon())) {
+            remarks.add("times are written in more than one way; each is read as it stands");
+        }
+        boolean clock = !elapsed && clocks.stream().allMatch(Clock::colon) && clocks.stream().noneMatch(Clock::dated);
+        boolean twelve = clock && clocks.stream().noneMatch(Clock::half) && clocks.stream().allMatch(c -> c.seconds() >= 3600 && c.seconds() < 13 * 3600);
+        double turn = twelve ? DAY / 2 : DAY;
+        List<LogRow> out = new ArrayList<>();
+        double add = 0;
+        for (int i = 0; i < rows.size(); i++) {
+            double t = clocks.get(i).seconds() + add;
+            double before = out.isEmpty() ? t : out.get(out.size() - 1).timeS();
+            if (clock && before - t > turn / 2) {
+                add += turn;
+                t += turn;
+                remarks.add("line " + rows.get(i).line() + ": the clock passes " + (twelve ? "noon or midnight" : "midnight"));
+            }
+            if (t < before) {
+                int last = out.size() - 1;
+                if (last > 0 && out.get(last - 1).timeS() <= t && before - out.get(last - 1).timeS() > JUMP) {
+                    faults.add(new LogFault(out.get(last).line(), true, "its time lies after that of the next row"));
+                    out.remove(last);
+                } else {
+                    faults.add(new LogFault(rows.get(i).line(), true, "its time lies before that of the row above"));
+                    continue;
+                }
+            }
+            out.add(rows.get(i).at(t));
+        }
+        return spread(out);
+    }
+
+    /** Rows that share one time (seconds missing) are spread evenly up to the next one. */
+    private List<LogRow> spread(List<LogRow> rows) {
+        List<LogRow> out = new ArrayList<>(rows.size());
+        double zero = rows.isEmpty() ? 0 : rows.get(0).timeS();
+        int shared = 0;
+        for (int i = 0; i < rows.size(); ) {
+            int j = i;
+            while (j < rows.size() && rows.get(j).timeS() == rows.get(i).timeS()) {
+                j++;
+            }
+            double gap = j < rows.size() ? Math.min(60, rows.get(j).timeS() - rows.get(i).timeS()) : 60;
+            for (int k = i; k < j; k++) {
+                out.add(rows.get(k).at(rows.get(k).timeS() - zero + gap * (k - i) / (j - i)));
+            }
+            shared += j - i - 1;
+            i = j;
+        }
+        if (shared > 0) {
+            remarks.add(shared + " rows share the time of the row above (seconds missing) and are spread over the minute");
+        }
+        return out;
+    }
+}

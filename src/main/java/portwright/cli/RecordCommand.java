@@ -1,0 +1,136 @@
+package portwright.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import portwright.calc.firing.log.FiringLog;
+import portwright.calc.firing.log.Fit;
+import portwright.calc.firing.log.LogException;
+import portwright.calc.firing.log.LogParser;
+import portwright.file.DesignFile;
+import portwright.file.DesignText;
+import portwright.file.ReadResult;
+import portwright.report.RecordJson;
+import portwright.report.RecordText;
+import portwright.review.Known;
+import portwright.review.RecordReview;
+import portwright.review.Review;
+import portwright.sheet.AtomicFile;
+
+/** Logged firings against the forecast, and the ledger of the kiln over them. */
+@Command(name = "record", description = "Logged firings against the forecast: faults, thermocouple, atmosphere, gas; and the kiln's ledger over them.", mixinStandardHelpOptions = true)
+final class RecordCommand implements Callable<Integer> {
+    private static final long MOST_BYTES = 100_000_000;
+
+    @Parameters(arity = "2..*", paramLabel = "LOG.csv... DESIGN", description = "logs, oldest first, then the design file")
+    private List<Path> files;
+
+    @Option(names = "--json", description = "one JSON object instead of text")
+    private boolean json;
+
+    @Option(names = "--csv", paramLabel = "FILE", description = "also write the last record beside the forecast as CSV")
+    private Path csv;
+
+    @Option(names = "--fit", paramLabel = "NEW.json", description = "fit loss factor and leak area to the last record and write a new design")
+    private Path fit;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() {
+        Path designFile = files.get(files.size() - 1);
+        List<Path> logFiles = files.subList(0, files.size() - 1);
+        ReadResult read = Designs.open(designFile);
+        Review review = Review.of(read.design());
+        List<FiringLog> logs = logFiles.stream().map(RecordCommand::log).toList();
+        Known<RecordReview> record = review(review, logs, designFile);
+        FiringLog last = logs.get(logs.size() - 1);
+        Fit fitted = fit == null ? null : RecordReview.fit(review, last);
+        if (fit != null) {
+            save(read.document(), fitted);
+        }
+        if (csv != null) {
+            write(csv, RecordJson.csv(record.value().views().get(logs.size() - 1)));
+        }
+        List<String> names = logFiles.stream().map(Path::toString).toList();
+        spec.commandLine().getOut().print(json ? RecordJson.write(record.value(), names, fitted) : RecordText.write(record.value(), names, fitted));
+        return Cli.OK;
+    }
+
+    private static Known<RecordReview> review(Review review, List<FiringLog> logs, Path designFile) {
+        Known<RecordReview> record;
+        try {
+            record = RecordReview.of(review, logs);
+        } catch (LogException e) {
+            throw new UserError(Cli.MISUSE, "record: " + e.getMessage() + ".");
+        }
+        if (!record.known()) {
+            throw new UserError(Cli.MISUSE, designFile + ": the firing cannot be computed. Add " + String.join(", ", record.needs()) + ".");
+        }
+        return record;
+    }
+
+    private static FiringLog log(Path file) {
+        try {
+            if (Files.isDirectory(file)) {
+                throw new UserError(Cli.MISUSE, file + ": a folder, not a log.");
+            }
+            if (Files.size(file) > MOST_BYTES) {
+                throw new UserError(Cli.MISUSE, file + ": larger than 100 MB. That is no log of one firing.");
+            }
+            return LogParser.parse(Files.readAllBytes(file));
+        } catch (LogException e) {
+            throw new UserError(Cli.MISUSE, file + ": " + e.getMessage() + ".");
+        } catch (NoSuchFileException e) {
+            throw new UserError(Cli.MISUSE, file + ": there is no such file. Write: record LOG.csv DESIGN.json");
+        } catch (IOException e) {
+            throw new UserError(Cli.MISUSE, file + ": cannot be read (" + e.getMessage() + ").");
+        }
+    }
+
+    private void save(DesignText document, Fit f) {
+        List<String> why = new ArrayList<>();
+        DesignText out = document;
+        if (Double.isNaN(f.lossFactor())) {
+            why.add(f.whyNoLoss());
+        } else {
+            out = out.set("kiln.lossFactor", String.format(Locale.ROOT, "%.3f", f.lossFactor()));
+        }
+        if (!Double.isNaN(f.leakM2())) {
+            out = out.setText("kiln.leakArea", String.format(Locale.ROOT, "%.1f cm2", f.leakM2() * 1e4));
+        }
+        if (Double.isNaN(f.lossFactor()) && Double.isNaN(f.leakM2())) {
+            spec.commandLine().getErr().println(fit + ": not written; nothing is fitted: " + why.get(0) + ".");
+            return;
+        }
+        ReadResult check = out.read();
+        if (!check.ok()) {
+            throw new UserError(Cli.MISUSE, fit + ": not written; the fitted design would not be valid: " + check.problems().get(0).message());
+        }
+        try {
+            DesignFile.save(fit, out);
+        } catch (IOException e) {
+            throw new UserError(Cli.FAULT, fit + ": not written (" + e.getMessage() + ").");
+        }
+    }
+
+    private static void write(Path file, String text) {
+        try {
+            AtomicFile.write(file, text.getBytes(StandardCharsets.UTF_8));
+        } catch (IOException e) {
+            throw new UserError(Cli.FAULT, file + ": cannot be written (" + e.getMessage() + "). Nothing was left behind.");
+        }
+    }
+}

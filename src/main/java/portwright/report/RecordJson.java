@@ -1,0 +1,134 @@
+package portwright.report;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Locale;
+import portwright.calc.firing.log.FiringLog;
+import portwright.calc.firing.log.Fit;
+import portwright.calc.firing.log.Ledger;
+import portwright.calc.firing.log.RecordResult;
+import portwright.review.RecordReview;
+import portwright.review.RecordView;
+
+/** Records of firings as JSON, and record beside forecast as CSV. */
+public final class RecordJson {
+    private static final double ZERO_C = 273.15;
+
+    private RecordJson() {}
+
+    /** One object: records, ledger, fit ({@code null}: not asked for). */
+    public static String write(RecordReview r, List<String> names, Fit fit) {
+        ObjectNode root = Json.object();
+        root.put("portwright", 1).put("title", r.review().design().title());
+        ArrayNode records = root.putArray("records");
+        for (int i = 0; i < r.logs().size(); i++) {
+            record(records.addObject().put("file", names.get(i)), r.logs().get(i), r.results().get(i), r.views().get(i));
+        }
+        ledger(root.putObject("ledger"), r.ledger());
+        if (fit != null) {
+            ObjectNode o = root.putObject("fit");
+            Json.number(o, "lossFactor", fit.lossFactor());
+            why(o, "lossFactorWhy", fit.whyNoLoss());
+            Json.number(o, "leakAreaCm2", fit.leakM2() * 1e4);
+            why(o, "leakAreaWhy", fit.whyNoLeak());
+            Json.number(o, "leftShare", fit.leftShare());
+        }
+        return Json.text(root);
+    }
+
+    private static void record(ObjectNode o, FiringLog log, RecordResult x, List<RecordView> views) {
+        o.put("rowsUsed", log.rows().size()).put("rowsSkipped", log.faults().stream().filter(f -> f.skipped()).count());
+        ArrayNode faults = o.putArray("faults");
+        log.faults().forEach(f -> faults.addObject().put("line", f.line()).put("skipped", f.skipped()).put("reason", f.reason()));
+        ArrayNode remarks = o.putArray("remarks");
+        log.remarks().forEach(remarks::add);
+        o.put("reached", x.reached());
+        Json.number(o, "topC", x.topK() - ZERO_C);
+        Json.number(o, "powerShare", x.powerShare());
+        why(o, "powerShareWhy", Double.isNaN(x.powerShare()) ? "no 5 minutes at full or fixed element power" : "");
+        Json.number(o, "gasKg", x.gasKg());
+        ObjectNode air = o.putObject("atmosphereMinutes");
+        x.atmosphereS().forEach((l, s) -> Json.number(air, l.id(), s / 60));
+        Json.number(air, "unknown", x.unknownAtmosphereS() / 60);
+        ArrayNode findings = o.putArray("findings");
+        x.findings().forEach(f -> {
+            ObjectNode n = findings.addObject().put("kind", f.kind().name().toLowerCase(Locale.ROOT).replace('_', '-')).put("severity", f.kind().name().equals("WEAK") ? "note" : "caution");
+            Json.number(n, "hours", f.timeS() / 3600);
+            Json.number(n, "readingC", f.kelvin() - ZERO_C);
+            Json.number(n, "lostKw", f.lostW() / 1000);
+            Json.number(n, "thermocoupleLowK", f.offsetK());
+            n.put("falls", f.falls()).put("message", RecordText.words(f));
+        });
+        ArrayNode spells = o.putArray("spells");
+        x.spells().forEach(s -> {
+            ObjectNode n = spells.addObject().put("kind", s.falls() ? "falls" : "stands");
+            Json.number(n, "fromHours", s.fromS() / 3600);
+            Json.number(n, "toHours", s.toS() / 3600);
+            Json.number(n, "fromC", s.fromK() - ZERO_C);
+            Json.number(n, "toC", s.toK() - ZERO_C);
+        });
+        ArrayNode cones = o.putArray("cones");
+        x.offsets().forEach(c -> Json.number(Json.number(Json.number(cones.addObject().put("cone", c.cone()), "hours", c.timeS() / 3600), "readingC", c.readingK() - ZERO_C), "thermocoupleLowK", c.offsetK()));
+        ArrayNode steps = o.putArray("steps");
+        x.steps().forEach(s -> {
+            ObjectNode n = steps.addObject().put("index", s.index());
+            Json.number(n, "startHours", s.startS() / 3600);
+            Json.number(n, "endHours", s.endS() / 3600);
+            Json.number(n, "startC", s.startK() - ZERO_C);
+            Json.number(n, "endC", s.endK() - ZERO_C);
+            Json.number(n, "climbKPerH", s.climbKPerS() * 3600);
+            Json.number(n, "gasKg", s.gasKg());
+        });
+        ArrayNode series = o.putArray("series");
+        views.forEach(v -> {
+            ObjectNode n = series.addObject();
+            Json.number(n, "hours", v.hours());
+            Json.number(n, "measuredC", v.measuredC());
+            Json.number(n, "forecastC", v.forecastC());
+            Json.number(n, "lowC", v.lowC());
+            Json.number(n, "highC", v.highC());
+        });
+    }
+
+    private static void ledger(ObjectNode o, Ledger l) {
+        Json.number(o, "reductionHoursSinceOxidising", l.reductionHours());
+        o.put("oxidisingFiringAmongRecords", l.oxidisedSince());
+        Json.number(o, "gasUsedKg", l.gasUsedKg());
+        Json.number(o, "gasLeftKg", l.gasLeftKg() < 0 ? Double.NaN : l.gasLeftKg());
+        why(o, "gasLeftWhy", Double.isNaN(l.gasLeftKg()) ? "add supply.cylinder.capacity and fill" : l.gasLeftKg() < 0 ? "more was used than the design's cylinders held" : "");
+        ArrayNode shares = o.putArray("powerShares");
+        l.powerShares().forEach(s -> {
+            if (Double.isNaN(s)) {
+                shares.addNull();
+            } else {
+                shares.add(s);
+            }
+        });
+        Json.number(o, "resistanceRise", l.resistanceRise());
+        why(o, "resistanceRiseWhy", Double.isNaN(l.resistanceRise()) ? "fewer than two records tell of the element power" : "");
+        Json.number(o, "thermocoupleLowK", l.thermocoupleK());
+        why(o, "thermocoupleWhy", Double.isNaN(l.thermocoupleK()) ? "no cone is logged" : "");
+        ArrayNode due = o.putArray("due");
+        l.due().forEach(d -> due.addObject().put("what", d.name().toLowerCase(Locale.ROOT).replace('_', '-')).put("message", RecordText.words(d)));
+    }
+
+    private static void why(ObjectNode o, String field, String why) {
+        if (!why.isEmpty()) {
+            o.put(field, why);
+        }
+    }
+
+    /** Record beside forecast, one row in five minutes. */
+    public static String csv(List<RecordView> views) {
+        StringBuilder b = new StringBuilder("hours,measuredC,forecastC,lowC,highC\n");
+        for (RecordView v : views) {
+            b.append(String.format(Locale.ROOT, "%.4f,%s,%s,%s,%s\n", v.hours(), c(v.measuredC()), c(v.forecastC()), c(v.lowC()), c(v.highC())));
+        }
+        return b.toString();
+    }
+
+    private static String c(Double v) {
+        return v == null ? "" : String.format(Locale.ROOT, "%.1f", v);
+    }
+}

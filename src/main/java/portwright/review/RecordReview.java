@@ -1,0 +1,88 @@
+package portwright.review;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import portwright.calc.draft.DraftCase;
+import portwright.calc.firing.Forecast;
+import portwright.calc.firing.GasExchange;
+import portwright.calc.firing.StepResult;
+import portwright.calc.firing.log.FiringLog;
+import portwright.calc.firing.log.Fit;
+import portwright.calc.firing.log.Ledger;
+import portwright.calc.firing.log.RecordCase;
+import portwright.calc.firing.log.RecordResult;
+import portwright.geometry.KilnGeometry;
+import portwright.model.Burner;
+import portwright.model.Design;
+import portwright.model.Kiln;
+import portwright.units.Kind;
+import portwright.units.Quantity;
+
+/**
+ * Records of a design's firings against its forecast.
+ *
+ * @param results one a log, in the order given
+ * @param ledger over all of them
+ * @param views every log beside the forecast, for charts
+ */
+public record RecordReview(Review review, List<FiringLog> logs, List<RecordResult> results, Ledger ledger, List<List<RecordView>> views) {
+
+    /** Reads logs against a design; lacks the fields that the forecast lacks. */
+    public static Known<RecordReview> of(Review review, List<FiringLog> logs) {
+        FiringReview firing = review.firing();
+        if (!firing.forecast().known()) {
+            return Known.lacks(firing.forecast().needs());
+        }
+        List<RecordResult> results = logs.stream().map(l -> RecordResult.of(caseOf(review, l))).toList();
+        return Known.of(new RecordReview(review, logs, results, Ledger.of(results, cylinderKg(review.design())),
+                logs.stream().map(l -> RecordView.of(l, firing.forecast().value())).toList()));
+    }
+
+    /** A log as input of the calculation. The forecast must be known. */
+    public static RecordCase caseOf(Review review, FiringLog log) {
+        FiringReview firing = review.firing();
+        Forecast f = firing.forecast().value();
+        double[] damper = new double[firing.steps().value().size()];
+        Arrays.fill(damper, Double.NaN);
+        for (StepResult r : f.nominal().steps()) {
+            damper[r.index()] = r.damperShare();
+        }
+        return new RecordCase(log, firing.kiln().value(), firing.gas(), firing.steps().value(), damper, designGasPa(review.design()));
+    }
+
+    /** Loss factor and leak area from one log. */
+    public static Fit fit(Review review, FiringLog log) {
+        return Fit.of(caseOf(review, log), m2 -> draft(review.design(), m2));
+    }
+
+    /** The draft of a design with another leak area, m². */
+    static GasExchange draft(Design design, double leakM2) {
+        Kiln k = design.kiln();
+        Kiln other = new Kiln(k.plan(), k.height(), k.wall(), k.floor(), k.lid(), new Quantity(leakM2 * 1e4 + " cm2", Kind.AREA, leakM2), k.elements(), k.fittings(), k.standHeight(), k.power(), k.lossFactor());
+        Design changed = new Design(design.title(), design.notes(), design.units(), other, design.shelves(), design.ports(), design.drilling(), design.burners(), design.damper(), design.supply(), design.room(),
+                design.firing(), design.limits());
+        Known<DraftCase> draft = FireReview.draft(changed, KilnGeometry.of(changed), new Assumptions());
+        return draft.known() ? new DraftGas(draft.value()) : GasExchange.NONE;
+    }
+
+    /** The pressure at which the burners' flow is stated, when all state the same one; NaN else. */
+    private static double designGasPa(Design d) {
+        List<Double> all = new ArrayList<>();
+        if (d.burners() != null) {
+            for (Burner b : d.burners()) {
+                Quantity p = b.pressure() != null ? b.pressure() : d.supply() == null ? null : d.supply().pressure();
+                all.add(p == null ? Double.NaN : p.si());
+            }
+        }
+        return all.stream().distinct().count() == 1 ? all.get(0) : Double.NaN;
+    }
+
+    private static double cylinderKg(Design d) {
+        var c = d.supply() == null ? null : d.supply().cylinder();
+        if (c == null || c.capacity() == null || c.fill() == null) {
+            return Double.NaN;
+        }
+        return c.capacity().si() * c.fill().share() * (d.supply().count() == null ? 1 : d.supply().count());
+    }
+}

@@ -1,0 +1,141 @@
+package portwright.calc.firing.log;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import org.junit.jupiter.api.Test;
+
+class LogParserTest {
+    private static void row(FiringLog log, int i, double seconds, double celsius) {
+        assertThat(log.rows().get(i).timeS()).isCloseTo(seconds, within(1e-6));
+        assertThat(log.rows().get(i).kelvin() - 273.15).isCloseTo(celsius, within(1e-9));
+    }
+
+    @Test
+    void commasAndAClockOverMidnight() {
+        FiringLog log = LogParser.parse("Time,Temp (°C),Damper %,Gas inH2O,Cone,Notes\n22:50,600,,,,start\n23:50,700,50%,11,,\n00:50,800,50,11,06,\"cone, seen\"\n");
+        row(log, 0, 0, 600);
+        row(log, 2, 7200, 800);
+        assertThat(log.rows().get(1).damperShare()).isEqualTo(0.5);
+        assertThat(log.rows().get(1).gasPa()).isCloseTo(2740, within(3.0));
+        assertThat(log.rows().get(2).cone()).isEqualTo("06");
+        assertThat(log.rows().get(2).note()).isEqualTo("cone, seen");
+        assertThat(log.faults()).isEmpty();
+        assertThat(log.remarks()).anyMatch(m -> m.contains("midnight"));
+    }
+
+    @Test
+    void fahrenheitTabsAndHalfDays() {
+        FiringLog log = LogParser.parse("\ufefftime\tTemp °F\r\n11:30 AM\t1,000\r\n\r\n12:30 PM\t1,500.5\r\n1:30 pm\t998\r\n");
+        row(log, 0, 0, (1000 - 32) / 1.8);
+        row(log, 1, 3600, (1500.5 - 32) / 1.8);
+        row(log, 2, 7200, (998 - 32) / 1.8);
+    }
+
+    @Test
+    void semicolonsAndDecimalComma() {
+        FiringLog log = LogParser.parse("elapsed h;temp C\n0,5;100,5\n1;200,25\n");
+        row(log, 0, 0, 100.5);
+        row(log, 1, 1800, 200.25);
+    }
+
+    @Test
+    void elapsedBeyondADayAndWithSeconds() {
+        FiringLog log = LogParser.parse("elapsed,temp C\n0:00:30,20\n23:59:30,700\n25:00:30,720\n");
+        row(log, 2, 25 * 3600, 720);
+    }
+
+    @Test
+    void twelveHourClockWithoutHalves() {
+        FiringLog log = LogParser.parse("clock,temp C\n9:00,20\n12:30,500\n1:30,600\n");
+        row(log, 2, 4.5 * 3600, 600);
+    }
+
+    @Test
+    void unitsInTheCellsAndDates() {
+        FiringLog log = LogParser.parse("timestamp,kiln\n2026-05-01 23:30:00,1650 °F\n2026-05-02T00:30:00Z,900 °C\n");
+        row(log, 0, 0, (1650 - 32) / 1.8);
+        row(log, 1, 3600, 900);
+        FiringLog split = LogParser.parse("date,time,temp C\n2026-05-01,23:30,20\n2026-05-02,00:30,120\n");
+        row(split, 1, 3600, 120);
+    }
+
+    @Test
+    void minutesAndWords() {
+        row(LogParser.parse("time (min),temp °C\n0,20\n90,200\n"), 1, 5400, 200);
+        row(LogParser.parse("time,temp °C\n0 h,20\n2 h 30 min,200\n"), 1, 9000, 200);
+    }
+
+    @Test
+    void missingSecondsAreSpreadInsideTheMinute() {
+        FiringLog log = LogParser.parse("time,temp C\n10:00,20\n10:00,21\n10:00,22\n10:01,23\n");
+        row(log, 1, 20, 21);
+        row(log, 2, 40, 22);
+        row(log, 3, 60, 23);
+        assertThat(log.remarks()).anyMatch(m -> m.contains("seconds missing"));
+    }
+
+    @Test
+    void badRowsAreNamedAndSkipped() {
+        FiringLog log = LogParser.parse("time,temp C,damper %\n10:00,20,\n10:05,OPEN,\n10:10,9999,\n25 past,30,\n10:15,40,150\n10:12,50,\n10:20,60,1,2\n10:25,,\n10:30,80,\n");
+        assertThat(log.rows()).hasSize(3);
+        assertThat(log.faults().stream().map(LogFault::line)).containsExactlyElementsOf(List.of(3, 4, 5, 6, 7, 8, 9));
+        assertThat(log.faults().stream().filter(f -> !f.skipped()).map(LogFault::line)).containsExactly(6);
+        assertThat(log.faults().get(0).reason()).contains("OPEN");
+    }
+
+    @Test
+    void oneWrongClockTakesOneRow() {
+        FiringLog log = LogParser.parse("time,temp C\n10:00,20\n10:05,30\n19:10,40\n10:15,50\n10:20,60\n");
+        assertThat(log.rows()).hasSize(4);
+        assertThat(log.faults()).singleElement().satisfies(f -> assertThat(f.line()).isEqualTo(4));
+    }
+
+    @Test
+    void conesFromNotesAndRowsWithoutReading() {
+        FiringLog log = LogParser.parse("time,temp C,notes\n10:00,1200,cone 6 soft\n10:10,,cone 6 is down\n10:20,1240,^7 fell\n10:30,1250,cone 77 down\n");
+        assertThat(log.cones().stream().map(LogRow::cone)).containsExactly("6", "7");
+        assertThat(log.readings()).hasSize(3);
+        assertThat(log.faults()).singleElement().satisfies(f -> assertThat(f.reason()).contains("77"));
+    }
+
+    @Test
+    void linesBeforeTheHeaderAndOtherEncodings() {
+        FiringLog log = LogParser.parse("logger 7\nset point 1200\n\nTime;Temperatur °C\n".replace("Temperatur ", "Temp ").concat("10:00;20\n10:10;30\n").getBytes(Charset.forName("windows-1252")));
+        row(log, 1, 600, 30);
+        assertThat(log.remarks()).anyMatch(m -> m.contains("line 4"));
+        row(LogParser.parse("time,temp °C\n10:00,20\n10:10,30\n".getBytes(StandardCharsets.UTF_16)), 1, 600, 30);
+    }
+
+    @Test
+    void setPointIsNoReading() {
+        row(LogParser.parse("time,set point °C,temp °C\n10:00,999,20\n10:10,999,30\n"), 1, 600, 30);
+    }
+
+    @Test
+    void whatCannotBeUsedSaysWhatToWrite() {
+        assertThatThrownBy(() -> LogParser.parse("a,b\n1,2\n")).isInstanceOf(LogException.class).hasMessageContaining("time, temp °C");
+        assertThatThrownBy(() -> LogParser.parse("")).isInstanceOf(LogException.class);
+        assertThatThrownBy(() -> LogParser.parse("time,temp\n10:00,900\n")).hasMessageContaining("scale");
+        assertThatThrownBy(() -> LogParser.parse("time,temp C\n10,900\n")).hasMessageContaining("unit");
+        assertThatThrownBy(() -> LogParser.parse("time,temp C\n10:00,oops\n")).hasMessageContaining("line 2");
+    }
+
+    @Test
+    void hundredThousandRows() {
+        StringBuilder b = new StringBuilder("time,temp °C\n");
+        for (int i = 0; i < 100_000; i++) {
+            int s = 8 * 3600 + i;
+            b.append(String.format(Locale.ROOT, "%02d:%02d:%02d,%.1f%n", s / 3600 % 24, s / 60 % 60, s % 60, 20 + i * 0.012));
+        }
+        FiringLog log = LogParser.parse(b.toString());
+        assertThat(log.rows()).hasSize(100_000);
+        assertThat(log.faults()).isEmpty();
+        row(log, 99_999, 99_999, Math.round((20 + 99_999 * 0.012) * 10) / 10.0);
+    }
+}

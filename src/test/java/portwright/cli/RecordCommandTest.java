@@ -1,0 +1,84 @@
+package portwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import portwright.review.RecordBench;
+
+class RecordCommandTest {
+    @TempDir
+    Path folder;
+
+    private final StringWriter out = new StringWriter();
+    private final StringWriter err = new StringWriter();
+    private Path design;
+    private Path log;
+
+    private int run(Object... args) {
+        String[] text = java.util.Arrays.stream(args).map(Object::toString).toArray(String[]::new);
+        return Cli.run(new PrintWriter(out), new PrintWriter(err), text);
+    }
+
+    @BeforeEach
+    void files() throws Exception {
+        design = folder.resolve("kiln.json");
+        Files.writeString(design, RecordBench.text().toText());
+        log = folder.resolve("one.csv");
+        Files.writeString(log, RecordBench.healthyCsv(1.12, 5e-4));
+    }
+
+    @Test
+    void textTellsStepsAndLedger() {
+        assertThat(run("record", log, design)).isZero();
+        assertThat(out.toString()).contains("Ledger of 1 record").contains("gas used").contains("oxidising firing to 700 °C").contains("cone 10").doesNotContain("NaN");
+        assertThat(err.toString()).isEmpty();
+    }
+
+    @Test
+    void jsonIsOneObjectWithoutNan() throws Exception {
+        assertThat(run("record", log, log, design, "--json")).isZero();
+        JsonNode o = new ObjectMapper().readTree(out.toString());
+        assertThat(o.get("records")).hasSize(2);
+        assertThat(o.get("records").get(0).get("series").size()).isGreaterThan(50);
+        assertThat(o.get("ledger").get("gasUsedKg").asDouble()).isCloseTo(2 * o.get("records").get(0).get("gasKg").asDouble(), within(1e-9));
+        assertThat(o.get("ledger").get("resistanceRise").asDouble()).isCloseTo(0, within(1e-9));
+        assertThat(out.toString()).doesNotContain("NaN").doesNotContain("Infinity");
+    }
+
+    @Test
+    void fitWritesADesignWithOnlyTheseFieldsChanged() throws Exception {
+        Path fitted = folder.resolve("new.json");
+        Path csv = folder.resolve("view.csv");
+        assertThat(run("record", log, design, "--fit", fitted, "--csv", csv)).isZero();
+        String text = Files.readString(fitted);
+        assertThat(text).contains("\"lossFactor\": 1.1");
+        String same = text.replaceAll("\"(lossFactor|leakArea)\": [^,\\n}]*", "\"$1\": x");
+        assertThat(same).isEqualTo(RecordBench.text().toText().replaceAll("\"(lossFactor|leakArea)\": [^,\\n}]*", "\"$1\": x"));
+        assertThat(Files.readString(csv)).startsWith("hours,measuredC,forecastC,lowC,highC\n0.0000,");
+        assertThat(run("record", log, fitted)).isZero();
+    }
+
+    @Test
+    void wrongUseSaysWhatToWrite() throws Exception {
+        assertThat(run("record", design)).isEqualTo(2);
+        assertThat(run("record", folder.resolve("none.csv"), design)).isEqualTo(2);
+        assertThat(err.toString()).contains("there is no such file");
+        Path bad = folder.resolve("bad.csv");
+        Files.writeString(bad, "a,b\n1,2\n");
+        assertThat(run("record", bad, design)).isEqualTo(2);
+        assertThat(err.toString()).contains("temperature column");
+        Path shortLog = folder.resolve("short.csv");
+        Files.writeString(shortLog, "time h,temp C\n0,20\n0.1,30\n");
+        assertThat(run("record", shortLog, design)).isEqualTo(2);
+        assertThat(out.toString()).isEmpty();
+    }
+}
