@@ -16,10 +16,13 @@ class RecordFitTest {
     void comesBack(double loss, double leakCm2, double noise, TestReporter out) {
         Review plan = Review.of(RecordBench.design(RecordBench.text()));
         Fit fit = RecordReview.fit(plan, LogParser.parse(RecordBench.healthyCsv(loss, leakCm2 * 1e-4, noise)));
-        out.publishEntry("fit", loss + ", " + leakCm2 + " cm2, noise " + noise + " K: " + fit);
+        System.out.println("fit: " + loss + ", " + leakCm2 + " cm2, noise " + noise + " K: " + fit);
         assertThat(fit.lossFactor()).isCloseTo(loss, within(0.03));
-        if (!Double.isNaN(fit.leakM2())) {
-            assertThat(fit.leakM2() * 1e4).isCloseTo(leakCm2, within(3.0));
+        if (leakCm2 < 8) {
+            assertThat(fit.leakM2()).as("leaks under about 8 cm² change the climb by less than 0.5 %% of full power").isNaN();
+            assertThat(fit.whyNoLeak()).contains("no news");
+        } else {
+            assertThat(fit.leakM2() * 1e4).isCloseTo(leakCm2, within(2.0));
         }
     }
 }
