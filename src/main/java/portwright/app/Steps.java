@@ -4,7 +4,10 @@ import javafx.scene.layout.Region;
 import portwright.app.doc.Catalog;
 import portwright.app.doc.Document;
 import portwright.app.doc.Step;
+import portwright.app.step.FiringStep;
 import portwright.app.step.FormStep;
+import portwright.app.step.GasStep;
+import portwright.app.step.RoomStep;
 import portwright.app.step.StepView;
 
 /** Makes the steps beyond Kiln and Ports. */
@@ -13,9 +16,9 @@ final class Steps {
 
     static StepView make(Document doc, Step step) {
         return switch (step) {
-            case GAS -> new FormStep(doc, new Region(), Catalog.burners(), Catalog.damper());
-            case ROOM -> new FormStep(doc, new Region(), Catalog.room(), Catalog.supply());
-            case FIRING -> new FormStep(doc, new Region(), Catalog.firing());
+            case GAS -> new GasStep(doc, Catalog.burners(), Catalog.damper());
+            case ROOM -> new RoomStep(doc, Catalog.room(), Catalog.supply());
+            case FIRING -> new FiringStep(doc, Catalog.firing());
             default -> new FormStep(doc, new Region());
         };
     }

@@ -15,19 +15,17 @@ public record SectionWords(String head, String lambda, Double neutralMm, double 
     public static final SectionWords NONE = new SectionWords("", "", null, 0, 0, "", false);
 
     /** Reads the state at the top temperature with the damper as the design says. */
-    public static SectionWords of(portwright.review.Review r) {
-        var fire = r.fire();
-        if (fire == null || !fire.gas() || !fire.kiln().known()) {
+    public static SectionWords of(portwright.app.doc.Extras extras) {
+        var gas = extras.gas();
+        if (gas == null) {
             return NONE;
         }
-        double k = fire.top().orElse(fire.gasOn().orElse(1273.15));
-        double open = fire.damperOpen();
-        var d = fire.state(k, open).balance();
-        var band = fire.band(k, open).lambda();
+        var d = gas.balance();
+        var band = gas.band().lambda();
         String lambda = d.lambda().isPresent() ? String.format(java.util.Locale.ROOT, "lambda %.2f", d.lambda().getAsDouble())
                 + (band.low() == null ? "" : String.format(java.util.Locale.ROOT, " (%.2f–%.2f)", band.low(), band.high())) : "an inlet spills";
-        return new SectionWords("chamber at " + Math.round(k - 273.15) + " °C", lambda,
+        return new SectionWords("chamber at " + Math.round(gas.topK() - 273.15) + " °C", lambda,
                 d.neutralLevel().isPresent() ? d.neutralLevel().getAsDouble() * 1000 : null, d.floorPressure(), d.lidPressure(),
-                Math.round(open * 100) + " % open", true);
+                Math.round(gas.open() * 100) + " % open", true);
     }
 }

@@ -21,12 +21,13 @@ public final class CheckDesk implements AutoCloseable {
     private static final Set<Section> QUICK = EnumSet.of(Section.GEOMETRY);
 
     /** A full answer. */
-    public record Answer(Review review, CheckResult result, String fault) {}
+    public record Answer(Review review, CheckResult result, Extras extras, String fault) {}
 
     private final RuleBook book;
     private final Executor ui;
     private final ExecutorService worker;
     private long wanted;
+    private boolean checking;
     private Future<?> running;
 
     /**
@@ -45,24 +46,46 @@ public final class CheckDesk implements AutoCloseable {
     /** The answer of the shapes alone, now. */
     public Answer quick(Design design) {
         Review review = Review.geometryOnly(design);
-        return new Answer(review, book.check(review, QUICK), null);
+        return new Answer(review, book.check(review, QUICK), Extras.NONE, null);
     }
 
     /** Starts the full run; the answer comes on the window's thread unless a newer run or {@link #cancel} overtakes it. */
     public void full(Design design, Consumer<Answer> then) {
         cancel();
         long mine = wanted;
+        checking = true;
         running = worker.submit(() -> {
             Answer answer = run(design);
-            if (answer != null) {
-                ui.execute(() -> {
-                    if (mine == wanted) {
-                        running = null;
-                        then.accept(answer);
-                    }
-                });
+            if (answer == null) {
+                return;
+            }
+            boolean more = answer.fault() == null;
+            tell(mine, answer, then, true);
+            if (more) {
+                Extras all = curves(answer);
+                if (all != null) {
+                    tell(mine, new Answer(answer.review(), answer.result(), all, null), then, false);
+                }
             }
         });
+    }
+
+    private void tell(long mine, Answer answer, Consumer<Answer> then, boolean done) {
+        ui.execute(() -> {
+            if (mine == wanted) {
+                checking = checking && !done;
+                then.accept(answer);
+            }
+        });
+    }
+
+    private static Extras curves(Answer a) {
+        try {
+            Extras e = a.extras().withCurves(a.review());
+            return Thread.currentThread().isInterrupted() ? null : e;
+        } catch (RuntimeException e) {
+            return null;
+        }
     }
 
     private Answer run(Design design) {
@@ -71,18 +94,19 @@ public final class CheckDesk implements AutoCloseable {
         }
         try {
             Review review = Review.of(design);
-            return new Answer(review, book.check(review), null);
+            return new Answer(review, book.check(review), Extras.quick(review), null);
         } catch (RuntimeException e) {
             if (Thread.currentThread().isInterrupted()) {
                 return null;
             }
-            return new Answer(null, null, e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage());
+            return new Answer(null, null, Extras.NONE, e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage());
         }
     }
 
     /** Gives up the run under way. */
     public void cancel() {
         wanted++;
+        checking = false;
         if (running != null) {
             running.cancel(true);
             running = null;
@@ -91,7 +115,7 @@ public final class CheckDesk implements AutoCloseable {
 
     /** Whether a run is under way. */
     public boolean busy() {
-        return running != null;
+        return checking;
     }
 
     @Override

@@ -184,6 +184,11 @@ public final class Document {
         return full == null ? quick.review() : full.review();
     }
 
+    /** Figures and curves of the last full review. */
+    public Extras extras() {
+        return full == null ? Extras.NONE : full.extras();
+    }
+
     /** Whether the full answer for this design is still on its way. */
     public boolean checking() {
         return dragging || desk.busy();

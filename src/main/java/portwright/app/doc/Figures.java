@@ -44,8 +44,7 @@ public final class Figures {
             }
             case FIRING -> {
                 out.addAll(fire.firing());
-                out.add(new Figure("gas", value(f.gasKgPerH(), 2), "kg/h"));
-                out.add(new Figure("gas lasts", value(f.cylinderHours(), 1), "h"));
+                out.add(new Figure("gas in cylinder lasts", value(f.cylinderHours(), 1), "h"));
             }
             default -> ports(out, shapes, fire);
         }
@@ -85,8 +84,9 @@ public final class Figures {
         /** Reads what the design allows. */
         public static FireWords of(Review r) {
             FireReview fire = r.fire();
+            List<Figure> firing = FiringWords.figures(r, r.firing() == null ? List.of() : r.firing().rows(fire));
             if (fire == null || !fire.gas() || !fire.kiln().known() || fire.gasOn().isEmpty()) {
-                return NONE;
+                return new FireWords(Figures.NONE, "lambda now", Figures.NONE, "", firing);
             }
             double on = fire.gasOn().getAsDouble();
             var b = fire.band(on, 1).lambda();
@@ -95,7 +95,7 @@ public final class Figures {
             var state = fire.state(top, open);
             var band = fire.band(top, open).lambda();
             return new FireWords(range(b.low(), b.high()), "lambda, " + plain(open * 100, 0) + " % open, " + plain(top - 273.15, 0) + " °C",
-                    state.lambda().isPresent() ? plain(state.lambda().getAsDouble(), 2) : Figures.NONE, "(" + range(band.low(), band.high()) + ")", List.of());
+                    state.lambda().isPresent() ? plain(state.lambda().getAsDouble(), 2) : Figures.NONE, "(" + range(band.low(), band.high()) + ")", firing);
         }
 
         private static String range(Double low, Double high) {

@@ -11,7 +11,6 @@ import portwright.app.board.Board;
 import portwright.app.board.SectionWords;
 import portwright.app.doc.Document;
 import portwright.app.doc.Figures;
-import portwright.app.doc.Figures.FireWords;
 import portwright.app.doc.FindingOrder;
 import portwright.app.doc.Parts;
 import portwright.app.doc.Picture;
@@ -23,7 +22,6 @@ import portwright.app.step.PortsStep;
 import portwright.app.step.StepView;
 import portwright.check.Finding;
 import portwright.check.NotChecked;
-import portwright.review.Review;
 
 /** The whole window: rail, views, board, side, foot. Lays itself out by the room there is. */
 public final class MainView extends Pane {
@@ -37,8 +35,6 @@ public final class MainView extends Pane {
     private final BoardTools tools;
     private final Map<Step, StepView> steps = new EnumMap<>(Step.class);
     private Step step = Step.PORTS;
-    private FireWords fire = FireWords.NONE;
-    private Review fireOf;
     private boolean drawerOpen;
     private String title = "";
     private String state = "";
@@ -136,16 +132,13 @@ public final class MainView extends Pane {
     }
 
     private void readFire() {
-        Review r = doc.review();
-        if (r != fireOf && r.fire() != null) {
-            fireOf = r;
-            fire = FireWords.of(r);
-            board.sectionWords(SectionWords.of(r));
+        if (doc.extras().gas() != null || doc.review().fire() != null && !doc.review().fire().gas()) {
+            board.sectionWords(SectionWords.of(doc.extras()));
         }
     }
 
     private void foot() {
-        foot.show(Figures.of(step, doc.shapes(), doc.result().figures(), fire));
+        foot.show(Figures.of(step, doc.shapes(), doc.result().figures(), doc.extras().fire()));
         foot.show(doc.checking() && doc.review().fire() == null ? new VerdictWords(portwright.check.Verdict.INCOMPLETE, "checking", "gas, room and firing follow") : VerdictWords.of(doc.result()));
         for (Step s : Step.values()) {
             rail.show(s, FindingOrder.count(doc, s));

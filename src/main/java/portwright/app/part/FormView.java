@@ -79,6 +79,9 @@ public final class FormView extends VBox {
         for (String key : List.of("shape", "on", "name")) {
             b.append(t.get(at + "." + key).orElse("-"));
         }
+        if (!s.path().isEmpty() && List.of("steps", "openings").contains(s.path())) {
+            b.append(summary(t, s, at));
+        }
         for (FormSpec in : s.inner()) {
             b.append(shape(in, join(at, in.path())));
         }
@@ -113,8 +116,8 @@ public final class FormView extends VBox {
         }
         for (int i = 0; i < t.size(at); i++) {
             String item = at + "[" + i + "]";
-            String name = t.get(item + ".name").orElse(s.title() + " " + (i + 1));
-            String key = at + name;
+            String name = t.get(item + ".name").orElse((i + 1) + "  " + summary(t, s, item));
+            String key = at + t.get(item + ".name").orElse(String.valueOf(i));
             boolean isOpen = open.contains(key);
             box.getChildren().add(toggle((isOpen ? "▾ " : "▸ ") + name, () -> {
                 if (!open.remove(key)) {
@@ -136,8 +139,7 @@ public final class FormView extends VBox {
         HBox row = new HBox(8, button("Add", () -> {
             String json = Templates.fill(doc.text(), s);
             if (doc.edit("add to " + s.title().toLowerCase(java.util.Locale.ROOT), x -> x.append(at, json)).isEmpty()) {
-                String name = doc.text().get(at + "[" + (doc.text().size(at) - 1) + "].name").orElse(s.title() + " " + doc.text().size(at));
-                open.add(at + name);
+                open.add(at + doc.text().get(at + "[" + (doc.text().size(at) - 1) + "].name").orElse(String.valueOf(doc.text().size(at) - 1)));
                 signature = "";
                 refresh();
             }
@@ -146,6 +148,15 @@ public final class FormView extends VBox {
             row.getChildren().add(button("There is none", () -> doc.edit("no " + s.title().toLowerCase(java.util.Locale.ROOT), x -> x.set(at, "[]"))));
         }
         box.getChildren().add(row);
+    }
+
+    /** A nameless item in one line. */
+    private static String summary(DesignText t, FormSpec s, String item) {
+        List<String> words = new ArrayList<>();
+        for (FieldSpec f : s.fields()) {
+            t.get(item + "." + f.key()).filter(v -> words.size() < 4).ifPresent(v -> words.add(f.key().equals("hold") ? "hold " + v : v));
+        }
+        return String.join(" · ", words);
     }
 
     private void fields(VBox box, FormSpec s, String at) {

@@ -1,0 +1,45 @@
+package portwright.app.doc;
+
+import java.util.ArrayList;
+import java.util.List;
+import portwright.calc.firing.FiringRun;
+import portwright.calc.firing.Forecast;
+import portwright.model.UnitSystem;
+import portwright.review.Review;
+import portwright.review.StepRow;
+
+/** The forecast in figures and words. */
+public final class FiringWords {
+    private FiringWords() {}
+
+    /** A temperature for the file in the user's scale. */
+    public static String temperature(double celsius, UnitSystem units) {
+        return units == UnitSystem.INCH ? Math.round(celsius * 9 / 5 + 32) + " °F" : Math.round(celsius) + " °C";
+    }
+
+    /** Figures of the foot; empty while there is no forecast. */
+    static List<Figure> figures(Review r, List<StepRow> rows) {
+        List<Figure> out = new ArrayList<>();
+        if (r.firing() == null || !r.firing().forecast().known()) {
+            return out;
+        }
+        Forecast f = r.firing().forecast().value();
+        FiringRun n = f.nominal();
+        String goal = rows.isEmpty() ? "the end" : rows.get(rows.size() - 1).goal();
+        out.add(new Figure("to " + goal, hm(n.endS()), hm(f.quick().endS()) + " – " + hm(f.slow().endS())));
+        double reduction = rows.stream().filter(s -> s.atmosphere() != null && !s.atmosphere().equals("oxidizing") && !s.atmosphere().equals("neutral")).mapToDouble(StepRow::hours).sum();
+        out.add(new Figure("in reduction", hm(reduction * 3600), ""));
+        out.add(new Figure("electricity", Figures.plain(n.electricJ() / 3.6e6, 0), "kWh"));
+        out.add(new Figure("gas", Figures.plain(n.fuelKg(), 2), "kg"));
+        Double cost = r.firing().cost(n);
+        if (cost != null) {
+            out.add(new Figure("cost", Figures.plain(cost, 2), r.firing().currency()));
+        }
+        return out;
+    }
+
+    private static String hm(double seconds) {
+        long min = Math.round(seconds / 60);
+        return min / 60 + " h " + String.format(java.util.Locale.ROOT, "%02d", min % 60);
+    }
+}

@@ -1,0 +1,52 @@
+package portwright.app.paint;
+
+import javafx.geometry.VPos;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.shape.StrokeLineJoin;
+import javafx.scene.text.TextAlignment;
+import portwright.drawing.Ink;
+
+/** Words on a canvas. */
+public final class Say {
+    private Say() {}
+
+    public static void at(GraphicsContext g, Palette p, String words, double x, double y, double size, boolean bold, Ink ink, TextAlignment align, VPos base, boolean halo) {
+        g.setFont(bold ? Fonts.bold(size) : Fonts.sans(size));
+        g.setTextAlign(align);
+        g.setTextBaseline(base);
+        if (halo) {
+            g.setStroke(p.of(Ink.PAPER));
+            g.setLineWidth(4);
+            g.setLineDashes();
+            g.setLineJoin(StrokeLineJoin.ROUND);
+            g.strokeText(words, x, y);
+        }
+        g.setFill(p.of(ink));
+        g.fillText(words, x, y);
+        g.setTextAlign(TextAlignment.LEFT);
+        g.setTextBaseline(VPos.BASELINE);
+    }
+
+    /** Left-bound words on a baseline. */
+    public static void left(GraphicsContext g, Palette p, String words, double x, double y, double size, boolean bold, Ink ink) {
+        at(g, p, words, x, y, size, bold, ink, TextAlignment.LEFT, VPos.BASELINE, false);
+    }
+
+    /** Words broken into lines of a width; answers the y under the last line. */
+    public static double lines(GraphicsContext g, Palette p, String words, double x, double y, double width, double size, Ink ink) {
+        StringBuilder line = new StringBuilder();
+        double at = y;
+        for (String word : words.split(" ")) {
+            String next = line.isEmpty() ? word : line + " " + word;
+            if (TextSizes.width(next, Fonts.sans(size)) > width && !line.isEmpty()) {
+                left(g, p, line.toString(), x, at, size, false, ink);
+                at += size * 1.38;
+                line = new StringBuilder(word);
+            } else {
+                line = new StringBuilder(next);
+            }
+        }
+        left(g, p, line.toString(), x, at, size, false, ink);
+        return at + size * 1.38;
+    }
+}

@@ -1,0 +1,145 @@
+package portwright.app.step;
+
+import java.util.List;
+import java.util.Locale;
+import javafx.geometry.VPos;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.shape.ArcType;
+import javafx.scene.text.TextAlignment;
+import portwright.app.doc.Document;
+import portwright.app.doc.Extras;
+import portwright.app.paint.Palette;
+import portwright.app.paint.Say;
+import portwright.drawing.Ink;
+import portwright.geometry.Hole;
+import portwright.model.Role;
+import portwright.review.LevelSetting;
+
+/** The damper to scale: flues under their plate, one flue with the edge at each level, and the travel table. */
+final class DamperSketch {
+    private final GraphicsContext g;
+    private final Palette p;
+    private final Document doc;
+    private final Extras.Gas gas;
+
+    DamperSketch(GraphicsContext g, Palette p, Document doc, Extras.Gas gas) {
+        this.g = g;
+        this.p = p;
+        this.doc = doc;
+        this.gas = gas;
+    }
+
+    void paint(double x, double y, double w, double h) {
+        List<Hole> flues = doc.shapes().geometry().holes().stream().filter(f -> f.port().role() == Role.FLUE).toList();
+        Say.left(g, p, "Damper plate", x, y + 34, 17, true, Ink.INK);
+        Say.left(g, p, flues.size() == 1 ? "the flue" : "flues and plate, to one scale", x, y + 55, 13, false, Ink.INK2);
+        double travel = gas.plate().travelFor(Math.max(0.0001, gas.open())) * 1000;
+        plates(flues, x, y + 72, w, 130, travel);
+        double top = y + 250;
+        Say.left(g, p, "One flue, the edge at each level", x, top, 14.5, true, Ink.INK);
+        double room = Math.max(90, Math.min(w * 0.62, h - top - 190));
+        oneFlue(flues.get(0), x + 6, top + 24, room, travel);
+        table(x, Math.min(h - 118, top + room + 66), w);
+    }
+
+    private void plates(List<Hole> flues, double x, double y, double w, double h, double travel) {
+        double span = 40;
+        double minX = 0;
+        double d = flues.get(0).diameter();
+        if (flues.size() > 1) {
+            minX = flues.stream().mapToDouble(f -> f.centre().x()).min().orElse(0);
+            double maxX = flues.stream().mapToDouble(f -> f.centre().x()).max().orElse(0);
+            span = maxX - minX;
+        }
+        double k = Math.min(w / (span + d + 60), (h - 44) / (2.4 * d + 20));
+        double baseY = y + h - 52;
+        for (int i = 0; i < flues.size(); i++) {
+            Hole f = flues.get(i);
+            double cx = x + (w - span * k) / 2 + (flues.size() > 1 ? (f.centre().x() - minX) * k : span * k / 2);
+            double r = f.diameter() / 2 * k;
+            g.setFill(p.of(Ink.FLAME).deriveColor(0, 1, 1, 0.6));
+            g.fillOval(cx - r, baseY - 2 * r, 2 * r, 2 * r);
+            g.setStroke(p.of(Ink.UMBER));
+            g.setLineWidth(2.2);
+            g.setLineDashes();
+            g.strokeOval(cx - r, baseY - 2 * r, 2 * r, 2 * r);
+            double edge = baseY - Math.min(travel, f.diameter()) * k;
+            double pw = Math.max(2 * r + 30, 2 * r * 1.5);
+            double ph = Math.min(2 * r * 1.6 + 14, edge - y);
+            g.setFill(p.of(Ink.BISQUE).deriveColor(0, 1, 1, 0.92));
+            g.fillRect(cx - pw / 2, edge - ph, pw, ph);
+            g.setStroke(p.of(Ink.INK));
+            g.strokeRect(cx - pw / 2, edge - ph, pw, ph);
+            g.setStroke(p.of(Ink.UMBER));
+            g.setLineWidth(1.4);
+            g.setLineDashes(4, 3);
+            g.strokeOval(cx - r, baseY - 2 * r, 2 * r, 2 * r);
+            g.setLineDashes();
+            Say.at(g, p, f.name(), cx, baseY + 18, 13, false, Ink.INK, TextAlignment.CENTER, VPos.CENTER, false);
+        }
+        Say.at(g, p, "plate slides back; open at the front", x + w / 2, baseY + 42, 12.5, false, Ink.INK2, TextAlignment.CENTER, VPos.CENTER, false);
+    }
+
+    private void oneFlue(Hole f, double x, double y, double size, double travel) {
+        double k = size / f.diameter();
+        double edge = y + size - Math.min(travel, f.diameter()) * k;
+        g.setFill(p.of(Ink.BISQUE));
+        g.fillOval(x, y, size, size);
+        g.save();
+        g.beginPath();
+        g.rect(x - 4, edge, size + 8, y + size - edge + 4);
+        g.clip();
+        g.setFill(p.of(Ink.FLAME).deriveColor(0, 1, 1, 0.6));
+        g.fillOval(x, y, size, size);
+        g.restore();
+        g.setStroke(p.of(Ink.UMBER));
+        g.setLineWidth(2.8);
+        g.setLineDashes();
+        g.strokeArc(x, y, size, size, 0, 360, ArcType.OPEN);
+        g.setStroke(p.of(Ink.INK));
+        g.setLineWidth(4);
+        g.strokeLine(x - 8, edge, x + size + 12, edge);
+        String words = String.format(Locale.ROOT, "%.1f mm", travel);
+        double below = y + size - edge;
+        Say.at(g, p, words, x + size / 2, below > 40 ? edge + below / 2 : edge - 16, 17, true, Ink.INK, TextAlignment.CENTER, VPos.CENTER, false);
+        if (edge - y > 34) {
+            Say.at(g, p, "plate", x + size / 2, y + (edge - y) * 0.42, 13, false, Ink.INK, TextAlignment.CENTER, VPos.CENTER, false);
+        }
+        Say.at(g, p, "open at the front", x + size / 2, y + size + 18, 13, false, Ink.INK2, TextAlignment.CENTER, VPos.CENTER, false);
+        double rx = x + size + 20;
+        g.setFill(p.of(Ink.BOXWOOD));
+        g.fillRect(rx, y, 24, size);
+        g.setStroke(p.of(Ink.BOXINK));
+        g.setLineWidth(1);
+        for (int mm = 0; mm <= f.diameter(); mm++) {
+            double ty = y + size - mm * k;
+            g.strokeLine(rx, ty, rx + (mm % 10 == 0 ? 16 : mm % 5 == 0 ? 11 : 6), ty);
+        }
+        double last = y + size + 100;
+        for (LevelSetting s : gas.levels().stream().sorted((a, b) -> Double.compare(a.travelLowMm(), b.travelLowMm())).toList()) {
+            if (!s.reachable()) {
+                continue;
+            }
+            double at = y + size - (s.travelLowMm() + s.travelHighMm()) / 2 * k;
+            double ty = Math.min(last - 20, at + 6);
+            g.setStroke(p.of(Ink.INK));
+            g.setLineWidth(1);
+            g.strokeLine(rx + 25, at, rx + 40, ty);
+            Say.at(g, p, s.level().id(), rx + 44, ty, 13, false, Ink.INK, TextAlignment.LEFT, VPos.CENTER, false);
+            last = ty;
+        }
+    }
+
+    private void table(double x, double y, double w) {
+        Say.left(g, p, "level", x, y, 13, false, Ink.INK2);
+        Say.at(g, p, "travel, mm", x + w * 0.66, y, 13, false, Ink.INK2, TextAlignment.RIGHT, VPos.BASELINE, false);
+        Say.at(g, p, "open, %", x + w, y, 13, false, Ink.INK2, TextAlignment.RIGHT, VPos.BASELINE, false);
+        double at = y + 23;
+        for (LevelSetting s : gas.levels()) {
+            Say.left(g, p, s.level().id(), x, at, 13.5, true, Ink.INK);
+            Say.at(g, p, GasBoard.travelWords(s), x + w * 0.66, at, 13.5, false, Ink.INK, TextAlignment.RIGHT, VPos.BASELINE, false);
+            Say.at(g, p, s.reachable() ? Math.round(s.openLow() * 100) + " – " + Math.round(s.openHigh() * 100) : "", x + w, at, 13.5, false, Ink.INK, TextAlignment.RIGHT, VPos.BASELINE, false);
+            at += 22;
+        }
+    }
+}

@@ -1,0 +1,11 @@
+package portwright.app.step;
+
+import portwright.app.doc.Document;
+import portwright.app.doc.FormSpec;
+
+/** Gas step. */
+public final class GasStep extends FormStep {
+    public GasStep(Document doc, FormSpec... specs) {
+        super(doc, new GasBoard(doc), specs);
+    }
+}

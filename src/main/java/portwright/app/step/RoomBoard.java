@@ -1,0 +1,283 @@
+package portwright.app.step;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
+import javafx.geometry.VPos;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.text.TextAlignment;
+import portwright.app.doc.Document;
+import portwright.app.paint.Chart;
+import portwright.app.paint.Palette;
+import portwright.app.paint.Say;
+import portwright.app.part.PaintedRegion;
+import portwright.calc.room.RoomCo;
+import portwright.drawing.Ink;
+import portwright.geometry.Pt;
+import portwright.model.Opening;
+import portwright.review.RoomReview;
+import portwright.units.Format;
+
+/** Room step: the room with its air and carbon monoxide, fresh air against needed, CO over the firing. */
+final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
+    private static final double MOL_M3 = 0.024;
+    private static final double DOTS_PER_PPM = 1.0;
+    private static final int MOST_DOTS = 900;
+
+    private final Document doc;
+
+    RoomBoard(Document doc) {
+        this.doc = doc;
+        getStyleClass().add("paper");
+    }
+
+    @Override
+    public void refresh() {
+        repaint();
+    }
+
+    @Override
+    protected void paint(GraphicsContext g, double w, double h, Palette p) {
+        RoomReview room = doc.review().room();
+        Say.left(g, p, "Carbon monoxide in the room", 24, 34, 17, true, Ink.INK);
+        if (room == null) {
+            Say.left(g, p, "The room is being computed.", 24, 70, 14, false, Ink.INK);
+            return;
+        }
+        if (Boolean.FALSE.equals(room.indoors())) {
+            outdoors(g, p, w, h);
+            return;
+        }
+        Say.left(g, p, "section of the room · at the worst minute, mixed air, wind still", 24, 55, 13, false, Ink.INK2);
+        double top = 74;
+        double sw = Math.min(w * 0.56, 560);
+        double sh = Math.min(250, h * 0.36);
+        Double ppm = room.co().known() ? room.co().value().calm().peakPpm() : null;
+        section(g, p, 60, top + 24, sw - 60, sh - 24, ppm);
+        figures(g, p, room, sw + 70, top + 20, w - sw - 110);
+        chart(g, p, room, 86, top + sh + 58, Math.max(200, w - 86 - 210), h - top - sh - 58 - 84);
+        Say.left(g, p, "A quiet alarm proves nothing: it may stay silent at 30 ppm for weeks, and at 70 ppm for an hour.", 24, h - 16, 13, false, Ink.INK);
+    }
+
+    private void outdoors(GraphicsContext g, Palette p, double w, double h) {
+        Say.left(g, p, "The kiln stands in the open. Stay upwind; CO pools under a roof and beside a wall.", 24, 62, 14, false, Ink.INK);
+        double gy = h * 0.72;
+        g.setStroke(p.of(Ink.INK));
+        g.setLineWidth(2.6);
+        g.setLineDashes();
+        g.strokeLine(60, gy, w - 60, gy);
+        kiln(g, p, w * 0.42, gy, 1.5);
+        person(g, p, w * 0.26, gy, 1.5);
+        arrow(g, p, w * 0.1, gy - 150, w * 0.2, gy - 150, Ink.COBALT);
+        Say.at(g, p, "wind", w * 0.15, gy - 168, 13, true, Ink.COBALT, TextAlignment.CENTER, VPos.CENTER, false);
+        arrow(g, p, w * 0.46, gy - 190, w * 0.62, gy - 260, Ink.EMBER);
+        Say.at(g, p, "flue gas, with CO", w * 0.63, gy - 268, 13, true, Ink.EMBER, TextAlignment.LEFT, VPos.CENTER, false);
+    }
+
+    private void section(GraphicsContext g, Palette p, double x, double y, double w, double h, Double ppm) {
+        var room = doc.design().room();
+        double ceiling = room == null || room.ceiling() == null ? 2.7 : room.ceiling().metres();
+        double k = h / ceiling;
+        g.setFill(p.of(Ink.BISQUE));
+        g.fillRect(x - 9, y - 9, w + 18, h + 18);
+        g.setFill(p.of(Ink.PAPER));
+        g.fillRect(x, y, w, h);
+        if (ppm != null && Double.isFinite(ppm)) {
+            dots(g, p, x, y, w, h, ppm);
+        }
+        g.setStroke(p.of(Ink.INK));
+        g.setLineWidth(2.2);
+        g.setLineDashes();
+        g.strokeRect(x - 9, y - 9, w + 18, h + 18);
+        g.strokeRect(x, y, w, h);
+        boolean left = true;
+        if (room != null && room.openings() != null) {
+            for (Opening o : room.openings()) {
+                if (o.area() == null || o.level() == null) {
+                    continue;
+                }
+                double side = Math.min(1.2, Math.max(0.2, Math.sqrt(o.area().si()) * 0.7)) * k;
+                double oy = y + h - Math.max(0.05, Math.min(ceiling, o.level().metres())) * k - side / 2;
+                oy = Math.max(y + 2, Math.min(y + h - side - 2, oy));
+                g.setFill(p.of(Ink.PAPER));
+                double ox = left ? x - 10.2 : x + w - 1.2;
+                g.fillRect(ox, oy, 11.4, side);
+                boolean high = oy + side / 2 < y + h / 2;
+                double ay = oy + side / 2;
+                if (high) {
+                    arrow(g, p, left ? x + 40 : x + w - 40, ay, left ? x - 46 : x + w + 46, ay, Ink.EMBER);
+                    Say.at(g, p, "out, with CO", left ? x + 46 : x + w - 46, ay - 13, 13, true, Ink.EMBER, left ? TextAlignment.LEFT : TextAlignment.RIGHT, VPos.CENTER, true);
+                } else {
+                    arrow(g, p, left ? x - 46 : x + w + 46, ay, left ? x + 50 : x + w - 50, ay, Ink.COBALT);
+                    Say.at(g, p, "fresh air in", left ? x + 16 : x + w - 16, ay - 14, 13, true, Ink.COBALT, left ? TextAlignment.LEFT : TextAlignment.RIGHT, VPos.CENTER, true);
+                }
+                left = !left;
+            }
+        }
+        kiln(g, p, x + w * 0.5, y + h, h / 230);
+        person(g, p, x + w * 0.74, y + h, h / 230);
+        if (room != null && Boolean.TRUE.equals(room.coAlarm())) {
+            double ax = x + w * 0.9;
+            double ay = y + h * 0.5;
+            g.setFill(p.of(Ink.PAPER));
+            g.fillRoundRect(ax - 9, ay - 13, 18, 26, 6, 6);
+            g.setLineWidth(1.8);
+            g.setStroke(p.of(Ink.INK));
+            g.strokeRoundRect(ax - 9, ay - 13, 18, 26, 6, 6);
+            g.setFill(p.of(Ink.CELADON));
+            g.fillOval(ax - 4, ay - 5, 8, 8);
+            Say.at(g, p, "CO alarm", ax, ay + 24, 13, false, Ink.INK, TextAlignment.CENTER, VPos.CENTER, true);
+        }
+    }
+
+    private static void dots(GraphicsContext g, Palette p, double x, double y, double w, double h, double ppm) {
+        Random random = new Random(7);
+        int n = (int) Math.min(MOST_DOTS, Math.round(ppm * DOTS_PER_PPM));
+        g.setFill(p.of(Ink.OXBLOOD).deriveColor(0, 1, 1, 0.75));
+        for (int i = 0; i < n; i++) {
+            g.fillOval(x + 4 + random.nextDouble() * (w - 8), y + 4 + random.nextDouble() * (h - 8), 4, 4);
+        }
+        String words = n >= MOST_DOTS ? "one dot for " + Math.round(ppm / MOST_DOTS) + " ppm" : "one dot a ppm";
+        Say.at(g, p, words, x + 8, y + h - 10, 12.5, false, Ink.INK2, TextAlignment.LEFT, VPos.CENTER, true);
+    }
+
+    private static void kiln(GraphicsContext g, Palette p, double x, double y, double k) {
+        g.setFill(p.of(Ink.BRICK));
+        g.fillRect(x - 28 * k, y - 74 * k, 56 * k, 58 * k);
+        g.setStroke(p.of(Ink.INK));
+        g.setLineWidth(2.2);
+        g.setLineDashes();
+        g.strokeRect(x - 28 * k, y - 74 * k, 56 * k, 58 * k);
+        g.strokeLine(x - 22 * k, y - 16 * k, x - 22 * k, y);
+        g.strokeLine(x + 22 * k, y - 16 * k, x + 22 * k, y);
+        Say.at(g, p, "kiln", x, y - 45 * k, 13, true, Ink.INK, TextAlignment.CENTER, VPos.CENTER, false);
+        g.setFill(p.of(Ink.FLAME));
+        for (double dx : new double[] {-7, 7}) {
+            double fx = x + dx * k;
+            g.beginPath();
+            g.moveTo(fx - 4 * k, y - 75 * k);
+            g.bezierCurveTo(fx - 8 * k, y - 92 * k, fx + 1 * k, y - 94 * k, fx, y - 108 * k);
+            g.bezierCurveTo(fx + 9 * k, y - 94 * k, fx + 7 * k, y - 86 * k, fx + 4 * k, y - 75 * k);
+            g.closePath();
+            g.fill();
+        }
+    }
+
+    private static void person(GraphicsContext g, Palette p, double x, double y, double k) {
+        g.setStroke(p.of(Ink.INK));
+        g.setLineWidth(2.2);
+        g.setLineDashes();
+        double head = y - 150 * k;
+        g.strokeOval(x - 9 * k, head, 18 * k, 18 * k);
+        g.strokeLine(x, head + 18 * k, x, y - 58 * k);
+        g.strokeLine(x, head + 30 * k, x - 14 * k, y - 78 * k);
+        g.strokeLine(x, head + 30 * k, x + 14 * k, y - 78 * k);
+        g.strokeLine(x, y - 58 * k, x - 10 * k, y);
+        g.strokeLine(x, y - 58 * k, x + 10 * k, y);
+    }
+
+    private static void arrow(GraphicsContext g, Palette p, double x0, double y0, double x1, double y1, Ink ink) {
+        g.setStroke(p.of(ink));
+        g.setLineWidth(4);
+        g.setLineDashes();
+        double d = Math.hypot(x1 - x0, y1 - y0);
+        double ux = (x1 - x0) / d;
+        double uy = (y1 - y0) / d;
+        g.strokeLine(x0, y0, x1 - ux * 10, y1 - uy * 10);
+        g.setFill(p.of(ink));
+        g.fillPolygon(new double[] {x1, x1 - ux * 15 - uy * 7, x1 - ux * 15 + uy * 7}, new double[] {y1, y1 - uy * 15 + ux * 7, y1 - uy * 15 - ux * 7}, 3);
+    }
+
+    private void figures(GraphicsContext g, Palette p, RoomReview r, double x, double y, double w) {
+        double at = y + 10;
+        if (r.co().known()) {
+            var co = r.co().value();
+            at = figure(g, p, x, at, w, "CO made, worst step", Format.plain(co.madeMolPerS() * MOL_M3 * 3600, 2), "m³/h, at lambda " + String.format(Locale.ROOT, "%.2f", co.worstLambda()));
+        } else {
+            at = figure(g, p, x, at, w, "CO made", "–", "add " + String.join(", ", r.co().needs()));
+        }
+        at = r.air().known() ? figure(g, p, x, at, w, "fresh air, wind still", big(r.air().value().calmM3PerS() * 3600), "m³/h")
+                : figure(g, p, x, at, w, "fresh air", "–", "add " + String.join(", ", r.air().needs()));
+        if (r.co().known()) {
+            var co = r.co().value();
+            figure(g, p, x, at, w, "fresh air wanted", big(co.flowForEightHoursM3PerS() * 3600), "m³/h for " + Format.plain(co.eightHours().value(), 0) + " ppm over 8 hours");
+        }
+    }
+
+    private static String big(double v) {
+        if (!Double.isFinite(v)) {
+            return "–";
+        }
+        String s = Format.plain(v, 0);
+        return s.length() > 4 ? s.substring(0, s.length() - 3) + "\u202f" + s.substring(s.length() - 3) : s;
+    }
+
+    private static double figure(GraphicsContext g, Palette p, double x, double y, double w, String label, String value, String unit) {
+        Say.left(g, p, label, x, y, 13, false, Ink.INK2);
+        Say.left(g, p, value, x, y + 30, 26, true, Ink.INK);
+        double vw = portwright.app.paint.TextSizes.width(value, portwright.app.paint.Fonts.bold(26));
+        Say.lines(g, p, unit, x + vw + 9, y + 29, Math.max(60, w - vw - 12), 13, Ink.INK);
+        g.setStroke(p.of(Ink.HAIR));
+        g.setLineWidth(1.2);
+        g.setLineDashes();
+        g.strokeLine(x, y + 50, x + w, y + 50);
+        return y + 82;
+    }
+
+    private void chart(GraphicsContext g, Palette p, RoomReview r, double x, double y, double w, double h) {
+        Say.left(g, p, "CO, ppm, over the firing (each mark ten times the last)", 24, y - 14, 13, false, Ink.INK2);
+        if (!r.co().known()) {
+            Say.lines(g, p, "Not computed. Add " + String.join(", ", r.co().needs()) + ".", 24, y + 20, w, 14, Ink.INK);
+            return;
+        }
+        var co = r.co().value();
+        List<Pt> calm = pts(r.chartCalm());
+        List<Pt> windy = pts(r.chartStated());
+        double from = calm.isEmpty() ? 0 : calm.get(0).x();
+        double to = calm.isEmpty() ? 1 : Math.max(from + 1, calm.get(calm.size() - 1).x());
+        double most = Math.max(1000, Math.pow(10, Math.ceil(Math.log10(Math.max(10, co.calm().peakPpm() * 1.3)))));
+        Chart c = new Chart(g, p, x, y, w, Math.max(80, h), from, to, 1, most, true);
+        double ceiling = co.ceiling().value();
+        c.forbidden(ceiling, most);
+        for (double v = 1; v <= most; v *= 10) {
+            c.gridY(v, Format.plain(v, 0));
+        }
+        double step = to - from > 20 ? 4 : to - from > 10 ? 2 : 1;
+        for (double t = Math.ceil(from); t <= to; t += step) {
+            c.tickX(t, Math.round(t) + " h");
+        }
+        c.clip();
+        if (co.stated().peakPpm() < co.calm().peakPpm() * 0.98) {
+            c.line(windy, Ink.CELADON, 2.6, 9, 5);
+            name(c, windy, "with the stated wind: " + Math.round(co.stated().peakPpm()), Ink.CELADON, 22);
+        }
+        c.line(calm, Ink.INK, 3.4);
+        name(c, calm, "wind still, " + Math.round(co.calm().peakPpm()) + " at worst", Ink.INK, -16);
+        c.unclip();
+        c.frame();
+        c.limit(ceiling, Format.plain(ceiling, 0) + " ceiling: leave", false);
+        c.limit(co.eightHours().value(), Format.plain(co.eightHours().value(), 0) + " over 8 hours", true);
+        Say.left(g, p, "struck area: over the", c.right() + 14, y + 18, 13, false, Ink.INK2);
+        Say.left(g, p, "ceiling; nobody stays", c.right() + 14, y + 35, 13, false, Ink.INK2);
+    }
+
+    private static void name(Chart c, List<Pt> line, String words, Ink ink, double dy) {
+        Pt best = null;
+        for (Pt q : line) {
+            if (best == null || q.y() > best.y()) {
+                best = q;
+            }
+        }
+        if (best != null) {
+            double px = Math.max(c.left() + 110, Math.min(c.right() - 110, c.x(best.x())));
+            c.say(words, px, Math.max(c.top() + 12, c.y(best.y()) + dy), 13.5, true, ink, TextAlignment.CENTER, VPos.CENTER, true);
+        }
+    }
+
+    private static List<Pt> pts(List<RoomCo.Sample> series) {
+        List<Pt> out = new ArrayList<>();
+        series.forEach(s -> out.add(new Pt(s.timeS() / 3600, Math.max(0.01, s.ppm()))));
+        return out;
+    }
+}

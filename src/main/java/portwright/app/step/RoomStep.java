@@ -1,0 +1,11 @@
+package portwright.app.step;
+
+import portwright.app.doc.Document;
+import portwright.app.doc.FormSpec;
+
+/** Room step: gas supply, the room, and the people in it. */
+public final class RoomStep extends FormStep {
+    public RoomStep(Document doc, FormSpec... specs) {
+        super(doc, new RoomBoard(doc), specs);
+    }
+}
