@@ -58,14 +58,25 @@ public final class FiringCard {
             throw new SheetRefused("No card: " + why + " Mend or complete the design, or add --despite-stops for a struck-through card.");
         }
         try (PdfFile file = new PdfFile("Firing card: " + data.title(), mark)) {
-            FiringCard card = new FiringCard(data, paper, file.fonts());
-            card.draw();
-            if (forbidden) {
-                Strike.through(card.pen, new Frame(paper).inside(), data.stops() > 0 ? Strike.stops(data.stops(), "DO NOT LIGHT") : "NOT CHECKED: DO NOT LIGHT");
-            }
-            file.add(card.page);
+            file.add(drawn(data, paper, file, forbidden));
             return file.bytes();
         }
+    }
+
+    /** The card for the screen; struck through where it would not print. */
+    public static PagePicture picture(CardData data, Paper paper, ContentMark mark) {
+        try (PdfFile file = new PdfFile(data.title(), mark)) {
+            return drawn(data, paper, file, data.stops() > 0 || !data.unproven().isEmpty()).picture();
+        }
+    }
+
+    private static Page drawn(CardData data, Paper paper, PdfFile file, boolean forbidden) {
+        FiringCard card = new FiringCard(data, paper, file.fonts());
+        card.draw();
+        if (forbidden) {
+            Strike.through(card.pen, new Frame(paper).inside(), data.stops() > 0 ? Strike.stops(data.stops(), "DO NOT LIGHT") : "NOT CHECKED: DO NOT LIGHT");
+        }
+        return card.page;
     }
 
     private Pt at(double x, double top) {

@@ -12,10 +12,17 @@ final class Page {
     private final StringBuilder ops = new StringBuilder();
     private String stroke = "";
     private String fill = "";
+    private final PagePicture picture;
 
     Page(double widthMm, double heightMm) {
         this.widthMm = widthMm;
         this.heightMm = heightMm;
+        picture = new PagePicture(widthMm, heightMm);
+    }
+
+    /** The same page for other pens. */
+    PagePicture picture() {
+        return picture;
     }
 
     double widthMm() {
@@ -96,11 +103,13 @@ final class Page {
 
     /** Starts a part whose drawing stays inside a rectangle (mm from the lower left corner). */
     void clip(double x, double y, double w, double h) {
+        picture.clip(new portwright.drawing.Box(x, y, x + w, y + h));
         op("q");
         n(x).n(y).n(w).n(h).op("re W n");
     }
 
     void unclip() {
+        picture.unclip();
         op("Q");
         stroke = "";
         fill = "";

@@ -68,6 +68,18 @@ final class PdfPen implements Pen {
         };
     }
 
+    private Pt onPage(Pt p) {
+        return new Pt(x(p.x()), y(p.y()));
+    }
+
+    private List<Pt> onPage(List<Pt> points) {
+        return points.stream().map(this::onPage).toList();
+    }
+
+    private double radius(double r) {
+        return r * (factorX + factorY) / 2;
+    }
+
     private void style(LineStyle s, Ink ink) {
         page.strokeState(grey(ink), s.mm(), s.dashMm(), 0, 0);
     }
@@ -85,6 +97,7 @@ final class PdfPen implements Pen {
 
     @Override
     public void line(Pt a, Pt b, LineStyle style, Ink ink) {
+        page.picture().draw(p -> p.line(onPage(a), onPage(b), style, ink));
         style(style, ink);
         path(List.of(a, b), false);
         page.op("S");
@@ -92,6 +105,7 @@ final class PdfPen implements Pen {
 
     @Override
     public void polyline(List<Pt> points, boolean closed, LineStyle style, Ink ink) {
+        page.picture().draw(p -> p.polyline(onPage(points), closed, style, ink));
         style(style, ink);
         path(points, closed);
         page.op("S");
@@ -114,6 +128,7 @@ final class PdfPen implements Pen {
 
     @Override
     public void circle(Pt centre, double radius, LineStyle style, Ink ink) {
+        page.picture().draw(p -> p.circle(onPage(centre), radius(radius), style, ink));
         style(style, ink);
         circlePath(centre, radius);
         page.op("S");
@@ -121,6 +136,7 @@ final class PdfPen implements Pen {
 
     @Override
     public void arc(Pt centre, double radius, double start, double sweep, LineStyle style, Ink ink) {
+        page.picture().draw(p -> p.arc(onPage(centre), radius(radius), start, sweep, style, ink));
         style(style, ink);
         int pieces = Math.max(1, (int) Math.ceil(Math.abs(sweep) / (Math.PI / 4) - 1e-9));
         double step = sweep / pieces;
@@ -143,6 +159,7 @@ final class PdfPen implements Pen {
 
     @Override
     public void fill(List<Pt> points, Ink ink, double opacity) {
+        page.picture().draw(p -> p.fill(onPage(points), ink, opacity));
         if (ink.screenOnly()) {
             return;
         }
@@ -153,6 +170,7 @@ final class PdfPen implements Pen {
 
     @Override
     public void fillCircle(Pt centre, double radius, Ink ink, double opacity) {
+        page.picture().draw(p -> p.fillCircle(onPage(centre), radius(radius), ink, opacity));
         if (ink.screenOnly()) {
             return;
         }
@@ -168,6 +186,7 @@ final class PdfPen implements Pen {
 
     @Override
     public void text(String words, Pt at, Align align, double angle, TextStyle style) {
+        page.picture().draw(p -> p.text(words, onPage(at), align, angle, style));
         String t = fonts.printable(words, style.face());
         if (t.isBlank()) {
             return;

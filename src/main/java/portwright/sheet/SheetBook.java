@@ -25,8 +25,22 @@ public final class SheetBook {
      * @param pdf the file's bytes
      * @param sheets number of pages
      * @param remarks what the printer of it should know: blank sheets left out, seams through holes, signs substituted
+     * @param pictures every page in order, for the screen
+     * @param layouts how each face falls on its sheets
      */
-    public record Print(byte[] pdf, int sheets, List<String> remarks) {}
+    public record Print(byte[] pdf, int sheets, List<String> remarks, List<PagePicture> pictures, List<Layout> layouts) {}
+
+    /**
+     * How one face falls on sheets.
+     *
+     * @param painter of the face, whose picture the windows are boxes of
+     * @param words the face in running text
+     * @param tiles its sheets
+     */
+    public record Layout(PartPainter painter, String words, List<LaidTile> tiles) {}
+
+    /** One sheet of a face: {@code page} from 0, −1 for a blank one that is not printed. */
+    public record LaidTile(String name, portwright.drawing.Box window, int page) {}
 
     /**
      * Makes the PDF. The same design, file name and options give the same bytes.
@@ -52,16 +66,28 @@ public final class SheetBook {
         int tiles = views.stream().mapToInt(v -> v.tiling().printed().size()).sum();
         try (PdfFile file = new PdfFile(result.title(), mark)) {
             int total = 1 + tiles + count(job, tiles, file.fonts());
-            file.add(FirstPage.of(job, total, file.fonts()));
+            List<PagePicture> pictures = new ArrayList<>();
+            List<Layout> layouts = new ArrayList<>();
+            add(file, FirstPage.of(job, total, file.fonts()), pictures);
             int number = 2;
             for (View v : views) {
-                for (Tile t : v.tiling().printed()) {
-                    file.add(TilePage.of(job, v, t, number++, total, file.fonts()));
+                List<LaidTile> laid = new ArrayList<>();
+                for (Tile t : v.tiling().all()) {
+                    laid.add(new LaidTile(t.name(), t.window(), t.blank() ? -1 : pictures.size()));
+                    if (!t.blank()) {
+                        add(file, TilePage.of(job, v, t, number++, total, file.fonts()), pictures);
+                    }
                 }
+                layouts.add(new Layout(v.painter(), v.words(), laid));
             }
-            LastPages.of(job, number, total, file.fonts()).forEach(file::add);
-            return new Print(file.bytes(), total, remarks(job, file.fonts()));
+            LastPages.of(job, number, total, file.fonts()).forEach(p -> add(file, p, pictures));
+            return new Print(file.bytes(), total, remarks(job, file.fonts()), List.copyOf(pictures), List.copyOf(layouts));
         }
+    }
+
+    private static void add(PdfFile file, Page page, List<PagePicture> pictures) {
+        file.add(page);
+        pictures.add(page.picture());
     }
 
     /** Ends with {@link SheetRefused} where nobody may drill from paper. */
