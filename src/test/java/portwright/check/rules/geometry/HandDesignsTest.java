@@ -60,7 +60,8 @@ class HandDesignsTest {
         k.shelves.add(new Shelf("shelf", ShelfShape.ROUND, len(shelf), null, null, null, null, null, len("3 in"), len("5/8 in"), TestKiln.at(0, 0),
                 posts(len(shelf).mm() / 2 - 30), len("1 in")));
         k.wallElement("E1", 100, 16, 19, 0, null).wallElement("E2", 170, 16, 19, 0, null);
-        k.fitting("thermocouple", FittingKind.THERMOCOUPLE, On.WALL, 3, TestKiln.at(0, 135), 6);
+        k.fittings.add(new portwright.model.Fitting("thermocouple", FittingKind.THERMOCOUPLE, null, null, On.WALL, 3, TestKiln.at(0, 135), TestKiln.mm(6), null, null, null, null,
+                TestKiln.mm(25), null));
         k.joints(On.FLOOR, 228.6, 114.3, Bond.HALF, 0, 57, 0).joints(On.LID, 228.6, 114.3, Bond.HALF, 0, 57, 0);
         k.burners = List.of(AtTheLimitTest.burner("inlet A", 12, 25, 12.7, 150), AtTheLimitTest.burner("inlet B", 12, 25, 12.7, 150));
         return k;
