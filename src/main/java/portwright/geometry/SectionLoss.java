@@ -3,6 +3,7 @@ package portwright.geometry;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Stream;
 import portwright.model.FittingKind;
 import portwright.model.On;
 
@@ -15,23 +16,31 @@ final class SectionLoss {
     private final double[] holeR;
     /** The first so many holes are proposed ones; the rest are there already. */
     final int proposed;
-    private final List<Strip> strips;
+    final List<Strip> strips;
     private final double[] cuts;
 
     /** A groove: its straight pieces and its share of the thickness. */
-    private record Strip(double[] ax, double[] ay, double[] bx, double[] by, double halfWidth, double factor) {}
+    record Strip(double[] ax, double[] ay, double[] bx, double[] by, double halfWidth, double factor) {}
 
     private SectionLoss(Outline slab, List<Circle> proposedHoles, List<Circle> others, List<Strip> strips) {
-        cornerX = slab.points().stream().mapToDouble(Pt::x).toArray();
-        cornerY = slab.points().stream().mapToDouble(Pt::y).toArray();
-        List<Circle> all = new ArrayList<>(proposedHoles);
-        all.addAll(others);
-        holeX = all.stream().mapToDouble(c -> c.centre().x()).toArray();
-        holeY = all.stream().mapToDouble(c -> c.centre().y()).toArray();
-        holeR = all.stream().mapToDouble(Circle::radius).toArray();
-        proposed = proposedHoles.size();
+        this(slab.points().stream().mapToDouble(Pt::x).toArray(), slab.points().stream().mapToDouble(Pt::y).toArray(),
+                both(proposedHoles, others).mapToDouble(c -> c.centre().x()).toArray(), both(proposedHoles, others).mapToDouble(c -> c.centre().y()).toArray(),
+                both(proposedHoles, others).mapToDouble(Circle::radius).toArray(), proposedHoles.size(), strips);
+    }
+
+    private SectionLoss(double[] cornerX, double[] cornerY, double[] holeX, double[] holeY, double[] holeR, int proposed, List<Strip> strips) {
+        this.cornerX = cornerX;
+        this.cornerY = cornerY;
+        this.holeX = holeX;
+        this.holeY = holeY;
+        this.holeR = holeR;
+        this.proposed = proposed;
         this.strips = strips;
         cuts = new double[cornerX.length + 2];
+    }
+
+    private static Stream<Circle> both(List<Circle> a, List<Circle> b) {
+        return Stream.concat(a.stream(), b.stream());
     }
 
     static SectionLoss of(KilnGeometry kiln, On on) {
@@ -54,6 +63,21 @@ final class SectionLoss {
             }
         }
         return new SectionLoss(kiln.slab(on), holes, others, strips);
+    }
+
+    /** The same slab seen from another origin. */
+    SectionLoss from(double x, double y) {
+        double[] back = {-x, -y};
+        List<Strip> moved = strips.stream().map(s -> new Strip(plus(s.ax, back[0]), plus(s.ay, back[1]), plus(s.bx, back[0]), plus(s.by, back[1]), s.halfWidth, s.factor)).toList();
+        return new SectionLoss(plus(cornerX, back[0]), plus(cornerY, back[1]), plus(holeX, back[0]), plus(holeY, back[1]), holeR, proposed, moved);
+    }
+
+    private static double[] plus(double[] v, double by) {
+        return Arrays.stream(v).map(x -> x + by).toArray();
+    }
+
+    int holeCount() {
+        return holeX.length;
     }
 
     double holeX(int i) {
