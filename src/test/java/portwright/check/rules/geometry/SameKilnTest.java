@@ -23,10 +23,10 @@ class SameKilnTest {
     private static final double CLOSE = 1e-9;
 
     /**
-     * The climb to the weakest line can end on a ridge below its top: over 400 kilns, floor and lid, five of 800 lines differ by more than 1e-9 in a
-     * mirror or turned, by 8.5e-7 of share at most. The first {@link #KILNS} agree to 1e-9.
+     * The weakest line is proved to 2e-7 of share and no closer: two spellings of one kiln may end on either side of a ridge within that. This is more than
+     * the 1e-9 that every other figure keeps.
      */
-    private static final double CLIMB = 1e-6;
+    private static final double CLIMB = 2e-7;
 
     private enum Change {
         SPELLING,
@@ -36,17 +36,17 @@ class SameKilnTest {
 
     @Test
     void inchesAndMillimetres() {
-        compare(Change.SPELLING, KILNS, CLOSE);
+        compare(Change.SPELLING, KILNS, CLIMB);
     }
 
     @Test
     void mirrored() {
-        compare(Change.MIRROR, KILNS, CLOSE);
+        compare(Change.MIRROR, KILNS, CLIMB);
     }
 
     @Test
     void turned() {
-        compare(Change.TURN, KILNS, CLOSE);
+        compare(Change.TURN, KILNS, CLIMB);
     }
 
     @Test
