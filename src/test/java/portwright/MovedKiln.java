@@ -40,7 +40,7 @@ public final class MovedKiln {
     private Design design(Design d) {
         Kiln k = d.kiln();
         Kiln kiln = new Kiln(shape(k.plan()), k.height(), k.wall(), slab(k.floor()), slab(k.lid()), k.leakArea(), map(k.elements(), this::element), map(k.fittings(), this::fitting),
-                k.standHeight(), k.power(), k.lossFactor());
+                k.standHeight(), k.power(), k.lossFactor(), k.elementRise());
         return new Design(d.title(), d.notes(), d.units(), kiln, map(d.shelves(), this::shelf), map(d.ports(), this::port), d.drilling(), d.burners(), d.damper(), d.supply(), d.room(), d.firing(),
                 d.limits());
     }

@@ -38,7 +38,8 @@ final class KilnReader {
         Quantity stand = f.object("stand", s -> s.quantity("height", Kind.LENGTH, Range.DISTANCE));
         Quantity power = f.quantity("power", Kind.POWER, Range.positive("0 kW"));
         Double loss = f.number("lossFactor", 0.5, 3);
-        return new Kiln(plan, height, wall, floor, lid, leak, elements, fittings, stand, power, loss);
+        Quantity rise = f.quantity("elementRise", Kind.SHARE, Range.between("0 %", "100 %"));
+        return new Kiln(plan, height, wall, floor, lid, leak, elements, fittings, stand, power, loss, rise);
     }
 
     private enum Shape implements portwright.model.Ided {

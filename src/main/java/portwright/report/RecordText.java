@@ -101,6 +101,7 @@ public final class RecordText {
         String falls = f.falls() ? " The temperature falls." : "";
         return switch (f.kind()) {
             case RELAY -> at + "nearly all element power is gone (" + lost + " missing)." + falls + " Look at relay, switch, breaker and controller, unless the kiln was switched off.";
+            case STUCK -> at + "the elements stay on above what the controller asks: a relay or contactor stuck shut. Switch off at the disconnect, not at the controller, and renew it before the next firing.";
             case ELEMENT -> at + lost + " of element power is lost from here on." + falls + " Look for a broken element, or the relay of its group; measure each element's resistance cold and unplugged.";
             case TOO_MUCH_AIR -> at + "too much air" + (f.lostW() > 0 ? ", " + lost + " of heat lost" : "") + "." + falls + " Close the damper toward the plan's setting and watch the flame at the spyhole and the CO meter.";
             case ELEMENT_OR_AIR -> at + lost + " of heat is lost from here on, with gas burning." + falls + " Either the damper stands too far open or an element is broken; a damper column in the log tells them apart.";

@@ -61,10 +61,11 @@ final class FiringCase {
             return Known.lacks(needs);
         }
         double height = geometry.height() * MM;
+        double outerHeight = height + (geometry.thickness(On.FLOOR) + geometry.thickness(On.LID)) * MM;
         double width = geometry.shortWidth() * MM;
         double inside = geometry.planAreaM2();
         List<ShellPart> parts = List.of(
-                new ShellPart("walls", List.of(wall), geometry.wallAreaM2(), geometry.wallOuter().perimeter() * MM * height,
+                new ShellPart("walls", List.of(wall), geometry.wallAreaM2(), geometry.wallOuter().perimeter() * MM * outerHeight,
                         OutsideFilm.of(Facing.SIDE, height, OutsideFilm.BRIGHT_JACKET)),
                 new ShellPart("floor", List.of(floor), inside, geometry.slab(On.FLOOR).area() * 1e-6, OutsideFilm.of(Facing.DOWN, width, OutsideFilm.BRIGHT_JACKET)),
                 new ShellPart("lid", List.of(lid), inside, geometry.slab(On.LID).area() * 1e-6, OutsideFilm.of(Facing.UP, width, OutsideFilm.BRIGHT_JACKET)));
@@ -76,7 +77,11 @@ final class FiringCase {
                 + plan.shelvesMass().si() * LoadMaterial.of("cordierite").heatCapacityJPerKgK();
         List<OpenPort> ports = geometry.holes().stream().map(this::port).toList();
         double surface = geometry.wallAreaM2() + 2 * inside;
-        return Known.of(new KilnHeat(parts, loss, capacity, surface, Elements.fresh(design.kiln().power().si()), ports, roomKelvin()));
+        return Known.of(new KilnHeat(parts, loss, capacity, surface, new Elements(design.kiln().power().si(), rise(), 1), ports, roomKelvin()));
+    }
+
+    private double rise() {
+        return design.kiln().elementRise() == null ? 0 : design.kiln().elementRise().share();
     }
 
     private OpenPort port(Hole h) {

@@ -63,7 +63,7 @@ public record RecordReview(Review review, List<FiringLog> logs, List<RecordResul
     /** The draft of a design with another leak area, m². */
     static GasExchange draft(Design design, double leakM2) {
         Kiln k = design.kiln();
-        Kiln other = new Kiln(k.plan(), k.height(), k.wall(), k.floor(), k.lid(), new Quantity(leakM2 * 1e4 + " cm2", Kind.AREA, leakM2), k.elements(), k.fittings(), k.standHeight(), k.power(), k.lossFactor());
+        Kiln other = new Kiln(k.plan(), k.height(), k.wall(), k.floor(), k.lid(), new Quantity(leakM2 * 1e4 + " cm2", Kind.AREA, leakM2), k.elements(), k.fittings(), k.standHeight(), k.power(), k.lossFactor(), k.elementRise());
         Design changed = new Design(design.title(), design.notes(), design.units(), other, design.shelves(), design.ports(), design.drilling(), design.burners(), design.damper(), design.supply(), design.room(),
                 design.firing(), design.limits());
         Known<DraftCase> draft = FireReview.draft(changed, KilnGeometry.of(changed), new Assumptions());

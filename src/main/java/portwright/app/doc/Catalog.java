@@ -82,7 +82,7 @@ public final class Catalog {
     public static FormSpec chamber() {
         return FormSpec.object("kiln", "Chamber and power", null, List.of(quantity("height", "height", Kind.LENGTH),
                 quantity("stand.height", "stand height", Kind.LENGTH), quantity("power", "electric power", Kind.POWER),
-                FieldSpec.of("lossFactor", "loss factor", Type.NUMBER, "e.g. 1.25"), quantity("leakArea", "leak area", Kind.AREA)));
+                FieldSpec.of("lossFactor", "loss factor", Type.NUMBER, "e.g. 1.25"), quantity("elementRise", "element resistance rise", Kind.SHARE), quantity("leakArea", "leak area", Kind.AREA)));
     }
 
     public static FormSpec wall() {

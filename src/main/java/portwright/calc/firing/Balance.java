@@ -42,15 +42,6 @@ final class Balance {
      * @param mostW most the elements may give, W
      */
     void advance(double dt, double targetK, double mostW, FlowCurve flow) {
-        solve(dt, targetK, 0, mostW, flow);
-    }
-
-    /** Tries a step that ends at a temperature whatever heat that takes, below zero too. */
-    void follow(double dt, double targetK, FlowCurve flow) {
-        solve(dt, targetK, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, flow);
-    }
-
-    private void solve(double dt, double targetK, double leastW, double mostW, FlowCurve flow) {
         double guess = chamberK;
         double loadGuess = loadK;
         double per = 1 / dt;
@@ -77,7 +68,7 @@ final class Balance {
             double radiationAt = flow.radiationW(guess);
             a += radiationSlope - flowSlope;
             b += flowAt - flowSlope * guess - radiationAt + radiationSlope * guess;
-            powerW = Double.isNaN(targetK) ? mostW : Math.max(leastW, Math.min(mostW, a * targetK - b));
+            powerW = Double.isNaN(targetK) ? mostW : Math.max(0, Math.min(mostW, a * targetK - b));
             nextChamberK = (b + powerW) / a;
             nextLoadK = cl + h > 0 ? (cl * loadK + h * nextChamberK) / (cl + h) : nextChamberK;
             flowHeatW = flowAt + flowSlope * (nextChamberK - guess);

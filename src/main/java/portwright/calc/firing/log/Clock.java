@@ -12,12 +12,14 @@ import java.util.regex.Pattern;
  * @param seconds since midnight, since the start, or since 1970 where a date stands beside it
  * @param colon written with colons
  * @param half AM or PM stood beside it
- * @param dated an ISO date stood beside it
+ * @param dated a date stood beside it
  */
 record Clock(double seconds, boolean colon, boolean half, boolean dated) {
     private static final Pattern COLON = Pattern.compile("(\\d{1,3}):(\\d{1,2})(?::(\\d{1,2}(?:[.,]\\d+)?))?\\s*([ap])?\\.?\\s*m?\\.?(?:z|[+-]\\d\\d:?\\d\\d)?$");
     private static final Pattern HALF = Pattern.compile("(\\d{1,2})\\s*([ap])\\.?m\\.?$");
     private static final Pattern ISO = Pattern.compile("(\\d{4})-(\\d{1,2})-(\\d{1,2})");
+    private static final Pattern POINTS = Pattern.compile("(?<![\\d.])(\\d{1,2})\\.(\\d{1,2})\\.(\\d{4}|\\d{2})(?![\\d.])");
+    private static final Pattern SLASHES = Pattern.compile("(?<![\\d/])(\\d{1,2})/(\\d{1,2})/(\\d{4}|\\d{2})(?![\\d/])");
     private static final Pattern LONG = Pattern.compile("(?:(\\d+(?:[.,]\\d+)?)\\s*h(?:ours?|rs?)?)?\\s*(?:(\\d+(?:[.,]\\d+)?)\\s*(?:m(?:in(?:utes?)?)?)?)?\\s*(?:(\\d+)\\s*s(?:ec)?)?");
 
     /** Reads a time; null when it is none. A bare number needs the column's unit. */
@@ -64,13 +66,28 @@ record Clock(double seconds, boolean colon, boolean half, boolean dated) {
         return half == null ? h : h % 12 + (half.equals("p") ? 12 : 0);
     }
 
+    /** Seconds to midnight of a date: year first with dashes, day first with points; with slashes month first unless that is above 12. */
     private static double day(String text) {
-        Matcher m = ISO.matcher(text);
-        if (!m.find()) {
-            return Double.NaN;
+        Matcher iso = ISO.matcher(text);
+        Matcher points = POINTS.matcher(text);
+        Matcher slashes = SLASHES.matcher(text);
+        if (iso.find()) {
+            return day(iso.group(1), iso.group(2), iso.group(3));
         }
+        if (points.find()) {
+            return day(points.group(3), points.group(2), points.group(1));
+        }
+        if (slashes.find()) {
+            boolean dayFirst = Integer.parseInt(slashes.group(1)) > 12;
+            return day(slashes.group(3), slashes.group(dayFirst ? 2 : 1), slashes.group(dayFirst ? 1 : 2));
+        }
+        return Double.NaN;
+    }
+
+    private static double day(String year, String month, String day) {
+        int y = Integer.parseInt(year);
         try {
-            return LocalDate.of(Integer.parseInt(m.group(1)), Integer.parseInt(m.group(2)), Integer.parseInt(m.group(3))).toEpochDay() * 86400.0;
+            return LocalDate.of(y < 100 ? 2000 + y : y, Integer.parseInt(month), Integer.parseInt(day)).toEpochDay() * 86400.0;
         } catch (DateTimeException e) {
             return Double.NaN;
         }

@@ -7,7 +7,8 @@ import portwright.calc.firing.Step;
 
 /**
  * Faults that a record shows. Limits are this project's judgement, set on simulated records with planted faults; a level that is off
- * from the start is no proof of a fault, since loss and load are known to ±20 % at best: a change within one record is.
+ * from the start is no proof of a fault, since loss and load are known to ±20 % at best, unless a quarter of the power and more is
+ * missing; a change within one record is.
  */
 final class Diagnosis {
     private static final double GONE = 0.15;
@@ -15,16 +16,27 @@ final class Diagnosis {
     private static final double CHANGE = 0.10;
     private static final double LASTING = 0.08;
     private static final double WEAK = 0.17;
+    /** Missing beyond what loss, load and voltage can explain together: a circuit is out. */
+    private static final double CIRCUIT = 0.24;
+    private static final double GIVEN_UP_S = 1800;
     private static final double LEAN = 0.10;
     private static final int LEAN_FOR = 4;
+    private static final double STUCK_POWER = 0.8;
+    private static final double STUCK_K_PER_S = 25 / 3600.0;
+    private static final double STUCK_HOLD_K = 10;
+    private static final int STUCK_FOR = 3;
     private static final int WINDOW = 10;
     private static final int LEAST = 4;
+    /** Smoothing carries the edge of a loss this many intervals forward. */
+    private static final int EDGE = 3;
     private static final int GAS_SOON = 4;
     private static final double AT_GAS_ON_S = 1200;
     private static final double FALL_K_PER_S = -3 / 3600.0;
 
     private final Followed f;
     private final List<LogFinding> out = new ArrayList<>();
+    /** What lies behind this interval is not looked at: the kiln is off for good. */
+    private int end;
 
     private Diagnosis(Followed f) {
         this.f = f;
@@ -35,10 +47,20 @@ final class Diagnosis {
     }
 
     private List<LogFinding> run() {
-        boolean gone = relay();
+        int gone = relay();
+        boolean toEnd = gone >= 0 && lastsToEnd(gone);
+        end = toEnd ? Math.max(0, gone - EDGE) : f.intervals();
+        stuck();
         boolean lean = lean();
-        if (!gone && !change(lean) && !lean) {
+        if (!change(lean) && !lean) {
             weak();
+        }
+        // Somebody switches off a kiln that has long been short of power: that is no second fault.
+        boolean givenUp = toEnd && out.stream().anyMatch(x -> x.kind() == LogFinding.Kind.ELEMENT && x.timeS() < f.grid.timeS()[gone] - GIVEN_UP_S);
+        if (gone >= 0 && !givenUp) {
+            out.removeIf(x -> x.kind() == LogFinding.Kind.ELEMENT || x.kind() == LogFinding.Kind.ELEMENT_OR_AIR || x.kind() == LogFinding.Kind.WEAK
+                    || x.kind() == LogFinding.Kind.TOO_MUCH_AIR && !lean);
+            add(LogFinding.Kind.RELAY, gone, f.asked[gone] - f.logged.get(gone).neededW());
         }
         f.offsets.stream().max(Comparator.comparingDouble(o -> Math.abs(o.offsetK()))).filter(o -> Math.abs(o.offsetK()) >= ConeCheck.TELLS_K)
                 .ifPresent(o -> out.add(new LogFinding(LogFinding.Kind.THERMOCOUPLE, o.timeS(), o.readingK(), Double.NaN, o.offsetK(), false)));
@@ -46,26 +68,69 @@ final class Diagnosis {
         return out;
     }
 
-    /** Two intervals in a row with hardly any power where the step asks for plenty. */
-    private boolean relay() {
-        double full = f.c.kiln().elements().fullW();
+    /** First of two intervals in a row with hardly any power where the step asks for plenty; −1 for none. */
+    private int relay() {
         int run = 0;
         for (int i = 0; i < f.intervals(); i++) {
-            boolean gone = f.asked[i] > ASKED_LEAST * full && f.logged.get(i).neededW() < GONE * full;
-            run = gone ? run + 1 : 0;
+            run = gone(i) ? run + 1 : 0;
             if (run == 2) {
-                add(LogFinding.Kind.RELAY, i - 1, f.asked[i] - f.logged.get(i).neededW());
-                return true;
+                return i - 1;
             }
         }
-        return false;
+        return -1;
+    }
+
+    private boolean gone(int i) {
+        double full = f.c.kiln().elements().fullW();
+        return f.asked[i] > ASKED_LEAST * full && f.logged.get(i).neededW() < GONE * full;
+    }
+
+    private boolean lastsToEnd(int from) {
+        double full = f.c.kiln().elements().fullW();
+        for (int i = from; i < f.intervals(); i++) {
+            if (f.logged.get(i).neededW() > 2 * GONE * full) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Nearly full power while the climb runs over the controller's rate, or a hold runs away. */
+    private void stuck() {
+        int run = 0;
+        for (int i = 0; i < f.intervals(); i++) {
+            boolean over = ahead(i) && f.logged.get(i).neededW() > STUCK_POWER * f.c.kiln().elements().fullW();
+            run = over ? run + 1 : 0;
+            if (run == STUCK_FOR) {
+                add(LogFinding.Kind.STUCK, i - STUCK_FOR + 1, Double.NaN);
+                return;
+            }
+        }
+    }
+
+    private boolean ahead(int i) {
+        int s = f.tracker.step[i];
+        if (s < 0 || f.tracker.step[Math.max(0, i - 1)] != s) {
+            return false;
+        }
+        Step step = f.c.steps().get(s);
+        if (!step.electric() || !Double.isNaN(step.elementShare())) {
+            return false;
+        }
+        double start = f.kelvin[f.tracker.begin[s]];
+        double climb = f.grid.climbKPerS()[i];
+        if (step.goal() instanceof Step.Hold) {
+            return f.kelvin[i] > start + STUCK_HOLD_K && climb > STUCK_K_PER_S / 2;
+        }
+        boolean falls = step.goal() instanceof Step.To t && t.temperatureK() < start;
+        return !falls && Double.isFinite(step.rateKPerS()) && climb > step.rateKPerS() + STUCK_K_PER_S;
     }
 
     /** The strongest lasting drop of power. */
     private boolean change(boolean lean) {
         int best = -1;
         double most = CHANGE;
-        for (int i = 1; i < f.intervals(); i++) {
+        for (int i = 1; i < end; i++) {
             double d = contrast(i, false);
             if (d > most && lasting(i) > LASTING) {
                 most = d;
@@ -107,12 +172,12 @@ final class Diagnosis {
 
     private double lasting(int i) {
         List<Double> before = told(i - WINDOW, i - 1, false);
-        return Followed.median(told(i + 1, f.intervals() - 1, false)) - Followed.median(before);
+        return Followed.median(told(i + 1, end - 1, false)) - Followed.median(before);
     }
 
     private List<Double> told(int from, int to, boolean logged) {
         List<Double> out = new ArrayList<>();
-        for (int i = Math.max(0, from); i <= Math.min(f.intervals() - 1, to); i++) {
+        for (int i = Math.max(0, from); i <= Math.min(end - 1, to); i++) {
             if (!Double.isNaN(f.asked[i])) {
                 out.add(f.missing(i, logged));
             }
@@ -139,11 +204,21 @@ final class Diagnosis {
     }
 
     private void weak() {
-        double m = Followed.median(told(0, f.intervals() - 1, true));
-        long n = told(0, f.intervals() - 1, true).size();
-        if (n >= LEAST && m > WEAK) {
-            out.add(new LogFinding(LogFinding.Kind.WEAK, 0, Double.NaN, m * f.c.kiln().elements().fullW(), Double.NaN, false));
+        List<Double> told = told(0, end - 1, true);
+        double m = Followed.median(told);
+        double full = f.c.kiln().elements().fullW();
+        if (told.size() < LEAST || !(m > WEAK)) {
+            return;
         }
+        if (m < CIRCUIT) {
+            out.add(new LogFinding(LogFinding.Kind.WEAK, 0, Double.NaN, m * full, Double.NaN, false));
+            return;
+        }
+        int i = 0;
+        while (Double.isNaN(f.asked[i]) || f.missing(i, true) < WEAK) {
+            i++;
+        }
+        add(f.damperLogged || !f.gasOn(i) ? LogFinding.Kind.ELEMENT : LogFinding.Kind.ELEMENT_OR_AIR, i, m * full);
     }
 
     private void add(LogFinding.Kind kind, int i, double lostW) {

@@ -15,6 +15,8 @@ public record LogFinding(Kind kind, double timeS, double kelvin, double lostW, d
     public enum Kind {
         /** Nearly all element power is gone, once or in spells: relay, switch, breaker or controller. */
         RELAY,
+        /** The elements stay on above what the controller asks: a relay or contactor stuck shut. */
+        STUCK,
         /** A lasting share of the power goes from one moment on: an element, or the relay of its group. */
         ELEMENT,
         /** Heat goes when air comes: damper too far open, or less gas than the design says. */
