@@ -66,6 +66,13 @@ class LogParserTest {
     }
 
     @Test
+    void datesWithPointsAndSlashes() {
+        row(LogParser.parse("date;time;temp C\n31.12.2025;23:30;20\n01.01.2026;00:30;120\n"), 1, 3600, 120);
+        row(LogParser.parse("timestamp,temp C\n12/31/2025 11:30 PM,20\n1/1/2026 12:30 AM,120\n"), 1, 3600, 120);
+        row(LogParser.parse("timestamp,temp C\n31/12/25 23:30,20\n01/01/26 00:30,120\n"), 1, 3600, 120);
+    }
+
+    @Test
     void minutesAndWords() {
         row(LogParser.parse("time (min),temp °C\n0,20\n90,200\n"), 1, 5400, 200);
         row(LogParser.parse("time,temp °C\n0 h,20\n2 h 30 min,200\n"), 1, 9000, 200);
