@@ -1,11 +1,12 @@
 package portwright.app;
 
-import javafx.scene.layout.Region;
+
 import portwright.app.doc.Catalog;
 import portwright.app.doc.Document;
 import portwright.app.doc.Step;
 import portwright.app.step.FiringStep;
-import portwright.app.step.FormStep;
+import portwright.app.doc.PaperModel;
+import portwright.app.step.PaperStep;
 import portwright.app.step.GasStep;
 import portwright.app.step.RoomStep;
 import portwright.app.step.StepView;
@@ -19,7 +20,7 @@ final class Steps {
             case GAS -> new GasStep(doc, Catalog.burners(), Catalog.damper());
             case ROOM -> new RoomStep(doc, Catalog.room(), Catalog.supply());
             case FIRING -> new FiringStep(doc, Catalog.firing());
-            default -> new FormStep(doc, new Region());
+            default -> new PaperStep(doc, new PaperModel(doc, javafx.application.Platform::runLater));
         };
     }
 }

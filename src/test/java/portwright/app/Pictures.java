@@ -88,7 +88,7 @@ public final class Pictures {
                 holder.doc.select(p == Picture.FLOOR_HOT ? holder.doc.design().ports().get(0).name() : null);
             }
         });
-        for (int i = 0; i < 3; i++) {
+        for (int i = 0; i < (step == Step.PAPER ? 100 : 3); i++) {
             Toolkit.run(() -> holder.scene.getRoot().layout());
             pause(120);
         }

@@ -220,6 +220,11 @@ public final class MainView extends Pane {
         requestLayout();
     }
 
+    /** Puts the keys on the board. */
+    public void focusBoard() {
+        board.requestFocus();
+    }
+
     @Override
     protected void layoutChildren() {
         double w = getWidth();

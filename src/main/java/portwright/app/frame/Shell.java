@@ -106,6 +106,7 @@ public final class Shell {
         stage.focusedProperty().addListener((o, a, b) -> watchDisk());
         state();
         stage.show();
+        view.focusBoard();
         doc.start();
     }
 

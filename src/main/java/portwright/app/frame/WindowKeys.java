@@ -5,7 +5,6 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import portwright.app.doc.Document;
 import portwright.app.doc.Step;
-import portwright.app.step.PaperKeys;
 import portwright.app.step.PortsStep;
 
 /** Keys that work everywhere in the window; letters only outside of text fields. */
@@ -53,9 +52,6 @@ final class WindowKeys {
             e.consume();
         } else if (!typing && e.getCode() == KeyCode.U) {
             view.rail().turnUnits();
-            e.consume();
-        } else if (!typing && e.getCode() == KeyCode.G && view.stepView(view.step()) instanceof PaperKeys p) {
-            p.shiftGrid();
             e.consume();
         } else if (e.getCode() == KeyCode.ENTER && view.board().isFocused() && view.stepView(view.step()) instanceof PortsStep p) {
             p.editFirst();

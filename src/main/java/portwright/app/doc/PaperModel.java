@@ -1,0 +1,216 @@
+package portwright.app.doc;
+
+import java.util.concurrent.Executor;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import portwright.check.CheckResult;
+import portwright.review.Review;
+import portwright.sheet.CardBuilder;
+import portwright.sheet.CardData;
+import portwright.sheet.ContentMark;
+import portwright.sheet.FiringCard;
+import portwright.sheet.PagePicture;
+import portwright.sheet.Paper;
+import portwright.sheet.SheetBook;
+import portwright.sheet.SheetOptions;
+import portwright.sheet.SheetRefused;
+import portwright.units.Format;
+import portwright.units.Kind;
+import portwright.units.Quantity;
+import portwright.units.QuantityException;
+
+/** What will be printed: paper, parts, faces, the printer's correction, and the pages as made off the window's thread. */
+public final class PaperModel {
+    /** True length of the bars on every sheet, mm. */
+    public static final double BAR_MM = 100;
+
+    private final Document doc;
+    private final Executor ui;
+    private final ExecutorService worker = Executors.newSingleThreadExecutor(r -> {
+        Thread t = new Thread(r, "portwright paper");
+        t.setDaemon(true);
+        return t;
+    });
+    private String paper = "a4";
+    private SheetOptions.Part part = SheetOptions.Part.ALL;
+    private SheetOptions.Side face = SheetOptions.Side.BOTH;
+    private String across = "100 mm";
+    private String down = "100 mm";
+    private long wanted;
+    private Pages pages;
+    private Runnable listener = () -> {};
+
+    /**
+     * What came of it.
+     *
+     * @param print null when refused
+     * @param refused why nothing prints; null when it does
+     * @param preview struck-through pages to look at when refused by a stop; else the print
+     * @param card the firing card
+     * @param cardRefused why the card does not print; null when it does
+     * @param cardPdf its bytes; null when refused
+     * @param mark content mark in words
+     * @param kiln shapes that the pages show
+     */
+    public record Pages(SheetBook.Print print, String refused, SheetBook.Print preview, PagePicture card, String cardRefused, byte[] cardPdf, String mark,
+            portwright.geometry.KilnGeometry kiln) {}
+
+    public PaperModel(Document doc, Executor ui) {
+        this.doc = doc;
+        this.ui = ui;
+    }
+
+    public void listen(Runnable run) {
+        listener = run;
+    }
+
+    /** The pages made last; null before the first. */
+    public Pages pages() {
+        return pages;
+    }
+
+    public String paper() {
+        return paper;
+    }
+
+    /** Sets the paper; answers why it cannot be one, else null. */
+    public String paper(String text) {
+        try {
+            paper = Paper.parse(text).name();
+            make();
+            return null;
+        } catch (IllegalArgumentException e) {
+            return e.getMessage();
+        }
+    }
+
+    public SheetOptions.Part part() {
+        return part;
+    }
+
+    public void part(SheetOptions.Part p) {
+        part = p;
+        make();
+    }
+
+    public SheetOptions.Side face() {
+        return face;
+    }
+
+    public void face(SheetOptions.Side f) {
+        face = f;
+        make();
+    }
+
+    public String across() {
+        return across;
+    }
+
+    public String down() {
+        return down;
+    }
+
+    /** Takes what the steel rule read on the bars; answers what is wrong, else null. */
+    public String measured(boolean acrossBar, String text) {
+        String wrong = wrong(text);
+        if (wrong != null) {
+            return wrong;
+        }
+        if (acrossBar) {
+            across = text.strip();
+        } else {
+            down = text.strip();
+        }
+        make();
+        return null;
+    }
+
+    private static String wrong(String text) {
+        double mm;
+        try {
+            mm = Quantity.parse(text.strip(), Kind.LENGTH).mm();
+        } catch (QuantityException e) {
+            return e.getMessage();
+        }
+        double off = mm > 0 ? BAR_MM / mm - 1 : 1;
+        return Math.abs(off) > SheetOptions.LARGEST_CORRECTION ? "Your bar is off by " + Format.plain(Math.abs(mm - BAR_MM), 1) + " %. More than 1.5 % is not corrected: mend the printer's scaling first." : null;
+    }
+
+    /** True over printed length. */
+    public double factor(boolean acrossBar) {
+        return BAR_MM / Quantity.parse(acrossBar ? across : down, Kind.LENGTH).mm();
+    }
+
+    /** What the bar measured, mm. */
+    public double measuredMm(boolean acrossBar) {
+        return Quantity.parse(acrossBar ? across : down, Kind.LENGTH).mm();
+    }
+
+    private SheetOptions options(boolean despite) {
+        return new SheetOptions(Paper.parse(paper), part, face, factor(true), factor(false), despite);
+    }
+
+    /** Starts making the pages anew; an older run is dropped. */
+    public void make() {
+        long mine = ++wanted;
+        CheckResult result = doc.result();
+        Review review = doc.review();
+        String title = doc.text().get("title").orElse("design");
+        worker.submit(() -> {
+            Pages made = safely(result, review, title);
+            ui.execute(() -> {
+                if (mine == wanted) {
+                    pages = made;
+                    listener.run();
+                }
+            });
+        });
+    }
+
+    private Pages safely(CheckResult result, Review review, String title) {
+        try {
+            return pages(result, review, title);
+        } catch (RuntimeException e) {
+            return new Pages(null, "The pages could not be laid out: " + e + ". Report it with the design file.", null, null, "The card waits for the pages.", null, "", review.geometry());
+        }
+    }
+
+    private Pages pages(CheckResult result, Review review, String title) {
+        SheetBook.Print print = null;
+        SheetBook.Print preview = null;
+        String refused = null;
+        try {
+            print = SheetBook.print(result, review.geometry(), title, options(false));
+            preview = print;
+        } catch (SheetRefused | IllegalArgumentException e) {
+            refused = words(e.getMessage());
+            try {
+                preview = SheetBook.print(result, review.geometry(), title, options(true));
+            } catch (SheetRefused | IllegalArgumentException nothing) {
+                preview = null;
+            }
+        }
+        PagePicture card = null;
+        byte[] cardPdf = null;
+        String cardRefused = null;
+        ContentMark mark = ContentMark.of(review.design());
+        try {
+            CardData data = CardBuilder.of(result, review.design(), review.fire() == null ? CardBuilder.Computed.none() : CardBuilder.Computed.of(review));
+            card = FiringCard.picture(data, Paper.parse(paper), mark);
+            cardPdf = FiringCard.print(data, Paper.parse(paper), mark, false);
+        } catch (SheetRefused | IllegalArgumentException e) {
+            cardRefused = words(e.getMessage());
+        }
+        return new Pages(print, refused, preview, card, cardRefused, cardPdf, mark.words(), review.geometry());
+    }
+
+    /** The command line's advice has no place in the window. */
+    private static String words(String message) {
+        return message == null ? "" : message.replaceAll(", or add --despite-stops[^.]*\\.", ".");
+    }
+
+    /** Ends the work. */
+    public void close() {
+        worker.shutdownNow();
+    }
+}

@@ -1,0 +1,72 @@
+package portwright.app.part;
+
+import java.util.function.Function;
+import java.util.function.Supplier;
+import javafx.geometry.Pos;
+import javafx.scene.control.Label;
+import javafx.scene.control.TextField;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+
+/** A field that is no field of the design: takes a text or says what is wrong with it. */
+public final class PlainField extends VBox {
+    private final TextField input = new TextField();
+    private final Label aside = new Label();
+    private final Label note = new Label();
+    private final HBox box = new HBox(input, aside);
+    private final Function<String, String> take;
+    private final Supplier<String> words;
+
+    /**
+     * @param take answers what is wrong, else null
+     * @param words shown at the right end
+     */
+    public PlainField(String label, String text, Function<String, String> take, Supplier<String> words) {
+        this.take = take;
+        this.words = words;
+        setSpacing(3);
+        Label name = new Label(label);
+        name.getStyleClass().add("field-name");
+        name.setMinWidth(86);
+        name.setLabelFor(input);
+        input.setText(text);
+        input.setAccessibleText(label);
+        input.setOnAction(e -> commit());
+        input.focusedProperty().addListener((o, was, is) -> {
+            if (!is) {
+                commit();
+            }
+        });
+        HBox.setHgrow(input, Priority.ALWAYS);
+        aside.getStyleClass().add("aside");
+        aside.setMinWidth(USE_PREF_SIZE);
+        aside.setText(words.get());
+        box.getStyleClass().add("field");
+        box.setAlignment(Pos.CENTER_LEFT);
+        HBox.setHgrow(box, Priority.ALWAYS);
+        HBox row = new HBox(4, name, box);
+        row.setAlignment(Pos.CENTER_LEFT);
+        note.getStyleClass().add("field-note");
+        note.setWrapText(true);
+        note.setMinHeight(USE_PREF_SIZE);
+        getChildren().add(row);
+    }
+
+    private void commit() {
+        String wrong = take.apply(input.getText());
+        box.getStyleClass().remove("wrong");
+        getChildren().remove(note);
+        if (wrong != null) {
+            box.getStyleClass().add("wrong");
+            note.setText(wrong);
+            getChildren().add(note);
+        }
+        aside();
+    }
+
+    /** Shows the words at the right end anew. */
+    public void aside() {
+        aside.setText(words.get());
+    }
+}

@@ -1,0 +1,205 @@
+package portwright.app.step;
+
+import java.io.File;
+import java.io.IOException;
+import java.util.List;
+import javafx.geometry.Pos;
+import javafx.print.JobSettings;
+import javafx.print.PageLayout;
+import javafx.print.PageOrientation;
+import javafx.print.Paper;
+import javafx.print.Printer;
+import javafx.print.PrinterJob;
+import javafx.scene.Group;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.Label;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.VBox;
+import javafx.scene.transform.Translate;
+import javafx.stage.FileChooser;
+import portwright.app.doc.Document;
+import portwright.app.doc.PaperModel;
+import portwright.app.paint.ShapePen;
+import portwright.app.part.CorrectionGauge;
+import portwright.app.part.FormView;
+import portwright.app.part.PlainField;
+import portwright.app.part.SlipView;
+import portwright.sheet.AtomicFile;
+import portwright.sheet.PagePicture;
+import portwright.sheet.SheetOptions;
+
+/** Paper step: choose paper and parts, correct the printer, save or print. */
+public final class PaperStep implements StepView {
+    private final Document doc;
+    private final PaperModel model;
+    private final PaperBoard board;
+    private final VBox side = new VBox(10);
+    private final VBox messages = new VBox(8);
+    private final CorrectionGauge gauge;
+    private final Label sheets = new Label();
+    private final PlainField across;
+    private final PlainField down;
+    private final Button save = big("Save PDF", true);
+    private final Button print = big("Print at 100 %", false);
+    private final Button card = big("Save card", false);
+
+    public PaperStep(Document doc, PaperModel model) {
+        this.doc = doc;
+        this.model = model;
+        board = new PaperBoard(model);
+        gauge = new CorrectionGauge(model);
+        across = new PlainField("across", model.across(), t -> model.measured(true, t), () -> factor(true));
+        down = new PlainField("down", model.down(), t -> model.measured(false, t), () -> factor(false));
+        sheets.getStyleClass().addAll("muted", "slip-text");
+        VBox options = FormView.ticket("Sheets", "", new PlainField("paper", model.paper(), model::paper, () -> ""), choice("parts", List.of("all", "floor", "lid", "wall"), v -> model.part(SheetOptions.Part.valueOf(v.toUpperCase(java.util.Locale.ROOT)))),
+                choice("faces", List.of("both", "hot", "cold"), v -> model.face(SheetOptions.Side.valueOf(v.toUpperCase(java.util.Locale.ROOT)))), sheets);
+        Label ask = new Label("What does your steel rule read on the 100 mm bars?");
+        ask.setWrapText(true);
+        ask.getStyleClass().addAll("muted", "slip-text");
+        VBox correction = FormView.ticket("Printer correction", "", ask, across, down, gauge);
+        HBox buttons = new HBox(10, save, print);
+        HBox.setHgrow(save, Priority.ALWAYS);
+        HBox.setHgrow(print, Priority.ALWAYS);
+        save.setOnAction(e -> savePdf());
+        card.setOnAction(e -> saveCard());
+        print.setOnAction(e -> print());
+        side.getChildren().addAll(options, correction, buttons, card, messages);
+        model.listen(this::made);
+    }
+
+    private String factor(boolean acrossBar) {
+        return String.format(java.util.Locale.ROOT, "× %.4f", model.factor(acrossBar));
+    }
+
+    private static Button big(String words, boolean main) {
+        Button b = new Button(words);
+        b.getStyleClass().setAll(main ? List.of("main-button") : List.of("plain-button", "tall-button"));
+        b.setMaxWidth(Double.MAX_VALUE);
+        b.setMinHeight(48);
+        return b;
+    }
+
+    private static Node choice(String label, List<String> words, java.util.function.Consumer<String> take) {
+        Label name = new Label(label);
+        name.getStyleClass().add("field-name");
+        name.setMinWidth(86);
+        ComboBox<String> box = new ComboBox<>();
+        box.getItems().setAll(words);
+        box.setValue(words.get(0));
+        box.getStyleClass().add("choice");
+        box.setMaxWidth(Double.MAX_VALUE);
+        box.setAccessibleText(label);
+        box.valueProperty().addListener((o, a, b) -> take.accept(b));
+        HBox frame = new HBox(box);
+        frame.getStyleClass().add("field");
+        frame.setAlignment(Pos.CENTER_LEFT);
+        HBox.setHgrow(frame, Priority.ALWAYS);
+        HBox.setHgrow(box, Priority.ALWAYS);
+        HBox row = new HBox(4, name, frame);
+        row.setAlignment(Pos.CENTER_LEFT);
+        return row;
+    }
+
+    private void made() {
+        PaperModel.Pages p = model.pages();
+        board.repaint();
+        gauge.repaint();
+        across.aside();
+        down.aside();
+        boolean ok = p.print() != null;
+        save.setDisable(!ok);
+        print.setDisable(!ok);
+        card.setDisable(p.cardPdf() == null);
+        sheets.setText(p.preview() == null ? "" : p.preview().sheets() + " sheets, overlap 12 mm, content mark " + p.mark());
+        messages.getChildren().clear();
+        if (!ok) {
+            messages.getChildren().add(SlipView.caution("The template does not print", p.refused()));
+        } else {
+            messages.getChildren().add(SlipView.clear("No stop: the template prints", "A stop strikes every sheet through and takes the awl dots off.", null));
+        }
+        if (p.cardRefused() != null) {
+            messages.getChildren().add(SlipView.caution("The firing card does not print", p.cardRefused()));
+        }
+        messages.getChildren().add(SlipView.note("Offer up before drilling", "Hold the real burner to the paper hole first."));
+    }
+
+    private File ask(String title, String name) {
+        FileChooser c = new FileChooser();
+        c.setTitle(title);
+        c.setInitialFileName(name);
+        c.getExtensionFilters().add(new FileChooser.ExtensionFilter("PDF", "*.pdf"));
+        return c.showSaveDialog(board.getScene().getWindow());
+    }
+
+    private void savePdf() {
+        File f = ask("Save the drilling template", "template.pdf");
+        if (f != null) {
+            write(f, model.pages().print().pdf());
+        }
+    }
+
+    private void saveCard() {
+        File f = ask("Save the firing card", "firing-card.pdf");
+        if (f != null) {
+            write(f, model.pages().cardPdf());
+        }
+    }
+
+    /** Writes a PDF and says so. */
+    public void write(File f, byte[] pdf) {
+        try {
+            AtomicFile.write(f.toPath(), pdf);
+            messages.getChildren().add(0, SlipView.clear("Saved " + f.getName(), "Print at 100 %, never fit to page. Measure the bars.", null));
+        } catch (IOException e) {
+            messages.getChildren().add(0, SlipView.caution("Not saved", f.getName() + " is not written: " + e.getMessage() + ". No file was left."));
+        }
+    }
+
+    private void print() {
+        PrinterJob job = Printer.getDefaultPrinter() == null ? null : PrinterJob.createPrinterJob();
+        if (job == null) {
+            messages.getChildren().add(0, SlipView.caution("No printer is set up here", "Save the PDF and print it at 100 % from another machine."));
+            return;
+        }
+        JobSettings set = job.getJobSettings();
+        portwright.sheet.Paper want = portwright.sheet.Paper.parse(model.paper());
+        Paper paper = job.getPrinter().getPrinterAttributes().getSupportedPapers().stream()
+                .filter(x -> Math.abs(x.getWidth() - want.widthMm() * 72 / 25.4) < 2 && Math.abs(x.getHeight() - want.heightMm() * 72 / 25.4) < 2).findFirst().orElse(null);
+        if (paper == null) {
+            messages.getChildren().add(0, SlipView.caution("The printer has no " + want.words(), "Choose a paper of the printer, or save the PDF."));
+            return;
+        }
+        PageLayout page = job.getPrinter().createPageLayout(paper, PageOrientation.PORTRAIT, Printer.MarginType.HARDWARE_MINIMUM);
+        set.setPageLayout(page);
+        set.setJobName(doc.text().get("title").orElse("template"));
+        if (job.showPrintDialog(board.getScene().getWindow())) {
+            PageLayout used = set.getPageLayout();
+            for (PagePicture pic : model.pages().print().pictures()) {
+                Group g = ShapePen.of(pic);
+                g.getTransforms().add(new Translate(-used.getLeftMargin(), -used.getTopMargin()));
+                job.printPage(used, new Group(g));
+            }
+            job.endJob();
+        }
+    }
+
+    @Override
+    public Node board() {
+        return board;
+    }
+
+    @Override
+    public List<Node> tickets() {
+        return List.of(side);
+    }
+
+    @Override
+    public void changed(Document.Change change) {
+        if (change == Document.Change.CHECK && !doc.checking() || change == Document.Change.DESIGN && model.pages() == null) {
+            model.make();
+        }
+    }
+}
