@@ -123,7 +123,7 @@ public final class Catalog {
 
     public static FormSpec shelves() {
         return FormSpec.list("shelves", "Shelves",
-                "{\"name\": \"{name}\", \"shape\": \"round\", \"diameter\": \"{14 in|350 mm}\", \"height\": \"{3 in|75 mm}\", \"thickness\": \"{5/8 in|16 mm}\", \"at\": [\"{0 in|0 mm}\", \"{0 in|0 mm}\"]}",
+                "{\"name\": \"{name}\", \"shape\": \"round\", \"diameter\": \"{7 in|180 mm}\", \"height\": \"{3 in|75 mm}\", \"thickness\": \"{5/8 in|16 mm}\", \"at\": [\"{0 in|0 mm}\", \"{0 in|0 mm}\"]}",
                 List.of(text("name", "name"), word("shape", "shape", ShelfShape.class), quantity("diameter", "diameter", Kind.LENGTH),
                         FieldSpec.of("sides", "sides", Type.WHOLE, "e.g. 8"), quantity("acrossFlats", "across flats", Kind.LENGTH),
                         quantity("width", "width", Kind.LENGTH), quantity("depth", "depth", Kind.LENGTH), quantity("turn", "turn", Kind.ANGLE),

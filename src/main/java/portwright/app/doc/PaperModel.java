@@ -50,8 +50,10 @@ public final class PaperModel {
      * @param cardRefused why the card does not print; null when it does
      * @param cardPdf its bytes; null when refused
      * @param mark content mark in words
+     * @param kiln shapes that the pages show
      */
-    public record Pages(SheetBook.Print print, String refused, SheetBook.Print preview, PagePicture card, String cardRefused, byte[] cardPdf, String mark) {}
+    public record Pages(SheetBook.Print print, String refused, SheetBook.Print preview, PagePicture card, String cardRefused, byte[] cardPdf, String mark,
+            portwright.geometry.KilnGeometry kiln) {}
 
     public PaperModel(Document doc, Executor ui) {
         this.doc = doc;
@@ -169,7 +171,7 @@ public final class PaperModel {
         try {
             return pages(result, review, title);
         } catch (RuntimeException e) {
-            return new Pages(null, "The pages could not be laid out: " + e + ". Report it with the design file.", null, null, "The card waits for the pages.", null, "");
+            return new Pages(null, "The pages could not be laid out: " + e + ". Report it with the design file.", null, null, "The card waits for the pages.", null, "", review.geometry());
         }
     }
 
@@ -199,7 +201,7 @@ public final class PaperModel {
         } catch (SheetRefused | IllegalArgumentException e) {
             cardRefused = words(e.getMessage());
         }
-        return new Pages(print, refused, preview, card, cardRefused, cardPdf, mark.words());
+        return new Pages(print, refused, preview, card, cardRefused, cardPdf, mark.words(), review.geometry());
     }
 
     /** The command line's advice has no place in the window. */

@@ -17,6 +17,9 @@ import portwright.app.paint.Say;
 import portwright.app.part.PaintedRegion;
 import portwright.drawing.Box;
 import portwright.drawing.Ink;
+import portwright.drawing.PartLook;
+import portwright.drawing.PartPainter;
+import portwright.geometry.KilnGeometry;
 import portwright.sheet.PagePicture;
 import portwright.sheet.SheetBook;
 
@@ -31,7 +34,7 @@ final class PaperBoard extends PaintedRegion {
     private final PaperModel model;
     private final List<Spot> spots = new ArrayList<>();
     private int layout;
-    private int page = 1;
+    private int page = -1;
 
     PaperBoard(PaperModel model) {
         this.model = model;
@@ -91,6 +94,9 @@ final class PaperBoard extends PaintedRegion {
             return;
         }
         layout = Math.min(layout, print.layouts().size() - 1);
+        if (page < 0) {
+            page = withHole(print.layouts().get(layout));
+        }
         boolean card = page >= print.sheets();
         page = Math.min(page, print.sheets());
         double split = w * 0.585;
@@ -98,7 +104,7 @@ final class PaperBoard extends PaintedRegion {
         Say.left(g, p, "How the " + l.words().split(" ")[0] + " falls on the paper", 24, 34, 17, true, Ink.INK);
         long tiles = l.tiles().stream().filter(t -> t.page() >= 0).count();
         Say.left(g, p, tiles + (tiles == 1 ? " sheet, " : " sheets, ") + l.words() + "; tap a sheet to see it", 24, 55, 13, false, Ink.INK2);
-        overview(g, p, l, 30, 78, split - 60, h - 78 - 210);
+        overview(g, p, pages.kiln(), l, 30, 78, split - 60, h - 78 - 210);
         stacks(g, p, pages, 30, h - 176, split - 40);
         PagePicture shown = card ? pages.card() : print.pictures().get(page);
         double sheetH = h - 36 - 100;
@@ -112,6 +118,18 @@ final class PaperBoard extends PaintedRegion {
         Say.lines(g, p, remark, split + 14, 24 + used + 46, w - split - 38, 12.5, Ink.INK);
     }
 
+    /** The first sheet of a face that shows a hole's centre. */
+    private static int withHole(SheetBook.Layout l) {
+        for (var c : l.painter().sawCircles()) {
+            for (SheetBook.LaidTile t : l.tiles()) {
+                if (t.page() >= 0 && t.window().contains(c.centre())) {
+                    return t.page();
+                }
+            }
+        }
+        return 0;
+    }
+
     private String title(SheetBook.Print print) {
         for (SheetBook.Layout l : print.layouts()) {
             for (SheetBook.LaidTile t : l.tiles()) {
@@ -123,7 +141,7 @@ final class PaperBoard extends PaintedRegion {
         return page == 0 ? " · start here" : " · cautions";
     }
 
-    private void overview(GraphicsContext g, Palette p, SheetBook.Layout l, double x, double y, double w, double h) {
+    private void overview(GraphicsContext g, Palette p, KilnGeometry kiln, SheetBook.Layout l, double x, double y, double w, double h) {
         Box all = l.painter().bounds();
         for (SheetBook.LaidTile t : l.tiles()) {
             all = all.union(t.window());
@@ -141,7 +159,7 @@ final class PaperBoard extends PaintedRegion {
             }
         }
         g.save();
-        l.painter().paint(CanvasPen.thumb(g, v, p, 0.9), all);
+        new PartPainter(kiln, l.painter().face(), List.of(), PartLook.small()).paint(CanvasPen.thumb(g, v, p, 0.9), all);
         g.restore();
         g.setLineWidth(1.2);
         for (SheetBook.LaidTile t : l.tiles()) {
@@ -192,8 +210,7 @@ final class PaperBoard extends PaintedRegion {
             g.strokeRect(x, y, pw, Math.min(h, pw / pic.widthMm() * pic.heightMm()));
         }
         Say.at(g, p, head, x + pw / 2, y + h + 16, 13, true, Ink.INK, TextAlignment.CENTER, VPos.CENTER, false);
-        g.setFont(portwright.app.paint.Fonts.sans(12.5));
-        Say.at(g, p, words.length() > 16 ? words.replace(" from ", "\nfrom ") : words, x + pw / 2, y + h + 26, 12.5, false, Ink.INK2, TextAlignment.CENTER, VPos.TOP, false);
+        Say.at(g, p, words.replace(" from ", "\nfrom "), x + pw / 2, y + h + 26, 12.5, false, Ink.INK2, TextAlignment.CENTER, VPos.TOP, false);
         spots.add(new Spot(x, y, pw, h + 40, layoutIndex, at));
     }
 }

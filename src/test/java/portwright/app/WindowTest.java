@@ -1,0 +1,270 @@
+package portwright.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.atomic.AtomicReference;
+import javafx.application.Platform;
+import javafx.event.EventType;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseButton;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.input.PickResult;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import portwright.app.board.Board;
+import portwright.app.doc.CheckDesk;
+import portwright.app.doc.Document;
+import portwright.app.doc.HomeFolder;
+import portwright.app.doc.Picture;
+import portwright.app.doc.Recovery;
+import portwright.app.doc.Step;
+import portwright.app.frame.MainView;
+import portwright.app.frame.Shell;
+import portwright.app.part.FieldBox;
+import portwright.check.Forbids;
+import portwright.check.Severity;
+import portwright.check.rules.RuleBook;
+import portwright.data.LimitTable;
+import portwright.file.DesignFile;
+import portwright.file.DesignText;
+import portwright.file.Starters;
+import portwright.geometry.Hole;
+import portwright.geometry.Pt;
+import portwright.sheet.Paper;
+import portwright.sheet.SheetBook;
+import portwright.sheet.SheetOptions;
+import portwright.sheet.SheetRefused;
+
+/** The window as a hand uses it, in the real toolkit. */
+class WindowTest {
+    @TempDir
+    Path folder;
+
+    private Document doc;
+    private MainView view;
+    private Shell shell;
+    private Stage stage;
+    private CheckDesk desk;
+
+    @BeforeEach
+    void open() {
+        Toolkit.run(() -> {
+            desk = new CheckDesk(new RuleBook(LimitTable.load()), Platform::runLater);
+            DesignText text = Starters.find("octagon-17").orElseThrow();
+            doc = new Document(text, text.read().design(), desk);
+            view = new MainView(doc, s -> Steps.make(doc, s));
+            stage = new Stage();
+            shell = new Shell(stage, doc, view, new HomeFolder(folder.resolve("home")));
+            shell.show(1180, 720);
+        });
+        Toolkit.run(() -> {
+            stage.getScene().getRoot().applyCss();
+            stage.getScene().getRoot().layout();
+            board().redraw();
+        });
+    }
+
+    @AfterEach
+    void close() {
+        Toolkit.run(() -> {
+            desk.close();
+            stage.close();
+        });
+    }
+
+    private Board board() {
+        return view.board();
+    }
+
+    private void mouse(EventType<MouseEvent> type, Pt p, boolean alt) {
+        board().fireEvent(new MouseEvent(type, p.x(), p.y(), p.x(), p.y(), MouseButton.PRIMARY, 1, false, false, alt, false, true, false, false, true, false, true, new PickResult(board(), p.x(), p.y())));
+    }
+
+    private void drag(Pt from, Pt to) {
+        mouse(MouseEvent.MOUSE_PRESSED, from, false);
+        for (int i = 1; i <= 8; i++) {
+            mouse(MouseEvent.MOUSE_DRAGGED, new Pt(from.x() + (to.x() - from.x()) * i / 8, from.y() + (to.y() - from.y()) * i / 8), true);
+        }
+        mouse(MouseEvent.MOUSE_RELEASED, to, true);
+    }
+
+    private void key(KeyCode code, boolean shift, boolean control) {
+        var target = stage.getScene().getFocusOwner() == null ? view : stage.getScene().getFocusOwner();
+        target.fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, shift, control, false, false));
+    }
+
+    @Test
+    void everyStarterOpensOnEveryStepAndView() {
+        for (String name : Starters.names()) {
+            Toolkit.run(() -> {
+                shell.starter(name);
+                for (Step s : Step.values()) {
+                    view.go(s);
+                    view.layout();
+                }
+                view.go(Step.PORTS);
+                for (Picture p : Picture.values()) {
+                    board().show(p);
+                }
+                assertThat(doc.text().get("title")).contains(Starters.title(name));
+            });
+        }
+    }
+
+    @Test
+    void draggingAPortIntoAnElementStopsAndTheTemplateRefuses() {
+        Toolkit.run(() -> {
+            doc.edit("test element", t -> t.set("kiln.elements", "[{\"name\": \"EF\", \"on\": \"floor\", \"path\": [[\"-60 mm\", \"-120 mm\"], [\"60 mm\", \"-120 mm\"]], \"groove\": {\"width\": \"16 mm\", \"depth\": \"19 mm\"}, \"coil\": \"12 mm\"}]"));
+            view.layout();
+            board().show(Picture.FLOOR_HOT);
+            board().redraw();
+        });
+        int steps = doc.undoStack().size();
+        Toolkit.run(() -> {
+            Hole h = doc.shapes().geometry().holes().get(0);
+            drag(board().canvasPoint(h.face(), h.centre()), board().canvasPoint(h.face(), new Pt(0, -105)));
+            assertThat(doc.result().findings()).anyMatch(f -> f.rule().equals("element-clearance") && f.severity() == Severity.STOP && f.parts().contains("EF"));
+            assertThat(doc.undoStack().size()).isEqualTo(steps + 1);
+            assertThat(doc.undoStack().undoName()).isEqualTo("move " + h.name());
+        });
+        Toolkit.until(() -> !doc.checking());
+        assertThat(doc.result().stops(Forbids.DRILLING)).isPositive();
+        org.assertj.core.api.Assertions.assertThatThrownBy(() -> SheetBook.print(doc.result(), doc.shapes().geometry(), "x", SheetOptions.plain(Paper.parse("a4")))).isInstanceOf(SheetRefused.class);
+        Toolkit.run(() -> key(KeyCode.Z, false, true));
+        Toolkit.until(() -> !doc.checking());
+        assertThat(doc.result().findings()).noneMatch(f -> f.rule().equals("element-clearance") && f.severity() == Severity.STOP);
+    }
+
+    @Test
+    void escapePutsADraggedPortBack() {
+        Toolkit.run(() -> {
+            Hole h = doc.shapes().geometry().holes().get(0);
+            String before = doc.text().toText();
+            Pt at = board().canvasPoint(h.face(), h.centre());
+            mouse(MouseEvent.MOUSE_PRESSED, at, false);
+            mouse(MouseEvent.MOUSE_DRAGGED, new Pt(at.x() + 30, at.y()), true);
+            assertThat(doc.text().toText()).isNotEqualTo(before);
+            board().press("escape");
+            assertThat(doc.text().toText()).isEqualTo(before);
+            assertThat(doc.undoStack().size()).isZero();
+        });
+    }
+
+    @Test
+    void typingIntoTheTicketTakesUnitsAndExplainsWrongOnes() {
+        Toolkit.run(() -> {
+            doc.select(doc.design().ports().get(0).name());
+            view.layout();
+            FieldBox hole = (FieldBox) view.lookupAll(".text-field").stream().map(n -> n.getParent()).map(WindowTest::box).filter(b -> b != null && b.model().path().equals("ports[0].diameter")).findFirst().orElseThrow();
+            for (String typed : new String[] {"1 3/8 in", "35 mm"}) {
+                ((TextField) hole.control(false)).setText(typed);
+                hole.take();
+                assertThat(doc.text().get("ports[0].diameter")).contains(typed);
+            }
+            for (String wrong : new String[] {"35", "35 kg", "1 3/8 inn"}) {
+                ((TextField) hole.control(false)).setText(wrong);
+                hole.take();
+                assertThat(doc.text().get("ports[0].diameter")).contains("35 mm");
+                assertThat(hole.model().error()).contains("Write");
+                assertThat(hole.lookupAll(".wrong")).isNotEmpty();
+            }
+        });
+    }
+
+    private static FieldBox box(javafx.scene.Node n) {
+        for (javafx.scene.Node x = n; x != null; x = x.getParent()) {
+            if (x instanceof FieldBox b) {
+                return b;
+            }
+        }
+        return null;
+    }
+
+    @Test
+    void keysNudgeDuplicateMirrorAndDelete() {
+        Toolkit.run(() -> {
+            String name = doc.design().ports().get(0).name();
+            doc.select(name);
+            board().requestFocus();
+            double x = doc.shapes().geometry().holes().get(0).centre().x();
+            board().fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.RIGHT, false, false, false, false));
+            assertThat(doc.shapes().geometry().holes().get(0).centre().x()).isGreaterThan(x);
+            int n = doc.design().ports().size();
+            board().press("mirror");
+            assertThat(doc.design().ports()).hasSize(n + 1);
+            board().press("delete");
+            assertThat(doc.design().ports()).hasSize(n);
+            board().press("new");
+            assertThat(doc.design().ports()).hasSize(n + 1);
+            board().press("turn");
+            assertThat(board().picture()).isEqualTo(Picture.FLOOR_COLD);
+        });
+    }
+
+    @Test
+    void savedFilesReopenAsTheyWere() {
+        Path file = folder.resolve("kiln.json");
+        Toolkit.run(() -> {
+            doc.edit("title", t -> t.setText("title", "Saved kiln"));
+            assertThat(doc.unsaved()).isTrue();
+            assertThat(shell.saveTo(file)).isTrue();
+            assertThat(doc.unsaved()).isFalse();
+            String text = doc.text().toText();
+            assertThat(shell.open(file)).isTrue();
+            assertThat(doc.text().toText()).isEqualTo(text);
+            assertThat(shell.home().recent()).contains(file);
+        });
+    }
+
+    @Test
+    void aBrokenFileShowsItsReportAndNotAnEmptyWindow() throws Exception {
+        Path file = folder.resolve("broken.json");
+        Files.writeString(file, "{\n  \"portwright\": 1,\n  \"title\": \"x\",\n  \"kiln\": {\"height\": \"18\"},\n}\n");
+        Toolkit.run(() -> {
+            assertThat(shell.open(file)).isFalse();
+            assertThat(shell.showsReport()).isTrue();
+            stage.getScene().getRoot().applyCss();
+            stage.getScene().getRoot().layout();
+            assertThat(stage.getScene().getRoot().lookupAll(".broken-line")).isNotEmpty();
+        });
+    }
+
+    @Test
+    void unsavedWorkIsKeptAndOfferedAfterACrash() {
+        HomeFolder home = shell.home();
+        AtomicReference<String> text = new AtomicReference<>();
+        Toolkit.run(() -> {
+            doc.edit("title", t -> t.setText("title", "not saved"));
+            text.set(doc.text().toText());
+        });
+        Toolkit.until(() -> Files.exists(home.root().resolve("recovery")) && Files.list(home.root().resolve("recovery")).anyMatch(p -> p.toString().endsWith(".design")));
+        assertThat(new Recovery(home, "other").left()).as("this program lives").isEmpty();
+        Toolkit.run(() -> {
+            try {
+                Path mine = Files.list(home.root().resolve("recovery")).filter(p -> p.toString().endsWith(".design")).findFirst().orElseThrow();
+                Files.move(mine, mine.resolveSibling("999999999-w.design"));
+            } catch (java.io.IOException e) {
+                throw new java.io.UncheckedIOException(e);
+            }
+            shell.offerRecovery();
+            assertThat(view.messages().getChildren()).isNotEmpty();
+            assertThat(new Recovery(home, "other").left().get(0).text().toText()).isEqualTo(text.get());
+        });
+    }
+
+    @Test
+    void aFileChangedOnDiskIsNoticed() throws Exception {
+        Path file = folder.resolve("kiln.json");
+        Toolkit.run(() -> shell.saveTo(file));
+        DesignText other = Starters.find("hexagon-27cm").orElseThrow();
+        DesignFile.save(file, other);
+        Toolkit.until(() -> !view.messages().getChildren().isEmpty());
+    }
+}

@@ -1,0 +1,104 @@
+package portwright.app.doc;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import portwright.file.DesignText;
+import portwright.file.Starters;
+
+/** The forms reach every field of the design file, and every fresh part they add is a good one. */
+class CatalogTest {
+    private static final List<FormSpec> FORMS = List.of(Catalog.design(), Catalog.plan(), Catalog.chamber(), Catalog.wall(), Catalog.slab("floor"), Catalog.slab("lid"), Catalog.elements(),
+            Catalog.fittings(), Catalog.shelves(), Catalog.ports(), Catalog.drilling(), Catalog.burners(), Catalog.damper(), Catalog.room(), Catalog.supply(), Catalog.firing());
+
+    private static void keys(FormSpec s, String at, TreeSet<String> out) {
+        String here = at.isEmpty() ? s.path() : s.path().isEmpty() ? at : at + "." + s.path();
+        for (FieldSpec f : s.fields()) {
+            out.add((here.isEmpty() ? "" : here + ".") + f.key().replaceAll("\\[\\d\\]", ""));
+        }
+        s.inner().forEach(i -> keys(i, here, out));
+    }
+
+    @Test
+    void everyFieldOfTheSchemaHasAForm() throws Exception {
+        TreeSet<String> forms = new TreeSet<>();
+        FORMS.forEach(f -> keys(f, "", forms));
+        try (InputStream in = CatalogTest.class.getResourceAsStream("/portwright/design.schema.json")) {
+            JsonNode schema = new ObjectMapper().readTree(in);
+            TreeSet<String> missing = new TreeSet<>();
+            walk(schema, schema, "", missing, forms, 0);
+            missing.removeIf(m -> m.equals("portwright") || m.startsWith("limits"));
+            assertThat(missing).isEmpty();
+        }
+    }
+
+    private static void walk(JsonNode root, JsonNode node, String at, TreeSet<String> missing, TreeSet<String> forms, int depth) {
+        JsonNode n = node;
+        while (n.has("$ref")) {
+            n = root.at(n.get("$ref").asText().substring(1));
+        }
+        for (String group : new String[] {"oneOf", "anyOf", "allOf"}) {
+            if (n.has(group) && depth < 12) {
+                for (JsonNode o : n.get(group)) {
+                    walk(root, o, at, missing, forms, depth + 1);
+                }
+            }
+        }
+        if (forms.contains(at)) {
+            return;
+        }
+        if (n.has("items") && depth < 12) {
+            walk(root, n.get("items"), at, missing, forms, depth + 1);
+        }
+        JsonNode props = n.get("properties");
+        if (props == null) {
+            boolean composite = n.has("items") || n.has("oneOf") || n.has("anyOf") || n.has("allOf") || n.has("if") || n.has("required") || n.has("not");
+            if (!composite && !at.isEmpty() && !forms.contains(at)) {
+                missing.add(at);
+            }
+            return;
+        }
+        List<String> names = new ArrayList<>();
+        props.fieldNames().forEachRemaining(names::add);
+        for (String name : names) {
+            walk(root, props.get(name), at.isEmpty() ? name : at + "." + name, missing, forms, depth + 1);
+        }
+    }
+
+    static List<String> starters() {
+        return Starters.names();
+    }
+
+    @ParameterizedTest
+    @MethodSource("starters")
+    void freshPartsLeaveTheDesignReadable(String name) {
+        DesignText start = Starters.find(name).orElseThrow();
+        for (FormSpec s : FORMS) {
+            if (s.template() == null) {
+                continue;
+            }
+            String json = Templates.fill(start, s);
+            DesignText next = s.list() ? start.append(s.path(), json) : start.set(s.path(), json);
+            assertThat(next.read().problems()).as(s.path() + " " + json).isEmpty();
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("starters")
+    void everyShapeOfPlanCanBeChosen(String name) {
+        Document doc = Open.starter(name);
+        FieldModel shape = new FieldModel(doc, "kiln.plan", Catalog.plan().fields().get(0));
+        for (String s : List.of("polygon", "rectangle", "oval", "outline")) {
+            shape.commit(s);
+            assertThat(doc.design()).isNotNull();
+        }
+    }
+}

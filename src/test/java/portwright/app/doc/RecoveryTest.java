@@ -1,0 +1,69 @@
+package portwright.app.doc;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import portwright.file.DesignText;
+import portwright.file.Starters;
+
+/** What a killed program leaves behind is found by the next one, and only then. */
+class RecoveryTest {
+    @TempDir
+    Path home;
+
+    /** The program that gets killed: keeps a copy, says so, and waits. */
+    public static final class Victim {
+        private Victim() {}
+
+        public static void main(String[] args) throws Exception {
+            DesignText t = Starters.find("octagon-17").orElseThrow().setText("title", "unsaved work");
+            new Recovery(new HomeFolder(Path.of(args[0])), "w1").keep(t, Path.of(args[0], "mine.json"));
+            System.out.println("kept");
+            Thread.sleep(60_000);
+        }
+    }
+
+    @Test
+    void aKilledProcessLeavesItsWork() throws Exception {
+        Process p = new ProcessBuilder(System.getProperty("java.home") + File.separator + "bin" + File.separator + "java", "-Xshare:auto", "-XX:TieredStopAtLevel=1",
+                "-cp", System.getProperty("java.class.path"), Victim.class.getName(), home.toString()).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+        assertThat(p.inputReader().readLine()).isEqualTo("kept");
+        Recovery next = new Recovery(new HomeFolder(home), "w2");
+        assertThat(next.left()).as("the program still lives").isEmpty();
+        p.destroyForcibly().waitFor(20, TimeUnit.SECONDS);
+        assertThat(next.left()).hasSize(1);
+        Recovery.Left left = next.left().get(0);
+        assertThat(left.text().get("title")).contains("unsaved work");
+        assertThat(left.words()).isEqualTo("mine.json");
+        assertThat(left.text().read().ok()).isTrue();
+        Recovery.delete(left.copy());
+        assertThat(next.left()).isEmpty();
+    }
+
+    @Test
+    void aSecondWindowOnTheSameFileIsTold() {
+        HomeFolder h = new HomeFolder(home);
+        OpenMark a = new OpenMark(h, "a");
+        OpenMark b = new OpenMark(h, "b");
+        Path file = home.resolve("kiln.json");
+        assertThat(a.take(file)).isFalse();
+        assertThat(b.take(file)).isTrue();
+        a.leave();
+        assertThat(b.take(file)).isFalse();
+        b.leave();
+    }
+
+    @Test
+    void recentFilesAreRememberedNewestFirst() throws Exception {
+        HomeFolder h = new HomeFolder(home);
+        for (String n : new String[] {"a.json", "b.json", "a.json"}) {
+            java.nio.file.Files.writeString(home.resolve(n), "{}");
+            h.opened(home.resolve(n));
+        }
+        assertThat(h.recent().stream().map(p -> p.getFileName().toString())).containsExactly("a.json", "b.json");
+    }
+}
