@@ -31,17 +31,13 @@ public final class PortsStep implements StepView {
     private final VBox holder = new VBox();
     private final List<Runnable> refreshers = new ArrayList<>();
     private String shown;
-    private Runnable propose = () -> {};
+    private final ProposalTicket proposals;
 
     public PortsStep(Document doc, Board board) {
         this.doc = doc;
         this.board = board;
+        proposals = new ProposalTicket(doc);
         build();
-    }
-
-    /** What the propose button does. */
-    public void onPropose(Runnable run) {
-        propose = run;
     }
 
     private String signature() {
@@ -82,15 +78,9 @@ public final class PortsStep implements StepView {
             row.setOnAction(e -> choose(name, on));
             rows.getChildren().add(row);
         }
-        FlowPane buttons = new FlowPane(8, 8, act("New port  N", "new"), proposeButton());
-        return FormView.ticket("Ports", Parts.names(doc.text(), "ports").size() + " holes", rows, buttons);
-    }
-
-    private Button proposeButton() {
-        Button b = new Button("Propose places");
-        b.getStyleClass().setAll("plain-button");
-        b.setOnAction(e -> propose.run());
-        return b;
+        FlowPane buttons = new FlowPane(8, 8, act("New port  N", "new"));
+        VBox ports = FormView.ticket("Ports", Parts.names(doc.text(), "ports").size() + " holes", rows, buttons);
+        return new VBox(10, ports, proposals);
     }
 
     private void choose(String name, String on) {
@@ -180,6 +170,7 @@ public final class PortsStep implements StepView {
         if (change == Document.Change.CHECK || change == Document.Change.SAVED) {
             return;
         }
+        proposals.changed();
         if (!signature().equals(shown)) {
             build();
         } else {

@@ -1,0 +1,163 @@
+package portwright.app.doc;
+
+import java.util.List;
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicBoolean;
+import portwright.file.DesignText;
+import portwright.file.PortsText;
+import portwright.file.Problem;
+import portwright.layout.Progress;
+import portwright.layout.Proposal;
+import portwright.layout.Proposals;
+import portwright.layout.Proposer;
+import portwright.layout.Wishes;
+import portwright.model.Design;
+import portwright.model.On;
+import portwright.model.Role;
+
+/**
+ * Searches places for the ports of the open design on a thread of its own, keeps their number and sizes, and puts a chosen proposal into the
+ * document as one step that can be undone. A proposal belongs to the design it was made for: once that is edited it is dropped.
+ */
+public final class ProposalDesk {
+    private final Document doc;
+    private final Executor ui;
+    private final Runnable listener;
+    private AtomicBoolean stop = new AtomicBoolean();
+    private DesignText asked;
+    private boolean running;
+    private double share;
+    private Proposals found;
+    private String fault;
+
+    /**
+     * @param ui runs a task on the thread of the window
+     * @param listener hears, on that thread, that something changed
+     */
+    public ProposalDesk(Document doc, Executor ui, Runnable listener) {
+        this.doc = doc;
+        this.ui = ui;
+        this.listener = listener;
+    }
+
+    /** Why nothing can be proposed for the open design; null when it can. */
+    public String refusal() {
+        Design d = doc.design();
+        return d.ports().stream().anyMatch(p -> p.on() == On.WALL || p.on() == On.LID && p.role() == Role.INLET || p.on() == On.FLOOR && p.role() == Role.FLUE)
+                ? "Only floor inlets and lid flues are proposed; this design has others." : null;
+    }
+
+    /** Starts the search; a search under way is given up. */
+    public void start() {
+        cancel();
+        AtomicBoolean mine = new AtomicBoolean();
+        stop = mine;
+        asked = doc.text();
+        running = true;
+        share = 0;
+        found = null;
+        fault = null;
+        Design design = doc.design();
+        Thread t = new Thread(() -> search(design, mine), "portwright proposals");
+        t.setDaemon(true);
+        t.start();
+        listener.run();
+    }
+
+    private void search(Design design, AtomicBoolean mine) {
+        Proposals result = null;
+        String wrong = null;
+        try {
+            result = Proposer.propose(design, wishes(design), progress(mine));
+        } catch (RuntimeException e) {
+            wrong = "The search failed: " + e + ". Report it with the design file.";
+        }
+        Proposals answer = result;
+        String words = wrong;
+        ui.execute(() -> {
+            if (!mine.get()) {
+                running = false;
+                found = answer;
+                fault = words;
+                listener.run();
+            }
+        });
+    }
+
+    /** The design's own number of ports, and its sizes where all of one kind are alike. */
+    private static Wishes wishes(Design d) {
+        return new Wishes(count(d, Role.INLET), count(d, Role.FLUE), size(d, Role.INLET), size(d, Role.FLUE));
+    }
+
+    private static Integer count(Design d, Role role) {
+        int n = (int) d.ports().stream().filter(p -> p.role() == role).count();
+        return n == 0 || n > Wishes.MOST ? null : Integer.valueOf(n);
+    }
+
+    private static Double size(Design d, Role role) {
+        List<Double> all = d.ports().stream().filter(p -> p.role() == role).map(p -> p.diameter().mm()).distinct().toList();
+        return all.size() == 1 && all.get(0) >= 5 && all.get(0) <= 200 ? all.get(0) : null;
+    }
+
+    private Progress progress(AtomicBoolean mine) {
+        return new Progress() {
+            @Override
+            public void at(double done, String words) {
+                ui.execute(() -> {
+                    if (!mine.get() && running) {
+                        share = done;
+                        listener.run();
+                    }
+                });
+            }
+
+            @Override
+            public boolean cancelled() {
+                return mine.get();
+            }
+        };
+    }
+
+    /** Gives up a search under way. */
+    public void cancel() {
+        stop.set(true);
+        if (running) {
+            running = false;
+            listener.run();
+        }
+    }
+
+    /** Drops everything when the design is no longer the one asked about. */
+    public void changed() {
+        if (asked != null && asked != doc.text()) {
+            asked = null;
+            found = null;
+            fault = null;
+            cancel();
+        }
+    }
+
+    /** Puts a proposal into the document; answers what is wrong with it, nothing when it was taken. */
+    public List<Problem> take(Proposal p) {
+        return doc.edit("take a proposal", text -> PortsText.put(text, p.ports()));
+    }
+
+    public boolean running() {
+        return running;
+    }
+
+    /** Share of the search that is done. */
+    public double share() {
+        return share;
+    }
+
+    /** What was found; null before that. */
+    public Proposals found() {
+        return found;
+    }
+
+    /** What went wrong; null when nothing did. */
+    public String fault() {
+        return fault;
+    }
+}

@@ -1,0 +1,89 @@
+package portwright.app.step;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
+import javafx.scene.layout.VBox;
+import portwright.app.doc.Document;
+import portwright.app.doc.ProposalDesk;
+import portwright.app.part.FormView;
+import portwright.check.Severity;
+import portwright.layout.Proposal;
+
+/** Proposed places for the ports: a bar while the search runs, then up to three layouts with their reason, one to be taken. */
+final class ProposalTicket extends VBox {
+    private final ProposalDesk desk;
+
+    ProposalTicket(Document doc) {
+        desk = new ProposalDesk(doc, Platform::runLater, this::build);
+        build();
+    }
+
+    /** Hears that the design changed. */
+    void changed() {
+        desk.changed();
+        build();
+    }
+
+    private void build() {
+        List<Node> rows = new ArrayList<>();
+        String refusal = desk.refusal();
+        if (desk.running()) {
+            ProgressBar bar = new ProgressBar(desk.share());
+            bar.setMaxWidth(Double.MAX_VALUE);
+            bar.setAccessibleText("search for places");
+            rows.add(bar);
+            rows.add(button("Cancel", desk::cancel));
+        } else {
+            Button start = button("Propose places", desk::start);
+            start.setDisable(refusal != null);
+            rows.add(start);
+            rows.add(words(refusal != null ? refusal : "Number and sizes stay; the places that leave the most room are searched."));
+            found(rows);
+        }
+        getChildren().setAll(FormView.ticket("Places", desk.running() ? "searching" : "", rows.toArray(Node[]::new)));
+    }
+
+    private void found(List<Node> rows) {
+        if (desk.fault() != null) {
+            rows.add(words(desk.fault()));
+        }
+        if (desk.found() == null) {
+            return;
+        }
+        if (desk.found().best().isEmpty()) {
+            rows.add(words("No layout passes every rule that stops."));
+            desk.found().impossible().forEach(i -> rows.add(words(i.words())));
+        }
+        int n = 1;
+        for (Proposal p : desk.found().best()) {
+            Label head = new Label(n + ". " + p.arrangement());
+            head.setWrapText(true);
+            long stops = p.check().count(Severity.STOP);
+            Button take = button("Take proposal " + n, () -> desk.take(p));
+            rows.add(new VBox(4, head, words(p.reason()), words(p.limits() + (stops == 0 ? "" : " It still has " + stops + (stops == 1 ? " stop." : " stops."))), take));
+            n++;
+        }
+        if (n > 1) {
+            rows.add(words("A proposal rests on the measures typed here. Offer up the real parts before drilling."));
+        }
+    }
+
+    private static Label words(String text) {
+        Label l = new Label(text);
+        l.setWrapText(true);
+        l.getStyleClass().addAll("muted", "slip-text");
+        return l;
+    }
+
+    private static Button button(String words, Runnable run) {
+        Button b = new Button(words);
+        b.getStyleClass().setAll("plain-button");
+        b.setOnAction(e -> run.run());
+        return b;
+    }
+}
