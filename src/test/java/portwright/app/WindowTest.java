@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.atomic.AtomicReference;
+import javafx.geometry.Point2D;
 import javafx.application.Platform;
 import javafx.event.EventType;
 import javafx.scene.control.TextField;
@@ -84,7 +85,9 @@ class WindowTest {
     }
 
     private void mouse(EventType<MouseEvent> type, Pt p, boolean alt) {
-        board().fireEvent(new MouseEvent(type, p.x(), p.y(), p.x(), p.y(), MouseButton.PRIMARY, 1, false, false, alt, false, true, false, false, true, false, true, new PickResult(board(), p.x(), p.y())));
+        Point2D at = board().localToScene(p.x(), p.y());
+        board().fireEvent(new MouseEvent(type, at.getX(), at.getY(), at.getX(), at.getY(), MouseButton.PRIMARY, 1, false, false, alt, false, true, false, false, true, false, true,
+                new PickResult(board(), at.getX(), at.getY())));
     }
 
     private void drag(Pt from, Pt to) {
