@@ -52,7 +52,9 @@ public final class RulePainter {
             double y = Math.round(v.y(t.mm())) + 0.5;
             g.strokeLine(BREADTH, y, BREADTH - (t.rank() == 2 ? 11 : t.rank() == 1 ? 8 : 5), y);
             if (t.words() != null && y > top + 8 && y < height - 8) {
-                g.fillText(t.words(), t.words().length() > 3 ? 25 : 17, y, 22);
+                // three digits are wider than the room beside the tick: they stand over it
+                boolean beside = t.words().length() < 3;
+                g.fillText(t.words(), beside ? 17 : 27, beside ? y : y - 8);
             }
         }
         g.setTextBaseline(VPos.BASELINE);
