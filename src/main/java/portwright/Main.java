@@ -17,7 +17,10 @@ public final class Main {
         PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         List<String> words = Arrays.asList(args);
-        boolean window = words.isEmpty() || words.get(0).equals("app") && words.size() <= MOST_APP_WORDS && words.stream().noneMatch(w -> w.startsWith("-"));
+        boolean window = words.isEmpty()
+                || words.get(0).equals("app")
+                        && words.size() <= MOST_APP_WORDS
+                        && words.stream().noneMatch(w -> w.startsWith("-"));
         System.exit(window ? window(err, words) : Cli.run(out, err, args));
     }
 
@@ -26,7 +29,8 @@ public final class Main {
             WindowLauncher.open(words.stream().skip(1).toArray(String[]::new));
             return Cli.OK;
         } catch (UnsupportedOperationException | IllegalStateException e) {
-            err.println("The window cannot open: there is no screen here (" + e.getMessage() + "). The commands work without one: portwright --help");
+            err.println("The window cannot open: there is no screen here (" + e.getMessage()
+                    + "). The commands work without one: portwright --help");
             return Cli.FAULT;
         }
     }

@@ -21,8 +21,9 @@ import org.junit.jupiter.api.TestFactory;
 
 /** The house plan: which room may use which, and which library stays in which room. */
 class ArchitectureTest {
-    private static final JavaClasses ALL =
-            new ClassFileImporter().withImportOption(new ImportOption.DoNotIncludeTests()).importPackages("portwright");
+    private static final JavaClasses ALL = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages("portwright");
 
     private static final Map<String, List<String>> ALLOWED = new LinkedHashMap<>();
 
@@ -38,14 +39,28 @@ class ArchitectureTest {
         ALLOWED.put("calc.supply", List.of("units", "source", "data"));
         ALLOWED.put("calc.room", List.of("units", "source", "data"));
         ALLOWED.put("calc.firing", List.of("units", "source", "data", "calc.combustion", "calc.draft", "calc.flow"));
-        ALLOWED.put("calc.firing.log", List.of("units", "source", "data", "calc.combustion", "calc.draft", "calc.flow", "calc.firing"));
+        ALLOWED.put(
+                "calc.firing.log",
+                List.of("units", "source", "data", "calc.combustion", "calc.draft", "calc.flow", "calc.firing"));
         ALLOWED.put("review", List.of("calc", "data", "geometry", "model", "units", "source"));
         ALLOWED.put("check", List.of("review", "geometry", "model", "source", "units", "data", "calc"));
         ALLOWED.put("layout", List.of("check", "review", "geometry", "model", "units", "source", "data"));
         ALLOWED.put("file", List.of("model", "units", "data", "source"));
         ALLOWED.put("report", List.of("check", "review", "model", "source", "units", "geometry", "data", "calc"));
         ALLOWED.put("drawing", List.of("data", "geometry", "model", "check", "review", "units", "source"));
-        ALLOWED.put("sheet", List.of("report", "check", "review", "geometry", "model", "source", "units", "drawing", "data", "layout"));
+        ALLOWED.put(
+                "sheet",
+                List.of(
+                        "report",
+                        "check",
+                        "review",
+                        "geometry",
+                        "model",
+                        "source",
+                        "units",
+                        "drawing",
+                        "data",
+                        "layout"));
     }
 
     private static String pkg(String room) {
@@ -56,25 +71,48 @@ class ArchitectureTest {
     List<DynamicTest> everyRoomUsesOnlyWhatItMay() {
         List<DynamicTest> tests = new ArrayList<>();
         ALLOWED.forEach((room, allowed) -> tests.add(DynamicTest.dynamicTest(room, () -> {
-            List<String> ok = new ArrayList<>(allowed.stream().map(ArchitectureTest::pkg).toList());
+            List<String> ok =
+                    new ArrayList<>(allowed.stream().map(ArchitectureTest::pkg).toList());
             ok.add(pkg(room));
-            DescribedPredicate<JavaClass> foreign =
-                    resideInAPackage("portwright..").and(DescribedPredicate.not(resideInAnyPackage(ok.toArray(String[]::new))));
-            noClasses().that().resideInAPackage(pkg(room)).should().dependOnClassesThat(foreign)
-                    .because("nothing flows back up").allowEmptyShould(true).check(ALL);
+            DescribedPredicate<JavaClass> foreign = resideInAPackage("portwright..")
+                    .and(DescribedPredicate.not(resideInAnyPackage(ok.toArray(String[]::new))));
+            noClasses()
+                    .that()
+                    .resideInAPackage(pkg(room))
+                    .should()
+                    .dependOnClassesThat(foreign)
+                    .because("nothing flows back up")
+                    .allowEmptyShould(true)
+                    .check(ALL);
         })));
         return tests;
     }
 
     @Test
     void commandLineAndWindowDoNotKnowEachOther() {
-        noClasses().that().resideInAPackage(pkg("cli")).should().dependOnClassesThat(resideInAPackage(pkg("app"))).allowEmptyShould(true).check(ALL);
-        noClasses().that().resideInAPackage(pkg("app")).should().dependOnClassesThat(resideInAPackage(pkg("cli"))).allowEmptyShould(true).check(ALL);
+        noClasses()
+                .that()
+                .resideInAPackage(pkg("cli"))
+                .should()
+                .dependOnClassesThat(resideInAPackage(pkg("app")))
+                .allowEmptyShould(true)
+                .check(ALL);
+        noClasses()
+                .that()
+                .resideInAPackage(pkg("app"))
+                .should()
+                .dependOnClassesThat(resideInAPackage(pkg("cli")))
+                .allowEmptyShould(true)
+                .check(ALL);
     }
 
     @Test
     void noTwoPackagesImportEachOther() {
-        slices().matching("portwright.(**)").should().beFreeOfCycles().allowEmptyShould(true).check(ALL);
+        slices().matching("portwright.(**)")
+                .should()
+                .beFreeOfCycles()
+                .allowEmptyShould(true)
+                .check(ALL);
     }
 
     @Test
@@ -86,8 +124,13 @@ class ArchitectureTest {
     }
 
     private static void fence(String room, String library) {
-        noClasses().that().resideOutsideOfPackage(pkg(room)).should().dependOnClassesThat(resideInAPackage(library))
-                .because(library + " stays in " + room).check(ALL);
+        noClasses()
+                .that()
+                .resideOutsideOfPackage(pkg(room))
+                .should()
+                .dependOnClassesThat(resideInAPackage(library))
+                .because(library + " stays in " + room)
+                .check(ALL);
     }
 
     @Test
@@ -97,12 +140,22 @@ class ArchitectureTest {
 
     @Test
     void standardStreamsBelongToTheCommandLine() {
-        noClasses().that().resideOutsideOfPackage(pkg("cli")).and().doNotHaveFullyQualifiedName("portwright.Main")
-                .should().accessField(System.class, "out").orShould().accessField(System.class, "err").check(ALL);
+        noClasses()
+                .that()
+                .resideOutsideOfPackage(pkg("cli"))
+                .and()
+                .doNotHaveFullyQualifiedName("portwright.Main")
+                .should()
+                .accessField(System.class, "out")
+                .orShould()
+                .accessField(System.class, "err")
+                .check(ALL);
     }
 
     @Test
     void theFenceBites() {
-        assertThatThrownBy(() -> fence("source", "java.util..")).isInstanceOf(AssertionError.class).hasMessageContaining("stays in source");
+        assertThatThrownBy(() -> fence("source", "java.util.."))
+                .isInstanceOf(AssertionError.class)
+                .hasMessageContaining("stays in source");
     }
 }

@@ -15,7 +15,8 @@ public final class MovedKiln {
     private final double along;
     private final IntUnaryOperator panel;
 
-    private MovedKiln(BiFunction<Double, Double, double[]> plan, DoubleUnaryOperator turn, double along, IntUnaryOperator panel) {
+    private MovedKiln(
+            BiFunction<Double, Double, double[]> plan, DoubleUnaryOperator turn, double along, IntUnaryOperator panel) {
         this.plan = plan;
         this.turn = turn;
         this.along = along;
@@ -25,7 +26,12 @@ public final class MovedKiln {
     /** Turned clockwise seen from above; panels keep their numbers. */
     public static Design turned(Design d, double degrees) {
         double r = Math.toRadians(degrees);
-        return new MovedKiln((x, y) -> new double[] {x * Math.cos(r) + y * Math.sin(r), -x * Math.sin(r) + y * Math.cos(r)}, t -> t + r, 1, k -> k).design(d);
+        return new MovedKiln(
+                        (x, y) -> new double[] {x * Math.cos(r) + y * Math.sin(r), -x * Math.sin(r) + y * Math.cos(r)},
+                        t -> t + r,
+                        1,
+                        k -> k)
+                .design(d);
     }
 
     /** x to −x; panel 1 stays the first of its plan, the others are counted the other way round. */
@@ -39,9 +45,32 @@ public final class MovedKiln {
 
     private Design design(Design d) {
         Kiln k = d.kiln();
-        Kiln kiln = new Kiln(shape(k.plan()), k.height(), k.wall(), slab(k.floor()), slab(k.lid()), k.leakArea(), map(k.elements(), this::element), map(k.fittings(), this::fitting),
-                k.standHeight(), k.power(), k.lossFactor(), k.elementRise());
-        return new Design(d.title(), d.notes(), d.units(), kiln, map(d.shelves(), this::shelf), map(d.ports(), this::port), d.drilling(), d.burners(), d.damper(), d.supply(), d.room(), d.firing(),
+        Kiln kiln = new Kiln(
+                shape(k.plan()),
+                k.height(),
+                k.wall(),
+                slab(k.floor()),
+                slab(k.lid()),
+                k.leakArea(),
+                map(k.elements(), this::element),
+                map(k.fittings(), this::fitting),
+                k.standHeight(),
+                k.power(),
+                k.lossFactor(),
+                k.elementRise());
+        return new Design(
+                d.title(),
+                d.notes(),
+                d.units(),
+                kiln,
+                map(d.shelves(), this::shelf),
+                map(d.ports(), this::port),
+                d.drilling(),
+                d.burners(),
+                d.damper(),
+                d.supply(),
+                d.room(),
+                d.firing(),
                 d.limits());
     }
 
@@ -82,23 +111,64 @@ public final class MovedKiln {
 
     private Slab slab(Slab s) {
         Joints j = s.joints();
-        Joints moved = j == null ? null : new Joints(j.brickLength(), j.row(), j.bond(), turn(j.turn()), at(j.offset()));
+        Joints moved =
+                j == null ? null : new Joints(j.brickLength(), j.row(), j.bond(), turn(j.turn()), at(j.offset()));
         return new Slab(s.thickness(), s.brick(), s.overhang(), s.pan(), moved);
     }
 
     private ElementRun element(ElementRun e) {
-        Tails t = e.tails() == null ? null : new Tails(panel(e.tails().panel()), at(On.WALL, e.tails().at()), e.tails().diameter());
-        return new ElementRun(e.name(), e.on(), e.height(), map(e.panels(), this::panel), map(e.path(), this::at), e.groove(), e.coil(), t);
+        Tails t = e.tails() == null
+                ? null
+                : new Tails(
+                        panel(e.tails().panel()),
+                        at(On.WALL, e.tails().at()),
+                        e.tails().diameter());
+        return new ElementRun(
+                e.name(),
+                e.on(),
+                e.height(),
+                map(e.panels(), this::panel),
+                map(e.path(), this::at),
+                e.groove(),
+                e.coil(),
+                t);
     }
 
     private Fitting fitting(Fitting f) {
-        Quantity turned = f.on() == On.WALL ? TestKiln.deg(along * (f.turn() == null ? 0 : f.turn().degrees())) : turn(f.turn());
-        return new Fitting(f.name(), f.kind(), f.type(), f.thermocoupleClass(), f.on(), panel(f.panel()), at(f.on(), f.at()), f.diameter(), f.size(), turned,
-                map(f.path(), p -> at(f.on(), p)), f.standoff(), f.reach(), f.clear());
+        Quantity turned = f.on() == On.WALL
+                ? TestKiln.deg(along * (f.turn() == null ? 0 : f.turn().degrees()))
+                : turn(f.turn());
+        return new Fitting(
+                f.name(),
+                f.kind(),
+                f.type(),
+                f.thermocoupleClass(),
+                f.on(),
+                panel(f.panel()),
+                at(f.on(), f.at()),
+                f.diameter(),
+                f.size(),
+                turned,
+                map(f.path(), p -> at(f.on(), p)),
+                f.standoff(),
+                f.reach(),
+                f.clear());
     }
 
     private Shelf shelf(Shelf s) {
-        return new Shelf(s.name(), s.shape(), s.diameter(), s.sides(), s.acrossFlats(), s.width(), s.depth(), turn(s.turn()), s.height(), s.thickness(), at(s.at()), map(s.posts(), this::at),
+        return new Shelf(
+                s.name(),
+                s.shape(),
+                s.diameter(),
+                s.sides(),
+                s.acrossFlats(),
+                s.width(),
+                s.depth(),
+                turn(s.turn()),
+                s.height(),
+                s.thickness(),
+                at(s.at()),
+                map(s.posts(), this::at),
                 s.postSize());
     }
 

@@ -77,13 +77,16 @@ public final class TestKiln {
         return port(name, Role.INLET, On.WALL, panel, at(u, v), mm(d));
     }
 
-    public TestKiln wallElement(String name, double v, double height, double depth, double slope, List<Integer> panels) {
-        elements.add(new ElementRun(name, On.WALL, mm(v), panels, null, new Groove(mm(height), null, mm(depth), deg(slope)), mm(12), null));
+    public TestKiln wallElement(
+            String name, double v, double height, double depth, double slope, List<Integer> panels) {
+        elements.add(new ElementRun(
+                name, On.WALL, mm(v), panels, null, new Groove(mm(height), null, mm(depth), deg(slope)), mm(12), null));
         return this;
     }
 
     public TestKiln slabElement(String name, On on, double width, double depth, Place... path) {
-        elements.add(new ElementRun(name, on, null, null, List.of(path), new Groove(null, mm(width), mm(depth), null), mm(12), null));
+        elements.add(new ElementRun(
+                name, on, null, null, List.of(path), new Groove(null, mm(width), mm(depth), null), mm(12), null));
         return this;
     }
 
@@ -92,19 +95,67 @@ public final class TestKiln {
         return this;
     }
 
-    public TestKiln box(String name, FittingKind kind, On on, Integer panel, Place at, double width, double depth, Double standoff) {
-        fittings.add(new Fitting(name, kind, null, null, on, panel, at, null, new Size2(mm(width), mm(depth)), null, null,
-                standoff == null ? null : mm(standoff), null, null));
+    public TestKiln box(
+            String name,
+            FittingKind kind,
+            On on,
+            Integer panel,
+            Place at,
+            double width,
+            double depth,
+            Double standoff) {
+        fittings.add(new Fitting(
+                name,
+                kind,
+                null,
+                null,
+                on,
+                panel,
+                at,
+                null,
+                new Size2(mm(width), mm(depth)),
+                null,
+                null,
+                standoff == null ? null : mm(standoff),
+                null,
+                null));
         return this;
     }
 
     public TestKiln crack(String name, On on, Place... path) {
-        fittings.add(new Fitting(name, FittingKind.CRACK, null, null, on, null, null, null, null, null, List.of(path), null, null, null));
+        fittings.add(new Fitting(
+                name,
+                FittingKind.CRACK,
+                null,
+                null,
+                on,
+                null,
+                null,
+                null,
+                null,
+                null,
+                List.of(path),
+                null,
+                null,
+                null));
         return this;
     }
 
     public TestKiln roundShelf(String name, double diameter, double height, double postSize, Place... posts) {
-        shelves.add(new Shelf(name, ShelfShape.ROUND, mm(diameter), null, null, null, null, null, mm(height), mm(16), at(0, 0), List.of(posts), mm(postSize)));
+        shelves.add(new Shelf(
+                name,
+                ShelfShape.ROUND,
+                mm(diameter),
+                null,
+                null,
+                null,
+                null,
+                null,
+                mm(height),
+                mm(16),
+                at(0, 0),
+                List.of(posts),
+                mm(postSize)));
         return this;
     }
 
@@ -130,6 +181,19 @@ public final class TestKiln {
 
     public Design build() {
         Kiln kiln = new Kiln(plan, height, wall, floor, lid, null, elements, fittings, stand, null, null);
-        return new Design("test", null, UnitSystem.METRIC, kiln, shelves, ports, drilling, burners, null, null, null, null, limits);
+        return new Design(
+                "test",
+                null,
+                UnitSystem.METRIC,
+                kiln,
+                shelves,
+                ports,
+                drilling,
+                burners,
+                null,
+                null,
+                null,
+                null,
+                limits);
     }
 }

@@ -1,13 +1,12 @@
 package portwright.app;
 
-
 import portwright.app.doc.Catalog;
 import portwright.app.doc.Document;
+import portwright.app.doc.PaperModel;
 import portwright.app.doc.Step;
 import portwright.app.step.FiringStep;
-import portwright.app.doc.PaperModel;
-import portwright.app.step.PaperStep;
 import portwright.app.step.GasStep;
+import portwright.app.step.PaperStep;
 import portwright.app.step.RoomStep;
 import portwright.app.step.StepView;
 

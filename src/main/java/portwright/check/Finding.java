@@ -15,8 +15,18 @@ import portwright.source.Source;
  * @param limitSetByUser whether the design's own limit was used
  * @param marks places on drawings
  */
-public record Finding(String rule, Severity severity, Forbids forbids, List<String> parts, Measure measured, Measure limit,
-        String message, String remedy, Source source, boolean limitSetByUser, List<Mark> marks) {
+public record Finding(
+        String rule,
+        Severity severity,
+        Forbids forbids,
+        List<String> parts,
+        Measure measured,
+        Measure limit,
+        String message,
+        String remedy,
+        Source source,
+        boolean limitSetByUser,
+        List<Mark> marks) {
     public Finding {
         parts = List.copyOf(parts);
         marks = List.copyOf(marks);

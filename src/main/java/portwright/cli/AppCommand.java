@@ -8,7 +8,10 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Stands in the list of commands; the window itself is opened before the command line is read. */
-@Command(name = "app", mixinStandardHelpOptions = true, description = "Opens the window, with a design when one is named.")
+@Command(
+        name = "app",
+        mixinStandardHelpOptions = true,
+        description = "Opens the window, with a design when one is named.")
 final class AppCommand implements Callable<Integer> {
     @Parameters(arity = "0..1", paramLabel = "DESIGN", description = "the design to open")
     private Path file;
@@ -18,7 +21,9 @@ final class AppCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        spec.commandLine().getErr().println("app takes one design" + (file == null ? "." : ", not more than " + file + "."));
+        spec.commandLine()
+                .getErr()
+                .println("app takes one design" + (file == null ? "." : ", not more than " + file + "."));
         return Cli.MISUSE;
     }
 }

@@ -23,7 +23,10 @@ import portwright.units.Quantity;
 import portwright.units.QuantityException;
 
 /** The fire at one chamber temperature, for one or several damper settings. */
-@Command(name = "burn", description = "The fire at one chamber temperature, for one or several damper settings.", mixinStandardHelpOptions = true)
+@Command(
+        name = "burn",
+        description = "The fire at one chamber temperature, for one or several damper settings.",
+        mixinStandardHelpOptions = true)
 final class BurnCommand implements Callable<Integer> {
     private static final double COLDEST_K = 250;
     private static final double HOTTEST_K = 2000;
@@ -31,10 +34,17 @@ final class BurnCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DESIGN", description = "design file")
     private Path file;
 
-    @Option(names = "--at", required = true, paramLabel = "TEMPERATURE", description = "chamber temperature, \"1100 °C\"")
+    @Option(
+            names = "--at",
+            required = true,
+            paramLabel = "TEMPERATURE",
+            description = "chamber temperature, \"1100 °C\"")
     private String at;
 
-    @Option(names = "--damper", paramLabel = "SHARE", description = "open share of the flues, \"50 %%\"; may be repeated; default the design's")
+    @Option(
+            names = "--damper",
+            paramLabel = "SHARE",
+            description = "open share of the flues, \"50 %%\"; may be repeated; default the design's")
     private List<String> dampers;
 
     @Option(names = "--json", description = "one JSON array instead of text")
@@ -47,27 +57,47 @@ final class BurnCommand implements Callable<Integer> {
     public Integer call() {
         double kelvin = read("--at", at, Kind.TEMPERATURE).si();
         if (kelvin < COLDEST_K || kelvin > HOTTEST_K) {
-            throw new UserError(Cli.MISUSE, "--at " + at + " is outside -23 to 1727 °C. Write a chamber temperature such as \"1100 °C\".");
+            throw new UserError(
+                    Cli.MISUSE,
+                    "--at " + at + " is outside -23 to 1727 °C. Write a chamber temperature such as \"1100 °C\".");
         }
-        List<Double> asked = dampers == null ? null : dampers.stream().map(BurnCommand::share).toList();
+        List<Double> asked = dampers == null
+                ? null
+                : dampers.stream().map(BurnCommand::share).toList();
         Design design = Designs.read(file);
         FireReview fire = Review.of(design).fire();
         if (!fire.kiln().known()) {
-            throw new UserError(Cli.MISUSE, file + ": the fire cannot be computed. Add " + String.join(", ", fire.kiln().needs()) + ".");
+            throw new UserError(
+                    Cli.MISUSE,
+                    file + ": the fire cannot be computed. Add "
+                            + String.join(", ", fire.kiln().needs()) + ".");
         }
         List<Double> settings = asked == null ? List.of(fire.damperOpen()) : asked;
-        List<BurnState> states = settings.stream().map(s -> BurnState.of(fire, kelvin, s)).toList();
+        List<BurnState> states =
+                settings.stream().map(s -> BurnState.of(fire, kelvin, s)).toList();
         Limits limits = new LimitsInForce(LimitTable.load(), design);
-        List<List<String>> stops = settings.stream().map(s -> StateStops.of(fire.state(kelvin, s), limits)).toList();
-        spec.commandLine().getOut().print(json ? BurnJson.write(states, stops)
-                : BurnText.write(design.title(), states, stops, fire.gas() ? fire.levels(kelvin) : List.of(), fire.plate() != null));
+        List<List<String>> stops = settings.stream()
+                .map(s -> StateStops.of(fire.state(kelvin, s), limits))
+                .toList();
+        spec.commandLine()
+                .getOut()
+                .print(
+                        json
+                                ? BurnJson.write(states, stops)
+                                : BurnText.write(
+                                        design.title(),
+                                        states,
+                                        stops,
+                                        fire.gas() ? fire.levels(kelvin) : List.of(),
+                                        fire.plate() != null));
         return stops.stream().allMatch(List::isEmpty) ? Cli.OK : Cli.STOP;
     }
 
     private static double share(String text) {
         double s = read("--damper", text, Kind.SHARE).share();
         if (!(s >= 0 && s <= 1)) {
-            throw new UserError(Cli.MISUSE, "--damper " + text + " is outside 0 to 100 %. Write an open share such as \"50 %\".");
+            throw new UserError(
+                    Cli.MISUSE, "--damper " + text + " is outside 0 to 100 %. Write an open share such as \"50 %\".");
         }
         return s;
     }

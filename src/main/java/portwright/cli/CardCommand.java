@@ -21,7 +21,10 @@ import portwright.sheet.Paper;
 import portwright.sheet.SheetRefused;
 
 /** The one-page firing card. */
-@Command(name = "card", description = "One-page firing card as PDF, to stand at the kiln with.", mixinStandardHelpOptions = true)
+@Command(
+        name = "card",
+        description = "One-page firing card as PDF, to stand at the kiln with.",
+        mixinStandardHelpOptions = true)
 final class CardCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DESIGN", description = "design file")
     private Path file;
@@ -29,10 +32,16 @@ final class CardCommand implements Callable<Integer> {
     @Option(names = "-o", required = true, paramLabel = "FILE.pdf", description = "where to write")
     private Path out;
 
-    @Option(names = "--paper", paramLabel = "SIZE", defaultValue = "a4", description = "a4, letter, … (default ${DEFAULT-VALUE})")
+    @Option(
+            names = "--paper",
+            paramLabel = "SIZE",
+            defaultValue = "a4",
+            description = "a4, letter, … (default ${DEFAULT-VALUE})")
     private String paper;
 
-    @Option(names = "--despite-stops", description = "print struck through although lighting is forbidden or not proven")
+    @Option(
+            names = "--despite-stops",
+            description = "print struck through although lighting is forbidden or not proven")
     private boolean despiteStops;
 
     @Spec
@@ -51,7 +60,11 @@ final class CardCommand implements Callable<Integer> {
         CheckResult result = new RuleBook(LimitTable.load()).check(review);
         byte[] pdf;
         try {
-            pdf = FiringCard.print(CardBuilder.of(result, design, CardBuilder.Computed.of(review)), size, ContentMark.of(design), despiteStops);
+            pdf = FiringCard.print(
+                    CardBuilder.of(result, design, CardBuilder.Computed.of(review)),
+                    size,
+                    ContentMark.of(design),
+                    despiteStops);
         } catch (SheetRefused e) {
             throw new UserError(Cli.STOP, e.getMessage());
         }

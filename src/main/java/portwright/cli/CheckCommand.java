@@ -30,7 +30,9 @@ final class CheckCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         CheckResult result = new RuleBook(LimitTable.load()).check(Review.of(Designs.read(file)));
-        spec.commandLine().getOut().print(json ? CheckJson.write(result) : CheckText.write(result, Terminal.width(), Terminal.colour()));
+        spec.commandLine()
+                .getOut()
+                .print(json ? CheckJson.write(result) : CheckText.write(result, Terminal.width(), Terminal.colour()));
         return result.count(Severity.STOP) > 0 ? Cli.STOP : Cli.OK;
     }
 }

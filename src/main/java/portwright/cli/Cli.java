@@ -5,9 +5,24 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
 /** The command line as a whole. */
-@Command(name = "portwright", mixinStandardHelpOptions = true, versionProvider = VersionText.class,
-        description = "Plans the conversion of an electric kiln for gas reduction: checks ports and flues, computes the fire, prints the drilling template.",
-        subcommands = {CheckCommand.class, SheetCommand.class, CardCommand.class, ExportCommand.class, BurnCommand.class, ForecastCommand.class, RecordCommand.class, NewCommand.class, ProposeCommand.class, AppCommand.class})
+@Command(
+        name = "portwright",
+        mixinStandardHelpOptions = true,
+        versionProvider = VersionText.class,
+        description =
+                "Plans the conversion of an electric kiln for gas reduction: checks ports and flues, computes the fire, prints the drilling template.",
+        subcommands = {
+            CheckCommand.class,
+            SheetCommand.class,
+            CardCommand.class,
+            ExportCommand.class,
+            BurnCommand.class,
+            ForecastCommand.class,
+            RecordCommand.class,
+            NewCommand.class,
+            ProposeCommand.class,
+            AppCommand.class
+        })
 public final class Cli implements Runnable {
     /** Done, no stop. */
     public static final int OK = 0;

@@ -18,9 +18,15 @@ final class Designs {
             return result;
         }
         int n = result.problems().size();
-        StringBuilder text = new StringBuilder(file + ": " + n + (n == 1 ? " error" : " errors") + ". Nothing was changed.");
-        result.problems().forEach(p -> text.append(System.lineSeparator()).append("  ").append(p.line() > 0 ? "line " + p.line() + ", column " + p.column() : "file")
-                .append(p.path().isEmpty() ? "" : ", " + p.path()).append(": ").append(p.message()));
+        StringBuilder text =
+                new StringBuilder(file + ": " + n + (n == 1 ? " error" : " errors") + ". Nothing was changed.");
+        result.problems()
+                .forEach(p -> text.append(System.lineSeparator())
+                        .append("  ")
+                        .append(p.line() > 0 ? "line " + p.line() + ", column " + p.column() : "file")
+                        .append(p.path().isEmpty() ? "" : ", " + p.path())
+                        .append(": ")
+                        .append(p.message()));
         throw new UserError(Cli.MISUSE, text.toString());
     }
 
@@ -28,7 +34,9 @@ final class Designs {
         try {
             return DesignFile.read(file);
         } catch (NoSuchFileException e) {
-            throw new UserError(Cli.MISUSE, file + ": there is no such file. Write the path of a design, or make one with: new --list");
+            throw new UserError(
+                    Cli.MISUSE,
+                    file + ": there is no such file. Write the path of a design, or make one with: new --list");
         } catch (IOException e) {
             throw new UserError(Cli.MISUSE, file + ": cannot be read (" + e.getMessage() + ").");
         }

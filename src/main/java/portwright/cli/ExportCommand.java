@@ -24,7 +24,11 @@ import portwright.sheet.SheetRefused;
 import portwright.sheet.SvgExport;
 
 /** Full-size SVG of each part, and the hole schedule as CSV. */
-@Command(name = "export", description = "Full-size SVG of each part for plotters and cutters, hole schedule as CSV, findings as Markdown.", mixinStandardHelpOptions = true)
+@Command(
+        name = "export",
+        description =
+                "Full-size SVG of each part for plotters and cutters, hole schedule as CSV, findings as Markdown.",
+        mixinStandardHelpOptions = true)
 final class ExportCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DESIGN", description = "design file")
     private Path file;
@@ -38,10 +42,18 @@ final class ExportCommand implements Callable<Integer> {
     @Option(names = "--md", paramLabel = "FILE.md", description = "findings as Markdown")
     private Path markdown;
 
-    @Option(names = "--part", paramLabel = "PART", defaultValue = "all", description = "floor, lid, wall or all (default ${DEFAULT-VALUE})")
+    @Option(
+            names = "--part",
+            paramLabel = "PART",
+            defaultValue = "all",
+            description = "floor, lid, wall or all (default ${DEFAULT-VALUE})")
     private SheetOptions.Part part;
 
-    @Option(names = "--face", paramLabel = "FACE", defaultValue = "both", description = "hot, cold or both (default ${DEFAULT-VALUE})")
+    @Option(
+            names = "--face",
+            paramLabel = "FACE",
+            defaultValue = "both",
+            description = "hot, cold or both (default ${DEFAULT-VALUE})")
     private SheetOptions.Side face;
 
     @Spec
@@ -58,7 +70,8 @@ final class ExportCommand implements Callable<Integer> {
         Map<Path, String> files = new LinkedHashMap<>();
         try {
             if (svg != null) {
-                SvgExport.all(result, review.geometry(), part, face).forEach((name, text) -> files.put(svg.resolve(name), text));
+                SvgExport.all(result, review.geometry(), part, face)
+                        .forEach((name, text) -> files.put(svg.resolve(name), text));
             }
         } catch (SheetRefused e) {
             throw new UserError(Cli.STOP, e.getMessage());

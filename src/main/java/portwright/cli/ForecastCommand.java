@@ -15,7 +15,10 @@ import portwright.review.Review;
 import portwright.sheet.AtomicFile;
 
 /** The firing over time. */
-@Command(name = "forecast", description = "The firing over time: climb, electricity, gas, damper and fire of each step.", mixinStandardHelpOptions = true)
+@Command(
+        name = "forecast",
+        description = "The firing over time: climb, electricity, gas, damper and fire of each step.",
+        mixinStandardHelpOptions = true)
 final class ForecastCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DESIGN", description = "design file")
     private Path file;
@@ -33,13 +36,17 @@ final class ForecastCommand implements Callable<Integer> {
     public Integer call() {
         Review review = Review.of(Designs.read(file));
         if (!review.firing().forecast().known()) {
-            throw new UserError(Cli.MISUSE, file + ": the firing cannot be computed. Add " + String.join(", ", review.firing().forecast().needs()) + ".");
+            throw new UserError(
+                    Cli.MISUSE,
+                    file + ": the firing cannot be computed. Add "
+                            + String.join(", ", review.firing().forecast().needs()) + ".");
         }
         if (csv != null) {
             try {
                 AtomicFile.write(csv, ForecastJson.csv(review).getBytes(StandardCharsets.UTF_8));
             } catch (IOException e) {
-                throw new UserError(Cli.FAULT, csv + ": cannot be written (" + e.getMessage() + "). Nothing was left behind.");
+                throw new UserError(
+                        Cli.FAULT, csv + ": cannot be written (" + e.getMessage() + "). Nothing was left behind.");
             }
         }
         spec.commandLine().getOut().print(json ? ForecastJson.write(review) : ForecastText.write(review));

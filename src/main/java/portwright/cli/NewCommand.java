@@ -42,19 +42,29 @@ final class NewCommand implements Callable<Integer> {
         if (name == null || out == null) {
             throw new UserError(Cli.MISUSE, "Write: new NAME -o FILE.json, or: new --list");
         }
-        DesignText starter = Starters.find(name).orElseThrow(() -> new UserError(Cli.MISUSE, "There is no starter \"" + name + "\"."
-                + Starters.nearest(name).map(n -> " Did you mean " + n + "?").orElse("") + " Starters: " + String.join(", ", Starters.names()) + "."));
+        DesignText starter = Starters.find(name)
+                .orElseThrow(() -> new UserError(
+                        Cli.MISUSE,
+                        "There is no starter \"" + name + "\"."
+                                + Starters.nearest(name)
+                                        .map(n -> " Did you mean " + n + "?")
+                                        .orElse("") + " Starters: " + String.join(", ", Starters.names()) + "."));
         write(starter);
-        print.println(out + ": " + starter.get("title").orElse(name) + ". Measure your kiln and change the figures before you check it.");
+        print.println(out + ": " + starter.get("title").orElse(name)
+                + ". Measure your kiln and change the figures before you check it.");
         return Cli.OK;
     }
 
     private void write(DesignText starter) {
         try {
             byte[] bytes = starter.toText().getBytes(StandardCharsets.UTF_8);
-            boolean other = Files.isRegularFile(out) && Files.size(out) > 0 && !(Files.size(out) == bytes.length && Arrays.equals(Files.readAllBytes(out), bytes));
+            boolean other = Files.isRegularFile(out)
+                    && Files.size(out) > 0
+                    && !(Files.size(out) == bytes.length && Arrays.equals(Files.readAllBytes(out), bytes));
             if (other) {
-                throw new UserError(Cli.MISUSE, out + ": there is a file of that name already. Nothing was changed. Write to another name.");
+                throw new UserError(
+                        Cli.MISUSE,
+                        out + ": there is a file of that name already. Nothing was changed. Write to another name.");
             }
             DesignFile.save(out, starter);
         } catch (IOException e) {
@@ -63,6 +73,8 @@ final class NewCommand implements Callable<Integer> {
     }
 
     private static String reason(IOException e) {
-        return e instanceof java.nio.file.NoSuchFileException ? "there is no such folder" : e instanceof java.nio.file.AccessDeniedException ? "no permission" : e.getMessage();
+        return e instanceof java.nio.file.NoSuchFileException
+                ? "there is no such folder"
+                : e instanceof java.nio.file.AccessDeniedException ? "no permission" : e.getMessage();
     }
 }

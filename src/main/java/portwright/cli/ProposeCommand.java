@@ -25,7 +25,10 @@ import portwright.units.Quantity;
 import portwright.units.QuantityException;
 
 /** Places ports and writes a new design. */
-@Command(name = "propose", description = "Places floor inlets and lid flues and writes a new design.", mixinStandardHelpOptions = true)
+@Command(
+        name = "propose",
+        description = "Places floor inlets and lid flues and writes a new design.",
+        mixinStandardHelpOptions = true)
 final class ProposeCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DESIGN", description = "design file")
     private Path file;
@@ -42,7 +45,11 @@ final class ProposeCommand implements Callable<Integer> {
     @Option(names = "--flue-size", paramLabel = "S", description = "diameter of the flues")
     private String flueSize;
 
-    @Option(names = "--take", paramLabel = "K", defaultValue = "1", description = "which of the proposals to write, 1 to 3 (default ${DEFAULT-VALUE})")
+    @Option(
+            names = "--take",
+            paramLabel = "K",
+            defaultValue = "1",
+            description = "which of the proposals to write, 1 to 3 (default ${DEFAULT-VALUE})")
     private int take;
 
     @Option(names = "-o", required = true, paramLabel = "NEW.json", description = "where to write")
@@ -72,23 +79,35 @@ final class ProposeCommand implements Callable<Integer> {
             return Cli.STOP;
         }
         if (take < 1 || take > found.best().size()) {
-            throw new UserError(Cli.MISUSE, "--take " + take + ": there " + (found.best().size() == 1 ? "is 1 proposal." : "are " + found.best().size() + " proposals."));
+            throw new UserError(
+                    Cli.MISUSE,
+                    "--take " + take + ": there "
+                            + (found.best().size() == 1
+                                    ? "is 1 proposal."
+                                    : "are " + found.best().size() + " proposals."));
         }
         for (int i = 0; i < found.best().size(); i++) {
             show(print, i + 1, found.best().get(i));
         }
         try {
-            DesignFile.save(out, PortsText.put(read.document(), found.best().get(take - 1).ports()));
+            DesignFile.save(
+                    out,
+                    PortsText.put(read.document(), found.best().get(take - 1).ports()));
         } catch (IOException e) {
             throw new UserError(Cli.FAULT, out + ": not written (" + e.getMessage() + "). No file was left.");
         }
-        int before = read.design().burners() == null ? 0 : read.design().burners().size();
+        int before =
+                read.design().burners() == null ? 0 : read.design().burners().size();
         Proposal taken = found.best().get(take - 1);
-        int after = taken.design().burners() == null ? 0 : taken.design().burners().size();
+        int after =
+                taken.design().burners() == null ? 0 : taken.design().burners().size();
         if (after < before) {
-            print.println((before - after) + " of " + before + " burners stood under ports that are gone and were left out.");
+            print.println(
+                    (before - after) + " of " + before + " burners stood under ports that are gone and were left out.");
         }
-        print.println(out + ": proposal " + take + " written. A proposal rests on the measures in the file; check it, and offer up the real parts before drilling.");
+        print.println(
+                out + ": proposal " + take
+                        + " written. A proposal rests on the measures in the file; check it, and offer up the real parts before drilling.");
         return Cli.OK;
     }
 
@@ -97,7 +116,8 @@ final class ProposeCommand implements Callable<Integer> {
         print.println("   " + p.reason());
         print.println("   " + p.limits());
         ports(print, p);
-        print.println("   Drilling: " + p.check().drilling().id() + ". Lighting: " + p.check().lighting().id() + ".");
+        print.println("   Drilling: " + p.check().drilling().id() + ". Lighting: "
+                + p.check().lighting().id() + ".");
         for (Finding f : p.check().findings()) {
             if (f.severity() == Severity.STOP) {
                 print.println("   stop " + f.rule() + ": " + f.message() + " " + f.remedy());
@@ -107,9 +127,12 @@ final class ProposeCommand implements Callable<Integer> {
 
     private static void ports(PrintWriter print, Proposal p) {
         for (Port port : p.ports()) {
-            String at = port.at() instanceof portwright.model.Place.Polar q ? q.radius().typed() + " out at " + q.bearing().typed()
-                    : "x " + ((portwright.model.Place.Cartesian) port.at()).x().typed() + ", y " + ((portwright.model.Place.Cartesian) port.at()).y().typed();
-            print.println("   " + port.name() + ": " + port.diameter().typed() + " in the " + port.on().id() + ", " + at);
+            String at = port.at() instanceof portwright.model.Place.Polar q
+                    ? q.radius().typed() + " out at " + q.bearing().typed()
+                    : "x " + ((portwright.model.Place.Cartesian) port.at()).x().typed() + ", y "
+                            + ((portwright.model.Place.Cartesian) port.at()).y().typed();
+            print.println("   " + port.name() + ": " + port.diameter().typed() + " in the "
+                    + port.on().id() + ", " + at);
         }
     }
 

@@ -29,11 +29,18 @@ import portwright.review.Review;
 import portwright.sheet.AtomicFile;
 
 /** Logged firings against the forecast, and the ledger of the kiln over them. */
-@Command(name = "record", description = "Logged firings against the forecast: faults, thermocouple, atmosphere, gas; and the kiln's ledger over them.", mixinStandardHelpOptions = true)
+@Command(
+        name = "record",
+        description =
+                "Logged firings against the forecast: faults, thermocouple, atmosphere, gas; and the kiln's ledger over them.",
+        mixinStandardHelpOptions = true)
 final class RecordCommand implements Callable<Integer> {
     private static final long MOST_BYTES = 100_000_000;
 
-    @Parameters(arity = "2..*", paramLabel = "LOG.csv... DESIGN", description = "logs, oldest first, then the design file")
+    @Parameters(
+            arity = "2..*",
+            paramLabel = "LOG.csv... DESIGN",
+            description = "logs, oldest first, then the design file")
     private List<Path> files;
 
     @Option(names = "--json", description = "one JSON object instead of text")
@@ -42,7 +49,10 @@ final class RecordCommand implements Callable<Integer> {
     @Option(names = "--csv", paramLabel = "FILE", description = "also write the last record beside the forecast as CSV")
     private Path csv;
 
-    @Option(names = "--fit", paramLabel = "NEW.json", description = "fit loss factor and leak area to the last record and write a new design")
+    @Option(
+            names = "--fit",
+            paramLabel = "NEW.json",
+            description = "fit loss factor and leak area to the last record and write a new design")
     private Path fit;
 
     @Spec
@@ -65,7 +75,12 @@ final class RecordCommand implements Callable<Integer> {
             write(csv, RecordJson.csv(record.value().views().get(logs.size() - 1)));
         }
         List<String> names = logFiles.stream().map(Path::toString).toList();
-        spec.commandLine().getOut().print(json ? RecordJson.write(record.value(), names, fitted) : RecordText.write(record.value(), names, fitted));
+        spec.commandLine()
+                .getOut()
+                .print(
+                        json
+                                ? RecordJson.write(record.value(), names, fitted)
+                                : RecordText.write(record.value(), names, fitted));
         return Cli.OK;
     }
 
@@ -77,7 +92,9 @@ final class RecordCommand implements Callable<Integer> {
             throw new UserError(Cli.MISUSE, "record: " + e.getMessage() + ".");
         }
         if (!record.known()) {
-            throw new UserError(Cli.MISUSE, designFile + ": the firing cannot be computed. Add " + String.join(", ", record.needs()) + ".");
+            throw new UserError(
+                    Cli.MISUSE,
+                    designFile + ": the firing cannot be computed. Add " + String.join(", ", record.needs()) + ".");
         }
         return record;
     }
@@ -117,7 +134,10 @@ final class RecordCommand implements Callable<Integer> {
         }
         ReadResult check = out.read();
         if (!check.ok()) {
-            throw new UserError(Cli.MISUSE, fit + ": not written; the fitted design would not be valid: " + check.problems().get(0).message());
+            throw new UserError(
+                    Cli.MISUSE,
+                    fit + ": not written; the fitted design would not be valid: "
+                            + check.problems().get(0).message());
         }
         try {
             DesignFile.save(fit, out);
@@ -130,7 +150,8 @@ final class RecordCommand implements Callable<Integer> {
         try {
             AtomicFile.write(file, text.getBytes(StandardCharsets.UTF_8));
         } catch (IOException e) {
-            throw new UserError(Cli.FAULT, file + ": cannot be written (" + e.getMessage() + "). Nothing was left behind.");
+            throw new UserError(
+                    Cli.FAULT, file + ": cannot be written (" + e.getMessage() + "). Nothing was left behind.");
         }
     }
 }

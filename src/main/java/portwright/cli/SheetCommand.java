@@ -20,7 +20,11 @@ import portwright.sheet.SheetOptions;
 import portwright.sheet.SheetRefused;
 
 /** The full-size drilling template. */
-@Command(name = "sheet", description = "Full-size drilling template as PDF. Print at 100 %%, measure the check bars, read the last sheet.", mixinStandardHelpOptions = true)
+@Command(
+        name = "sheet",
+        description =
+                "Full-size drilling template as PDF. Print at 100 %%, measure the check bars, read the last sheet.",
+        mixinStandardHelpOptions = true)
 final class SheetCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DESIGN", description = "design file")
     private Path file;
@@ -28,22 +32,44 @@ final class SheetCommand implements Callable<Integer> {
     @Option(names = "-o", required = true, paramLabel = "FILE.pdf", description = "where to write")
     private Path out;
 
-    @Option(names = "--paper", paramLabel = "SIZE", defaultValue = "a4", description = "a4, letter, legal, a3, tabloid or a size such as 900x1200mm (default ${DEFAULT-VALUE})")
+    @Option(
+            names = "--paper",
+            paramLabel = "SIZE",
+            defaultValue = "a4",
+            description = "a4, letter, legal, a3, tabloid or a size such as 900x1200mm (default ${DEFAULT-VALUE})")
     private String paper;
 
-    @Option(names = "--part", paramLabel = "PART", defaultValue = "all", description = "floor, lid, wall or all (default ${DEFAULT-VALUE})")
+    @Option(
+            names = "--part",
+            paramLabel = "PART",
+            defaultValue = "all",
+            description = "floor, lid, wall or all (default ${DEFAULT-VALUE})")
     private SheetOptions.Part part;
 
-    @Option(names = "--face", paramLabel = "FACE", defaultValue = "both", description = "hot, cold or both (default ${DEFAULT-VALUE})")
+    @Option(
+            names = "--face",
+            paramLabel = "FACE",
+            defaultValue = "both",
+            description = "hot, cold or both (default ${DEFAULT-VALUE})")
     private SheetOptions.Side face;
 
-    @Option(names = "--scale-x", paramLabel = "FACTOR", defaultValue = "1", description = "true over printed length across, 0.985 to 1.015")
+    @Option(
+            names = "--scale-x",
+            paramLabel = "FACTOR",
+            defaultValue = "1",
+            description = "true over printed length across, 0.985 to 1.015")
     private double scaleX;
 
-    @Option(names = "--scale-y", paramLabel = "FACTOR", defaultValue = "1", description = "true over printed length down, 0.985 to 1.015")
+    @Option(
+            names = "--scale-y",
+            paramLabel = "FACTOR",
+            defaultValue = "1",
+            description = "true over printed length down, 0.985 to 1.015")
     private double scaleY;
 
-    @Option(names = "--despite-stops", description = "print although a stop forbids drilling: struck through, no awl dots")
+    @Option(
+            names = "--despite-stops",
+            description = "print although a stop forbids drilling: struck through, no awl dots")
     private boolean despiteStops;
 
     @Spec
@@ -71,7 +97,10 @@ final class SheetCommand implements Callable<Integer> {
         } catch (IOException e) {
             throw new UserError(Cli.FAULT, out + ": not written (" + e.getMessage() + "). No file was left.");
         }
-        spec.commandLine().getOut().println(out + ": " + print.sheets() + " sheets " + options.paper().words() + ". Print at 100 %, measure the bars, offer up the real burner.");
+        spec.commandLine()
+                .getOut()
+                .println(out + ": " + print.sheets() + " sheets "
+                        + options.paper().words() + ". Print at 100 %, measure the bars, offer up the real burner.");
         print.remarks().forEach(spec.commandLine().getOut()::println);
         return Cli.OK;
     }

@@ -11,7 +11,8 @@ final class VersionText implements IVersionProvider {
     public String[] getVersion() {
         List<String> lines = new ArrayList<>();
         for (Table.Row row : Table.resource("/portwright/libraries.csv").rows()) {
-            lines.add((lines.isEmpty() ? "" : "  ") + row.text("name") + " " + row.text("version") + (lines.isEmpty() ? "" : ", " + row.text("licence")));
+            lines.add((lines.isEmpty() ? "" : "  ") + row.text("name") + " " + row.text("version")
+                    + (lines.isEmpty() ? "" : ", " + row.text("licence")));
         }
         return lines.toArray(String[]::new);
     }

@@ -14,8 +14,15 @@ import portwright.source.Source;
  * @param source source of the density
  * @param conductivitySource source of the conductivity
  */
-public record Brick(String id, String name, double classificationC, double densityKgPerM3, double heatCapacityJPerKgK,
-        List<Point> conductivity, Source source, Source conductivitySource) {
+public record Brick(
+        String id,
+        String name,
+        double classificationC,
+        double densityKgPerM3,
+        double heatCapacityJPerKgK,
+        List<Point> conductivity,
+        Source source,
+        Source conductivitySource) {
 
     public Brick {
         conductivity = List.copyOf(conductivity);

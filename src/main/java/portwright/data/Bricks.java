@@ -24,8 +24,17 @@ public final class Bricks {
     public static Bricks load() {
         Table points = Table.load("brick_conductivity.csv")
                 .expect("brick", "temperatureC", "wPerMK", "title", "edition", "place", "standing");
-        Table bricks = Table.load("bricks.csv").expect("id", "name", "classificationC", "densityKgPerM3",
-                "heatCapacityJPerKgK", "title", "edition", "place", "standing");
+        Table bricks = Table.load("bricks.csv")
+                .expect(
+                        "id",
+                        "name",
+                        "classificationC",
+                        "densityKgPerM3",
+                        "heatCapacityJPerKgK",
+                        "title",
+                        "edition",
+                        "place",
+                        "standing");
         Map<String, Brick> out = new LinkedHashMap<>();
         for (Table.Row b : bricks.rows()) {
             String id = b.text("id");
@@ -44,8 +53,15 @@ public final class Bricks {
             if (curve.size() < 2) {
                 throw b.error("id", "needs two conductivity points");
             }
-            Brick brick = new Brick(id, b.text("name"), b.positive("classificationC"), b.positive("densityKgPerM3"),
-                    b.positive("heatCapacityJPerKgK"), curve, b.source(), curveSource);
+            Brick brick = new Brick(
+                    id,
+                    b.text("name"),
+                    b.positive("classificationC"),
+                    b.positive("densityKgPerM3"),
+                    b.positive("heatCapacityJPerKgK"),
+                    curve,
+                    b.source(),
+                    curveSource);
             if (out.put(id, brick) != null) {
                 throw b.error("id", "appears twice");
             }

@@ -17,7 +17,14 @@ import portwright.source.Source;
  * @param onCard whether it prints on the firing card
  * @param source where it comes from
  */
-public record Caution(String id, Moment moment, String severity, List<String> rules, String text, boolean onTemplate, boolean onCard,
+public record Caution(
+        String id,
+        Moment moment,
+        String severity,
+        List<String> rules,
+        String text,
+        boolean onTemplate,
+        boolean onCard,
         Source source) {
 
     public Caution {
@@ -48,8 +55,22 @@ public record Caution(String id, Moment moment, String severity, List<String> ru
     /** All hazards in table order. */
     public static List<Caution> all() {
         return Table.load("cautions.csv")
-                .expect("id", "moment", "severity", "rules", "text", "template", "card", "title", "edition", "place", "standing").rows().stream()
-                .map(Caution::of).toList();
+                .expect(
+                        "id",
+                        "moment",
+                        "severity",
+                        "rules",
+                        "text",
+                        "template",
+                        "card",
+                        "title",
+                        "edition",
+                        "place",
+                        "standing")
+                .rows()
+                .stream()
+                .map(Caution::of)
+                .toList();
     }
 
     /** Those that print on the drilling template, stops first. */
@@ -64,7 +85,9 @@ public record Caution(String id, Moment moment, String severity, List<String> ru
 
     private static List<Caution> sorted(List<Caution> list) {
         List<String> order = List.of("stop", "caution", "note");
-        return list.stream().sorted(Comparator.comparingInt(c -> order.indexOf(c.severity))).toList();
+        return list.stream()
+                .sorted(Comparator.comparingInt(c -> order.indexOf(c.severity)))
+                .toList();
     }
 
     private static Caution of(Table.Row r) {
@@ -79,7 +102,14 @@ public record Caution(String id, Moment moment, String severity, List<String> ru
         } catch (IllegalArgumentException e) {
             throw r.error("moment", "'" + r.text("moment") + "' is no moment of the work");
         }
-        return new Caution(r.text("id"), moment, severity, rules.isEmpty() ? List.of() : List.of(rules.split(";")), r.text("text"),
-                r.yes("template"), r.yes("card"), r.source());
+        return new Caution(
+                r.text("id"),
+                moment,
+                severity,
+                rules.isEmpty() ? List.of() : List.of(rules.split(";")),
+                r.text("text"),
+                r.yes("template"),
+                r.yes("card"),
+                r.source());
     }
 }

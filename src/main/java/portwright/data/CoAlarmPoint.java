@@ -13,13 +13,18 @@ import portwright.source.Source;
  * @param mustByMinutes it sounds by then; empty if it never has to
  * @param source origin
  */
-public record CoAlarmPoint(String standard, double ppm, int notBeforeMinutes, OptionalInt mustByMinutes, Source source) {
+public record CoAlarmPoint(
+        String standard, double ppm, int notBeforeMinutes, OptionalInt mustByMinutes, Source source) {
 
     /** All points in table order. */
     public static List<CoAlarmPoint> all() {
         return Table.load("co_alarm_points.csv").rows().stream()
-                .map(r -> new CoAlarmPoint(r.text("standard"), r.positive("ppm"), r.integer("not_before_min"),
-                        r.isEmpty("must_by_min") ? OptionalInt.empty() : OptionalInt.of(r.integer("must_by_min")), r.source()))
+                .map(r -> new CoAlarmPoint(
+                        r.text("standard"),
+                        r.positive("ppm"),
+                        r.integer("not_before_min"),
+                        r.isEmpty("must_by_min") ? OptionalInt.empty() : OptionalInt.of(r.integer("must_by_min")),
+                        r.source()))
                 .toList();
     }
 }

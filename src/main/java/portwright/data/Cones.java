@@ -21,8 +21,20 @@ public final class Cones {
      *     cone to cone
      */
     public static Cones load() {
-        Table t = Table.load("cones.csv").expect("cone", "ss15", "ss60", "ss150", "l60", "l150", "small300", "olderL150",
-                "title", "edition", "place", "standing");
+        Table t = Table.load("cones.csv")
+                .expect(
+                        "cone",
+                        "ss15",
+                        "ss60",
+                        "ss150",
+                        "l60",
+                        "l150",
+                        "small300",
+                        "olderL150",
+                        "title",
+                        "edition",
+                        "place",
+                        "standing");
         List<Cone> out = new ArrayList<>();
         for (Table.Row r : t.rows()) {
             OptionalDouble slow = r.isEmpty("ss15") ? OptionalDouble.empty() : OptionalDouble.of(r.positive("ss15"));

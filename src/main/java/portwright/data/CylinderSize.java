@@ -25,8 +25,12 @@ public record CylinderSize(double capacityLb, double diameterIn, double heightIn
 
     private static List<CylinderSize> load() {
         return Table.load("cylinders.csv").rows().stream()
-                .map(r -> new CylinderSize(r.positive("capacity_lb"), r.positive("diameter_in"), r.positive("height_in"),
-                        r.positive("tare_lb"), r.source()))
+                .map(r -> new CylinderSize(
+                        r.positive("capacity_lb"),
+                        r.positive("diameter_in"),
+                        r.positive("height_in"),
+                        r.positive("tare_lb"),
+                        r.source()))
                 .sorted(Comparator.comparingDouble(CylinderSize::capacityLb))
                 .toList();
     }

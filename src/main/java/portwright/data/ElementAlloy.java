@@ -15,8 +15,10 @@ public record ElementAlloy(String id, String name, double airC, OptionalDouble e
     /** The row of that id in {@code element_alloys.csv}. */
     public static ElementAlloy of(String id) {
         Table.Row r = Table.load("element_alloys.csv")
-                .expect("id", "name", "airC", "exothermicC", "title", "edition", "place", "standing").only("id", id);
-        OptionalDouble gas = r.isEmpty("exothermicC") ? OptionalDouble.empty() : OptionalDouble.of(r.positive("exothermicC"));
+                .expect("id", "name", "airC", "exothermicC", "title", "edition", "place", "standing")
+                .only("id", id);
+        OptionalDouble gas =
+                r.isEmpty("exothermicC") ? OptionalDouble.empty() : OptionalDouble.of(r.positive("exothermicC"));
         return new ElementAlloy(id, r.text("name"), r.positive("airC"), gas, r.source());
     }
 }

@@ -20,8 +20,17 @@ import portwright.source.Source;
  * @param note remark, may be empty
  * @param source origin
  */
-public record ExposureLimit(String id, String substance, String family, String body, String kind, double value, String unit,
-        int averagingMinutes, String note, Source source) {
+public record ExposureLimit(
+        String id,
+        String substance,
+        String family,
+        String body,
+        String kind,
+        double value,
+        String unit,
+        int averagingMinutes,
+        String note,
+        Source source) {
 
     private static final List<ExposureLimit> ALL = load();
 
@@ -32,14 +41,25 @@ public record ExposureLimit(String id, String substance, String family, String b
 
     private static List<ExposureLimit> load() {
         return Table.load("exposure_limits.csv").rows().stream()
-                .map(r -> new ExposureLimit(r.text("id"), r.text("substance"), r.text("family"), r.text("body"), r.text("kind"),
-                        r.positive("value"), r.text("unit"), r.integer("averaging_min"), r.text("note", ""), r.source()))
+                .map(r -> new ExposureLimit(
+                        r.text("id"),
+                        r.text("substance"),
+                        r.text("family"),
+                        r.text("body"),
+                        r.text("kind"),
+                        r.positive("value"),
+                        r.text("unit"),
+                        r.integer("averaging_min"),
+                        r.text("note", ""),
+                        r.source()))
                 .toList();
     }
 
     /** The limit with this id. */
     public static ExposureLimit named(String id) {
-        return all().stream().filter(l -> l.id.equals(id)).findFirst()
+        return all().stream()
+                .filter(l -> l.id.equals(id))
+                .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("exposure_limits.csv: no limit '" + id + "'"));
     }
 

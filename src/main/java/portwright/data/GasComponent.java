@@ -17,8 +17,20 @@ import portwright.source.Source;
  * @param source where the molar constants come from
  */
 public record GasComponent(
-        String gas, int carbon, int hydrogen, int oxygen, int nitrogen, double molarMass, double compression15C,
-        double gross15, double gross25, double net15, double net25, String species, double heatCapacity288, Source source) {
+        String gas,
+        int carbon,
+        int hydrogen,
+        int oxygen,
+        int nitrogen,
+        double molarMass,
+        double compression15C,
+        double gross15,
+        double gross25,
+        double net15,
+        double net25,
+        String species,
+        double heatCapacity288,
+        Source source) {
 
     private static final double KILO = 1e3;
 
@@ -31,15 +43,28 @@ public record GasComponent(
     public static Map<String, GasComponent> read(Table t) {
         Map<String, GasComponent> out = new LinkedHashMap<>();
         for (Table.Row r : t.rows()) {
-            GasComponent g = new GasComponent(r.text("gas"), r.integer("carbon"), r.integer("hydrogen"), r.integer("oxygen"),
-                    r.integer("nitrogen"), r.positive("molarMassGPerMol") / KILO, r.positive("compression15C"),
-                    r.number("gross15KjPerMol") * KILO, r.number("gross25KjPerMol") * KILO, r.number("net15KjPerMol") * KILO,
-                    r.number("net25KjPerMol") * KILO, r.text("species", ""), r.number("heatCapacity288JPerMolK", 0), r.source());
+            GasComponent g = new GasComponent(
+                    r.text("gas"),
+                    r.integer("carbon"),
+                    r.integer("hydrogen"),
+                    r.integer("oxygen"),
+                    r.integer("nitrogen"),
+                    r.positive("molarMassGPerMol") / KILO,
+                    r.positive("compression15C"),
+                    r.number("gross15KjPerMol") * KILO,
+                    r.number("gross25KjPerMol") * KILO,
+                    r.number("net15KjPerMol") * KILO,
+                    r.number("net25KjPerMol") * KILO,
+                    r.text("species", ""),
+                    r.number("heatCapacity288JPerMolK", 0),
+                    r.source());
             double mass = 12.011 * g.carbon + 1.008 * g.hydrogen + 15.999 * g.oxygen + 14.007 * g.nitrogen;
             if (Math.abs(g.molarMass * KILO - mass) > 1e-3 * mass) {
                 throw r.error("molarMassGPerMol", "does not fit the formula (" + mass + ")");
             }
-            if (g.gross15 < g.net15 || g.gross25 < g.net25 || g.net15 < 0
+            if (g.gross15 < g.net15
+                    || g.gross25 < g.net25
+                    || g.net15 < 0
                     || Math.abs(g.gross25 - g.net25 - g.hydrogen / 2.0 * 44013) > 100) {
                 throw r.error("net25KjPerMol", "gross and net heat do not fit the hydrogen in the formula");
             }

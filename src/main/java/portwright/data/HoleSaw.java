@@ -21,14 +21,23 @@ public record HoleSaw(boolean inch, Quantity size, double nominalMm, Source sour
 
     /** Both series, smallest first in each. */
     public static List<HoleSaw> all() {
-        return Table.load("hole-saws.csv").expect("series", "size", "nominal_mm", "title", "edition", "place", "standing").rows().stream()
-                .map(r -> new HoleSaw(r.text("series").equals("inch"), Quantity.parse(r.text("size"), Kind.LENGTH), r.positive("nominal_mm"), r.source()))
+        return Table.load("hole-saws.csv")
+                .expect("series", "size", "nominal_mm", "title", "edition", "place", "standing")
+                .rows()
+                .stream()
+                .map(r -> new HoleSaw(
+                        r.text("series").equals("inch"),
+                        Quantity.parse(r.text("size"), Kind.LENGTH),
+                        r.positive("nominal_mm"),
+                        r.source()))
                 .toList();
     }
 
     /** The saw nearest to a diameter; of two as near the one of the series asked for. */
     public static HoleSaw nearest(double diameterMm, boolean preferInch) {
-        return all().stream().min(Comparator.comparingDouble((HoleSaw s) -> Math.rint(Math.abs(s.diameterMm() - diameterMm) * 1e6))
-                .thenComparing(s -> s.inch() != preferInch)).orElseThrow();
+        return all().stream()
+                .min(Comparator.comparingDouble((HoleSaw s) -> Math.rint(Math.abs(s.diameterMm() - diameterMm) * 1e6))
+                        .thenComparing(s -> s.inch() != preferInch))
+                .orElseThrow();
     }
 }

@@ -19,8 +19,12 @@ public record Ignition(String gas, double autoIgnitionC, double lowerLimitPct, d
     public static List<Ignition> load() {
         List<Ignition> out = new ArrayList<>();
         for (Table.Row r : Table.load("ignition.csv").rows()) {
-            Ignition i = new Ignition(r.text("gas"), r.positive("autoIgnitionC"), r.positive("lowerLimitPct"),
-                    r.positive("upperLimitPct"), r.source());
+            Ignition i = new Ignition(
+                    r.text("gas"),
+                    r.positive("autoIgnitionC"),
+                    r.positive("lowerLimitPct"),
+                    r.positive("upperLimitPct"),
+                    r.source());
             if (i.lowerLimitPct >= i.upperLimitPct) {
                 throw r.error("upperLimitPct", "is not above the lower limit");
             }
@@ -41,7 +45,9 @@ public record Ignition(String gas, double autoIgnitionC, double lowerLimitPct, d
 
     private static Ignition of(String gas, java.util.Comparator<Ignition> by) {
         String name = gas.equals("natural-gas") ? "methane" : gas;
-        return load().stream().filter(i -> i.gas.equals(name)).min(by)
+        return load().stream()
+                .filter(i -> i.gas.equals(name))
+                .min(by)
                 .orElseThrow(() -> new IllegalArgumentException("no ignition values for '" + gas + "'"));
     }
 }

@@ -21,8 +21,14 @@ public record JetClass(
     public static Map<String, JetClass> load() {
         Map<String, JetClass> out = new LinkedHashMap<>();
         for (Table.Row r : Table.load("jet_classes.csv").rows()) {
-            JetClass j = new JetClass(r.text("jetClass"), r.positive("dischargeCoefficient"), r.positive("low"), r.positive("high"),
-                    r.positive("printedTolerancePct"), r.text("words"), r.source());
+            JetClass j = new JetClass(
+                    r.text("jetClass"),
+                    r.positive("dischargeCoefficient"),
+                    r.positive("low"),
+                    r.positive("high"),
+                    r.positive("printedTolerancePct"),
+                    r.text("words"),
+                    r.source());
             if (!(j.low <= j.cd && j.cd <= j.high && j.high <= 1)) {
                 throw r.error("dischargeCoefficient", "must lie in its range and not above 1");
             }

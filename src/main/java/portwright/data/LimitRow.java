@@ -18,7 +18,16 @@ import portwright.units.Kind;
  * @param source where the default comes from
  */
 public record LimitRow(
-        String rule, String name, Kind kind, String typed, double value, Safer safer, boolean fixed, double min, double max, Source source) {
+        String rule,
+        String name,
+        Kind kind,
+        String typed,
+        double value,
+        Safer safer,
+        boolean fixed,
+        double min,
+        double max,
+        Source source) {
     /** The safer side of a limit. */
     public enum Safer {
         UP,

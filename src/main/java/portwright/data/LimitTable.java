@@ -15,7 +15,8 @@ import portwright.units.Quantity;
  * {@code max} are written like in a design file.
  */
 public final class LimitTable {
-    private static final List<String> TABLES = List.of("limits-geometry.csv", "limits-fire.csv", "limits-room.csv", "limits-firing.csv");
+    private static final List<String> TABLES =
+            List.of("limits-geometry.csv", "limits-fire.csv", "limits-room.csv", "limits-firing.csv");
 
     private final Map<String, Map<String, LimitRow>> rules;
 
@@ -28,10 +29,24 @@ public final class LimitTable {
         Map<String, Map<String, LimitRow>> rules = new LinkedHashMap<>();
         for (String file : TABLES) {
             Table table = Table.load(file)
-                    .expect("rule", "name", "kind", "value", "safer", "fixed", "min", "max", "title", "edition", "place", "standing");
+                    .expect(
+                            "rule",
+                            "name",
+                            "kind",
+                            "value",
+                            "safer",
+                            "fixed",
+                            "min",
+                            "max",
+                            "title",
+                            "edition",
+                            "place",
+                            "standing");
             for (Table.Row row : table.rows()) {
                 LimitRow limit = read(row);
-                if (rules.computeIfAbsent(limit.rule(), r -> new LinkedHashMap<>()).put(limit.name(), limit) != null) {
+                if (rules.computeIfAbsent(limit.rule(), r -> new LinkedHashMap<>())
+                                .put(limit.name(), limit)
+                        != null) {
                     throw row.error("name", "limit given twice");
                 }
             }
@@ -41,12 +56,23 @@ public final class LimitTable {
 
     private static LimitRow read(Table.Row row) {
         String kindWord = row.text("kind");
-        Kind kind = kindWord.equals("number") ? null : Kind.valueOf(kindWord.toUpperCase(java.util.Locale.ROOT).replace('-', '_'));
+        Kind kind = kindWord.equals("number")
+                ? null
+                : Kind.valueOf(kindWord.toUpperCase(java.util.Locale.ROOT).replace('-', '_'));
         String typed = row.text("value");
         Safer safer = Safer.valueOf(row.text("safer").toUpperCase(java.util.Locale.ROOT));
         boolean fixed = row.text("fixed").equals("yes");
-        return new LimitRow(row.text("rule"), row.text("name"), kind, typed, value(typed, kind), safer, fixed,
-                bound(row.text("min", ""), kind, Double.NEGATIVE_INFINITY), bound(row.text("max", ""), kind, Double.POSITIVE_INFINITY), row.source());
+        return new LimitRow(
+                row.text("rule"),
+                row.text("name"),
+                kind,
+                typed,
+                value(typed, kind),
+                safer,
+                fixed,
+                bound(row.text("min", ""), kind, Double.NEGATIVE_INFINITY),
+                bound(row.text("max", ""), kind, Double.POSITIVE_INFINITY),
+                row.source());
     }
 
     private static double bound(String typed, Kind kind, double none) {
@@ -54,7 +80,9 @@ public final class LimitTable {
     }
 
     private static double value(String typed, Kind kind) {
-        return kind == null ? Double.parseDouble(typed) : Quantity.parse(typed, kind).base();
+        return kind == null
+                ? Double.parseDouble(typed)
+                : Quantity.parse(typed, kind).base();
     }
 
     /** Ids of all rules that have limits. */
@@ -78,7 +106,9 @@ public final class LimitTable {
         if (named == null || named.isEmpty()) {
             return Optional.empty();
         }
-        LimitRow main = named.containsKey("limit") ? named.get("limit") : named.getOrDefault("stop", named.values().iterator().next());
+        LimitRow main = named.containsKey("limit")
+                ? named.get("limit")
+                : named.getOrDefault("stop", named.values().iterator().next());
         return Optional.of(main);
     }
 }

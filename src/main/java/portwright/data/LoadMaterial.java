@@ -12,7 +12,8 @@ public record LoadMaterial(String id, String name, double heatCapacityJPerKgK, S
     /** The row of that id in {@code load_materials.csv}. */
     public static LoadMaterial of(String id) {
         Table.Row r = Table.load("load_materials.csv")
-                .expect("id", "name", "heatCapacityJPerKgK", "title", "edition", "place", "standing").only("id", id);
+                .expect("id", "name", "heatCapacityJPerKgK", "title", "edition", "place", "standing")
+                .only("id", id);
         return new LoadMaterial(id, r.text("name"), r.positive("heatCapacityJPerKgK"), r.source());
     }
 }

@@ -19,8 +19,19 @@ import portwright.source.Source;
  * @param maxK highest temperature of use
  * @param source origin of the coefficients
  */
-public record LpGas(String id, double molarMassKgPerMol, double tcK, double pcPa, List<Double> wagner, double latentTcK,
-        List<Double> latent, double liquidDensity, double boilingLatentJPerKg, double minK, double maxK, Source source) {
+public record LpGas(
+        String id,
+        double molarMassKgPerMol,
+        double tcK,
+        double pcPa,
+        List<Double> wagner,
+        double latentTcK,
+        List<Double> latent,
+        double liquidDensity,
+        double boilingLatentJPerKg,
+        double minK,
+        double maxK,
+        Source source) {
 
     private static final double ZERO_C = 273.15;
 
@@ -46,14 +57,25 @@ public record LpGas(String id, double molarMassKgPerMol, double tcK, double pcPa
      * @throws IllegalArgumentException if the name is neither propane nor butane
      */
     public static LpGas named(String id) {
-        return ALL.stream().filter(g -> g.id.equals(id)).findFirst()
+        return ALL.stream()
+                .filter(g -> g.id.equals(id))
+                .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("lp_gases.csv: no row with id '" + id + "'"));
     }
 
     private static LpGas of(Table.Row r) {
-        return new LpGas(r.text("id"), r.positive("molar_mass_g_mol") / 1000, r.positive("tc_K"), r.positive("pc_MPa") * 1e6,
-                List.of(r.number("a"), r.number("b"), r.number("c"), r.number("d")), r.positive("latent_tc_K"),
-                List.of(r.number("l1"), r.number("l2"), r.number("l3"), r.number("l4")), r.positive("liquid_density_kg_m3"),
-                r.positive("boiling_latent_kJ_kg") * 1000, r.number("t_min_C") + ZERO_C, r.number("t_max_C") + ZERO_C, r.source());
+        return new LpGas(
+                r.text("id"),
+                r.positive("molar_mass_g_mol") / 1000,
+                r.positive("tc_K"),
+                r.positive("pc_MPa") * 1e6,
+                List.of(r.number("a"), r.number("b"), r.number("c"), r.number("d")),
+                r.positive("latent_tc_K"),
+                List.of(r.number("l1"), r.number("l2"), r.number("l3"), r.number("l4")),
+                r.positive("liquid_density_kg_m3"),
+                r.positive("boiling_latent_kJ_kg") * 1000,
+                r.number("t_min_C") + ZERO_C,
+                r.number("t_max_C") + ZERO_C,
+                r.source());
     }
 }

@@ -23,7 +23,8 @@ public record NumberDrill(int number, double diameterMm, boolean interpolated, S
     public static List<NumberDrill> read(Table t) {
         List<NumberDrill> out = new ArrayList<>();
         for (Table.Row r : t.rows()) {
-            NumberDrill d = new NumberDrill(r.integer("number"), r.positive("diameterMm"), r.yes("interpolated"), r.source());
+            NumberDrill d =
+                    new NumberDrill(r.integer("number"), r.positive("diameterMm"), r.yes("interpolated"), r.source());
             if (d.number != out.size() + 1) {
                 throw r.error("number", "sizes must run from 1 without a gap");
             }
@@ -45,7 +46,8 @@ public record NumberDrill(int number, double diameterMm, boolean interpolated, S
      */
     public static NumberDrill of(int number) {
         if (number < 1 || number > 80) {
-            throw new IllegalArgumentException("number drill #" + number + " is not in the table: write #1 to #80, or a diameter");
+            throw new IllegalArgumentException(
+                    "number drill #" + number + " is not in the table: write #1 to #80, or a diameter");
         }
         return load().get(number - 1);
     }

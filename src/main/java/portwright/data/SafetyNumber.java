@@ -24,7 +24,8 @@ public record SafetyNumber(String id, double value, String unit, String what, So
 
     private static Map<String, SafetyNumber> load() {
         return Table.load("safety_numbers.csv").rows().stream()
-                .map(r -> new SafetyNumber(r.text("id"), r.positive("value"), r.text("unit"), r.text("what"), r.source()))
+                .map(r ->
+                        new SafetyNumber(r.text("id"), r.positive("value"), r.text("unit"), r.text("what"), r.source()))
                 .collect(Collectors.toUnmodifiableMap(SafetyNumber::id, n -> n));
     }
 

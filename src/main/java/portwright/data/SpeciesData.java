@@ -16,7 +16,13 @@ import portwright.source.Source;
  * @param source where the coefficients come from
  */
 public record SpeciesData(
-        String name, Map<String, Integer> atoms, double tMin, double tJoint, double tMax, double[] low, double[] high,
+        String name,
+        Map<String, Integer> atoms,
+        double tMin,
+        double tJoint,
+        double tMax,
+        double[] low,
+        double[] high,
         Source source) {
 
     public SpeciesData {

@@ -23,8 +23,23 @@ public final class SpeciesTable {
 
     /** Reads and checks a table of the same columns. */
     public static Map<String, SpeciesData> read(Table table) {
-        table.expect("species", "composition", "tMinK", "tMaxK", "a1", "a2", "a3", "a4", "a5", "a6", "a7", "record", "title",
-                "edition", "place", "standing");
+        table.expect(
+                "species",
+                "composition",
+                "tMinK",
+                "tMaxK",
+                "a1",
+                "a2",
+                "a3",
+                "a4",
+                "a5",
+                "a6",
+                "a7",
+                "record",
+                "title",
+                "edition",
+                "place",
+                "standing");
         Map<String, Table.Row> lows = new LinkedHashMap<>();
         Map<String, SpeciesData> out = new LinkedHashMap<>();
         for (Table.Row r : table.rows()) {
@@ -36,15 +51,23 @@ public final class SpeciesTable {
             if (out.containsKey(name)) {
                 throw r.error("species", "a third range for " + name);
             }
-            if (low.number("tMaxK") != r.number("tMinK") || !(low.number("tMinK") < low.number("tMaxK"))
+            if (low.number("tMaxK") != r.number("tMinK")
+                    || !(low.number("tMinK") < low.number("tMaxK"))
                     || !(r.number("tMinK") < r.number("tMaxK"))) {
                 throw r.error("tMinK", "the two ranges of " + name + " do not meet");
             }
             if (!low.text("composition").equals(r.text("composition"))) {
                 throw r.error("composition", "differs between the two ranges of " + name);
             }
-            SpeciesData d = new SpeciesData(name, atoms(r), low.number("tMinK"), r.number("tMinK"), r.number("tMaxK"),
-                    coefficients(low), coefficients(r), r.source());
+            SpeciesData d = new SpeciesData(
+                    name,
+                    atoms(r),
+                    low.number("tMinK"),
+                    r.number("tMinK"),
+                    r.number("tMaxK"),
+                    coefficients(low),
+                    coefficients(r),
+                    r.source());
             check(d, r);
             out.put(name, d);
         }
@@ -88,8 +111,10 @@ public final class SpeciesTable {
         double dH = SpeciesData.h(d.low(), t) - SpeciesData.h(d.high(), t);
         double dS = SpeciesData.s(d.low(), t) - SpeciesData.s(d.high(), t);
         if (!(Math.max(Math.abs(dCp), Math.max(Math.abs(dH), Math.abs(dS))) < JOINT_TOLERANCE)) {
-            throw r.error("a1", "the two ranges of " + d.name() + " do not agree at " + t + " K: steps " + dCp + ", " + dH + ", "
-                    + dS);
+            throw r.error(
+                    "a1",
+                    "the two ranges of " + d.name() + " do not agree at " + t + " K: steps " + dCp + ", " + dH + ", "
+                            + dS);
         }
     }
 }

@@ -49,7 +49,8 @@ public final class Table {
             if (in == null) {
                 throw new IllegalArgumentException("no table " + path);
             }
-            return parse(path.substring(path.lastIndexOf('/') + 1), new String(in.readAllBytes(), StandardCharsets.UTF_8));
+            return parse(
+                    path.substring(path.lastIndexOf('/') + 1), new String(in.readAllBytes(), StandardCharsets.UTF_8));
         } catch (IOException e) {
             throw new UncheckedIOException("cannot read table " + path, e);
         }
@@ -81,8 +82,8 @@ public final class Table {
                     }
                 }
             } else if (cells.size() != columns.size()) {
-                throw new IllegalArgumentException(name + " line " + number + ": " + cells.size() + " cells, the header has "
-                        + columns.size());
+                throw new IllegalArgumentException(
+                        name + " line " + number + ": " + cells.size() + " cells, the header has " + columns.size());
             } else {
                 rows.add(new Row(name, number, columns, List.copyOf(cells)));
             }

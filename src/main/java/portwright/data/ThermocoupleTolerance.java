@@ -17,8 +17,16 @@ import portwright.source.Source;
  * @param slopePerC where above zero the tolerance is {@code absoluteC + slope (T - fromC)}
  * @param source origin
  */
-public record ThermocoupleTolerance(String type, String className, String word, double fromC, double toC, double absoluteC,
-        double sharePct, double slopePerC, Source source) {
+public record ThermocoupleTolerance(
+        String type,
+        String className,
+        String word,
+        double fromC,
+        double toC,
+        double absoluteC,
+        double sharePct,
+        double slopePerC,
+        Source source) {
 
     private static final List<ThermocoupleTolerance> ALL = load();
 
@@ -29,8 +37,16 @@ public record ThermocoupleTolerance(String type, String className, String word, 
 
     private static List<ThermocoupleTolerance> load() {
         return Table.load("thermocouple_tolerances.csv").rows().stream()
-                .map(r -> new ThermocoupleTolerance(r.text("type"), r.text("class"), r.text("name"), r.number("from_C"),
-                        r.number("to_C"), r.positive("abs_C"), r.number("share_pct"), r.number("slope_per_C", 0), r.source()))
+                .map(r -> new ThermocoupleTolerance(
+                        r.text("type"),
+                        r.text("class"),
+                        r.text("name"),
+                        r.number("from_C"),
+                        r.number("to_C"),
+                        r.positive("abs_C"),
+                        r.number("share_pct"),
+                        r.number("slope_per_C", 0),
+                        r.source()))
                 .toList();
     }
 
@@ -39,14 +55,19 @@ public record ThermocoupleTolerance(String type, String className, String word, 
      * caller sees from {@link #toC()} that it is extrapolated.
      */
     public static Optional<ThermocoupleTolerance> find(String type, String word, double tempC) {
-        List<ThermocoupleTolerance> rows =
-                all().stream().filter(t -> t.type.equals(type) && t.word.equals(word)).toList();
-        return rows.stream().filter(t -> tempC >= t.fromC && tempC <= t.toC).findFirst()
+        List<ThermocoupleTolerance> rows = all().stream()
+                .filter(t -> t.type.equals(type) && t.word.equals(word))
+                .toList();
+        return rows.stream()
+                .filter(t -> tempC >= t.fromC && tempC <= t.toC)
+                .findFirst()
                 .or(() -> rows.stream().reduce((a, b) -> b.toC > a.toC ? b : a).filter(t -> tempC > t.toC));
     }
 
     /** Tolerance in kelvin at a temperature in degrees Celsius. */
     public double atC(double tempC) {
-        return slopePerC > 0 ? absoluteC + slopePerC * (tempC - fromC) : Math.max(absoluteC, sharePct / 100 * Math.abs(tempC));
+        return slopePerC > 0
+                ? absoluteC + slopePerC * (tempC - fromC)
+                : Math.max(absoluteC, sharePct / 100 * Math.abs(tempC));
     }
 }

@@ -37,14 +37,23 @@ public final class CheckBar {
         }
         for (int eighth = 0; eighth <= 32; eighth++) {
             double tick = eighth % 8 == 0 ? 3 : eighth % 4 == 0 ? 2.1 : 1.2;
-            pen.line(f.at(eighth * INCH_MM / 8, 0), f.at(eighth * INCH_MM / 8, -tick), eighth % 32 == 0 ? LineStyle.GROOVE : LineStyle.DIMENSION, Ink.INK);
+            pen.line(
+                    f.at(eighth * INCH_MM / 8, 0),
+                    f.at(eighth * INCH_MM / 8, -tick),
+                    eighth % 32 == 0 ? LineStyle.GROOVE : LineStyle.DIMENSION,
+                    Ink.INK);
         }
         boolean across = dy == 0;
         double angle = across ? 0 : -Math.PI / 2;
         double base = 4;
         pen.text("0", f.at(0, base), Pen.Align.CENTRE, angle, TextStyle.BAR);
         pen.text("50", f.at(50, base), Pen.Align.CENTRE, angle, TextStyle.BAR);
-        pen.text(Format.plain(LENGTH_MM, 0) + " mm", f.at(LENGTH_MM, base), across ? Pen.Align.CENTRE : Pen.Align.RIGHT, angle, TextStyle.BAR_BOLD);
+        pen.text(
+                Format.plain(LENGTH_MM, 0) + " mm",
+                f.at(LENGTH_MM, base),
+                across ? Pen.Align.CENTRE : Pen.Align.RIGHT,
+                angle,
+                TextStyle.BAR_BOLD);
         pen.text("4 in", f.at(INCH_LENGTH_MM + 1.2, -1), Pen.Align.LEFT, angle, TextStyle.BAR_BOLD);
     }
 

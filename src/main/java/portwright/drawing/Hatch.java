@@ -32,7 +32,9 @@ public final class Hatch {
         if (all == null) {
             return out;
         }
-        Box w = Box.around(window.corners().stream().map(p -> new Pt(p.x() * c + p.y() * s, -p.x() * s + p.y() * c)).toList());
+        Box w = Box.around(window.corners().stream()
+                .map(p -> new Pt(p.x() * c + p.y() * s, -p.x() * s + p.y() * c))
+                .toList());
         long first = (long) Math.ceil(Math.max(all.minY(), w.minY()) / spacing);
         long last = (long) Math.floor(Math.min(all.maxY(), w.maxY()) / spacing);
         for (long k = first; k <= last; k++) {

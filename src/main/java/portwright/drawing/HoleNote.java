@@ -29,12 +29,22 @@ public record HoleNote(int number, Hole hole, HoleSaw saw, double metalMm, boole
     public static List<HoleNote> of(KilnGeometry kiln) {
         List<Hole> holes = kiln.holes();
         boolean inch = kiln.design().units() != UnitSystem.METRIC;
-        return java.util.stream.IntStream.range(0, holes.size()).mapToObj(i -> {
-            Hole h = holes.get(i);
-            Boolean pan = h.face().on() == On.WALL ? Boolean.TRUE : kiln.slabOf(h.face().on()).pan();
-            boolean none = Boolean.FALSE.equals(pan) || pan == null && h.face().on() == On.LID;
-            return new HoleNote(i + 1, h, HoleSaw.nearest(h.diameter(), inch), none ? Double.NaN : h.diameter() + METAL_WIDER_MM, pan != null);
-        }).toList();
+        return java.util.stream.IntStream.range(0, holes.size())
+                .mapToObj(i -> {
+                    Hole h = holes.get(i);
+                    Boolean pan = h.face().on() == On.WALL
+                            ? Boolean.TRUE
+                            : kiln.slabOf(h.face().on()).pan();
+                    boolean none =
+                            Boolean.FALSE.equals(pan) || pan == null && h.face().on() == On.LID;
+                    return new HoleNote(
+                            i + 1,
+                            h,
+                            HoleSaw.nearest(h.diameter(), inch),
+                            none ? Double.NaN : h.diameter() + METAL_WIDER_MM,
+                            pan != null);
+                })
+                .toList();
     }
 
     public boolean hasMetal() {
@@ -64,7 +74,8 @@ public record HoleNote(int number, Hole hole, HoleSaw saw, double metalMm, boole
             return "saw " + sizeWords();
         }
         double d = sawDifferenceMm();
-        return "nearest saw " + saw.size().typed() + ", " + Format.plain(Math.abs(d), 1) + " mm " + (d > 0 ? "over" : "under");
+        return "nearest saw " + saw.size().typed() + ", " + Format.plain(Math.abs(d), 1) + " mm "
+                + (d > 0 ? "over" : "under");
     }
 
     /** Metal hole in both systems, inches to the nearest eighth. */
@@ -74,8 +85,10 @@ public record HoleNote(int number, Hole hole, HoleSaw saw, double metalMm, boole
 
     /** A diameter in both systems; inches as a fraction where it is one. */
     public static String both(double mm) {
-        String inches = Math.abs(InchFraction.error(mm, 16)) <= SAME_SAW_MM || Math.abs(InchFraction.error(mm, 64)) > EXACT_MM ? InchFraction.words(mm, 16)
-                : InchFraction.words(mm, 64);
+        String inches =
+                Math.abs(InchFraction.error(mm, 16)) <= SAME_SAW_MM || Math.abs(InchFraction.error(mm, 64)) > EXACT_MM
+                        ? InchFraction.words(mm, 16)
+                        : InchFraction.words(mm, 64);
         if (Math.abs(InchFraction.error(mm, 16)) > SAME_SAW_MM && Math.abs(InchFraction.error(mm, 64)) > EXACT_MM) {
             inches = "about " + inches;
         }

@@ -71,7 +71,10 @@ final class HolePainter {
         if (look.plan()) {
             labels.place(String.valueOf(n.number()), around(c, r), TextStyle.LABEL_BOLD);
         } else if (pen.flavour() == Flavour.SCREEN) {
-            labels.place(n.hole().name() + "  ⌀ " + n.hole().port().diameter().typed(), around(c, r), TextStyle.LABEL_BOLD.withInk(ink(n)));
+            labels.place(
+                    n.hole().name() + "  ⌀ " + n.hole().port().diameter().typed(),
+                    around(c, r),
+                    TextStyle.LABEL_BOLD.withInk(ink(n)));
         } else if (window.touches(box(c, r))) {
             ticket(n, c, r);
             keepOutWords(n, c);
@@ -85,8 +88,14 @@ final class HolePainter {
         double d = (n.hole().drilledRadius() + look.keepOutMm()) * Math.sqrt(0.5);
         double h = pen.textSize(TextStyle.LABEL);
         String words = "keep-out " + Format.plain(look.keepOutMm(), 1) + " mm";
-        labels.place(words, List.of(new Labels.Spot(c.plus(d + 1, -d - h), Pen.Align.LEFT, 0), new Labels.Spot(c.plus(-d - 1, -d - h), Pen.Align.RIGHT, 0),
-                new Labels.Spot(c.plus(d + 1, d + h * 0.4), Pen.Align.LEFT, 0), new Labels.Spot(c.plus(-d - 1, d + h * 0.4), Pen.Align.RIGHT, 0)), TextStyle.LABEL);
+        labels.place(
+                words,
+                List.of(
+                        new Labels.Spot(c.plus(d + 1, -d - h), Pen.Align.LEFT, 0),
+                        new Labels.Spot(c.plus(-d - 1, -d - h), Pen.Align.RIGHT, 0),
+                        new Labels.Spot(c.plus(d + 1, d + h * 0.4), Pen.Align.LEFT, 0),
+                        new Labels.Spot(c.plus(-d - 1, d + h * 0.4), Pen.Align.RIGHT, 0)),
+                TextStyle.LABEL);
     }
 
     private List<Labels.Spot> around(Pt c, double r) {
@@ -133,13 +142,19 @@ final class HolePainter {
         pen.text(name, new Pt(x, b.maxY() - pad - nameSize * 0.9), Pen.Align.LEFT, 0, TextStyle.NAME);
         pen.text(lines.get(0), new Pt(x, b.maxY() - pad - nameSize * 1.25 - size), Pen.Align.LEFT, 0, TextStyle.PLAIN);
         for (int i = 1; i < lines.size(); i++) {
-            pen.text(lines.get(i), new Pt(b.minX() + pad, b.maxY() - pad - head - size * 0.3 - step * i + step - size), Pen.Align.LEFT, 0, TextStyle.PLAIN);
+            pen.text(
+                    lines.get(i),
+                    new Pt(b.minX() + pad, b.maxY() - pad - head - size * 0.3 - step * i + step - size),
+                    Pen.Align.LEFT,
+                    0,
+                    TextStyle.PLAIN);
         }
     }
 
     /** Fixed places round the hole, near ones first; the first that is free. */
     private Box spot(Pt c, double r, double w, double h, HoleNote n) {
-        double rim = Math.max(Math.max(r, n.hasMetal() ? n.metalMm() / 2 : 0), n.hole().drilledRadius() + look.keepOutMm());
+        double rim = Math.max(
+                Math.max(r, n.hasMetal() ? n.metalMm() / 2 : 0), n.hole().drilledRadius() + look.keepOutMm());
         for (double off : new double[] {rim + 4, rim + 18, rim + 36, rim + 60, r + 6}) {
             for (int k = 0; k < 16; k++) {
                 double a = Math.PI / 2 + (k % 2 == 0 ? 1 : -1) * ((k + 1) / 2) * Math.PI / 8;
@@ -161,6 +176,9 @@ final class HolePainter {
     private void leader(Box b, Pt c, double r) {
         Pt from = new Pt(Math.max(b.minX(), Math.min(b.maxX(), c.x())), Math.max(b.minY(), Math.min(b.maxY(), c.y())));
         double d = from.distance(c);
-        pen.line(from, new Pt(c.x() + (from.x() - c.x()) * r / d, c.y() + (from.y() - c.y()) * r / d), LineStyle.DIMENSION);
+        pen.line(
+                from,
+                new Pt(c.x() + (from.x() - c.x()) * r / d, c.y() + (from.y() - c.y()) * r / d),
+                LineStyle.DIMENSION);
     }
 }

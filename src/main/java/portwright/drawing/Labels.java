@@ -40,7 +40,8 @@ final class Labels {
         List<Pt> corners = new ArrayList<>();
         for (double x : new double[] {x0, x0 + w}) {
             for (double y : new double[] {-h * DESCENT, h * ASCENT}) {
-                corners.add(s.at.plus(x * Math.cos(s.angle) - y * Math.sin(s.angle), x * Math.sin(s.angle) + y * Math.cos(s.angle)));
+                corners.add(s.at.plus(
+                        x * Math.cos(s.angle) - y * Math.sin(s.angle), x * Math.sin(s.angle) + y * Math.cos(s.angle)));
             }
         }
         return Box.around(corners);
@@ -76,7 +77,9 @@ final class Labels {
                 if (angle > Math.PI / 2 + 1e-9 || angle <= -Math.PI / 2 + 1e-9) {
                     angle += angle > 0 ? -Math.PI : Math.PI;
                 }
-                Pt at = new Pt(a.x() + t * (b.x() - a.x()) - off * Math.sin(angle), a.y() + t * (b.y() - a.y()) + off * Math.cos(angle));
+                Pt at = new Pt(
+                        a.x() + t * (b.x() - a.x()) - off * Math.sin(angle),
+                        a.y() + t * (b.y() - a.y()) + off * Math.cos(angle));
                 out.add(new Spot(at, Pen.Align.CENTRE, angle));
             }
         }
@@ -87,10 +90,15 @@ final class Labels {
     List<Spot> near(Box b) {
         double h = pen.textSize(TextStyle.LABEL);
         Pt c = b.centre();
-        return List.of(new Spot(c.plus(0, -h / 3), Pen.Align.CENTRE, 0),
-                new Spot(new Pt(c.x(), b.maxY() + h * 0.4), Pen.Align.CENTRE, 0), new Spot(new Pt(c.x(), b.minY() - h * 1.1), Pen.Align.CENTRE, 0),
-                new Spot(new Pt(b.maxX() + h * 0.4, c.y()), Pen.Align.LEFT, 0), new Spot(new Pt(b.minX() - h * 0.4, c.y()), Pen.Align.RIGHT, 0),
-                new Spot(new Pt(b.maxX(), b.maxY() + h * 0.4), Pen.Align.LEFT, 0), new Spot(new Pt(b.minX(), b.maxY() + h * 0.4), Pen.Align.RIGHT, 0),
-                new Spot(new Pt(b.maxX(), b.minY() - h * 1.1), Pen.Align.LEFT, 0), new Spot(new Pt(b.minX(), b.minY() - h * 1.1), Pen.Align.RIGHT, 0));
+        return List.of(
+                new Spot(c.plus(0, -h / 3), Pen.Align.CENTRE, 0),
+                new Spot(new Pt(c.x(), b.maxY() + h * 0.4), Pen.Align.CENTRE, 0),
+                new Spot(new Pt(c.x(), b.minY() - h * 1.1), Pen.Align.CENTRE, 0),
+                new Spot(new Pt(b.maxX() + h * 0.4, c.y()), Pen.Align.LEFT, 0),
+                new Spot(new Pt(b.minX() - h * 0.4, c.y()), Pen.Align.RIGHT, 0),
+                new Spot(new Pt(b.maxX(), b.maxY() + h * 0.4), Pen.Align.LEFT, 0),
+                new Spot(new Pt(b.minX(), b.maxY() + h * 0.4), Pen.Align.RIGHT, 0),
+                new Spot(new Pt(b.maxX(), b.minY() - h * 1.1), Pen.Align.LEFT, 0),
+                new Spot(new Pt(b.minX(), b.minY() - h * 1.1), Pen.Align.RIGHT, 0));
     }
 }

@@ -65,12 +65,16 @@ public final class PartPainter {
 
     /** Holes of this part. */
     public List<HoleNote> holes() {
-        return HoleNote.of(kiln).stream().filter(n -> n.hole().face().samePart(face)).toList();
+        return HoleNote.of(kiln).stream()
+                .filter(n -> n.hole().face().samePart(face))
+                .toList();
     }
 
     /** Saw circles in the picture. */
     public List<Circle> sawCircles() {
-        return holes().stream().map(n -> new Circle(view(n.hole().centre()), n.hole().diameter() / 2)).toList();
+        return holes().stream()
+                .map(n -> new Circle(view(n.hole().centre()), n.hole().diameter() / 2))
+                .toList();
     }
 
     /** Paints what lies in the window; words stay inside of it. */
@@ -109,8 +113,12 @@ public final class PartPainter {
         if (face.on() == On.WALL) {
             return;
         }
-        boolean shown = findings.stream().anyMatch(f -> f.rule().equals("weakest-section") && f.severity() != Severity.NOTE
-                && f.parts().stream().anyMatch(n -> kiln.holes(face.on()).stream().anyMatch(h -> h.name().equals(n))));
+        boolean shown = findings.stream()
+                .anyMatch(f -> f.rule().equals("weakest-section")
+                        && f.severity() != Severity.NOTE
+                        && f.parts().stream()
+                                .anyMatch(n -> kiln.holes(face.on()).stream()
+                                        .anyMatch(h -> h.name().equals(n))));
         var line = shown ? kiln.weakestSection(face.on()) : null;
         if (line == null) {
             return;
@@ -119,7 +127,10 @@ public final class PartPainter {
         Pt b = view(line.across().b());
         pen.line(a, b, LineStyle.WEAKEST);
         if (!look.plan()) {
-            labels.place("weakest line: " + Format.plain(line.share() * 100, 0) + " % lost", labels.along(List.of(a, b), false, pen.size(1.2, 4)), TextStyle.LABEL_BOLD);
+            labels.place(
+                    "weakest line: " + Format.plain(line.share() * 100, 0) + " % lost",
+                    labels.along(List.of(a, b), false, pen.size(1.2, 4)),
+                    TextStyle.LABEL_BOLD);
         }
     }
 
@@ -129,7 +140,10 @@ public final class PartPainter {
                 continue;
             }
             for (Mark m : f.marks()) {
-                if (!m.face().samePart(face) || f.measured() == null || !f.measured().unit().equals("mm") || m.a().equals(m.b())) {
+                if (!m.face().samePart(face)
+                        || f.measured() == null
+                        || !f.measured().unit().equals("mm")
+                        || m.a().equals(m.b())) {
                     continue;
                 }
                 Pt a = view(m.a());

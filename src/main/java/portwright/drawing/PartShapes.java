@@ -68,7 +68,8 @@ final class PartShapes {
     }
 
     private void slab() {
-        boolean covered = !face.hot() && Boolean.TRUE.equals(kiln.slabOf(face.on()).pan());
+        boolean covered =
+                !face.hot() && Boolean.TRUE.equals(kiln.slabOf(face.on()).pan());
         if (!look.plan() && !covered) {
             List<Segment> joints = kiln.joints(face.on());
             for (Segment s : joints) {
@@ -96,15 +97,20 @@ final class PartShapes {
             if (!g.face().samePart(face)) {
                 continue;
             }
-            Shape shape = g instanceof GrooveSolid.OnWall w ? new Shape.Poly(new portwright.geometry.Outline(mouth(w))) : g.footprint();
-            List<List<Pt>> outlines = ShapeLines.outlines(shape).stream().map(this::seen).toList();
+            Shape shape = g instanceof GrooveSolid.OnWall w
+                    ? new Shape.Poly(new portwright.geometry.Outline(mouth(w)))
+                    : g.footprint();
+            List<List<Pt>> outlines =
+                    ShapeLines.outlines(shape).stream().map(this::seen).toList();
             if (face.hot() && !look.plan()) {
                 for (Segment s : Hatch.lines(outlines, HATCH_MM, Math.PI / 4, window)) {
                     pen.line(s.a(), s.b(), LineStyle.GROOVE_HATCH);
                 }
             }
             outlines.forEach(o -> pen.polyline(o, true, face.hot() ? LineStyle.GROOVE : LineStyle.HIDDEN));
-            String words = face.hot() ? "groove " + g.name() + ", " + Format.plain(g.depth(), 1) + " mm deep" : "groove " + g.name() + " on the other face";
+            String words = face.hot()
+                    ? "groove " + g.name() + ", " + Format.plain(g.depth(), 1) + " mm deep"
+                    : "groove " + g.name() + " on the other face";
             labelled.add(new Labelled(words, outlines.get(0), true, null));
         }
         for (TailHole t : kiln.tails()) {
@@ -130,7 +136,9 @@ final class PartShapes {
                 continue;
             }
             boolean behind = f.outside() && face.hot();
-            LineStyle style = behind ? LineStyle.HIDDEN : f.fitting().kind() == FittingKind.CRACK ? LineStyle.BOX : LineStyle.FITTING;
+            LineStyle style = behind
+                    ? LineStyle.HIDDEN
+                    : f.fitting().kind() == FittingKind.CRACK ? LineStyle.BOX : LineStyle.FITTING;
             ShapeLines.draw(pen, f.shape(), view, style);
             String side = !behind ? "" : face.on() == On.FLOOR ? " below" : face.on() == On.LID ? " above" : " outside";
             labelled.add(new Labelled(f.name() + side, null, false, ShapeLines.box(f.shape(), view)));
@@ -167,7 +175,9 @@ final class PartShapes {
             boolean done = said.contains(l.words);
             if (l.near != null && window.touches(l.near)) {
                 labels.place(l.words, labels.near(l.near), TextStyle.LABEL);
-            } else if (l.along != null && !done && labels.place(l.words, labels.along(l.along, l.closed, off), TextStyle.LABEL)) {
+            } else if (l.along != null
+                    && !done
+                    && labels.place(l.words, labels.along(l.along, l.closed, off), TextStyle.LABEL)) {
                 said.add(l.words);
             }
         }

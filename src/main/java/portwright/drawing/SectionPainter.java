@@ -50,8 +50,12 @@ public final class SectionPainter {
         double[] f = across(kiln.slab(On.FLOOR));
         double[] l = across(kiln.slab(On.LID));
         double[] w = across(kiln.wallOuter());
-        return new Box(Math.min(Math.min(f[0], l[0]), w[0]), -kiln.thickness(On.FLOOR), Math.max(Math.max(f[1], l[1]), w[1]),
-                kiln.height() + kiln.thickness(On.LID)).grown(ROOM_MM);
+        return new Box(
+                        Math.min(Math.min(f[0], l[0]), w[0]),
+                        -kiln.thickness(On.FLOOR),
+                        Math.max(Math.max(f[1], l[1]), w[1]),
+                        kiln.height() + kiln.thickness(On.LID))
+                .grown(ROOM_MM);
     }
 
     /** Paints what lies in the window. */
@@ -69,14 +73,23 @@ public final class SectionPainter {
             shelf(pen, labels, s);
         }
         Pt c = kiln.centre();
-        pen.line(new Pt(c.x(), -kiln.thickness(On.FLOOR) - ROOM_MM), new Pt(c.x(), h + kiln.thickness(On.LID) + ROOM_MM), LineStyle.AXIS);
+        pen.line(
+                new Pt(c.x(), -kiln.thickness(On.FLOOR) - ROOM_MM),
+                new Pt(c.x(), h + kiln.thickness(On.LID) + ROOM_MM),
+                LineStyle.AXIS);
         for (Hole hole : kiln.holes()) {
             if (hole.face().on() != On.WALL) {
                 double y = hole.face().on() == On.FLOOR ? -kiln.thickness(On.FLOOR) : h + kiln.thickness(On.LID);
                 double off = pen.size(2, 6);
                 double size = pen.textSize(TextStyle.LABEL);
                 Pt at = new Pt(hole.centre().x(), hole.face().on() == On.FLOOR ? y - off - size : y + off);
-                labels.place(hole.name(), List.of(new Labels.Spot(at, Pen.Align.CENTRE, 0), new Labels.Spot(at, Pen.Align.LEFT, 0), new Labels.Spot(at, Pen.Align.RIGHT, 0)), TextStyle.LABEL_BOLD);
+                labels.place(
+                        hole.name(),
+                        List.of(
+                                new Labels.Spot(at, Pen.Align.CENTRE, 0),
+                                new Labels.Spot(at, Pen.Align.LEFT, 0),
+                                new Labels.Spot(at, Pen.Align.RIGHT, 0)),
+                        TextStyle.LABEL_BOLD);
             }
         }
     }
@@ -94,7 +107,11 @@ public final class SectionPainter {
                 cut(pen, window, new Box(from, low, l, high));
             }
             from = Math.max(from, r);
-            pen.line(new Pt(h.centre().x(), low - 6), new Pt(h.centre().x(), high + 6), LineStyle.AXIS, h.inlet() ? Ink.COBALT : Ink.UMBER);
+            pen.line(
+                    new Pt(h.centre().x(), low - 6),
+                    new Pt(h.centre().x(), high + 6),
+                    LineStyle.AXIS,
+                    h.inlet() ? Ink.COBALT : Ink.UMBER);
         }
         if (rim[1] > from) {
             cut(pen, window, new Box(from, low, rim[1], high));
@@ -137,7 +154,10 @@ public final class SectionPainter {
                 double b = s.b().y() - y;
                 if (a <= 0 != b <= 0) {
                     double t = a / (a - b);
-                    pen.circle(new Pt(s.a().x() + t * (s.b().x() - s.a().x()), s.a().z() + t * (s.b().z() - s.a().z())), c.radius(), LineStyle.COIL);
+                    pen.circle(
+                            new Pt(s.a().x() + t * (s.b().x() - s.a().x()), s.a().z() + t * (s.b().z() - s.a().z())),
+                            c.radius(),
+                            LineStyle.COIL);
                 }
             }
         }
@@ -151,9 +171,15 @@ public final class SectionPainter {
         pen.polyline(b.corners(), true, LineStyle.CHAMBER_WALL);
         if (s.posts() != null) {
             for (Circle c : s.posts()) {
-                pen.polyline(new Box(c.centre().x() - c.radius(), 0, c.centre().x() + c.radius(), s.bottom()).corners(), true, LineStyle.NEIGHBOUR);
+                pen.polyline(
+                        new Box(c.centre().x() - c.radius(), 0, c.centre().x() + c.radius(), s.bottom()).corners(),
+                        true,
+                        LineStyle.NEIGHBOUR);
             }
         }
-        labels.place(s.name(), List.of(new Labels.Spot(new Pt(b.centre().x(), b.maxY() + pen.size(1.2, 4)), Pen.Align.CENTRE, 0)), TextStyle.LABEL);
+        labels.place(
+                s.name(),
+                List.of(new Labels.Spot(new Pt(b.centre().x(), b.maxY() + pen.size(1.2, 4)), Pen.Align.CENTRE, 0)),
+                TextStyle.LABEL);
     }
 }

@@ -30,7 +30,8 @@ final class ShapeLines {
             double r = d.circle().radius();
             return new Box(c.x() - r, c.y() - r, c.x() + r, c.y() + r);
         }
-        return Box.around(outlines(shape).stream().flatMap(List::stream).map(view).toList());
+        return Box.around(
+                outlines(shape).stream().flatMap(List::stream).map(view).toList());
     }
 
     /** Closed outlines, even-odd; curves as short straight pieces. */

@@ -38,7 +38,14 @@ public final class Signs {
         }
         Ink ink = screen ? Ink.PAPER : Ink.INK;
         double w = size * 0.1;
-        pen.fill(List.of(c.plus(-w / 2, size * 0.2), c.plus(w / 2, size * 0.2), c.plus(w / 2, -size * 0.12), c.plus(-w / 2, -size * 0.12)), ink, OPAQUE);
+        pen.fill(
+                List.of(
+                        c.plus(-w / 2, size * 0.2),
+                        c.plus(w / 2, size * 0.2),
+                        c.plus(w / 2, -size * 0.12),
+                        c.plus(-w / 2, -size * 0.12)),
+                ink,
+                OPAQUE);
         pen.fillCircle(c.plus(0, -size * 0.26), size * 0.07, ink, OPAQUE);
     }
 
@@ -46,14 +53,25 @@ public final class Signs {
     public static void note(Pen pen, Pt c, double size) {
         pen.circle(c, size * 0.46, LineStyle.BOX, Ink.COBALT);
         double w = size * 0.11;
-        pen.fill(List.of(c.plus(-w / 2, size * 0.08), c.plus(w / 2, size * 0.08), c.plus(w / 2, -size * 0.26), c.plus(-w / 2, -size * 0.26)), Ink.COBALT, OPAQUE);
+        pen.fill(
+                List.of(
+                        c.plus(-w / 2, size * 0.08),
+                        c.plus(w / 2, size * 0.08),
+                        c.plus(w / 2, -size * 0.26),
+                        c.plus(-w / 2, -size * 0.26)),
+                Ink.COBALT,
+                OPAQUE);
         pen.fillCircle(c.plus(0, size * 0.22), size * 0.07, Ink.COBALT, OPAQUE);
     }
 
     /** Ring with a tick. */
     public static void clear(Pen pen, Pt c, double size) {
         pen.circle(c, size * 0.46, LineStyle.BOX, Ink.CELADON);
-        pen.polyline(List.of(c.plus(-size * 0.22, 0), c.plus(-size * 0.05, -size * 0.18), c.plus(size * 0.24, size * 0.2)), false, LineStyle.BOX, Ink.CELADON);
+        pen.polyline(
+                List.of(c.plus(-size * 0.22, 0), c.plus(-size * 0.05, -size * 0.18), c.plus(size * 0.24, size * 0.2)),
+                false,
+                LineStyle.BOX,
+                Ink.CELADON);
     }
 
     /** Dashed square with a dash: not checked. */
@@ -67,7 +85,16 @@ public final class Signs {
     public static void pencil(Pen pen, Pt c, double size) {
         double h = size / 2;
         double w = size * 0.16;
-        pen.polyline(List.of(turned(c, -h, -w), turned(c, h * 0.5, -w), turned(c, h, 0), turned(c, h * 0.5, w), turned(c, -h, w)), true, LineStyle.DIMENSION, Ink.INK);
+        pen.polyline(
+                List.of(
+                        turned(c, -h, -w),
+                        turned(c, h * 0.5, -w),
+                        turned(c, h, 0),
+                        turned(c, h * 0.5, w),
+                        turned(c, -h, w)),
+                true,
+                LineStyle.DIMENSION,
+                Ink.INK);
         pen.line(turned(c, h * 0.5, -w), turned(c, h * 0.5, w), LineStyle.DIMENSION, Ink.INK);
     }
 

@@ -46,12 +46,21 @@ public final class UnrolledWalls {
         for (int i = 0; i < painters.size(); i++) {
             double dx = middles.get(i);
             Box rim = Box.around(painters.get(i).rim());
-            Box own = new Box(Math.max(rim.minX(), window.minX() - dx), window.minY(), Math.min(rim.maxX(), window.maxX() - dx), window.maxY());
+            Box own = new Box(
+                    Math.max(rim.minX(), window.minX() - dx),
+                    window.minY(),
+                    Math.min(rim.maxX(), window.maxX() - dx),
+                    window.maxY());
             if (own.width() <= 0) {
                 continue;
             }
             painters.get(i).paint(new ShiftedPen(pen, dx, 0), own);
-            pen.text(String.valueOf(painters.get(i).face().panel()), new Pt(dx, rim.maxY() + pen.size(2, 6)), Pen.Align.CENTRE, 0, TextStyle.LABEL_BOLD);
+            pen.text(
+                    String.valueOf(painters.get(i).face().panel()),
+                    new Pt(dx, rim.maxY() + pen.size(2, 6)),
+                    Pen.Align.CENTRE,
+                    0,
+                    TextStyle.LABEL_BOLD);
         }
     }
 }

@@ -21,7 +21,7 @@ final class AtomicSave {
     }
 
     static void write(Path file, byte[] bytes) throws IOException {
-        write(file, bytes, written -> { });
+        write(file, bytes, written -> {});
     }
 
     static void write(Path file, byte[] bytes, BeforeForce before) throws IOException {

@@ -22,10 +22,12 @@ final class BurnerReader {
         f.need("port", "\"…\" (the name of an inlet)");
         String port = f.text("port");
         Fuel fuel = f.word("fuel", Fuel.class);
-        GasQuality gas = f.object("gas", g -> new GasQuality(
-                g.quantity("grossHeat", Kind.HEATING_VALUE, Range.positive("0 MJ/m3")),
-                g.quantity("netHeat", Kind.HEATING_VALUE, Range.positive("0 MJ/m3")),
-                g.quantity("density", Kind.DENSITY, Range.positive("0 kg/m3"))));
+        GasQuality gas = f.object(
+                "gas",
+                g -> new GasQuality(
+                        g.quantity("grossHeat", Kind.HEATING_VALUE, Range.positive("0 MJ/m3")),
+                        g.quantity("netHeat", Kind.HEATING_VALUE, Range.positive("0 MJ/m3")),
+                        g.quantity("density", Kind.DENSITY, Range.positive("0 kg/m3"))));
         Jet jet = jet(f);
         Integer jets = f.integer("jets", 1, 200);
         JetClass jetClass = f.word("jetClass", JetClass.class);
@@ -36,9 +38,22 @@ final class BurnerReader {
             f.fault("heatGross", "the heat is given twice. Keep \"heat\" (net) or \"heatGross\".");
         }
         if ((net != null || gross != null) && f.has("jet")) {
-            f.fault("jet", "the heat is given twice. Keep \"jet\" with \"pressure\", or \"" + (net != null ? "heat" : "heatGross") + "\".");
+            f.fault(
+                    "jet",
+                    "the heat is given twice. Keep \"jet\" with \"pressure\", or \""
+                            + (net != null ? "heat" : "heatGross") + "\".");
         }
-        return new Burner(name, port, fuel, gas, jet, jets, jetClass, pressure, net, gross,
+        return new Burner(
+                name,
+                port,
+                fuel,
+                gas,
+                jet,
+                jets,
+                jetClass,
+                pressure,
+                net,
+                gross,
                 f.word("head", BurnerHead.class),
                 f.quantity("tip", Kind.LENGTH, Range.THICKNESS),
                 f.quantity("body", Kind.LENGTH, Range.THICKNESS),
@@ -56,10 +71,15 @@ final class BurnerReader {
         }
         if (v instanceof Json.Text t && t.value().strip().startsWith("#")) {
             String number = t.value().strip().substring(1).strip();
-            if (number.matches("\\d{1,2}") && Integer.parseInt(number) >= 1 && Integer.parseInt(number) <= SMALLEST_DRILL) {
+            if (number.matches("\\d{1,2}")
+                    && Integer.parseInt(number) >= 1
+                    && Integer.parseInt(number) <= SMALLEST_DRILL) {
                 return new Jet(t.value(), null, Integer.valueOf(number));
             }
-            f.fault("jet", "\"" + JsonSyntax.shown(t.value()) + "\" is no number drill. Write \"#1\" to \"#80\", or a diameter like \"0.70 mm\".");
+            f.fault(
+                    "jet",
+                    "\"" + JsonSyntax.shown(t.value())
+                            + "\" is no number drill. Write \"#1\" to \"#80\", or a diameter like \"0.70 mm\".");
             return null;
         }
         Quantity d = f.quantity("jet", Kind.LENGTH, new Range("0 mm", true, "50 mm"));
@@ -75,7 +95,9 @@ final class BurnerReader {
             return new FlameSafety(b.value(), null);
         }
         if (v instanceof Json.Obj) {
-            return f.object("flameSafety", s -> new FlameSafety(true, s.needQuantity("closes", Kind.DURATION, Range.between("0 s", "1 h"))));
+            return f.object(
+                    "flameSafety",
+                    s -> new FlameSafety(true, s.needQuantity("closes", Kind.DURATION, Range.between("0 s", "1 h"))));
         }
         f.fault("flameSafety", "true, false or {\"closes\": \"20 s\"} is expected, not " + v.word() + ".");
         return null;

@@ -39,13 +39,17 @@ final class CrossChecks {
         names(d.burners(), b -> b.name(), "burners", seen, faults);
     }
 
-    private static <T> void names(List<T> parts, Function<T, String> name, String path, Map<String, String> seen, Faults faults) {
+    private static <T> void names(
+            List<T> parts, Function<T, String> name, String path, Map<String, String> seen, Faults faults) {
         for (int i = 0; i < size(parts, path, faults); i++) {
             String n = name.apply(parts.get(i));
             String at = FieldPath.item(path, i);
             String first = n == null ? null : seen.putIfAbsent(n, at);
             if (first != null) {
-                faults.at(at + ".name", "the name \"" + JsonSyntax.shown(n) + "\" belongs to " + first + " already. Findings name the parts: give each its own name.");
+                faults.at(
+                        at + ".name",
+                        "the name \"" + JsonSyntax.shown(n) + "\" belongs to " + first
+                                + " already. Findings name the parts: give each its own name.");
             }
         }
     }
@@ -62,11 +66,21 @@ final class CrossChecks {
                 continue;
             }
             String at = "burners[" + i + "].port";
-            Port port = d.ports().stream().filter(p -> b.port().equals(p.name())).findFirst().orElse(null);
-            List<String> inlets = d.ports().stream().filter(p -> p.role() != Role.FLUE && p.name() != null).map(Port::name).toList();
+            Port port = d.ports().stream()
+                    .filter(p -> b.port().equals(p.name()))
+                    .findFirst()
+                    .orElse(null);
+            List<String> inlets = d.ports().stream()
+                    .filter(p -> p.role() != Role.FLUE && p.name() != null)
+                    .map(Port::name)
+                    .toList();
             if (port == null) {
-                faults.at(at, "there is no port \"" + JsonSyntax.shown(b.port()) + "\"." + Nearest.hint(b.port(), inlets)
-                        + (inlets.isEmpty() ? " The design has no inlet." : " Inlets: " + String.join(", ", inlets) + "."));
+                faults.at(
+                        at,
+                        "there is no port \"" + JsonSyntax.shown(b.port()) + "\"." + Nearest.hint(b.port(), inlets)
+                                + (inlets.isEmpty()
+                                        ? " The design has no inlet."
+                                        : " Inlets: " + String.join(", ", inlets) + "."));
             } else if (port.role() == Role.FLUE) {
                 faults.at(at, "\"" + port.name() + "\" is a flue. A burner stands at an inlet.");
             }
@@ -80,8 +94,11 @@ final class CrossChecks {
         }
         Double t = PlaceChecks.thickness(d.kiln(), port.on());
         if (t != null && b.setback().mm() < -t) {
-            faults.at("burners[" + i + "].setback", "\"" + b.setback().typed() + "\" puts the tip inside the chamber: the part is only "
-                    + portwright.units.Format.plain(t, 1) + " mm thick. Write a positive set-back, such as \"1/2 in\".");
+            faults.at(
+                    "burners[" + i + "].setback",
+                    "\"" + b.setback().typed() + "\" puts the tip inside the chamber: the part is only "
+                            + portwright.units.Format.plain(t, 1)
+                            + " mm thick. Write a positive set-back, such as \"1/2 in\".");
         }
     }
 }

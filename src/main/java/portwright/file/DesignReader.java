@@ -55,16 +55,19 @@ final class DesignReader {
         Room room = f.object("room", RoomReader::room);
         FiringPlan firing = f.object("firing", FiringReader::firing);
         Map<String, Map<String, UserLimit>> limits = LimitsReader.limits(f);
-        return new Design(title, notes, units, kiln, shelves, ports, drilling, burners, damper, supply, room, firing, limits);
+        return new Design(
+                title, notes, units, kiln, shelves, ports, drilling, burners, damper, supply, room, firing, limits);
     }
 
     private static Damper damper(Fields f) {
         return new Damper(
                 f.quantity("open", Kind.SHARE, Range.SHARE),
-                f.object("plate", p -> new DamperPlate(
-                        p.quantity("thickness", Kind.LENGTH, Range.THICKNESS),
-                        p.quantity("width", Kind.LENGTH, Range.SIZE),
-                        p.quantity("length", Kind.LENGTH, Range.SIZE),
-                        p.bool("shared"))));
+                f.object(
+                        "plate",
+                        p -> new DamperPlate(
+                                p.quantity("thickness", Kind.LENGTH, Range.THICKNESS),
+                                p.quantity("width", Kind.LENGTH, Range.SIZE),
+                                p.quantity("length", Kind.LENGTH, Range.SIZE),
+                                p.bool("shared"))));
     }
 }

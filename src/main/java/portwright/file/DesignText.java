@@ -86,12 +86,16 @@ public final class DesignText {
     /** Number of items of the list, or of fields of the object, at the path; 0 when there is none. */
     public int size(String path) {
         Json v = find(path);
-        return v instanceof Json.Arr a ? a.items().size() : v instanceof Json.Obj o ? o.members().size() : 0;
+        return v instanceof Json.Arr a
+                ? a.items().size()
+                : v instanceof Json.Obj o ? o.members().size() : 0;
     }
 
     /** Names of the fields of the object at the path, in order. */
     public List<String> fields(String path) {
-        return find(path) instanceof Json.Obj o ? o.members().stream().map(Member::name).toList() : List.of();
+        return find(path) instanceof Json.Obj o
+                ? o.members().stream().map(Member::name).toList()
+                : List.of();
     }
 
     /** Puts a text (a quantity, name or word) at the path; missing objects on the way are made, a new field goes to the end. */
@@ -115,7 +119,8 @@ public final class DesignText {
             throw new IllegalArgumentException("insert wants an index at the end of " + path);
         }
         return at(steps.subList(0, steps.size() - 1), path, old -> {
-            List<Json> items = new ArrayList<>(old == null ? List.of() : array(old, path).items());
+            List<Json> items =
+                    new ArrayList<>(old == null ? List.of() : array(old, path).items());
             if (last.index() > items.size()) {
                 throw new IllegalArgumentException("no place " + path);
             }
@@ -139,7 +144,11 @@ public final class DesignText {
         return at(steps.subList(0, steps.size() - 1), path, old -> {
             if (last.name() != null) {
                 Json.Obj o = object(old, path);
-                return new Json.Obj(o.members().stream().filter(m -> !m.name().equals(last.name())).toList(), o.spot());
+                return new Json.Obj(
+                        o.members().stream()
+                                .filter(m -> !m.name().equals(last.name()))
+                                .toList(),
+                        o.spot());
             }
             List<Json> items = new ArrayList<>(array(old, path).items());
             items.remove(last.index());
@@ -159,7 +168,11 @@ public final class DesignText {
             if (!name.equals(last.name()) && o.get(name) != null) {
                 throw new IllegalArgumentException("there is a field " + name + " already");
             }
-            return new Json.Obj(o.members().stream().map(m -> m.name().equals(last.name()) ? new Member(name, m.spot(), m.value()) : m).toList(), o.spot());
+            return new Json.Obj(
+                    o.members().stream()
+                            .map(m -> m.name().equals(last.name()) ? new Member(name, m.spot(), m.value()) : m)
+                            .toList(),
+                    o.spot());
         });
     }
 
@@ -212,7 +225,9 @@ public final class DesignText {
             if (step.name() != null) {
                 node = node instanceof Json.Obj o ? o.get(step.name()) : null;
             } else {
-                node = node instanceof Json.Arr a && step.index() < a.items().size() ? a.items().get(step.index()) : null;
+                node = node instanceof Json.Arr a && step.index() < a.items().size()
+                        ? a.items().get(step.index())
+                        : null;
             }
         }
         return node;

@@ -52,6 +52,8 @@ final class Faults {
 
     /** All problems in file order. */
     List<Problem> sorted() {
-        return problems.stream().sorted(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column)).toList();
+        return problems.stream()
+                .sorted(Comparator.comparingInt(Problem::line).thenComparingInt(Problem::column))
+                .toList();
     }
 }

@@ -108,7 +108,11 @@ final class Fields {
             if (v instanceof Json.Num n) {
                 return quantity(new Json.Text(n.raw(), n.raw(), v.spot()), path, kind, range, faults);
             }
-            faults.add(v.spot(), path, "a " + kind.word() + " as text is expected, for example \"" + sample(kind) + "\", not " + v.word() + ".");
+            faults.add(
+                    v.spot(),
+                    path,
+                    "a " + kind.word() + " as text is expected, for example \"" + sample(kind) + "\", not " + v.word()
+                            + ".");
             return null;
         }
         try {
@@ -176,7 +180,10 @@ final class Fields {
             if (d == Math.rint(d) && d >= least && d <= most) {
                 return (int) d;
             }
-            faults.add(v.spot(), path, "a whole number from " + least + " to " + most + " is expected, not " + n.raw() + ".");
+            faults.add(
+                    v.spot(),
+                    path,
+                    "a whole number from " + least + " to " + most + " is expected, not " + n.raw() + ".");
             return null;
         }
         faults.add(v.spot(), path, "a whole number without quotes is expected, not " + v.word() + ".");
@@ -194,7 +201,10 @@ final class Fields {
         }
         double d = Double.parseDouble(n.raw());
         if (d < least || d > most) {
-            fault(name, n.raw() + " is out of range: " + portwright.units.Format.plain(least, 3) + " to " + portwright.units.Format.plain(most, 3) + " is expected.");
+            fault(
+                    name,
+                    n.raw() + " is out of range: " + portwright.units.Format.plain(least, 3) + " to "
+                            + portwright.units.Format.plain(most, 3) + " is expected.");
         }
         return d;
     }
@@ -214,7 +224,10 @@ final class Fields {
             for (E e : type.getEnumConstants()) {
                 words.add(e.id());
             }
-            fault(name, "\"" + JsonSyntax.shown(t.value()) + "\" is not known." + Nearest.hint(t.value(), words) + " Expected one of: " + Ided.words(type) + ".");
+            fault(
+                    name,
+                    "\"" + JsonSyntax.shown(t.value()) + "\" is not known." + Nearest.hint(t.value(), words)
+                            + " Expected one of: " + Ided.words(type) + ".");
         } else {
             fault(name, "one of the words " + Ided.words(type) + " is expected, not " + v.word() + ".");
         }
@@ -281,7 +294,11 @@ final class Fields {
     static Place place(Json v, String path, Faults faults) {
         if (v instanceof Json.Arr a) {
             if (a.items().size() != 2) {
-                faults.add(v.spot(), path, "a point has two lengths, [\"x\", \"y\"]; here are " + a.items().size() + ".");
+                faults.add(
+                        v.spot(),
+                        path,
+                        "a point has two lengths, [\"x\", \"y\"]; here are "
+                                + a.items().size() + ".");
                 return null;
             }
             Range far = Range.between("-20 m", "20 m");
@@ -296,15 +313,22 @@ final class Fields {
                 return r == null || b == null ? null : new Place.Polar(r, b);
             });
         }
-        faults.add(v.spot(), path, "a point is expected: [\"x\", \"y\"] or {\"radius\": \"8 in\", \"bearing\": \"120 deg\"}, not " + v.word() + ".");
+        faults.add(
+                v.spot(),
+                path,
+                "a point is expected: [\"x\", \"y\"] or {\"radius\": \"8 in\", \"bearing\": \"120 deg\"}, not "
+                        + v.word() + ".");
         return null;
     }
 
     private void unknown() {
         for (Member m : object.members()) {
             if (!asked.contains(m.name())) {
-                faults.add(m.spot(), path(JsonSyntax.shown(m.name())), "is no field of the design here." + Nearest.hint(m.name(), asked)
-                        + " Known: " + String.join(", ", asked) + ".");
+                faults.add(
+                        m.spot(),
+                        path(JsonSyntax.shown(m.name())),
+                        "is no field of the design here." + Nearest.hint(m.name(), asked) + " Known: "
+                                + String.join(", ", asked) + ".");
             }
         }
     }

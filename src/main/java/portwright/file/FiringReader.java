@@ -30,7 +30,8 @@ final class FiringReader {
     private static FiringStep step(Fields f) {
         Quantity to = null;
         String cone = null;
-        if (f.value("to") instanceof Json.Text t && t.value().strip().toLowerCase(Locale.ROOT).startsWith("cone")) {
+        if (f.value("to") instanceof Json.Text t
+                && t.value().strip().toLowerCase(Locale.ROOT).startsWith("cone")) {
             cone = cone(f, t.value().strip());
         } else {
             to = f.quantity("to", Kind.TEMPERATURE, CHAMBER);
@@ -39,7 +40,9 @@ final class FiringReader {
         Quantity rate = full ? null : f.quantity("rate", Kind.TEMPERATURE_RATE, Range.positive("0 °C/h"));
         Quantity hold = f.quantity("hold", Kind.DURATION, Range.between("0 s", "1000 h"));
         if (!f.has("to") && !f.has("hold")) {
-            f.fault("to", "is missing. A step has \"to\" with \"rate\" (\"to\": \"900 °C\", \"rate\": \"100 °C/h\"), or \"hold\": \"30 min\".");
+            f.fault(
+                    "to",
+                    "is missing. A step has \"to\" with \"rate\" (\"to\": \"900 °C\", \"rate\": \"100 °C/h\"), or \"hold\": \"30 min\".");
         } else if (f.has("to") && f.has("hold")) {
             f.fault("hold", "a step either rises (\"to\", \"rate\") or holds. Make two steps.");
         } else if (f.has("to") && !f.has("rate")) {
@@ -48,15 +51,30 @@ final class FiringReader {
             f.fault("rate", "a hold has no rate.");
         }
         Heat heat = f.word("heat", Heat.class);
-        Quantity share = f.value("elements") instanceof Json.Text t && t.value().equals("controller") ? null : f.quantity("elements", Kind.SHARE, Range.SHARE);
-        return new FiringStep(to, cone, rate, full, hold, heat, share, f.word("ports", PortsState.class), f.word("atmosphere", Atmosphere.class));
+        Quantity share = f.value("elements") instanceof Json.Text t && t.value().equals("controller")
+                ? null
+                : f.quantity("elements", Kind.SHARE, Range.SHARE);
+        return new FiringStep(
+                to,
+                cone,
+                rate,
+                full,
+                hold,
+                heat,
+                share,
+                f.word("ports", PortsState.class),
+                f.word("atmosphere", Atmosphere.class));
     }
 
     private static String cone(Fields f, String typed) {
         String number = typed.substring("cone".length()).strip();
-        boolean known = number.matches("0(0?[1-9]|1\\d|2[0-2])") && !number.startsWith("00") || number.matches("[1-9]|1[0-4]");
+        boolean known =
+                number.matches("0(0?[1-9]|1\\d|2[0-2])") && !number.startsWith("00") || number.matches("[1-9]|1[0-4]");
         if (!known) {
-            f.fault("to", "\"" + JsonSyntax.shown(typed) + "\" is no pyrometric cone. Write \"cone 022\" to \"cone 01\", or \"cone 1\" to \"cone 14\".");
+            f.fault(
+                    "to",
+                    "\"" + JsonSyntax.shown(typed)
+                            + "\" is no pyrometric cone. Write \"cone 022\" to \"cone 01\", or \"cone 1\" to \"cone 14\".");
             return null;
         }
         return number;

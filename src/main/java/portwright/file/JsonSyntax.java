@@ -21,7 +21,9 @@ final class JsonSyntax {
         int offset = (int) Math.min(Math.max(at.getCharOffset(), 0), text.length());
         String sentence = sentence(text, offset, e.getOriginalMessage());
         int back = 0;
-        while (sentence.startsWith("NaN") && back < offset && (Character.isLetter(text.charAt(offset - back - 1)) || text.charAt(offset - back - 1) == '-')) {
+        while (sentence.startsWith("NaN")
+                && back < offset
+                && (Character.isLetter(text.charAt(offset - back - 1)) || text.charAt(offset - back - 1) == '-')) {
             back++;
         }
         return new Problem(at.getLineNr(), at.getColumnNr() - back, "", sentence);
@@ -35,14 +37,21 @@ final class JsonSyntax {
         if (c == '/' || c == '#' || before == '/') {
             return "Comments are not allowed. Write remarks into \"notes\".";
         }
-        if (technical.contains("CTRL-CHAR") || technical.contains("control character") || technical.contains("Illegal character")) {
+        if (technical.contains("CTRL-CHAR")
+                || technical.contains("control character")
+                || technical.contains("Illegal character")) {
             return "A control character (a line break or tab) inside a text. Write \\n or \\t, or close the text with \" on the same line.";
         }
         if (technical.contains("escape")) {
             return "A backslash in a text must be followed by one of \" \\ / b f n r t u. Write \\\\ for the backslash itself.";
         }
-        if (near.startsWith("NaN") || near.startsWith("Infinity") || near.startsWith("-Infinity") || back.endsWith("NaN") || back.endsWith("Infinity")
-                || technical.contains("NaN") || technical.contains("INF")) {
+        if (near.startsWith("NaN")
+                || near.startsWith("Infinity")
+                || near.startsWith("-Infinity")
+                || back.endsWith("NaN")
+                || back.endsWith("Infinity")
+                || technical.contains("NaN")
+                || technical.contains("INF")) {
             return "NaN and Infinity are no numbers here. Leave the field out when the value is not known.";
         }
         if (c == '\'' || before == '\'') {

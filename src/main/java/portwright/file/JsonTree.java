@@ -108,8 +108,12 @@ final class JsonTree {
             String field = FieldPath.field(path, JsonSyntax.shown(name));
             Json value = value(p, depth + 1, field);
             if (first != null) {
-                problems.add(new Problem(at.line(), at.column(), field,
-                        "\"" + JsonSyntax.shown(name) + "\" is written twice; the first stands in line " + first.line() + ". Keep one."));
+                problems.add(new Problem(
+                        at.line(),
+                        at.column(),
+                        field,
+                        "\"" + JsonSyntax.shown(name) + "\" is written twice; the first stands in line " + first.line()
+                                + ". Keep one."));
             } else {
                 members.add(new Member(name, at, value));
             }

@@ -29,7 +29,8 @@ final class KilnReader {
         PlanShape plan = f.object("plan", KilnReader::plan);
         Quantity height = f.needQuantity("height", Kind.LENGTH, Range.SIZE);
         f.need("wall", "{\"thickness\": \"2 1/2 in\"}");
-        Wall wall = f.object("wall", w -> new Wall(w.needQuantity("thickness", Kind.LENGTH, Range.THICKNESS), w.text("brick")));
+        Wall wall = f.object(
+                "wall", w -> new Wall(w.needQuantity("thickness", Kind.LENGTH, Range.THICKNESS), w.text("brick")));
         Slab floor = slab(f, "floor");
         Slab lid = slab(f, "lid");
         Quantity leak = f.quantity("leakArea", Kind.AREA, Range.between("0 cm2", "1 m2"));
@@ -90,7 +91,9 @@ final class KilnReader {
                     f.fault("sides", "an oval has an even number of sides, not " + sides + ".");
                     yield null;
                 }
-                yield sides == null || flats == null || stretch == null ? null : new PlanShape.OvalPlan(sides, flats, stretch, turn);
+                yield sides == null || flats == null || stretch == null
+                        ? null
+                        : new PlanShape.OvalPlan(sides, flats, stretch, turn);
             }
             case OUTLINE -> {
                 f.need("points", "[[\"x\", \"y\"], …], clockwise seen from above");
@@ -107,17 +110,21 @@ final class KilnReader {
 
     private static Slab slab(Fields kiln, String name) {
         kiln.need(name, "{\"thickness\": \"2 1/2 in\"}");
-        return kiln.object(name, f -> new Slab(
-                f.needQuantity("thickness", Kind.LENGTH, Range.THICKNESS),
-                f.text("brick"),
-                f.quantity("overhang", Kind.LENGTH, Range.between("-1 m", "1 m")),
-                f.bool("pan"),
-                f.object("joints", j -> new Joints(
-                        j.quantity("brickLength", Kind.LENGTH, Range.SIZE),
-                        j.quantity("row", Kind.LENGTH, Range.SIZE),
-                        j.word("bond", Bond.class),
-                        j.quantity("turn", Kind.ANGLE, Range.ANY),
-                        j.place("offset")))));
+        return kiln.object(
+                name,
+                f -> new Slab(
+                        f.needQuantity("thickness", Kind.LENGTH, Range.THICKNESS),
+                        f.text("brick"),
+                        f.quantity("overhang", Kind.LENGTH, Range.between("-1 m", "1 m")),
+                        f.bool("pan"),
+                        f.object(
+                                "joints",
+                                j -> new Joints(
+                                        j.quantity("brickLength", Kind.LENGTH, Range.SIZE),
+                                        j.quantity("row", Kind.LENGTH, Range.SIZE),
+                                        j.word("bond", Bond.class),
+                                        j.quantity("turn", Kind.ANGLE, Range.ANY),
+                                        j.place("offset")))));
     }
 
     private static ElementRun element(Fields f) {
@@ -128,7 +135,9 @@ final class KilnReader {
         List<Place> path = null;
         boolean wall = on == On.WALL;
         if (on == null || wall) {
-            height = wall ? f.needQuantity("height", Kind.LENGTH, Range.SIZE) : f.quantity("height", Kind.LENGTH, Range.SIZE);
+            height = wall
+                    ? f.needQuantity("height", Kind.LENGTH, Range.SIZE)
+                    : f.quantity("height", Kind.LENGTH, Range.SIZE);
             panels = f.list("panels", (v, at) -> Fields.integer(v, at, 1, 1000, f.faults()));
         } else {
             f.refuse("height", "belongs to wall elements; an element on the " + on.id() + " has \"path\".");
@@ -198,8 +207,18 @@ final class KilnReader {
         if (shapes == 2) {
             f.fault("size", "the shape is given twice. Keep \"diameter\" or \"size\".");
         }
-        return new Fitting(name, kind, type, grade, on, panel, at, diameter, size,
-                f.quantity("turn", Kind.ANGLE, Range.ANY), path,
+        return new Fitting(
+                name,
+                kind,
+                type,
+                grade,
+                on,
+                panel,
+                at,
+                diameter,
+                size,
+                f.quantity("turn", Kind.ANGLE, Range.ANY),
+                path,
                 f.quantity("standoff", Kind.LENGTH, Range.DISTANCE),
                 f.quantity("reach", Kind.LENGTH, Range.DISTANCE),
                 f.quantity("clear", Kind.LENGTH, Range.DISTANCE));
@@ -211,7 +230,10 @@ final class KilnReader {
             return null;
         }
         if (f.value("size") instanceof Json.Arr a && a.items().size() != 2) {
-            f.fault("size", "a size has two lengths, [\"width\", \"depth\"]; here are " + a.items().size() + ".");
+            f.fault(
+                    "size",
+                    "a size has two lengths, [\"width\", \"depth\"]; here are "
+                            + a.items().size() + ".");
         }
         return two.size() == 2 ? new Size2(two.get(0), two.get(1)) : null;
     }

@@ -30,8 +30,12 @@ final class LimitsReader {
         for (Json.Member m : o.members()) {
             String path = "limits." + JsonSyntax.shown(m.name());
             if (TABLE.of(m.name()).isEmpty()) {
-                design.faults().add(m.spot(), path, "is no rule with a limit." + Nearest.hint(m.name(), TABLE.rules())
-                        + " Every finding of check names its rule.");
+                design.faults()
+                        .add(
+                                m.spot(),
+                                path,
+                                "is no rule with a limit." + Nearest.hint(m.name(), TABLE.rules())
+                                        + " Every finding of check names its rule.");
             } else {
                 out.put(m.name(), rule(m, path, design.faults()));
             }
@@ -51,7 +55,11 @@ final class LimitsReader {
             String at = path + "." + JsonSyntax.shown(named.name());
             LimitRow row = TABLE.find(m.name(), named.name()).orElse(null);
             if (row == null) {
-                faults.add(named.spot(), at, "is no limit of " + m.name() + "." + Nearest.hint(named.name(), names) + " It has: " + String.join(", ", names) + ".");
+                faults.add(
+                        named.spot(),
+                        at,
+                        "is no limit of " + m.name() + "." + Nearest.hint(named.name(), names) + " It has: "
+                                + String.join(", ", names) + ".");
             } else {
                 put(out, row, named.value(), at, faults);
             }
@@ -76,24 +84,30 @@ final class LimitsReader {
         }
         if (value instanceof Json.Text t && row.kind() != null) {
             try {
-                return new UserLimit(t.value(), Quantity.parse(t.value(), row.kind()).base());
+                return new UserLimit(
+                        t.value(), Quantity.parse(t.value(), row.kind()).base());
             } catch (QuantityException e) {
                 faults.add(value.spot(), path, e.getMessage());
                 return null;
             }
         }
-        String expected = row.kind() == null ? "a plain number such as " + row.typed() : "a " + row.kind().word() + " as text such as \"" + row.typed() + "\"";
+        String expected = row.kind() == null
+                ? "a plain number such as " + row.typed()
+                : "a " + row.kind().word() + " as text such as \"" + row.typed() + "\"";
         faults.add(value.spot(), path, expected + " is expected, not " + value.word() + ".");
         return null;
     }
 
     private static String objection(LimitRow row, UserLimit limit) {
-        boolean side = !row.fixed() || (row.safer() == Safer.UP ? limit.value() >= row.value() : limit.value() <= row.value());
+        boolean side =
+                !row.fixed() || (row.safer() == Safer.UP ? limit.value() >= row.value() : limit.value() <= row.value());
         if (!side) {
-            return limit.typed() + " weakens a fixed limit. It may only be " + (row.safer() == Safer.UP ? "raised above " : "lowered below ") + row.typed() + ".";
+            return limit.typed() + " weakens a fixed limit. It may only be "
+                    + (row.safer() == Safer.UP ? "raised above " : "lowered below ") + row.typed() + ".";
         }
         boolean low = limit.value() < row.min();
-        return limit.typed() + " is out of range: " + (low ? "at least " : "at most ") + bound(row, low ? row.min() : row.max()) + " is expected.";
+        return limit.typed() + " is out of range: " + (low ? "at least " : "at most ")
+                + bound(row, low ? row.min() : row.max()) + " is expected.";
     }
 
     private static String bound(LimitRow row, double base) {

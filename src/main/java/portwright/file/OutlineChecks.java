@@ -26,18 +26,26 @@ final class OutlineChecks {
         PlanOutline ring = PlanOutline.of(plan);
         for (int k = 1; k <= n; k++) {
             if (ring.panelWidth(k) < LEAST_SIDE_MM) {
-                faults.at(FieldPath.item(POINTS, k % n), "points " + k + " and " + (k % n + 1) + " are less than 1 mm apart."
-                        + (k == n ? " The last point is not the first again: the outline closes by itself." : ""));
+                faults.at(
+                        FieldPath.item(POINTS, k % n),
+                        "points " + k + " and " + (k % n + 1) + " are less than 1 mm apart."
+                                + (k == n
+                                        ? " The last point is not the first again: the outline closes by itself."
+                                        : ""));
                 return false;
             }
         }
         int[] crossing = ring.crossing();
         if (crossing != null) {
-            faults.at(POINTS, "the side from point " + crossing[0] + " meets the side from point " + crossing[1] + ". Give the corners in order round the chamber.");
+            faults.at(
+                    POINTS,
+                    "the side from point " + crossing[0] + " meets the side from point " + crossing[1]
+                            + ". Give the corners in order round the chamber.");
             return false;
         }
         if (ring.area() < 0) {
-            faults.at(POINTS, "the points run anticlockwise. Give them clockwise seen from above (reverse their order).");
+            faults.at(
+                    POINTS, "the points run anticlockwise. Give them clockwise seen from above (reverse their order).");
             return false;
         }
         return true;

@@ -53,9 +53,14 @@ final class PlaceChecks {
 
     private void overhang(Slab slab, String path) {
         Double wall = thickness(kiln, On.WALL);
-        if (slab != null && slab.overhang() != null && wall != null && slab.overhang().mm() < -wall) {
-            faults.at(path + ".overhang", "\"" + slab.overhang().typed() + "\" makes the slab smaller than the chamber: the wall is " + mm(wall) + " thick. Write at least "
-                    + mm(-wall) + ".");
+        if (slab != null
+                && slab.overhang() != null
+                && wall != null
+                && slab.overhang().mm() < -wall) {
+            faults.at(
+                    path + ".overhang",
+                    "\"" + slab.overhang().typed() + "\" makes the slab smaller than the chamber: the wall is "
+                            + mm(wall) + " thick. Write at least " + mm(-wall) + ".");
         }
     }
 
@@ -73,10 +78,16 @@ final class PlaceChecks {
         }
         double d = p.diameter() == null ? 0 : p.diameter().mm();
         if (p.on() == On.WALL) {
-            if (panel(p.panel(), path + ".panel") && onPanel(p.panel(), p.at(), path + ".at") && kiln.height() != null) {
-                double least = Math.min(inner.panelWidth(p.panel()), kiln.height().mm());
+            if (panel(p.panel(), path + ".panel")
+                    && onPanel(p.panel(), p.at(), path + ".at")
+                    && kiln.height() != null) {
+                double least =
+                        Math.min(inner.panelWidth(p.panel()), kiln.height().mm());
                 if (d > least) {
-                    faults.at(path + ".diameter", "\"" + p.diameter().typed() + "\" is larger than panel " + p.panel() + " (" + mm(least) + ").");
+                    faults.at(
+                            path + ".diameter",
+                            "\"" + p.diameter().typed() + "\" is larger than panel " + p.panel() + " (" + mm(least)
+                                    + ").");
                 }
             }
             return;
@@ -86,11 +97,17 @@ final class PlaceChecks {
             return;
         }
         if (!slab.contains(p.at().xMm(), p.at().yMm())) {
-            faults.at(path + ".at", "the centre lies off the " + p.on().id() + ", " + mm(slab.distanceToRim(p.at().xMm(), p.at().yMm())) + " outside its rim. Coordinates run from the "
-                    + "chamber's axis, x to the right, y to the back.");
+            faults.at(
+                    path + ".at",
+                    "the centre lies off the " + p.on().id() + ", " + mm(slab.distanceToRim(p.at().xMm(), p.at().yMm()))
+                            + " outside its rim. Coordinates run from the "
+                            + "chamber's axis, x to the right, y to the back.");
         }
         if (d > slab.narrowest()) {
-            faults.at(path + ".diameter", "\"" + p.diameter().typed() + "\" is larger than the " + p.on().id() + " (" + mm(slab.narrowest()) + " across).");
+            faults.at(
+                    path + ".diameter",
+                    "\"" + p.diameter().typed() + "\" is larger than the " + p.on().id() + " (" + mm(slab.narrowest())
+                            + " across).");
         }
     }
 
@@ -108,11 +125,17 @@ final class PlaceChecks {
         double half = inner.panelWidth(panel) / 2;
         boolean fits = true;
         if (Math.abs(at.xMm()) > half * (1 + 1e-12)) {
-            faults.at(path, "lies beside panel " + panel + ": u runs from -" + Format.plain(half, 1) + " to " + Format.plain(half, 1) + " mm from the panel's middle.");
+            faults.at(
+                    path,
+                    "lies beside panel " + panel + ": u runs from -" + Format.plain(half, 1) + " to "
+                            + Format.plain(half, 1) + " mm from the panel's middle.");
             fits = false;
         }
         if (kiln.height() != null && (at.yMm() < 0 || at.yMm() > kiln.height().mm())) {
-            faults.at(path, "lies above or below panel " + panel + ": v runs from 0 (floor) to " + mm(kiln.height().mm()) + ".");
+            faults.at(
+                    path,
+                    "lies above or below panel " + panel + ": v runs from 0 (floor) to "
+                            + mm(kiln.height().mm()) + ".");
             fits = false;
         }
         return fits;
@@ -135,8 +158,14 @@ final class PlaceChecks {
             return;
         }
         Double t = thickness(kiln, e.on());
-        if (e.groove() != null && e.groove().depth() != null && t != null && e.groove().depth().mm() >= t) {
-            faults.at(path + ".groove.depth", "\"" + e.groove().depth().typed() + "\" goes through the " + e.on().id() + ", which is " + mm(t) + " thick.");
+        if (e.groove() != null
+                && e.groove().depth() != null
+                && t != null
+                && e.groove().depth().mm() >= t) {
+            faults.at(
+                    path + ".groove.depth",
+                    "\"" + e.groove().depth().typed() + "\" goes through the " + e.on().id() + ", which is " + mm(t)
+                            + " thick.");
         }
         if (e.on() == On.WALL) {
             height(e, path);
@@ -149,9 +178,14 @@ final class PlaceChecks {
         if (e.height() == null || kiln.height() == null) {
             return;
         }
-        double half = e.groove() == null || e.groove().height() == null ? 0 : e.groove().height().mm() / 2;
+        double half = e.groove() == null || e.groove().height() == null
+                ? 0
+                : e.groove().height().mm() / 2;
         if (e.height().mm() - half < 0 || e.height().mm() + half > kiln.height().mm() * (1 + 1e-12)) {
-            faults.at(path + ".height", "the groove at \"" + e.height().typed() + "\" reaches beyond the wall, which goes from 0 to " + mm(kiln.height().mm()) + ".");
+            faults.at(
+                    path + ".height",
+                    "the groove at \"" + e.height().typed() + "\" reaches beyond the wall, which goes from 0 to "
+                            + mm(kiln.height().mm()) + ".");
         }
     }
 

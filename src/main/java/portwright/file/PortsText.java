@@ -13,12 +13,20 @@ public final class PortsText {
     public static DesignText put(DesignText document, List<Port> ports) {
         List<String> items = new ArrayList<>();
         for (Port p : ports) {
-            StringBuilder s = new StringBuilder("{\"name\": ").append(DesignText.text(p.name())).append(", \"role\": ").append(DesignText.text(p.role().id()))
-                    .append(", \"on\": ").append(DesignText.text(p.on().id()));
+            StringBuilder s = new StringBuilder("{\"name\": ")
+                    .append(DesignText.text(p.name()))
+                    .append(", \"role\": ")
+                    .append(DesignText.text(p.role().id()))
+                    .append(", \"on\": ")
+                    .append(DesignText.text(p.on().id()));
             if (p.panel() != null) {
                 s.append(", \"panel\": ").append(p.panel());
             }
-            s.append(", \"at\": ").append(place(p.at())).append(", \"diameter\": ").append(DesignText.text(p.diameter().typed())).append('}');
+            s.append(", \"at\": ")
+                    .append(place(p.at()))
+                    .append(", \"diameter\": ")
+                    .append(DesignText.text(p.diameter().typed()))
+                    .append('}');
             items.add(s.toString());
         }
         DesignText out = document.set("ports", "[" + String.join(", ", items) + "]");
@@ -34,7 +42,8 @@ public final class PortsText {
 
     private static String place(Place at) {
         if (at instanceof Place.Polar p) {
-            return "{\"radius\": " + DesignText.text(p.radius().typed()) + ", \"bearing\": " + DesignText.text(p.bearing().typed()) + "}";
+            return "{\"radius\": " + DesignText.text(p.radius().typed()) + ", \"bearing\": "
+                    + DesignText.text(p.bearing().typed()) + "}";
         }
         Place.Cartesian c = (Place.Cartesian) at;
         return "[" + DesignText.text(c.x().typed()) + ", " + DesignText.text(c.y().typed()) + "]";

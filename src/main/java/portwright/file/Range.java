@@ -15,6 +15,7 @@ record Range(String least, boolean open, String most) {
     static final Range SIZE = new Range("0 mm", true, "20 m");
     /** A small length that may be nought. */
     static final Range DISTANCE = new Range("0 mm", false, "20 m");
+
     static final Range THICKNESS = new Range("0 mm", true, "1 m");
     static final Range SHARE = new Range("0 %", false, "100 %");
     static final Range AIR = new Range("-60 °C", false, "60 °C");
@@ -36,8 +37,12 @@ record Range(String least, boolean open, String most) {
 
     /** Null when the quantity lies inside, else what is expected. */
     String objection(Quantity q) {
-        double low = least == null ? Double.NEGATIVE_INFINITY : Quantity.parse(least, q.kind()).base();
-        double high = most == null ? Double.POSITIVE_INFINITY : Quantity.parse(most, q.kind()).base();
+        double low = least == null
+                ? Double.NEGATIVE_INFINITY
+                : Quantity.parse(least, q.kind()).base();
+        double high = most == null
+                ? Double.POSITIVE_INFINITY
+                : Quantity.parse(most, q.kind()).base();
         boolean fits = (open ? q.base() > low : q.base() >= low) && q.base() <= high;
         if (fits) {
             return null;

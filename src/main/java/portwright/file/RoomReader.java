@@ -21,16 +21,20 @@ final class RoomReader {
                 f.quantity("outdoor", Kind.TEMPERATURE, Range.AIR),
                 f.quantity("wind", Kind.SPEED, Range.between("0 m/s", "60 m/s")),
                 f.quantity("altitude", Kind.LENGTH, Range.between("-500 m", "6000 m")),
-                f.objects("openings", o -> new Opening(
-                        o.quantity("area", Kind.AREA, Range.between("0 m2", "1000 m2")),
-                        o.quantity("level", Kind.LENGTH, Range.between("-5 m", "50 m")),
-                        o.text("to"),
-                        o.quantity("free", Kind.SHARE, Range.SHARE))),
+                f.objects(
+                        "openings",
+                        o -> new Opening(
+                                o.quantity("area", Kind.AREA, Range.between("0 m2", "1000 m2")),
+                                o.quantity("level", Kind.LENGTH, Range.between("-5 m", "50 m")),
+                                o.text("to"),
+                                o.quantity("free", Kind.SHARE, Range.SHARE))),
                 f.quantity("ventilator", Kind.FLOW, AIR_FLOW),
-                f.object("hood", h -> new Hood(
-                        h.quantity("flow", Kind.FLOW, AIR_FLOW),
-                        h.quantity("diameter", Kind.LENGTH, Range.SIZE),
-                        h.quantity("height", Kind.LENGTH, Range.SIZE))),
+                f.object(
+                        "hood",
+                        h -> new Hood(
+                                h.quantity("flow", Kind.FLOW, AIR_FLOW),
+                                h.quantity("diameter", Kind.LENGTH, Range.SIZE),
+                                h.quantity("height", Kind.LENGTH, Range.SIZE))),
                 f.quantity("ledOutdoors", Kind.SHARE, Range.SHARE),
                 f.quantity("burntAtFlue", Kind.SHARE, Range.SHARE),
                 f.text("floor"),

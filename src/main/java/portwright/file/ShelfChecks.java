@@ -33,10 +33,13 @@ final class ShelfChecks {
         if (s.height() == null || d.kiln().height() == null) {
             return;
         }
-        double top = s.height().mm() + (s.thickness() == null ? 0 : s.thickness().mm());
+        double top =
+                s.height().mm() + (s.thickness() == null ? 0 : s.thickness().mm());
         if (top > d.kiln().height().mm()) {
-            faults.at(path + ".height", "the shelf ends " + Format.plain(top, 1) + " mm above the floor, but the chamber is only "
-                    + Format.plain(d.kiln().height().mm(), 1) + " mm high.");
+            faults.at(
+                    path + ".height",
+                    "the shelf ends " + Format.plain(top, 1) + " mm above the floor, but the chamber is only "
+                            + Format.plain(d.kiln().height().mm(), 1) + " mm high.");
         }
     }
 
@@ -47,13 +50,33 @@ final class ShelfChecks {
         double x = s.at() == null ? 0 : s.at().xMm();
         double y = s.at() == null ? 0 : s.at().yMm();
         boolean fits = switch (s.shape()) {
-            case ROUND -> s.diameter() == null || inner.contains(x, y) && inner.distanceToRim(x, y) > s.diameter().mm() / 2;
-            case HALF -> s.diameter() == null || s.turn() == null || inner.holds(half(s.diameter().mm() / 2, s.turn().si()).moved(x, y));
-            case POLYGON -> s.sides() == null || s.acrossFlats() == null || inner.holds(PlanOutline.regular(s.sides(), s.acrossFlats().mm(), 0, turn(s)).moved(x, y));
-            case RECTANGLE -> s.width() == null || s.depth() == null || inner.holds(rectangle(s.width().mm() / 2, s.depth().mm() / 2).turned(turn(s)).moved(x, y));
+            case ROUND ->
+                s.diameter() == null
+                        || inner.contains(x, y)
+                                && inner.distanceToRim(x, y) > s.diameter().mm() / 2;
+            case HALF ->
+                s.diameter() == null
+                        || s.turn() == null
+                        || inner.holds(
+                                half(s.diameter().mm() / 2, s.turn().si()).moved(x, y));
+            case POLYGON ->
+                s.sides() == null
+                        || s.acrossFlats() == null
+                        || inner.holds(
+                                PlanOutline.regular(s.sides(), s.acrossFlats().mm(), 0, turn(s))
+                                        .moved(x, y));
+            case RECTANGLE ->
+                s.width() == null
+                        || s.depth() == null
+                        || inner.holds(rectangle(s.width().mm() / 2, s.depth().mm() / 2)
+                                .turned(turn(s))
+                                .moved(x, y));
         };
         if (!fits) {
-            faults.at(s.at() == null ? path : path + ".at", "the shelf \"" + s.name() + "\" meets the wall. Make it smaller or move it inward: flame needs the gap round it.");
+            faults.at(
+                    s.at() == null ? path : path + ".at",
+                    "the shelf \"" + s.name()
+                            + "\" meets the wall. Make it smaller or move it inward: flame needs the gap round it.");
         }
     }
 
@@ -72,6 +95,8 @@ final class ShelfChecks {
             double b = bearing - Math.PI / 2 + Math.PI * k / ARC_STEPS;
             points.add(new double[] {radius * Math.sin(b), radius * Math.cos(b)});
         }
-        return PlanOutline.of(points.stream().mapToDouble(p -> p[0]).toArray(), points.stream().mapToDouble(p -> p[1]).toArray());
+        return PlanOutline.of(
+                points.stream().mapToDouble(p -> p[0]).toArray(),
+                points.stream().mapToDouble(p -> p[1]).toArray());
     }
 }

@@ -35,7 +35,8 @@ final class ShelfReader {
         Place at = f.place("at");
         List<Place> posts = f.list("posts", (v, p) -> Fields.place(v, p, f.faults()));
         Quantity postSize = f.quantity("postSize", Kind.LENGTH, Range.THICKNESS);
-        return new Shelf(name, shape, diameter, sides, flats, width, depth, turn, height, thickness, at, posts, postSize);
+        return new Shelf(
+                name, shape, diameter, sides, flats, width, depth, turn, height, thickness, at, posts, postSize);
     }
 
     private static Quantity length(Fields f, String name, boolean needed, boolean any, ShelfShape shape) {

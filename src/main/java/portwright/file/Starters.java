@@ -20,7 +20,9 @@ public final class Starters {
 
     /** The starter as a document; empty when there is none of that name. */
     public static Optional<DesignText> find(String name) {
-        return names().contains(name) ? Optional.of(DesignText.read(resource(name + ".json")).document()) : Optional.empty();
+        return names().contains(name)
+                ? Optional.of(DesignText.read(resource(name + ".json")).document())
+                : Optional.empty();
     }
 
     /** A starter's title. */

@@ -11,11 +11,13 @@ final class SupplyReader {
 
     static Supply supply(Fields f) {
         return new Supply(
-                f.object("cylinder", c -> new Cylinder(
-                        c.quantity("capacity", Kind.MASS, Range.MASS),
-                        c.quantity("fill", Kind.SHARE, Range.SHARE),
-                        c.quantity("diameter", Kind.LENGTH, Range.SIZE),
-                        c.quantity("length", Kind.LENGTH, Range.SIZE))),
+                f.object(
+                        "cylinder",
+                        c -> new Cylinder(
+                                c.quantity("capacity", Kind.MASS, Range.MASS),
+                                c.quantity("fill", Kind.SHARE, Range.SHARE),
+                                c.quantity("diameter", Kind.LENGTH, Range.SIZE),
+                                c.quantity("length", Kind.LENGTH, Range.SIZE))),
                 f.integer("count", 1, 100),
                 f.word("place", SupplyPlace.class),
                 f.quantity("ambient", Kind.TEMPERATURE, Range.AIR),

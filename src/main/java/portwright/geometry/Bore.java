@@ -22,7 +22,8 @@ public record Bore(Pt3 hot, Pt3 axis, double length, double radius) {
             return new Bore(hot, new Pt3((cold.x() - hot.x()) / t, (cold.y() - hot.y()) / t, 0), t, h.drilledRadius());
         }
         boolean floor = h.face().on() == On.FLOOR;
-        return new Bore(new Pt3(c.x(), c.y(), floor ? 0 : kiln.height()), new Pt3(0, 0, floor ? -1 : 1), t, h.drilledRadius());
+        return new Bore(
+                new Pt3(c.x(), c.y(), floor ? 0 : kiln.height()), new Pt3(0, 0, floor ? -1 : 1), t, h.drilledRadius());
     }
 
     /** The point of the solid cylinder nearest to p. */
@@ -37,6 +38,7 @@ public record Bore(Pt3 hot, Pt3 axis, double length, double radius) {
         double r = Math.sqrt(rx * rx + ry * ry + rz * rz);
         double k = r > radius ? radius / r : 1;
         double t = Math.max(0, Math.min(length, s));
-        return new Pt3(hot.x() + t * axis.x() + k * rx, hot.y() + t * axis.y() + k * ry, hot.z() + t * axis.z() + k * rz);
+        return new Pt3(
+                hot.x() + t * axis.x() + k * rx, hot.y() + t * axis.y() + k * ry, hot.z() + t * axis.z() + k * rz);
     }
 }

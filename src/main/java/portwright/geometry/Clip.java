@@ -42,6 +42,10 @@ final class Clip {
     }
 
     private static Pt at(Segment s, double t) {
-        return t == 0 ? s.a() : t == 1 ? s.b() : new Pt(s.a().x() + t * (s.b().x() - s.a().x()), s.a().y() + t * (s.b().y() - s.a().y()));
+        return t == 0
+                ? s.a()
+                : t == 1
+                        ? s.b()
+                        : new Pt(s.a().x() + t * (s.b().x() - s.a().x()), s.a().y() + t * (s.b().y() - s.a().y()));
     }
 }

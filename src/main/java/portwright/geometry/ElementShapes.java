@@ -34,7 +34,12 @@ final class ElementShapes {
                     grooveLacks.add(field + ".tails.diameter");
                 } else {
                     Face face = new Face(On.WALL, e.tails().panel(), true);
-                    tails.add(new TailHole(e.name(), face, new Circle(PlanOutlines.pt(e.tails().at()), e.tails().diameter().mm() / 2)));
+                    tails.add(new TailHole(
+                            e.name(),
+                            face,
+                            new Circle(
+                                    PlanOutlines.pt(e.tails().at()),
+                                    e.tails().diameter().mm() / 2)));
                 }
             }
         }
@@ -83,14 +88,17 @@ final class ElementShapes {
         List<Pt> path = e.path().stream().map(PlanOutlines::pt).toList();
         Quantity depthGiven = g == null ? null : g.depth();
         if (g != null && g.width() != null && depthGiven != null) {
-            grooves.add(new GrooveSolid.OnSlab(e.name(), e.on(), new Shape.Strip(path, g.width().mm() / 2), depthGiven.mm()));
+            grooves.add(new GrooveSolid.OnSlab(
+                    e.name(), e.on(), new Shape.Strip(path, g.width().mm() / 2), depthGiven.mm()));
         } else {
             grooveLacks.add(field + (g == null ? ".groove" : g.width() == null ? ".groove.width" : ".groove.depth"));
         }
         double depth = depthGiven == null ? 0 : depthGiven.mm();
         double z = e.on() == On.FLOOR ? -depth / 2 : height + depth / 2;
-        List<Segment3> pieces = new Shape.Strip(path, 0).pieces().stream()
-                .map(s -> new Segment3(new Pt3(s.a().x(), s.a().y(), z), new Pt3(s.b().x(), s.b().y(), z))).toList();
+        List<Segment3> pieces = new Shape.Strip(path, 0)
+                .pieces().stream()
+                        .map(s -> new Segment3(new Pt3(s.a().x(), s.a().y(), z), new Pt3(s.b().x(), s.b().y(), z)))
+                        .toList();
         coil(e, field, List.of(), pieces);
     }
 

@@ -24,6 +24,7 @@ import org.locationtech.jts.operation.union.UnaryUnionOp;
 public final class FeasibleRegion {
     /** Chords a quarter turn. */
     private static final int QUARTER = 24;
+
     private static final GeometryFactory FACTORY = new GeometryFactory();
 
     private final Geometry region;
@@ -112,7 +113,8 @@ public final class FeasibleRegion {
             if (s.path().size() == 1) {
                 return disc(s.path().get(0), s.halfWidth() + k.mm());
             }
-            Coordinate[] c = s.path().stream().map(p -> new Coordinate(p.x(), p.y())).toArray(Coordinate[]::new);
+            Coordinate[] c =
+                    s.path().stream().map(p -> new Coordinate(p.x(), p.y())).toArray(Coordinate[]::new);
             return buffer(FACTORY.createLineString(c), by);
         }
         Shape.HalfDisc h = (Shape.HalfDisc) k.shape();

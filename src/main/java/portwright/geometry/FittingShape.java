@@ -16,9 +16,10 @@ public record FittingShape(Fitting fitting, Face face, Shape shape, double stand
 
     /** Whether it stands outside of the wall. */
     public boolean outside() {
-        return !Double.isNaN(standoff) || switch (fitting.kind()) {
-            case CONTROL_BOX, TERMINALS, HANDLE, HINGE, LATCH, LEG, STAND_BAR -> true;
-            default -> false;
-        };
+        return !Double.isNaN(standoff)
+                || switch (fitting.kind()) {
+                    case CONTROL_BOX, TERMINALS, HANDLE, HINGE, LATCH, LEG, STAND_BAR -> true;
+                    default -> false;
+                };
     }
 }

@@ -25,22 +25,31 @@ final class FittingShapes {
                 lacks.add(field + ".panel");
             } else {
                 Face face = new Face(f.on(), f.on() == On.WALL ? f.panel() : 0, true);
-                shapes.add(new FittingShape(f, face, shape, f.standoff() == null ? Double.NaN : f.standoff().mm()));
+                shapes.add(new FittingShape(
+                        f,
+                        face,
+                        shape,
+                        f.standoff() == null ? Double.NaN : f.standoff().mm()));
             }
         }
     }
 
     private static Shape shape(Fitting f) {
         if (f.path() != null && !f.path().isEmpty()) {
-            return new Shape.Strip(f.path().stream().map(PlanOutlines::pt).toList(), f.diameter() == null ? 0 : f.diameter().mm() / 2);
+            return new Shape.Strip(
+                    f.path().stream().map(PlanOutlines::pt).toList(),
+                    f.diameter() == null ? 0 : f.diameter().mm() / 2);
         }
         if (f.at() == null) {
             return null;
         }
         Pt at = PlanOutlines.pt(f.at());
         if (f.size() != null) {
-            return new Shape.Poly(PlanOutlines.rectangle(at, f.size().width().mm(), f.size().depth().mm(), PlanOutlines.angle(f.turn())));
+            return new Shape.Poly(PlanOutlines.rectangle(
+                    at, f.size().width().mm(), f.size().depth().mm(), PlanOutlines.angle(f.turn())));
         }
-        return f.diameter() == null ? null : new Shape.Disc(new Circle(at, f.diameter().mm() / 2));
+        return f.diameter() == null
+                ? null
+                : new Shape.Disc(new Circle(at, f.diameter().mm() / 2));
     }
 }

@@ -21,8 +21,15 @@ public record Flame(Hole hole, Pt3 origin, Pt3 axis, double reach, double halfAn
         if (h.face().on() == On.WALL) {
             Panel p = kiln.panel(h.face().panel());
             Pt3 origin = p.point(c.x(), c.y(), 0);
-            Pt inward = new Pt(p.plan(c.x(), -1).x() - origin.x(), p.plan(c.x(), -1).y() - origin.y());
-            return new Flame(h, origin, new Pt3(inward.x(), inward.y(), 0), across(kiln, origin.plan(), inward), halfAngle, null);
+            Pt inward =
+                    new Pt(p.plan(c.x(), -1).x() - origin.x(), p.plan(c.x(), -1).y() - origin.y());
+            return new Flame(
+                    h,
+                    origin,
+                    new Pt3(inward.x(), inward.y(), 0),
+                    across(kiln, origin.plan(), inward),
+                    halfAngle,
+                    null);
         }
         boolean lid = h.face().on() == On.LID;
         Pt3 origin = new Pt3(c.x(), c.y(), lid ? kiln.height() : 0);

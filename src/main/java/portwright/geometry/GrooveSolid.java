@@ -24,7 +24,8 @@ public sealed interface GrooveSolid {
      * @param top its roof, v in mm
      * @param drop how much lower its floor lies at full depth, mm
      */
-    record OnWall(String name, Panel panel, double bottom, double top, double depth, double drop) implements GrooveSolid {
+    record OnWall(String name, Panel panel, double bottom, double top, double depth, double drop)
+            implements GrooveSolid {
         @Override
         public Face face() {
             return new Face(On.WALL, panel.number(), true);

@@ -13,7 +13,8 @@ public record JointPattern(double brickLength, double row, boolean half, double 
     /** From the design; a turn or offset that is not given counts as none. */
     static JointPattern of(Joints j) {
         Pt origin = j.offset() == null ? new Pt(0, 0) : PlanOutlines.pt(j.offset());
-        return new JointPattern(j.brickLength().mm(), j.row().mm(), j.bond() != Bond.STACKED, PlanOutlines.angle(j.turn()), origin);
+        return new JointPattern(
+                j.brickLength().mm(), j.row().mm(), j.bond() != Bond.STACKED, PlanOutlines.angle(j.turn()), origin);
     }
 
     private Pt local(Pt p) {
@@ -35,7 +36,8 @@ public record JointPattern(double brickLength, double row, boolean half, double 
         double shift = shift(r);
         double x0 = Math.floor((q.x() - shift) / brickLength) * brickLength + shift;
         double y0 = r * row;
-        Outline o = new Outline(List.of(plan(x0, y0 + row), plan(x0 + brickLength, y0 + row), plan(x0 + brickLength, y0), plan(x0, y0)));
+        Outline o = new Outline(List.of(
+                plan(x0, y0 + row), plan(x0 + brickLength, y0 + row), plan(x0 + brickLength, y0), plan(x0, y0)));
         return new Brick(o, q.x() - x0, x0 + brickLength - q.x(), q.y() - y0, y0 + row - q.y());
     }
 

@@ -63,7 +63,9 @@ public final class KilnGeometry {
     }
 
     private static List<Hole> holes(Design design) {
-        double over = design.drilling() == null || design.drilling().oversize() == null ? USUAL_OVERSIZE_MM : design.drilling().oversize().mm();
+        double over = design.drilling() == null || design.drilling().oversize() == null
+                ? USUAL_OVERSIZE_MM
+                : design.drilling().oversize().mm();
         List<Hole> out = new ArrayList<>();
         for (Port p : design.ports()) {
             Face face = new Face(p.on(), p.on() == On.WALL ? p.panel() : 0, true);
@@ -225,6 +227,8 @@ public final class KilnGeometry {
 
     /** Centre of the chamber: the frame's origin, or the centre of area of a free outline. */
     public Pt centre() {
-        return design.kiln().plan() instanceof portwright.model.PlanShape.OutlinePlan ? Centroid.of(inner) : new Pt(0, 0);
+        return design.kiln().plan() instanceof portwright.model.PlanShape.OutlinePlan
+                ? Centroid.of(inner)
+                : new Pt(0, 0);
     }
 }

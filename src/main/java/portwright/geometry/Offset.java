@@ -52,7 +52,8 @@ final class Offset {
         for (int i = 0; i < o.size(); i++) {
             Segment was = o.edge(i);
             Segment is = moved.edge(i);
-            double along = (was.b().x() - was.a().x()) * (is.b().x() - is.a().x()) + (was.b().y() - was.a().y()) * (is.b().y() - is.a().y());
+            double along = (was.b().x() - was.a().x()) * (is.b().x() - is.a().x())
+                    + (was.b().y() - was.a().y()) * (is.b().y() - is.a().y());
             if (!(along > 0)) {
                 return false;
             }
@@ -61,7 +62,8 @@ final class Offset {
     }
 
     private static Outline buffered(Outline o, double by) {
-        BufferParameters how = new BufferParameters(8, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, MITRE_LIMIT);
+        BufferParameters how =
+                new BufferParameters(8, BufferParameters.CAP_FLAT, BufferParameters.JOIN_MITRE, MITRE_LIMIT);
         Geometry g = BufferOp.bufferOp(polygon(o), by, how);
         Polygon largest = null;
         for (int i = 0; i < g.getNumGeometries(); i++) {
@@ -70,7 +72,8 @@ final class Offset {
             }
         }
         if (largest == null || largest.isEmpty()) {
-            throw new IllegalArgumentException("an outline shrinks to nothing when its edges move inward by " + -by + " mm");
+            throw new IllegalArgumentException(
+                    "an outline shrinks to nothing when its edges move inward by " + -by + " mm");
         }
         Coordinate[] ring = largest.getExteriorRing().getCoordinates();
         List<Pt> pts = new ArrayList<>();

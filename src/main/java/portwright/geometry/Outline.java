@@ -97,7 +97,8 @@ public record Outline(List<Pt> points) {
             Pt a = corner(i);
             Pt b = corner(i + 1);
             Pt c = corner(i + 2);
-            if ((b.x() - a.x()) * (c.y() - b.y()) - (b.y() - a.y()) * (c.x() - b.x()) > 1e-9 * a.distance(b) * b.distance(c)) {
+            if ((b.x() - a.x()) * (c.y() - b.y()) - (b.y() - a.y()) * (c.x() - b.x())
+                    > 1e-9 * a.distance(b) * b.distance(c)) {
                 return false;
             }
         }

@@ -19,12 +19,17 @@ final class PlanOutlines {
             return regular(p.sides(), p.acrossFlats().mm(), 0, angle(p.turn()));
         }
         if (plan instanceof OvalPlan o) {
-            return regular(o.sides(), o.acrossFlats().mm(), o.stretch() == null ? 0 : o.stretch().mm(), angle(o.turn()));
+            return regular(
+                    o.sides(),
+                    o.acrossFlats().mm(),
+                    o.stretch() == null ? 0 : o.stretch().mm(),
+                    angle(o.turn()));
         }
         if (plan instanceof RectanglePlan r) {
             return rectangle(new Pt(0, 0), r.width().mm(), r.depth().mm(), angle(r.turn()));
         }
-        return new Outline(((OutlinePlan) plan).points().stream().map(PlanOutlines::pt).toList());
+        return new Outline(
+                ((OutlinePlan) plan).points().stream().map(PlanOutlines::pt).toList());
     }
 
     /** A regular polygon with the middle of edge 1 at the back, its halves moved apart by {@code stretch} along x, then turned. */
@@ -44,7 +49,11 @@ final class PlanOutlines {
     /** A rectangle round a centre; edges back, right, front, left before turning. */
     static Outline rectangle(Pt centre, double width, double depth, double turn) {
         List<Pt> out = new ArrayList<>();
-        for (Pt p : List.of(new Pt(-width / 2, depth / 2), new Pt(width / 2, depth / 2), new Pt(width / 2, -depth / 2), new Pt(-width / 2, -depth / 2))) {
+        for (Pt p : List.of(
+                new Pt(-width / 2, depth / 2),
+                new Pt(width / 2, depth / 2),
+                new Pt(width / 2, -depth / 2),
+                new Pt(-width / 2, -depth / 2))) {
             Pt t = p.turned(turn);
             out.add(centre.plus(t.x(), t.y()));
         }

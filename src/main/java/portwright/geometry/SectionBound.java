@@ -55,7 +55,8 @@ final class SectionBound {
         for (int i = 0; i < holeFar.length; i++) {
             holeFar[i] = Math.hypot(loss.holeX(i), loss.holeY(i));
         }
-        grooves = new SectionGrooves(field, loss.strips.stream().mapToInt(s -> s.ax().length).max().orElse(0));
+        grooves = new SectionGrooves(
+                field, loss.strips.stream().mapToInt(s -> s.ax().length).max().orElse(0));
         side = new int[corners];
         beside = new double[corners];
         along = new double[corners];
@@ -116,7 +117,9 @@ final class SectionBound {
     }
 
     private double swayOfHole(int i) {
-        return Math.abs(field.along(loss.holeX(i), loss.holeY(i))) * field.halfAngle + field.halfOffset + holeFar[i] * field.halfAngle * field.halfAngle / 2;
+        return Math.abs(field.along(loss.holeX(i), loss.holeY(i))) * field.halfAngle
+                + field.halfOffset
+                + holeFar[i] * field.halfAngle * field.halfAngle / 2;
     }
 
     /** Fills the events; −1 where the field is too wide to tell. */
@@ -125,7 +128,9 @@ final class SectionBound {
         for (int i = 0; i < corners; i++) {
             beside[i] = field.beside(loss.cornerX[i], loss.cornerY[i]);
             along[i] = field.along(loss.cornerX[i], loss.cornerY[i]);
-            sway[i] = Math.abs(along[i]) * field.halfAngle + field.halfOffset + cornerFar[i] * field.halfAngle * field.halfAngle / 2;
+            sway[i] = Math.abs(along[i]) * field.halfAngle
+                    + field.halfOffset
+                    + cornerFar[i] * field.halfAngle * field.halfAngle / 2;
             side[i] = beside[i] > sway[i] ? 1 : beside[i] < -sway[i] ? -1 : 0;
             if (first < 0 && side[i] != 0) {
                 first = i;
@@ -212,7 +217,9 @@ final class SectionBound {
         for (int i = 0; i < loss.proposed; i++) {
             double t = field.along(loss.holeX(i), loss.holeY(i));
             double reach = loss.holeR(i) + holeFar[i] * field.halfAngle;
-            if (t + reach > low && t - reach < high && Math.abs(field.beside(loss.holeX(i), loss.holeY(i))) - swayOfHole(i) < loss.holeR(i)) {
+            if (t + reach > low
+                    && t - reach < high
+                    && Math.abs(field.beside(loss.holeX(i), loss.holeY(i))) - swayOfHole(i) < loss.holeR(i)) {
                 return true;
             }
         }

@@ -15,6 +15,7 @@ final class SectionCache {
     }
 
     synchronized WeakestSection.Line of(On on) {
-        return known.computeIfAbsent(on, o -> Optional.ofNullable(WeakestSection.of(kiln, o))).orElse(null);
+        return known.computeIfAbsent(on, o -> Optional.ofNullable(WeakestSection.of(kiln, o)))
+                .orElse(null);
     }
 }

@@ -8,6 +8,7 @@ final class SectionField {
     double halfOffset;
     /** Direction of the middle line. */
     double dx;
+
     double dy;
 
     void set(double angle, double halfAngle, double offset, double halfOffset) {

@@ -57,7 +57,9 @@ final class SectionGrooves {
     void add(SectionLoss.Strip s, double low, double high, SectionModel lost) {
         int k = 0;
         for (int i = 0; i < s.ax().length; i++) {
-            if (piece(s, i, k) && to[k].value + to[k].swing(field) > low && from[k].value - from[k].swing(field) < high) {
+            if (piece(s, i, k)
+                    && to[k].value + to[k].swing(field) > low
+                    && from[k].value - from[k].swing(field) < high) {
                 index[k++] = i;
             }
         }
@@ -106,7 +108,9 @@ final class SectionGrooves {
             SectionModel g = touch[t];
             double best = sum.value + sum.swing(field);
             double share = 0;
-            double[] tries = {1, g.byOffset == 0 ? 0 : -sum.byOffset / g.byOffset, g.byAngle == 0 ? 0 : -sum.byAngle / g.byAngle};
+            double[] tries = {
+                1, g.byOffset == 0 ? 0 : -sum.byOffset / g.byOffset, g.byAngle == 0 ? 0 : -sum.byAngle / g.byAngle
+            };
             for (double m : tries) {
                 if (m > 0 && m <= 1) {
                     trial.set(sum);
@@ -147,7 +151,9 @@ final class SectionGrooves {
 
     /** Whether a piece lies wholly behind a tangent, so that no line leaves it later. */
     private static boolean behind(SectionLoss.Strip s, int i, Tangent t) {
-        return t.known && Math.max(t.nx * s.ax()[i] + t.ny * s.ay()[i], t.nx * s.bx()[i] + t.ny * s.by()[i]) + s.halfWidth() <= t.h + 1e-9;
+        return t.known
+                && Math.max(t.nx * s.ax()[i] + t.ny * s.ay()[i], t.nx * s.bx()[i] + t.ny * s.by()[i]) + s.halfWidth()
+                        <= t.h + 1e-9;
     }
 
     private boolean piece(SectionLoss.Strip s, int i, int k) {
@@ -168,7 +174,9 @@ final class SectionGrooves {
         boolean sure = oa > ea && ob < -eb || oa < -ea && ob > eb || Math.abs(oa) + ea <= g || Math.abs(ob) + eb <= g;
         toTangent[k].known = false;
         fromTangent[k].known = false;
-        if (!sure || !exit(ax, ay, bx, by, oa, ob, g, 1, hi, toTangent[k]) || !exit(ax, ay, bx, by, oa, ob, g, -1, lo, fromTangent[k])) {
+        if (!sure
+                || !exit(ax, ay, bx, by, oa, ob, g, 1, hi, toTangent[k])
+                || !exit(ax, ay, bx, by, oa, ob, g, -1, lo, fromTangent[k])) {
             toTangent[k].known = false;
             double e = Math.max(ea, eb);
             double slack = (Math.max(Math.hypot(ax, ay), Math.hypot(bx, by)) + g) * field.halfAngle;
@@ -183,7 +191,17 @@ final class SectionGrooves {
     }
 
     /** Where lines leave (sign 1) or enter (−1) the piece: on the tangent of its edge at the middle line. */
-    private boolean exit(double ax, double ay, double bx, double by, double oa, double ob, double g, int sign, SectionModel m, Tangent tangent) {
+    private boolean exit(
+            double ax,
+            double ay,
+            double bx,
+            double by,
+            double oa,
+            double ob,
+            double g,
+            int sign,
+            SectionModel m,
+            Tangent tangent) {
         if (!edge(ax, ay, bx, by, oa, ob, g, sign)) {
             return false;
         }

@@ -16,6 +16,7 @@ final class SectionLoss {
     private final double[] holeR;
     /** The first so many holes are proposed ones; the rest are there already. */
     final int proposed;
+
     final List<Strip> strips;
     private final double[] cuts;
 
@@ -23,12 +24,24 @@ final class SectionLoss {
     record Strip(double[] ax, double[] ay, double[] bx, double[] by, double halfWidth, double factor) {}
 
     private SectionLoss(Outline slab, List<Circle> proposedHoles, List<Circle> others, List<Strip> strips) {
-        this(slab.points().stream().mapToDouble(Pt::x).toArray(), slab.points().stream().mapToDouble(Pt::y).toArray(),
-                both(proposedHoles, others).mapToDouble(c -> c.centre().x()).toArray(), both(proposedHoles, others).mapToDouble(c -> c.centre().y()).toArray(),
-                both(proposedHoles, others).mapToDouble(Circle::radius).toArray(), proposedHoles.size(), strips);
+        this(
+                slab.points().stream().mapToDouble(Pt::x).toArray(),
+                slab.points().stream().mapToDouble(Pt::y).toArray(),
+                both(proposedHoles, others).mapToDouble(c -> c.centre().x()).toArray(),
+                both(proposedHoles, others).mapToDouble(c -> c.centre().y()).toArray(),
+                both(proposedHoles, others).mapToDouble(Circle::radius).toArray(),
+                proposedHoles.size(),
+                strips);
     }
 
-    private SectionLoss(double[] cornerX, double[] cornerY, double[] holeX, double[] holeY, double[] holeR, int proposed, List<Strip> strips) {
+    private SectionLoss(
+            double[] cornerX,
+            double[] cornerY,
+            double[] holeX,
+            double[] holeY,
+            double[] holeR,
+            int proposed,
+            List<Strip> strips) {
         this.cornerX = cornerX;
         this.cornerY = cornerY;
         this.holeX = holeX;
@@ -57,8 +70,12 @@ final class SectionLoss {
         for (GrooveSolid g : kiln.grooves()) {
             if (g instanceof GrooveSolid.OnSlab s && s.on() == on) {
                 List<Segment> p = s.strip().pieces();
-                strips.add(new Strip(p.stream().mapToDouble(e -> e.a().x()).toArray(), p.stream().mapToDouble(e -> e.a().y()).toArray(),
-                        p.stream().mapToDouble(e -> e.b().x()).toArray(), p.stream().mapToDouble(e -> e.b().y()).toArray(), s.strip().halfWidth(),
+                strips.add(new Strip(
+                        p.stream().mapToDouble(e -> e.a().x()).toArray(),
+                        p.stream().mapToDouble(e -> e.a().y()).toArray(),
+                        p.stream().mapToDouble(e -> e.b().x()).toArray(),
+                        p.stream().mapToDouble(e -> e.b().y()).toArray(),
+                        s.strip().halfWidth(),
                         Math.min(1, s.depth() / t)));
             }
         }
@@ -68,8 +85,23 @@ final class SectionLoss {
     /** The same slab seen from another origin. */
     SectionLoss from(double x, double y) {
         double[] back = {-x, -y};
-        List<Strip> moved = strips.stream().map(s -> new Strip(plus(s.ax, back[0]), plus(s.ay, back[1]), plus(s.bx, back[0]), plus(s.by, back[1]), s.halfWidth, s.factor)).toList();
-        return new SectionLoss(plus(cornerX, back[0]), plus(cornerY, back[1]), plus(holeX, back[0]), plus(holeY, back[1]), holeR, proposed, moved);
+        List<Strip> moved = strips.stream()
+                .map(s -> new Strip(
+                        plus(s.ax, back[0]),
+                        plus(s.ay, back[1]),
+                        plus(s.bx, back[0]),
+                        plus(s.by, back[1]),
+                        s.halfWidth,
+                        s.factor))
+                .toList();
+        return new SectionLoss(
+                plus(cornerX, back[0]),
+                plus(cornerY, back[1]),
+                plus(holeX, back[0]),
+                plus(holeY, back[1]),
+                holeR,
+                proposed,
+                moved);
     }
 
     private static double[] plus(double[] v, double by) {

@@ -86,7 +86,9 @@ public sealed interface Shape {
         @Override
         public Pt nearest(Pt p) {
             double flat = straight().distance(p);
-            return ahead(p) && Math.abs(centre.distance(p) - radius) <= flat ? centre.towards(p, radius) : straight().nearest(p);
+            return ahead(p) && Math.abs(centre.distance(p) - radius) <= flat
+                    ? centre.towards(p, radius)
+                    : straight().nearest(p);
         }
 
         @Override

@@ -24,7 +24,8 @@ public final class ShelfGap {
             return gap;
         }
         Shape.HalfDisc h = (Shape.HalfDisc) s;
-        double gap = Math.min(inner.depth(h.straight().a()), inner.depth(h.straight().b()));
+        double gap =
+                Math.min(inner.depth(h.straight().a()), inner.depth(h.straight().b()));
         for (int i = 0; i <= STEPS; i++) {
             double b = h.bearing() - Math.PI / 2 + Math.PI * i / STEPS;
             gap = Math.min(gap, inner.depth(h.centre().plus(h.radius() * Math.sin(b), h.radius() * Math.cos(b))));

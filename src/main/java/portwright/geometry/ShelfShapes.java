@@ -39,7 +39,12 @@ final class ShelfShapes {
                 }
             }
             double bottom = s.height().mm();
-            plates.add(new ShelfPlate(s, shape(s), bottom, bottom + (s.thickness() == null ? 0 : s.thickness().mm()), posts));
+            plates.add(new ShelfPlate(
+                    s,
+                    shape(s),
+                    bottom,
+                    bottom + (s.thickness() == null ? 0 : s.thickness().mm()),
+                    posts));
         }
     }
 
@@ -67,9 +72,14 @@ final class ShelfShapes {
         return switch (s.shape()) {
             case ROUND -> new Shape.Disc(new Circle(at, s.diameter().mm() / 2));
             case HALF -> new Shape.HalfDisc(at, s.diameter().mm() / 2, turn);
-            case POLYGON -> new Shape.Poly(new Outline(PlanOutlines.regular(s.sides(), s.acrossFlats().mm(), 0, turn).points().stream()
-                    .map(p -> p.plus(at.x(), at.y())).toList()));
-            case RECTANGLE -> new Shape.Poly(PlanOutlines.rectangle(at, s.width().mm(), s.depth().mm(), turn));
+            case POLYGON ->
+                new Shape.Poly(new Outline(
+                        PlanOutlines.regular(s.sides(), s.acrossFlats().mm(), 0, turn).points().stream()
+                                .map(p -> p.plus(at.x(), at.y()))
+                                .toList()));
+            case RECTANGLE ->
+                new Shape.Poly(
+                        PlanOutlines.rectangle(at, s.width().mm(), s.depth().mm(), turn));
         };
     }
 }

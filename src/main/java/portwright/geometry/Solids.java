@@ -24,7 +24,9 @@ public final class Solids {
             double z1 = z0 + slab.depth();
             double best = Double.POSITIVE_INFINITY;
             for (Segment s : slab.strip().pieces()) {
-                best = Math.min(best, distance(bore::project, p -> stadium(p, s, slab.strip().halfWidth(), z0, z1), middle(bore)));
+                best = Math.min(
+                        best,
+                        distance(bore::project, p -> stadium(p, s, slab.strip().halfWidth(), z0, z1), middle(bore)));
             }
             return best;
         }
@@ -33,7 +35,10 @@ public final class Solids {
     }
 
     private static Pt3 middle(Bore b) {
-        return new Pt3(b.hot().x() + b.axis().x() * b.length() / 2, b.hot().y() + b.axis().y() * b.length() / 2, b.hot().z() + b.axis().z() * b.length() / 2);
+        return new Pt3(
+                b.hot().x() + b.axis().x() * b.length() / 2,
+                b.hot().y() + b.axis().y() * b.length() / 2,
+                b.hot().z() + b.axis().z() * b.length() / 2);
     }
 
     private static double distance(UnaryOperator<Pt3> a, UnaryOperator<Pt3> b, Pt3 start) {

@@ -49,7 +49,8 @@ public final class WeakestSection {
             return null;
         }
         Segment box = kiln.slab(on).bounds();
-        Pt middle = new Pt((box.a().x() + box.b().x()) / 2, (box.a().y() + box.b().y()) / 2);
+        Pt middle =
+                new Pt((box.a().x() + box.b().x()) / 2, (box.a().y() + box.b().y()) / 2);
         return new WeakestSection(loss.from(middle.x(), middle.y()), box.length() / 2).search(middle);
     }
 
@@ -58,7 +59,9 @@ public final class WeakestSection {
         tried.sort((p, q) -> Double.compare(q[2], p[2]));
         List<double[]> starts = new ArrayList<>();
         for (double[] c : tried) {
-            if (starts.size() < BEST && starts.stream().noneMatch(s -> Math.abs(Math.sin(s[0] - c[0])) * size < 8 && Math.abs(s[1] - c[1]) < 8)) {
+            if (starts.size() < BEST
+                    && starts.stream()
+                            .noneMatch(s -> Math.abs(Math.sin(s[0] - c[0])) * size < 8 && Math.abs(s[1] - c[1]) < 8)) {
                 starts.add(c);
             }
         }
@@ -144,7 +147,11 @@ public final class WeakestSection {
             for (int c = 0; c < corners; c++) {
                 int d = (c + 1) % corners;
                 through(x, y, Math.atan2(loss.cornerX[c] - x, loss.cornerY[c] - y), r);
-                through(x, y, Math.atan2(loss.cornerX[d] - loss.cornerX[c], loss.cornerY[d] - loss.cornerY[c]) + Math.PI / 2, r);
+                through(
+                        x,
+                        y,
+                        Math.atan2(loss.cornerX[d] - loss.cornerX[c], loss.cornerY[d] - loss.cornerY[c]) + Math.PI / 2,
+                        r);
             }
             for (int k = 0; k < ROUND; k++) {
                 through(x, y, k * Math.PI / ROUND, r);
@@ -227,7 +234,8 @@ public final class WeakestSection {
         double dy = Math.cos(l[0]);
         double x = l[1] * dy + middle.x();
         double y = -l[1] * dx + middle.y();
-        Segment across = new Segment(new Pt(x + ends[0] * dx, y + ends[0] * dy), new Pt(x + ends[1] * dx, y + ends[1] * dy));
+        Segment across =
+                new Segment(new Pt(x + ends[0] * dx, y + ends[0] * dy), new Pt(x + ends[1] * dx, y + ends[1] * dy));
         double offset = l[1] + dy * middle.x() - dx * middle.y();
         boolean turn = Math.floorMod((long) Math.floor(l[0] / Math.PI), 2L) == 1;
         double angle = l[0] - Math.PI * Math.floor(l[0] / Math.PI);

@@ -36,10 +36,17 @@ public final class CentreRegion {
         this.diameter = diameterMm;
         KilnGeometry kiln = KilnGeometry.of(design);
         LayoutLimits limits = new LayoutLimits(design, LimitTable.load());
-        oversize = design.drilling() == null || design.drilling().oversize() == null ? KilnGeometry.USUAL_OVERSIZE_MM : design.drilling().oversize().mm();
+        oversize = design.drilling() == null || design.drilling().oversize() == null
+                ? KilnGeometry.USUAL_OVERSIZE_MM
+                : design.drilling().oversize().mm();
         boolean inlet = role == Role.INLET && on == On.FLOOR;
-        double body = !inlet || design.burners() == null ? 0
-                : design.burners().stream().filter(b -> b.body() != null).mapToDouble((Burner b) -> b.body().mm()).max().orElse(0);
+        double body = !inlet || design.burners() == null
+                ? 0
+                : design.burners().stream()
+                        .filter(b -> b.body() != null)
+                        .mapToDouble((Burner b) -> b.body().mm())
+                        .max()
+                        .orElse(0);
         Site site = new Site(kiln, on, inlet, limits, diameterMm, oversize, body, Set.of("flame-on-element"));
         spacing = limits.value("port-spacing", "limit", 50);
         List<Within> outlines = new ArrayList<>();
@@ -81,7 +88,8 @@ public final class CentreRegion {
             if (p.on() == on && !p.name().equals(moved)) {
                 double d = p.diameter().mm();
                 double keep = (diameter + oversize) / 2 + Math.max(Math.max(diameter, d), spacing) / 2;
-                keeps.add(new Keep(new Shape.Disc(new Circle(new Pt(p.at().xMm(), p.at().yMm()), (d + oversize) / 2)), keep));
+                keeps.add(new Keep(
+                        new Shape.Disc(new Circle(new Pt(p.at().xMm(), p.at().yMm()), (d + oversize) / 2)), keep));
             }
         }
         return alone.without(keeps);

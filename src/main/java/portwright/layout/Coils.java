@@ -21,7 +21,9 @@ final class Coils {
 
     private Coils(KilnGeometry kiln, LayoutLimits limits, double d, double x, double y, double half) {
         this.d = d;
-        shelves = kiln.shelves().stream().sorted(Comparator.comparingDouble(ShelfPlate::bottom)).toList();
+        shelves = kiln.shelves().stream()
+                .sorted(Comparator.comparingDouble(ShelfPlate::bottom))
+                .toList();
         for (ShelfPlate s : shelves) {
             covers.add(Plain.gap(s.shape(), 0));
             cut.add(new ObstacleTree(x, y, half, list(kiln, limits, d, s.bottom())));
@@ -43,7 +45,16 @@ final class Coils {
                 Shape line = new Shape.Strip(List.of(s.a().plan(), s.b().plan()), 0);
                 Obstacle.Gap plan = Plain.gap(line, 0);
                 double coil = run.radius();
-                out.add(new Obstacle("flame-on-element", run.name(), stop, caution, (x, y) -> cone(z, plan.at(x, y), d / 2, reach) - coil, 0, 0, false, line,
+                out.add(new Obstacle(
+                        "flame-on-element",
+                        run.name(),
+                        stop,
+                        caution,
+                        (x, y) -> cone(z, plan.at(x, y), d / 2, reach) - coil,
+                        0,
+                        0,
+                        false,
+                        line,
                         Double.NaN));
             }
         }
@@ -68,7 +79,9 @@ final class Coils {
     /** Whether the steps keep the elements off whenever gas burns; without steps coils count as on. */
     private static boolean off(KilnGeometry kiln) {
         var firing = kiln.design().firing();
-        return firing != null && firing.steps() != null && !firing.steps().isEmpty()
+        return firing != null
+                && firing.steps() != null
+                && !firing.steps().isEmpty()
                 && firing.steps().stream().map(FiringStep::heat).noneMatch(h -> h == Heat.BOTH);
     }
 
@@ -88,7 +101,11 @@ final class Coils {
 
     private ObstacleTree tree(double x, double y) {
         int i = over(x, y);
-        return i >= 0 && d / 2 + shelves.get(i).bottom() * LayoutLimits.FLAME_TAN <= -covers.get(i).at(x, y) ? cut.get(i) : whole;
+        return i >= 0
+                        && d / 2 + shelves.get(i).bottom() * LayoutLimits.FLAME_TAN
+                                <= -covers.get(i).at(x, y)
+                ? cut.get(i)
+                : whole;
     }
 
     double margin(double x, double y) {

@@ -35,7 +35,9 @@ final class CornerGap implements Obstacle.Gap {
     }
 
     static CornerGap of(GrooveSolid.OnWall g, boolean floor, double height, double r) {
-        return floor ? new CornerGap(g.panel(), g.bottom(), g.drop(), g.depth(), r) : new CornerGap(g.panel(), height - g.top(), 0, g.depth(), r);
+        return floor
+                ? new CornerGap(g.panel(), g.bottom(), g.drop(), g.depth(), r)
+                : new CornerGap(g.panel(), height - g.top(), 0, g.depth(), r);
     }
 
     /** Least height of the groove over the slab's hot face, mm. */

@@ -16,22 +16,28 @@ public record DrillError(double centreMm, double oversizeMm, double tiltRad, dou
     static final double R95 = Math.sqrt(-2 * Math.log(0.05));
     /** Where the design gives none (judgement, a hand drill on a template). */
     private static final double USUAL_CENTRE_MM = 1.5;
+
     private static final double USUAL_TILT_RAD = Math.toRadians(2);
     private static final double USUAL_OVERSIZE_MM = 2;
     private static final double USUAL_MEASURE_MM = 2;
 
     public DrillError {
         if (!(centreMm >= 0 && oversizeMm >= 0 && tiltRad >= 0 && tiltRad < 1 && measureMm >= 0)) {
-            throw new IllegalArgumentException("Drilling errors are lengths and angles from 0 up; a tilt stays under 1 rad.");
+            throw new IllegalArgumentException(
+                    "Drilling errors are lengths and angles from 0 up; a tilt stays under 1 rad.");
         }
     }
 
     /** From the design, usual values where it gives none. */
     public static DrillError of(Design d) {
         var g = d.drilling();
-        return new DrillError(g == null || g.centre() == null ? USUAL_CENTRE_MM : g.centre().mm(),
-                g == null || g.oversize() == null ? USUAL_OVERSIZE_MM : g.oversize().mm(),
-                g == null || g.tilt() == null ? USUAL_TILT_RAD : g.tilt().si(), USUAL_MEASURE_MM);
+        return new DrillError(
+                g == null || g.centre() == null ? USUAL_CENTRE_MM : g.centre().mm(),
+                g == null || g.oversize() == null
+                        ? USUAL_OVERSIZE_MM
+                        : g.oversize().mm(),
+                g == null || g.tilt() == null ? USUAL_TILT_RAD : g.tilt().si(),
+                USUAL_MEASURE_MM);
     }
 
     double centreSigma() {

@@ -39,21 +39,27 @@ final class Fire {
      * not say enough; 0 when an inlet spills.
      */
     Double lambdaLow(int inlets, double inletMm, int flues, double flueMm) {
-        return known.computeIfAbsent(List.of(inlets, inletMm, flues, flueMm), k -> compute(inlets, inletMm, flues, flueMm));
+        return known.computeIfAbsent(
+                List.of(inlets, inletMm, flues, flueMm), k -> compute(inlets, inletMm, flues, flueMm));
     }
 
     private Double compute(int inlets, double inletMm, int flues, double flueMm) {
         List<Port> ports = new ArrayList<>();
         Quantity zero = Quantity.ofMm(0);
         PortNames.of(design, Role.INLET, inlets)
-                .forEach(n -> ports.add(new Port(n, Role.INLET, On.FLOOR, null, new Place.Cartesian(zero, zero), Quantity.ofMm(inletMm))));
+                .forEach(n -> ports.add(new Port(
+                        n, Role.INLET, On.FLOOR, null, new Place.Cartesian(zero, zero), Quantity.ofMm(inletMm))));
         PortNames.of(design, Role.FLUE, flues)
-                .forEach(n -> ports.add(new Port(n, Role.FLUE, On.LID, null, new Place.Cartesian(zero, zero), Quantity.ofMm(flueMm))));
+                .forEach(n -> ports.add(
+                        new Port(n, Role.FLUE, On.LID, null, new Place.Cartesian(zero, zero), Quantity.ofMm(flueMm))));
         Design trial = PortNames.with(design, ports);
         Assumptions assume = new Assumptions();
         SupplyReview supply = new SupplyReview(BurnerGas.of(trial), base.steps(), base.bottled(), base.run());
         FireReview fire = FireReview.of(trial, KilnGeometry.of(trial), supply, assume);
-        if (!fire.kiln().known() || !fire.asked().known() || !fire.gas() || fire.gasOn().isEmpty()) {
+        if (!fire.kiln().known()
+                || !fire.asked().known()
+                || !fire.gas()
+                || fire.gasOn().isEmpty()) {
             return null;
         }
         OptionalDouble on = fire.lambda(fire.gasOn().getAsDouble(), 1);

@@ -13,7 +13,14 @@ import java.util.Map;
  * @param nudgeY the same to the back, mm
  * @param stopNudged share with the mark shifted
  */
-public record HoleOdds(String hole, double stop, double stopError, Map<String, Double> byRule, double nudgeX, double nudgeY, double stopNudged) {
+public record HoleOdds(
+        String hole,
+        double stop,
+        double stopError,
+        Map<String, Double> byRule,
+        double nudgeX,
+        double nudgeY,
+        double stopNudged) {
     /** Share of drillings that is to pass. */
     public static final double TARGET = 0.99;
 

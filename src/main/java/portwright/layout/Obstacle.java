@@ -16,7 +16,17 @@ import portwright.geometry.Shape;
  * @param shape as it lies in plan
  * @param keep distance that the centre keeps from the shape at the stop limit, mm
  */
-record Obstacle(String rule, String part, double stop, double caution, Gap gap, double from, double to, boolean moves, Shape shape, double keep) {
+record Obstacle(
+        String rule,
+        String part,
+        double stop,
+        double caution,
+        Gap gap,
+        double from,
+        double to,
+        boolean moves,
+        Shape shape,
+        double keep) {
     /** Clearance of a hole by the place of its centre, mm. Changes by no more than the centre moves. */
     interface Gap {
         double at(double x, double y);

@@ -70,12 +70,12 @@ final class ObstacleTree {
         return t.list;
     }
 
-
     private ObstacleTree part(double px, double py) {
         int k = (px > x ? 1 : 0) + (py > y ? 2 : 0);
         if (parts[k] == null) {
             double q = half / 2;
-            parts[k] = new ObstacleTree(x + ((k & 1) == 1 ? q : -q), y + ((k & 2) == 2 ? q : -q), q, level + 1, list, given);
+            parts[k] = new ObstacleTree(
+                    x + ((k & 1) == 1 ? q : -q), y + ((k & 2) == 2 ? q : -q), q, level + 1, list, given);
         }
         return parts[k];
     }

@@ -36,7 +36,14 @@ final class Obstacles {
     }
 
     /** All but the coils. {@code bodyMm}: widest burner body under an inlet, 0 for none. */
-    static List<Obstacle> of(KilnGeometry kiln, On on, LayoutLimits limits, double diameter, double oversize, boolean inlet, double bodyMm) {
+    static List<Obstacle> of(
+            KilnGeometry kiln,
+            On on,
+            LayoutLimits limits,
+            double diameter,
+            double oversize,
+            boolean inlet,
+            double bodyMm) {
         Obstacles o = new Obstacles(kiln, on, limits, diameter, oversize);
         o.outlines();
         o.elements();
@@ -48,10 +55,33 @@ final class Obstacles {
     }
 
     private void outlines() {
-        list.add(new Obstacle("inside-chamber", "chamber", 0, LayoutLimits.INSIDE_MM, Plain.depth(kiln.inner(), r), 0, 0, false, null, r));
-        double stop = Math.max(limits.value("edge-distance", "stop-diameters", 1) * d, limits.value("edge-distance", "stop", 50));
-        double caution = Math.max(Math.max(limits.value("edge-distance", "caution-diameters", 1.5) * d, t), limits.value("edge-distance", "caution", 75));
-        list.add(new Obstacle("edge-distance", on.id() + " rim", stop, Math.max(stop, caution), Plain.depth(kiln.slab(on), r), 0, 1, false, null, stop + r));
+        list.add(new Obstacle(
+                "inside-chamber",
+                "chamber",
+                0,
+                LayoutLimits.INSIDE_MM,
+                Plain.depth(kiln.inner(), r),
+                0,
+                0,
+                false,
+                null,
+                r));
+        double stop = Math.max(
+                limits.value("edge-distance", "stop-diameters", 1) * d, limits.value("edge-distance", "stop", 50));
+        double caution = Math.max(
+                Math.max(limits.value("edge-distance", "caution-diameters", 1.5) * d, t),
+                limits.value("edge-distance", "caution", 75));
+        list.add(new Obstacle(
+                "edge-distance",
+                on.id() + " rim",
+                stop,
+                Math.max(stop, caution),
+                Plain.depth(kiln.slab(on), r),
+                0,
+                1,
+                false,
+                null,
+                stop + r));
     }
 
     private void elements() {
@@ -60,7 +90,17 @@ final class Obstacles {
         for (GrooveSolid g : kiln.grooves()) {
             if (g.face().on() == on) {
                 double deep = Math.min(1, g.depth() / t);
-                list.add(new Obstacle("element-clearance", g.name(), stop, caution, Plain.gap(g.footprint(), r), 0, deep, true, g.footprint(), stop + r));
+                list.add(new Obstacle(
+                        "element-clearance",
+                        g.name(),
+                        stop,
+                        caution,
+                        Plain.gap(g.footprint(), r),
+                        0,
+                        deep,
+                        true,
+                        g.footprint(),
+                        stop + r));
             } else if (g instanceof GrooveSolid.OnWall w) {
                 acrossCorner(w, stop, caution);
             }
@@ -68,7 +108,17 @@ final class Obstacles {
         for (CoilRun c : kiln.coils()) {
             for (Segment3 s : c.on() == on ? c.pieces() : List.<Segment3>of()) {
                 Shape line = new Shape.Strip(List.of(s.a().plan(), s.b().plan()), c.radius());
-                list.add(new Obstacle("element-clearance", c.name(), stop, caution, Plain.gap(line, r), 0, 0.5, true, line, stop + r));
+                list.add(new Obstacle(
+                        "element-clearance",
+                        c.name(),
+                        stop,
+                        caution,
+                        Plain.gap(line, r),
+                        0,
+                        0.5,
+                        true,
+                        line,
+                        stop + r));
             }
         }
     }
@@ -91,24 +141,58 @@ final class Obstacles {
                 continue;
             }
             Shape shape = outside ? plate(f) : f.shape();
-            double caution = f.fitting().clear() != null ? f.fitting().clear().mm()
-                    : limits.value("fitting-clearance", f.fitting().kind().id(), LayoutLimits.fitting(f.fitting().kind()));
+            double caution = f.fitting().clear() != null
+                    ? f.fitting().clear().mm()
+                    : limits.value(
+                            "fitting-clearance",
+                            f.fitting().kind().id(),
+                            LayoutLimits.fitting(f.fitting().kind()));
             double stop = caution / 2;
             if (outside) {
                 double rise = rise(f);
                 Obstacle.Gap plan = Plain.gap(shape, r);
                 double keep = rise >= stop ? Double.NaN : r + Math.sqrt(stop * stop - rise * rise);
-                list.add(new Obstacle("fitting-clearance", f.name(), stop, caution, (x, y) -> {
-                    double g = Math.max(0, plan.at(x, y));
-                    return Math.sqrt(g * g + rise * rise);
-                }, 0, 1, false, shape, keep));
+                list.add(new Obstacle(
+                        "fitting-clearance",
+                        f.name(),
+                        stop,
+                        caution,
+                        (x, y) -> {
+                            double g = Math.max(0, plan.at(x, y));
+                            return Math.sqrt(g * g + rise * rise);
+                        },
+                        0,
+                        1,
+                        false,
+                        shape,
+                        keep));
             } else {
-                list.add(new Obstacle("fitting-clearance", f.name(), stop, caution, Plain.gap(shape, r), 0, 1, false, shape, stop + r));
+                list.add(new Obstacle(
+                        "fitting-clearance",
+                        f.name(),
+                        stop,
+                        caution,
+                        Plain.gap(shape, r),
+                        0,
+                        1,
+                        false,
+                        shape,
+                        stop + r));
             }
             boolean under = f.fitting().kind() == FittingKind.LEG || f.fitting().kind() == FittingKind.STAND_BAR;
             if (bodyMm > 0 && under && on == On.FLOOR) {
                 double room = limits.value("burner-room", "limit", 50);
-                list.add(new Obstacle("burner-room", f.name(), 0, room, Plain.gap(shape, bodyMm / 2), 1, 1, false, shape, bodyMm / 2));
+                list.add(new Obstacle(
+                        "burner-room",
+                        f.name(),
+                        0,
+                        room,
+                        Plain.gap(shape, bodyMm / 2),
+                        1,
+                        1,
+                        false,
+                        shape,
+                        bodyMm / 2));
             }
         }
     }
@@ -145,14 +229,24 @@ final class Obstacles {
             }
             for (int i = 0; i < s.posts().size(); i++) {
                 Pt at = s.posts().get(i).centre();
-                boolean stacked = kiln.shelves().stream().anyMatch(o -> o.bottom() < s.bottom() && o.shape().contains(at));
+                boolean stacked = kiln.shelves().stream()
+                        .anyMatch(o -> o.bottom() < s.bottom() && o.shape().contains(at));
                 if (!stacked) {
                     Shape post = new Shape.Disc(s.posts().get(i));
                     double reach = s.bottom() * LayoutLimits.FLAME_TAN + limits.value("post-in-flame", "caution", 10);
-                    list.add(new Obstacle("post-in-flame", s.postName(i), 0, reach, Plain.gap(post, d / 2), 0, 0, false, post, d / 2));
+                    list.add(new Obstacle(
+                            "post-in-flame",
+                            s.postName(i),
+                            0,
+                            reach,
+                            Plain.gap(post, d / 2),
+                            0,
+                            0,
+                            false,
+                            post,
+                            d / 2));
                 }
             }
         }
     }
-
 }

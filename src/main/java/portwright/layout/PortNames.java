@@ -16,11 +16,19 @@ final class PortNames {
     static List<String> of(Design design, Role role, int n) {
         List<String> out = new ArrayList<>();
         Set<String> taken = new HashSet<>();
-        List<String> fed = design.burners() == null ? List.of() : design.burners().stream().map(Burner::port).toList();
+        List<String> fed = design.burners() == null
+                ? List.of()
+                : design.burners().stream().map(Burner::port).toList();
         if (design.ports() != null) {
             design.ports().forEach(p -> taken.add(p.name()));
-            design.ports().stream().filter(p -> p.role() == role && fed.contains(p.name())).map(Port::name).forEach(out::add);
-            design.ports().stream().filter(p -> p.role() == role && !fed.contains(p.name())).map(Port::name).forEach(out::add);
+            design.ports().stream()
+                    .filter(p -> p.role() == role && fed.contains(p.name()))
+                    .map(Port::name)
+                    .forEach(out::add);
+            design.ports().stream()
+                    .filter(p -> p.role() == role && !fed.contains(p.name()))
+                    .map(Port::name)
+                    .forEach(out::add);
         }
         if (design.kiln().elements() != null) {
             design.kiln().elements().forEach(e -> taken.add(e.name()));
@@ -40,8 +48,24 @@ final class PortNames {
     /** The design with other ports; burners whose port is gone are left out. */
     static Design with(Design d, List<Port> ports) {
         List<String> names = ports.stream().map(Port::name).toList();
-        List<Burner> burners = d.burners() == null ? null : d.burners().stream().filter(b -> b.port() == null || names.contains(b.port())).toList();
-        return new Design(d.title(), d.notes(), d.units(), d.kiln(), d.shelves(), ports, d.drilling(), burners, d.damper(), d.supply(), d.room(),
-                d.firing(), d.limits());
+        List<Burner> burners = d.burners() == null
+                ? null
+                : d.burners().stream()
+                        .filter(b -> b.port() == null || names.contains(b.port()))
+                        .toList();
+        return new Design(
+                d.title(),
+                d.notes(),
+                d.units(),
+                d.kiln(),
+                d.shelves(),
+                ports,
+                d.drilling(),
+                burners,
+                d.damper(),
+                d.supply(),
+                d.room(),
+                d.firing(),
+                d.limits());
     }
 }

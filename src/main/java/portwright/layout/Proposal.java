@@ -20,8 +20,17 @@ import portwright.model.Port;
  * @param limits what limits it, with numbers
  * @param check the rule book's result for it
  */
-public record Proposal(List<Port> ports, Design design, double margin, Term limiting, List<Term> tightest, Double lambdaLow, String arrangement,
-        String reason, String limits, CheckResult check) {
+public record Proposal(
+        List<Port> ports,
+        Design design,
+        double margin,
+        Term limiting,
+        List<Term> tightest,
+        Double lambdaLow,
+        String arrangement,
+        String reason,
+        String limits,
+        CheckResult check) {
     public Proposal {
         ports = List.copyOf(ports);
         tightest = List.copyOf(tightest);

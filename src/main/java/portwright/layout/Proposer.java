@@ -29,9 +29,23 @@ import portwright.units.Format;
 public final class Proposer {
     private static final int SHOWN = 3;
     /** Rules by which the places or sizes of ports decide; a stop of one of them sends the search to the next candidate. */
-    private static final Set<String> CURABLE = Set.of("inside-chamber", "edge-distance", "port-spacing", "weakest-section", "element-clearance",
-            "fitting-clearance", "post-in-flame", "shelf-over-inlet", "flame-path", "flame-on-element", "burner-room", "burner-fit", "flue-inlet-ratio",
-            "clean-burn", "inlet-draw", "damper-range");
+    private static final Set<String> CURABLE = Set.of(
+            "inside-chamber",
+            "edge-distance",
+            "port-spacing",
+            "weakest-section",
+            "element-clearance",
+            "fitting-clearance",
+            "post-in-flame",
+            "shelf-over-inlet",
+            "flame-path",
+            "flame-on-element",
+            "burner-room",
+            "burner-fit",
+            "flue-inlet-ratio",
+            "clean-burn",
+            "inlet-draw",
+            "damper-range");
 
     private final Design design;
     private final KilnGeometry kiln;
@@ -50,8 +64,16 @@ public final class Proposer {
         kiln = KilnGeometry.of(PortNames.with(design, List.of()));
         table = LimitTable.load();
         limits = new LayoutLimits(design, table);
-        oversize = design.drilling() == null || design.drilling().oversize() == null ? KilnGeometry.USUAL_OVERSIZE_MM : design.drilling().oversize().mm();
-        body = design.burners() == null ? 0 : design.burners().stream().filter(b -> b.body() != null).mapToDouble((Burner b) -> b.body().mm()).max().orElse(0);
+        oversize = design.drilling() == null || design.drilling().oversize() == null
+                ? KilnGeometry.USUAL_OVERSIZE_MM
+                : design.drilling().oversize().mm();
+        body = design.burners() == null
+                ? 0
+                : design.burners().stream()
+                        .filter(b -> b.body() != null)
+                        .mapToDouble((Burner b) -> b.body().mm())
+                        .max()
+                        .orElse(0);
         typed = new Typed(design.units());
     }
 
@@ -64,17 +86,28 @@ public final class Proposer {
         progress.at(0, "sizes that fit burners and draft");
         List<Sizes.Choice> choices = new Sizes(design, wishes, limits).list();
         if (choices.isEmpty()) {
-            return new Proposals(List.of(), List.of(new Proposals.Impossible("flue-inlet-ratio", true,
-                    "No saw of the series keeps flue to inlet area within its limits with these numbers and sizes. Leave a size or a number open.")), null, false);
+            return new Proposals(
+                    List.of(),
+                    List.of(
+                            new Proposals.Impossible(
+                                    "flue-inlet-ratio",
+                                    true,
+                                    "No saw of the series keeps flue to inlet area within its limits with these numbers and sizes. Leave a size or a number open.")),
+                    null,
+                    false);
         }
         List<Combination> all = new ArrayList<>();
         for (int i = 0; i < choices.size() && !progress.cancelled(); i++) {
             Sizes.Choice c = choices.get(i);
-            progress.at(0.9 * i / choices.size(), c.inlets() + " inlets of " + typed.words(c.inletMm()) + ", " + c.flues() + " flues of " + typed.words(c.flueMm()));
+            progress.at(
+                    0.9 * i / choices.size(),
+                    c.inlets() + " inlets of " + typed.words(c.inletMm()) + ", " + c.flues() + " flues of "
+                            + typed.words(c.flueMm()));
             combine(c, all);
         }
         all.sort(Comparator.comparingDouble(c -> -c.rank()));
-        List<Combination> passing = all.stream().filter(c -> c.margin() >= -1e-9).toList();
+        List<Combination> passing =
+                all.stream().filter(c -> c.margin() >= -1e-9).toList();
         if (passing.isEmpty()) {
             return all.isEmpty() ? new Proposals(List.of(), List.of(), null, true) : none(all);
         }
@@ -83,15 +116,21 @@ public final class Proposer {
     }
 
     private Proposals none(List<Combination> all) {
-        Combination nearest = all.stream().max(Comparator.comparingDouble(Combination::margin)).orElseThrow();
+        Combination nearest = all.stream()
+                .max(Comparator.comparingDouble(Combination::margin))
+                .orElseThrow();
         Proposal miss = proposal(nearest, "Nearest miss: no layout passes every rule that stops.");
         Set<String> rules = new TreeSet<>();
         miss.tightest().stream().filter(Term::isStop).forEach(t -> rules.add(t.rule()));
         List<Proposals.Impossible> why = new ArrayList<>();
         for (String rule : rules) {
-            Term t = miss.tightest().stream().filter(x -> x.rule().equals(rule)).findFirst().orElseThrow();
+            Term t = miss.tightest().stream()
+                    .filter(x -> x.rule().equals(rule))
+                    .findFirst()
+                    .orElseThrow();
             boolean alone = !progress.cancelled() && passesWithout(nearest.choice(), rule);
-            why.add(new Proposals.Impossible(rule, alone, Words.term(t) + (alone ? "; without this rule a layout exists." : ".")));
+            why.add(new Proposals.Impossible(
+                    rule, alone, Words.term(t) + (alone ? "; without this rule a layout exists." : ".")));
         }
         return new Proposals(List.of(), why, miss, progress.cancelled());
     }
@@ -101,11 +140,16 @@ public final class Proposer {
         Site out = new Site(kiln, On.LID, false, limits, c.flueMm(), oversize, 0, Set.of(rule));
         List<Spots> a = new SlabSearch(in, c.inlets(), progress).run();
         List<Spots> b = new SlabSearch(out, c.flues(), progress).run();
-        return !a.isEmpty() && !b.isEmpty() && a.get(0).margin() >= 0 && b.get(0).margin() >= 0;
+        return !a.isEmpty()
+                && !b.isEmpty()
+                && a.get(0).margin() >= 0
+                && b.get(0).margin() >= 0;
     }
 
     private Site site(On on, double d) {
-        return sites.computeIfAbsent(on + " " + d, k -> new Site(kiln, on, on == On.FLOOR, limits, d, oversize, on == On.FLOOR ? body : 0, Set.of()));
+        return sites.computeIfAbsent(
+                on + " " + d,
+                k -> new Site(kiln, on, on == On.FLOOR, limits, d, oversize, on == On.FLOOR ? body : 0, Set.of()));
     }
 
     private List<Spots> search(On on, int n, double d) {
@@ -115,7 +159,8 @@ public final class Proposer {
     private void combine(Sizes.Choice c, List<Combination> all) {
         List<Spots> in = search(On.FLOOR, c.inlets(), c.inletMm());
         List<Spots> out = search(On.LID, c.flues(), c.flueMm());
-        double sizes = new SizeTerms(design, kiln, limits).terms(c).stream().mapToDouble(Term::margin).min().orElse(Scale.FREE);
+        double sizes = new SizeTerms(design, kiln, limits)
+                .terms(c).stream().mapToDouble(Term::margin).min().orElse(Scale.FREE);
         for (Spots a : in) {
             for (Spots b : out) {
                 Spots better = turned(c, a, b);
@@ -159,8 +204,13 @@ public final class Proposer {
     private List<Proposal> checked(List<Combination> passing) {
         List<Combination> different = new ArrayList<>();
         different.add(passing.get(0));
-        passing.stream().filter(c -> c.inlets().symmetric() && c.flues().symmetric() && c.choice().clean() == passing.get(0).choice().clean())
-                .findFirst().filter(c -> c.clearlyDiffers(passing.get(0))).ifPresent(different::add);
+        passing.stream()
+                .filter(c -> c.inlets().symmetric()
+                        && c.flues().symmetric()
+                        && c.choice().clean() == passing.get(0).choice().clean())
+                .findFirst()
+                .filter(c -> c.clearlyDiffers(passing.get(0)))
+                .ifPresent(different::add);
         for (Combination c : passing) {
             if (different.size() < 2 * SHOWN && different.stream().allMatch(o -> o.clearlyDiffers(c))) {
                 different.add(c);
@@ -170,7 +220,8 @@ public final class Proposer {
         List<Proposal> stopped = new ArrayList<>();
         for (int i = 0; i < different.size() && good.size() < SHOWN && !progress.cancelled(); i++) {
             progress.at(0.9 + 0.1 * i / different.size(), "full check of the best");
-            Proposal p = proposal(different.get(i), i == 0 ? "Largest worst-case margin of all that were tried." : null);
+            Proposal p =
+                    proposal(different.get(i), i == 0 ? "Largest worst-case margin of all that were tried." : null);
             (curableStops(p.check()) == 0 ? good : stopped).add(p);
         }
         for (int i = 0; i < stopped.size() && good.size() < SHOWN; i++) {
@@ -182,7 +233,11 @@ public final class Proposer {
     }
 
     private static long curableStops(CheckResult r) {
-        return r == null ? 0 : r.findings().stream().filter(f -> f.severity() == portwright.check.Severity.STOP && CURABLE.contains(f.rule())).count();
+        return r == null
+                ? 0
+                : r.findings().stream()
+                        .filter(f -> f.severity() == portwright.check.Severity.STOP && CURABLE.contains(f.rule()))
+                        .count();
     }
 
     private Proposal proposal(Combination c, String why) {
@@ -192,21 +247,37 @@ public final class Proposer {
         Design with = PortNames.with(design, ports);
         List<Term> terms = terms(c.choice(), ports);
         Term limiting = terms.get(0);
-        String arrangement = Words.count(c.choice().inlets(), "inlet", "inlets") + " of " + typed.words(c.choice().inletMm()) + " " + c.inlets().family() + "; "
-                + Words.count(c.choice().flues(), "flue", "flues").toLowerCase(java.util.Locale.ROOT) + " of " + typed.words(c.choice().flueMm()) + " "
+        String arrangement = Words.count(c.choice().inlets(), "inlet", "inlets") + " of "
+                + typed.words(c.choice().inletMm()) + " " + c.inlets().family() + "; "
+                + Words.count(c.choice().flues(), "flue", "flues").toLowerCase(java.util.Locale.ROOT) + " of "
+                + typed.words(c.choice().flueMm()) + " "
                 + c.flues().family();
-        StringBuilder reason = new StringBuilder(why == null ? "" : why + " ").append("Every geometry rule passes ").append(Words.margin(limiting.margin()))
-                .append(". Flue to inlet area ").append(Format.plain(c.choice().ratio(), 2)).append('.');
+        StringBuilder reason = new StringBuilder(why == null ? "" : why + " ")
+                .append("Every geometry rule passes ")
+                .append(Words.margin(limiting.margin()))
+                .append(". Flue to inlet area ")
+                .append(Format.plain(c.choice().ratio(), 2))
+                .append('.');
         if (limiting.margin() < 0) {
             reason = new StringBuilder(why == null ? "" : why);
         }
         if (c.choice().lambdaLow() != null) {
-            reason.append(" With open flues and all gas lambda stays above about ").append(Format.plain(c.choice().lambdaLow(), 2)).append(c.choice().clean()
-                    ? "." : ": this gas does not burn clean, use less gas or larger flues.");
+            reason.append(" With open flues and all gas lambda stays above about ")
+                    .append(Format.plain(c.choice().lambdaLow(), 2))
+                    .append(c.choice().clean() ? "." : ": this gas does not burn clean, use less gas or larger flues.");
         }
         CheckResult check = new RuleBook(table).check(Review.of(with));
-        return new Proposal(ports, with, limiting.margin(), limiting, terms.subList(0, Math.min(12, terms.size())), c.choice().lambdaLow(), arrangement,
-                reason.toString(), "Limited by " + Words.term(limiting) + ".", check);
+        return new Proposal(
+                ports,
+                with,
+                limiting.margin(),
+                limiting,
+                terms.subList(0, Math.min(12, terms.size())),
+                c.choice().lambdaLow(),
+                arrangement,
+                reason.toString(),
+                "Limited by " + Words.term(limiting) + ".",
+                check);
     }
 
     private void ports(List<Port> out, Role role, On on, Spots spots, double d) {
@@ -240,13 +311,21 @@ public final class Proposer {
         for (Port in : ports) {
             for (Port fl : ports) {
                 Pt p = Typed.pt(in.at());
-                if (in.role() == Role.INLET && fl.role() == Role.FLUE && shelves.stream().noneMatch(s -> s.shape().contains(p))) {
+                if (in.role() == Role.INLET
+                        && fl.role() == Role.FLUE
+                        && shelves.stream().noneMatch(s -> s.shape().contains(p))) {
                     double gap = p.distance(Typed.pt(fl.at()));
-                    out.add(new Term("flue-over-inlet", List.of(in.name(), fl.name()), gap, Double.NaN, limit, "mm", Scale.atLeast(gap, Double.NaN, limit)));
+                    out.add(new Term(
+                            "flue-over-inlet",
+                            List.of(in.name(), fl.name()),
+                            gap,
+                            Double.NaN,
+                            limit,
+                            "mm",
+                            Scale.atLeast(gap, Double.NaN, limit)));
                 }
             }
         }
         return out;
     }
-
 }

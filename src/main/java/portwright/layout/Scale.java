@@ -37,6 +37,8 @@ final class Scale {
         if (margin == Double.NEGATIVE_INFINITY) {
             return Double.POSITIVE_INFINITY;
         }
-        return margin >= 1 ? caution / margin : margin >= 0 ? stop - margin * (stop - caution) : stop - margin * caution;
+        return margin >= 1
+                ? caution / margin
+                : margin >= 0 ? stop - margin * (stop - caution) : stop - margin * caution;
     }
 }

@@ -35,7 +35,9 @@ final class Section {
         for (FittingShape f : kiln.fittings()) {
             boolean hole = f.fitting().kind() == FittingKind.VENT || f.fitting().kind() == FittingKind.SPYHOLE;
             if (hole && f.face().on() == on && f.shape() instanceof Shape.Disc d) {
-                discs.add(new double[] {d.circle().centre().x(), d.circle().centre().y(), d.circle().radius()});
+                discs.add(new double[] {
+                    d.circle().centre().x(), d.circle().centre().y(), d.circle().radius()
+                });
             }
         }
         fixedX = discs.stream().mapToDouble(a -> a[0]).toArray();
@@ -47,8 +49,17 @@ final class Section {
             if (g instanceof GrooveSolid.OnSlab s && s.on() == on) {
                 double share = Math.min(1, s.depth() / kiln.thickness(on));
                 for (var piece : s.strip().pieces()) {
-                    strips.add(new double[] {piece.a().x(), piece.a().y(), piece.b().x(), piece.b().y(), s.strip().halfWidth(), share});
-                    double turn = Math.atan2(piece.b().y() - piece.a().y(), piece.b().x() - piece.a().x());
+                    strips.add(new double[] {
+                        piece.a().x(),
+                        piece.a().y(),
+                        piece.b().x(),
+                        piece.b().y(),
+                        s.strip().halfWidth(),
+                        share
+                    });
+                    double turn = Math.atan2(
+                            piece.b().y() - piece.a().y(),
+                            piece.b().x() - piece.a().x());
                     turns.add(Math.rint((turn < 0 ? turn + Math.PI : turn) * 1e6) / 1e6);
                 }
             }

@@ -33,13 +33,23 @@ final class Site {
     private final double shelfCaution;
 
     /** @param skip rules left out, to find out which one makes a layout impossible */
-    Site(KilnGeometry kiln, On on, boolean inlet, LayoutLimits limits, double diameter, double oversize, double bodyMm, Set<String> skip) {
+    Site(
+            KilnGeometry kiln,
+            On on,
+            boolean inlet,
+            LayoutLimits limits,
+            double diameter,
+            double oversize,
+            double bodyMm,
+            Set<String> skip) {
         this.kiln = kiln;
         this.on = on;
         this.inlet = inlet;
         this.diameter = diameter;
         this.radius = (diameter + oversize) / 2;
-        obstacles = Obstacles.of(kiln, on, limits, diameter, oversize, inlet, bodyMm).stream().filter(o -> !skip.contains(o.rule())).toList();
+        obstacles = Obstacles.of(kiln, on, limits, diameter, oversize, inlet, bodyMm).stream()
+                .filter(o -> !skip.contains(o.rule()))
+                .toList();
         Segment box = kiln.slab(on).bounds();
         double half = Math.max(box.b().x() - box.a().x(), box.b().y() - box.a().y()) / 2 + 1;
         double cx = (box.a().x() + box.b().x()) / 2;
@@ -138,13 +148,28 @@ final class Site {
             holeTerms(out, x[i], y[i], names.get(i));
             for (int j = 0; j < i; j++) {
                 double gap = Math.hypot(x[i] - x[j], y[i] - y[j]) - 2 * radius;
-                out.add(new Term("port-spacing", List.of(names.get(j), names.get(i)), gap, spacingStop, spacingCaution, "mm", pair(x[i], y[i], x[j], y[j])));
+                out.add(new Term(
+                        "port-spacing",
+                        List.of(names.get(j), names.get(i)),
+                        gap,
+                        spacingStop,
+                        spacingCaution,
+                        "mm",
+                        pair(x[i], y[i], x[j], y[j])));
             }
         }
         double half = kiln.shortWidth() / 2;
-        out.add(new Term("port-balance", names, offset(x, y) / half, Double.NaN, balanceReach / half, "1", balance(x, y)));
+        out.add(new Term(
+                "port-balance", names, offset(x, y) / half, Double.NaN, balanceReach / half, "1", balance(x, y)));
         if (section != null) {
-            out.add(new Term("weakest-section", names, section.worst(x, y, radius), sectionStop, sectionCaution, "1", section(x, y)));
+            out.add(new Term(
+                    "weakest-section",
+                    names,
+                    section.worst(x, y, radius),
+                    sectionStop,
+                    sectionCaution,
+                    "1",
+                    section(x, y)));
         }
         out.sort(java.util.Comparator.comparingDouble(Term::margin));
         return out;
@@ -159,12 +184,19 @@ final class Site {
         }
         if (joints != null && joints.sliver(x, y) < Joints.SLIVER_MM) {
             double s = joints.sliver(x, y);
-            out.add(new Term("joint-sliver", List.of(name), s, Double.NaN, Joints.SLIVER_MM, "mm", s / Joints.SLIVER_MM));
+            out.add(new Term(
+                    "joint-sliver", List.of(name), s, Double.NaN, Joints.SLIVER_MM, "mm", s / Joints.SLIVER_MM));
         }
         int shelf = coils != null && shelfCounts ? coils.over(x, y) : -1;
         if (shelf >= 0) {
             double h = coils.shelf(shelf).bottom();
-            out.add(new Term("shelf-over-inlet", List.of(name, coils.shelf(shelf).name()), h, shelfStop, shelfCaution, "mm",
+            out.add(new Term(
+                    "shelf-over-inlet",
+                    List.of(name, coils.shelf(shelf).name()),
+                    h,
+                    shelfStop,
+                    shelfCaution,
+                    "mm",
                     Scale.atLeast(h, shelfStop, shelfCaution)));
         }
     }

@@ -25,8 +25,16 @@ final class SizeTerms {
         List<Term> out = new ArrayList<>();
         double ratio = c.ratio();
         double low = limits.value("flue-inlet-ratio", "caution", 1);
-        out.add(new Term("flue-inlet-ratio", List.of("flues", "inlets"), ratio, limits.value("flue-inlet-ratio", "stop", 0.8), low, "1",
-                ratio >= low * (1 - 1e-9) ? Scale.FREE : Scale.atLeast(ratio, limits.value("flue-inlet-ratio", "stop", 0.8), low)));
+        out.add(new Term(
+                "flue-inlet-ratio",
+                List.of("flues", "inlets"),
+                ratio,
+                limits.value("flue-inlet-ratio", "stop", 0.8),
+                low,
+                "1",
+                ratio >= low * (1 - 1e-9)
+                        ? Scale.FREE
+                        : Scale.atLeast(ratio, limits.value("flue-inlet-ratio", "stop", 0.8), low)));
         if (design.burners() != null) {
             for (Burner b : design.burners()) {
                 if (b.tip() != null) {
@@ -35,12 +43,22 @@ final class SizeTerms {
             }
         }
         double area = c.inlets() * Math.PI / 4 * c.inletMm() * c.inletMm();
-        Map<Long, List<ShelfPlate>> levels = kiln.shelves().stream().collect(Collectors.groupingBy(s -> Math.round(s.bottom())));
+        Map<Long, List<ShelfPlate>> levels =
+                kiln.shelves().stream().collect(Collectors.groupingBy(s -> Math.round(s.bottom())));
         for (List<ShelfPlate> level : levels.values()) {
-            double free = (kiln.inner().area() - level.stream().mapToDouble(s -> s.shape().area()).sum()) / area;
+            double free = (kiln.inner().area()
+                            - level.stream().mapToDouble(s -> s.shape().area()).sum())
+                    / area;
             double stop = limits.value("flame-path", "stop", 1);
             double caution = limits.value("flame-path", "caution", 2);
-            out.add(new Term("flame-path", level.stream().map(ShelfPlate::name).toList(), free, stop, caution, "1", Scale.atLeast(free, stop, caution)));
+            out.add(new Term(
+                    "flame-path",
+                    level.stream().map(ShelfPlate::name).toList(),
+                    free,
+                    stop,
+                    caution,
+                    "1",
+                    Scale.atLeast(free, stop, caution)));
         }
         return out;
     }

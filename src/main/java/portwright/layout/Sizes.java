@@ -15,6 +15,7 @@ import portwright.model.UnitSystem;
 final class Sizes {
     /** Smallest and largest hole that the rule book calls usual, mm. */
     private static final double LEAST_MM = 19;
+
     private static final double MOST_MM = 102;
     private static final int INLET_SIZES = 3;
     /** Usual inlet where nothing asks for another: common practice, no source. */
@@ -32,7 +33,12 @@ final class Sizes {
         this.limits = limits;
         this.fire = new Fire(design);
         boolean inch = design.units() != UnitSystem.METRIC;
-        saws = HoleSaw.all().stream().filter(s -> s.inch() == inch).map(HoleSaw::diameterMm).filter(d -> d >= LEAST_MM && d <= MOST_MM).sorted().toList();
+        saws = HoleSaw.all().stream()
+                .filter(s -> s.inch() == inch)
+                .map(HoleSaw::diameterMm)
+                .filter(d -> d >= LEAST_MM && d <= MOST_MM)
+                .sorted()
+                .toList();
     }
 
     /**
@@ -72,7 +78,13 @@ final class Sizes {
         if (wishes.inlets() != null) {
             out.add(wishes.inlets());
         } else if (design.burners() != null && !design.burners().isEmpty()) {
-            out.add((int) Math.max(1, design.burners().stream().map(Burner::port).filter(Objects::nonNull).distinct().count()));
+            out.add((int) Math.max(
+                    1,
+                    design.burners().stream()
+                            .map(Burner::port)
+                            .filter(Objects::nonNull)
+                            .distinct()
+                            .count()));
         } else {
             if (has > 0 && has <= Wishes.MOST) {
                 out.add((int) has);
@@ -97,7 +109,9 @@ final class Sizes {
     }
 
     private long count(Role role) {
-        return design.ports() == null ? 0 : design.ports().stream().filter(p -> p.role() == role).count();
+        return design.ports() == null
+                ? 0
+                : design.ports().stream().filter(p -> p.role() == role).count();
     }
 
     /** Smallest inlet that leaves the widest tip its ring of air, mm; 0 without burners. */
@@ -121,7 +135,13 @@ final class Sizes {
             return out;
         }
         double least = Math.max(LEAST_MM, leastInlet());
-        double usual = design.ports() == null ? 0 : design.ports().stream().filter(p -> p.role() == Role.INLET).mapToDouble(p -> p.diameter().mm()).max().orElse(0);
+        double usual = design.ports() == null
+                ? 0
+                : design.ports().stream()
+                        .filter(p -> p.role() == Role.INLET)
+                        .mapToDouble(p -> p.diameter().mm())
+                        .max()
+                        .orElse(0);
         double wanted = usual >= least && usual <= MOST_MM ? usual : Math.max(least, USUAL_INLET_MM);
         saws.stream().filter(s -> s >= least - 1e-9).limit(1).forEach(out::add);
         saws.stream().filter(s -> s >= wanted - 1e-9).limit(INLET_SIZES - 1).forEach(out::add);

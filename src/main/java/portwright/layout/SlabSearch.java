@@ -50,7 +50,8 @@ final class SlabSearch {
             }
         }
         free(out);
-        out.sort(Comparator.comparingDouble((Spots s) -> -(s.margin() + (s.symmetric() ? SYMMETRY_WORTH * Math.abs(s.margin()) : 0))));
+        out.sort(Comparator.comparingDouble(
+                (Spots s) -> -(s.margin() + (s.symmetric() ? SYMMETRY_WORTH * Math.abs(s.margin()) : 0))));
         return out;
     }
 
@@ -69,7 +70,9 @@ final class SlabSearch {
             int rest = c;
             for (int i = 0; i < k; i++) {
                 int m = i < f.lengths() ? lengths : turns;
-                p[i] = i < f.lengths() ? (rest % m + 1) * step : (rest % m) * Math.PI * (n == 2 || f.lengths() == 2 ? 1 : 2) / turns;
+                p[i] = i < f.lengths()
+                        ? (rest % m + 1) * step
+                        : (rest % m) * Math.PI * (n == 2 || f.lengths() == 2 ? 1 : 2) / turns;
                 rest /= m;
             }
             put(f, p);
@@ -167,7 +170,8 @@ final class SlabSearch {
         starts.addAll(scattered(take));
         SplittableRandom random = new SplittableRandom(SEED);
         Spots best = null;
-        double known = sorted.isEmpty() ? Double.NEGATIVE_INFINITY : sorted.get(0).margin();
+        double known =
+                sorted.isEmpty() ? Double.NEGATIVE_INFINITY : sorted.get(0).margin();
         for (double[] p : starts) {
             if (progress.cancelled()) {
                 return;

@@ -13,7 +13,8 @@ import java.util.List;
  * @param unit of the three
  * @param margin below 0 a stop, 1 at the caution limit (see {@link Proposal#margin()})
  */
-public record Term(String rule, List<String> parts, double measured, double stop, double caution, String unit, double margin) {
+public record Term(
+        String rule, List<String> parts, double measured, double stop, double caution, String unit, double margin) {
     public Term {
         parts = List.copyOf(parts);
     }

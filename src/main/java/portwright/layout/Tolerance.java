@@ -25,6 +25,7 @@ import portwright.model.Role;
 public final class Tolerance {
     /** Drillings simulated for one answer. */
     public static final int DRAWS = 20_000;
+
     private static final long SEED = 20260102;
     private static final int BEARINGS = 16;
     /** Clearances farther off than this many millimetres above their limit never matter to a drill. */
@@ -43,7 +44,9 @@ public final class Tolerance {
         this.design = design;
         this.error = error;
         kiln = KilnGeometry.of(design);
-        oversize = design.drilling() == null || design.drilling().oversize() == null ? KilnGeometry.USUAL_OVERSIZE_MM : design.drilling().oversize().mm();
+        oversize = design.drilling() == null || design.drilling().oversize() == null
+                ? KilnGeometry.USUAL_OVERSIZE_MM
+                : design.drilling().oversize().mm();
         LayoutLimits limits = new LayoutLimits(design, LimitTable.load());
         Map<String, Site> sites = new LinkedHashMap<>();
         for (Port p : design.ports()) {
@@ -52,17 +55,26 @@ public final class Tolerance {
             }
             boolean inlet = p.role() == Role.INLET && p.on() == On.FLOOR;
             double d = p.diameter().mm();
-            Site site = sites.computeIfAbsent(p.on() + " " + inlet + " " + d,
+            Site site = sites.computeIfAbsent(
+                    p.on() + " " + inlet + " " + d,
                     k -> new Site(kiln, p.on(), inlet, limits, d, oversize, inlet ? body() : 0, Set.of()));
             double x = p.at().xMm();
             double y = p.at().yMm();
-            List<Obstacle> near = site.obstacles.stream().filter(o -> !Double.isNaN(o.stop()) && o.gap().at(x, y) - o.stop() < REACH).toList();
+            List<Obstacle> near = site.obstacles.stream()
+                    .filter(o -> !Double.isNaN(o.stop()) && o.gap().at(x, y) - o.stop() < REACH)
+                    .toList();
             holes.add(new Drilled(p, site, x, y, near));
         }
     }
 
     private double body() {
-        return design.burners() == null ? 0 : design.burners().stream().filter(b -> b.body() != null).mapToDouble((Burner b) -> b.body().mm()).max().orElse(0);
+        return design.burners() == null
+                ? 0
+                : design.burners().stream()
+                        .filter(b -> b.body() != null)
+                        .mapToDouble((Burner b) -> b.body().mm())
+                        .max()
+                        .orElse(0);
     }
 
     /** How far each floor and lid hole may wander. */
@@ -99,12 +111,18 @@ public final class Tolerance {
 
     /** Distance of two centres at the stop. */
     private double apart(Drilled a, Drilled b) {
-        return a.site().radius + b.site().radius + Math.max(a.site().spacingStop(), b.site().spacingStop());
+        return a.site().radius
+                + b.site().radius
+                + Math.max(a.site().spacingStop(), b.site().spacingStop());
     }
 
     private String worst(Drilled h, double x, double y) {
         double least = spare(h, x, y);
-        return h.near().stream().filter(o -> o.gap().at(x, y) - o.stop() <= least + 1e-9).map(Obstacle::rule).findFirst().orElse("port-spacing");
+        return h.near().stream()
+                .filter(o -> o.gap().at(x, y) - o.stop() <= least + 1e-9)
+                .map(Obstacle::rule)
+                .findFirst()
+                .orElse("port-spacing");
     }
 
     private Wander wander(Drilled h) {
@@ -200,9 +218,14 @@ public final class Tolerance {
         double[] gx = random[5 * holes.size()];
         double[] gy = random[5 * holes.size() + 1];
         double nominal = h.site().radius - h.site().diameter / 2;
-        Obstacle[] near = h.near().stream().sorted(Comparator.comparingDouble(o -> o.gap().at(h.x(), h.y()) - o.stop())).toArray(Obstacle[]::new);
-        List<Drilled> others = holes.stream().filter(o -> o != h && o.port().on() == h.port().on()
-                && Math.hypot(h.x() - o.x(), h.y() - o.y()) - apart(h, o) < REACH).toList();
+        Obstacle[] near = h.near().stream()
+                .sorted(Comparator.comparingDouble(o -> o.gap().at(h.x(), h.y()) - o.stop()))
+                .toArray(Obstacle[]::new);
+        List<Drilled> others = holes.stream()
+                .filter(o -> o != h
+                        && o.port().on() == h.port().on()
+                        && Math.hypot(h.x() - o.x(), h.y() - o.y()) - apart(h, o) < REACH)
+                .toList();
         int total = 0;
         for (int i = 0; i < cx.length; i++) {
             boolean stop = false;
@@ -210,7 +233,15 @@ public final class Tolerance {
             double x = h.x() + mx + cx[i];
             double y = h.y() + my + cy[i];
             for (int k = 0; k < near.length && (counts != null || !stop); k++) {
-                if (breaks(near[k], x, y, tx[i], ty[i], grow[i] - nominal, near[k].moves() ? gx[i] : 0, near[k].moves() ? gy[i] : 0)) {
+                if (breaks(
+                        near[k],
+                        x,
+                        y,
+                        tx[i],
+                        ty[i],
+                        grow[i] - nominal,
+                        near[k].moves() ? gx[i] : 0,
+                        near[k].moves() ? gy[i] : 0)) {
                     stop = true;
                     broken = note(broken, near[k].rule(), counts);
                 }
@@ -239,17 +270,22 @@ public final class Tolerance {
     }
 
     /** The bore against an obstacle, at both ends of the depth where it lies. */
-    private static boolean breaks(Obstacle o, double x, double y, double tx, double ty, double wider, double gx, double gy) {
+    private static boolean breaks(
+            Obstacle o, double x, double y, double tx, double ty, double wider, double gx, double gy) {
         double limit = o.stop() + (o.grows() ? wider : 0);
         return o.gap().at(x + o.from() * tx - gx, y + o.from() * ty - gy) < limit
                 || o.to() > o.from() && o.gap().at(x + o.to() * tx - gx, y + o.to() * ty - gy) < limit;
     }
 
-    private boolean meets(Drilled h, Drilled o, double x, double y, double[][] random, int i, double grow, double tx, double ty) {
+    private boolean meets(
+            Drilled h, Drilled o, double x, double y, double[][] random, int i, double grow, double tx, double ty) {
         int it = holes.indexOf(o);
         double dx = x - o.x() - random[5 * it][i];
         double dy = y - o.y() - random[5 * it + 1][i];
-        double limit = (h.site().diameter + o.site().diameter) / 2 + grow + random[5 * it + 4][i] + Math.max(h.site().spacingStop(), o.site().spacingStop());
+        double limit = (h.site().diameter + o.site().diameter) / 2
+                + grow
+                + random[5 * it + 4][i]
+                + Math.max(h.site().spacingStop(), o.site().spacingStop());
         double ex = dx + tx - random[5 * it + 2][i];
         double ey = dy + ty - random[5 * it + 3][i];
         return dx * dx + dy * dy < limit * limit || ex * ex + ey * ey < limit * limit;

@@ -52,6 +52,8 @@ final class Typed {
 
     /** A length in the design's units, for sentences. */
     String words(double mm) {
-        return inch ? InchFraction.words(Math.abs(mm), 16) + " (" + Format.plain(mm, 0) + " mm)" : Format.plain(mm, 0) + " mm";
+        return inch
+                ? InchFraction.words(Math.abs(mm), 16) + " (" + Format.plain(mm, 0) + " mm)"
+                : Format.plain(mm, 0) + " mm";
     }
 }

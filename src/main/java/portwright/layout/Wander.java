@@ -13,7 +13,13 @@ import java.util.List;
  * @param leastMm the least of them, mm
  * @param leastBearing its direction, deg
  */
-public record Wander(String hole, List<Double> bearings, List<Double> allowedMm, List<String> rules, double leastMm, double leastBearing) {
+public record Wander(
+        String hole,
+        List<Double> bearings,
+        List<Double> allowedMm,
+        List<String> rules,
+        double leastMm,
+        double leastBearing) {
     /** Longest distance that is looked at, mm. */
     public static final double MOST_MM = 25;
 

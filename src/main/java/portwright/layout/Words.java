@@ -14,14 +14,23 @@ final class Words {
 
     /** What a term says, with numbers. */
     static String term(Term t) {
-        String between = String.join(" to ", t.parts().size() > 2 ? List.of(t.parts().get(0) + " and others") : t.parts());
+        String between =
+                String.join(" to ", t.parts().size() > 2 ? List.of(t.parts().get(0) + " and others") : t.parts());
         String unit = t.unit().equals("mm") ? " mm" : "";
         int digits = t.unit().equals("mm") ? 1 : 3;
-        StringBuilder s = new StringBuilder(t.rule()).append(" (").append(between).append("): ").append(Format.plain(t.measured(), digits)).append(unit);
+        StringBuilder s = new StringBuilder(t.rule())
+                .append(" (")
+                .append(between)
+                .append("): ")
+                .append(Format.plain(t.measured(), digits))
+                .append(unit);
         if (!Double.isNaN(t.stop())) {
             s.append(", stop at ").append(Format.plain(t.stop(), digits)).append(unit);
         }
-        return s.append(", caution at ").append(Format.plain(t.caution(), digits)).append(unit).toString();
+        return s.append(", caution at ")
+                .append(Format.plain(t.caution(), digits))
+                .append(unit)
+                .toString();
     }
 
     static String margin(double m) {

@@ -11,7 +11,9 @@ public interface Ided {
 
     /** The constant of that word. */
     static <E extends Enum<E> & Ided> Optional<E> of(Class<E> type, String id) {
-        return Arrays.stream(type.getEnumConstants()).filter(e -> e.id().equals(id)).findFirst();
+        return Arrays.stream(type.getEnumConstants())
+                .filter(e -> e.id().equals(id))
+                .findFirst();
     }
 
     /** All words, for messages. */

@@ -32,7 +32,9 @@ public final class PlanOutline {
             return new PlanOutline(new double[] {-w, w, w, -w}, new double[] {d, d, -d, -d}).turned(angle(p.turn()));
         }
         PlanShape.OutlinePlan p = (PlanShape.OutlinePlan) plan;
-        return of(p.points().stream().mapToDouble(Place::xMm).toArray(), p.points().stream().mapToDouble(Place::yMm).toArray());
+        return of(
+                p.points().stream().mapToDouble(Place::xMm).toArray(),
+                p.points().stream().mapToDouble(Place::yMm).toArray());
     }
 
     /** From corners, clockwise seen from above. */
@@ -218,8 +220,10 @@ public final class PlanOutline {
         if (d1 * d2 < 0 && d3 * d4 < 0) {
             return true;
         }
-        return d1 == 0 && between(a, i, b.x(j), b.y(j)) || d2 == 0 && between(a, i, b.x(j + 1), b.y(j + 1))
-                || d3 == 0 && between(b, j, a.x(i), a.y(i)) || d4 == 0 && between(b, j, a.x(i + 1), a.y(i + 1));
+        return d1 == 0 && between(a, i, b.x(j), b.y(j))
+                || d2 == 0 && between(a, i, b.x(j + 1), b.y(j + 1))
+                || d3 == 0 && between(b, j, a.x(i), a.y(i))
+                || d4 == 0 && between(b, j, a.x(i + 1), a.y(i + 1));
     }
 
     private static double side(PlanOutline o, int i, double px, double py) {
@@ -227,8 +231,10 @@ public final class PlanOutline {
     }
 
     private static boolean between(PlanOutline o, int i, double px, double py) {
-        return px >= Math.min(o.x(i), o.x(i + 1)) && px <= Math.max(o.x(i), o.x(i + 1))
-                && py >= Math.min(o.y(i), o.y(i + 1)) && py <= Math.max(o.y(i), o.y(i + 1));
+        return px >= Math.min(o.x(i), o.x(i + 1))
+                && px <= Math.max(o.x(i), o.x(i + 1))
+                && py >= Math.min(o.y(i), o.y(i + 1))
+                && py <= Math.max(o.y(i), o.y(i + 1));
     }
 
     /** Width of the outline across the direction in which it is narrowest, mm. */

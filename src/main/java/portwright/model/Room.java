@@ -4,4 +4,20 @@ import java.util.List;
 import portwright.units.Quantity;
 
 /** The room round the kiln. {@code openings}: null unknown, empty none. {@code family}: family of exposure limits, null strictest. */
-public record Room(RoomPlace place, Quantity volume, Quantity temperature, Quantity outdoor, Quantity wind, Quantity altitude, List<Opening> openings, Quantity ventilator, Hood hood, Quantity ledOutdoors, Quantity burntAtFlue, String floor, Quantity ceiling, Boolean coAlarm, Boolean gasAlarm, String family) {}
+public record Room(
+        RoomPlace place,
+        Quantity volume,
+        Quantity temperature,
+        Quantity outdoor,
+        Quantity wind,
+        Quantity altitude,
+        List<Opening> openings,
+        Quantity ventilator,
+        Hood hood,
+        Quantity ledOutdoors,
+        Quantity burntAtFlue,
+        String floor,
+        Quantity ceiling,
+        Boolean coAlarm,
+        Boolean gasAlarm,
+        String family) {}

@@ -11,7 +11,8 @@ public final class BurnText {
     private BurnText() {}
 
     /** One block a setting, then the damper's travel for each level. */
-    public static String write(String title, List<BurnState> states, List<List<String>> stops, List<LevelSetting> levels, boolean plate) {
+    public static String write(
+            String title, List<BurnState> states, List<List<String>> stops, List<LevelSetting> levels, boolean plate) {
         StringBuilder b = new StringBuilder(title).append("\n");
         for (int i = 0; i < states.size(); i++) {
             b.append('\n').append(block(states.get(i)));
@@ -21,34 +22,72 @@ public final class BurnText {
             b.append("\nDamper at ").append(n(states.get(0).chamberC(), 0)).append(" °C, middle values\n");
             levels.forEach(l -> b.append(level(l, plate)));
         }
-        b.append('\n').append(DamperCurve.HOW_TO_SET).append('\n').append(DamperCurve.BAND_LEAVES_OUT).append('\n');
+        b.append('\n')
+                .append(DamperCurve.HOW_TO_SET)
+                .append('\n')
+                .append(DamperCurve.BAND_LEAVES_OUT)
+                .append('\n');
         b.append("Ranges are 5 to 95 % of the draws.\n");
         return b.toString();
     }
 
     private static String block(BurnState s) {
         StringBuilder b = new StringBuilder();
-        b.append(n(s.chamberC(), 0)).append(" °C, damper ").append(n(s.damperOpenPct(), 1)).append(" % open\n");
+        b.append(n(s.chamberC(), 0))
+                .append(" °C, damper ")
+                .append(n(s.damperOpenPct(), 1))
+                .append(" % open\n");
         row(b, "gas, air", n(s.gasGPerS(), 4) + " g/s, " + n(s.airGPerS(), 3) + " g/s");
-        row(b, "lambda", s.lambda() == null ? "none" : n(s.lambda(), 2) + range(s.lambdaLow(), s.lambdaHigh(), 2, "") + ", " + s.atmosphere());
+        row(
+                b,
+                "lambda",
+                s.lambda() == null
+                        ? "none"
+                        : n(s.lambda(), 2) + range(s.lambdaLow(), s.lambdaHigh(), 2, "") + ", " + s.atmosphere());
         if (s.coPctDry() != null) {
-            row(b, "CO, dry gas", range(s.coPctDryLow(), s.coPctDryHigh(), 1, " %").strip() + ", middle " + n(s.coPctDry(), 1) + " %");
-            row(b, "H2, CO2, O2, dry", n(s.h2PctDry(), 1) + ", " + n(s.co2PctDry(), 1) + ", " + n(s.o2PctDry(), 1) + " %");
-            row(b, "oxygen probe", range(s.oxygenProbeMvLow(), s.oxygenProbeMvHigh(), 0, " mV").strip()
-                    + (s.oxygenProbeMv() == null ? "" : ", middle " + n(s.oxygenProbeMv(), 0) + " mV"));
+            row(
+                    b,
+                    "CO, dry gas",
+                    range(s.coPctDryLow(), s.coPctDryHigh(), 1, " %").strip() + ", middle " + n(s.coPctDry(), 1)
+                            + " %");
+            row(
+                    b,
+                    "H2, CO2, O2, dry",
+                    n(s.h2PctDry(), 1) + ", " + n(s.co2PctDry(), 1) + ", " + n(s.o2PctDry(), 1) + " %");
+            row(
+                    b,
+                    "oxygen probe",
+                    range(s.oxygenProbeMvLow(), s.oxygenProbeMvHigh(), 0, " mV").strip()
+                            + (s.oxygenProbeMv() == null ? "" : ", middle " + n(s.oxygenProbeMv(), 0) + " mV"));
             row(b, "soot", s.sootStable() ? "solid carbon is stable" : "not stable in mixed gas");
         }
-        row(b, "pressure", n(s.floorPressurePa(), 2) + " Pa at the floor, " + n(s.lidPressurePa(), 2) + " Pa under the lid");
+        row(
+                b,
+                "pressure",
+                n(s.floorPressurePa(), 2) + " Pa at the floor, " + n(s.lidPressurePa(), 2) + " Pa under the lid");
         if (s.neutralLevelMm() != null) {
-            row(b, "neutral level", n(s.neutralLevelMm(), 0) + " mm above the floor; every joint above it leaks into the room");
+            row(
+                    b,
+                    "neutral level",
+                    n(s.neutralLevelMm(), 0) + " mm above the floor; every joint above it leaks into the room");
         }
         if (s.inletDrivePa() != null) {
-            row(b, "inlet drive", n(s.inletDrivePa(), 2) + " Pa at the weakest inlet" + (s.spillPct() > 0 ? "; an inlet spills in " + n(s.spillPct(), 0) + " % of the draws" : ""));
+            row(
+                    b,
+                    "inlet drive",
+                    n(s.inletDrivePa(), 2) + " Pa at the weakest inlet"
+                            + (s.spillPct() > 0
+                                    ? "; an inlet spills in " + n(s.spillPct(), 0) + " % of the draws"
+                                    : ""));
         }
         row(b, "flue", n(s.flueVelocityMPerS(), 1) + " m/s in the open area");
         if (s.oxidisedZoneMm() != null) {
-            row(b, "unmixed air", "up to " + n(s.oxidisedZoneMm(), 0) + " mm" + range(s.oxidisedZoneLowMm(), s.oxidisedZoneHighMm(), 0, " mm")
-                    + " above the floor: pieces there may come out oxidised");
+            row(
+                    b,
+                    "unmixed air",
+                    "up to " + n(s.oxidisedZoneMm(), 0) + " mm"
+                            + range(s.oxidisedZoneLowMm(), s.oxidisedZoneHighMm(), 0, " mm")
+                            + " above the floor: pieces there may come out oxidised");
         }
         if (s.why() != null) {
             row(b, "note", s.why());
@@ -62,8 +101,12 @@ public final class BurnText {
             return name + "not reached: lambda " + n(l.lambdaOpen(), 2) + " fully open\n";
         }
         String share = n(l.openLow() * 100, 1) + " to " + n(l.openHigh() * 100, 1) + " % open";
-        return name + share + (plate ? ", plate " + n(l.travelLowMm(), 1) + " to " + n(l.travelHighMm(), 1) + " mm from shut, "
-                + n(l.mmPerHundredth(), 2) + " mm for 0.01 of lambda" : "") + "\n";
+        return name + share
+                + (plate
+                        ? ", plate " + n(l.travelLowMm(), 1) + " to " + n(l.travelHighMm(), 1) + " mm from shut, "
+                                + n(l.mmPerHundredth(), 2) + " mm for 0.01 of lambda"
+                        : "")
+                + "\n";
     }
 
     private static void row(StringBuilder b, String name, String value) {
@@ -81,7 +124,9 @@ public final class BurnText {
         if (low == null) {
             return " (at most " + n(high, decimals) + unit + ")";
         }
-        return high == null ? " (" + n(low, decimals) + unit + " and more)" : " (" + n(low, decimals) + " to " + n(high, decimals) + unit + ")";
+        return high == null
+                ? " (" + n(low, decimals) + unit + " and more)"
+                : " (" + n(low, decimals) + " to " + n(high, decimals) + unit + ")";
     }
 
     private static String n(double v, int decimals) {

@@ -18,7 +18,9 @@ public final class CheckJson {
     public static String write(CheckResult r) {
         ObjectNode root = Json.object();
         root.put("portwright", 1).put("title", r.title());
-        root.putObject("verdict").put("drilling", r.drilling().id()).put("lighting", r.lighting().id());
+        root.putObject("verdict")
+                .put("drilling", r.drilling().id())
+                .put("lighting", r.lighting().id());
         r.findings().forEach(f -> finding(root.withArray("findings").addObject(), f));
         root.withArray("findings");
         root.withArray("notChecked");
@@ -29,20 +31,30 @@ public final class CheckJson {
         }
         root.withArray("assumed");
         for (Assumed a : r.assumed()) {
-            root.withArray("assumed").addObject().put("field", a.field()).put("value", a.value()).put("why", a.why());
+            root.withArray("assumed")
+                    .addObject()
+                    .put("field", a.field())
+                    .put("value", a.value())
+                    .put("why", a.why());
         }
         figures(root.putObject("figures"), r.figures());
         return Json.text(root);
     }
 
     private static void finding(ObjectNode o, Finding f) {
-        o.put("rule", f.rule()).put("severity", f.severity().id()).put("forbids", f.forbids().id());
+        o.put("rule", f.rule())
+                .put("severity", f.severity().id())
+                .put("forbids", f.forbids().id());
         f.parts().forEach(o.putArray("parts")::add);
         measure(o, "measured", f.measured());
         measure(o, "limit", f.limit());
         o.put("message", f.message()).put("remedy", f.remedy());
         Source s = f.source();
-        o.putObject("source").put("title", s.title()).put("edition", s.edition()).put("place", s.place()).put("standing", s.standing().id());
+        o.putObject("source")
+                .put("title", s.title())
+                .put("edition", s.edition())
+                .put("place", s.place())
+                .put("standing", s.standing().id());
         o.put("limitSetByUser", f.limitSetByUser());
     }
 
@@ -56,6 +68,10 @@ public final class CheckJson {
 
     private static void figures(ObjectNode o, Figures f) {
         ObjectNode all = new ObjectMapper().valueToTree(f);
-        all.fields().forEachRemaining(e -> Json.number(o, e.getKey(), e.getValue().isNull() ? null : e.getValue().asDouble()));
+        all.fields()
+                .forEachRemaining(e -> Json.number(
+                        o,
+                        e.getKey(),
+                        e.getValue().isNull() ? null : e.getValue().asDouble()));
     }
 }

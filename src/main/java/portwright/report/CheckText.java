@@ -37,8 +37,14 @@ public final class CheckText {
         findings(r, Severity.NOTE, "Notes", "34");
         if (!r.notChecked().isEmpty()) {
             head("Not checked", r.notChecked().size());
-            r.notChecked().forEach(n -> wrap("  - ", n.rule() + (n.forbids() == Forbids.NOTHING ? "" : " (" + n.forbids().id() + ")")
-                    + ": add " + String.join(", ", n.needs())));
+            r.notChecked()
+                    .forEach(n -> wrap(
+                            "  - ",
+                            n.rule()
+                                    + (n.forbids() == Forbids.NOTHING
+                                            ? ""
+                                            : " (" + n.forbids().id() + ")") + ": add "
+                                    + String.join(", ", n.needs())));
         }
         if (!r.assumed().isEmpty()) {
             head("Assumed", r.assumed().size());
@@ -46,13 +52,21 @@ public final class CheckText {
         }
         figures(r.figures());
         out.append('\n');
-        wrap("", "Local codes and licensed practice come before this program. Portwright never says that a kiln or a room is safe.");
+        wrap(
+                "",
+                "Local codes and licensed practice come before this program. Portwright never says that a kiln or a room is safe.");
     }
 
     private static String verdict(CheckResult r, Forbids purpose, Verdict v, String stop) {
         return switch (v) {
             case STOP -> "STOP. " + stop + ": " + count(r.stops(purpose), "stop") + ".";
-            case INCOMPLETE -> "INCOMPLETE. No stop found, but " + count(r.notChecked().stream().filter(n -> n.forbids() == purpose).count(), "rule") + " could not be checked.";
+            case INCOMPLETE ->
+                "INCOMPLETE. No stop found, but "
+                        + count(
+                                r.notChecked().stream()
+                                        .filter(n -> n.forbids() == purpose)
+                                        .count(),
+                                "rule") + " could not be checked.";
             case CAUTION -> "no stop, " + count(r.count(Severity.CAUTION), "caution") + ".";
             case CLEAR -> "no stop, no caution.";
         };
@@ -63,20 +77,29 @@ public final class CheckText {
     }
 
     private void findings(CheckResult r, Severity severity, String title, String code) {
-        List<Finding> list = r.findings().stream().filter(f -> f.severity() == severity).toList();
+        List<Finding> list =
+                r.findings().stream().filter(f -> f.severity() == severity).toList();
         if (list.isEmpty()) {
             return;
         }
         head(title, list.size());
         for (Finding f : list) {
-            wrap("  " + paint(code, severity.id().toUpperCase(java.util.Locale.ROOT)) + " ", f.rule()
-                    + (f.parts().isEmpty() ? "" : " · " + String.join(", ", f.parts()))
-                    + (f.forbids() == Forbids.NOTHING ? "" : severity == Severity.STOP ? " · forbids " + f.forbids().id() : ""));
+            wrap(
+                    "  " + paint(code, severity.id().toUpperCase(java.util.Locale.ROOT)) + " ",
+                    f.rule()
+                            + (f.parts().isEmpty() ? "" : " · " + String.join(", ", f.parts()))
+                            + (f.forbids() == Forbids.NOTHING
+                                    ? ""
+                                    : severity == Severity.STOP
+                                            ? " · forbids " + f.forbids().id()
+                                            : ""));
             wrap("      ", f.message());
             if (!f.remedy().isEmpty()) {
                 wrap("      ", f.remedy());
             }
-            wrap("      ", (f.limitSetByUser() ? "Your own limit. " : "") + f.source().line());
+            wrap(
+                    "      ",
+                    (f.limitSetByUser() ? "Your own limit. " : "") + f.source().line());
         }
     }
 

@@ -12,7 +12,11 @@ public final class FindingsMarkdown {
     /** The whole text; the user's own words are escaped. */
     public static String write(CheckResult r) {
         StringBuilder b = new StringBuilder("# ").append(escape(r.title())).append("\n\n");
-        b.append("Drilling: **").append(r.drilling().id()).append("**. Lighting: **").append(r.lighting().id()).append("**.\n\n");
+        b.append("Drilling: **")
+                .append(r.drilling().id())
+                .append("**. Lighting: **")
+                .append(r.lighting().id())
+                .append("**.\n\n");
         b.append("Local codes and licensed gas and electrical practice come first.\n\n## Findings\n\n");
         if (r.findings().isEmpty()) {
             b.append("None in what was checked.\n");
@@ -26,10 +30,18 @@ public final class FindingsMarkdown {
             if (f.remedy() != null && !f.remedy().isBlank()) {
                 b.append(' ').append(escape(f.remedy()));
             }
-            b.append(" *").append(escape(f.source().line())).append(f.limitSetByUser() ? ", your limit" : "").append("*\n");
+            b.append(" *")
+                    .append(escape(f.source().line()))
+                    .append(f.limitSetByUser() ? ", your limit" : "")
+                    .append("*\n");
         }
-        List<String> not = r.notChecked().stream().map(n -> "- " + n.rule() + ": add " + escape(String.join(", ", n.needs()))).distinct().toList();
-        b.append("\n## Not checked\n\n").append(not.isEmpty() ? "Every rule was checked." : String.join("\n", not)).append('\n');
+        List<String> not = r.notChecked().stream()
+                .map(n -> "- " + n.rule() + ": add " + escape(String.join(", ", n.needs())))
+                .distinct()
+                .toList();
+        b.append("\n## Not checked\n\n")
+                .append(not.isEmpty() ? "Every rule was checked." : String.join("\n", not))
+                .append('\n');
         return b.toString();
     }
 

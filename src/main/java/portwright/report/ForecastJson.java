@@ -54,7 +54,11 @@ public final class ForecastJson {
             });
         }
         ArrayNode cones = root.putArray("cones");
-        run.cones().forEach(c -> Json.number(Json.number(cones.addObject().put("cone", c.cone()), "hours", c.timeS() / 3600), "chamberC", c.chamberK() - ZERO_C));
+        run.cones()
+                .forEach(c -> Json.number(
+                        Json.number(cones.addObject().put("cone", c.cone()), "hours", c.timeS() / 3600),
+                        "chamberC",
+                        c.chamberK() - ZERO_C));
         ArrayNode series = root.putArray("series");
         for (Sample s : run.samples()) {
             ObjectNode o = series.addObject();
@@ -70,11 +74,23 @@ public final class ForecastJson {
 
     /** The time series as CSV, one row a sample. */
     public static String csv(Review review) {
-        StringBuilder b = new StringBuilder("hours,step,chamberC,loadC,climbKPerH,electricKw,gasNetKw,gasKgPerH,airKgPerH,lambda,wallLossKw\n");
+        StringBuilder b = new StringBuilder(
+                "hours,step,chamberC,loadC,climbKPerH,electricKw,gasNetKw,gasKgPerH,airKgPerH,lambda,wallLossKw\n");
         for (Sample s : review.firing().forecast().value().nominal().samples()) {
-            b.append(String.format(Locale.ROOT, "%.4f,%d,%.2f,%.2f,%.2f,%.4f,%.4f,%.5f,%.5f,%s,%.4f%n", s.timeS() / 3600, s.step() + 1, s.chamberK() - ZERO_C, s.loadK() - ZERO_C,
-                    s.climbKPerS() * 3600, s.electricW() / 1000, s.fuelNetW() / 1000, s.fuelKgPerS() * 3600, s.airKgPerS() * 3600,
-                    s.lambda() > 0 ? String.format(Locale.ROOT, "%.4f", s.lambda()) : "", s.wallLossW() / 1000));
+            b.append(String.format(
+                    Locale.ROOT,
+                    "%.4f,%d,%.2f,%.2f,%.2f,%.4f,%.4f,%.5f,%.5f,%s,%.4f%n",
+                    s.timeS() / 3600,
+                    s.step() + 1,
+                    s.chamberK() - ZERO_C,
+                    s.loadK() - ZERO_C,
+                    s.climbKPerS() * 3600,
+                    s.electricW() / 1000,
+                    s.fuelNetW() / 1000,
+                    s.fuelKgPerS() * 3600,
+                    s.airKgPerS() * 3600,
+                    s.lambda() > 0 ? String.format(Locale.ROOT, "%.4f", s.lambda()) : "",
+                    s.wallLossW() / 1000));
         }
         return b.toString();
     }

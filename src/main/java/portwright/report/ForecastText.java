@@ -23,30 +23,78 @@ public final class ForecastText {
         Forecast f = firing.forecast().value();
         FiringRun run = f.nominal();
         StringBuilder b = new StringBuilder(review.design().title()).append("\n\n");
-        b.append(String.format(Locale.ROOT, "%-6s%-16s%-10s%-9s%7s%7s%9s%8s%9s%9s  %-14s%s%n", "step", "to", "heat", "fire", "start", "end", "hours", "climb", "kWh", "gas kg", "damper",
+        b.append(String.format(
+                Locale.ROOT,
+                "%-6s%-16s%-10s%-9s%7s%7s%9s%8s%9s%9s  %-14s%s%n",
+                "step",
+                "to",
+                "heat",
+                "fire",
+                "start",
+                "end",
+                "hours",
+                "climb",
+                "kWh",
+                "gas kg",
+                "damper",
                 "lambda, CO dry"));
         for (StepRow r : firing.rows(review.fire())) {
-            b.append(String.format(Locale.ROOT, "%-6d%-16s%-10s%-9s%7.0f%7.0f%9.2f%8.0f%9.1f%9.3f  %-14s%s%s%n", r.index() + 1, r.goal(), r.heat(), r.atmosphere() == null ? "-" : r.atmosphere(),
-                    r.startC(), r.endC(), r.hours(), r.climbKPerH(), r.electricKwh(), r.gasKg(), damper(r), fire(r),
+            b.append(String.format(
+                    Locale.ROOT,
+                    "%-6d%-16s%-10s%-9s%7.0f%7.0f%9.2f%8.0f%9.1f%9.3f  %-14s%s%s%n",
+                    r.index() + 1,
+                    r.goal(),
+                    r.heat(),
+                    r.atmosphere() == null ? "-" : r.atmosphere(),
+                    r.startC(),
+                    r.endC(),
+                    r.hours(),
+                    r.climbKPerH(),
+                    r.electricKwh(),
+                    r.gasKg(),
+                    damper(r),
+                    fire(r),
                     r.reached() ? "" : r.stalled() ? "  STALLS: the climb ends before the goal" : "  NOT REACHED"));
         }
         if (run.steps().size() < review.design().firing().steps().size()) {
             b.append("Later steps are not begun.\n");
         }
         b.append("Temperatures in °C, climb in °C/h at the end of the step.\n\n");
-        row(b, "whole firing", n(run.endS() / 3600, 1) + " h, top " + n(run.topK() - ZERO_C, 0) + " °C (" + n((run.topK() - ZERO_C) * 1.8 + 32, 0) + " °F)");
-        row(b, "band", "brick conducting ±20 %: " + n(f.quick().endS() / 3600, 1) + (f.quick().reached() ? "" : " (not reached)") + " to " + n(f.slow().endS() / 3600, 1)
-                + (f.slow().reached() ? "" : " (not reached)") + " h; climbs are good to ±35 %, hours to ±25 %");
+        row(
+                b,
+                "whole firing",
+                n(run.endS() / 3600, 1) + " h, top " + n(run.topK() - ZERO_C, 0) + " °C ("
+                        + n((run.topK() - ZERO_C) * 1.8 + 32, 0) + " °F)");
+        row(
+                b,
+                "band",
+                "brick conducting ±20 %: " + n(f.quick().endS() / 3600, 1)
+                        + (f.quick().reached() ? "" : " (not reached)") + " to "
+                        + n(f.slow().endS() / 3600, 1) + (f.slow().reached() ? "" : " (not reached)")
+                        + " h; climbs are good to ±35 %, hours to ±25 %");
         List<ConeDown> cones = run.cones();
         if (!cones.isEmpty()) {
-            row(b, "cones down", String.join(", ", cones.stream().map(c -> c.cone() + " at " + n(c.timeS() / 3600, 1) + " h").toList()));
+            row(
+                    b,
+                    "cones down",
+                    String.join(
+                            ", ",
+                            cones.stream()
+                                    .map(c -> c.cone() + " at " + n(c.timeS() / 3600, 1) + " h")
+                                    .toList()));
         }
-        row(b, "climb ends at", n(f.stallElectricK() - ZERO_C, 0) + " °C by electricity alone with ports plugged"
-                + (Double.isNaN(f.stallAllK()) ? "" : ", " + n(f.stallAllK() - ZERO_C, 0) + " °C with gas as the steps ask"));
+        row(
+                b,
+                "climb ends at",
+                n(f.stallElectricK() - ZERO_C, 0) + " °C by electricity alone with ports plugged"
+                        + (Double.isNaN(f.stallAllK())
+                                ? ""
+                                : ", " + n(f.stallAllK() - ZERO_C, 0) + " °C with gas as the steps ask"));
         row(b, "power", powerPerSurface(review));
         energy(b, firing, run);
         b.append('\n').append(DamperCurve.HOW_TO_SET).append('\n');
-        b.append("The forecast decides nothing at the kiln: read probe and cones. Local codes and licensed practice come first.\n");
+        b.append(
+                "The forecast decides nothing at the kiln: read probe and cones. Local codes and licensed practice come first.\n");
         return b.toString();
     }
 
@@ -57,15 +105,17 @@ public final class ForecastText {
         }
         Forecast f = review.firing().forecast().value();
         FiringRun run = f.nominal();
-        return n(run.endS() / 3600, 1) + " h (" + n(f.quick().endS() / 3600, 1) + " to " + n(f.slow().endS() / 3600, 1) + "), " + n(run.electricJ() / 3.6e6, 0) + " kWh, "
-                + n(run.fuelKg(), 1) + " kg gas" + (run.reached() ? "" : "; the last goal is not reached");
+        return n(run.endS() / 3600, 1) + " h (" + n(f.quick().endS() / 3600, 1) + " to "
+                + n(f.slow().endS() / 3600, 1) + "), " + n(run.electricJ() / 3.6e6, 0) + " kWh, " + n(run.fuelKg(), 1)
+                + " kg gas" + (run.reached() ? "" : "; the last goal is not reached");
     }
 
     /** The trade's measure of power, with its two published points. */
     private static String powerPerSurface(Review review) {
         var kiln = review.firing().kiln().value();
         double wPerIn2 = kiln.elements().fullW() / kiln.innerAreaM2() * 0.00064516;
-        return n(wPerIn2, 2) + " W per square inch of inside surface (seen in the trade: 4.0 reaches cone 10, 3.1 stops near cone 8)";
+        return n(wPerIn2, 2)
+                + " W per square inch of inside surface (seen in the trade: 4.0 reaches cone 10, 3.1 stops near cone 8)";
     }
 
     private static void energy(StringBuilder b, FiringReview firing, FiringRun run) {
@@ -73,10 +123,24 @@ public final class ForecastText {
         String currency = firing.currency();
         Double cost = firing.cost(run);
         Double plain = firing.cost(electric);
-        row(b, "this firing", n(run.electricJ() / 3.6e6, 1) + " kWh, " + n(run.fuelKg(), 2) + " kg of gas" + money(cost, currency));
-        row(b, "all electric", n(electric.electricJ() / 3.6e6, 1) + " kWh" + money(plain, currency) + (electric.reached() ? "" : "; it does not reach the same goal")
-                + (cost == null || plain == null || !electric.reached() ? "" : "; reduction costs " + n(cost - plain, 2) + " " + currency + " more"));
-        row(b, "energy balance", "closed to " + String.format(Locale.ROOT, "%.1e", Math.abs(run.energy().closure())));
+        row(
+                b,
+                "this firing",
+                n(run.electricJ() / 3.6e6, 1) + " kWh, " + n(run.fuelKg(), 2) + " kg of gas" + money(cost, currency));
+        row(
+                b,
+                "all electric",
+                n(electric.electricJ() / 3.6e6, 1) + " kWh" + money(plain, currency)
+                        + (electric.reached() ? "" : "; it does not reach the same goal")
+                        + (cost == null || plain == null || !electric.reached()
+                                ? ""
+                                : "; reduction costs " + n(cost - plain, 2) + " " + currency + " more"));
+        row(
+                b,
+                "energy balance",
+                "closed to "
+                        + String.format(
+                                Locale.ROOT, "%.1e", Math.abs(run.energy().closure())));
     }
 
     private static String money(Double cost, String currency) {
@@ -84,14 +148,17 @@ public final class ForecastText {
     }
 
     private static String damper(StepRow r) {
-        return r.damperOpen() == null ? "plugged" : n(r.damperOpen() * 100, 0) + " %" + (r.travelMm() == null ? "" : ", " + n(r.travelMm(), 1) + " mm");
+        return r.damperOpen() == null
+                ? "plugged"
+                : n(r.damperOpen() * 100, 0) + " %" + (r.travelMm() == null ? "" : ", " + n(r.travelMm(), 1) + " mm");
     }
 
     private static String fire(StepRow r) {
         if (r.lambda() == null) {
             return "-";
         }
-        return n(r.lambda(), 2) + " (" + dash(r.lambdaLow(), 2) + " to " + dash(r.lambdaHigh(), 2) + "), " + dash(r.coLowPct(), 1) + " to " + dash(r.coHighPct(), 1) + " %";
+        return n(r.lambda(), 2) + " (" + dash(r.lambdaLow(), 2) + " to " + dash(r.lambdaHigh(), 2) + "), "
+                + dash(r.coLowPct(), 1) + " to " + dash(r.coHighPct(), 1) + " %";
     }
 
     private static String dash(Double v, int decimals) {

@@ -27,7 +27,11 @@ public final class Json {
     public static String text(JsonNode node) {
         DefaultIndenter indent = new DefaultIndenter("  ", "\n");
         try {
-            return MAPPER.writer(new DefaultPrettyPrinter().withObjectIndenter(indent).withArrayIndenter(indent)).writeValueAsString(node) + "\n";
+            return MAPPER.writer(new DefaultPrettyPrinter()
+                                    .withObjectIndenter(indent)
+                                    .withArrayIndenter(indent))
+                            .writeValueAsString(node)
+                    + "\n";
         } catch (JsonProcessingException e) {
             throw new IllegalStateException(e);
         }

@@ -23,7 +23,11 @@ public final class RecordJson {
         root.put("portwright", 1).put("title", r.review().design().title());
         ArrayNode records = root.putArray("records");
         for (int i = 0; i < r.logs().size(); i++) {
-            record(records.addObject().put("file", names.get(i)), r.logs().get(i), r.results().get(i), r.views().get(i));
+            record(
+                    records.addObject().put("file", names.get(i)),
+                    r.logs().get(i),
+                    r.results().get(i),
+                    r.views().get(i));
         }
         ledger(root.putObject("ledger"), r.ledger());
         if (fit != null) {
@@ -38,9 +42,16 @@ public final class RecordJson {
     }
 
     private static void record(ObjectNode o, FiringLog log, RecordResult x, List<RecordView> views) {
-        o.put("rowsUsed", log.rows().size()).put("rowsSkipped", log.faults().stream().filter(f -> f.skipped()).count());
+        o.put("rowsUsed", log.rows().size())
+                .put(
+                        "rowsSkipped",
+                        log.faults().stream().filter(f -> f.skipped()).count());
         ArrayNode faults = o.putArray("faults");
-        log.faults().forEach(f -> faults.addObject().put("line", f.line()).put("skipped", f.skipped()).put("reason", f.reason()));
+        log.faults()
+                .forEach(f -> faults.addObject()
+                        .put("line", f.line())
+                        .put("skipped", f.skipped())
+                        .put("reason", f.reason()));
         ArrayNode remarks = o.putArray("remarks");
         log.remarks().forEach(remarks::add);
         o.put("reached", x.reached());
@@ -53,7 +64,9 @@ public final class RecordJson {
         Json.number(air, "unknown", x.unknownAtmosphereS() / 60);
         ArrayNode findings = o.putArray("findings");
         x.findings().forEach(f -> {
-            ObjectNode n = findings.addObject().put("kind", f.kind().name().toLowerCase(Locale.ROOT).replace('_', '-')).put("severity", f.kind().name().equals("WEAK") ? "note" : "caution");
+            ObjectNode n = findings.addObject()
+                    .put("kind", f.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'))
+                    .put("severity", f.kind().name().equals("WEAK") ? "note" : "caution");
             Json.number(n, "hours", f.timeS() / 3600);
             Json.number(n, "readingC", f.kelvin() - ZERO_C);
             Json.number(n, "lostKw", f.lostW() / 1000);
@@ -69,7 +82,14 @@ public final class RecordJson {
             Json.number(n, "toC", s.toK() - ZERO_C);
         });
         ArrayNode cones = o.putArray("cones");
-        x.offsets().forEach(c -> Json.number(Json.number(Json.number(cones.addObject().put("cone", c.cone()), "hours", c.timeS() / 3600), "readingC", c.readingK() - ZERO_C), "thermocoupleLowK", c.offsetK()));
+        x.offsets()
+                .forEach(c -> Json.number(
+                        Json.number(
+                                Json.number(cones.addObject().put("cone", c.cone()), "hours", c.timeS() / 3600),
+                                "readingC",
+                                c.readingK() - ZERO_C),
+                        "thermocoupleLowK",
+                        c.offsetK()));
         ArrayNode steps = o.putArray("steps");
         x.steps().forEach(s -> {
             ObjectNode n = steps.addObject().put("index", s.index());
@@ -96,7 +116,12 @@ public final class RecordJson {
         o.put("oxidisingFiringAmongRecords", l.oxidisedSince());
         Json.number(o, "gasUsedKg", l.gasUsedKg());
         Json.number(o, "gasLeftKg", l.gasLeftKg() < 0 ? Double.NaN : l.gasLeftKg());
-        why(o, "gasLeftWhy", Double.isNaN(l.gasLeftKg()) ? "add supply.cylinder.capacity and fill" : l.gasLeftKg() < 0 ? "more was used than the design's cylinders held" : "");
+        why(
+                o,
+                "gasLeftWhy",
+                Double.isNaN(l.gasLeftKg())
+                        ? "add supply.cylinder.capacity and fill"
+                        : l.gasLeftKg() < 0 ? "more was used than the design's cylinders held" : "");
         ArrayNode shares = o.putArray("powerShares");
         l.powerShares().forEach(s -> {
             if (Double.isNaN(s)) {
@@ -106,11 +131,17 @@ public final class RecordJson {
             }
         });
         Json.number(o, "resistanceRise", l.resistanceRise());
-        why(o, "resistanceRiseWhy", Double.isNaN(l.resistanceRise()) ? "fewer than two records tell of the element power" : "");
+        why(
+                o,
+                "resistanceRiseWhy",
+                Double.isNaN(l.resistanceRise()) ? "fewer than two records tell of the element power" : "");
         Json.number(o, "thermocoupleLowK", l.thermocoupleK());
         why(o, "thermocoupleWhy", Double.isNaN(l.thermocoupleK()) ? "no cone is logged" : "");
         ArrayNode due = o.putArray("due");
-        l.due().forEach(d -> due.addObject().put("what", d.name().toLowerCase(Locale.ROOT).replace('_', '-')).put("message", RecordText.words(d)));
+        l.due()
+                .forEach(d -> due.addObject()
+                        .put("what", d.name().toLowerCase(Locale.ROOT).replace('_', '-'))
+                        .put("message", RecordText.words(d)));
     }
 
     private static void why(ObjectNode o, String field, String why) {
@@ -123,7 +154,14 @@ public final class RecordJson {
     public static String csv(List<RecordView> views) {
         StringBuilder b = new StringBuilder("hours,measuredC,forecastC,lowC,highC\n");
         for (RecordView v : views) {
-            b.append(String.format(Locale.ROOT, "%.4f,%s,%s,%s,%s\n", v.hours(), c(v.measuredC()), c(v.forecastC()), c(v.lowC()), c(v.highC())));
+            b.append(String.format(
+                    Locale.ROOT,
+                    "%.4f,%s,%s,%s,%s\n",
+                    v.hours(),
+                    c(v.measuredC()),
+                    c(v.forecastC()),
+                    c(v.lowC()),
+                    c(v.highC())));
         }
         return b.toString();
     }

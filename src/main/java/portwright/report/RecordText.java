@@ -37,12 +37,17 @@ public final class RecordText {
         if (fit != null) {
             fit(b, fit);
         }
-        b.append("\nA record decides nothing alone: look at elements, relays and damper with the kiln cold and unplugged. Work on the wiring belongs to licensed practice.\n");
+        b.append(
+                "\nA record decides nothing alone: look at elements, relays and damper with the kiln cold and unplugged. Work on the wiring belongs to licensed practice.\n");
         return b.toString();
     }
 
     private static void log(StringBuilder b, FiringLog log) {
-        row(b, "rows", log.rows().size() + " used, " + log.faults().stream().filter(LogFault::skipped).count() + " skipped");
+        row(
+                b,
+                "rows",
+                log.rows().size() + " used, "
+                        + log.faults().stream().filter(LogFault::skipped).count() + " skipped");
         log.remarks().forEach(m -> row(b, "", m));
         log.faults().stream().limit(MOST_FAULTS).forEach(f -> row(b, "", fault(f)));
         if (log.faults().size() > MOST_FAULTS) {
@@ -55,17 +60,49 @@ public final class RecordText {
     }
 
     private static void result(StringBuilder b, RecordReview r, RecordResult x) {
-        b.append(String.format(Locale.ROOT, "%n%-6s%8s%8s%9s%14s%14s%9s%n", "step", "start", "end", "hours", "climb °C/h", "forecast", "gas kg"));
+        b.append(String.format(
+                Locale.ROOT,
+                "%n%-6s%8s%8s%9s%14s%14s%9s%n",
+                "step",
+                "start",
+                "end",
+                "hours",
+                "climb °C/h",
+                "forecast",
+                "gas kg"));
         for (StepRecord s : x.steps()) {
-            b.append(String.format(Locale.ROOT, "%-6d%8.0f%8.0f%9.2f%14s%14s%9.3f%n", s.index() + 1, s.startK() - ZERO_C, s.endK() - ZERO_C, (s.endS() - s.startS()) / 3600, n(s.climbKPerS() * 3600, 0),
-                    n(forecastClimb(r, s.index()), 0), s.gasKg()));
+            b.append(String.format(
+                    Locale.ROOT,
+                    "%-6d%8.0f%8.0f%9.2f%14s%14s%9.3f%n",
+                    s.index() + 1,
+                    s.startK() - ZERO_C,
+                    s.endK() - ZERO_C,
+                    (s.endS() - s.startS()) / 3600,
+                    n(s.climbKPerS() * 3600, 0),
+                    n(forecastClimb(r, s.index()), 0),
+                    s.gasKg()));
         }
         b.append('\n');
-        row(b, "goal", x.reached() ? "the last step's goal is reached; top reading " + n(x.topK() - ZERO_C, 0) + " °C" : "the record ends before the last step's goal; top reading " + n(x.topK() - ZERO_C, 0) + " °C");
-        row(b, "power", Double.isNaN(x.powerShare()) ? "the record does not tell: no 5 minutes at full or fixed element power"
-                : n(x.powerShare() * 100, 0) + " % of the element power that the steps ask, from " + n(x.telling(), 0) + " minutes");
+        row(
+                b,
+                "goal",
+                x.reached()
+                        ? "the last step's goal is reached; top reading " + n(x.topK() - ZERO_C, 0) + " °C"
+                        : "the record ends before the last step's goal; top reading " + n(x.topK() - ZERO_C, 0)
+                                + " °C");
+        row(
+                b,
+                "power",
+                Double.isNaN(x.powerShare())
+                        ? "the record does not tell: no 5 minutes at full or fixed element power"
+                        : n(x.powerShare() * 100, 0) + " % of the element power that the steps ask, from "
+                                + n(x.telling(), 0) + " minutes");
         for (ConeOffset o : x.offsets()) {
-            row(b, "cone " + o.cone(), "down at " + n(o.timeS() / 3600, 2) + " h, reading " + n(o.readingK() - ZERO_C, 0) + " °C: " + offset(o.offsetK()));
+            row(
+                    b,
+                    "cone " + o.cone(),
+                    "down at " + n(o.timeS() / 3600, 2) + " h, reading " + n(o.readingK() - ZERO_C, 0) + " °C: "
+                            + offset(o.offsetK()));
         }
         for (AtmosphereLevel l : AtmosphereLevel.values()) {
             if (x.atmosphereS().containsKey(l)) {
@@ -73,11 +110,18 @@ public final class RecordText {
             }
         }
         if (x.unknownAtmosphereS() > 0) {
-            row(b, "not known", n(x.unknownAtmosphereS() / 60, 0) + " min with gas at a pressure away from the design's");
+            row(
+                    b,
+                    "not known",
+                    n(x.unknownAtmosphereS() / 60, 0) + " min with gas at a pressure away from the design's");
         }
         row(b, "gas used", n(x.gasKg(), 2) + " kg");
         for (Spell s : x.spells()) {
-            row(b, s.falls() ? "falls" : "stands", "from " + n(s.fromS() / 3600, 2) + " to " + n(s.toS() / 3600, 2) + " h, " + n(s.fromK() - ZERO_C, 0) + " to " + n(s.toK() - ZERO_C, 0) + " °C");
+            row(
+                    b,
+                    s.falls() ? "falls" : "stands",
+                    "from " + n(s.fromS() / 3600, 2) + " to " + n(s.toS() / 3600, 2) + " h, " + n(s.fromK() - ZERO_C, 0)
+                            + " to " + n(s.toK() - ZERO_C, 0) + " °C");
         }
         if (x.findings().isEmpty()) {
             row(b, "findings", "no change of power, air or reading found in this record");
@@ -86,36 +130,70 @@ public final class RecordText {
     }
 
     private static double forecastClimb(RecordReview r, int index) {
-        List<StepResult> steps = r.review().firing().forecast().value().nominal().steps();
-        return index < steps.size() && steps.get(index).seconds() > 0 ? (steps.get(index).endK() - steps.get(index).startK()) / steps.get(index).seconds() * 3600 : Double.NaN;
+        List<StepResult> steps =
+                r.review().firing().forecast().value().nominal().steps();
+        return index < steps.size() && steps.get(index).seconds() > 0
+                ? (steps.get(index).endK() - steps.get(index).startK())
+                        / steps.get(index).seconds()
+                        * 3600
+                : Double.NaN;
     }
 
     static String offset(double k) {
-        return "thermocouple reads " + n(Math.abs(k), 0) + " °C (" + n(Math.abs(k) * 1.8, 0) + " °F) " + (k >= 0 ? "low" : "high") + " against the cone";
+        return "thermocouple reads " + n(Math.abs(k), 0) + " °C (" + n(Math.abs(k) * 1.8, 0) + " °F) "
+                + (k >= 0 ? "low" : "high") + " against the cone";
     }
 
     /** A finding in words. */
     public static String words(LogFinding f) {
-        String at = Double.isNaN(f.kelvin()) ? "" : "at " + n(f.timeS() / 3600, 2) + " h, " + n(f.kelvin() - ZERO_C, 0) + " °C: ";
+        String at = Double.isNaN(f.kelvin())
+                ? ""
+                : "at " + n(f.timeS() / 3600, 2) + " h, " + n(f.kelvin() - ZERO_C, 0) + " °C: ";
         String lost = Double.isNaN(f.lostW()) ? "" : n(f.lostW() / 1000, 1) + " kW";
         String falls = f.falls() ? " The temperature falls." : "";
         return switch (f.kind()) {
-            case RELAY -> at + "nearly all element power is gone (" + lost + " missing)." + falls + " Look at relay, switch, breaker and controller, unless the kiln was switched off.";
-            case STUCK -> at + "the elements stay on above what the controller asks: a relay or contactor stuck shut. Switch off at the disconnect, not at the controller, and renew it before the next firing.";
-            case ELEMENT -> at + lost + " of element power is lost from here on." + falls + " Look for a broken element, or the relay of its group; measure each element's resistance cold and unplugged.";
-            case TOO_MUCH_AIR -> at + "too much air" + (f.lostW() > 0 ? ", " + lost + " of heat lost" : "") + "." + falls + " Close the damper toward the plan's setting and watch the flame at the spyhole and the CO meter.";
-            case ELEMENT_OR_AIR -> at + lost + " of heat is lost from here on, with gas burning." + falls + " Either the damper stands too far open or an element is broken; a damper column in the log tells them apart.";
-            case WEAK -> "the kiln gives " + lost + " less than forecast from the start of full power. Aged elements, low voltage, a dead element, or more heat loss than the design says; --fit learns it.";
-            case THERMOCOUPLE -> at + offset(f.offsetK()) + ". Trust the cones; replace the thermocouple or correct the reading.";
+            case RELAY ->
+                at + "nearly all element power is gone (" + lost + " missing)." + falls
+                        + " Look at relay, switch, breaker and controller, unless the kiln was switched off.";
+            case STUCK ->
+                at
+                        + "the elements stay on above what the controller asks: a relay or contactor stuck shut. Switch off at the disconnect, not at the controller, and renew it before the next firing.";
+            case ELEMENT ->
+                at + lost + " of element power is lost from here on." + falls
+                        + " Look for a broken element, or the relay of its group; measure each element's resistance cold and unplugged.";
+            case TOO_MUCH_AIR ->
+                at + "too much air" + (f.lostW() > 0 ? ", " + lost + " of heat lost" : "") + "." + falls
+                        + " Close the damper toward the plan's setting and watch the flame at the spyhole and the CO meter.";
+            case ELEMENT_OR_AIR ->
+                at + lost + " of heat is lost from here on, with gas burning." + falls
+                        + " Either the damper stands too far open or an element is broken; a damper column in the log tells them apart.";
+            case WEAK ->
+                "the kiln gives " + lost
+                        + " less than forecast from the start of full power. Aged elements, low voltage, a dead element, or more heat loss than the design says; --fit learns it.";
+            case THERMOCOUPLE ->
+                at + offset(f.offsetK()) + ". Trust the cones; replace the thermocouple or correct the reading.";
         };
     }
 
     private static void ledger(StringBuilder b, Ledger l) {
-        row(b, "reduction", n(l.reductionHours(), 1) + " h " + (l.oxidisedSince() ? "since the last oxidising firing" : "in these records, without an oxidising firing among them"));
+        row(
+                b,
+                "reduction",
+                n(l.reductionHours(), 1) + " h "
+                        + (l.oxidisedSince()
+                                ? "since the last oxidising firing"
+                                : "in these records, without an oxidising firing among them"));
         row(b, "gas", n(l.gasUsedKg(), 2) + " kg used, " + left(l));
         List<String> shares = new ArrayList<>();
         l.powerShares().forEach(s -> shares.add(Double.isNaN(s) ? "-" : n(s * 100, 0) + " %"));
-        row(b, "power", String.join(", ", shares) + " of what is asked" + (Double.isNaN(l.resistanceRise()) ? "" : "; element resistance " + (l.resistanceRise() >= 0 ? "up " : "down ") + n(Math.abs(l.resistanceRise()) * 100, 0) + " % since the first"));
+        row(
+                b,
+                "power",
+                String.join(", ", shares) + " of what is asked"
+                        + (Double.isNaN(l.resistanceRise())
+                                ? ""
+                                : "; element resistance " + (l.resistanceRise() >= 0 ? "up " : "down ")
+                                        + n(Math.abs(l.resistanceRise()) * 100, 0) + " % since the first"));
         if (!Double.isNaN(l.thermocoupleK())) {
             row(b, "thermocouple", offset(l.thermocoupleK()));
         }
@@ -126,13 +204,18 @@ public final class RecordText {
     }
 
     private static String left(Ledger l) {
-        return Double.isNaN(l.gasLeftKg()) ? "the design states no cylinder and fill" : l.gasLeftKg() < 0 ? "more than the design's cylinders held: one was changed or filled between" : n(l.gasLeftKg(), 2) + " kg left of the design's fill";
+        return Double.isNaN(l.gasLeftKg())
+                ? "the design states no cylinder and fill"
+                : l.gasLeftKg() < 0
+                        ? "more than the design's cylinders held: one was changed or filled between"
+                        : n(l.gasLeftKg(), 2) + " kg left of the design's fill";
     }
 
     /** What is due in words. */
     public static String words(Ledger.Due d) {
         return switch (d) {
-            case OXIDISING_FIRING -> "an oxidising firing to 700 °C or more before the next reduction, to renew the elements' oxide";
+            case OXIDISING_FIRING ->
+                "an oxidising firing to 700 °C or more before the next reduction, to renew the elements' oxide";
             case CYLINDER -> "a full cylinder: what is left does not last a firing like the last one";
             case ELEMENTS -> "measure the elements: they have lost a tenth of their power or more";
             case THERMOCOUPLE -> "a new thermocouple, or a corrected reading";

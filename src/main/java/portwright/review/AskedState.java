@@ -15,7 +15,15 @@ public record AskedState(int step, double startK, double endK, AtmosphereLevel l
     private static final double ZERO_C = 273.15;
 
     static List<AskedState> of(List<StepTime> steps) {
-        return steps.stream().filter(StepTime::gas).map(s -> new AskedState(s.index(), s.startC() + ZERO_C, s.endC() + ZERO_C,
-                s.atmosphere() == null ? null : AtmosphereLevel.named(s.atmosphere().id()))).toList();
+        return steps.stream()
+                .filter(StepTime::gas)
+                .map(s -> new AskedState(
+                        s.index(),
+                        s.startC() + ZERO_C,
+                        s.endC() + ZERO_C,
+                        s.atmosphere() == null
+                                ? null
+                                : AtmosphereLevel.named(s.atmosphere().id())))
+                .toList();
     }
 }

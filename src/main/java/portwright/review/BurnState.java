@@ -12,11 +12,36 @@ import portwright.calc.draft.Range;
  * The fire at one chamber temperature and damper setting, in the units people read. Null where there is no figure; {@link #why()} says
  * why.
  */
-public record BurnState(double chamberC, double damperOpenPct, double gasGPerS, double airGPerS, Double lambda, Double lambdaLow,
-        Double lambdaHigh, Double coPctDry, Double coPctDryLow, Double coPctDryHigh, Double h2PctDry, Double co2PctDry, Double o2PctDry,
-        Double oxygenProbeMv, Double oxygenProbeMvLow, Double oxygenProbeMvHigh, boolean formal, boolean sootStable,
-        double floorPressurePa, double lidPressurePa, Double neutralLevelMm, Double inletDrivePa, double flueVelocityMPerS,
-        String atmosphere, double spillPct, Double oxidisedZoneMm, Double oxidisedZoneLowMm, Double oxidisedZoneHighMm, String why) {
+public record BurnState(
+        double chamberC,
+        double damperOpenPct,
+        double gasGPerS,
+        double airGPerS,
+        Double lambda,
+        Double lambdaLow,
+        Double lambdaHigh,
+        Double coPctDry,
+        Double coPctDryLow,
+        Double coPctDryHigh,
+        Double h2PctDry,
+        Double co2PctDry,
+        Double o2PctDry,
+        Double oxygenProbeMv,
+        Double oxygenProbeMvLow,
+        Double oxygenProbeMvHigh,
+        boolean formal,
+        boolean sootStable,
+        double floorPressurePa,
+        double lidPressurePa,
+        Double neutralLevelMm,
+        Double inletDrivePa,
+        double flueVelocityMPerS,
+        String atmosphere,
+        double spillPct,
+        Double oxidisedZoneMm,
+        Double oxidisedZoneLowMm,
+        Double oxidisedZoneHighMm,
+        String why) {
     private static final double PCT = 100;
     private static final double MM = 1000;
 
@@ -34,14 +59,35 @@ public record BurnState(double chamberC, double damperOpenPct, double gasGPerS, 
         Range co = p == null ? none : b.coDry();
         Range mv = p == null ? none : b.probeMv();
         var zone = lambda == null ? null : fire.oxidisedZone(kelvin, open);
-        return new BurnState(kelvin - 273.15, open * PCT, d.gasFlow() * 1e3, d.airFlow() * 1e3, lambda, l.low(), l.high(),
-                p == null ? null : p.dryCo() * PCT, times(co.low(), PCT), times(co.high(), PCT), p == null ? null : p.dryH2() * PCT,
-                p == null ? null : p.dryCo2() * PCT, p == null ? null : p.dryO2() * PCT, one ? p.probeMv() : null, mv.low(), mv.high(),
-                s.formal(), p != null && p.sootStable(), d.floorPressure(), d.lidPressure(),
+        return new BurnState(
+                kelvin - 273.15,
+                open * PCT,
+                d.gasFlow() * 1e3,
+                d.airFlow() * 1e3,
+                lambda,
+                l.low(),
+                l.high(),
+                p == null ? null : p.dryCo() * PCT,
+                times(co.low(), PCT),
+                times(co.high(), PCT),
+                p == null ? null : p.dryH2() * PCT,
+                p == null ? null : p.dryCo2() * PCT,
+                p == null ? null : p.dryO2() * PCT,
+                one ? p.probeMv() : null,
+                mv.low(),
+                mv.high(),
+                s.formal(),
+                p != null && p.sootStable(),
+                d.floorPressure(),
+                d.lidPressure(),
                 d.neutralLevel().isPresent() ? d.neutralLevel().getAsDouble() * MM : null,
-                d.inletDrive().isPresent() ? d.inletDrive().getAsDouble() : null, d.flueVelocity(),
-                lambda == null ? null : AtmosphereLevel.of(lambda).id(), b.spillShare() * PCT,
-                zone == null ? null : zone.height() * MM, zone == null ? null : zone.low() * MM, zone == null ? null : zone.high() * MM,
+                d.inletDrive().isPresent() ? d.inletDrive().getAsDouble() : null,
+                d.flueVelocity(),
+                lambda == null ? null : AtmosphereLevel.of(lambda).id(),
+                b.spillShare() * PCT,
+                zone == null ? null : zone.height() * MM,
+                zone == null ? null : zone.low() * MM,
+                zone == null ? null : zone.high() * MM,
                 why(d, lambda, spilt, p, one));
     }
 

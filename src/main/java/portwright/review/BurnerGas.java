@@ -72,11 +72,17 @@ public record BurnerGas(Burner burner, Fuel fuel, double kgPerS) {
     }
 
     private static double jetFlow(Design design, Burner b, Fuel fuel) {
-        double altitude = design.room() == null || design.room().altitude() == null ? 0 : design.room().altitude().metres();
+        double altitude = design.room() == null || design.room().altitude() == null
+                ? 0
+                : design.room().altitude().metres();
         Jet jet = new Jet(fuel.molarMass(), fuel.isentropicExponent(), GAS_K, GasState.pressureAtAltitude(altitude));
-        double mm = b.jet().diameter() != null ? b.jet().diameter().mm() : NumberDrill.of(b.jet().drillNumber()).diameterMm();
-        double cd = JetClass.of(b.jetClass() == null ? "factory" : b.jetClass().id()).cd();
-        return jet.massFlow(cd, mm, b.jets() == null ? 1 : b.jets(), b.pressure().si());
+        double mm = b.jet().diameter() != null
+                ? b.jet().diameter().mm()
+                : NumberDrill.of(b.jet().drillNumber()).diameterMm();
+        double cd = JetClass.of(b.jetClass() == null ? "factory" : b.jetClass().id())
+                .cd();
+        return jet.massFlow(
+                cd, mm, b.jets() == null ? 1 : b.jets(), b.pressure().si());
     }
 
     private static Fuel fuel(Burner b) {

@@ -19,7 +19,12 @@ public final class DraftGas implements GasExchange {
     @Override
     public Flow at(boolean gasOn, double damperShare, double chamberK) {
         FireState s = draft.at(gasOn, damperShare, Math.max(LEAST_KELVIN, chamberK));
-        return new Flow(s.heatW(), s.fuelNetW(), s.balance().gasFlow(), s.balance().airFlow(), gasOn ? s.lambda().orElse(0) : 0);
+        return new Flow(
+                s.heatW(),
+                s.fuelNetW(),
+                s.balance().gasFlow(),
+                s.balance().airFlow(),
+                gasOn ? s.lambda().orElse(0) : 0);
     }
 
     @Override

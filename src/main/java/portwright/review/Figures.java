@@ -12,7 +12,22 @@ package portwright.review;
  * @param unlitGasSeconds time until unlit gas brings the cold chamber to its lower limit
  * @param unlitGasGrams gas that does
  */
-public record Figures(Double inletAreaMm2, Double flueAreaMm2, Double flueToInletRatio, Double weakestFloorSectionShare,
-        Double weakestLidSectionShare, Double chamberVolumeL, Double heatNetKw, Double gasKgPerH, Double gasWattsPerLitre,
-        Double cylinderHours, Double freshAirM3PerH, Double roomAirM3PerH, Double roomCoPeakPpm, Double roomCoEightHourPpm, Double roomOxygenPct,
-        Double boilOffKgPerH, Double unlitGasSeconds, Double unlitGasGrams) {}
+public record Figures(
+        Double inletAreaMm2,
+        Double flueAreaMm2,
+        Double flueToInletRatio,
+        Double weakestFloorSectionShare,
+        Double weakestLidSectionShare,
+        Double chamberVolumeL,
+        Double heatNetKw,
+        Double gasKgPerH,
+        Double gasWattsPerLitre,
+        Double cylinderHours,
+        Double freshAirM3PerH,
+        Double roomAirM3PerH,
+        Double roomCoPeakPpm,
+        Double roomCoEightHourPpm,
+        Double roomOxygenPct,
+        Double boilOffKgPerH,
+        Double unlitGasSeconds,
+        Double unlitGasGrams) {}

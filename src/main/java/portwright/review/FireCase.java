@@ -53,7 +53,11 @@ final class FireCase {
         }
         Room room = design.room();
         double air = roomKelvin(room);
-        Quantity altitude = assume.or(room == null ? null : room.altitude(), "room.altitude", "0 m", Kind.LENGTH,
+        Quantity altitude = assume.or(
+                room == null ? null : room.altitude(),
+                "room.altitude",
+                "0 m",
+                Kind.LENGTH,
                 "sea level; thinner air makes every flame richer");
         double pressure = GasState.pressureAtAltitude(altitude.metres());
         double height = geometry.height() * MM;
@@ -75,8 +79,13 @@ final class FireCase {
 
     /** Open share of the flues that the design states. */
     double damperOpen() {
-        return assume.or(design.damper() == null ? null : design.damper().open(), "damper.open", "100 %", Kind.SHARE,
-                "flues fully open").share();
+        return assume.or(
+                        design.damper() == null ? null : design.damper().open(),
+                        "damper.open",
+                        "100 %",
+                        Kind.SHARE,
+                        "flues fully open")
+                .share();
     }
 
     /** Whether some burner with gas does not say where its flame burns. */
@@ -91,7 +100,13 @@ final class FireCase {
         if (room != null && room.outdoor() != null) {
             return room.outdoor().si();
         }
-        return assume.or(null, "room.temperature", "20 °C", Kind.TEMPERATURE, "temperature of the air that the kiln draws").si();
+        return assume.or(
+                        null,
+                        "room.temperature",
+                        "20 °C",
+                        Kind.TEMPERATURE,
+                        "temperature of the air that the kiln draws")
+                .si();
     }
 
     private Inlet withBurners(Inlet hole, List<BurnerGas> burners, double pressure) {
@@ -113,20 +128,26 @@ final class FireCase {
             fuel = g.fuel();
             stream = Math.max(stream, stream(b));
             if (b.flameAt() == null) {
-                assume.add("burners[" + design.burners().indexOf(b) + "].flameAt", "chamber",
+                assume.add(
+                        "burners[" + design.burners().indexOf(b) + "].flameAt",
+                        "chamber",
                         "middle value with cold air in the hole; the band draws all three places");
             }
         }
-        return hole.withGas(fuel, flow, thrust, thrust > 0 ? helped / thrust : 0).withStream(stream);
+        return hole.withGas(fuel, flow, thrust, thrust > 0 ? helped / thrust : 0)
+                .withStream(stream);
     }
 
     private double thrust(BurnerGas g, double pressure) {
         Burner b = g.burner();
-        Quantity gauge = b.pressure() != null ? b.pressure() : design.supply() == null ? null : design.supply().pressure();
+        Quantity gauge = b.pressure() != null
+                ? b.pressure()
+                : design.supply() == null ? null : design.supply().pressure();
         if (b.heatNet() != null || b.heatGross() != null || b.jet() == null || gauge == null) {
             return 0;
         }
-        return new Jet(g.fuel().molarMass(), g.fuel().isentropicExponent(), GAS_K, pressure).momentum(g.kgPerS(), gauge.si());
+        return new Jet(g.fuel().molarMass(), g.fuel().isentropicExponent(), GAS_K, pressure)
+                .momentum(g.kgPerS(), gauge.si());
     }
 
     private double momentumShare(Burner b, boolean jet, String field) {
@@ -140,21 +161,30 @@ final class FireCase {
     }
 
     private static double stream(Burner b) {
-        return b.flameAt() == FlameAt.HOLE ? Spread.STREAM_IN_HOLE : b.flameAt() == FlameAt.BELOW ? Spread.STREAM_BELOW : 0;
+        return b.flameAt() == FlameAt.HOLE
+                ? Spread.STREAM_IN_HOLE
+                : b.flameAt() == FlameAt.BELOW ? Spread.STREAM_BELOW : 0;
     }
 
     /** Leak area: 0.5 cm² a spyhole at its height, at most half of it; the rest is the lid joint. */
     private DraftCase leaks(DraftCase k) {
-        double area = assume.or(design.kiln().leakArea(), "kiln.leakArea", "5 cm2", Kind.AREA,
-                "lid joint and plugged spyholes of a sound kiln; own judgement").si();
+        double area = assume.or(
+                        design.kiln().leakArea(),
+                        "kiln.leakArea",
+                        "5 cm2",
+                        Kind.AREA,
+                        "lid joint and plugged spyholes of a sound kiln; own judgement")
+                .si();
         List<Double> heights = new ArrayList<>();
         if (design.kiln().fittings() != null) {
-            design.kiln().fittings().stream().filter(f -> f.kind() == FittingKind.SPYHOLE && f.on() == On.WALL && f.at() != null)
+            design.kiln().fittings().stream()
+                    .filter(f -> f.kind() == FittingKind.SPYHOLE && f.on() == On.WALL && f.at() != null)
                     .forEach(f -> heights.add(f.at().yMm() * MM));
         }
         double wall = geometry.thickness(On.WALL) * MM;
         double each = heights.isEmpty() ? 0 : Math.min(PEEPHOLE_M2, area / 2 / heights.size());
-        List<LeakHole> holes = heights.stream().map(z -> LeakHole.ofArea(z, each, wall)).toList();
+        List<LeakHole> holes =
+                heights.stream().map(z -> LeakHole.ofArea(z, each, wall)).toList();
         double joint = perimeter(geometry.inner()) * MM;
         double width = (area - each * heights.size()) / joint;
         return k.withLeaks(List.of(new Crack(k.chamberHeight(), width, joint, wall)), holes);

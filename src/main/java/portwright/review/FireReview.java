@@ -41,8 +41,14 @@ public final class FireReview {
     private FireUncertainty uncertainty;
     private List<FireSetting> settings;
 
-    private FireReview(Design design, KilnGeometry geometry, Known<DraftCase> kiln, Known<List<AskedState>> asked, double damperOpen,
-            Spread spread, int draws) {
+    private FireReview(
+            Design design,
+            KilnGeometry geometry,
+            Known<DraftCase> kiln,
+            Known<List<AskedState>> asked,
+            double damperOpen,
+            Spread spread,
+            int draws) {
         this.design = design;
         this.geometry = geometry;
         this.kiln = kiln;
@@ -61,10 +67,19 @@ public final class FireReview {
     public static FireReview of(Design design, KilnGeometry geometry, SupplyReview supply, Assumptions assume) {
         FireCase c = new FireCase(design, geometry, assume);
         Known<DraftCase> kiln = c.build(supply.burners());
-        Known<List<AskedState>> asked = supply.steps().known() ? Known.of(AskedState.of(supply.steps().value()))
+        Known<List<AskedState>> asked = supply.steps().known()
+                ? Known.of(AskedState.of(supply.steps().value()))
                 : Known.lacks(supply.steps().needs());
-        boolean gauge = design.burners() != null && !design.burners().isEmpty() && design.burners().stream().allMatch(b -> b.pressure() != null);
-        return new FireReview(design, geometry, kiln, asked, c.damperOpen(), Spread.usual(gauge, c.flamePlaceUnknown()),
+        boolean gauge = design.burners() != null
+                && !design.burners().isEmpty()
+                && design.burners().stream().allMatch(b -> b.pressure() != null);
+        return new FireReview(
+                design,
+                geometry,
+                kiln,
+                asked,
+                c.damperOpen(),
+                Spread.usual(gauge, c.flamePlaceUnknown()),
                 FireUncertainty.USUAL_DRAWS);
     }
 
@@ -90,12 +105,18 @@ public final class FireReview {
 
     /** Chamber temperature when gas opens, K; empty without gas steps. */
     public OptionalDouble gasOn() {
-        return asked.known() ? asked.value().stream().mapToDouble(AskedState::startK).findFirst() : OptionalDouble.empty();
+        return asked.known()
+                ? asked.value().stream().mapToDouble(AskedState::startK).findFirst()
+                : OptionalDouble.empty();
     }
 
     /** Highest chamber temperature with gas, K; empty without gas steps. */
     public OptionalDouble top() {
-        return asked.known() ? asked.value().stream().mapToDouble(a -> Math.max(a.startK(), a.endK())).max() : OptionalDouble.empty();
+        return asked.known()
+                ? asked.value().stream()
+                        .mapToDouble(a -> Math.max(a.startK(), a.endK()))
+                        .max()
+                : OptionalDouble.empty();
     }
 
     /** Fire at a chamber temperature, K, an open share and a share of the gas. */
@@ -159,8 +180,10 @@ public final class FireReview {
             if (gas() && asked.known()) {
                 DraftExchange draft = new DraftExchange(kiln.value());
                 for (AskedState a : asked.value()) {
-                    for (double k : a.startK() == a.endK() ? new double[] {a.endK()} : new double[] {a.startK(), a.endK()}) {
-                        double open = a.level() == null ? damperOpen : draft.damperFor(LevelSetting.middle(a.level()), k);
+                    for (double k :
+                            a.startK() == a.endK() ? new double[] {a.endK()} : new double[] {a.startK(), a.endK()}) {
+                        double open =
+                                a.level() == null ? damperOpen : draft.damperFor(LevelSetting.middle(a.level()), k);
                         out.add(new FireSetting(a.step(), a.level(), k, open));
                     }
                 }
@@ -182,16 +205,26 @@ public final class FireReview {
 
     /** Underside of the lowest shelf that lies over every floor inlet, m. */
     private OptionalDouble coveringShelf() {
-        return geometry.shelves().stream().filter(this::coversInlets).mapToDouble(s -> s.bottom() / 1000).min();
+        return geometry.shelves().stream()
+                .filter(this::coversInlets)
+                .mapToDouble(s -> s.bottom() / 1000)
+                .min();
     }
 
     private boolean coversInlets(ShelfPlate plate) {
-        if (plate.shelf().shape() != ShelfShape.ROUND || plate.shelf().diameter() == null || plate.shelf().at() == null) {
+        if (plate.shelf().shape() != ShelfShape.ROUND
+                || plate.shelf().diameter() == null
+                || plate.shelf().at() == null) {
             return false;
         }
         double r = plate.shelf().diameter().mm() / 2;
-        return geometry.holes().stream().filter(h -> h.port().role() == Role.INLET).allMatch(h -> h.face().on() == On.FLOOR
-                && Math.hypot(h.centre().x() - plate.shelf().at().xMm(), h.centre().y() - plate.shelf().at().yMm()) <= r);
+        return geometry.holes().stream()
+                .filter(h -> h.port().role() == Role.INLET)
+                .allMatch(h -> h.face().on() == On.FLOOR
+                        && Math.hypot(
+                                        h.centre().x() - plate.shelf().at().xMm(),
+                                        h.centre().y() - plate.shelf().at().yMm())
+                                <= r);
     }
 
     private DraftCase at(double kelvin, double open, double gasShare) {

@@ -13,6 +13,7 @@ import portwright.calc.combustion.AtmosphereLevel;
 public record FireSetting(int step, AtmosphereLevel level, double kelvin, double open) {
     /** Words for messages. */
     public String words() {
-        return (level == null ? "the stated damper" : level.id()) + " at " + Math.round(kelvin - 273.15) + " °C (step " + (step + 1) + ")";
+        return (level == null ? "the stated damper" : level.id()) + " at " + Math.round(kelvin - 273.15) + " °C (step "
+                + (step + 1) + ")";
     }
 }

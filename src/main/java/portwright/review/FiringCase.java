@@ -65,33 +65,65 @@ final class FiringCase {
         double width = geometry.shortWidth() * MM;
         double inside = geometry.planAreaM2();
         List<ShellPart> parts = List.of(
-                new ShellPart("walls", List.of(wall), geometry.wallAreaM2(), geometry.wallOuter().perimeter() * MM * outerHeight,
+                new ShellPart(
+                        "walls",
+                        List.of(wall),
+                        geometry.wallAreaM2(),
+                        geometry.wallOuter().perimeter() * MM * outerHeight,
                         OutsideFilm.of(Facing.SIDE, height, OutsideFilm.BRIGHT_JACKET)),
-                new ShellPart("floor", List.of(floor), inside, geometry.slab(On.FLOOR).area() * 1e-6, OutsideFilm.of(Facing.DOWN, width, OutsideFilm.BRIGHT_JACKET)),
-                new ShellPart("lid", List.of(lid), inside, geometry.slab(On.LID).area() * 1e-6, OutsideFilm.of(Facing.UP, width, OutsideFilm.BRIGHT_JACKET)));
-        double loss = design.kiln().lossFactor() == null ? KilnHeat.DEFAULT_LOSS_FACTOR : design.kiln().lossFactor();
+                new ShellPart(
+                        "floor",
+                        List.of(floor),
+                        inside,
+                        geometry.slab(On.FLOOR).area() * 1e-6,
+                        OutsideFilm.of(Facing.DOWN, width, OutsideFilm.BRIGHT_JACKET)),
+                new ShellPart(
+                        "lid",
+                        List.of(lid),
+                        inside,
+                        geometry.slab(On.LID).area() * 1e-6,
+                        OutsideFilm.of(Facing.UP, width, OutsideFilm.BRIGHT_JACKET)));
+        double loss = design.kiln().lossFactor() == null
+                ? KilnHeat.DEFAULT_LOSS_FACTOR
+                : design.kiln().lossFactor();
         if (design.kiln().lossFactor() == null) {
-            assume.add("kiln.lossFactor", Double.toString(loss), "grooves, joints, tails and lid gap; learnt from records");
+            assume.add(
+                    "kiln.lossFactor",
+                    Double.toString(loss),
+                    "grooves, joints, tails and lid gap; learnt from records");
         }
         double capacity = plan.load().si() * LoadMaterial.of("ware").heatCapacityJPerKgK()
                 + plan.shelvesMass().si() * LoadMaterial.of("cordierite").heatCapacityJPerKgK();
         List<OpenPort> ports = geometry.holes().stream().map(this::port).toList();
         double surface = geometry.wallAreaM2() + 2 * inside;
-        return Known.of(new KilnHeat(parts, loss, capacity, surface, new Elements(design.kiln().power().si(), rise(), 1), ports, roomKelvin()));
+        return Known.of(new KilnHeat(
+                parts,
+                loss,
+                capacity,
+                surface,
+                new Elements(design.kiln().power().si(), rise(), 1),
+                ports,
+                roomKelvin()));
     }
 
     private double rise() {
-        return design.kiln().elementRise() == null ? 0 : design.kiln().elementRise().share();
+        return design.kiln().elementRise() == null
+                ? 0
+                : design.kiln().elementRise().share();
     }
 
     private OpenPort port(Hole h) {
-        return new OpenPort(h.diameter() * MM, geometry.thickness(h.face().on()) * MM, h.port().role() == Role.FLUE);
+        return new OpenPort(
+                h.diameter() * MM,
+                geometry.thickness(h.face().on()) * MM,
+                h.port().role() == Role.FLUE);
     }
 
     private double roomKelvin() {
         var room = design.room();
         var given = room == null ? null : room.temperature() != null ? room.temperature() : room.outdoor();
-        return assume.or(given, "room.temperature", "20 °C", Kind.TEMPERATURE, "usual room air").si();
+        return assume.or(given, "room.temperature", "20 °C", Kind.TEMPERATURE, "usual room air")
+                .si();
     }
 
     private Layer layer(String brick, String field, double thicknessMm) {
@@ -105,7 +137,9 @@ final class FiringCase {
 
     /** The steps; lacks fields while one does not say what heats it. */
     Known<List<Step>> steps() {
-        if (design.firing() == null || design.firing().steps() == null || design.firing().steps().isEmpty()) {
+        if (design.firing() == null
+                || design.firing().steps() == null
+                || design.firing().steps().isEmpty()) {
             return Known.lacks(List.of("firing.steps"));
         }
         List<String> missing = new ArrayList<>();
@@ -125,13 +159,22 @@ final class FiringCase {
     private Step step(FiringStep s) {
         boolean gas = s.heat() == Heat.GAS || s.heat() == Heat.BOTH;
         boolean electric = s.heat() == Heat.ELECTRIC || s.heat() == Heat.BOTH;
-        Step.Goal goal = s.hold() != null ? new Step.Hold(s.hold().si())
-                : s.cone() != null ? new Step.ToCone(ConeWork.of(Cones.load().find(s.cone()).orElseThrow())) : new Step.To(s.to().si());
+        Step.Goal goal = s.hold() != null
+                ? new Step.Hold(s.hold().si())
+                : s.cone() != null
+                        ? new Step.ToCone(
+                                ConeWork.of(Cones.load().find(s.cone()).orElseThrow()))
+                        : new Step.To(s.to().si());
         double rate = s.rate() == null ? Step.FULL : s.rate().si();
-        double share = s.elementShare() == null ? Step.CONTROLLER : s.elementShare().share();
-        double open = design.damper() == null || design.damper().open() == null ? 1 : design.damper().open().share();
+        double share =
+                s.elementShare() == null ? Step.CONTROLLER : s.elementShare().share();
+        double open = design.damper() == null || design.damper().open() == null
+                ? 1
+                : design.damper().open().share();
         Step.DamperSetting damper = gas && s.atmosphere() != null
-                ? new Step.ForLambda(LevelSetting.middle(portwright.calc.combustion.AtmosphereLevel.named(s.atmosphere().id()))) : new Step.Share(open);
+                ? new Step.ForLambda(LevelSetting.middle(portwright.calc.combustion.AtmosphereLevel.named(
+                        s.atmosphere().id())))
+                : new Step.Share(open);
         return new Step(goal, rate, electric, gas, share, s.ports() == PortsState.OPEN, damper);
     }
 }

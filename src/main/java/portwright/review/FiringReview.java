@@ -57,7 +57,9 @@ public final class FiringReview {
     public synchronized Known<Forecast> forecast() {
         if (forecast == null) {
             List<String> needs = needs();
-            forecast = needs.isEmpty() ? Known.of(Forecast.of(kiln.value(), gas(), steps.value(), watched(), Numerics.STANDARD)) : Known.lacks(needs);
+            forecast = needs.isEmpty()
+                    ? Known.of(Forecast.of(kiln.value(), gas(), steps.value(), watched(), Numerics.STANDARD))
+                    : Known.lacks(needs);
         }
         return forecast;
     }
@@ -66,8 +68,14 @@ public final class FiringReview {
     public synchronized Known<FiringRun> allElectric() {
         if (allElectric == null) {
             List<String> needs = needs();
-            allElectric = needs.isEmpty() ? Known.of(Simulation.run(kiln.value(), GasExchange.NONE, steps.value().stream().map(FiringReview::electric).toList(), watched(),
-                    Numerics.STANDARD)) : Known.lacks(needs);
+            allElectric = needs.isEmpty()
+                    ? Known.of(Simulation.run(
+                            kiln.value(),
+                            GasExchange.NONE,
+                            steps.value().stream().map(FiringReview::electric).toList(),
+                            watched(),
+                            Numerics.STANDARD))
+                    : Known.lacks(needs);
         }
         return allElectric;
     }
@@ -92,7 +100,9 @@ public final class FiringReview {
 
     private static List<ConeWork> watched() {
         Cones cones = Cones.load();
-        return WATCHED.stream().map(c -> ConeWork.of(cones.find(c).orElseThrow())).toList();
+        return WATCHED.stream()
+                .map(c -> ConeWork.of(cones.find(c).orElseThrow()))
+                .toList();
     }
 
     /** One row a step that was begun, for text, card and window; empty while the forecast lacks fields. */
@@ -119,7 +129,9 @@ public final class FiringReview {
 
     /** Currency of the prices; null without prices. */
     public String currency() {
-        return design.firing() == null || design.firing().prices() == null ? null : design.firing().prices().currency();
+        return design.firing() == null || design.firing().prices() == null
+                ? null
+                : design.firing().prices().currency();
     }
 
     /** Steps with gas, elements on and a reducing level, with the hottest chamber each reaches, K; empty while the steps are not known. */
@@ -130,8 +142,11 @@ public final class FiringReview {
         List<HotReduction> out = new ArrayList<>();
         for (int i = 0; i < design.firing().steps().size(); i++) {
             var s = design.firing().steps().get(i);
-            boolean on = s.heat() == Heat.BOTH && (s.elementShare() == null || s.elementShare().share() > 0);
-            if (on && (s.atmosphere() == null || AtmosphereLevel.named(s.atmosphere().id()).lambdaHigh() <= 1)) {
+            boolean on = s.heat() == Heat.BOTH
+                    && (s.elementShare() == null || s.elementShare().share() > 0);
+            if (on
+                    && (s.atmosphere() == null
+                            || AtmosphereLevel.named(s.atmosphere().id()).lambdaHigh() <= 1)) {
                 out.add(new HotReduction(i, endK(i)));
             }
         }

@@ -16,13 +16,19 @@ final class FluePlate {
     private FluePlate() {}
 
     static DamperPlate of(Design design, KilnGeometry geometry) {
-        List<Hole> flues = geometry.holes().stream().filter(h -> h.port().role() == Role.FLUE).toList();
+        List<Hole> flues = geometry.holes().stream()
+                .filter(h -> h.port().role() == Role.FLUE)
+                .toList();
         if (flues.isEmpty()) {
             return null;
         }
-        boolean shared = design.damper() != null && design.damper().plate() != null && Boolean.TRUE.equals(design.damper().plate().shared());
+        boolean shared = design.damper() != null
+                && design.damper().plate() != null
+                && Boolean.TRUE.equals(design.damper().plate().shared());
         if (!shared || flues.size() == 1) {
-            return new DamperPlate(flues.stream().map(h -> new DamperPlate.Hole(h.diameter() / 1000, 0)).toList());
+            return new DamperPlate(flues.stream()
+                    .map(h -> new DamperPlate.Hole(h.diameter() / 1000, 0))
+                    .toList());
         }
         double dx = 1;
         double dy = 0;

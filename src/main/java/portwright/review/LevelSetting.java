@@ -17,8 +17,16 @@ import portwright.calc.draft.DraftExchange;
  * @param travelHighMm at the lean end, mm
  * @param mmPerHundredth plate travel of 0.01 of lambda at the middle, mm
  */
-public record LevelSetting(AtmosphereLevel level, double openLow, double openMid, double openHigh, double lambdaOpen, boolean reachable,
-        double travelLowMm, double travelHighMm, double mmPerHundredth) {
+public record LevelSetting(
+        AtmosphereLevel level,
+        double openLow,
+        double openMid,
+        double openHigh,
+        double lambdaOpen,
+        boolean reachable,
+        double travelLowMm,
+        double travelHighMm,
+        double mmPerHundredth) {
     private static final double HUNDREDTH = 0.01;
 
     /** Middle of a level's band of lambda. */
@@ -39,8 +47,11 @@ public record LevelSetting(AtmosphereLevel level, double openLow, double openMid
         double travelLow = plate == null ? 0 : plate.travelFor(low) * 1000;
         double travelHigh = plate == null ? 0 : plate.travelFor(high) * 1000;
         double half = HUNDREDTH / 2;
-        double per = plate == null ? 0
-                : (plate.travelFor(draft.damperFor(mid + half, kelvin)) - plate.travelFor(draft.damperFor(mid - half, kelvin))) * 1000;
+        double per = plate == null
+                ? 0
+                : (plate.travelFor(draft.damperFor(mid + half, kelvin))
+                                - plate.travelFor(draft.damperFor(mid - half, kelvin)))
+                        * 1000;
         return new LevelSetting(level, low, at, high, open, open >= mid, travelLow, travelHigh, per);
     }
 

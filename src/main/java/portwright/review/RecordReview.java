@@ -26,7 +26,8 @@ import portwright.units.Quantity;
  * @param ledger over all of them
  * @param views every log beside the forecast, for charts
  */
-public record RecordReview(Review review, List<FiringLog> logs, List<RecordResult> results, Ledger ledger, List<List<RecordView>> views) {
+public record RecordReview(
+        Review review, List<FiringLog> logs, List<RecordResult> results, Ledger ledger, List<List<RecordView>> views) {
 
     /** What the draft assumes for a kiln whose leak area is not stated, m². */
     private static final double ASSUMED_LEAK_M2 = 5e-4;
@@ -37,9 +38,16 @@ public record RecordReview(Review review, List<FiringLog> logs, List<RecordResul
         if (!firing.forecast().known()) {
             return Known.lacks(firing.forecast().needs());
         }
-        List<RecordResult> results = logs.stream().map(l -> RecordResult.of(caseOf(review, l))).toList();
-        return Known.of(new RecordReview(review, logs, results, Ledger.of(results, cylinderKg(review.design())),
-                logs.stream().map(l -> RecordView.of(l, firing.forecast().value())).toList()));
+        List<RecordResult> results =
+                logs.stream().map(l -> RecordResult.of(caseOf(review, l))).toList();
+        return Known.of(new RecordReview(
+                review,
+                logs,
+                results,
+                Ledger.of(results, cylinderKg(review.design())),
+                logs.stream()
+                        .map(l -> RecordView.of(l, firing.forecast().value()))
+                        .toList()));
     }
 
     /** A log as input of the calculation. The forecast must be known. */
@@ -51,21 +59,47 @@ public record RecordReview(Review review, List<FiringLog> logs, List<RecordResul
         for (StepResult r : f.nominal().steps()) {
             damper[r.index()] = r.damperShare();
         }
-        return new RecordCase(log, firing.kiln().value(), firing.gas(), firing.steps().value(), damper, designGasPa(review.design()));
+        return new RecordCase(
+                log, firing.kiln().value(), firing.gas(), firing.steps().value(), damper, designGasPa(review.design()));
     }
 
     /** Loss factor and leak area from one log. */
     public static Fit fit(Review review, FiringLog log) {
         Quantity leak = review.design().kiln().leakArea();
-        return Fit.of(caseOf(review, log), leak == null ? ASSUMED_LEAK_M2 : leak.si(), m2 -> draft(review.design(), m2));
+        return Fit.of(
+                caseOf(review, log), leak == null ? ASSUMED_LEAK_M2 : leak.si(), m2 -> draft(review.design(), m2));
     }
 
     /** The draft of a design with another leak area, m². */
     static GasExchange draft(Design design, double leakM2) {
         Kiln k = design.kiln();
-        Kiln other = new Kiln(k.plan(), k.height(), k.wall(), k.floor(), k.lid(), new Quantity(leakM2 * 1e4 + " cm2", Kind.AREA, leakM2), k.elements(), k.fittings(), k.standHeight(), k.power(), k.lossFactor(), k.elementRise());
-        Design changed = new Design(design.title(), design.notes(), design.units(), other, design.shelves(), design.ports(), design.drilling(), design.burners(), design.damper(), design.supply(), design.room(),
-                design.firing(), design.limits());
+        Kiln other = new Kiln(
+                k.plan(),
+                k.height(),
+                k.wall(),
+                k.floor(),
+                k.lid(),
+                new Quantity(leakM2 * 1e4 + " cm2", Kind.AREA, leakM2),
+                k.elements(),
+                k.fittings(),
+                k.standHeight(),
+                k.power(),
+                k.lossFactor(),
+                k.elementRise());
+        Design changed = new Design(
+                design.title(),
+                design.notes(),
+                design.units(),
+                other,
+                design.shelves(),
+                design.ports(),
+                design.drilling(),
+                design.burners(),
+                design.damper(),
+                design.supply(),
+                design.room(),
+                design.firing(),
+                design.limits());
         Known<DraftCase> draft = FireReview.draft(changed, KilnGeometry.of(changed), new Assumptions());
         return draft.known() ? new DraftGas(draft.value()) : GasExchange.NONE;
     }
@@ -75,7 +109,9 @@ public record RecordReview(Review review, List<FiringLog> logs, List<RecordResul
         List<Double> all = new ArrayList<>();
         if (d.burners() != null) {
             for (Burner b : d.burners()) {
-                Quantity p = b.pressure() != null ? b.pressure() : d.supply() == null ? null : d.supply().pressure();
+                Quantity p = b.pressure() != null
+                        ? b.pressure()
+                        : d.supply() == null ? null : d.supply().pressure();
                 all.add(p == null ? Double.NaN : p.si());
             }
         }
@@ -87,6 +123,8 @@ public record RecordReview(Review review, List<FiringLog> logs, List<RecordResul
         if (c == null || c.capacity() == null || c.fill() == null) {
             return Double.NaN;
         }
-        return c.capacity().si() * c.fill().share() * (d.supply().count() == null ? 1 : d.supply().count());
+        return c.capacity().si()
+                * c.fill().share()
+                * (d.supply().count() == null ? 1 : d.supply().count());
     }
 }

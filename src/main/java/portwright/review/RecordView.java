@@ -26,16 +26,24 @@ public record RecordView(double hours, Double measuredC, Double forecastC, Doubl
     static List<RecordView> of(FiringLog log, Forecast f) {
         List<LogRow> rows = log.readings();
         double first = rows.get(0).timeS();
-        double shift = rows.get(0).kelvin() > f.nominal().samples().get(0).chamberK() + WARM_K ? f.nominal().timeAtK(rows.get(0).kelvin()) : 0;
+        double shift = rows.get(0).kelvin() > f.nominal().samples().get(0).chamberK() + WARM_K
+                ? f.nominal().timeAtK(rows.get(0).kelvin())
+                : 0;
         shift = Double.isNaN(shift) ? 0 : shift;
-        double end = Math.max(rows.get(rows.size() - 1).timeS() - first, f.nominal().endS() - shift);
+        double end =
+                Math.max(rows.get(rows.size() - 1).timeS() - first, f.nominal().endS() - shift);
         List<RecordView> out = new ArrayList<>();
         int i = 0;
         for (double t = 0; t <= end + 1e-6; t += EVERY_S) {
             while (i + 1 < rows.size() && rows.get(i + 1).timeS() - first <= t) {
                 i++;
             }
-            out.add(new RecordView(t / 3600, measured(rows, i, first + t), at(f.nominal(), t + shift), at(f.slow(), t + shift), at(f.quick(), t + shift)));
+            out.add(new RecordView(
+                    t / 3600,
+                    measured(rows, i, first + t),
+                    at(f.nominal(), t + shift),
+                    at(f.slow(), t + shift),
+                    at(f.quick(), t + shift)));
         }
         return out;
     }

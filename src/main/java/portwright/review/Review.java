@@ -14,7 +14,13 @@ import portwright.model.Role;
  * @param geometry shapes of the kiln
  * @param assumed values that the design does not give
  */
-public record Review(Design design, KilnGeometry geometry, FireReview fire, SupplyReview supply, RoomReview room, FiringReview firing,
+public record Review(
+        Design design,
+        KilnGeometry geometry,
+        FireReview fire,
+        SupplyReview supply,
+        RoomReview room,
+        FiringReview firing,
         List<Assumed> assumed) {
     /** Runs every calculation. */
     public static Review of(Design design) {
@@ -42,16 +48,34 @@ public record Review(Design design, KilnGeometry geometry, FireReview fire, Supp
         Double netKw = supply == null || supply.netW() == null ? null : supply.netW() / 1000;
         Double kgPerH = supply == null || supply.kgPerS() == null ? null : supply.kgPerS() * 3600;
         Double perLitre = netKw == null ? null : netKw * 1000 / litres;
-        SupplyRun run = supply == null || !supply.run().known() ? null : supply.run().value().orElse(null);
+        SupplyRun run = supply == null || !supply.run().known()
+                ? null
+                : supply.run().value().orElse(null);
         RoomReview.Air air = room == null ? null : room.air().value();
         boolean indoors = room != null && Boolean.TRUE.equals(room.indoors());
         RoomReview.Co co = indoors ? room.co().value() : null;
-        Double oxygen = indoors && room.oxygenShare().known() ? room.oxygenShare().value() * 100 : null;
+        Double oxygen =
+                indoors && room.oxygenShare().known() ? room.oxygenShare().value() * 100 : null;
         RoomReview.Unlit unlit = room == null ? null : room.unlit().value();
-        return new Figures(inlet, flue, ratio, weakest(On.FLOOR), weakest(On.LID), litres, netKw, kgPerH, perLitre, run == null ? null : run.hoursAtPeak(),
-                co == null ? null : co.flowForEightHoursM3PerS() * 3600, air == null ? null : air.calmM3PerS() * 3600,
-                co == null ? null : co.calm().peakPpm(), co == null ? null : co.calm().average8hPpm(), oxygen,
-                run == null ? null : run.capacityKgPerS() * 3600, unlit == null ? null : unlit.seconds(), unlit == null ? null : unlit.limitKg() * 1000);
+        return new Figures(
+                inlet,
+                flue,
+                ratio,
+                weakest(On.FLOOR),
+                weakest(On.LID),
+                litres,
+                netKw,
+                kgPerH,
+                perLitre,
+                run == null ? null : run.hoursAtPeak(),
+                co == null ? null : co.flowForEightHoursM3PerS() * 3600,
+                air == null ? null : air.calmM3PerS() * 3600,
+                co == null ? null : co.calm().peakPpm(),
+                co == null ? null : co.calm().average8hPpm(),
+                oxygen,
+                run == null ? null : run.capacityKgPerS() * 3600,
+                unlit == null ? null : unlit.seconds(),
+                unlit == null ? null : unlit.limitKg() * 1000);
     }
 
     private Double weakest(On on) {
@@ -60,7 +84,12 @@ public record Review(Design design, KilnGeometry geometry, FireReview fire, Supp
     }
 
     private Double area(Role role) {
-        return design.ports() == null ? null : design.ports().stream().filter(p -> p.role() == role)
-                .mapToDouble(p -> Math.PI / 4 * p.diameter().mm() * p.diameter().mm()).sum();
+        return design.ports() == null
+                ? null
+                : design.ports().stream()
+                        .filter(p -> p.role() == role)
+                        .mapToDouble(p ->
+                                Math.PI / 4 * p.diameter().mm() * p.diameter().mm())
+                        .sum();
     }
 }

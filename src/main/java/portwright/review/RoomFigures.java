@@ -44,7 +44,9 @@ final class RoomFigures {
     RoomFigures(Design design, KilnGeometry geometry, SupplyReview supply, FireReview fire, Assumptions assume) {
         this.design = design;
         this.room = design.room() == null
-                ? new Room(null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null) : design.room();
+                ? new Room(
+                        null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null)
+                : design.room();
         this.geometry = geometry;
         this.supply = supply;
         this.fire = fire;
@@ -59,7 +61,8 @@ final class RoomFigures {
         Known<RoomReview.Air> air = air();
         Known<RoomReview.HoodFigures> hood = hood();
         Known<RoomReview.Co> co = co(air, hood, family);
-        return new RoomReview(room.place(), family, air, hood, co, oxygen(air, co), heat(air, co), openings(air), ceiling(), unlit());
+        return new RoomReview(
+                room.place(), family, air, hood, co, oxygen(air, co), heat(air, co), openings(air), ceiling(), unlit());
     }
 
     private Known<RoomReview.Air> air() {
@@ -86,10 +89,14 @@ final class RoomFigures {
                 levelled.add(new Openings.Opening(clear, o.level().metres()));
             }
         }
-        double stack = room.temperature() == null || room.outdoor() == null ? 0
-                : Openings.stackM3PerS(levelled, room.temperature().si(), room.outdoor().si());
-        double wind = room.wind() == null ? 0 : Openings.windM3PerS(all, room.wind().si());
-        double fan = si(room.ventilator()) + (room.hood() == null ? 0 : si(room.hood().flow()));
+        double stack = room.temperature() == null || room.outdoor() == null
+                ? 0
+                : Openings.stackM3PerS(
+                        levelled, room.temperature().si(), room.outdoor().si());
+        double wind =
+                room.wind() == null ? 0 : Openings.windM3PerS(all, room.wind().si());
+        double fan = si(room.ventilator())
+                + (room.hood() == null ? 0 : si(room.hood().flow()));
         double leak = SafetyNumber.value("tight-room-ach") * room.volume().si() / 3600;
         double area = all.stream().mapToDouble(Openings.Opening::freeAreaM2).sum();
         return Known.of(new RoomReview.Air(room.volume().si(), area, all.size(), stack, wind, fan, leak));
@@ -99,19 +106,27 @@ final class RoomFigures {
         if (o.free() != null) {
             return o.free().share();
         }
-        assume.add("room.openings[" + index + "].free", "25 %", "clear share of a louvre of unknown kind; write 100 % for a bare opening");
+        assume.add(
+                "room.openings[" + index + "].free",
+                "25 %",
+                "clear share of a louvre of unknown kind; write 100 % for a bare opening");
         return SafetyNumber.value("opening-free-unknown");
     }
 
     private Known<RoomReview.HoodFigures> hood() {
-        if (room.hood() == null || room.hood().flow() == null || room.hood().diameter() == null || room.hood().height() == null) {
+        if (room.hood() == null
+                || room.hood().flow() == null
+                || room.hood().diameter() == null
+                || room.hood().height() == null) {
             return Known.lacks(List.of("room.hood"));
         }
         double lid = Math.sqrt(4 / Math.PI * geometry.slab(On.LID).area() * 1e-6);
         double height = room.hood().height().metres();
         double rise = SafetyNumber.value("lid-temperature") + 273.15 - roomK();
         double flow = room.hood().flow().si();
-        double needed = height <= SafetyNumber.value("low-hood-height") ? Hood.lowCanopy(lid, rise) : Hood.highCanopy(lid, rise, height).flowM3PerS();
+        double needed = height <= SafetyNumber.value("low-hood-height")
+                ? Hood.lowCanopy(lid, rise)
+                : Hood.highCanopy(lid, rise, height).flowM3PerS();
         double wide = lid + 2 * SafetyNumber.value("hood-overhang") * height;
         double diameter = room.hood().diameter().metres();
         double covers = Math.min(1, diameter * diameter / (wide * wide));
@@ -148,14 +163,26 @@ final class RoomFigures {
         ExposureLimit eight = ExposureLimit.lowest("CO", "twa8h", family).orElseThrow();
         double release = most * Dilution.MOLAR_VOLUME_20C * stays;
         double worstLambda = worst < 0 ? 1 : lambda(supply.steps().value().get(worst));
-        return Known.of(new RoomReview.Co(worst, worstLambda, most, stays, led, burnt, calm, stated, ceiling, eight,
-                ExposureLimit.lowest("CO", "stel15m", family).orElse(null), Dilution.flowForLevel(release, ceiling.value() * 1e-6, mixing),
+        return Known.of(new RoomReview.Co(
+                worst,
+                worstLambda,
+                most,
+                stays,
+                led,
+                burnt,
+                calm,
+                stated,
+                ceiling,
+                eight,
+                ExposureLimit.lowest("CO", "stel15m", family).orElse(null),
+                Dilution.flowForLevel(release, ceiling.value() * 1e-6, mixing),
                 Dilution.flowForLevel(release, eight.value() * 1e-6, mixing)));
     }
 
     /** Share led outdoors: as given, or what the hood catches if that is more. */
     private double led(Known<RoomReview.HoodFigures> hood) {
-        double given = share(room.ledOutdoors(), "room.ledOutdoors", "flue gas stays in the room unless something leads it out");
+        double given = share(
+                room.ledOutdoors(), "room.ledOutdoors", "flue gas stays in the room unless something leads it out");
         return hood.known() ? Math.max(given, hood.value().capturedShare()) : given;
     }
 
@@ -173,11 +200,16 @@ final class RoomFigures {
      */
     private double lambda(StepTime s) {
         if (s.atmosphere() == null) {
-            assume.add("firing.steps[" + s.index() + "].atmosphere", "lambda 0.60", "without a level the richest burn counts for CO");
+            assume.add(
+                    "firing.steps[" + s.index() + "].atmosphere",
+                    "lambda 0.60",
+                    "without a level the richest burn counts for CO");
         }
-        double asked = s.atmosphere() == null ? RICHEST
-                : s.atmosphere() == Atmosphere.OXIDIZING ? AtmosphereLevel.NEUTRAL.lambdaLow()
-                : AtmosphereLevel.named(s.atmosphere().id()).lambdaLow();
+        double asked = s.atmosphere() == null
+                ? RICHEST
+                : s.atmosphere() == Atmosphere.OXIDIZING
+                        ? AtmosphereLevel.NEUTRAL.lambdaLow()
+                        : AtmosphereLevel.named(s.atmosphere().id()).lambdaLow();
         return Math.max(Products.LAMBDA_VALID, Math.min(Math.max(RICHEST, asked), leanestPossible(s)));
     }
 
@@ -190,17 +222,27 @@ final class RoomFigures {
 
     private double made(double lambda) {
         return supply.burners().value().stream()
-                .mapToDouble(b -> b.molPerS() * Products.of(b.fuel(), Air.ROOM, lambda, HOTTEST_FLUE_K, STANDARD_PA).co()).sum();
+                .mapToDouble(b -> b.molPerS()
+                        * Products.of(b.fuel(), Air.ROOM, lambda, HOTTEST_FLUE_K, STANDARD_PA)
+                                .co())
+                .sum();
     }
 
     private Known<Double> oxygen(Known<RoomReview.Air> air, Known<RoomReview.Co> co) {
         if (!co.known()) {
             return Known.lacks(co.needs());
         }
-        double used = supply.burners().value().stream().mapToDouble(b -> b.molPerS() * b.fuel().stoichOxygen()).sum() * (1 - co.value().ledShare());
-        double time = supply.steps().value().stream().filter(StepTime::gas).mapToDouble(StepTime::seconds).sum();
+        double used = supply.burners().value().stream()
+                        .mapToDouble(b -> b.molPerS() * b.fuel().stoichOxygen())
+                        .sum()
+                * (1 - co.value().ledShare());
+        double time = supply.steps().value().stream()
+                .filter(StepTime::gas)
+                .mapToDouble(StepTime::seconds)
+                .sum();
         RoomReview.Air a = air.value();
-        return Known.of(RoomAir.oxygenAfter(used, a.calmM3PerS() / SafetyNumber.value("mixing-factor"), a.volumeM3(), time));
+        return Known.of(
+                RoomAir.oxygenAfter(used, a.calmM3PerS() / SafetyNumber.value("mixing-factor"), a.volumeM3(), time));
     }
 
     private Known<RoomReview.Heat> heat(Known<RoomReview.Air> air, Known<RoomReview.Co> co) {
@@ -215,7 +257,8 @@ final class RoomFigures {
     }
 
     private void powerNeed(List<String> needs) {
-        boolean electric = !supply.steps().known() || supply.steps().value().stream().anyMatch(StepTime::electric);
+        boolean electric =
+                !supply.steps().known() || supply.steps().value().stream().anyMatch(StepTime::electric);
         if (electric && (design.kiln() == null || design.kiln().power() == null)) {
             needs.add("kiln.power");
         }
@@ -245,15 +288,25 @@ final class RoomFigures {
         areas.sort((p, q) -> Double.compare(q, p));
         double first = areas.isEmpty() ? 0 : areas.get(0);
         double second = areas.size() < 2 ? 0 : areas.get(1);
-        double mixed = CombustionAir.mixedOpeningM2(CombustionAir.Method.TWO_DIRECT, w, air.value().volumeM3(), volume);
-        String method = air.value().volumeM3() >= volume ? "standard indoor volume"
-                : second >= two ? "two openings to outdoors"
-                : first >= one ? "one opening to outdoors"
-                : second >= mixed ? "room volume and two openings together" : null;
-        return Known.of(new RoomReview.AirOpenings(w, volume,
-                CombustionAir.infiltrationVolumeM3(w, SafetyNumber.value("tight-room-ach"), false), two,
-                CombustionAir.openingM2(CombustionAir.Method.TWO_HORIZONTAL, w), one,
-                CombustionAir.openingM2(CombustionAir.Method.TWO_ROOM, w), method, method != null ? 0 : Math.max(0, mixed - second)));
+        double mixed = CombustionAir.mixedOpeningM2(
+                CombustionAir.Method.TWO_DIRECT, w, air.value().volumeM3(), volume);
+        String method = air.value().volumeM3() >= volume
+                ? "standard indoor volume"
+                : second >= two
+                        ? "two openings to outdoors"
+                        : first >= one
+                                ? "one opening to outdoors"
+                                : second >= mixed ? "room volume and two openings together" : null;
+        return Known.of(new RoomReview.AirOpenings(
+                w,
+                volume,
+                CombustionAir.infiltrationVolumeM3(w, SafetyNumber.value("tight-room-ach"), false),
+                two,
+                CombustionAir.openingM2(CombustionAir.Method.TWO_HORIZONTAL, w),
+                one,
+                CombustionAir.openingM2(CombustionAir.Method.TWO_ROOM, w),
+                method,
+                method != null ? 0 : Math.max(0, mixed - second)));
     }
 
     private Known<RoomReview.CeilingFigures> ceiling() {
@@ -274,7 +327,8 @@ final class RoomFigures {
         double w = supply.netW() + power();
         double limit = SafetyNumber.value("combustible-surface") + 273.15;
         double at = Plume.ceilingK(w, height, roomK(), HOTTEST_FLUE_K);
-        return Known.of(new RoomReview.CeilingFigures(w, height, at, roomK(), roomK() < limit ? Plume.heightForK(w, limit, roomK()) : height));
+        return Known.of(new RoomReview.CeilingFigures(
+                w, height, at, roomK(), roomK() < limit ? Plume.heightForK(w, limit, roomK()) : height));
     }
 
     private Known<RoomReview.Unlit> unlit() {
@@ -298,7 +352,9 @@ final class RoomFigures {
     }
 
     private double roomK() {
-        return room.temperature() != null ? room.temperature().si() : room.outdoor() != null ? room.outdoor().si() : USUAL_ROOM_K;
+        return room.temperature() != null
+                ? room.temperature().si()
+                : room.outdoor() != null ? room.outdoor().si() : USUAL_ROOM_K;
     }
 
     private static double si(Quantity q) {

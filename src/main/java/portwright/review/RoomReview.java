@@ -22,8 +22,17 @@ import portwright.model.RoomPlace;
  * @param ceiling plume above the flues
  * @param unlit gas that does not burn in the chamber
  */
-public record RoomReview(RoomPlace place, LimitFamily family, Known<Air> air, Known<HoodFigures> hood, Known<Co> co,
-        Known<Double> oxygenShare, Known<Heat> heat, Known<AirOpenings> openings, Known<CeilingFigures> ceiling, Known<Unlit> unlit) {
+public record RoomReview(
+        RoomPlace place,
+        LimitFamily family,
+        Known<Air> air,
+        Known<HoodFigures> hood,
+        Known<Co> co,
+        Known<Double> oxygenShare,
+        Known<Heat> heat,
+        Known<AirOpenings> openings,
+        Known<CeilingFigures> ceiling,
+        Known<Unlit> unlit) {
 
     /**
      * Fresh air, m³/s.
@@ -36,7 +45,13 @@ public record RoomReview(RoomPlace place, LimitFamily family, Known<Air> air, Kn
      * @param fanM3PerS by ventilator and hood
      * @param leakM3PerS through the cracks of a closed room
      */
-    public record Air(double volumeM3, double freeAreaM2, int openings, double stackM3PerS, double windM3PerS, double fanM3PerS,
+    public record Air(
+            double volumeM3,
+            double freeAreaM2,
+            int openings,
+            double stackM3PerS,
+            double windM3PerS,
+            double fanM3PerS,
             double leakM3PerS) {
         /** Without any wind: the greatest of stack, fan and cracks. */
         public double calmM3PerS() {
@@ -58,7 +73,8 @@ public record RoomReview(RoomPlace place, LimitFamily family, Known<Air> air, Kn
      * @param diameterM it has
      * @param capturedShare share of the flue gas it is counted to catch, at most 0.9
      */
-    public record HoodFigures(double flowM3PerS, double neededM3PerS, double neededDiameterM, double diameterM, double capturedShare) {}
+    public record HoodFigures(
+            double flowM3PerS, double neededM3PerS, double neededDiameterM, double diameterM, double capturedShare) {}
 
     /**
      * Carbon monoxide.
@@ -77,9 +93,20 @@ public record RoomReview(RoomPlace place, LimitFamily family, Known<Air> air, Kn
      * @param flowForCeilingM3PerS fresh air that keeps the steady level under the ceiling
      * @param flowForEightHoursM3PerS fresh air that keeps the steady level under the 8 h limit
      */
-    public record Co(int worstStep, double worstLambda, double madeMolPerS, double shareInRoom, double ledShare, double burntShare,
-            RoomCo calm, RoomCo stated, ExposureLimit ceiling, ExposureLimit eightHours, ExposureLimit quarterHour,
-            double flowForCeilingM3PerS, double flowForEightHoursM3PerS) {}
+    public record Co(
+            int worstStep,
+            double worstLambda,
+            double madeMolPerS,
+            double shareInRoom,
+            double ledShare,
+            double burntShare,
+            RoomCo calm,
+            RoomCo stated,
+            ExposureLimit ceiling,
+            ExposureLimit eightHours,
+            ExposureLimit quarterHour,
+            double flowForCeilingM3PerS,
+            double flowForEightHoursM3PerS) {}
 
     /**
      * Warmth.
@@ -102,8 +129,16 @@ public record RoomReview(RoomPlace place, LimitFamily family, Known<Air> air, Kn
      * @param method the method that the design meets; null for none
      * @param shortM2 area still lacking in each of two direct openings, 0 if a method is met
      */
-    public record AirOpenings(double grossW, double volumeNeededM3, double volumeAtTightM3, double twoDirectM2, double twoHorizontalM2,
-            double oneM2, double twoRoomM2, String method, double shortM2) {}
+    public record AirOpenings(
+            double grossW,
+            double volumeNeededM3,
+            double volumeAtTightM3,
+            double twoDirectM2,
+            double twoHorizontalM2,
+            double oneM2,
+            double twoRoomM2,
+            String method,
+            double shortM2) {}
 
     /**
      * The ceiling over the flues.
@@ -127,7 +162,8 @@ public record RoomReview(RoomPlace place, LimitFamily family, Known<Air> air, Kn
     public record Unlit(double lowerLimit, double limitKg, double seconds, double purgeFlowForFiveMinM3PerS) {}
 
     /** Runs the room; {@code fire} may be null, then the levels asked for count alone. */
-    public static RoomReview of(Design design, KilnGeometry geometry, SupplyReview supply, FireReview fire, Assumptions assume) {
+    public static RoomReview of(
+            Design design, KilnGeometry geometry, SupplyReview supply, FireReview fire, Assumptions assume) {
         return new RoomFigures(design, geometry, supply, fire, assume).all();
     }
 

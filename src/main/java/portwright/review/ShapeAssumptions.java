@@ -14,7 +14,10 @@ final class ShapeAssumptions {
 
     static void list(Design design, Assumptions assume) {
         if (design.drilling() == null || design.drilling().oversize() == null) {
-            assume.add("drilling.oversize", (long) KilnGeometry.USUAL_OVERSIZE_MM + " mm", "what a hole drilled by hand in soft brick grows");
+            assume.add(
+                    "drilling.oversize",
+                    (long) KilnGeometry.USUAL_OVERSIZE_MM + " mm",
+                    "what a hole drilled by hand in soft brick grows");
         }
         slab(design.kiln().floor(), "kiln.floor", assume);
         slab(design.kiln().lid(), "kiln.lid", assume);
@@ -22,7 +25,10 @@ final class ShapeAssumptions {
         for (int i = 0; elements != null && i < elements.size(); i++) {
             ElementRun e = elements.get(i);
             if (e.on() == On.WALL && e.groove() != null && e.groove().slope() == null) {
-                assume.add("kiln.elements[" + i + "].groove.slope", "0 deg", "a groove cut straight in; measure it where a port comes near");
+                assume.add(
+                        "kiln.elements[" + i + "].groove.slope",
+                        "0 deg",
+                        "a groove cut straight in; measure it where a port comes near");
             }
         }
         List<Shelf> shelves = design.shelves();

@@ -26,20 +26,58 @@ import portwright.model.FiringStep;
  * @param coHighPct 95 %
  * @param atmosphere level asked for; null for none
  */
-public record StepRow(int index, String goal, double startC, double endC, double hours, double climbKPerH, double electricKwh, double gasKg, String heat,
-        Double damperOpen, Double travelMm, Double lambda, Double lambdaLow, Double lambdaHigh, Double coLowPct, Double coHighPct, String atmosphere,
-        boolean reached, boolean stalled) {
+public record StepRow(
+        int index,
+        String goal,
+        double startC,
+        double endC,
+        double hours,
+        double climbKPerH,
+        double electricKwh,
+        double gasKg,
+        String heat,
+        Double damperOpen,
+        Double travelMm,
+        Double lambda,
+        Double lambdaLow,
+        Double lambdaHigh,
+        Double coLowPct,
+        Double coHighPct,
+        String atmosphere,
+        boolean reached,
+        boolean stalled) {
     private static final double ZERO_C = 273.15;
 
     static StepRow of(StepResult r, FiringStep typed, FireReview fire) {
-        String goal = typed.hold() != null ? "hold " + typed.hold().typed() : typed.cone() != null ? "cone " + typed.cone() : typed.to().typed();
+        String goal = typed.hold() != null
+                ? "hold " + typed.hold().typed()
+                : typed.cone() != null ? "cone " + typed.cone() : typed.to().typed();
         boolean gas = r.step().gas() && fire != null && fire.gas();
         FireBand band = gas ? fire.band(r.endK(), r.damperShare()) : null;
-        Double travel = gas && fire.plate() != null ? Double.valueOf(fire.plate().travelFor(r.damperShare()) * 1000) : null;
-        return new StepRow(r.index(), goal, r.startK() - ZERO_C, r.endK() - ZERO_C, r.seconds() / 3600, r.endClimbKPerS() * 3600, r.electricJ() / 3.6e6, r.fuelKg(),
-                typed.heat().id(), r.step().portsOpen() ? r.damperShare() : null, travel, gas && r.last().lambda() > 0 ? r.last().lambda() : null,
-                band == null ? null : band.lambda().low(), band == null ? null : band.lambda().high(), band == null ? null : percent(band.coDry().low()),
-                band == null ? null : percent(band.coDry().high()), typed.atmosphere() == null ? null : AtmosphereLevel.named(typed.atmosphere().id()).id(), r.reached(), r.stalled());
+        Double travel =
+                gas && fire.plate() != null ? Double.valueOf(fire.plate().travelFor(r.damperShare()) * 1000) : null;
+        return new StepRow(
+                r.index(),
+                goal,
+                r.startK() - ZERO_C,
+                r.endK() - ZERO_C,
+                r.seconds() / 3600,
+                r.endClimbKPerS() * 3600,
+                r.electricJ() / 3.6e6,
+                r.fuelKg(),
+                typed.heat().id(),
+                r.step().portsOpen() ? r.damperShare() : null,
+                travel,
+                gas && r.last().lambda() > 0 ? r.last().lambda() : null,
+                band == null ? null : band.lambda().low(),
+                band == null ? null : band.lambda().high(),
+                band == null ? null : percent(band.coDry().low()),
+                band == null ? null : percent(band.coDry().high()),
+                typed.atmosphere() == null
+                        ? null
+                        : AtmosphereLevel.named(typed.atmosphere().id()).id(),
+                r.reached(),
+                r.stalled());
     }
 
     private static Double percent(Double share) {

@@ -19,7 +19,8 @@ import portwright.model.Heat;
  * @param electric whether the elements may be on
  * @param atmosphere level asked for; null when none is
  */
-public record StepTime(int index, double seconds, double startC, double endC, boolean gas, boolean electric, Atmosphere atmosphere) {
+public record StepTime(
+        int index, double seconds, double startC, double endC, boolean gas, boolean electric, Atmosphere atmosphere) {
 
     private static final double START_C = 20;
     private static final double SLOW_K_PER_H = 50;
@@ -70,7 +71,10 @@ public record StepTime(int index, double seconds, double startC, double endC, bo
                 return steps.get(index).seconds();
             }
         }
-        assume.add("firing.steps[" + index + "].rate", "50 °C/h", "\"full\" without a forecast that gets there is counted slow, so that gas and CO last long");
+        assume.add(
+                "firing.steps[" + index + "].rate",
+                "50 °C/h",
+                "\"full\" without a forecast that gets there is counted slow, so that gas and CO last long");
         return rise / (SLOW_K_PER_H / 3600);
     }
 }

@@ -16,9 +16,15 @@ public record StepTravel(int step, String level, double lowMm, double highMm) {
         if (fire == null || !fire.kiln().known() || !fire.asked().known() || !fire.gas() || fire.plate() == null) {
             return List.of();
         }
-        return fire.asked().value().stream().filter(a -> a.level() != null).flatMap(a -> {
-            LevelSetting s = fire.level(a.level(), a.endK());
-            return s.reachable() ? java.util.stream.Stream.of(new StepTravel(a.step(), a.level().id(), s.travelLowMm(), s.travelHighMm())) : java.util.stream.Stream.empty();
-        }).toList();
+        return fire.asked().value().stream()
+                .filter(a -> a.level() != null)
+                .flatMap(a -> {
+                    LevelSetting s = fire.level(a.level(), a.endK());
+                    return s.reachable()
+                            ? java.util.stream.Stream.of(
+                                    new StepTravel(a.step(), a.level().id(), s.travelLowMm(), s.travelHighMm()))
+                            : java.util.stream.Stream.empty();
+                })
+                .toList();
     }
 }

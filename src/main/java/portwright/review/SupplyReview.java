@@ -22,7 +22,8 @@ import portwright.units.Quantity;
  * @param bottled whether any burner burns gas from a cylinder; null while a fuel is unknown
  * @param run the cylinders over the firing; an empty answer when nothing is drawn or all gas comes from the mains
  */
-public record SupplyReview(Known<List<BurnerGas>> burners, Known<List<StepTime>> steps, Boolean bottled, Known<Optional<SupplyRun>> run) {
+public record SupplyReview(
+        Known<List<BurnerGas>> burners, Known<List<StepTime>> steps, Boolean bottled, Known<Optional<SupplyRun>> run) {
 
     private static final double LB = 0.45359237;
 
@@ -36,17 +37,23 @@ public record SupplyReview(Known<List<BurnerGas>> burners, Known<List<StepTime>>
 
     /** Net heat of all burners, W; null while a burner is unknown. */
     public Double netW() {
-        return burners.known() ? burners.value().stream().mapToDouble(BurnerGas::netW).sum() : null;
+        return burners.known()
+                ? burners.value().stream().mapToDouble(BurnerGas::netW).sum()
+                : null;
     }
 
     /** Gross heat of all burners, W; null while a burner is unknown. */
     public Double grossW() {
-        return burners.known() ? burners.value().stream().mapToDouble(BurnerGas::grossW).sum() : null;
+        return burners.known()
+                ? burners.value().stream().mapToDouble(BurnerGas::grossW).sum()
+                : null;
     }
 
     /** Gas of all burners, kg/s; null while a burner is unknown. */
     public Double kgPerS() {
-        return burners.known() ? burners.value().stream().mapToDouble(BurnerGas::kgPerS).sum() : null;
+        return burners.known()
+                ? burners.value().stream().mapToDouble(BurnerGas::kgPerS).sum()
+                : null;
     }
 
     private static Boolean bottled(Design design) {
@@ -60,8 +67,12 @@ public record SupplyReview(Known<List<BurnerGas>> burners, Known<List<StepTime>>
         return fuel == Fuel.PROPANE || fuel == Fuel.BUTANE;
     }
 
-    private static Known<Optional<SupplyRun>> run(Design design, Known<List<BurnerGas>> burners, Known<List<StepTime>> steps,
-            Boolean bottled, Assumptions assume) {
+    private static Known<Optional<SupplyRun>> run(
+            Design design,
+            Known<List<BurnerGas>> burners,
+            Known<List<StepTime>> steps,
+            Boolean bottled,
+            Assumptions assume) {
         List<String> needs = new ArrayList<>();
         if (Boolean.FALSE.equals(bottled)) {
             return Known.of(Optional.empty());
@@ -73,7 +84,9 @@ public record SupplyReview(Known<List<BurnerGas>> burners, Known<List<StepTime>>
         need(needs, c == null ? null : c.capacity(), "supply.cylinder.capacity");
         need(needs, c == null ? null : c.fill(), "supply.cylinder.fill");
         need(needs, s == null ? null : s.pressure(), "supply.pressure");
-        Quantity ambient = s != null && s.ambient() != null ? s.ambient() : design.room() == null ? null : design.room().outdoor();
+        Quantity ambient = s != null && s.ambient() != null
+                ? s.ambient()
+                : design.room() == null ? null : design.room().outdoor();
         need(needs, ambient, "supply.ambient");
         if (c != null && c.capacity() != null && c.diameter() == null && size(c).isEmpty()) {
             needs.add("supply.cylinder.diameter");
@@ -84,20 +97,35 @@ public record SupplyReview(Known<List<BurnerGas>> burners, Known<List<StepTime>>
         if (s.count() == null) {
             assume.add("supply.count", "1", "the least");
         }
-        double draw = burners.value().stream().filter(b -> isBottled(b.burner().fuel())).mapToDouble(BurnerGas::kgPerS).sum();
-        List<SupplyRun.Draw> draws = steps.value().stream().map(t -> new SupplyRun.Draw(t.seconds(), t.gas() ? draw : 0)).toList();
+        double draw = burners.value().stream()
+                .filter(b -> isBottled(b.burner().fuel()))
+                .mapToDouble(BurnerGas::kgPerS)
+                .sum();
+        List<SupplyRun.Draw> draws = steps.value().stream()
+                .map(t -> new SupplyRun.Draw(t.seconds(), t.gas() ? draw : 0))
+                .toList();
         boolean butane = design.burners().stream().anyMatch(b -> b.fuel() == Fuel.BUTANE);
         Liquid liquid = Liquid.pure(LpGas.named(butane ? "butane" : "propane"));
         double capacity = c.capacity().si();
-        return Known.of(SupplyRun.of(cylinder(c, assume), s.count() == null ? 1 : s.count(), liquid, capacity * c.fill().share(),
-                ambient.si(), s.pressure().si(), draws));
+        return Known.of(SupplyRun.of(
+                cylinder(c, assume),
+                s.count() == null ? 1 : s.count(),
+                liquid,
+                capacity * c.fill().share(),
+                ambient.si(),
+                s.pressure().si(),
+                draws));
     }
 
     private static Cylinder cylinder(portwright.model.Cylinder c, Assumptions assume) {
         Optional<CylinderSize> size = size(c);
         Quantity diameter = c.diameter();
         if (diameter == null) {
-            diameter = assume.or(null, "supply.cylinder.diameter", size.orElseThrow().diameterIn() + " in", Kind.LENGTH,
+            diameter = assume.or(
+                    null,
+                    "supply.cylinder.diameter",
+                    size.orElseThrow().diameterIn() + " in",
+                    Kind.LENGTH,
                     "usual for this size: " + size.get().source().line());
         }
         double steel = size.map(z -> z.tareLb() * LB).orElse(0.0);

@@ -52,20 +52,49 @@ public final class CardBuilder {
             }
         }
         steps.add(new CardData.Step("shut down", "", "", "none", "clear, 10 min", "off, shut", "none", false));
-        List<String> inlets = design.ports().stream().filter(p -> p.role() == Role.INLET).map(Port::name).toList();
+        List<String> inlets = design.ports().stream()
+                .filter(p -> p.role() == Role.INLET)
+                .map(Port::name)
+                .toList();
         String order = inlets.isEmpty() ? "the inlet" : inlets.get(0);
-        List<String> lighting = new ArrayList<>(List.of("Doors open, CO alarm on, second person told.", "Plugs out. Plate off. Leak test with soap. Valves shut.",
-                "Chamber " + GAS_ON_C + " °C (" + fahrenheit(GAS_ON_C) + " °F) or more at its coldest place: wait for 800 °C on the meter.",
-                "Taper at " + order + ", then open its valve." + (inlets.size() > 1 ? " Then the next." : "") + " No flame in 5 s: shut, wait 5 min." + explosive(result),
+        List<String> lighting = new ArrayList<>(List.of(
+                "Doors open, CO alarm on, second person told.",
+                "Plugs out. Plate off. Leak test with soap. Valves shut.",
+                "Chamber " + GAS_ON_C + " °C (" + fahrenheit(GAS_ON_C)
+                        + " °F) or more at its coldest place: wait for 800 °C on the meter.",
+                "Taper at " + order + ", then open its valve." + (inlets.size() > 1 ? " Then the next." : "")
+                        + " No flame in 5 s: shut, wait 5 min." + explosive(result),
                 "Five minutes of clean fire, then set the plate."));
-        return new CardData(design.title(), fire(design), ContentMark.of(design).words(), steps, plate(design, computed), lighting,
-                List.of("Cylinder valve shut first, burners burn out.", "Plate off 10 min. Elements off.",
+        return new CardData(
+                design.title(),
+                fire(design),
+                ContentMark.of(design).words(),
+                steps,
+                plate(design, computed),
+                lighting,
+                List.of(
+                        "Cylinder valve shut first, burners burn out.",
+                        "Plate off 10 min. Elements off.",
                         "Burners out. Plug inlets, shut plate. Note gas used."),
-                List.of("Open the plate 2 mm and wait 5 min.", "Still falling: too much air? Close it 2 mm.", "Neither helps, or " + GAS_ON_C + " °C on the meter falling: gas off first."),
-                List.of("Gas off at once, all burner valves.", "Plate off, wait 5 min. Do not look in.", "Under " + GAS_ON_C + " °C: do not relight. Heat by electricity first."),
-                List.of("Everybody out.", "Gas off at the cylinder, from outside.", "Do not go back in before the meter reads under 20 ppm."),
-                computed.forecast(), result.stops(Forbids.LIGHTING),
-                result.notChecked().stream().filter(n -> n.forbids() == Forbids.LIGHTING).map(NotChecked::rule).distinct().toList());
+                List.of(
+                        "Open the plate 2 mm and wait 5 min.",
+                        "Still falling: too much air? Close it 2 mm.",
+                        "Neither helps, or " + GAS_ON_C + " °C on the meter falling: gas off first."),
+                List.of(
+                        "Gas off at once, all burner valves.",
+                        "Plate off, wait 5 min. Do not look in.",
+                        "Under " + GAS_ON_C + " °C: do not relight. Heat by electricity first."),
+                List.of(
+                        "Everybody out.",
+                        "Gas off at the cylinder, from outside.",
+                        "Do not go back in before the meter reads under 20 ppm."),
+                computed.forecast(),
+                result.stops(Forbids.LIGHTING),
+                result.notChecked().stream()
+                        .filter(n -> n.forbids() == Forbids.LIGHTING)
+                        .map(NotChecked::rule)
+                        .distinct()
+                        .toList());
     }
 
     private static String explosive(CheckResult result) {
@@ -92,11 +121,19 @@ public final class CardBuilder {
             to = metric ? s.to().typed() : s.to().typed();
             other = metric ? fahrenheit(c) + " °F" : celsius;
         }
-        String level = s.atmosphere() == null ? (gas ? "–" : "oxidizing") : s.atmosphere().id();
-        String plate = !gas ? "off" : computed.travel().stream().filter(t -> t.step() == index).findFirst()
-                .map(t -> LastPages.tenths((t.lowMm() + t.highMm()) / 2) + " mm").orElse("by flame");
+        String level = s.atmosphere() == null
+                ? (gas ? "–" : "oxidizing")
+                : s.atmosphere().id();
+        String plate = !gas
+                ? "off"
+                : computed.travel().stream()
+                        .filter(t -> t.step() == index)
+                        .findFirst()
+                        .map(t -> LastPages.tenths((t.lowMm() + t.highMm()) / 2) + " mm")
+                        .orElse("by flame");
         String rate = s.hold() != null ? "–" : s.fullRate() ? "full" : typed(s.rate());
-        return new CardData.Step(to, other, rate, s.heat() == null ? "–" : s.heat().id(), level, plate, flame(gas, level), gas);
+        return new CardData.Step(
+                to, other, rate, s.heat() == null ? "–" : s.heat().id(), level, plate, flame(gas, level), gas);
     }
 
     private static String typed(Quantity q) {
@@ -128,7 +165,9 @@ public final class CardBuilder {
         List<String> parts = new ArrayList<>();
         parts.add(b.fuel() == null ? "gas" : b.fuel().id());
         parts.add(n == 1 ? "1 burner" : n + " burners");
-        boolean same = d.burners().stream().allMatch(o -> java.util.Objects.equals(o.jet(), b.jet()) && java.util.Objects.equals(o.heatNet(), b.heatNet()));
+        boolean same = d.burners().stream()
+                .allMatch(o -> java.util.Objects.equals(o.jet(), b.jet())
+                        && java.util.Objects.equals(o.heatNet(), b.heatNet()));
         if (same && b.jet() != null) {
             parts.add("jet " + b.jet().typed());
         }
@@ -139,7 +178,10 @@ public final class CardBuilder {
     }
 
     private static CardData.Plate plate(Design d, Computed computed) {
-        Port flue = d.ports().stream().filter(p -> p.role() == Role.FLUE).findFirst().orElse(null);
+        Port flue = d.ports().stream()
+                .filter(p -> p.role() == Role.FLUE)
+                .findFirst()
+                .orElse(null);
         if (flue == null) {
             return null;
         }

@@ -13,8 +13,20 @@ import java.util.List;
  * @param stops findings that forbid lighting
  * @param unproven rules against lighting that were not checked
  */
-public record CardData(String title, String fire, String mark, List<Step> steps, Plate plate, List<String> lighting, List<String> shuttingDown,
-        List<String> temperatureFalls, List<String> flameOut, List<String> alarm, String forecast, long stops, List<String> unproven) {
+public record CardData(
+        String title,
+        String fire,
+        String mark,
+        List<Step> steps,
+        Plate plate,
+        List<String> lighting,
+        List<String> shuttingDown,
+        List<String> temperatureFalls,
+        List<String> flameOut,
+        List<String> alarm,
+        String forecast,
+        long stops,
+        List<String> unproven) {
 
     /**
      * One step of the firing.
@@ -25,7 +37,15 @@ public record CardData(String title, String fire, String mark, List<Step> steps,
      * @param flame what to look for
      * @param gas whether gas burns
      */
-    public record Step(String to, String other, String rate, String heat, String atmosphere, String plate, String flame, boolean gas) {}
+    public record Step(
+            String to,
+            String other,
+            String rate,
+            String heat,
+            String atmosphere,
+            String plate,
+            String flame,
+            boolean gas) {}
 
     /**
      * The damper plate over one flue.

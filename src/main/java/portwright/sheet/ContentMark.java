@@ -18,7 +18,8 @@ public record ContentMark(long number) {
     /** The mark of a design: the start of the SHA-256 of its records as text. */
     public static ContentMark of(Design design) {
         try {
-            byte[] d = MessageDigest.getInstance("SHA-256").digest(inOrder(design).toString().getBytes(StandardCharsets.UTF_8));
+            byte[] d = MessageDigest.getInstance("SHA-256")
+                    .digest(inOrder(design).toString().getBytes(StandardCharsets.UTF_8));
             return new ContentMark(ByteBuffer.wrap(d).getLong());
         } catch (NoSuchAlgorithmException e) {
             throw new IllegalStateException(e);
@@ -32,7 +33,20 @@ public record ContentMark(long number) {
         }
         Map<String, Map<String, UserLimit>> limits = new TreeMap<>();
         d.limits().forEach((rule, named) -> limits.put(rule, new TreeMap<>(named)));
-        return new Design(d.title(), d.notes(), d.units(), d.kiln(), d.shelves(), d.ports(), d.drilling(), d.burners(), d.damper(), d.supply(), d.room(), d.firing(), limits);
+        return new Design(
+                d.title(),
+                d.notes(),
+                d.units(),
+                d.kiln(),
+                d.shelves(),
+                d.ports(),
+                d.drilling(),
+                d.burners(),
+                d.damper(),
+                d.supply(),
+                d.room(),
+                d.firing(),
+                limits);
     }
 
     /** Eight hex digits in two groups. */

@@ -12,7 +12,6 @@ import portwright.drawing.Signs;
 import portwright.drawing.TextStyle;
 import portwright.drawing.Words;
 import portwright.geometry.Pt;
-import portwright.units.Format;
 
 /** One page to stand at the kiln with: steps, plate at full size, lighting, shutting down, three emergencies, record. */
 public final class FiringCard {
@@ -22,6 +21,7 @@ public final class FiringCard {
     private static final double WIDEST_HALF = 26;
     /** Room beside the drawn flue for its rule and the words of the levels, mm. */
     private static final double PLATE_WORDS = 44;
+
     private static final double STEP_ROW = 6.5;
     private static final TextStyle STEP_BOLD = new TextStyle(TextStyle.Face.SANS_BOLD, 15, 3.6, Ink.INK, false);
     private static final TextStyle STEP = new TextStyle(TextStyle.Face.SANS, 15, 3.6, Ink.INK, false);
@@ -53,9 +53,11 @@ public final class FiringCard {
     public static byte[] print(CardData data, Paper paper, ContentMark mark, boolean despiteStops) {
         boolean forbidden = data.stops() > 0 || !data.unproven().isEmpty();
         if (forbidden && !despiteStops) {
-            String why = data.stops() > 0 ? data.stops() + (data.stops() == 1 ? " stop forbids" : " stops forbid") + " lighting."
+            String why = data.stops() > 0
+                    ? data.stops() + (data.stops() == 1 ? " stop forbids" : " stops forbid") + " lighting."
                     : "not proven that the kiln may be lit: " + String.join(", ", data.unproven()) + " not checked.";
-            throw new SheetRefused("No card: " + why + " Mend or complete the design, or add --despite-stops for a struck-through card.");
+            throw new SheetRefused("No card: " + why
+                    + " Mend or complete the design, or add --despite-stops for a struck-through card.");
         }
         try (PdfFile file = new PdfFile("Firing card: " + data.title(), mark)) {
             file.add(drawn(data, paper, file, forbidden));
@@ -66,7 +68,8 @@ public final class FiringCard {
     /** The card for the screen; struck through where it would not print. */
     public static PagePicture picture(CardData data, Paper paper, ContentMark mark) {
         try (PdfFile file = new PdfFile(data.title(), mark)) {
-            return drawn(data, paper, file, data.stops() > 0 || !data.unproven().isEmpty()).picture();
+            return drawn(data, paper, file, data.stops() > 0 || !data.unproven().isEmpty())
+                    .picture();
         }
     }
 
@@ -74,7 +77,10 @@ public final class FiringCard {
         FiringCard card = new FiringCard(data, paper, file.fonts());
         card.draw();
         if (forbidden) {
-            Strike.through(card.pen, new Frame(paper).inside(), data.stops() > 0 ? Strike.stops(data.stops(), "DO NOT LIGHT") : "NOT CHECKED: DO NOT LIGHT");
+            Strike.through(
+                    card.pen,
+                    new Frame(paper).inside(),
+                    data.stops() > 0 ? Strike.stops(data.stops(), "DO NOT LIGHT") : "NOT CHECKED: DO NOT LIGHT");
         }
         return card.page;
     }
@@ -195,11 +201,20 @@ public final class FiringCard {
         CardData.Plate p = data.plate();
         if (p == null) {
             words("Plate over the flue", left, top, HEADING);
-            double y = height - Words.flow(pen, "The flues are not known: the plate cannot be drawn.", left, height - top - 2, w, TEXT);
+            double y = height
+                    - Words.flow(
+                            pen,
+                            "The flues are not known: the plate cannot be drawn.",
+                            left,
+                            height - top - 2,
+                            w,
+                            TEXT);
             return closing(y + 2, w);
         }
         words(Words.fit(pen, "Plate on " + p.flue() + ", full size", w, HEADING), left, top, HEADING);
-        double y = height - Words.flow(pen, "Travel from the opening side, late in the firing.", left, height - top - 1.6, w, TEXT);
+        double y = height
+                - Words.flow(
+                        pen, "Travel from the opening side, late in the firing.", left, height - top - 1.6, w, TEXT);
         double r = p.holeMm() / 2;
         boolean large = p.holeMm() > 60;
         double shown = Math.min(r, WIDEST_HALF);
@@ -221,7 +236,12 @@ public final class FiringCard {
             }
         }
         bands(p, cx, shown, zero, y + 3, end);
-        pen.text("open", at(cx, zero - 3), Pen.Align.CENTRE, 0, new TextStyle(TextStyle.Face.SANS, 13, 3, Ink.INK, true));
+        pen.text(
+                "open",
+                at(cx, zero - 3),
+                Pen.Align.CENTRE,
+                0,
+                new TextStyle(TextStyle.Face.SANS, 13, 3, Ink.INK, true));
         return closing(zero + 6.5, w);
     }
 
@@ -247,7 +267,14 @@ public final class FiringCard {
     }
 
     private double closing(double y, double w) {
-        return height - Words.flow(pen, "The figures size the range, they do not set it. Set by flame, probe and CO meter.", left, height - y, w, NUMBER);
+        return height
+                - Words.flow(
+                        pen,
+                        "The figures size the range, they do not set it. Set by flame, probe and CO meter.",
+                        left,
+                        height - y,
+                        w,
+                        NUMBER);
     }
 
     private double emergencies(double top) {
@@ -258,7 +285,8 @@ public final class FiringCard {
         double end = top;
         for (int i = 0; i < 3; i++) {
             double x = left + i * third;
-            Signs.severity(pen, i == 0 ? Severity.CAUTION : Severity.STOP, at(x + 4.2 + (i == 0 ? 0 : 1), top + 6.4), 7);
+            Signs.severity(
+                    pen, i == 0 ? Severity.CAUTION : Severity.STOP, at(x + 4.2 + (i == 0 ? 0 : 1), top + 6.4), 7);
             words(heads.get(i), x + 10.5, top + 7.8, HEADING);
             end = Math.max(end, numbered(texts.get(i), x + 1.5, third - 5, top + 11));
         }
@@ -272,7 +300,15 @@ public final class FiringCard {
     private void record(double top) {
         words("Record", left, top + 6, HEADING);
         double used = pen.textWidth("Record", HEADING) + 4;
-        words(Words.fit(pen, data.forecast().isEmpty() ? "no forecast for this design" : "forecast: " + data.forecast(), right - left - used, TEXT), left + used, top + 6, TEXT);
+        words(
+                Words.fit(
+                        pen,
+                        data.forecast().isEmpty() ? "no forecast for this design" : "forecast: " + data.forecast(),
+                        right - left - used,
+                        TEXT),
+                left + used,
+                top + 6,
+                TEXT);
         double y = top + 8.2;
         double w = right - left;
         double bottom = height - Frame.MARGIN - 4.6;
@@ -281,15 +317,30 @@ public final class FiringCard {
         double[] col = {0, 0.107, 0.226, 0.344, 0.462, 0.58, 0.72, 0.816, 1};
         String[] names = {"clock", "meter °C", "cones", "plate mm", "pressure", "flame at spy", "CO ppm", "notes"};
         for (int i = 0; i <= rows; i++) {
-            pen.line(at(left, y + row * i), at(right, y + row * i), i == 0 || i == 1 || i == rows ? LineStyle.CHAMBER_WALL : LineStyle.DIMENSION, Ink.INK);
+            pen.line(
+                    at(left, y + row * i),
+                    at(right, y + row * i),
+                    i == 0 || i == 1 || i == rows ? LineStyle.CHAMBER_WALL : LineStyle.DIMENSION,
+                    Ink.INK);
         }
         for (int i = 0; i < col.length; i++) {
-            pen.line(at(left + col[i] * w, y), at(left + col[i] * w, y + row * rows), i == 0 || i == col.length - 1 ? LineStyle.CHAMBER_WALL : LineStyle.DIMENSION, Ink.INK);
+            pen.line(
+                    at(left + col[i] * w, y),
+                    at(left + col[i] * w, y + row * rows),
+                    i == 0 || i == col.length - 1 ? LineStyle.CHAMBER_WALL : LineStyle.DIMENSION,
+                    Ink.INK);
             if (i < names.length) {
                 words(names[i], left + col[i] * w + 1.4, y + row * 0.62, FirstPage.SMALL);
             }
         }
-        words(Words.fit(pen, "Local codes and licensed gas and electrical practice come before this card. Print at 100 %. Read the caution sheets first.", w,
-                FirstPage.SMALL), left, height - Frame.MARGIN - 0.8, FirstPage.SMALL);
+        words(
+                Words.fit(
+                        pen,
+                        "Local codes and licensed gas and electrical practice come before this card. Print at 100 %. Read the caution sheets first.",
+                        w,
+                        FirstPage.SMALL),
+                left,
+                height - Frame.MARGIN - 0.8,
+                FirstPage.SMALL);
     }
 }

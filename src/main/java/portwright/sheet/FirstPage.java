@@ -89,15 +89,29 @@ final class FirstPage {
             t = t.size(t.px(), Math.max(4.6, t.mm() * room / pen.textWidth(title, t)));
         }
         words(Words.fit(pen, title, room, t), left, 20, t);
-        String parts = String.join(", ", job.views().stream().map(View::words).distinct().toList());
-        List<String> sub = Words.wrap(pen, "Full-size drilling template, " + total + " sheets " + job.paper().words() + ": " + parts, room, SMALL);
+        String parts = String.join(
+                ", ", job.views().stream().map(View::words).distinct().toList());
+        List<String> sub = Words.wrap(
+                pen,
+                "Full-size drilling template, " + total + " sheets "
+                        + job.paper().words() + ": " + parts,
+                room,
+                SMALL);
         for (int i = 0; i < Math.min(2, sub.size()); i++) {
-            words(sub.size() > 2 && i == 1 ? Words.fit(pen, sub.get(1) + " …", room, SMALL) : sub.get(i), left, 25.2 + 4 * i, SMALL);
+            words(
+                    sub.size() > 2 && i == 1 ? Words.fit(pen, sub.get(1) + " …", room, SMALL) : sub.get(i),
+                    left,
+                    25.2 + 4 * i,
+                    SMALL);
         }
         Box b = new Box(right - boxW, height - 29, right, height - Frame.MARGIN);
         pen.polyline(b.grown(-0.2).corners(), true, LineStyle.BOX);
         words("sheet 1 of " + total, right - boxW + 3, 17.2, TextStyle.BOLD);
-        words(Words.fit(pen, job.fileName() + " · " + job.mark().words(), boxW - 6, SMALL), right - boxW + 3, 21.8, SMALL);
+        words(
+                Words.fit(pen, job.fileName() + " · " + job.mark().words(), boxW - 6, SMALL),
+                right - boxW + 3,
+                21.8,
+                SMALL);
         words("date", right - boxW + 3, 26.6, SMALL);
         rule(right - boxW + 12, right - 4, 26.9, LineStyle.DIMENSION);
         rule(left, right, 31.4, LineStyle.CHAMBER_WALL);
@@ -122,7 +136,11 @@ final class FirstPage {
                 Signs.clear(pen, c, 9);
             }
             t = "No stop against drilling" + (incomplete ? " in what was checked" : "") + ". "
-                    + (cautions == 0 ? "No caution." : cautions == 1 ? "1 caution: read it before drilling." : cautions + " cautions: read them before drilling.");
+                    + (cautions == 0
+                            ? "No caution."
+                            : cautions == 1
+                                    ? "1 caution: read it before drilling."
+                                    : cautions + " cautions: read them before drilling.");
         }
         double room = right - PIN_STRIP - left - 12;
         TextStyle s = HEADING;
@@ -132,7 +150,12 @@ final class FirstPage {
         words(t, left + 12, top + 5.2, s);
         long lighting = r.stops(Forbids.LIGHTING);
         if (lighting > 0) {
-            words("Lighting: " + lighting + (lighting == 1 ? " stop" : " stops") + ". Do not light before that is mended.", left + 12, top + 9.8, SMALL);
+            words(
+                    "Lighting: " + lighting + (lighting == 1 ? " stop" : " stops")
+                            + ". Do not light before that is mended.",
+                    left + 12,
+                    top + 9.8,
+                    SMALL);
         } else if (r.notChecked().stream().anyMatch(n -> n.forbids() == Forbids.LIGHTING)) {
             words("Lighting: not proven, see what was not checked.", left + 12, top + 9.8, SMALL);
         }
@@ -140,12 +163,18 @@ final class FirstPage {
     }
 
     private List<NotChecked> unproven() {
-        return job.result().notChecked().stream().filter(n -> n.forbids() == Forbids.DRILLING).toList();
+        return job.result().notChecked().stream()
+                .filter(n -> n.forbids() == Forbids.DRILLING)
+                .toList();
     }
 
     private double schedule(double top) {
         words("Hole schedule", left, top, HEADING);
-        words("to set out with a tape if the printer fails · mm to hole centres", left + pen.textWidth("Hole schedule", HEADING) + 4, top, SMALL);
+        words(
+                "to set out with a tape if the printer fails · mm to hole centres",
+                left + pen.textWidth("Hole schedule", HEADING) + 4,
+                top,
+                SMALL);
         double end = right - PIN_STRIP;
         double w = end - left;
         double[] col = {0, 0.058, 0.205, 0.285, 0.525, 0.635, 0.745, 0.835, 0.925};
@@ -164,7 +193,8 @@ final class FirstPage {
             HoleNote n = r.note();
             double base = y + ROW * 0.68;
             pen.circle(at(left + 2.7, y + ROW / 2), 2.5, LineStyle.BOX, Ink.INK);
-            pen.text(String.valueOf(n.number()), at(left + 2.7, y + ROW / 2 + 1.2), Pen.Align.CENTRE, 0, TextStyle.BOLD);
+            pen.text(
+                    String.valueOf(n.number()), at(left + 2.7, y + ROW / 2 + 1.2), Pen.Align.CENTRE, 0, TextStyle.BOLD);
             cell(n.hole().name(), left, col, w, 1, base, TextStyle.BOLD);
             cell(r.part(), left, col, w, 2, base, TextStyle.PLAIN);
             cell(n.sizeWords(), left, col, w, 3, base, TextStyle.PLAIN);
@@ -172,7 +202,14 @@ final class FirstPage {
             cell(LastPages.tenths(r.fromOtherMm()) + (r.wall() ? " up" : ""), left, col, w, 5, base, TextStyle.PLAIN);
             cell(r.wall() ? "–" : LastPages.tenths(r.radiusMm()), left, col, w, 6, base, TextStyle.PLAIN);
             cell(r.wall() ? "–" : Format.plain(r.bearingDeg(), 1) + "°", left, col, w, 7, base, TextStyle.PLAIN);
-            cell(n.hasMetal() ? Format.plain(n.metalMm(), 0) + (n.metalKnown() ? "" : " ?") : "–", left, col, w, 8, base, TextStyle.PLAIN);
+            cell(
+                    n.hasMetal() ? Format.plain(n.metalMm(), 0) + (n.metalKnown() ? "" : " ?") : "–",
+                    left,
+                    col,
+                    w,
+                    8,
+                    base,
+                    TextStyle.PLAIN);
             y += ROW;
             rule(left, end, y, LineStyle.DIMENSION);
             walls |= r.wall();
@@ -210,16 +247,26 @@ final class FirstPage {
                 faces.add(new Face(on, 0, on == On.FLOOR));
             }
         }
-        job.holes().stream().filter(n -> n.hole().face().on() == On.WALL).map(n -> n.hole().face()).distinct().limit(Math.max(0, 3 - faces.size())).forEach(faces::add);
+        job.holes().stream()
+                .filter(n -> n.hole().face().on() == On.WALL)
+                .map(n -> n.hole().face())
+                .distinct()
+                .limit(Math.max(0, 3 - faces.size()))
+                .forEach(faces::add);
         double end = right - PIN_STRIP;
         double slot = (end - left) / Math.max(1, faces.size());
         double room = bottom - top - 7;
-        List<PartPainter> painters = faces.stream().map(f -> new PartPainter(job.kiln(), f, job.result().findings(), PartLook.small())).toList();
+        List<PartPainter> painters = faces.stream()
+                .map(f -> new PartPainter(job.kiln(), f, job.result().findings(), PartLook.small()))
+                .toList();
         int reduction = REDUCTIONS[REDUCTIONS.length - 1];
         for (int i = REDUCTIONS.length - 1; i >= 0; i--) {
             int n = REDUCTIONS[i];
             boolean roomy = n >= 10 || width > 250;
-            if (roomy && painters.stream().allMatch(p -> p.bounds().width() / n <= slot - 8 && p.bounds().height() / n <= room - 7)) {
+            if (roomy
+                    && painters.stream()
+                            .allMatch(p -> p.bounds().width() / n <= slot - 8
+                                    && p.bounds().height() / n <= room - 7)) {
                 reduction = n;
             }
         }
@@ -234,7 +281,8 @@ final class FirstPage {
         Box b = p.bounds();
         double cx = x + slot / 2;
         double cy = height - top - room / 2;
-        PdfPen small = new PdfPen(page, fonts, cx - b.centre().x() * f, cy - b.centre().y() * f, f, f);
+        PdfPen small =
+                new PdfPen(page, fonts, cx - b.centre().x() * f, cy - b.centre().y() * f, f, f);
         Box rim = Box.around(p.rim());
         Box window = rim.grown(5 * reduction);
         List<Box> taken = new ArrayList<>();
@@ -244,13 +292,17 @@ final class FirstPage {
         Pt back = new Pt(rim.centre().x(), rim.maxY() - 4.2 * reduction);
         Pt front = new Pt(rim.centre().x(), rim.minY() + 1.6 * reduction);
         for (Pt w : List.of(back, front)) {
-            taken.add(new Box(w.x() - 6 * reduction, w.y() - reduction, w.x() + 6 * reduction, w.y() + 3.4 * reduction));
+            taken.add(
+                    new Box(w.x() - 6 * reduction, w.y() - reduction, w.x() + 6 * reduction, w.y() + 3.4 * reduction));
         }
         p.paint(small, window, taken);
         small.text(sides[0], back, Pen.Align.CENTRE, 0, s);
         small.text(sides[1], front, Pen.Align.CENTRE, 0, s);
         double over = 2.5 * reduction;
-        small.line(new Pt(rim.minX(), rim.maxY() + over), new Pt(rim.minX(), wall ? rim.minY() - over : rim.minY()), LineStyle.CHAMBER_WALL);
+        small.line(
+                new Pt(rim.minX(), rim.maxY() + over),
+                new Pt(rim.minX(), wall ? rim.minY() - over : rim.minY()),
+                LineStyle.CHAMBER_WALL);
         double batten = wall ? rim.minY() : rim.maxY();
         small.line(new Pt(rim.minX() - over, batten), new Pt(rim.maxX(), batten), LineStyle.CHAMBER_WALL);
         String name = switch (p.face().on()) {
@@ -270,8 +322,13 @@ final class FirstPage {
         CheckBar.down(new PdfPen(page, fonts, left + 6, height - top - 0.8, sx, sy), new Pt(0, 0));
         double y = top + 6;
         words("Measure this sheet first", x, y, HEADING);
-        y = flow("Lay a steel rule on both bars. 100 mm within 0.5 mm: use the sheets. Within 1.5 mm: print again with a correction, true length over printed length, "
-                + "across and down. Worse: do not use, mend the printer's scaling first. Then prick P, Q and R: the sides must read 150, 200 and 250 mm.", x, y + 2, end - x, SMALL);
+        y = flow(
+                "Lay a steel rule on both bars. 100 mm within 0.5 mm: use the sheets. Within 1.5 mm: print again with a correction, true length over printed length, "
+                        + "across and down. Worse: do not use, mend the printer's scaling first. Then prick P, Q and R: the sides must read 150, 200 and 250 mm.",
+                x,
+                y + 2,
+                end - x,
+                SMALL);
         if (job.options().corrected()) {
             y = flow("This print is " + job.options().correctionWords() + ".", x, y, end - x, SMALL);
         }
@@ -279,8 +336,11 @@ final class FirstPage {
         y += 19.5;
         words("Before the drill turns", x, y, HEADING);
         y += 2.2;
-        for (String s : List.of("Unplug the kiln. Lift off pan and jacket where drilled.", "Offer up the real burner to the paper hole before drilling.",
-                "Mask, goggles, damp brick: the dust harms the lungs.", "Metal hole first, then the brick, by slow drill.",
+        for (String s : List.of(
+                "Unplug the kiln. Lift off pan and jacket where drilled.",
+                "Offer up the real burner to the paper hole before drilling.",
+                "Mask, goggles, damp brick: the dust harms the lungs.",
+                "Metal hole first, then the brick, by slow drill.",
                 "Read the last sheet. Local code comes before this paper.")) {
             pen.polyline(new Box(x, height - y - 4.2, x + 3.2, height - y - 1).corners(), true, LineStyle.BOX);
             words(s, x + 6, y + 3.8, TextStyle.PLAIN);
@@ -324,7 +384,10 @@ final class FirstPage {
     }
 
     private String notChecked() {
-        List<String> rules = job.result().notChecked().stream().map(n -> n.rule().replace('-', ' ')).distinct().toList();
+        List<String> rules = job.result().notChecked().stream()
+                .map(n -> n.rule().replace('-', ' '))
+                .distinct()
+                .toList();
         return rules.isEmpty() ? "Every rule was checked." : "Not checked: " + String.join(", ", rules) + ".";
     }
 
@@ -340,7 +403,12 @@ final class FirstPage {
         pin(p, corner, "P", -5.5, 3);
         pin(p, q, "Q", -6, -1.6);
         pin(p, r, "R", 0, 6);
-        for (Pt[] d : new Pt[][] {{q.plus(7, 0), q.plus(19, 0)}, {corner.plus(-7, 0), corner.plus(-19, 0)}, {corner.plus(0, 7), corner.plus(0, 19)}, {r.plus(0, -7), r.plus(0, -19)}}) {
+        for (Pt[] d : new Pt[][] {
+            {q.plus(7, 0), q.plus(19, 0)},
+            {corner.plus(-7, 0), corner.plus(-19, 0)},
+            {corner.plus(0, 7), corner.plus(0, 19)},
+            {r.plus(0, -7), r.plus(0, -19)}
+        }) {
             p.line(d[0], d[1], LineStyle.HIDDEN, Ink.INK);
         }
         p.text("P–Q 150 mm · P–R 200 mm · Q–R 250 mm", new Pt(-75, -1.2), Pen.Align.CENTRE, 0, SMALL);

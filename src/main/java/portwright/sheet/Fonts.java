@@ -54,7 +54,9 @@ final class Fonts {
         String t = Normalizer.normalize(words, Normalizer.Form.NFC);
         StringBuilder b = new StringBuilder(t.length());
         t.codePoints().forEach(c -> {
-            if (Character.isISOControl(c) || Character.getType(c) == Character.LINE_SEPARATOR || Character.getType(c) == Character.PARAGRAPH_SEPARATOR) {
+            if (Character.isISOControl(c)
+                    || Character.getType(c) == Character.LINE_SEPARATOR
+                    || Character.getType(c) == Character.PARAGRAPH_SEPARATOR) {
                 b.append(' ');
             } else if (Character.getType(c) == Character.FORMAT) {
                 return;

@@ -26,7 +26,8 @@ public final class HoleSchedule {
      * @param radiusMm from the chamber's axis; NaN on walls
      * @param bearingDeg clockwise from the back seen from above; NaN on walls
      */
-    public record Row(HoleNote note, String part, double fromLeftMm, double fromOtherMm, double radiusMm, double bearingDeg) {
+    public record Row(
+            HoleNote note, String part, double fromLeftMm, double fromOtherMm, double radiusMm, double bearingDeg) {
         public boolean wall() {
             return note.hole().face().on() == On.WALL;
         }
@@ -50,17 +51,36 @@ public final class HoleSchedule {
         double radius = Math.hypot(c.x(), c.y());
         double bearing = Math.toDegrees(Math.atan2(c.x(), c.y()));
         bearing = Math.rint((bearing < 0 ? bearing + 360 : bearing) * 1e9) / 1e9;
-        return new Row(n, h.face().on().id(), c.x() - left, back - c.y(), radius, radius < 1e-9 ? 0 : bearing >= 360 ? 0 : bearing);
+        return new Row(
+                n,
+                h.face().on().id(),
+                c.x() - left,
+                back - c.y(),
+                radius,
+                radius < 1e-9 ? 0 : bearing >= 360 ? 0 : bearing);
     }
 
     /** The schedule as CSV: header line, mm with two decimals, decimal points. */
     public static String csv(KilnGeometry kiln) {
-        StringBuilder b = new StringBuilder("no,hole,role,part,diameter_mm,saw,saw_mm,metal_hole_mm,from_left_mm,from_back_or_floor_mm,radius_mm,bearing_deg\n");
+        StringBuilder b = new StringBuilder(
+                "no,hole,role,part,diameter_mm,saw,saw_mm,metal_hole_mm,from_left_mm,from_back_or_floor_mm,radius_mm,bearing_deg\n");
         for (Row r : of(kiln)) {
             Hole h = r.note.hole();
-            b.append(String.join(",", String.valueOf(r.note.number()), quote(h.name()), h.port().role().id(), r.part, two(h.diameter()),
-                    quote(r.note.saw().size().typed()), two(r.note.saw().diameterMm()), two(r.note.metalMm()), two(r.fromLeftMm), two(r.fromOtherMm),
-                    two(r.radiusMm), two(r.bearingDeg))).append('\n');
+            b.append(String.join(
+                            ",",
+                            String.valueOf(r.note.number()),
+                            quote(h.name()),
+                            h.port().role().id(),
+                            r.part,
+                            two(h.diameter()),
+                            quote(r.note.saw().size().typed()),
+                            two(r.note.saw().diameterMm()),
+                            two(r.note.metalMm()),
+                            two(r.fromLeftMm),
+                            two(r.fromOtherMm),
+                            two(r.radiusMm),
+                            two(r.bearingDeg)))
+                    .append('\n');
         }
         return b.toString();
     }

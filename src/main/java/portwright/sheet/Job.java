@@ -8,7 +8,14 @@ import portwright.drawing.PartLook;
 import portwright.geometry.KilnGeometry;
 
 /** What every page of one print knows. */
-record Job(CheckResult result, KilnGeometry kiln, String fileName, SheetOptions options, ContentMark mark, PartLook look, List<View> views) {
+record Job(
+        CheckResult result,
+        KilnGeometry kiln,
+        String fileName,
+        SheetOptions options,
+        ContentMark mark,
+        PartLook look,
+        List<View> views) {
     long stops() {
         return result.stops(Forbids.DRILLING);
     }

@@ -6,7 +6,6 @@ import java.util.Map;
 import portwright.check.Finding;
 import portwright.check.NotChecked;
 import portwright.drawing.CheckBar;
-import portwright.drawing.Ink;
 import portwright.drawing.LineStyle;
 import portwright.drawing.Pen;
 import portwright.drawing.Signs;
@@ -90,7 +89,10 @@ final class LastPages {
             double w = textWidth() - 9;
             String source = f.rule() + ": " + f.source().line() + (f.limitSetByUser() ? " · your limit" : "");
             String remedy = f.remedy() == null ? "" : f.remedy();
-            room(Words.height(pen, f.message(), w, TextStyle.BOLD) + Words.height(pen, remedy, w, TEXT) + Words.height(pen, source, w, TextStyle.BAR) + 2);
+            room(Words.height(pen, f.message(), w, TextStyle.BOLD)
+                    + Words.height(pen, remedy, w, TEXT)
+                    + Words.height(pen, source, w, TextStyle.BAR)
+                    + 2);
             Signs.severity(pen, f.severity(), new Pt(Frame.MARGIN + 3, y - 3), 5.6);
             para(f.message(), 9, TextStyle.BOLD);
             if (!remedy.isBlank()) {
@@ -125,13 +127,26 @@ final class LastPages {
         heading("Holes and saws");
         for (HoleSchedule.Row r : rows) {
             StringBuilder b = new StringBuilder();
-            b.append(r.note().number()).append("  ").append(r.note().hole().name()).append(", ").append(r.part()).append(": ⌀ ").append(r.note().sizeWords());
+            b.append(r.note().number())
+                    .append("  ")
+                    .append(r.note().hole().name())
+                    .append(", ")
+                    .append(r.part())
+                    .append(": ⌀ ")
+                    .append(r.note().sizeWords());
             if (r.note().sawDiffers()) {
                 b.append(", ").append(r.note().sawWords()).append(" (thin second circle)");
             }
-            b.append("; from left ").append(mm(r.fromLeftMm())).append(r.wall() ? ", up from the floor " : ", from back ").append(mm(r.fromOtherMm()));
+            b.append("; from left ")
+                    .append(mm(r.fromLeftMm()))
+                    .append(r.wall() ? ", up from the floor " : ", from back ")
+                    .append(mm(r.fromOtherMm()));
             if (!r.wall()) {
-                b.append("; radius ").append(mm(r.radiusMm())).append(", bearing ").append(portwright.units.Format.plain(r.bearingDeg(), 2)).append("°");
+                b.append("; radius ")
+                        .append(mm(r.radiusMm()))
+                        .append(", bearing ")
+                        .append(portwright.units.Format.plain(r.bearingDeg(), 2))
+                        .append("°");
             }
             if (r.note().hasMetal()) {
                 b.append("; ").append(r.note().metalWords());
@@ -153,13 +168,20 @@ final class LastPages {
 
     private void sheets() {
         heading("Putting the sheets together");
-        para("Cut a sheet on its left and upper trim lines, lay it over the neighbours on those sides, and let the crosses in the diamonds meet. "
-                + "Tape on a flat board, then measure the schedule's distances across the joined sheets. White head: seen from above or inside. "
-                + "Black head: mirrored; names begin with u. Never mix the two.", 0, TEXT);
+        para(
+                "Cut a sheet on its left and upper trim lines, lay it over the neighbours on those sides, and let the crosses in the diamonds meet. "
+                        + "Tape on a flat board, then measure the schedule's distances across the joined sheets. White head: seen from above or inside. "
+                        + "Black head: mirrored; names begin with u. Never mix the two.",
+                0,
+                TEXT);
         for (View v : job.views()) {
             List<Tile> blank = v.tiling().blanks();
-            String t = v.words() + ": " + v.tiling().printed().size() + (v.tiling().printed().size() == 1 ? " sheet" : " sheets");
-            t += blank.isEmpty() ? "." : "; blank, left out: " + String.join(", ", blank.stream().map(Tile::name).toList()) + ".";
+            String t = v.words() + ": " + v.tiling().printed().size()
+                    + (v.tiling().printed().size() == 1 ? " sheet" : " sheets");
+            t += blank.isEmpty()
+                    ? "."
+                    : "; blank, left out: "
+                            + String.join(", ", blank.stream().map(Tile::name).toList()) + ".";
             para(t, 0, TEXT);
             v.cuts().forEach(c -> para(c, 0, TextStyle.BOLD));
         }
@@ -181,19 +203,60 @@ final class LastPages {
         String lost = job.kiln().design().title();
         if (!fonts.missing().isEmpty()) {
             heading("Signs that the type face lacks");
-            para(Fonts.SUBSTITUTE + " stands for: " + String.join(", ", fonts.missing().stream().map(c -> String.format("U+%04X", c)).toList()) + ".", 0, TEXT);
+            para(
+                    Fonts.SUBSTITUTE + " stands for: "
+                            + String.join(
+                                    ", ",
+                                    fonts.missing().stream()
+                                            .map(c -> String.format("U+%04X", c))
+                                            .toList()) + ".",
+                    0,
+                    TEXT);
         }
         for (int i = 0; i < pages.size(); i++) {
             Page p = pages.get(i);
             Pen f = PdfPen.onPage(p, fonts);
             double sx = job.options().scaleX();
-            CheckBar.across(new PdfPen(p, fonts, Frame.MARGIN + 2, Frame.MARGIN + 5.4, sx, job.options().scaleY()), new Pt(0, 0));
-            CheckBar.down(new PdfPen(p, fonts, width - Frame.MARGIN - 7, Frame.MARGIN + 10 + CheckBar.INCH_LENGTH_MM * job.options().scaleY(), sx, job.options().scaleY()), new Pt(0, 0));
+            CheckBar.across(
+                    new PdfPen(
+                            p,
+                            fonts,
+                            Frame.MARGIN + 2,
+                            Frame.MARGIN + 5.4,
+                            sx,
+                            job.options().scaleY()),
+                    new Pt(0, 0));
+            CheckBar.down(
+                    new PdfPen(
+                            p,
+                            fonts,
+                            width - Frame.MARGIN - 7,
+                            Frame.MARGIN
+                                    + 10
+                                    + CheckBar.INCH_LENGTH_MM * job.options().scaleY(),
+                            sx,
+                            job.options().scaleY()),
+                    new Pt(0, 0));
             double x = Frame.MARGIN + 2 + CheckBar.INCH_LENGTH_MM * sx + 12;
-            f.text("sheet " + (first + i) + " of " + total, new Pt(x, Frame.MARGIN + 9), Pen.Align.LEFT, 0, TextStyle.BOLD);
+            f.text(
+                    "sheet " + (first + i) + " of " + total,
+                    new Pt(x, Frame.MARGIN + 9),
+                    Pen.Align.LEFT,
+                    0,
+                    TextStyle.BOLD);
             double w = width - Frame.MARGIN - 14 - x;
-            f.text(Words.fit(f, lost, w, FirstPage.SMALL), new Pt(x, Frame.MARGIN + 4.6), Pen.Align.LEFT, 0, FirstPage.SMALL);
-            f.text(Words.fit(f, job.fileName() + " · content " + job.mark().words(), w, FirstPage.SMALL), new Pt(x, Frame.MARGIN + 0.8), Pen.Align.LEFT, 0, FirstPage.SMALL);
+            f.text(
+                    Words.fit(f, lost, w, FirstPage.SMALL),
+                    new Pt(x, Frame.MARGIN + 4.6),
+                    Pen.Align.LEFT,
+                    0,
+                    FirstPage.SMALL);
+            f.text(
+                    Words.fit(f, job.fileName() + " · content " + job.mark().words(), w, FirstPage.SMALL),
+                    new Pt(x, Frame.MARGIN + 0.8),
+                    Pen.Align.LEFT,
+                    0,
+                    FirstPage.SMALL);
             if (job.stops() > 0) {
                 Strike.through(f, new Frame(job.paper()).inside(), Strike.stops(job.stops(), "DO NOT DRILL"));
             }

@@ -22,12 +22,14 @@ public record Paper(String name, double widthMm, double heightMm) {
     /** PDF pages end at 14 400 points. */
     static final double MAX_MM = 5000;
 
-    private static final Pattern SIZE = Pattern.compile("(\\d{2,5}(?:\\.\\d{1,3})?)\\s*[x×]\\s*(\\d{2,5}(?:\\.\\d{1,3})?)\\s*mm");
+    private static final Pattern SIZE =
+            Pattern.compile("(\\d{2,5}(?:\\.\\d{1,3})?)\\s*[x×]\\s*(\\d{2,5}(?:\\.\\d{1,3})?)\\s*mm");
 
     /** All named sizes. */
     public static List<Paper> named() {
         return Table.load("papers.csv").rows().stream()
-                .map(r -> new Paper(r.text("name"), r.positive("width_mm"), r.positive("height_mm"))).toList();
+                .map(r -> new Paper(r.text("name"), r.positive("width_mm"), r.positive("height_mm")))
+                .toList();
     }
 
     /**
@@ -45,13 +47,15 @@ public record Paper(String name, double widthMm, double heightMm) {
         Matcher m = SIZE.matcher(t);
         if (!m.matches()) {
             throw new IllegalArgumentException("\"" + text + "\" is not a paper size. Write "
-                    + String.join(", ", named().stream().map(Paper::name).toList()) + ", or a width and height such as 900x1200mm.");
+                    + String.join(", ", named().stream().map(Paper::name).toList())
+                    + ", or a width and height such as 900x1200mm.");
         }
         double w = Double.parseDouble(m.group(1));
         double h = Double.parseDouble(m.group(2));
         if (w < MIN_WIDTH_MM || h < MIN_HEIGHT_MM) {
-            throw new IllegalArgumentException("Paper " + text + " is too small for the check bars and pins. Use at least "
-                    + Format.plain(MIN_WIDTH_MM, 0) + "x" + Format.plain(MIN_HEIGHT_MM, 0) + "mm.");
+            throw new IllegalArgumentException(
+                    "Paper " + text + " is too small for the check bars and pins. Use at least "
+                            + Format.plain(MIN_WIDTH_MM, 0) + "x" + Format.plain(MIN_HEIGHT_MM, 0) + "mm.");
         }
         if (w > MAX_MM || h > MAX_MM) {
             throw new IllegalArgumentException("Paper " + text + " is longer than a PDF page can be. Use at most "

@@ -51,10 +51,14 @@ final class PdfFile implements AutoCloseable {
     }
 
     void add(Page page) {
-        PDPage p = new PDPage(new PDRectangle((float) (page.widthMm() * Page.POINTS_PER_MM), (float) (page.heightMm() * Page.POINTS_PER_MM)));
+        PDPage p = new PDPage(new PDRectangle(
+                (float) (page.widthMm() * Page.POINTS_PER_MM), (float) (page.heightMm() * Page.POINTS_PER_MM)));
         p.setResources(resources);
         try {
-            p.setContents(new PDStream(document, new ByteArrayInputStream(page.content().getBytes(StandardCharsets.ISO_8859_1)), COSName.FLATE_DECODE));
+            p.setContents(new PDStream(
+                    document,
+                    new ByteArrayInputStream(page.content().getBytes(StandardCharsets.ISO_8859_1)),
+                    COSName.FLATE_DECODE));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

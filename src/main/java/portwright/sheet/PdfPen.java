@@ -18,6 +18,7 @@ import portwright.geometry.Pt;
 final class PdfPen implements Pen {
     /** Four curves make a circle; the radius is off by 0.03 % at most. */
     private static final double KAPPA = 0.5522847498;
+
     private static final double HALO_SHARE = 0.3;
     private static final double SHADE_GREY = 0.93;
 
@@ -212,7 +213,12 @@ final class PdfPen implements Pen {
     }
 
     private void show(String t, PDType0Font font, TextStyle style, double px, double py, double c, double s, int mode) {
-        page.raw("BT /").raw(style.face().name()).raw(" ").n(style.mm()).raw("Tf ").raw(mode + " Tr ");
+        page.raw("BT /")
+                .raw(style.face().name())
+                .raw(" ")
+                .n(style.mm())
+                .raw("Tf ")
+                .raw(mode + " Tr ");
         page.number(c).number(s).number(-s).number(c).n(px).n(py).raw("Tm <");
         try {
             StringBuilder hex = new StringBuilder();

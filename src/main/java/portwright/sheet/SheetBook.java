@@ -28,7 +28,8 @@ public final class SheetBook {
      * @param pictures every page in order, for the screen
      * @param layouts how each face falls on its sheets
      */
-    public record Print(byte[] pdf, int sheets, List<String> remarks, List<PagePicture> pictures, List<Layout> layouts) {}
+    public record Print(
+            byte[] pdf, int sheets, List<String> remarks, List<PagePicture> pictures, List<Layout> layouts) {}
 
     /**
      * How one face falls on sheets.
@@ -53,14 +54,17 @@ public final class SheetBook {
         ContentMark mark = ContentMark.of(kiln.design());
         PartLook look = new PartLook(false, stops == 0, keepOut(kiln));
         Frame frame = new Frame(options.paper());
-        List<View> views = faces(kiln, options).stream().map(f -> View.of(new PartPainter(kiln, f, result.findings(), look), frame, options)).toList();
+        List<View> views = faces(kiln, options).stream()
+                .map(f -> View.of(new PartPainter(kiln, f, result.findings(), look), frame, options))
+                .toList();
         if (views.isEmpty()) {
-            throw new SheetRefused("Nothing to print: no port is placed in " + switch (options.part()) {
-                case FLOOR -> "the floor.";
-                case LID -> "the lid.";
-                case WALL -> "a wall.";
-                case ALL -> "any part.";
-            });
+            throw new SheetRefused("Nothing to print: no port is placed in "
+                    + switch (options.part()) {
+                        case FLOOR -> "the floor.";
+                        case LID -> "the lid.";
+                        case WALL -> "a wall.";
+                        case ALL -> "any part.";
+                    });
         }
         Job job = new Job(result, kiln, fileName, options, mark, look, views);
         int tiles = views.stream().mapToInt(v -> v.tiling().printed().size()).sum();
@@ -81,7 +85,8 @@ public final class SheetBook {
                 layouts.add(new Layout(v.painter(), v.words(), laid));
             }
             LastPages.of(job, number, total, file.fonts()).forEach(p -> add(file, p, pictures));
-            return new Print(file.bytes(), total, remarks(job, file.fonts()), List.copyOf(pictures), List.copyOf(layouts));
+            return new Print(
+                    file.bytes(), total, remarks(job, file.fonts()), List.copyOf(pictures), List.copyOf(layouts));
         }
     }
 
@@ -94,7 +99,8 @@ public final class SheetBook {
     static void refuse(CheckResult result, KilnGeometry kiln, boolean despiteStops) {
         long stops = result.stops(Forbids.DRILLING);
         if (kiln.design().kiln().elements() == null) {
-            throw new SheetRefused("Not printed: the kiln's elements are unknown, so no hole can be kept clear of them. Add kiln.elements; write [] for a kiln without elements.");
+            throw new SheetRefused(
+                    "Not printed: the kiln's elements are unknown, so no hole can be kept clear of them. Add kiln.elements; write [] for a kiln without elements.");
         }
         if (stops > 0 && !despiteStops) {
             throw new SheetRefused("Not printed: " + stops + (stops == 1 ? " stop forbids" : " stops forbid")
@@ -110,19 +116,26 @@ public final class SheetBook {
 
     static double keepOut(KilnGeometry kiln) {
         LimitTable table = LimitTable.load();
-        return table.find(KEEP_OUT_RULE, "limit").isPresent() ? new LimitsInForce(table, kiln.design()).value(KEEP_OUT_RULE, "limit") : KEEP_OUT_MM;
+        return table.find(KEEP_OUT_RULE, "limit").isPresent()
+                ? new LimitsInForce(table, kiln.design()).value(KEEP_OUT_RULE, "limit")
+                : KEEP_OUT_MM;
     }
 
     static List<Face> faces(KilnGeometry kiln, SheetOptions options) {
         List<Face> out = new ArrayList<>();
         for (On on : List.of(On.FLOOR, On.LID)) {
             boolean asked = options.part().name().equals(on.name());
-            if (asked || options.part() == SheetOptions.Part.ALL && !kiln.holes(on).isEmpty()) {
+            if (asked
+                    || options.part() == SheetOptions.Part.ALL
+                            && !kiln.holes(on).isEmpty()) {
                 options.face().hot().forEach(hot -> out.add(new Face(on, 0, hot)));
             }
         }
         if (options.part() == SheetOptions.Part.WALL || options.part() == SheetOptions.Part.ALL) {
-            kiln.holes(On.WALL).stream().map(h -> h.face().panel()).distinct().sorted()
+            kiln.holes(On.WALL).stream()
+                    .map(h -> h.face().panel())
+                    .distinct()
+                    .sorted()
                     .forEach(p -> options.face().hot().forEach(hot -> out.add(new Face(On.WALL, p, hot))));
         }
         return out;
@@ -133,13 +146,18 @@ public final class SheetBook {
         for (View v : job.views()) {
             List<Tile> blank = v.tiling().blanks();
             if (!blank.isEmpty()) {
-                out.add("Blank sheets of " + v.words() + " left out: " + String.join(", ", blank.stream().map(Tile::name).toList()) + ".");
+                out.add("Blank sheets of " + v.words() + " left out: "
+                        + String.join(", ", blank.stream().map(Tile::name).toList()) + ".");
             }
             out.addAll(v.cuts());
         }
         if (!fonts.missing().isEmpty()) {
             out.add(fonts.missing().size() + " signs are not in the type face and print as " + Fonts.SUBSTITUTE + ": "
-                    + String.join(", ", fonts.missing().stream().map(c -> String.format("U+%04X", c)).toList()) + ".");
+                    + String.join(
+                            ", ",
+                            fonts.missing().stream()
+                                    .map(c -> String.format("U+%04X", c))
+                                    .toList()) + ".");
         }
         return out;
     }

@@ -53,8 +53,10 @@ public record SheetOptions(Paper paper, Part part, Side face, double scaleX, dou
 
     private static void correction(String name, double factor) {
         if (!Double.isFinite(factor) || Math.abs(factor - 1) > LARGEST_CORRECTION + ROUNDING) {
-            throw new IllegalArgumentException(name + " " + factor + " corrects more than 1.5 %. A printer that far off scales or slips on the way: "
-                    + "set it to 100 % (no fit to page), mend that first, then measure again. Write a factor from 0.985 to 1.015: true length over printed length.");
+            throw new IllegalArgumentException(
+                    name + " " + factor
+                            + " corrects more than 1.5 %. A printer that far off scales or slips on the way: "
+                            + "set it to 100 % (no fit to page), mend that first, then measure again. Write a factor from 0.985 to 1.015: true length over printed length.");
         }
     }
 

@@ -41,6 +41,13 @@ final class Strike {
         double ny = (b.x() - a.x()) / l * WIDTH_MM / 2;
         double ex = (b.x() - a.x()) / l * WIDTH_MM;
         double ey = (b.y() - a.y()) / l * WIDTH_MM;
-        pen.fill(List.of(a.plus(nx + ex, ny + ey), b.plus(nx - ex, ny - ey), b.plus(-nx - ex, -ny - ey), a.plus(ex - nx, ey - ny)), Ink.INK, 1);
+        pen.fill(
+                List.of(
+                        a.plus(nx + ex, ny + ey),
+                        b.plus(nx - ex, ny - ey),
+                        b.plus(-nx - ex, -ny - ey),
+                        a.plus(ex - nx, ey - ny)),
+                Ink.INK,
+                1);
     }
 }

@@ -34,13 +34,15 @@ public final class SvgExport {
      *
      * @throws SheetRefused like the drilling template
      */
-    public static Map<String, String> all(CheckResult result, KilnGeometry kiln, SheetOptions.Part part, SheetOptions.Side side) {
+    public static Map<String, String> all(
+            CheckResult result, KilnGeometry kiln, SheetOptions.Part part, SheetOptions.Side side) {
         SheetBook.refuse(result, kiln, false);
         Map<String, String> out = new LinkedHashMap<>();
         SheetOptions options = new SheetOptions(Paper.parse("a4"), part, side, 1, 1, false);
         PartLook look = PartLook.full(SheetBook.keepOut(kiln));
         for (Face f : SheetBook.faces(kiln, options)) {
-            String name = f.on().id() + (f.on() == On.WALL ? "-" + f.panel() : "") + (f.hot() ? "-hot" : "-cold") + ".svg";
+            String name =
+                    f.on().id() + (f.on() == On.WALL ? "-" + f.panel() : "") + (f.hot() ? "-hot" : "-cold") + ".svg";
             out.put(name, one(new View(new PartPainter(kiln, f, result.findings(), look), null), kiln));
         }
         if (out.isEmpty()) {
@@ -53,9 +55,15 @@ public final class SvgExport {
         Box b = view.painter().bounds();
         double width = Math.max(b.width(), CheckBar.INCH_LENGTH_MM + 20) + 2 * MARGIN;
         double height = b.height() + 2 * MARGIN + HEAD + FOOT;
-        StringBuilder s = new StringBuilder("<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"" + Format.plain(width, 4) + "mm\" height=\""
-                + Format.plain(height, 4) + "mm\" viewBox=\"0 0 " + Format.plain(width, 4) + " " + Format.plain(height, 4) + "\">\n");
-        s.append("<title>").append(SvgPen.escape(kiln.design().title())).append(": ").append(view.words()).append(", full size</title>\n");
+        StringBuilder s = new StringBuilder(
+                "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" width=\""
+                        + Format.plain(width, 4) + "mm\" height=\"" + Format.plain(height, 4) + "mm\" viewBox=\"0 0 "
+                        + Format.plain(width, 4) + " " + Format.plain(height, 4) + "\">\n");
+        s.append("<title>")
+                .append(SvgPen.escape(kiln.design().title()))
+                .append(": ")
+                .append(view.words())
+                .append(", full size</title>\n");
         try (PDDocument document = new PDDocument()) {
             Fonts fonts = new Fonts(document);
             Pen page = new SvgPen(s, fonts, 0, height);
@@ -72,14 +80,22 @@ public final class SvgExport {
             Box rim = Box.around(view.painter().rim());
             TextStyle tape = new TextStyle(TextStyle.Face.SANS_BOLD, 13, 4.6, Ink.INK, true);
             model.text(sides.get(0), new Pt(rim.centre().x(), rim.maxY() - 9), Pen.Align.CENTRE, 0, tape);
-            model.text(sides.get(1), new Pt(rim.maxX() - 9, rim.centre().y() + 14), Pen.Align.CENTRE, -Math.PI / 2, tape);
+            model.text(
+                    sides.get(1), new Pt(rim.maxX() - 9, rim.centre().y() + 14), Pen.Align.CENTRE, -Math.PI / 2, tape);
             model.text(sides.get(2), new Pt(rim.centre().x(), rim.minY() + 6), Pen.Align.CENTRE, 0, tape);
-            model.text(sides.get(3), new Pt(rim.minX() + 9, rim.centre().y() + 14), Pen.Align.CENTRE, Math.PI / 2, tape);
+            model.text(
+                    sides.get(3), new Pt(rim.minX() + 9, rim.centre().y() + 14), Pen.Align.CENTRE, Math.PI / 2, tape);
             CheckBar.across(page, new Pt(MARGIN + 2, MARGIN + 12));
             CheckBar.down(new SvgPen(s, fonts, width - MARGIN - 5, MARGIN + HEAD), new Pt(0, 0));
-            page.line(new Pt(MARGIN, MARGIN + FOOT - 6), new Pt(width - MARGIN, MARGIN + FOOT - 6), LineStyle.DIMENSION);
-            page.text("content " + ContentMark.of(kiln.design()).words() + " · full size 1 : 1 · measure both bars · offer up the real burner first · local codes come before this drawing",
-                    new Pt(MARGIN, MARGIN + 2), Pen.Align.LEFT, 0, TextStyle.BAR);
+            page.line(
+                    new Pt(MARGIN, MARGIN + FOOT - 6), new Pt(width - MARGIN, MARGIN + FOOT - 6), LineStyle.DIMENSION);
+            page.text(
+                    "content " + ContentMark.of(kiln.design()).words()
+                            + " · full size 1 : 1 · measure both bars · offer up the real burner first · local codes come before this drawing",
+                    new Pt(MARGIN, MARGIN + 2),
+                    Pen.Align.LEFT,
+                    0,
+                    TextStyle.BAR);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

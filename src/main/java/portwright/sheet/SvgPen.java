@@ -49,12 +49,17 @@ final class SvgPen implements Pen {
     }
 
     private static String stroke(LineStyle s, Ink ink) {
-        String dash = s.dashMm().isEmpty() ? "" : " stroke-dasharray=\"" + String.join(" ", s.dashMm().stream().map(SvgPen::n).toList()) + "\"";
-        return " class=\"" + s.name().toLowerCase(Locale.ROOT).replace('_', '-') + "\" fill=\"none\" stroke=\"" + colour(ink) + "\" stroke-width=\"" + n(s.mm()) + "\"" + dash + "/>\n";
+        String dash = s.dashMm().isEmpty()
+                ? ""
+                : " stroke-dasharray=\""
+                        + String.join(" ", s.dashMm().stream().map(SvgPen::n).toList()) + "\"";
+        return " class=\"" + s.name().toLowerCase(Locale.ROOT).replace('_', '-') + "\" fill=\"none\" stroke=\""
+                + colour(ink) + "\" stroke-width=\"" + n(s.mm()) + "\"" + dash + "/>\n";
     }
 
     private String points(List<Pt> points) {
-        return String.join(" ", points.stream().map(p -> x(p.x()) + "," + y(p.y())).toList());
+        return String.join(
+                " ", points.stream().map(p -> x(p.x()) + "," + y(p.y())).toList());
     }
 
     @Override
@@ -69,38 +74,86 @@ final class SvgPen implements Pen {
 
     @Override
     public void line(Pt a, Pt b, LineStyle style, Ink ink) {
-        out.append("<line x1=\"").append(x(a.x())).append("\" y1=\"").append(y(a.y())).append("\" x2=\"").append(x(b.x())).append("\" y2=\"").append(y(b.y())).append('"').append(stroke(style, ink));
+        out.append("<line x1=\"")
+                .append(x(a.x()))
+                .append("\" y1=\"")
+                .append(y(a.y()))
+                .append("\" x2=\"")
+                .append(x(b.x()))
+                .append("\" y2=\"")
+                .append(y(b.y()))
+                .append('"')
+                .append(stroke(style, ink));
     }
 
     @Override
     public void polyline(List<Pt> points, boolean closed, LineStyle style, Ink ink) {
-        out.append(closed ? "<polygon" : "<polyline").append(" points=\"").append(points(points)).append('"').append(stroke(style, ink));
+        out.append(closed ? "<polygon" : "<polyline")
+                .append(" points=\"")
+                .append(points(points))
+                .append('"')
+                .append(stroke(style, ink));
     }
 
     @Override
     public void circle(Pt c, double r, LineStyle style, Ink ink) {
-        out.append("<circle cx=\"").append(x(c.x())).append("\" cy=\"").append(y(c.y())).append("\" r=\"").append(n(r)).append('"').append(stroke(style, ink));
+        out.append("<circle cx=\"")
+                .append(x(c.x()))
+                .append("\" cy=\"")
+                .append(y(c.y()))
+                .append("\" r=\"")
+                .append(n(r))
+                .append('"')
+                .append(stroke(style, ink));
     }
 
     @Override
     public void arc(Pt c, double r, double start, double sweep, LineStyle style, Ink ink) {
         Pt a = c.plus(r * Math.cos(start), r * Math.sin(start));
         Pt b = c.plus(r * Math.cos(start + sweep), r * Math.sin(start + sweep));
-        out.append("<path d=\"M ").append(x(a.x())).append(' ').append(y(a.y())).append(" A ").append(n(r)).append(' ').append(n(r)).append(" 0 ")
-                .append(Math.abs(sweep) > Math.PI ? 1 : 0).append(' ').append(sweep > 0 ? 0 : 1).append(' ').append(x(b.x())).append(' ').append(y(b.y())).append('"').append(stroke(style, ink));
+        out.append("<path d=\"M ")
+                .append(x(a.x()))
+                .append(' ')
+                .append(y(a.y()))
+                .append(" A ")
+                .append(n(r))
+                .append(' ')
+                .append(n(r))
+                .append(" 0 ")
+                .append(Math.abs(sweep) > Math.PI ? 1 : 0)
+                .append(' ')
+                .append(sweep > 0 ? 0 : 1)
+                .append(' ')
+                .append(x(b.x()))
+                .append(' ')
+                .append(y(b.y()))
+                .append('"')
+                .append(stroke(style, ink));
     }
 
     @Override
     public void fill(List<Pt> points, Ink ink, double opacity) {
         if (!ink.screenOnly()) {
-            out.append("<polygon points=\"").append(points(points)).append("\" fill=\"").append(colour(ink)).append("\"/>\n");
+            out.append("<polygon points=\"")
+                    .append(points(points))
+                    .append("\" fill=\"")
+                    .append(colour(ink))
+                    .append("\"/>\n");
         }
     }
 
     @Override
     public void fillCircle(Pt c, double r, Ink ink, double opacity) {
         if (!ink.screenOnly()) {
-            out.append("<circle cx=\"").append(x(c.x())).append("\" cy=\"").append(y(c.y())).append("\" r=\"").append(n(r)).append("\" fill=\"").append(colour(ink)).append("\"/>\n");
+            out.append("<circle cx=\"")
+                    .append(x(c.x()))
+                    .append("\" cy=\"")
+                    .append(y(c.y()))
+                    .append("\" r=\"")
+                    .append(n(r))
+                    .append("\" fill=\"")
+                    .append(colour(ink))
+                    .append("\"/>\n");
         }
     }
 
@@ -116,14 +169,35 @@ final class SvgPen implements Pen {
             case CENTRE -> "middle";
             case RIGHT -> "end";
         };
-        out.append("<text x=\"").append(x(at.x())).append("\" y=\"").append(y(at.y())).append("\" font-size=\"").append(n(style.mm())).append("\" text-anchor=\"").append(anchor).append('"');
-        out.append(" font-family=\"").append(style.face() == TextStyle.Face.SERIF_BOLD ? "DejaVu Serif, serif" : "DejaVu Sans, sans-serif").append('"');
-        out.append(style.face() == TextStyle.Face.SANS ? "" : " font-weight=\"bold\"").append(" fill=\"").append(colour(style.ink())).append('"');
+        out.append("<text x=\"")
+                .append(x(at.x()))
+                .append("\" y=\"")
+                .append(y(at.y()))
+                .append("\" font-size=\"")
+                .append(n(style.mm()))
+                .append("\" text-anchor=\"")
+                .append(anchor)
+                .append('"');
+        out.append(" font-family=\"")
+                .append(style.face() == TextStyle.Face.SERIF_BOLD ? "DejaVu Serif, serif" : "DejaVu Sans, sans-serif")
+                .append('"');
+        out.append(style.face() == TextStyle.Face.SANS ? "" : " font-weight=\"bold\"")
+                .append(" fill=\"")
+                .append(colour(style.ink()))
+                .append('"');
         if (style.halo()) {
-            out.append(" stroke=\"#fff\" stroke-width=\"").append(n(style.mm() * HALO_SHARE)).append("\" paint-order=\"stroke\"");
+            out.append(" stroke=\"#fff\" stroke-width=\"")
+                    .append(n(style.mm() * HALO_SHARE))
+                    .append("\" paint-order=\"stroke\"");
         }
         if (angle != 0) {
-            out.append(" transform=\"rotate(").append(n(-Math.toDegrees(angle))).append(' ').append(x(at.x())).append(' ').append(y(at.y())).append(")\"");
+            out.append(" transform=\"rotate(")
+                    .append(n(-Math.toDegrees(angle)))
+                    .append(' ')
+                    .append(x(at.x()))
+                    .append(' ')
+                    .append(y(at.y()))
+                    .append(")\"");
         }
         out.append('>').append(escape(metrics.printable(words, style.face()))).append("</text>\n");
     }

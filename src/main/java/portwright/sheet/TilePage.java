@@ -42,7 +42,13 @@ final class TilePage {
         Box area = frame.area();
         double sx = job.options().scaleX();
         double sy = job.options().scaleY();
-        model = new PdfPen(page, fonts, area.minX() - sx * tile.window().minX(), area.minY() - sy * tile.window().minY(), sx, sy);
+        model = new PdfPen(
+                page,
+                fonts,
+                area.minX() - sx * tile.window().minX(),
+                area.minY() - sy * tile.window().minY(),
+                sx,
+                sy);
     }
 
     static Page of(Job job, View view, Tile tile, int number, int total, Fonts fonts) {
@@ -95,14 +101,24 @@ final class TilePage {
                     for (double share : new double[] {0.5, 0.4, 0.6, 0.34, 0.66}) {
                         double yy = w.minY() + share * w.height();
                         Box b = new Box(x - 1.5 - h, yy - half, x + 1, yy + half);
-                        if (view.painter().sawCircles().stream().noneMatch(c -> b.grown(c.radius() + 2).contains(c.centre()))) {
+                        if (view.painter().sawCircles().stream()
+                                .noneMatch(c -> b.grown(c.radius() + 2).contains(c.centre()))) {
                             at = new Pt(x - 1.2, yy);
                             break;
                         }
                     }
                     Pt place = at;
-                    taken.add(new Box(x - 1.5 - h, at.y() - model.textWidth(words, FOOT) / 2, x + 1, at.y() + model.textWidth(words, FOOT) / 2));
-                    later.add(() -> model.text(words, place, Pen.Align.CENTRE, Math.PI / 2, new TextStyle(FOOT.face(), FOOT.px(), FOOT.mm(), Ink.INK, true)));
+                    taken.add(new Box(
+                            x - 1.5 - h,
+                            at.y() - model.textWidth(words, FOOT) / 2,
+                            x + 1,
+                            at.y() + model.textWidth(words, FOOT) / 2));
+                    later.add(() -> model.text(
+                            words,
+                            place,
+                            Pen.Align.CENTRE,
+                            Math.PI / 2,
+                            new TextStyle(FOOT.face(), FOOT.px(), FOOT.mm(), Ink.INK, true)));
                 }
             }
             Tile above = neighbour(0, side);
@@ -116,8 +132,12 @@ final class TilePage {
 
     /** Two marks on a seam, at the same places on both sheets. */
     private void marks(Tile first, Tile second, double at, boolean upright, List<Box> taken, List<Runnable> later) {
-        double low = upright ? Math.max(first.window().minY(), second.window().minY()) : Math.max(first.window().minX(), second.window().minX());
-        double high = upright ? Math.min(first.window().maxY(), second.window().maxY()) : Math.min(first.window().maxX(), second.window().maxX());
+        double low = upright
+                ? Math.max(first.window().minY(), second.window().minY())
+                : Math.max(first.window().minX(), second.window().minX());
+        double high = upright
+                ? Math.min(first.window().maxY(), second.window().maxY())
+                : Math.min(first.window().maxX(), second.window().maxX());
         List<Circle> holes = view.painter().sawCircles();
         for (int i = 0; i < 2; i++) {
             double from = upright ? high : low;
@@ -132,9 +152,11 @@ final class TilePage {
             boolean left = upright ? tile == first : i == 1;
             Pt text = p.plus(left ? -3.6 : 3.6, upright ? 3.4 : tile == first ? 2.6 : -5);
             taken.add(new Box(p.x() - 5.5, p.y() - 5.5, p.x() + 5.5, p.y() + 5.5));
-            taken.add(new Box(left ? text.x() - tw : text.x(), text.y() - 1, left ? text.x() : text.x() + tw, text.y() + 3.5));
+            taken.add(new Box(
+                    left ? text.x() - tw : text.x(), text.y() - 1, left ? text.x() : text.x() + tw, text.y() + 3.5));
             later.add(() -> {
-                model.polyline(List.of(p.plus(0, 2.6), p.plus(2.6, 0), p.plus(0, -2.6), p.plus(-2.6, 0)), true, LineStyle.BOX);
+                model.polyline(
+                        List.of(p.plus(0, 2.6), p.plus(2.6, 0), p.plus(0, -2.6), p.plus(-2.6, 0)), true, LineStyle.BOX);
                 model.line(p.plus(-5, 0), p.plus(5, 0), LineStyle.BOX);
                 model.line(p.plus(0, -5), p.plus(0, 5), LineStyle.BOX);
                 model.text(name, text, left ? Pen.Align.RIGHT : Pen.Align.LEFT, 0, MARK);
@@ -159,8 +181,12 @@ final class TilePage {
             boolean level = side % 2 == 0;
             Box box = null;
             for (double share : new double[] {0.5, 0.4, 0.6, 0.32, 0.68, 0.25, 0.75}) {
-                double x = level ? w.minX() + share * w.width() : side == 1 ? w.maxX() - inset[1] - h : w.minX() + inset[3] + h;
-                double y = level ? (side == 0 ? w.maxY() - inset[0] - h : w.minY() + inset[2] + h) : w.minY() + share * w.height();
+                double x = level
+                        ? w.minX() + share * w.width()
+                        : side == 1 ? w.maxX() - inset[1] - h : w.minX() + inset[3] + h;
+                double y = level
+                        ? (side == 0 ? w.maxY() - inset[0] - h : w.minY() + inset[2] + h)
+                        : w.minY() + share * w.height();
                 double bw = level ? half : h * 0.85;
                 double bh = level ? h * 0.85 : half;
                 Box b = new Box(x - bw, y - bh, x + bw, y + bh);
@@ -199,8 +225,9 @@ final class TilePage {
     }
 
     private boolean clear(Box b, List<Box> taken) {
-        return taken.stream().noneMatch(b::touches) && view.painter().sawCircles().stream().noneMatch(c ->
-                b.grown(c.radius() + 13).contains(c.centre()));
+        return taken.stream().noneMatch(b::touches)
+                && view.painter().sawCircles().stream()
+                        .noneMatch(c -> b.grown(c.radius() + 13).contains(c.centre()));
     }
 
     private void head() {
@@ -239,11 +266,17 @@ final class TilePage {
         if (plain.textWidth(view.title(), h) > wide) {
             h = h.size(h.px(), h.mm() * wide / plain.textWidth(view.title(), h));
         }
-        plain.text(view.title(), new Pt(in.minX() + (mirrored ? 3 : 0), strip.centre().y() - h.mm() * 0.36), Pen.Align.LEFT, 0, mirrored ? h.withInk(Ink.PAPER) : h);
+        plain.text(
+                view.title(),
+                new Pt(in.minX() + (mirrored ? 3 : 0), strip.centre().y() - h.mm() * 0.36),
+                Pen.Align.LEFT,
+                0,
+                mirrored ? h.withInk(Ink.PAPER) : h);
     }
 
     private PdfPen barPen(double x, double y) {
-        return new PdfPen(page, fonts, x, y, job.options().scaleX(), job.options().scaleY());
+        return new PdfPen(
+                page, fonts, x, y, job.options().scaleX(), job.options().scaleY());
     }
 
     private void band() {
@@ -252,9 +285,20 @@ final class TilePage {
         double from = area.maxY() - 6 - CheckBar.INCH_LENGTH_MM * job.options().scaleY() - 10;
         double room = from - frame.inside().minY();
         String one = job.kiln().design().title() + " · content " + job.mark().words() + " · full size 1 : 1";
-        plain.text(Words.fit(plain, one, room, TextStyle.BAR), new Pt(area.maxX() + 5.8, from), Pen.Align.LEFT, -Math.PI / 2, TextStyle.BAR);
-        String two = "Measure both bars before use." + (job.options().corrected() ? " Printer " + job.options().correctionWords() + "." : "");
-        plain.text(Words.fit(plain, two, room, TextStyle.BAR), new Pt(area.maxX() + 1.8, from), Pen.Align.LEFT, -Math.PI / 2, TextStyle.BAR);
+        plain.text(
+                Words.fit(plain, one, room, TextStyle.BAR),
+                new Pt(area.maxX() + 5.8, from),
+                Pen.Align.LEFT,
+                -Math.PI / 2,
+                TextStyle.BAR);
+        String two = "Measure both bars before use."
+                + (job.options().corrected() ? " Printer " + job.options().correctionWords() + "." : "");
+        plain.text(
+                Words.fit(plain, two, room, TextStyle.BAR),
+                new Pt(area.maxX() + 1.8, from),
+                Pen.Align.LEFT,
+                -Math.PI / 2,
+                TextStyle.BAR);
     }
 
     private void foot(int number, int total) {

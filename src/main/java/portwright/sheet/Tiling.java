@@ -23,19 +23,37 @@ final class Tiling {
      * @param prefix before every name: "u" on mirrored views
      */
     Tiling(Box box, List<Pt> outline, List<Circle> circles, double width, double height, String prefix) {
-        columns = Seams.of(box.minX(), box.maxX(), width, OVERLAP_MM,
-                circles.stream().map(c -> new Seams.Span(c.centre().x() - c.radius(), c.centre().x() + c.radius())).toList());
-        Seams up = Seams.of(-box.maxY(), -box.minY(), height, OVERLAP_MM,
-                circles.stream().map(c -> new Seams.Span(-c.centre().y() - c.radius(), -c.centre().y() + c.radius())).toList());
+        columns = Seams.of(
+                box.minX(),
+                box.maxX(),
+                width,
+                OVERLAP_MM,
+                circles.stream()
+                        .map(c -> new Seams.Span(
+                                c.centre().x() - c.radius(), c.centre().x() + c.radius()))
+                        .toList());
+        Seams up = Seams.of(
+                -box.maxY(),
+                -box.minY(),
+                height,
+                OVERLAP_MM,
+                circles.stream()
+                        .map(c -> new Seams.Span(
+                                -c.centre().y() - c.radius(), -c.centre().y() + c.radius()))
+                        .toList());
         rows = up;
         for (int r = 0; r < rows.count(); r++) {
             for (int c = 0; c < columns.count(); c++) {
                 double x = columns.windows().get(c);
                 double top = -rows.windows().get(r);
                 Box window = new Box(x, top - height, x + width, top);
-                Box cell = new Box(c == 0 ? x : columns.seams().get(c - 1), r == rows.count() - 1 ? top - height : -rows.seams().get(r),
-                        c == columns.count() - 1 ? x + width : columns.seams().get(c), r == 0 ? top : -rows.seams().get(r - 1));
-                boolean hole = circles.stream().anyMatch(k -> cell.grown(k.radius()).contains(k.centre()));
+                Box cell = new Box(
+                        c == 0 ? x : columns.seams().get(c - 1),
+                        r == rows.count() - 1 ? top - height : -rows.seams().get(r),
+                        c == columns.count() - 1 ? x + width : columns.seams().get(c),
+                        r == 0 ? top : -rows.seams().get(r - 1));
+                boolean hole =
+                        circles.stream().anyMatch(k -> cell.grown(k.radius()).contains(k.centre()));
                 boolean blank = !hole && cell.sharedArea(outline) < 1;
                 tiles.add(new Tile(c, r, prefix + letters(c) + (r + 1), window, blank));
             }
@@ -72,7 +90,9 @@ final class Tiling {
 
     /** The tile there; null outside. */
     Tile at(int column, int row) {
-        return column < 0 || row < 0 || column >= columns.count() || row >= rows.count() ? null : tiles.get(row * columns.count() + column);
+        return column < 0 || row < 0 || column >= columns.count() || row >= rows.count()
+                ? null
+                : tiles.get(row * columns.count() + column);
     }
 
     List<Tile> printed() {

@@ -10,8 +10,15 @@ import portwright.model.On;
 /** One face of one part with its tiles. */
 record View(PartPainter painter, Tiling tiling) {
     static View of(PartPainter painter, Frame frame, SheetOptions options) {
-        return new View(painter, new Tiling(painter.bounds(), painter.rim(), painter.sawCircles(), frame.areaWidth() / options.scaleX(),
-                frame.areaHeight() / options.scaleY(), painter.face().mirrored() ? "u" : ""));
+        return new View(
+                painter,
+                new Tiling(
+                        painter.bounds(),
+                        painter.rim(),
+                        painter.sawCircles(),
+                        frame.areaWidth() / options.scaleX(),
+                        frame.areaHeight() / options.scaleY(),
+                        painter.face().mirrored() ? "u" : ""));
     }
 
     Face face() {
@@ -23,7 +30,9 @@ record View(PartPainter painter, Tiling tiling) {
         return switch (face().on()) {
             case FLOOR -> face().hot() ? "FLOOR, HOT FACE: seen from above" : "FLOOR, UNDERSIDE: from below, MIRRORED";
             case LID -> face().hot() ? "LID, HOT FACE: from below, MIRRORED" : "LID, TOP: seen from above";
-            case WALL -> "WALL " + face().panel() + (face().hot() ? ", HOT FACE: seen from inside" : ", OUTSIDE: from outside, MIRRORED");
+            case WALL ->
+                "WALL " + face().panel()
+                        + (face().hot() ? ", HOT FACE: seen from inside" : ", OUTSIDE: from outside, MIRRORED");
         };
     }
 
@@ -41,7 +50,11 @@ record View(PartPainter painter, Tiling tiling) {
         if (face().on() == On.WALL) {
             int next = face().panel() % panels + 1;
             int before = (face().panel() + panels - 2) % panels + 1;
-            return List.of("TOP · lid", "wall " + (face().hot() ? next : before), "BOTTOM · floor", "wall " + (face().hot() ? before : next));
+            return List.of(
+                    "TOP · lid",
+                    "wall " + (face().hot() ? next : before),
+                    "BOTTOM · floor",
+                    "wall " + (face().hot() ? before : next));
         }
         boolean m = face().mirrored();
         return List.of("BACK · hinge", m ? "LEFT" : "RIGHT", "FRONT", m ? "RIGHT" : "LEFT");
@@ -55,7 +68,8 @@ record View(PartPainter painter, Tiling tiling) {
         for (int i = 0; i < holes.size(); i++) {
             List<String> seams = tiling.cutsThrough(circles.get(i));
             if (!seams.isEmpty()) {
-                out.add("Hole " + holes.get(i).number() + " (" + words() + ") falls on the seam " + String.join(" and ", seams) + ": match the marks there with care.");
+                out.add("Hole " + holes.get(i).number() + " (" + words() + ") falls on the seam "
+                        + String.join(" and ", seams) + ": match the marks there with care.");
             }
         }
         return out;

@@ -7,12 +7,20 @@ public final class Display {
     private static final int FINEST = 16;
     private static final double INCH = 25.4;
     private static final Map<Kind, String[]> SHOWN = Map.ofEntries(
-            Map.entry(Kind.AREA, new String[] {"cm2", "in2"}), Map.entry(Kind.VOLUME, new String[] {"L", "ft3"}), Map.entry(Kind.MASS, new String[] {"kg", "lb"}),
-            Map.entry(Kind.TEMPERATURE, new String[] {"°C", "°F"}), Map.entry(Kind.TEMPERATURE_DIFFERENCE, new String[] {"K", "°F"}),
-            Map.entry(Kind.TEMPERATURE_RATE, new String[] {"°C/h", "°F/h"}), Map.entry(Kind.PRESSURE, new String[] {"mbar", "inH2O"}),
-            Map.entry(Kind.POWER, new String[] {"kW", "Btu/h"}), Map.entry(Kind.ANGLE, new String[] {"deg", "deg"}), Map.entry(Kind.SHARE, new String[] {"%", "%"}),
-            Map.entry(Kind.FLOW, new String[] {"m3/h", "cfm"}), Map.entry(Kind.SPEED, new String[] {"m/s", "mph"}),
-            Map.entry(Kind.HEATING_VALUE, new String[] {"MJ/m3", "Btu/ft3"}), Map.entry(Kind.DENSITY, new String[] {"kg/m3", "lb/ft3"}),
+            Map.entry(Kind.AREA, new String[] {"cm2", "in2"}),
+            Map.entry(Kind.VOLUME, new String[] {"L", "ft3"}),
+            Map.entry(Kind.MASS, new String[] {"kg", "lb"}),
+            Map.entry(Kind.TEMPERATURE, new String[] {"°C", "°F"}),
+            Map.entry(Kind.TEMPERATURE_DIFFERENCE, new String[] {"K", "°F"}),
+            Map.entry(Kind.TEMPERATURE_RATE, new String[] {"°C/h", "°F/h"}),
+            Map.entry(Kind.PRESSURE, new String[] {"mbar", "inH2O"}),
+            Map.entry(Kind.POWER, new String[] {"kW", "Btu/h"}),
+            Map.entry(Kind.ANGLE, new String[] {"deg", "deg"}),
+            Map.entry(Kind.SHARE, new String[] {"%", "%"}),
+            Map.entry(Kind.FLOW, new String[] {"m3/h", "cfm"}),
+            Map.entry(Kind.SPEED, new String[] {"m/s", "mph"}),
+            Map.entry(Kind.HEATING_VALUE, new String[] {"MJ/m3", "Btu/ft3"}),
+            Map.entry(Kind.DENSITY, new String[] {"kg/m3", "lb/ft3"}),
             Map.entry(Kind.RESISTANCE, new String[] {"ohm", "ohm"}));
 
     private Display() {}
@@ -23,7 +31,9 @@ public final class Display {
         for (String spelling : UnitTable.spellings(q.kind())) {
             if (UnitTable.find(q.kind(), spelling).inch() && s.endsWith(spelling)) {
                 return UnitTable.spellings(q.kind()).stream()
-                        .noneMatch(o -> o.length() > spelling.length() && s.endsWith(o) && !UnitTable.find(q.kind(), o).inch());
+                        .noneMatch(o -> o.length() > spelling.length()
+                                && s.endsWith(o)
+                                && !UnitTable.find(q.kind(), o).inch());
             }
         }
         return false;

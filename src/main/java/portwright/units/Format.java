@@ -9,7 +9,9 @@ public final class Format {
 
     /** The value with at most {@code decimals} decimals. */
     public static String plain(double value, int decimals) {
-        BigDecimal d = BigDecimal.valueOf(value).setScale(decimals, RoundingMode.HALF_EVEN).stripTrailingZeros();
+        BigDecimal d = BigDecimal.valueOf(value)
+                .setScale(decimals, RoundingMode.HALF_EVEN)
+                .stripTrailingZeros();
         return d.signum() == 0 ? "0" : d.toPlainString();
     }
 }

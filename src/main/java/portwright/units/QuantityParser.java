@@ -33,7 +33,8 @@ final class QuantityParser {
 
     private Quantity read() {
         if (typed.length() > LONGEST) {
-            throw new QuantityException("A quantity has at most " + LONGEST + " characters; here are " + typed.length() + ". Write " + kind.example() + ".");
+            throw new QuantityException("A quantity has at most " + LONGEST + " characters; here are " + typed.length()
+                    + ". Write " + kind.example() + ".");
         }
         if (s.isEmpty()) {
             throw say("is empty", "Write " + kind.example() + ".");
@@ -55,7 +56,8 @@ final class QuantityParser {
             }
         } while (i < s.length());
         double sum = sum(terms);
-        return new Quantity(typed, kind, absolute(negative ? -sum : sum, terms.get(0).unit()));
+        return new Quantity(
+                typed, kind, absolute(negative ? -sum : sum, terms.get(0).unit()));
     }
 
     private double sum(List<Term> terms) {
@@ -63,10 +65,15 @@ final class QuantityParser {
         for (int k = 0; k < terms.size(); k++) {
             Term t = terms.get(k);
             if (k > 0 && !follows(terms.get(k - 1).unit().symbol(), t.unit().symbol())) {
-                throw say("joins " + terms.get(k - 1).unit().symbol() + " and " + t.unit().symbol(), "Write one number with its unit, such as " + kind.example() + ".");
+                throw say(
+                        "joins " + terms.get(k - 1).unit().symbol() + " and "
+                                + t.unit().symbol(),
+                        "Write one number with its unit, such as " + kind.example() + ".");
             }
             if (k + 1 < terms.size() && !t.whole()) {
-                throw say("has a part of a " + t.unit().symbol() + " before smaller units", "Write a whole number of " + t.unit().symbol() + " there.");
+                throw say(
+                        "has a part of a " + t.unit().symbol() + " before smaller units",
+                        "Write a whole number of " + t.unit().symbol() + " there.");
             }
             sum += t.value() * t.unit().factor();
         }
@@ -130,12 +137,16 @@ final class QuantityParser {
                 }
                 double part = fraction(top);
                 if (part >= 1) {
-                    throw say("has a whole number and a fraction of 1 or more", "Write the fraction less than 1, such as 1 1/4 in.");
+                    throw say(
+                            "has a whole number and a fraction of 1 or more",
+                            "Write the fraction less than 1, such as 1 1/4 in.");
                 }
                 return first + part;
             }
             i = back;
-            throw say("has two numbers in a row", "Write one number, such as " + kind.example() + "; no blanks between thousands.");
+            throw say(
+                    "has two numbers in a row",
+                    "Write one number, such as " + kind.example() + "; no blanks between thousands.");
         }
         return first;
     }
@@ -160,14 +171,22 @@ final class QuantityParser {
             i++;
         }
         int digits = i - start;
-        if (i < s.length() && s.charAt(i) == '.' && (digits > 0 || pointFirst) && i + 1 < s.length() && Character.isDigit(s.charAt(i + 1))) {
+        if (i < s.length()
+                && s.charAt(i) == '.'
+                && (digits > 0 || pointFirst)
+                && i + 1 < s.length()
+                && Character.isDigit(s.charAt(i + 1))) {
             i++;
             while (i < s.length() && Character.isDigit(s.charAt(i))) {
                 i++;
             }
         }
         if (i == start) {
-            throw say(start == 0 || s.substring(0, start).isBlank() ? "does not begin with a number" : "is not a " + kind.word(), "Write " + kind.example() + ".");
+            throw say(
+                    start == 0 || s.substring(0, start).isBlank()
+                            ? "does not begin with a number"
+                            : "is not a " + kind.word(),
+                    "Write " + kind.example() + ".");
         }
         return Double.parseDouble(s.substring(start, i));
     }
@@ -183,7 +202,9 @@ final class QuantityParser {
             best = rest;
         } else if (UnitTable.anywhere(rest).isEmpty()) {
             for (String spelling : UnitTable.spellings(kind)) {
-                if (rest.startsWith(spelling) && ends(rest, spelling) && (best == null || spelling.length() > best.length())) {
+                if (rest.startsWith(spelling)
+                        && ends(rest, spelling)
+                        && (best == null || spelling.length() > best.length())) {
                     best = spelling;
                 }
             }

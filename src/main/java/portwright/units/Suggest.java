@@ -38,7 +38,12 @@ final class Suggest {
         };
         StringBuilder b = new StringBuilder();
         for (int k = 0; k < likely.size(); k++) {
-            b.append(k == 0 ? "" : k + 1 == likely.size() ? " or " : ", ").append('"').append(number).append(' ').append(likely.get(k)).append('"');
+            b.append(k == 0 ? "" : k + 1 == likely.size() ? " or " : ", ")
+                    .append('"')
+                    .append(number)
+                    .append(' ')
+                    .append(likely.get(k))
+                    .append('"');
         }
         return b.toString();
     }
@@ -48,18 +53,21 @@ final class Suggest {
         String begin = "\"" + LookAlikes.shown(typed) + "\"";
         List<Unit> elsewhere = UnitTable.anywhere(spelling);
         if (!elsewhere.isEmpty()) {
-            return begin + " is " + article(elsewhere.get(0).kind()) + "; " + article(kind) + " is wanted here. Write " + kind.example() + ".";
+            return begin + " is " + article(elsewhere.get(0).kind()) + "; " + article(kind) + " is wanted here. Write "
+                    + kind.example() + ".";
         }
         Unit loose = UnitTable.loosely(kind, spelling);
         if (loose != null) {
-            return begin + ": the unit is written " + loose.symbol() + ". Write \"" + number + " " + loose.symbol() + "\".";
+            return begin + ": the unit is written " + loose.symbol() + ". Write \"" + number + " " + loose.symbol()
+                    + "\".";
         }
         for (Map.Entry<String, String> e : TOLD.entrySet()) {
             if (spelling.equals(e.getKey()) || spelling.endsWith(" " + e.getKey())) {
                 return begin + ": " + e.getValue();
             }
         }
-        return begin + ": \"" + LookAlikes.shown(spelling) + "\" is no unit of " + kind.word() + ". Write " + kind.example() + ".";
+        return begin + ": \"" + LookAlikes.shown(spelling) + "\" is no unit of " + kind.word() + ". Write "
+                + kind.example() + ".";
     }
 
     private static String article(Kind kind) {

@@ -46,7 +46,12 @@ public final class Pictures {
         for (Step step : Step.values()) {
             if (step == Step.PORTS) {
                 for (Picture p : Picture.values()) {
-                    save(holder, step, p, new File(out, "ports-" + p.name().toLowerCase().replace('_', '-') + tail), only);
+                    save(
+                            holder,
+                            step,
+                            p,
+                            new File(out, "ports-" + p.name().toLowerCase().replace('_', '-') + tail),
+                            only);
                 }
             } else {
                 save(holder, step, null, new File(out, step.word().toLowerCase() + tail), only);
@@ -85,7 +90,10 @@ public final class Pictures {
             holder.view.go(step);
             if (p != null) {
                 holder.view.board().show(p);
-                holder.doc.select(p == Picture.FLOOR_HOT ? holder.doc.design().ports().get(0).name() : null);
+                holder.doc.select(
+                        p == Picture.FLOOR_HOT
+                                ? holder.doc.design().ports().get(0).name()
+                                : null);
             }
         });
         for (int i = 0; i < (step == Step.PAPER ? 100 : 3); i++) {
@@ -106,7 +114,8 @@ public final class Pictures {
 
     static void write(WritableImage image, File file) {
         PixelReader in = image.getPixelReader();
-        BufferedImage out = new BufferedImage((int) image.getWidth(), (int) image.getHeight(), BufferedImage.TYPE_INT_RGB);
+        BufferedImage out =
+                new BufferedImage((int) image.getWidth(), (int) image.getHeight(), BufferedImage.TYPE_INT_RGB);
         for (int y = 0; y < out.getHeight(); y++) {
             for (int x = 0; x < out.getWidth(); x++) {
                 out.setRGB(x, y, in.getArgb(x, y));
@@ -118,5 +127,4 @@ public final class Pictures {
             throw new java.io.UncheckedIOException(e);
         }
     }
-
 }

@@ -21,14 +21,21 @@ class StyleContrastTest {
     @Tag("regression")
     void everyPairReads(String sheet) throws IOException {
         Map<String, Double> lum = new HashMap<>();
-        String css = new String(getClass().getResourceAsStream("/portwright/app/" + sheet).readAllBytes(), StandardCharsets.UTF_8);
+        String css = new String(
+                getClass().getResourceAsStream("/portwright/app/" + sheet).readAllBytes(), StandardCharsets.UTF_8);
         Matcher m = COLOUR.matcher(css);
         while (m.find()) {
             lum.put(m.group(1), luminance(m.group(2)));
         }
         String slip = "-color-bg-default";
         String bench = "-color-bg-inset";
-        for (String text : new String[] {"-color-fg-default", "-color-fg-muted", "-color-danger-emphasis", "-color-warning-emphasis", "-color-success-emphasis"}) {
+        for (String text : new String[] {
+            "-color-fg-default",
+            "-color-fg-muted",
+            "-color-danger-emphasis",
+            "-color-warning-emphasis",
+            "-color-success-emphasis"
+        }) {
             assertThat(contrast(lum, text, slip)).as(text + " on slip").isGreaterThan(4.5);
             assertThat(contrast(lum, text, bench)).as(text + " on bench").isGreaterThan(4.5);
         }
@@ -38,7 +45,8 @@ class StyleContrastTest {
         assertThat(contrast(lum, "-pw-boxink", "-pw-boxwood")).isGreaterThan(4.5);
         assertThat(contrast(lum, "-color-border-default", slip)).isGreaterThan(3);
         assertThat(contrast(lum, "-color-border-default", bench)).isGreaterThan(3);
-        assertThat(contrast(lum, "-color-danger-emphasis", "-color-danger-muted")).isGreaterThan(4.5);
+        assertThat(contrast(lum, "-color-danger-emphasis", "-color-danger-muted"))
+                .isGreaterThan(4.5);
     }
 
     private static double contrast(Map<String, Double> lum, String a, String b) {

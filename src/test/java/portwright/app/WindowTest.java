@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.atomic.AtomicReference;
-import javafx.geometry.Point2D;
 import javafx.application.Platform;
 import javafx.event.EventType;
+import javafx.geometry.Point2D;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -86,20 +86,42 @@ class WindowTest {
 
     private void mouse(EventType<MouseEvent> type, Pt p, boolean alt) {
         Point2D at = board().localToScene(p.x(), p.y());
-        board().fireEvent(new MouseEvent(type, at.getX(), at.getY(), at.getX(), at.getY(), MouseButton.PRIMARY, 1, false, false, alt, false, true, false, false, true, false, true,
+        board().fireEvent(new MouseEvent(
+                type,
+                at.getX(),
+                at.getY(),
+                at.getX(),
+                at.getY(),
+                MouseButton.PRIMARY,
+                1,
+                false,
+                false,
+                alt,
+                false,
+                true,
+                false,
+                false,
+                true,
+                false,
+                true,
                 new PickResult(board(), at.getX(), at.getY())));
     }
 
     private void drag(Pt from, Pt to) {
         mouse(MouseEvent.MOUSE_PRESSED, from, false);
         for (int i = 1; i <= 8; i++) {
-            mouse(MouseEvent.MOUSE_DRAGGED, new Pt(from.x() + (to.x() - from.x()) * i / 8, from.y() + (to.y() - from.y()) * i / 8), true);
+            mouse(
+                    MouseEvent.MOUSE_DRAGGED,
+                    new Pt(from.x() + (to.x() - from.x()) * i / 8, from.y() + (to.y() - from.y()) * i / 8),
+                    true);
         }
         mouse(MouseEvent.MOUSE_RELEASED, to, true);
     }
 
     private void key(KeyCode code, boolean shift, boolean control) {
-        var target = stage.getScene().getFocusOwner() == null ? view : stage.getScene().getFocusOwner();
+        var target = stage.getScene().getFocusOwner() == null
+                ? view
+                : stage.getScene().getFocusOwner();
         target.fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, shift, control, false, false));
     }
 
@@ -124,7 +146,11 @@ class WindowTest {
     @Test
     void draggingAPortIntoAnElementStopsAndTheTemplateRefuses() {
         Toolkit.run(() -> {
-            doc.edit("test element", t -> t.set("kiln.elements", "[{\"name\": \"EF\", \"on\": \"floor\", \"path\": [[\"-60 mm\", \"-120 mm\"], [\"60 mm\", \"-120 mm\"]], \"groove\": {\"width\": \"16 mm\", \"depth\": \"19 mm\"}, \"coil\": \"12 mm\"}]"));
+            doc.edit(
+                    "test element",
+                    t -> t.set(
+                            "kiln.elements",
+                            "[{\"name\": \"EF\", \"on\": \"floor\", \"path\": [[\"-60 mm\", \"-120 mm\"], [\"60 mm\", \"-120 mm\"]], \"groove\": {\"width\": \"16 mm\", \"depth\": \"19 mm\"}, \"coil\": \"12 mm\"}]"));
             view.layout();
             board().show(Picture.FLOOR_HOT);
             board().redraw();
@@ -133,16 +159,22 @@ class WindowTest {
         Toolkit.run(() -> {
             Hole h = doc.shapes().geometry().holes().get(0);
             drag(board().canvasPoint(h.face(), h.centre()), board().canvasPoint(h.face(), new Pt(0, -105)));
-            assertThat(doc.result().findings()).anyMatch(f -> f.rule().equals("element-clearance") && f.severity() == Severity.STOP && f.parts().contains("EF"));
+            assertThat(doc.result().findings())
+                    .anyMatch(f -> f.rule().equals("element-clearance")
+                            && f.severity() == Severity.STOP
+                            && f.parts().contains("EF"));
             assertThat(doc.undoStack().size()).isEqualTo(steps + 1);
             assertThat(doc.undoStack().undoName()).isEqualTo("move " + h.name());
         });
         Toolkit.until(() -> !doc.checking());
         assertThat(doc.result().stops(Forbids.DRILLING)).isPositive();
-        org.assertj.core.api.Assertions.assertThatThrownBy(() -> SheetBook.print(doc.result(), doc.shapes().geometry(), "x", SheetOptions.plain(Paper.parse("a4")))).isInstanceOf(SheetRefused.class);
+        org.assertj.core.api.Assertions.assertThatThrownBy(() -> SheetBook.print(
+                        doc.result(), doc.shapes().geometry(), "x", SheetOptions.plain(Paper.parse("a4"))))
+                .isInstanceOf(SheetRefused.class);
         Toolkit.run(() -> key(KeyCode.Z, false, true));
         Toolkit.until(() -> !doc.checking());
-        assertThat(doc.result().findings()).noneMatch(f -> f.rule().equals("element-clearance") && f.severity() == Severity.STOP);
+        assertThat(doc.result().findings())
+                .noneMatch(f -> f.rule().equals("element-clearance") && f.severity() == Severity.STOP);
     }
 
     @Test
@@ -165,7 +197,12 @@ class WindowTest {
         Toolkit.run(() -> {
             doc.select(doc.design().ports().get(0).name());
             view.layout();
-            FieldBox hole = (FieldBox) view.lookupAll(".text-field").stream().map(n -> n.getParent()).map(WindowTest::box).filter(b -> b != null && b.model().path().equals("ports[0].diameter")).findFirst().orElseThrow();
+            FieldBox hole = (FieldBox) view.lookupAll(".text-field").stream()
+                    .map(n -> n.getParent())
+                    .map(WindowTest::box)
+                    .filter(b -> b != null && b.model().path().equals("ports[0].diameter"))
+                    .findFirst()
+                    .orElseThrow();
             for (String typed : new String[] {"1 3/8 in", "35 mm"}) {
                 ((TextField) hole.control(false)).setText(typed);
                 hole.take();
@@ -247,18 +284,24 @@ class WindowTest {
             doc.edit("title", t -> t.setText("title", "not saved"));
             text.set(doc.text().toText());
         });
-        Toolkit.until(() -> Files.exists(home.root().resolve("recovery")) && Files.list(home.root().resolve("recovery")).anyMatch(p -> p.toString().endsWith(".design")));
+        Toolkit.until(() -> Files.exists(home.root().resolve("recovery"))
+                && Files.list(home.root().resolve("recovery"))
+                        .anyMatch(p -> p.toString().endsWith(".design")));
         assertThat(new Recovery(home, "other").left()).as("this program lives").isEmpty();
         Toolkit.run(() -> {
             try {
-                Path mine = Files.list(home.root().resolve("recovery")).filter(p -> p.toString().endsWith(".design")).findFirst().orElseThrow();
+                Path mine = Files.list(home.root().resolve("recovery"))
+                        .filter(p -> p.toString().endsWith(".design"))
+                        .findFirst()
+                        .orElseThrow();
                 Files.move(mine, mine.resolveSibling("999999999-w.design"));
             } catch (java.io.IOException e) {
                 throw new java.io.UncheckedIOException(e);
             }
             shell.offerRecovery();
             assertThat(view.messages().getChildren()).isNotEmpty();
-            assertThat(new Recovery(home, "other").left().get(0).text().toText()).isEqualTo(text.get());
+            assertThat(new Recovery(home, "other").left().get(0).text().toText())
+                    .isEqualTo(text.get());
         });
     }
 

@@ -79,7 +79,9 @@ class LeavingOutTest {
             }
             CheckResult after = shapes(r.design());
             if (improves(before.drilling(), after.drilling()) || improves(before.lighting(), after.lighting())) {
-                better.add(path + ": drilling " + before.drilling().id() + " to " + after.drilling().id() + ", lighting " + before.lighting().id() + " to " + after.lighting().id());
+                better.add(path + ": drilling " + before.drilling().id() + " to "
+                        + after.drilling().id() + ", lighting "
+                        + before.lighting().id() + " to " + after.lighting().id());
             }
         }
         return better;
@@ -111,7 +113,9 @@ class LeavingOutTest {
                 List<String> paths = fields(pushed);
                 paths.removeIf(p -> p.startsWith("room") || p.startsWith("supply") || p.startsWith("damper"));
                 Collections.shuffle(paths, new Random(seed));
-                assertThat(better(pushed, paths.subList(0, paths.size() / every))).as(name + ", seed " + seed).isEmpty();
+                assertThat(better(pushed, paths.subList(0, paths.size() / every)))
+                        .as(name + ", seed " + seed)
+                        .isEmpty();
             }
         }
     }
@@ -122,8 +126,12 @@ class LeavingOutTest {
             String at = "ports[" + i + "].at";
             if (d.size(at) == 2 && d.fields(at).isEmpty()) {
                 for (int k = 0; k < 2; k++) {
-                    double mm = portwright.TestKiln.len(d.get(at + "[" + k + "]").orElseThrow()).mm() + random.nextGaussian() * 40;
-                    DesignText moved = out.setText(at + "[" + k + "]", String.format(java.util.Locale.ROOT, "%.2f mm", mm));
+                    double mm =
+                            portwright.TestKiln.len(d.get(at + "[" + k + "]").orElseThrow())
+                                            .mm()
+                                    + random.nextGaussian() * 40;
+                    DesignText moved =
+                            out.setText(at + "[" + k + "]", String.format(java.util.Locale.ROOT, "%.2f mm", mm));
                     out = moved.read().ok() ? moved : out;
                 }
             }
@@ -135,17 +143,38 @@ class LeavingOutTest {
     @Test
     void eachGeometryRuleNamesTheFieldThatItLacks() throws IOException {
         Map<String, List<String>> reads = new LinkedHashMap<>();
-        reads.put("element-clearance", List.of("kiln.elements", "kiln.elements[0].groove", "kiln.elements[0].groove.height", "kiln.elements[0].groove.depth", "kiln.elements[0].height",
-                "kiln.elements[0].tails.diameter"));
+        reads.put(
+                "element-clearance",
+                List.of(
+                        "kiln.elements",
+                        "kiln.elements[0].groove",
+                        "kiln.elements[0].groove.height",
+                        "kiln.elements[0].groove.depth",
+                        "kiln.elements[0].height",
+                        "kiln.elements[0].tails.diameter"));
         reads.put("weakest-section", List.of("kiln.elements", "kiln.fittings"));
-        reads.put("fitting-clearance", List.of("kiln.fittings", "kiln.fittings[0].diameter", "kiln.fittings[1].diameter", "kiln.fittings[2].panel"));
+        reads.put(
+                "fitting-clearance",
+                List.of(
+                        "kiln.fittings",
+                        "kiln.fittings[0].diameter",
+                        "kiln.fittings[1].diameter",
+                        "kiln.fittings[2].panel"));
         reads.put("joint-sliver", List.of("kiln.floor.joints"));
         reads.put("post-in-flame", List.of("shelves", "shelves[0].posts", "shelves[0].postSize", "shelves[0].height"));
         reads.put("shelf-over-inlet", List.of("shelves", "shelves[0].height", "shelves[0].diameter"));
         reads.put("flame-path", List.of("shelves", "shelves[0].height", "shelves[0].diameter"));
         reads.put("flame-on-element", List.of("kiln.elements", "kiln.elements[0].coil", "shelves"));
         reads.put("flame-on-fitting", List.of("kiln.fittings", "kiln.fittings[0].reach"));
-        reads.put("burner-room", List.of("burners", "kiln.stand.height", "burners[0].length", "burners[0].setback", "burners[0].body", "kiln.fittings"));
+        reads.put(
+                "burner-room",
+                List.of(
+                        "burners",
+                        "kiln.stand.height",
+                        "burners[0].length",
+                        "burners[0].setback",
+                        "burners[0].body",
+                        "kiln.fittings"));
         reads.put("burner-fit", List.of("burners", "burners[0].tip", "burners[0].setback"));
         reads.put("brick-kind", List.of("kiln.floor.brick", "kiln.lid.brick"));
         DesignText full = example();
@@ -154,7 +183,9 @@ class LeavingOutTest {
                 assertThat(full.has(path)).as(path).isTrue();
                 ReadResult r = full.remove(path).read();
                 if (r.ok()) {
-                    assertThat(shapes(r.design()).notChecked()).as(rule + " without " + path).anyMatch(n -> n.rule().equals(rule) && n.needs().contains(path));
+                    assertThat(shapes(r.design()).notChecked())
+                            .as(rule + " without " + path)
+                            .anyMatch(n -> n.rule().equals(rule) && n.needs().contains(path));
                 } else {
                     assertThat(r.problems()).as(path + ": " + r.problems()).isNotEmpty();
                 }
@@ -165,10 +196,18 @@ class LeavingOutTest {
     /** What a design does not give and the program sets by itself stands in the list of assumed values. */
     @Test
     void everyAssumedMeasureIsListed() throws IOException {
-        for (String path : List.of("drilling.oversize", "drilling", "kiln.floor.overhang", "kiln.lid.overhang", "kiln.leakArea", "shelves[0].at")) {
+        for (String path : List.of(
+                "drilling.oversize",
+                "drilling",
+                "kiln.floor.overhang",
+                "kiln.lid.overhang",
+                "kiln.leakArea",
+                "shelves[0].at")) {
             ReadResult r = example().remove(path).read();
             assertThat(r.ok()).as(path + ": " + r.problems()).isTrue();
-            assertThat(Review.of(r.design()).assumed()).as(path).anyMatch(a -> a.field().startsWith(path));
+            assertThat(Review.of(r.design()).assumed())
+                    .as(path)
+                    .anyMatch(a -> a.field().startsWith(path));
         }
     }
 }

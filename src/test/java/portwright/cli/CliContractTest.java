@@ -29,7 +29,11 @@ class CliContractTest {
         /** Results on one side, messages on the other; no number that is none, no trace. */
         Run clean() {
             for (String s : List.of(out, err)) {
-                assertThat(s).doesNotContain("NaN").doesNotContain("Infinity").doesNotContain("Exception").doesNotContain("\tat ");
+                assertThat(s)
+                        .doesNotContain("NaN")
+                        .doesNotContain("Infinity")
+                        .doesNotContain("Exception")
+                        .doesNotContain("\tat ");
             }
             return this;
         }
@@ -75,38 +79,77 @@ class CliContractTest {
 
     @Test
     void checkJsonHoldsTheFieldsOfTheContract() throws IOException {
-        for (String design : List.of(EXAMPLE.toString(), stopped(), file("bare.json", example().remove("room").remove("supply").remove("burners").remove("firing").remove("kiln.elements")))) {
+        for (String design : List.of(
+                EXAMPLE.toString(),
+                stopped(),
+                file(
+                        "bare.json",
+                        example()
+                                .remove("room")
+                                .remove("supply")
+                                .remove("burners")
+                                .remove("firing")
+                                .remove("kiln.elements")))) {
             Run r = run("check", design, "--json");
             JsonNode root = new ObjectMapper().readTree(r.out());
-            assertThat(names(root)).contains("portwright", "title", "verdict", "findings", "notChecked", "assumed", "figures");
+            assertThat(names(root))
+                    .contains("portwright", "title", "verdict", "findings", "notChecked", "assumed", "figures");
             assertThat(root.get("portwright").asInt()).isEqualTo(1);
             for (String purpose : List.of("drilling", "lighting")) {
                 assertThat(root.get("verdict").get(purpose).asText()).isIn("stop", "incomplete", "caution", "clear");
             }
             boolean stop = false;
             for (JsonNode f : root.get("findings")) {
-                assertThat(names(f)).contains("rule", "severity", "forbids", "parts", "measured", "limit", "message", "remedy", "source", "limitSetByUser");
+                assertThat(names(f))
+                        .contains(
+                                "rule",
+                                "severity",
+                                "forbids",
+                                "parts",
+                                "measured",
+                                "limit",
+                                "message",
+                                "remedy",
+                                "source",
+                                "limitSetByUser");
                 assertThat(f.get("severity").asText()).isIn("stop", "caution", "note");
-                assertThat(f.get("forbids").isNull() || Set.of("drilling", "lighting").contains(f.get("forbids").asText())).isTrue();
+                assertThat(f.get("forbids").isNull()
+                                || Set.of("drilling", "lighting")
+                                        .contains(f.get("forbids").asText()))
+                        .isTrue();
                 assertThat(names(f.get("source"))).contains("title", "place", "standing");
-                assertThat(f.get("source").get("standing").asText()).isIn("published", "practice", "memory", "judgement");
+                assertThat(f.get("source").get("standing").asText())
+                        .isIn("published", "practice", "memory", "judgement");
                 for (String m : List.of("measured", "limit")) {
-                    assertThat(f.get(m).isNull() || names(f.get(m)).containsAll(Set.of("value", "unit"))).isTrue();
+                    assertThat(f.get(m).isNull() || names(f.get(m)).containsAll(Set.of("value", "unit")))
+                            .isTrue();
                 }
                 stop |= f.get("severity").asText().equals("stop");
             }
             assertThat(r.exit()).isEqualTo(stop ? 1 : 0);
             root.get("notChecked").forEach(n -> assertThat(names(n)).contains("rule", "needs", "forbids"));
             root.get("assumed").forEach(a -> assertThat(names(a)).contains("field", "value", "why"));
-            assertThat(names(root.get("figures"))).contains("inletAreaMm2", "flueAreaMm2", "flueToInletRatio", "weakestFloorSectionShare", "weakestLidSectionShare", "chamberVolumeL", "heatNetKw",
-                    "gasKgPerH", "gasWattsPerLitre", "cylinderHours", "freshAirM3PerH");
+            assertThat(names(root.get("figures")))
+                    .contains(
+                            "inletAreaMm2",
+                            "flueAreaMm2",
+                            "flueToInletRatio",
+                            "weakestFloorSectionShare",
+                            "weakestLidSectionShare",
+                            "chamberVolumeL",
+                            "heatNetKw",
+                            "gasKgPerH",
+                            "gasWattsPerLitre",
+                            "cylinderHours",
+                            "freshAirM3PerH");
         }
     }
 
     @Test
     void limitsOfTheOwnerAreMarked() throws IOException {
         String design = file("own.json", example().set("limits", "{\"element-clearance\": \"200 mm\"}"));
-        JsonNode root = new ObjectMapper().readTree(run("check", design, "--json").out());
+        JsonNode root =
+                new ObjectMapper().readTree(run("check", design, "--json").out());
         List<Boolean> set = new ArrayList<>();
         root.get("findings").forEach(f -> {
             if (f.get("rule").asText().equals("element-clearance")) {
@@ -118,13 +161,31 @@ class CliContractTest {
 
     @Test
     void burnAndForecastAnswerJson() throws IOException {
-        JsonNode burn = new ObjectMapper().readTree(run("burn", EXAMPLE.toString(), "--at", "1100 °C", "--damper", "80 %", "--damper", "0 %", "--json").out());
+        JsonNode burn = new ObjectMapper()
+                .readTree(run(
+                                "burn",
+                                EXAMPLE.toString(),
+                                "--at",
+                                "1100 °C",
+                                "--damper",
+                                "80 %",
+                                "--damper",
+                                "0 %",
+                                "--json")
+                        .out());
         assertThat(burn.isArray()).isTrue();
         assertThat(burn).hasSize(2);
-        Run f = run("forecast", EXAMPLE.toString(), "--json", "--csv", folder.resolve("f.csv").toString());
+        Run f = run(
+                "forecast",
+                EXAMPLE.toString(),
+                "--json",
+                "--csv",
+                folder.resolve("f.csv").toString());
         assertThat(f.exit()).isLessThanOrEqualTo(1);
         assertThat(new ObjectMapper().readTree(f.out()).isObject()).isTrue();
-        assertThat(Files.readString(folder.resolve("f.csv"))).startsWith("hours,").doesNotContain("NaN");
+        assertThat(Files.readString(folder.resolve("f.csv")))
+                .startsWith("hours,")
+                .doesNotContain("NaN");
         String none = file("none.json", example().remove("firing"));
         assertThat(run("forecast", none).exit()).isEqualTo(2);
     }
@@ -137,22 +198,29 @@ class CliContractTest {
         assertThat(sheet.out()).isEmpty();
         assertThat(sheet.err()).isNotBlank();
         assertThat(pdf).doesNotExist();
-        assertThat(run("sheet", file("blind.json", example().remove("kiln.elements")), "-o", pdf.toString()).exit()).isEqualTo(1);
+        assertThat(run("sheet", file("blind.json", example().remove("kiln.elements")), "-o", pdf.toString())
+                        .exit())
+                .isEqualTo(1);
         assertThat(pdf).doesNotExist();
         Run card = run("card", file("dark.json", example().remove("room")), "-o", pdf.toString());
         assertThat(card.exit()).isEqualTo(1);
         assertThat(pdf).doesNotExist();
-        assertThat(run("sheet", stopped(), "-o", pdf.toString(), "--despite-stops", "--part", "floor", "--face", "hot").exit()).isZero();
+        assertThat(run("sheet", stopped(), "-o", pdf.toString(), "--despite-stops", "--part", "floor", "--face", "hot")
+                        .exit())
+                .isZero();
         assertThat(Files.size(pdf)).isGreaterThan(1000);
         try (var left = Files.list(folder)) {
-            assertThat(left.map(p -> p.getFileName().toString()).filter(n -> !n.endsWith(".json") && !n.equals("out.pdf"))).isEmpty();
+            assertThat(left.map(p -> p.getFileName().toString())
+                            .filter(n -> !n.endsWith(".json") && !n.equals("out.pdf")))
+                    .isEmpty();
         }
     }
 
     @Test
     void sheetAndCardAreWritten() {
         Path pdf = folder.resolve("good.pdf");
-        Run sheet = run("sheet", EXAMPLE.toString(), "-o", pdf.toString(), "--paper", "900x900mm", "--scale-x", "1.002");
+        Run sheet =
+                run("sheet", EXAMPLE.toString(), "-o", pdf.toString(), "--paper", "900x900mm", "--scale-x", "1.002");
         assertThat(sheet.exit()).as(sheet.err()).isZero();
         assertThat(sheet.err()).isEmpty();
         assertThat(pdf).exists();
@@ -162,13 +230,35 @@ class CliContractTest {
     void wrongUseIsTwo() throws IOException {
         String pdf = folder.resolve("x.pdf").toString();
         String good = EXAMPLE.toString();
-        String text = Files.writeString(folder.resolve("text.json"), "{\"portwright\": 1").toString();
-        String bytes = Files.write(folder.resolve("bytes.json"), new byte[] {0, (byte) 0xff, (byte) 0xfe, 7}).toString();
-        for (String[] args : new String[][] {{"check"}, {"check", good, "--jsno"}, {"chekc", good}, {"check", folder.resolve("none.json").toString()}, {"check", folder.toString()}, {"check", text},
-            {"check", bytes}, {"sheet", good}, {"sheet", good, "-o", pdf, "--paper", "b52"}, {"sheet", good, "-o", pdf, "--part", "roof"}, {"sheet", good, "-o", pdf, "--face", "warm"},
-            {"sheet", good, "-o", pdf, "--scale-x", "1.2"}, {"sheet", good, "-o", pdf, "--scale-y", "NaN_"}, {"card", good, "-o", pdf, "--paper", "1x1mm"}, {"burn", good}, {"burn", good, "--at", "hot"},
-            {"burn", good, "--at", "1100 °C", "--damper", "120 %"}, {"new", "no-such-kiln", "-o", pdf}, {"new"}, {"forecast", text}, {"burn", text, "--at", "1100 °C"}, {"sheet", text, "-o", pdf},
-            {"card", text, "-o", pdf}}) {
+        String text = Files.writeString(folder.resolve("text.json"), "{\"portwright\": 1")
+                .toString();
+        String bytes = Files.write(folder.resolve("bytes.json"), new byte[] {0, (byte) 0xff, (byte) 0xfe, 7})
+                .toString();
+        for (String[] args : new String[][] {
+            {"check"},
+            {"check", good, "--jsno"},
+            {"chekc", good},
+            {"check", folder.resolve("none.json").toString()},
+            {"check", folder.toString()},
+            {"check", text},
+            {"check", bytes},
+            {"sheet", good},
+            {"sheet", good, "-o", pdf, "--paper", "b52"},
+            {"sheet", good, "-o", pdf, "--part", "roof"},
+            {"sheet", good, "-o", pdf, "--face", "warm"},
+            {"sheet", good, "-o", pdf, "--scale-x", "1.2"},
+            {"sheet", good, "-o", pdf, "--scale-y", "NaN_"},
+            {"card", good, "-o", pdf, "--paper", "1x1mm"},
+            {"burn", good},
+            {"burn", good, "--at", "hot"},
+            {"burn", good, "--at", "1100 °C", "--damper", "120 %"},
+            {"new", "no-such-kiln", "-o", pdf},
+            {"new"},
+            {"forecast", text},
+            {"burn", text, "--at", "1100 °C"},
+            {"sheet", text, "-o", pdf},
+            {"card", text, "-o", pdf}
+        }) {
             StringWriter out = new StringWriter();
             StringWriter err = new StringWriter();
             int exit = Cli.run(new PrintWriter(out), new PrintWriter(err), args);
@@ -182,8 +272,11 @@ class CliContractTest {
     @Test
     void unwritablePlaceIsThree() {
         String nowhere = folder.resolve("no/such/folder/out").toString();
-        for (String[] args : new String[][] {{"sheet", EXAMPLE.toString(), "-o", nowhere + ".pdf", "--part", "lid", "--face", "hot"}, {"new", "octagon-17", "-o", nowhere + ".json"},
-            {"forecast", EXAMPLE.toString(), "--csv", nowhere + ".csv"}}) {
+        for (String[] args : new String[][] {
+            {"sheet", EXAMPLE.toString(), "-o", nowhere + ".pdf", "--part", "lid", "--face", "hot"},
+            {"new", "octagon-17", "-o", nowhere + ".json"},
+            {"forecast", EXAMPLE.toString(), "--csv", nowhere + ".csv"}
+        }) {
             Run r = run(args);
             assertThat(r.exit()).as(String.join(" ", args)).isEqualTo(3);
             assertThat(r.out()).isEmpty();
@@ -197,17 +290,33 @@ class CliContractTest {
         DesignText full = example();
         List<String> lists = new ArrayList<>();
         lists(full, "", lists);
-        assertThat(lists).contains("ports", "shelves", "burners", "kiln.elements", "kiln.fittings", "firing.steps", "room.openings");
+        assertThat(lists)
+                .contains(
+                        "ports",
+                        "shelves",
+                        "burners",
+                        "kiln.elements",
+                        "kiln.fittings",
+                        "firing.steps",
+                        "room.openings");
         for (String path : lists) {
             String design = file("empty.json", full.set(path, "[]"));
             for (String[] args : new String[][] {{"check", design, "--json"}, {"burn", design, "--at", "1000 °C"}}) {
                 Run r = run(args);
-                assertThat(r.exit()).as(path + " empty: " + args[0] + ": " + r.err()).isBetween(0, 2);
+                assertThat(r.exit())
+                        .as(path + " empty: " + args[0] + ": " + r.err())
+                        .isBetween(0, 2);
             }
             if (!path.contains("[")) {
                 assertThat(run("forecast", design).exit()).as(path).isBetween(0, 2);
-                assertThat(run("sheet", design, "-o", folder.resolve("e.pdf").toString(), "--paper", "1200x1200mm").exit()).as(path).isBetween(0, 2);
-                assertThat(run("card", design, "-o", folder.resolve("c.pdf").toString()).exit()).as(path).isBetween(0, 2);
+                assertThat(run("sheet", design, "-o", folder.resolve("e.pdf").toString(), "--paper", "1200x1200mm")
+                                .exit())
+                        .as(path)
+                        .isBetween(0, 2);
+                assertThat(run("card", design, "-o", folder.resolve("c.pdf").toString())
+                                .exit())
+                        .as(path)
+                        .isBetween(0, 2);
             }
         }
     }

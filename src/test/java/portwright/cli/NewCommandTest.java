@@ -46,10 +46,12 @@ class NewCommandTest {
 
     @Test
     void wrongNamesAndFoldersAreSaid() {
-        assertThat(run("new", "octogon-17", "-o", folder.resolve("a.json").toString())).isEqualTo(2);
+        assertThat(run("new", "octogon-17", "-o", folder.resolve("a.json").toString()))
+                .isEqualTo(2);
         assertThat(err.toString()).contains("Did you mean octagon-17?");
         assertThat(run("new", "octagon-17")).isEqualTo(2);
-        assertThat(run("new", "octagon-17", "-o", folder.resolve("none/a.json").toString())).isEqualTo(3);
+        assertThat(run("new", "octagon-17", "-o", folder.resolve("none/a.json").toString()))
+                .isEqualTo(3);
         assertThat(err.toString()).contains("no such folder");
     }
 }

@@ -39,7 +39,12 @@ class RecordCommandTest {
     @Test
     void textTellsStepsAndLedger() {
         assertThat(run("record", log, design)).isZero();
-        assertThat(out.toString()).contains("Ledger of 1 record").contains("gas used").contains("oxidising firing to 700 °C").contains("cone 10").doesNotContain("NaN");
+        assertThat(out.toString())
+                .contains("Ledger of 1 record")
+                .contains("gas used")
+                .contains("oxidising firing to 700 °C")
+                .contains("cone 10")
+                .doesNotContain("NaN");
         assertThat(err.toString()).isEmpty();
     }
 
@@ -49,7 +54,8 @@ class RecordCommandTest {
         JsonNode o = new ObjectMapper().readTree(out.toString());
         assertThat(o.get("records")).hasSize(2);
         assertThat(o.get("records").get(0).get("series").size()).isGreaterThan(50);
-        assertThat(o.get("ledger").get("gasUsedKg").asDouble()).isCloseTo(2 * o.get("records").get(0).get("gasKg").asDouble(), within(1e-9));
+        assertThat(o.get("ledger").get("gasUsedKg").asDouble())
+                .isCloseTo(2 * o.get("records").get(0).get("gasKg").asDouble(), within(1e-9));
         assertThat(o.get("ledger").get("resistanceRise").asDouble()).isCloseTo(0, within(1e-9));
         assertThat(out.toString()).doesNotContain("NaN").doesNotContain("Infinity");
     }
@@ -62,7 +68,8 @@ class RecordCommandTest {
         String text = Files.readString(fitted);
         assertThat(text).contains("\"lossFactor\": 1.1");
         String same = text.replaceAll("\"(lossFactor|leakArea)\": [^,\\n}]*", "\"$1\": x");
-        assertThat(same).isEqualTo(RecordBench.text().toText().replaceAll("\"(lossFactor|leakArea)\": [^,\\n}]*", "\"$1\": x"));
+        assertThat(same)
+                .isEqualTo(RecordBench.text().toText().replaceAll("\"(lossFactor|leakArea)\": [^,\\n}]*", "\"$1\": x"));
         assertThat(Files.readString(csv)).startsWith("hours,measuredC,forecastC,lowC,highC\n0.0000,");
         assertThat(run("record", log, fitted)).isZero();
     }

@@ -16,7 +16,8 @@ class CombustionTablesTest {
 
     @Test
     void loadsEveryTable() {
-        assertThat(SpeciesTable.load()).containsKeys("CO", "CO2", "H2", "H2O", "O2", "N2", "C(gr)", "CH4", "C3H8", "C4H10");
+        assertThat(SpeciesTable.load())
+                .containsKeys("CO", "CO2", "H2", "H2O", "O2", "N2", "C(gr)", "CH4", "C3H8", "C4H10");
         assertThat(GasComponent.load()).hasSize(8);
         assertThat(NumberDrill.load()).hasSize(80);
         assertThat(NumberDrill.of(70).diameterMm()).isEqualTo(0.7112);
@@ -27,14 +28,18 @@ class CombustionTablesTest {
 
     @Test
     void refusesRangesThatDoNotMeetOrAgree() {
-        assertThat(SpeciesTable.read(Table.parse("s.csv", HEAD + row("200,1000", "3.5") + row("1000,6000", "3.5")))).hasSize(1);
-        assertThatThrownBy(() -> SpeciesTable.read(Table.parse("s.csv", HEAD + row("200,1000", "3.5") + row("1100,6000", "3.5"))))
+        assertThat(SpeciesTable.read(Table.parse("s.csv", HEAD + row("200,1000", "3.5") + row("1000,6000", "3.5"))))
+                .hasSize(1);
+        assertThatThrownBy(() -> SpeciesTable.read(
+                        Table.parse("s.csv", HEAD + row("200,1000", "3.5") + row("1100,6000", "3.5"))))
                 .hasMessageContaining("s.csv line 3 column tMinK: the two ranges of X do not meet");
-        assertThatThrownBy(() -> SpeciesTable.read(Table.parse("s.csv", HEAD + row("200,1000", "3.5") + row("1000,6000", "3.6"))))
+        assertThatThrownBy(() -> SpeciesTable.read(
+                        Table.parse("s.csv", HEAD + row("200,1000", "3.5") + row("1000,6000", "3.6"))))
                 .hasMessageContaining("do not agree at 1000.0 K");
         assertThatThrownBy(() -> SpeciesTable.read(Table.parse("s.csv", HEAD + row("200,1000", "3.5"))))
                 .hasMessageContaining("one range, two are needed");
-        assertThatThrownBy(() -> SpeciesTable.read(Table.parse("s.csv", HEAD + row("200,1000", "-3") + row("1000,6000", "-3"))))
+        assertThatThrownBy(() ->
+                        SpeciesTable.read(Table.parse("s.csv", HEAD + row("200,1000", "-3") + row("1000,6000", "-3"))))
                 .hasMessageContaining("heat capacity of X");
     }
 

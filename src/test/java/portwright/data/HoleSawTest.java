@@ -9,7 +9,10 @@ class HoleSawTest {
     @Test
     @Tag("published")
     void nominalMillimetresOfTheChartAreTheInchSizesWithinOneMillimetre() {
-        assertThat(HoleSaw.all()).allSatisfy(s -> assertThat(s.nominalMm()).as(s.size().typed()).isCloseTo(s.diameterMm(), org.assertj.core.data.Offset.offset(1.0)));
+        assertThat(HoleSaw.all())
+                .allSatisfy(s -> assertThat(s.nominalMm())
+                        .as(s.size().typed())
+                        .isCloseTo(s.diameterMm(), org.assertj.core.data.Offset.offset(1.0)));
     }
 
     @Test

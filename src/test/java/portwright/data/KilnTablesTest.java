@@ -26,8 +26,14 @@ class KilnTablesTest {
 
     @Test
     void brickConductivityConflictIsKept() {
-        double cast = Bricks.load().find("ifb-23-cast").orElseThrow().conductivity().get(2).wattsPerMetreKelvin();
-        double line = Bricks.load().find("ifb-23").orElseThrow().conductivity().get(2).wattsPerMetreKelvin();
+        double cast = Bricks.load()
+                .find("ifb-23-cast")
+                .orElseThrow()
+                .conductivity()
+                .get(2)
+                .wattsPerMetreKelvin();
+        double line =
+                Bricks.load().find("ifb-23").orElseThrow().conductivity().get(2).wattsPerMetreKelvin();
         assertThat(cast).isLessThan(line);
     }
 }

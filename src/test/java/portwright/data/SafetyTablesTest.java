@@ -15,15 +15,31 @@ class SafetyTablesTest {
     @Test
     @Tag("published")
     void lowestCarbonMonoxideLimitOfEachFamily() {
-        assertThat(ExposureLimit.lowest("CO", "twa8h", LimitFamily.STRICTEST).orElseThrow().value()).isEqualTo(20);
-        assertThat(ExposureLimit.lowest("CO", "twa8h", LimitFamily.US).orElseThrow().value()).isEqualTo(25);
-        assertThat(ExposureLimit.lowest("CO", "twa8h", LimitFamily.UK).orElseThrow().value()).isEqualTo(20);
-        assertThat(ExposureLimit.lowest("CO", "twa8h", LimitFamily.EU).orElseThrow().value()).isEqualTo(20);
+        assertThat(ExposureLimit.lowest("CO", "twa8h", LimitFamily.STRICTEST)
+                        .orElseThrow()
+                        .value())
+                .isEqualTo(20);
+        assertThat(ExposureLimit.lowest("CO", "twa8h", LimitFamily.US)
+                        .orElseThrow()
+                        .value())
+                .isEqualTo(25);
+        assertThat(ExposureLimit.lowest("CO", "twa8h", LimitFamily.UK)
+                        .orElseThrow()
+                        .value())
+                .isEqualTo(20);
+        assertThat(ExposureLimit.lowest("CO", "twa8h", LimitFamily.EU)
+                        .orElseThrow()
+                        .value())
+                .isEqualTo(20);
         for (LimitFamily f : LimitFamily.values()) {
-            assertThat(ExposureLimit.lowest("CO", "ceiling", f).orElseThrow().value()).isEqualTo(200);
+            assertThat(ExposureLimit.lowest("CO", "ceiling", f).orElseThrow().value())
+                    .isEqualTo(200);
             assertThat(LimitFamily.of(f.word())).isEqualTo(f);
-            assertThat(ExposureLimit.lowest("CO", "twa8h", LimitFamily.STRICTEST).orElseThrow().value())
-                    .isLessThanOrEqualTo(ExposureLimit.lowest("CO", "twa8h", f).orElseThrow().value());
+            assertThat(ExposureLimit.lowest("CO", "twa8h", LimitFamily.STRICTEST)
+                            .orElseThrow()
+                            .value())
+                    .isLessThanOrEqualTo(
+                            ExposureLimit.lowest("CO", "twa8h", f).orElseThrow().value());
         }
         assertThat(ExposureLimit.named("o2-low").value()).isEqualTo(19.5);
         assertThat(ExposureLimit.named("co-uk-stel").source().standing()).isEqualTo(Standing.MEMORY);
@@ -46,12 +62,17 @@ class SafetyTablesTest {
     }
 
     private static CoAlarmPoint point(List<CoAlarmPoint> all, String standard, double ppm) {
-        return all.stream().filter(p -> p.standard().equals(standard) && p.ppm() == ppm).findFirst().orElseThrow();
+        return all.stream()
+                .filter(p -> p.standard().equals(standard) && p.ppm() == ppm)
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
     void idsAreUniqueAndNumbersLoad() {
-        assertThat(ExposureLimit.all().stream().map(ExposureLimit::id)).doesNotHaveDuplicates().hasSizeGreaterThan(40);
+        assertThat(ExposureLimit.all().stream().map(ExposureLimit::id))
+                .doesNotHaveDuplicates()
+                .hasSizeGreaterThan(40);
         assertThat(SafetyNumber.value("gas-on-floor")).isEqualTo(760);
         assertThat(SafetyNumber.named("gas-on-floor").source().standing()).isEqualTo(Standing.MEMORY);
         assertThatThrownBy(() -> SafetyNumber.named("x")).hasMessageContaining("no number");

@@ -24,13 +24,16 @@ class TableTest {
     }
 
     @ParameterizedTest
-    @CsvSource(delimiter = '|', value = {
-        "a,b;1            | t.csv line 2: 1 cells, the header has 2",
-        "a,a;1,2          | t.csv line 1: column name 'a' is empty or used twice",
-        "a,b;1,\"x        | t.csv line 2: a quote is not closed",
-        "a,b;1,\"x\"y     | t.csv line 2: text after a closing quote",
-        "a,b;1,x\"y       | t.csv line 2: a quote inside an unquoted cell",
-        "a,b;;1,2         | t.csv line 2: blank line inside the table"})
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "a,b;1            | t.csv line 2: 1 cells, the header has 2",
+                "a,a;1,2          | t.csv line 1: column name 'a' is empty or used twice",
+                "a,b;1,\"x        | t.csv line 2: a quote is not closed",
+                "a,b;1,\"x\"y     | t.csv line 2: text after a closing quote",
+                "a,b;1,x\"y       | t.csv line 2: a quote inside an unquoted cell",
+                "a,b;;1,2         | t.csv line 2: blank line inside the table"
+            })
     void refusesAMalformedTable(String text, String message) {
         assertThatThrownBy(() -> Table.parse("t.csv", text.strip().replace(';', '\n')))
                 .isInstanceOf(IllegalArgumentException.class)

@@ -32,7 +32,9 @@ class AbsentFieldTest {
     private static void leaveOut(int step) throws IOException {
         List<String> wrong = new ArrayList<>();
         int read = 0;
-        for (DesignText whole : List.of(DesignFile.read(ContractExampleTest.EXAMPLE).document(), Starters.find("front-loader-18").orElseThrow())) {
+        for (DesignText whole : List.of(
+                DesignFile.read(ContractExampleTest.EXAMPLE).document(),
+                Starters.find("front-loader-18").orElseThrow())) {
             CheckResult full = check(whole);
             List<String> paths = Paths.all(whole);
             for (int i = 0; i < paths.size(); i += step) {
@@ -46,9 +48,11 @@ class AbsentFieldTest {
                     CheckResult less = check(whole.remove(path));
                     CheckJson.write(less);
                     CheckText.write(less, 80, false);
-                    boolean better = less.drilling().compareTo(full.drilling()) > 0 || less.lighting().compareTo(full.lighting()) > 0;
+                    boolean better = less.drilling().compareTo(full.drilling()) > 0
+                            || less.lighting().compareTo(full.lighting()) > 0;
                     if (better && !takesAPartAway(path)) {
-                        wrong.add(path + ": drilling " + full.drilling() + " to " + less.drilling() + ", lighting " + full.lighting() + " to " + less.lighting());
+                        wrong.add(path + ": drilling " + full.drilling() + " to " + less.drilling() + ", lighting "
+                                + full.lighting() + " to " + less.lighting());
                     }
                 } catch (RuntimeException e) {
                     wrong.add(path + ": " + e + " at " + e.getStackTrace()[0]);
@@ -61,7 +65,8 @@ class AbsentFieldTest {
 
     /** Taking a part away, not a statement about it, may cure what the part was found guilty of. */
     private static boolean takesAPartAway(String path) {
-        return path.matches("(kiln\\.(elements|fittings)|shelves|ports|burners|firing\\.steps|room\\.openings)\\[\\d+\\]|.*\\.(posts|path|panels)\\[\\d+\\]|limits.*");
+        return path.matches(
+                "(kiln\\.(elements|fittings)|shelves|ports|burners|firing\\.steps|room\\.openings)\\[\\d+\\]|.*\\.(posts|path|panels)\\[\\d+\\]|limits.*");
     }
 
     private static CheckResult check(DesignText d) {

@@ -3,8 +3,8 @@ package portwright.file;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.StringWriter;
 import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,7 +26,10 @@ class BrokenFilesTest {
 
     static List<String> files() throws IOException {
         try (Stream<Path> all = Files.list(FOLDER)) {
-            return all.map(p -> p.getFileName().toString()).filter(n -> n.endsWith(".json")).sorted().toList();
+            return all.map(p -> p.getFileName().toString())
+                    .filter(n -> n.endsWith(".json"))
+                    .sorted()
+                    .toList();
         }
     }
 
@@ -35,7 +38,8 @@ class BrokenFilesTest {
         Map<String, List<String>> out = new LinkedHashMap<>();
         for (String line : Files.readAllLines(TABLE)) {
             if (!line.isBlank() && !line.startsWith("#")) {
-                out.computeIfAbsent(line.substring(0, line.indexOf(':')), k -> new ArrayList<>()).add(line);
+                out.computeIfAbsent(line.substring(0, line.indexOf(':')), k -> new ArrayList<>())
+                        .add(line);
             }
         }
         return out;
@@ -46,7 +50,8 @@ class BrokenFilesTest {
     void saysWhatIsWrong(String file) throws IOException {
         ReadResult r = DesignFile.read(FOLDER.resolve(file));
         assertThat(r.design()).isNull();
-        assertThat(r.problems().stream().map(p -> p.text(file)).toList()).isEqualTo(expected().getOrDefault(file, List.of()));
+        assertThat(r.problems().stream().map(p -> p.text(file)).toList())
+                .isEqualTo(expected().getOrDefault(file, List.of()));
     }
 
     @ParameterizedTest
@@ -54,7 +59,12 @@ class BrokenFilesTest {
     void endsACommandWithMisuseAndNoStackTrace(String file) {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
-        assertThat(Cli.run(new PrintWriter(out), new PrintWriter(err), "check", FOLDER.resolve(file).toString())).isEqualTo(Cli.MISUSE);
+        assertThat(Cli.run(
+                        new PrintWriter(out),
+                        new PrintWriter(err),
+                        "check",
+                        FOLDER.resolve(file).toString()))
+                .isEqualTo(Cli.MISUSE);
         assertThat(out.toString()).isEmpty();
         assertThat(err.toString()).isNotBlank().doesNotContain("Exception").doesNotContain("\tat ");
     }
@@ -69,8 +79,12 @@ class BrokenFilesTest {
     void largerThanFiveMegabytesIsRefusedUnread() throws IOException {
         Path big = Files.createTempFile("big", ".json");
         try {
-            Files.write(big, ("{\"notes\": \"" + "x".repeat(DesignFile.MAX_BYTES) + "\"}").getBytes(StandardCharsets.UTF_8));
-            assertThat(DesignFile.read(big).problems()).extracting(Problem::message).containsExactly(DesignFile.TOO_LARGE);
+            Files.write(
+                    big,
+                    ("{\"notes\": \"" + "x".repeat(DesignFile.MAX_BYTES) + "\"}").getBytes(StandardCharsets.UTF_8));
+            assertThat(DesignFile.read(big).problems())
+                    .extracting(Problem::message)
+                    .containsExactly(DesignFile.TOO_LARGE);
         } finally {
             Files.delete(big);
         }

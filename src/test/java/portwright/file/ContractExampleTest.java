@@ -37,7 +37,10 @@ class ContractExampleTest {
     @Test
     void everyConeOfTheTableIsRead() throws IOException {
         for (portwright.data.Cone cone : portwright.data.Cones.load().all()) {
-            ReadResult r = DesignFile.read(EXAMPLE).document().setText("firing.steps[3].to", "cone " + cone.name()).read();
+            ReadResult r = DesignFile.read(EXAMPLE)
+                    .document()
+                    .setText("firing.steps[3].to", "cone " + cone.name())
+                    .read();
             assertThat(r.problems()).isEmpty();
             assertThat(r.design().firing().steps().get(3).cone()).isEqualTo(cone.name());
         }

@@ -20,28 +20,45 @@ class DesignTextTest {
         DesignText after = before.setText("ports[1].at[0]", "4 5/8 in");
         assertThat(after.get("ports[1].at[0]")).contains("4 5/8 in");
         assertThat(before.get("ports[1].at[0]")).contains("4 1/2 in");
-        assertThat(after.toText()).isEqualTo(before.toText().replaceFirst("(?s)(\"inlet right\".*?)4 1/2 in", "$14 5/8 in"));
+        assertThat(after.toText())
+                .isEqualTo(before.toText().replaceFirst("(?s)(\"inlet right\".*?)4 1/2 in", "$14 5/8 in"));
         assertThat(after.setText("ports[1].at[0]", "4 1/2 in")).isEqualTo(before);
     }
 
     @Test
     void makesMissingObjectsOnTheWay() {
-        DesignText d = octagon().remove("damper").setText("damper.plate.width", "4 in").set("limits", "{}").setText("limits[\"element-clearance\"]", "30 mm");
-        assertThat(d.getJson("damper")).contains("{\"plate\": {\"width\": \"4 in\"}}".replace("{\"plate\"", "{\n  \"plate\"").replace("}}", "}\n}"));
-        assertThat(d.read().design().limits().get("element-clearance").get("limit").value()).isEqualTo(30);
+        DesignText d = octagon()
+                .remove("damper")
+                .setText("damper.plate.width", "4 in")
+                .set("limits", "{}")
+                .setText("limits[\"element-clearance\"]", "30 mm");
+        assertThat(d.getJson("damper"))
+                .contains("{\"plate\": {\"width\": \"4 in\"}}"
+                        .replace("{\"plate\"", "{\n  \"plate\"")
+                        .replace("}}", "}\n}"));
+        assertThat(d.read()
+                        .design()
+                        .limits()
+                        .get("element-clearance")
+                        .get("limit")
+                        .value())
+                .isEqualTo(30);
         assertThat(d.fields("").subList(0, 3)).isEqualTo(octagon().fields("").subList(0, 3));
     }
 
     @Test
     void insertsAppendsRemovesAndRenames() {
         DesignText d = octagon();
-        String port = "{\"name\": \"spare\", \"role\": \"flue\", \"on\": \"lid\", \"at\": [\"3 in\", \"0 in\"], \"diameter\": \"1 in\"}";
+        String port =
+                "{\"name\": \"spare\", \"role\": \"flue\", \"on\": \"lid\", \"at\": [\"3 in\", \"0 in\"], \"diameter\": \"1 in\"}";
         DesignText more = d.insert("ports[0]", port);
         assertThat(more.size("ports")).isEqualTo(4);
         assertThat(more.get("ports[0].name")).contains("spare");
         assertThat(more.remove("ports[0]")).isEqualTo(d);
         assertThat(d.append("ports", port).get("ports[3].name")).contains("spare");
-        assertThat(d.rename("kiln.power", "strength").fields("kiln")).contains("strength").doesNotContain("power");
+        assertThat(d.rename("kiln.power", "strength").fields("kiln"))
+                .contains("strength")
+                .doesNotContain("power");
         assertThat(d.remove("no.such[3].field")).isSameAs(d);
         assertThat(d.remove("shelves").append("shelves", "{}").size("shelves")).isEqualTo(1);
     }
@@ -59,7 +76,8 @@ class DesignTextTest {
 
     @Test
     void keepsNumbersAndTextsAsTyped() {
-        String odd = "{\"portwright\": 1.0e0, \"title\": \"caf\\u00e9 \\/ \\\"x\\\"\", \"n\": [-0, 0.10, 1E3, \"\\ud83d\\ude00\", true, null, {}, []]}\n";
+        String odd =
+                "{\"portwright\": 1.0e0, \"title\": \"caf\\u00e9 \\/ \\\"x\\\"\", \"n\": [-0, 0.10, 1E3, \"\\ud83d\\ude00\", true, null, {}, []]}\n";
         DesignText d = DesignText.read(odd).document();
         assertThat(d.toText()).contains("1.0e0", "\"caf\\u00e9 \\/ \\\"x\\\"\"", "-0, 0.10, 1E3, \"\\ud83d\\ude00\"");
         assertThat(DesignText.read(d.toText()).document().toText()).isEqualTo(d.toText());
@@ -97,10 +115,14 @@ class DesignTextTest {
             if (i % 500 == 0) {
                 texts.add(d.toText());
             }
-            d = d.setText("ports[" + random.nextInt(3) + "].at[" + random.nextInt(2) + "]", portwright.units.Format.plain(random.nextDouble() * 5, 3) + " in");
+            d = d.setText(
+                    "ports[" + random.nextInt(3) + "].at[" + random.nextInt(2) + "]",
+                    portwright.units.Format.plain(random.nextDouble() * 5, 3) + " in");
         }
         for (int i = 0; i < texts.size(); i++) {
-            assertThat(undo.get(i * 500).toText()).as("seed %d step %d", seed, i * 500).isEqualTo(texts.get(i));
+            assertThat(undo.get(i * 500).toText())
+                    .as("seed %d step %d", seed, i * 500)
+                    .isEqualTo(texts.get(i));
         }
     }
 }

@@ -40,13 +40,17 @@ class ReaderFuzzTest {
             }
             String damaged = b.toString();
             ReadResult r = DesignText.read(damaged);
-            assertThat(r.ok()).as("seed %d case %d", seed, i).isEqualTo(r.problems().isEmpty());
+            assertThat(r.ok())
+                    .as("seed %d case %d", seed, i)
+                    .isEqualTo(r.problems().isEmpty());
             assertThat(r.problems()).as("seed %d case %d", seed, i).allSatisfy(p -> {
                 assertThat(p.line()).isBetween(1, (int) damaged.lines().count() + 1);
                 assertThat(p.column()).isPositive();
                 assertThat(p.message()).isNotBlank().doesNotContain("Exception", "null is", "com.fasterxml");
             });
-            assertThat(r.document() != null).as("seed %d case %d: JSON or not", seed, i).isEqualTo(json(damaged));
+            assertThat(r.document() != null)
+                    .as("seed %d case %d: JSON or not", seed, i)
+                    .isEqualTo(json(damaged));
         }
     }
 

@@ -38,12 +38,14 @@ class SaveTest {
         Path file = Files.writeString(folder.resolve("a.json"), "old");
         Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-rw----"));
         DesignFile.save(file, design);
-        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file))).isEqualTo("rw-rw----");
+        assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
+                .isEqualTo("rw-rw----");
     }
 
     @Test
     void followsALinkAndKeepsIt() throws IOException {
-        Path target = Files.writeString(Files.createDirectory(folder.resolve("real")).resolve("a.json"), "old");
+        Path target =
+                Files.writeString(Files.createDirectory(folder.resolve("real")).resolve("a.json"), "old");
         Path link = Files.createSymbolicLink(folder.resolve("link.json"), target);
         DesignFile.save(link, design);
         assertThat(Files.isSymbolicLink(link)).isTrue();
@@ -60,7 +62,8 @@ class SaveTest {
         Files.writeString(inTheWay.resolve("x"), "x");
         assertThatThrownBy(() -> DesignFile.save(inTheWay, design)).isInstanceOf(IOException.class);
         assertThat(files()).isEqualTo(1);
-        assertThatThrownBy(() -> DesignFile.save(folder.resolve("none/a.json"), design)).isInstanceOf(IOException.class);
+        assertThatThrownBy(() -> DesignFile.save(folder.resolve("none/a.json"), design))
+                .isInstanceOf(IOException.class);
         assertThat(files()).isEqualTo(1);
         Path loop = Files.createSymbolicLink(folder.resolve("loop.json"), Path.of("loop.json"));
         assertThatThrownBy(() -> DesignFile.save(loop, design)).isInstanceOf(IOException.class);
@@ -71,9 +74,11 @@ class SaveTest {
     @Test
     void aFullDiskLeavesTheOldFile() throws IOException {
         Path file = Files.writeString(folder.resolve("a.json"), "old");
-        assertThatThrownBy(() -> AtomicSave.write(file, design.toText().getBytes(java.nio.charset.StandardCharsets.UTF_8), bytes -> {
-            throw new IOException("No space left on device");
-        })).isInstanceOf(IOException.class);
+        assertThatThrownBy(() -> AtomicSave.write(
+                        file, design.toText().getBytes(java.nio.charset.StandardCharsets.UTF_8), bytes -> {
+                            throw new IOException("No space left on device");
+                        }))
+                .isInstanceOf(IOException.class);
         assertThat(Files.readString(file)).isEqualTo("old");
         assertThat(files()).isEqualTo(1);
     }

@@ -21,26 +21,65 @@ class SchemaTest {
     private static final Schema SCHEMA = schema();
 
     /** Files that are wrong in what spans several fields, in a value's range or meaning, or by a doubled field: no schema sees that. */
-    private static final Set<String> BEYOND_A_SCHEMA = Set.of("absolute-zero", "burner-on-a-flue", "cooling-with-minus", "duplicate-field", "element-above-wall",
-            "fixed-limit-no-width", "fixed-limit-weakened", "groove-through-wall", "hole-larger-than-part", "kiln-of-miles", "limit-as-text", "limit-of-wrong-kind",
-            "limit-under-floor-value", "look-alike", "negative-thickness", "no-such-cone", "no-such-drill", "no-such-panel", "no-such-port", "no-such-unit",
-            "outline-anticlockwise", "outline-closed-twice", "outline-crosses", "oversize-too-large", "port-above-panel", "port-beside-panel", "port-off-the-floor",
-            "same-name-across-kinds", "setback-beyond-slab", "share-over-100", "shelf-above-lid", "shelf-meets-wall", "slab-inside-chamber", "two-of-one-name",
-            "unknown-limit-name", "unknown-rule", "wrong-kind", "wrong-letter-case", "zero-height");
+    private static final Set<String> BEYOND_A_SCHEMA = Set.of(
+            "absolute-zero",
+            "burner-on-a-flue",
+            "cooling-with-minus",
+            "duplicate-field",
+            "element-above-wall",
+            "fixed-limit-no-width",
+            "fixed-limit-weakened",
+            "groove-through-wall",
+            "hole-larger-than-part",
+            "kiln-of-miles",
+            "limit-as-text",
+            "limit-of-wrong-kind",
+            "limit-under-floor-value",
+            "look-alike",
+            "negative-thickness",
+            "no-such-cone",
+            "no-such-drill",
+            "no-such-panel",
+            "no-such-port",
+            "no-such-unit",
+            "outline-anticlockwise",
+            "outline-closed-twice",
+            "outline-crosses",
+            "oversize-too-large",
+            "port-above-panel",
+            "port-beside-panel",
+            "port-off-the-floor",
+            "same-name-across-kinds",
+            "setback-beyond-slab",
+            "share-over-100",
+            "shelf-above-lid",
+            "shelf-meets-wall",
+            "slab-inside-chamber",
+            "two-of-one-name",
+            "unknown-limit-name",
+            "unknown-rule",
+            "wrong-kind",
+            "wrong-letter-case",
+            "zero-height");
 
     private static Schema schema() {
-        return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12).getSchema(SchemaTest.class.getResourceAsStream("/portwright/design.schema.json"));
+        return SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(SchemaTest.class.getResourceAsStream("/portwright/design.schema.json"));
     }
 
     private static List<String> complaints(String text) {
-        return SCHEMA.validate(text, InputFormat.JSON).stream().map(e -> e.getInstanceLocation() + " " + e.getMessage()).toList();
+        return SCHEMA.validate(text, InputFormat.JSON).stream()
+                .map(e -> e.getInstanceLocation() + " " + e.getMessage())
+                .toList();
     }
 
     @Test
     void acceptsWhatTheReaderAccepts() throws IOException {
         assertThat(complaints(Files.readString(ContractExampleTest.EXAMPLE))).isEmpty();
         for (String name : Starters.names()) {
-            assertThat(complaints(Starters.find(name).orElseThrow().toText())).as(name).isEmpty();
+            assertThat(complaints(Starters.find(name).orElseThrow().toText()))
+                    .as(name)
+                    .isEmpty();
         }
     }
 
@@ -51,7 +90,9 @@ class SchemaTest {
             Path path = BrokenFilesTest.FOLDER.resolve(file);
             List<Problem> problems = new ArrayList<>();
             String text = Encoding.text(Files.readAllBytes(path), problems);
-            if (text != null && JsonTree.parse(text, problems) != null && complaints(text).isEmpty()) {
+            if (text != null
+                    && JsonTree.parse(text, problems) != null
+                    && complaints(text).isEmpty()) {
                 unseen.add(file.replace(".json", ""));
             }
         }
@@ -76,12 +117,20 @@ class SchemaTest {
         for (int i = 0; i < paths.size(); i += step) {
             String path = paths.get(i);
             DesignText without = whole.remove(path);
-            boolean reads = without.read().problems().stream().noneMatch(p -> p.message().contains("is missing") || p.message().contains("two lengths")
-                    || p.message().contains("at least two points"));
-            assertThat(complaints(without.toText()).isEmpty()).as("%s without %s: %s", name, path, complaints(without.toText())).isEqualTo(reads);
+            boolean reads = without.read().problems().stream()
+                    .noneMatch(p -> p.message().contains("is missing")
+                            || p.message().contains("two lengths")
+                            || p.message().contains("at least two points"));
+            assertThat(complaints(without.toText()).isEmpty())
+                    .as("%s without %s: %s", name, path, complaints(without.toText()))
+                    .isEqualTo(reads);
             DesignText foreign = whole.set(path, "{\"foreign\": [1]}");
-            assertThat(complaints(foreign.toText())).as("%s with foreign %s", name, path).isNotEmpty();
-            assertThat(foreign.read().problems()).as("%s with foreign %s", name, path).isNotEmpty();
+            assertThat(complaints(foreign.toText()))
+                    .as("%s with foreign %s", name, path)
+                    .isNotEmpty();
+            assertThat(foreign.read().problems())
+                    .as("%s with foreign %s", name, path)
+                    .isNotEmpty();
         }
     }
 }

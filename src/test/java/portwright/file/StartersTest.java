@@ -31,7 +31,11 @@ class StartersTest {
     @Test
     void theIndexListsTheFolder() throws IOException {
         try (Stream<Path> files = Files.list(Path.of("templates"))) {
-            assertThat(files.map(p -> p.getFileName().toString()).filter(n -> n.endsWith(".json")).map(n -> n.replace(".json", "")).sorted().toList())
+            assertThat(files.map(p -> p.getFileName().toString())
+                            .filter(n -> n.endsWith(".json"))
+                            .map(n -> n.replace(".json", ""))
+                            .sorted()
+                            .toList())
                     .isEqualTo(Starters.names());
         }
         assertThat(Starters.names()).hasSizeGreaterThanOrEqualTo(8);
@@ -50,9 +54,17 @@ class StartersTest {
     @ParameterizedTest
     @MethodSource("names")
     void passesTheRuleBookWithNothingLeftOut(String name) throws IOException {
-        CheckResult result = new RuleBook(LimitTable.load()).check(Review.of(DesignFile.read(path(name)).design()));
-        assertThat(result.findings()).filteredOn(f -> f.severity() == Severity.STOP).extracting(Finding::rule).isEmpty();
-        assertThat(result.notChecked()).filteredOn(n -> n.forbids() != Forbids.NOTHING).isEmpty();
-        assertThat(result.findings()).filteredOn(f -> f.severity() == Severity.CAUTION && f.forbids() == Forbids.DRILLING).isEmpty();
+        CheckResult result = new RuleBook(LimitTable.load())
+                .check(Review.of(DesignFile.read(path(name)).design()));
+        assertThat(result.findings())
+                .filteredOn(f -> f.severity() == Severity.STOP)
+                .extracting(Finding::rule)
+                .isEmpty();
+        assertThat(result.notChecked())
+                .filteredOn(n -> n.forbids() != Forbids.NOTHING)
+                .isEmpty();
+        assertThat(result.findings())
+                .filteredOn(f -> f.severity() == Severity.CAUTION && f.forbids() == Forbids.DRILLING)
+                .isEmpty();
     }
 }

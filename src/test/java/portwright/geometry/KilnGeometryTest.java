@@ -27,7 +27,8 @@ class KilnGeometryTest {
         double ft3 = Math.pow(0.3048, 3);
         assertThat(regular(10, 23 * IN, 27 * IN, 0).chamberVolumeM3() / ft3).isBetween(6.5, 7.5);
         assertThat(regular(12, 28 * IN, 27 * IN, 0).chamberVolumeM3() / ft3).isBetween(9.5, 10.5);
-        assertThat(regular(10, 23 * IN, 27 * IN, 0).chamberVolumeM3()).isCloseTo(10 * Math.tan(Math.PI / 10) * Math.pow(23 * IN / 2, 2) * 27 * IN * 1e-9, within(1e-12));
+        assertThat(regular(10, 23 * IN, 27 * IN, 0).chamberVolumeM3())
+                .isCloseTo(10 * Math.tan(Math.PI / 10) * Math.pow(23 * IN / 2, 2) * 27 * IN * 1e-9, within(1e-12));
     }
 
     @Test
@@ -69,16 +70,26 @@ class KilnGeometryTest {
 
     @Test
     void rectanglePanelsAreBackRightFrontLeft() {
-        KilnGeometry g = KilnGeometry.of(TestKiln.of(new PlanShape.RectanglePlan(TestKiln.mm(500), TestKiln.mm(400), TestKiln.deg(0))).build());
-        assertThat(g.panels().stream().map(p -> (int) Math.round(Math.toDegrees(p.bearing()))).toList()).isEqualTo(List.of(0, 90, 180, 270));
+        KilnGeometry g = KilnGeometry.of(
+                TestKiln.of(new PlanShape.RectanglePlan(TestKiln.mm(500), TestKiln.mm(400), TestKiln.deg(0)))
+                        .build());
+        assertThat(g.panels().stream()
+                        .map(p -> (int) Math.round(Math.toDegrees(p.bearing())))
+                        .toList())
+                .isEqualTo(List.of(0, 90, 180, 270));
         assertThat(g.panel(2).width()).isEqualTo(400);
         assertThat(g.slab(On.FLOOR).area()).isCloseTo((500 + 127) * (400 + 127), within(1e-6));
     }
 
     @Test
     void outlineWithARecessHasPanelsThatNarrowOutward() {
-        PlanShape l = new PlanShape.OutlinePlan(List.of(TestKiln.at(0, 0), TestKiln.at(0, 600), TestKiln.at(600, 600), TestKiln.at(600, 300),
-                TestKiln.at(300, 300), TestKiln.at(300, 0)));
+        PlanShape l = new PlanShape.OutlinePlan(List.of(
+                TestKiln.at(0, 0),
+                TestKiln.at(0, 600),
+                TestKiln.at(600, 600),
+                TestKiln.at(600, 300),
+                TestKiln.at(300, 300),
+                TestKiln.at(300, 0)));
         KilnGeometry g = KilnGeometry.of(TestKiln.of(l).build());
         assertThat(g.inner().area()).isEqualTo(600 * 600 - 300 * 300);
         assertThat(g.wallOuter().area()).isCloseTo(727 * 727 - 300 * 300, within(1e-6));
@@ -89,8 +100,15 @@ class KilnGeometryTest {
 
     @Test
     void aRecessNarrowerThanTwiceTheWallCloses() {
-        PlanShape u = new PlanShape.OutlinePlan(List.of(TestKiln.at(0, 0), TestKiln.at(0, 600), TestKiln.at(250, 600), TestKiln.at(250, 300),
-                TestKiln.at(350, 300), TestKiln.at(350, 600), TestKiln.at(600, 600), TestKiln.at(600, 0)));
+        PlanShape u = new PlanShape.OutlinePlan(List.of(
+                TestKiln.at(0, 0),
+                TestKiln.at(0, 600),
+                TestKiln.at(250, 600),
+                TestKiln.at(250, 300),
+                TestKiln.at(350, 300),
+                TestKiln.at(350, 600),
+                TestKiln.at(600, 600),
+                TestKiln.at(600, 0)));
         KilnGeometry g = KilnGeometry.of(TestKiln.of(u).build());
         assertThat(g.wallOuter().area()).isCloseTo(727 * 727, within(1e-3));
     }
@@ -108,12 +126,18 @@ class KilnGeometryTest {
         TestKiln k = TestKiln.polygon(8, "17 in").joints(On.FLOOR, 228.6, 114.3, Bond.HALF, 0, 0, 0);
         KilnGeometry g = KilnGeometry.of(k.build());
         Brick b = g.pattern(On.FLOOR).brick(new Pt(10, 20));
-        assertThat(List.of(b.left(), b.right(), b.below(), b.above())).usingElementComparator((x, y) -> Math.abs(x - y) < 1e-9 ? 0 : 1)
+        assertThat(List.of(b.left(), b.right(), b.below(), b.above()))
+                .usingElementComparator((x, y) -> Math.abs(x - y) < 1e-9 ? 0 : 1)
                 .containsExactly(10.0, 218.6, 20.0, 94.3);
         Brick below = g.pattern(On.FLOOR).brick(new Pt(10, -20));
         assertThat(below.left()).isCloseTo(124.3, within(1e-9));
-        assertThat(g.joints(On.FLOOR)).isNotEmpty().allSatisfy(s -> assertThat(g.slab(On.FLOOR).depth(s.a())).isGreaterThan(-1e-9));
-        double rows = g.joints(On.FLOOR).stream().filter(s -> Math.abs(s.a().y() - s.b().y()) < 1e-9).mapToDouble(Segment::length).sum();
+        assertThat(g.joints(On.FLOOR))
+                .isNotEmpty()
+                .allSatisfy(s -> assertThat(g.slab(On.FLOOR).depth(s.a())).isGreaterThan(-1e-9));
+        double rows = g.joints(On.FLOOR).stream()
+                .filter(s -> Math.abs(s.a().y() - s.b().y()) < 1e-9)
+                .mapToDouble(Segment::length)
+                .sum();
         assertThat(rows).isGreaterThan(17 * IN * 4);
     }
 

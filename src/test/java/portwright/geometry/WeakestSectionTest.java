@@ -20,7 +20,8 @@ class WeakestSectionTest {
     void twoHolesAcrossTheFlatsLoseTwiceTheirDiameter() {
         TestKiln k = TestKiln.polygon(8, "17 in");
         // across the flats of the rim: 17 in + 2 × 2 1/2 in = 22 in
-        KilnGeometry g = KilnGeometry.of(k.inlet("A", 0, -100, 30).inlet("B", 0, 100, 30).build());
+        KilnGeometry g =
+                KilnGeometry.of(k.inlet("A", 0, -100, 30).inlet("B", 0, 100, 30).build());
         assertThat(g.weakestSection(On.FLOOR).share()).isCloseTo(2 * 32 / (22 * 25.4), within(1e-9));
         assertThat(g.weakestSection(On.FLOOR).angle()).isCloseTo(0, within(1e-6));
         assertThat(g.weakestSection(On.LID)).isNull();
@@ -54,7 +55,8 @@ class WeakestSectionTest {
             }
             WeakestSection.Line line = g.weakestSection(On.FLOOR);
             assertThat(line.share()).as("seed %d", seed).isGreaterThanOrEqualTo(best - 1e-6);
-            assertThat(line.share()).as("seed %d: the line found is a real line", seed)
+            assertThat(line.share())
+                    .as("seed %d: the line found is a real line", seed)
                     .isEqualTo(loss.share(line.angle(), line.offset(), null), within(1e-9));
             assertThat(line.share()).as("seed %d", seed).isLessThan(best + 0.02);
         }
@@ -65,8 +67,13 @@ class WeakestSectionTest {
         Random r = new Random(seed);
         boolean recess = seed % 5 == 4;
         TestKiln k = recess
-                ? TestKiln.of(new portwright.model.PlanShape.OutlinePlan(List.of(TestKiln.at(-300, -300), TestKiln.at(-300, 300), TestKiln.at(300, 300), TestKiln.at(300, 60 + r.nextInt(60)),
-                        TestKiln.at(20 + r.nextInt(40), 60), TestKiln.at(0, -300))))
+                ? TestKiln.of(new portwright.model.PlanShape.OutlinePlan(List.of(
+                        TestKiln.at(-300, -300),
+                        TestKiln.at(-300, 300),
+                        TestKiln.at(300, 300),
+                        TestKiln.at(300, 60 + r.nextInt(60)),
+                        TestKiln.at(20 + r.nextInt(40), 60),
+                        TestKiln.at(0, -300))))
                 : TestKiln.polygon(4 + r.nextInt(11), (14 + r.nextInt(14)) + " in");
         KilnGeometry empty = KilnGeometry.of(k.build());
         int holes = 1 + r.nextInt(16);
@@ -83,7 +90,15 @@ class WeakestSectionTest {
             for (int i = 2 + r.nextInt(6); i > 0; i--) {
                 path.add(TestKiln.at((r.nextDouble() - 0.5) * 240, (r.nextDouble() - 0.5) * 240));
             }
-            k.elements.add(new ElementRun("E" + e, On.FLOOR, null, null, path, new Groove(null, mm(8 + r.nextInt(16)), mm(10 + r.nextInt(30)), null), mm(12), null));
+            k.elements.add(new ElementRun(
+                    "E" + e,
+                    On.FLOOR,
+                    null,
+                    null,
+                    path,
+                    new Groove(null, mm(8 + r.nextInt(16)), mm(10 + r.nextInt(30)), null),
+                    mm(12),
+                    null));
         }
         return KilnGeometry.of(k.build());
     }
@@ -109,7 +124,9 @@ class WeakestSectionTest {
             for (int i = 0; i < starts; i++) {
                 int hole = r.nextInt(loss.proposed);
                 double angle = r.nextDouble() * Math.PI;
-                double offset = Math.cos(angle) * loss.holeX(hole) - Math.sin(angle) * loss.holeY(hole) + (2 * r.nextDouble() - 1) * loss.holeR(hole);
+                double offset = Math.cos(angle) * loss.holeX(hole)
+                        - Math.sin(angle) * loss.holeY(hole)
+                        + (2 * r.nextDouble() - 1) * loss.holeR(hole);
                 double share = loss.share(angle, offset, null);
                 double step = 4;
                 for (int k = 0; k < 300 && step > 1e-7; k++) {

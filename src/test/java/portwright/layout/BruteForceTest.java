@@ -38,16 +38,29 @@ class BruteForceTest {
             KilnGeometry kiln = KilnGeometry.of(d);
             boolean floor = seed % 2 == 0;
             double dia = floor ? 35 : 38;
-            Site site = new Site(kiln, floor ? On.FLOOR : On.LID, floor, new LayoutLimits(d, LimitTable.load()), dia, k.drilling.oversize().mm(), 0, Set.of());
+            Site site = new Site(
+                    kiln,
+                    floor ? On.FLOOR : On.LID,
+                    floor,
+                    new LayoutLimits(d, LimitTable.load()),
+                    dia,
+                    k.drilling.oversize().mm(),
+                    0,
+                    Set.of());
             double grid = grid(site, kiln, step);
-            double ours = new SlabSearch(site, 2, Progress.none()).run().stream().mapToDouble(Spots::margin).max().orElse(Double.NEGATIVE_INFINITY);
+            double ours = new SlabSearch(site, 2, Progress.none())
+                    .run().stream().mapToDouble(Spots::margin).max().orElse(Double.NEGATIVE_INFINITY);
             if (grid > 0.05) {
                 double gap = (grid - ours) / grid;
-                assertThat(gap).as("seed %d: grid %.4f, search %.4f", seed, grid, ours).isLessThan(0.01);
+                assertThat(gap)
+                        .as("seed %d: grid %.4f, search %.4f", seed, grid, ours)
+                        .isLessThan(0.01);
                 worst = Math.max(worst, gap);
                 compared++;
             } else {
-                assertThat(ours).as("seed %d: grid %.4f", seed, grid).isGreaterThan(Math.min(0, grid) - 0.02 * Math.abs(grid) - 1e-9);
+                assertThat(ours)
+                        .as("seed %d: grid %.4f", seed, grid)
+                        .isGreaterThan(Math.min(0, grid) - 0.02 * Math.abs(grid) - 1e-9);
             }
         }
         return worst;

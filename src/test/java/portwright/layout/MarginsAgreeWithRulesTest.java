@@ -26,8 +26,17 @@ import portwright.review.Review;
 
 /** The search's quick margins are the rules' own numbers: same findings, same measured values, on scattered layouts. */
 class MarginsAgreeWithRulesTest {
-    private static final Set<String> COMPARED = Set.of("inside-chamber", "edge-distance", "port-spacing", "element-clearance", "fitting-clearance",
-            "joint-sliver", "flame-on-element", "shelf-over-inlet", "port-balance", "weakest-section");
+    private static final Set<String> COMPARED = Set.of(
+            "inside-chamber",
+            "edge-distance",
+            "port-spacing",
+            "element-clearance",
+            "fitting-clearance",
+            "joint-sliver",
+            "flame-on-element",
+            "shelf-over-inlet",
+            "port-balance",
+            "weakest-section");
 
     @Test
     void sameFindingsSameNumbers() {
@@ -42,12 +51,15 @@ class MarginsAgreeWithRulesTest {
                 k.flue("flue " + i, (r.nextDouble() - 0.5) * 2 * reach, (r.nextDouble() - 0.5) * 2 * reach, 38);
             }
             Design d = k.build();
-            CheckResult result = new RuleBook(LimitTable.load()).check(Review.geometryOnly(d), Set.of(RuleBook.Section.GEOMETRY));
+            CheckResult result =
+                    new RuleBook(LimitTable.load()).check(Review.geometryOnly(d), Set.of(RuleBook.Section.GEOMETRY));
             Map<String, Double> rules = new HashMap<>();
             Set<String> severe = new HashSet<>();
             for (Finding f : result.findings()) {
                 if (COMPARED.contains(f.rule()) && f.severity() != Severity.NOTE) {
-                    double v = f.measured().unit().equals("%") ? f.measured().value() / 100 : f.measured().value();
+                    double v = f.measured().unit().equals("%")
+                            ? f.measured().value() / 100
+                            : f.measured().value();
                     String key = key(f.rule(), f.parts());
                     rules.merge(key, v, Math::min);
                     if (f.severity() == Severity.STOP) {
@@ -67,22 +79,30 @@ class MarginsAgreeWithRulesTest {
             }
             for (var e : rules.entrySet()) {
                 Term t = ours.get(e.getKey());
-                assertThat(t).as("seed %d: %s %s missing", seed, e.getKey(), e.getValue()).isNotNull();
-                double tolerance = t.rule().equals("weakest-section") ? 2e-4 : 1e-6 * Math.max(1, Math.abs(e.getValue()));
+                assertThat(t)
+                        .as("seed %d: %s %s missing", seed, e.getKey(), e.getValue())
+                        .isNotNull();
+                double tolerance =
+                        t.rule().equals("weakest-section") ? 2e-4 : 1e-6 * Math.max(1, Math.abs(e.getValue()));
                 if (t.rule().equals("element-clearance")) {
                     tolerance = 2e-4;
                 }
                 if (!(e.getValue() == 0 && t.measured() <= 0)) {
-                    assertThat(t.measured()).as("seed %d: %s", seed, e.getKey()).isCloseTo(e.getValue(), within(tolerance));
+                    assertThat(t.measured())
+                            .as("seed %d: %s", seed, e.getKey())
+                            .isCloseTo(e.getValue(), within(tolerance));
                 }
-                assertThat(t.isStop()).as("seed %d: stop of %s", seed, e.getKey()).isEqualTo(severe.contains(e.getKey()));
+                assertThat(t.isStop())
+                        .as("seed %d: stop of %s", seed, e.getKey())
+                        .isEqualTo(severe.contains(e.getKey()));
                 compared++;
                 counts.merge(t.rule(), 1, Integer::sum);
             }
             for (var e : ours.entrySet()) {
                 if (COMPARED.contains(e.getValue().rule()) && !rules.containsKey(e.getKey())) {
-                    assertThat(e.getValue().margin()).as("seed %d: %s is only ours: %s", seed, e.getKey(), e.getValue()).isGreaterThan(
-                            e.getValue().rule().equals("inside-chamber") ? -1e-6 : 1 - 1e-3);
+                    assertThat(e.getValue().margin())
+                            .as("seed %d: %s is only ours: %s", seed, e.getKey(), e.getValue())
+                            .isGreaterThan(e.getValue().rule().equals("inside-chamber") ? -1e-6 : 1 - 1e-3);
                 }
             }
         }
@@ -92,7 +112,9 @@ class MarginsAgreeWithRulesTest {
 
     private static List<Term> terms(Design d, Site site, Role role) {
         List<Port> mine = d.ports().stream().filter(p -> p.role() == role).toList();
-        return new ArrayList<>(site.terms(mine.stream().mapToDouble(p -> p.at().xMm()).toArray(), mine.stream().mapToDouble(p -> p.at().yMm()).toArray(),
+        return new ArrayList<>(site.terms(
+                mine.stream().mapToDouble(p -> p.at().xMm()).toArray(),
+                mine.stream().mapToDouble(p -> p.at().yMm()).toArray(),
                 mine.stream().map(Port::name).toList()));
     }
 
@@ -103,7 +125,11 @@ class MarginsAgreeWithRulesTest {
     private static String key(String rule, List<String> parts) {
         return switch (rule) {
             case "inside-chamber", "edge-distance", "joint-sliver" -> rule + " " + parts.get(0);
-            case "port-balance", "weakest-section" -> rule + " " + (parts.stream().anyMatch(p -> p.startsWith("inlet") || p.startsWith("floor")) ? "floor" : "lid");
+            case "port-balance", "weakest-section" ->
+                rule + " "
+                        + (parts.stream().anyMatch(p -> p.startsWith("inlet") || p.startsWith("floor"))
+                                ? "floor"
+                                : "lid");
             default -> rule + " " + String.join("|", parts);
         };
     }

@@ -42,15 +42,21 @@ class ProposerTest {
             Wishes wishes = seed % 25 == 5 ? Wishes.none() : seed % 5 == 1 ? new Wishes(3, 2, 35.0, null) : PAIRS;
             Proposals p = Proposer.propose(d, wishes, Progress.none());
             for (Proposal q : p.best()) {
-                CheckResult r = new RuleBook(LimitTable.load()).check(Review.geometryOnly(q.design()), Set.of(RuleBook.Section.GEOMETRY));
+                CheckResult r = new RuleBook(LimitTable.load())
+                        .check(Review.geometryOnly(q.design()), Set.of(RuleBook.Section.GEOMETRY));
                 for (Finding f : r.findings()) {
-                    assertThat(f.severity()).as("seed %d: %s %s", seed, f.rule(), f.message()).isNotEqualTo(Severity.STOP);
+                    assertThat(f.severity())
+                            .as("seed %d: %s %s", seed, f.rule(), f.message())
+                            .isNotEqualTo(Severity.STOP);
                     if (q.margin() >= 1 && f.severity() == Severity.CAUTION) {
-                        assertThat(q.tightest().stream().map(Term::rule)).as("seed %d: caution of %s that the margin does not see", seed, f.rule())
+                        assertThat(q.tightest().stream().map(Term::rule))
+                                .as("seed %d: caution of %s that the margin does not see", seed, f.rule())
                                 .doesNotContain(f.rule());
                     }
                 }
-                assertThat(q.check().findings()).as("seed %d", seed).noneMatch(f -> f.rule().equals("flue-inlet-ratio") && f.severity() == Severity.STOP);
+                assertThat(q.check().findings())
+                        .as("seed %d", seed)
+                        .noneMatch(f -> f.rule().equals("flue-inlet-ratio") && f.severity() == Severity.STOP);
                 proposals++;
             }
             if (p.best().isEmpty()) {
@@ -58,23 +64,31 @@ class ProposerTest {
                 assertThat(p.impossible()).as("seed %d", seed).isNotEmpty();
                 assertThat(p.nearestMiss()).as("seed %d", seed).isNotNull();
                 p.impossible().forEach(i -> why.merge(i.rule() + (i.alone() ? " alone" : ""), 1, Integer::sum));
-                assertThat(p.nearestMiss().limiting().isStop()).as("seed %d", seed).isTrue();
+                assertThat(p.nearestMiss().limiting().isStop())
+                        .as("seed %d", seed)
+                        .isTrue();
             }
         }
-        assertThat(proposals).as("%d proposals, none for %d kilns: %s", proposals, none, why).isGreaterThan(to - from);
+        assertThat(proposals)
+                .as("%d proposals, none for %d kilns: %s", proposals, none, why)
+                .isGreaterThan(to - from);
     }
 
     @Test
     void sameAnswerTwice() {
         Design d = SomeKilns.of(3).build();
         assertThat(Proposer.propose(d, PAIRS, Progress.none()).best().get(0).ports())
-                .isEqualTo(Proposer.propose(d, PAIRS, Progress.none()).best().get(0).ports());
+                .isEqualTo(Proposer.propose(d, PAIRS, Progress.none())
+                        .best()
+                        .get(0)
+                        .ports());
     }
 
     @Test
     void plainRoundKilnGetsASymmetricLayout() {
         Proposals p = Proposer.propose(TestKiln.polygon(8, "17 in").build(), PAIRS, Progress.none());
-        var in = p.best().get(0).ports().stream().filter(x -> x.on() == On.FLOOR).toList();
+        var in =
+                p.best().get(0).ports().stream().filter(x -> x.on() == On.FLOOR).toList();
         assertThat(in.get(0).at().xMm()).isEqualTo(-in.get(1).at().xMm());
         assertThat(in.get(0).at().yMm()).isEqualTo(-in.get(1).at().yMm());
         assertThat(p.best().get(0).margin()).isGreaterThan(1);

@@ -34,26 +34,64 @@ final class SomeKilns {
         }
         if (r.nextInt(3) == 0) {
             double a = w / 2 * (0.5 + 0.3 * r.nextDouble());
-            k.slabElement("floor element", On.FLOOR, 14, 16, at(-a, -a * 0.6), at(a, -a * 0.6), at(a, a * 0.6), at(-a, a * 0.6));
+            k.slabElement(
+                    "floor element",
+                    On.FLOOR,
+                    14,
+                    16,
+                    at(-a, -a * 0.6),
+                    at(a, -a * 0.6),
+                    at(a, a * 0.6),
+                    at(-a, a * 0.6));
         }
         if (r.nextInt(3) == 0) {
-            k.joints(On.FLOOR, 229, 114, r.nextBoolean() ? Bond.HALF : Bond.STACKED, r.nextInt(4) * 15, 40 * r.nextDouble(), 40 * r.nextDouble());
+            k.joints(
+                    On.FLOOR,
+                    229,
+                    114,
+                    r.nextBoolean() ? Bond.HALF : Bond.STACKED,
+                    r.nextInt(4) * 15,
+                    40 * r.nextDouble(),
+                    40 * r.nextDouble());
         }
         for (int i = 0; i < r.nextInt(5); i++) {
-            k.fitting("leg " + i, FittingKind.LEG, On.FLOOR, null, at((r.nextDouble() - 0.5) * w, (r.nextDouble() - 0.5) * w), 50);
+            k.fitting(
+                    "leg " + i,
+                    FittingKind.LEG,
+                    On.FLOOR,
+                    null,
+                    at((r.nextDouble() - 0.5) * w, (r.nextDouble() - 0.5) * w),
+                    50);
         }
         if (r.nextInt(3) == 0) {
-            k.fitting("vent", FittingKind.VENT, On.LID, null, at((r.nextDouble() - 0.5) * w / 2, (r.nextDouble() - 0.5) * w / 2), 12);
+            k.fitting(
+                    "vent",
+                    FittingKind.VENT,
+                    On.LID,
+                    null,
+                    at((r.nextDouble() - 0.5) * w / 2, (r.nextDouble() - 0.5) * w / 2),
+                    12);
         }
         if (r.nextInt(4) == 0) {
-            k.crack("crack", r.nextBoolean() ? On.FLOOR : On.LID, at(-w / 2, r.nextDouble() * w / 4), at(0, r.nextDouble() * w / 3));
+            k.crack(
+                    "crack",
+                    r.nextBoolean() ? On.FLOOR : On.LID,
+                    at(-w / 2, r.nextDouble() * w / 4),
+                    at(0, r.nextDouble() * w / 3));
         }
         if (r.nextInt(2) == 0) {
             k.box("control box", FittingKind.CONTROL_BOX, On.WALL, 2, at(0, h / 2), 150, 300, 25.0);
         }
         if (r.nextInt(2) == 0) {
             double d = w * 0.75;
-            k.roundShelf("shelf", d, 25 + 95 * r.nextDouble(), 38, polar(d * 0.4, 10), polar(d * 0.4, 140), polar(d * 0.4, 250));
+            k.roundShelf(
+                    "shelf",
+                    d,
+                    25 + 95 * r.nextDouble(),
+                    38,
+                    polar(d * 0.4, 10),
+                    polar(d * 0.4, 140),
+                    polar(d * 0.4, 250));
         }
         k.oversize(r.nextInt(4));
         return k;

@@ -3,7 +3,6 @@ package portwright.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -43,7 +42,9 @@ class ToleranceTest {
             double low = Normal.straightEdge(spare, shallow, 1);
             double high = Normal.straightEdge(spare, deep, 1);
             // the bore strays at the mouth or at the groove's floor: a little more often than at either alone
-            assertThat(odds.stop()).as("spare %s", spare).isBetween(low - 4 * odds.stopError(), high * 1.15 + 4 * odds.stopError());
+            assertThat(odds.stop())
+                    .as("spare %s", spare)
+                    .isBetween(low - 4 * odds.stopError(), high * 1.15 + 4 * odds.stopError());
         }
         DrillError square = new DrillError(3, 2, 0, 2);
         HoleOdds odds = Tolerance.odds(beside(1), square, 40_000).get(0);
@@ -62,12 +63,14 @@ class ToleranceTest {
             double y = 100 - 7 - 25 - 17.5 - 2 + e.centreSigma() * r.nextGaussian();
             TestKiln k = TestKiln.polygon(4, "800 mm").oversize(0);
             k.slabElement("row", On.FLOOR, 14, 16, TestKiln.at(-390, 100), TestKiln.at(390, 100));
-            var kiln = portwright.geometry.KilnGeometry.of(k.inlet("inlet A", x, y, 35).build());
+            var kiln = portwright.geometry.KilnGeometry.of(
+                    k.inlet("inlet A", x, y, 35).build());
             var h = kiln.holes().get(0);
             stops += kiln.grooves().get(0).footprint().distance(h.centre()) - h.drilledRadius() < 25 ? 1 : 0;
         }
         double p = stops / (double) n;
-        assertThat(Tolerance.odds(beside(2), e, 40_000).get(0).stop()).isCloseTo(p, within(4 * Math.sqrt(p * (1 - p) / n)));
+        assertThat(Tolerance.odds(beside(2), e, 40_000).get(0).stop())
+                .isCloseTo(p, within(4 * Math.sqrt(p * (1 - p) / n)));
     }
 
     @Test
@@ -117,7 +120,15 @@ class ToleranceTest {
     private static double spare(Design d, Pt p) {
         var limits = new LayoutLimits(d, portwright.data.LimitTable.load());
         double over = d.drilling().oversize().mm();
-        Site s = new Site(portwright.geometry.KilnGeometry.of(d), On.FLOOR, true, limits, 35, over, 0, java.util.Set.of("flame-on-element"));
+        Site s = new Site(
+                portwright.geometry.KilnGeometry.of(d),
+                On.FLOOR,
+                true,
+                limits,
+                35,
+                over,
+                0,
+                java.util.Set.of("flame-on-element"));
         double least = Double.POSITIVE_INFINITY;
         for (Obstacle o : s.obstacles) {
             if (!Double.isNaN(o.stop())) {

@@ -32,10 +32,19 @@ class PlanOutlineTest {
             KilnGeometry kiln = KilnGeometry.of(d);
             PlanOutline inner = PlanOutline.of(d.kiln().plan());
             same(name, inner, kiln.inner().points());
-            same(name, inner.grown(d.kiln().wall().thickness().mm()), kiln.wallOuter().points());
-            same(name, inner.grown(d.kiln().wall().thickness().mm() + d.kiln().lid().overhang().mm()), kiln.slab(On.LID).points());
+            same(
+                    name,
+                    inner.grown(d.kiln().wall().thickness().mm()),
+                    kiln.wallOuter().points());
+            same(
+                    name,
+                    inner.grown(d.kiln().wall().thickness().mm()
+                            + d.kiln().lid().overhang().mm()),
+                    kiln.slab(On.LID).points());
             for (int k = 1; k <= inner.size(); k++) {
-                assertThat(inner.panelWidth(k)).as(name).isCloseTo(kiln.panels().get(k - 1).width(), within(1e-9));
+                assertThat(inner.panelWidth(k))
+                        .as(name)
+                        .isCloseTo(kiln.panels().get(k - 1).width(), within(1e-9));
             }
         }
     }
@@ -43,7 +52,9 @@ class PlanOutlineTest {
     private static void same(String name, PlanOutline a, List<Pt> b) {
         assertThat(a.size()).as(name).isEqualTo(b.size());
         for (int i = 0; i < b.size(); i++) {
-            assertThat(Math.hypot(a.x(i) - b.get(i).x(), a.y(i) - b.get(i).y())).as("%s corner %d", name, i).isLessThan(1e-9);
+            assertThat(Math.hypot(a.x(i) - b.get(i).x(), a.y(i) - b.get(i).y()))
+                    .as("%s corner %d", name, i)
+                    .isLessThan(1e-9);
         }
     }
 
@@ -64,7 +75,9 @@ class PlanOutlineTest {
             }
             plain++;
             assertThat(Math.abs(o.area())).isCloseTo(p.getArea(), within(1e-8));
-            assertThat(o.area() > 0).as("seed %d case %d", seed, n).isEqualTo(!org.locationtech.jts.algorithm.Orientation.isCCW(p.getCoordinates()));
+            assertThat(o.area() > 0)
+                    .as("seed %d case %d", seed, n)
+                    .isEqualTo(!org.locationtech.jts.algorithm.Orientation.isCCW(p.getCoordinates()));
             double px = random.nextDouble() * 200 - 100;
             double py = random.nextDouble() * 200 - 100;
             var point = JTS.createPoint(new Coordinate(px, py));
@@ -78,7 +91,9 @@ class PlanOutlineTest {
     void theOddOnes() {
         assertThat(PlanOutline.regular(6, 270, 0, 0).area()).isCloseTo(270 * 270 * Math.sqrt(3) / 2, within(1e-6));
         PlanOutline back = PlanOutline.of(new double[] {0, 100, 50, 0}, new double[] {0, 0, 0, -50});
-        assertThat(back.crossing()).as("a side that folds back on its neighbour").isNotNull();
+        assertThat(back.crossing())
+                .as("a side that folds back on its neighbour")
+                .isNotNull();
         PlanOutline square = PlanOutline.of(new double[] {-10, 10, 10, -10}, new double[] {10, 10, -10, -10});
         assertThat(square.narrowest()).isCloseTo(20, within(1e-12));
         assertThat(square.contains(10, 0)).isTrue();

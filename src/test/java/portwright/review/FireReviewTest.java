@@ -18,7 +18,8 @@ import portwright.model.On;
 
 class FireReviewTest {
     private static Review example() throws Exception {
-        return Review.of(DesignFile.read(Path.of("src/test/resources/designs/contract-example.json")).design());
+        return Review.of(DesignFile.read(Path.of("src/test/resources/designs/contract-example.json"))
+                .design());
     }
 
     @Test
@@ -38,16 +39,21 @@ class FireReviewTest {
 
     @Test
     void spyholesTakePartOfTheLeak() {
-        TestKiln t = TestKiln.polygon(8, "17 in").inlet("in", 0, 0, 35).flue("out", 0, 0, 38).fitting("spy", FittingKind.SPYHOLE, On.WALL, 2,
-                TestKiln.at(0, 200), 20);
+        TestKiln t = TestKiln.polygon(8, "17 in")
+                .inlet("in", 0, 0, 35)
+                .flue("out", 0, 0, 38)
+                .fitting("spy", FittingKind.SPYHOLE, On.WALL, 2, TestKiln.at(0, 200), 20);
         t.burners = List.of();
         Review r = Review.of(t.build());
         DraftCase k = r.fire().kiln().value();
         assertThat(k.leaks()).hasSize(1);
         assertThat(k.leaks().get(0).height()).isCloseTo(0.2, within(1e-12));
-        double area = k.cracks().get(0).width() * k.cracks().get(0).length() + Math.PI / 4 * Math.pow(k.leaks().get(0).diameter(), 2);
+        double area = k.cracks().get(0).width() * k.cracks().get(0).length()
+                + Math.PI / 4 * Math.pow(k.leaks().get(0).diameter(), 2);
         assertThat(area).isCloseTo(5e-4, within(1e-12));
-        assertThat(r.assumed()).extracting(Assumed::field).contains("kiln.leakArea", "damper.open", "room.altitude", "room.temperature");
+        assertThat(r.assumed())
+                .extracting(Assumed::field)
+                .contains("kiln.leakArea", "damper.open", "room.altitude", "room.temperature");
         assertThat(r.fire().gas()).isFalse();
         assertThat(r.fire().settings()).isEmpty();
     }
@@ -56,7 +62,8 @@ class FireReviewTest {
     void wallPortsActAtTheirHeight() {
         TestKiln t = TestKiln.polygon(8, "17 in").wallInlet("in", 1, 0, 150, 35).flue("out", 0, 0, 38);
         t.burners = List.of();
-        assertThat(Review.of(t.build()).fire().kiln().value().inlets().get(0).height()).isCloseTo(0.15, within(1e-12));
+        assertThat(Review.of(t.build()).fire().kiln().value().inlets().get(0).height())
+                .isCloseTo(0.15, within(1e-12));
     }
 
     @Test
@@ -75,7 +82,8 @@ class FireReviewTest {
         DamperCurve c = f.quickCurve(1373.15);
         assertThat(c.points()).hasSize(100);
         assertThat(c.points().get(99).open()).isEqualTo(1);
-        assertThat(c.points().get(99).state().lambda().orElseThrow()).isGreaterThan(c.points().get(60).state().lambda().orElseThrow());
+        assertThat(c.points().get(99).state().lambda().orElseThrow())
+                .isGreaterThan(c.points().get(60).state().lambda().orElseThrow());
     }
 
     @Test

@@ -39,12 +39,21 @@ class PlantedFaultsTest {
 
     private static KilnHeat kiln(Random r) {
         KilnHeat k = plan.firing().kiln().value();
-        return k.withLossFactor(k.lossFactor() * (1 + 0.04 * r.nextGaussian())).withElements(new Elements(k.elements().nominalW(), 0, 1 + 0.01 * r.nextGaussian()));
+        return k.withLossFactor(k.lossFactor() * (1 + 0.04 * r.nextGaussian()))
+                .withElements(new Elements(k.elements().nominalW(), 0, 1 + 0.01 * r.nextGaussian()));
     }
 
     private static double hour(int step, double into) {
-        double begin = healthy.readings().stream().filter(x -> x.step() == step).findFirst().orElseThrow().timeS();
-        double end = healthy.readings().stream().filter(x -> x.step() == step).reduce((a, b) -> b).orElseThrow().timeS();
+        double begin = healthy.readings().stream()
+                .filter(x -> x.step() == step)
+                .findFirst()
+                .orElseThrow()
+                .timeS();
+        double end = healthy.readings().stream()
+                .filter(x -> x.step() == step)
+                .reduce((a, b) -> b)
+                .orElseThrow()
+                .timeS();
         return begin + into * (end - begin);
     }
 
@@ -65,7 +74,8 @@ class PlantedFaultsTest {
             double size = -25 - 45 * r.nextDouble();
             DoubleUnaryOperator drift = noDrift != null ? noDrift : c -> c < 600 ? 0 : size * (c - 600) / 680;
             var fired = RecordBench.fire(plan, kiln, fault);
-            RecordResult result = RecordResult.of(RecordReview.caseOf(plan, LogParser.parse(RecordBench.csv(fired, r, 1.5, damper, drift))));
+            RecordResult result = RecordResult.of(
+                    RecordReview.caseOf(plan, LogParser.parse(RecordBench.csv(fired, r, 1.5, damper, drift))));
             boolean found = false;
             boolean wrong = false;
             for (LogFinding f : result.findings()) {
@@ -83,7 +93,9 @@ class PlantedFaultsTest {
                 missed.append(" seed ").append(seed).append(' ').append(result.findings());
             }
         }
-        return String.format("%s: %d hits, %d with a wrong finding, %d with falls or stands; %s%s", name, hits, falseAlarms, spells, seen, missed);
+        return String.format(
+                "%s: %d hits, %d with a wrong finding, %d with falls or stands; %s%s",
+                name, hits, falseAlarms, spells, seen, missed);
     }
 
     private void hold(TestReporter out, String line, int leastHits, int mostFalse) {
@@ -96,30 +108,52 @@ class PlantedFaultsTest {
     @Test
     void cleanLogsShowNothing(TestReporter out) {
         hold(out, study("clean", false, c -> 0, r -> Fault.NONE), 0, 0);
-        hold(out, study("clean with damper column", true, c -> 0, r -> {
-            double jitter = 0.02 * (2 * r.nextDouble() - 1);
-            return new Fault(t -> 1, t -> jitter);
-        }), 0, 0);
+        hold(
+                out,
+                study("clean with damper column", true, c -> 0, r -> {
+                    double jitter = 0.02 * (2 * r.nextDouble() - 1);
+                    return new Fault(t -> 1, t -> jitter);
+                }),
+                0,
+                0);
     }
 
     @Test
     void failedElementIsFound(TestReporter out) {
-        hold(out, study("element", true, c -> 0, r -> {
-            double at = hour(r.nextBoolean() ? 1 : 3, 0.25 + 0.4 * r.nextDouble());
-            double left = 1 - 1.0 / (3 + r.nextInt(2));
-            return new Fault(t -> t < at ? 1 : left, t -> 0);
-        }, Kind.ELEMENT), 90, 10);
+        hold(
+                out,
+                study(
+                        "element",
+                        true,
+                        c -> 0,
+                        r -> {
+                            double at = hour(r.nextBoolean() ? 1 : 3, 0.25 + 0.4 * r.nextDouble());
+                            double left = 1 - 1.0 / (3 + r.nextInt(2));
+                            return new Fault(t -> t < at ? 1 : left, t -> 0);
+                        },
+                        Kind.ELEMENT),
+                90,
+                10);
     }
 
     @Test
     void failedRelayIsFound(TestReporter out) {
-        hold(out, study("relay", false, c -> 0, r -> {
-            double at = hour(r.nextInt(4), 0.3 + 0.4 * r.nextDouble());
-            double off = (30 + 20 * r.nextDouble()) * 60;
-            double period = off + (30 + 30 * r.nextDouble()) * 60;
-            boolean forGood = r.nextBoolean();
-            return new Fault(t -> t < at || !forGood && (t - at) % period > off ? 1 : 0, t -> 0);
-        }, Kind.RELAY), 90, 10);
+        hold(
+                out,
+                study(
+                        "relay",
+                        false,
+                        c -> 0,
+                        r -> {
+                            double at = hour(r.nextInt(4), 0.3 + 0.4 * r.nextDouble());
+                            double off = (30 + 20 * r.nextDouble()) * 60;
+                            double period = off + (30 + 30 * r.nextDouble()) * 60;
+                            boolean forGood = r.nextBoolean();
+                            return new Fault(t -> t < at || !forGood && (t - at) % period > off ? 1 : 0, t -> 0);
+                        },
+                        Kind.RELAY),
+                90,
+                10);
     }
 
     @Test
@@ -129,14 +163,33 @@ class PlantedFaultsTest {
 
     @Test
     void overOpenDamperIsFound(TestReporter out) {
-        hold(out, study("over-open damper, logged", true, c -> 0, r -> {
-            double at = hour(3, 0.1 + 0.5 * r.nextDouble());
-            double more = 0.3 + 0.4 * r.nextDouble();
-            return new Fault(t -> 1, t -> t < at ? 0 : more);
-        }, Kind.TOO_MUCH_AIR), 90, 10);
-        hold(out, study("over-open damper from gas on, not logged", false, c -> 0, r -> {
-            double more = 0.3 + 0.4 * r.nextDouble();
-            return new Fault(t -> 1, t -> more);
-        }, Kind.TOO_MUCH_AIR, Kind.ELEMENT_OR_AIR), 40, 10);
+        hold(
+                out,
+                study(
+                        "over-open damper, logged",
+                        true,
+                        c -> 0,
+                        r -> {
+                            double at = hour(3, 0.1 + 0.5 * r.nextDouble());
+                            double more = 0.3 + 0.4 * r.nextDouble();
+                            return new Fault(t -> 1, t -> t < at ? 0 : more);
+                        },
+                        Kind.TOO_MUCH_AIR),
+                90,
+                10);
+        hold(
+                out,
+                study(
+                        "over-open damper from gas on, not logged",
+                        false,
+                        c -> 0,
+                        r -> {
+                            double more = 0.3 + 0.4 * r.nextDouble();
+                            return new Fault(t -> 1, t -> more);
+                        },
+                        Kind.TOO_MUCH_AIR,
+                        Kind.ELEMENT_OR_AIR),
+                40,
+                10);
     }
 }

@@ -3,9 +3,9 @@ package portwright.review;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.api.TestReporter;
 import portwright.calc.firing.log.Fit;
 import portwright.calc.firing.log.LogParser;
 
@@ -19,7 +19,9 @@ class RecordFitTest {
         System.out.println("fit: " + loss + ", " + leakCm2 + " cm2, noise " + noise + " K: " + fit);
         assertThat(fit.lossFactor()).isCloseTo(loss, within(0.03));
         if (leakCm2 < 8) {
-            assertThat(fit.leakM2()).as("leaks under about 8 cm² change the climb by less than 0.5 %% of full power").isNaN();
+            assertThat(fit.leakM2())
+                    .as("leaks under about 8 cm² change the climb by less than 0.5 %% of full power")
+                    .isNaN();
             assertThat(fit.whyNoLeak()).contains("no news");
         } else {
             assertThat(fit.leakM2() * 1e4).isCloseTo(leakCm2, within(2.0));

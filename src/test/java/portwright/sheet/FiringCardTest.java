@@ -22,7 +22,11 @@ class FiringCardTest {
     private final Paper a4 = Paper.parse("a4");
 
     private CardData data(CheckResult result) {
-        return CardBuilder.of(result, club, new CardBuilder.Computed(List.of(new StepTravel(1, "heavy", 14.8, 16), new StepTravel(3, "medium", 16, 17)), ""));
+        return CardBuilder.of(
+                result,
+                club,
+                new CardBuilder.Computed(
+                        List.of(new StepTravel(1, "heavy", 14.8, 16), new StepTravel(3, "medium", 16, 17)), ""));
     }
 
     private PrintedPage page(byte[] pdf) throws IOException {
@@ -38,12 +42,17 @@ class FiringCardTest {
         assertThat(pdf).isEqualTo(FiringCard.print(data(Prints.nothingFound(club)), a4, mark, false));
         PrintedPage p = page(pdf);
         assertThat(p.strokedCircles).anyMatch(c -> Math.abs(2 * c.radius() - 38.1) < 0.05);
-        assertThat(p.words).containsKeys("15.4 mm", "16.5 mm", "Flame goes out", "The alarm sounds", "Temperature falls");
+        assertThat(p.words)
+                .containsKeys("15.4 mm", "16.5 mm", "Flame goes out", "The alarm sounds", "Temperature falls");
         List<Double> levels = new ArrayList<>();
-        p.lines.stream().filter(l -> Math.abs(l.a().y() - l.b().y()) < 1e-4 && Math.abs(l.length() - (210 - 24.8)) < 0.01 && l.a().y() < 110)
+        p.lines.stream()
+                .filter(l -> Math.abs(l.a().y() - l.b().y()) < 1e-4
+                        && Math.abs(l.length() - (210 - 24.8)) < 0.01
+                        && l.a().y() < 110)
                 .forEach(l -> levels.add(l.a().y()));
         levels.sort(null);
-        List<Double> table = levels.stream().filter(y -> y < p.words.get("clock").y() + 5).toList();
+        List<Double> table =
+                levels.stream().filter(y -> y < p.words.get("clock").y() + 5).toList();
         assertThat(table).hasSizeGreaterThanOrEqualTo(14);
         for (int i = 1; i < table.size(); i++) {
             assertThat(table.get(i) - table.get(i - 1)).isGreaterThanOrEqualTo(7 - 1e-6);
@@ -55,8 +64,17 @@ class FiringCardTest {
 
     @Test
     void nothingUnprovenIsLit() throws IOException {
-        CheckResult r = new CheckResult(club.title(), Verdict.CLEAR, Verdict.INCOMPLETE, List.of(), List.of(new NotChecked("room-co", List.of("room.place"), Forbids.LIGHTING)), List.of(), null);
-        assertThatThrownBy(() -> FiringCard.print(data(r), a4, mark, false)).isInstanceOf(SheetRefused.class).hasMessageContaining("room-co");
+        CheckResult r = new CheckResult(
+                club.title(),
+                Verdict.CLEAR,
+                Verdict.INCOMPLETE,
+                List.of(),
+                List.of(new NotChecked("room-co", List.of("room.place"), Forbids.LIGHTING)),
+                List.of(),
+                null);
+        assertThatThrownBy(() -> FiringCard.print(data(r), a4, mark, false))
+                .isInstanceOf(SheetRefused.class)
+                .hasMessageContaining("room-co");
         assertThat(page(FiringCard.print(data(r), a4, mark, true)).words).containsKey("NOT CHECKED: DO NOT LIGHT");
     }
 

@@ -32,9 +32,14 @@ class PaperTest {
     void ownSizes() {
         assertThat(Paper.parse("900x900mm")).isEqualTo(new Paper("900x900mm", 900, 900));
         assertThat(Paper.parse("610 x 914.4 mm").heightMm()).isEqualTo(914.4);
-        for (String bad : new String[] {"a9", "", "900x900", "900x900in", "0x0mm", "100x100mm", "9000x900mm", "900x1e9mm", "-900x900mm", "a4 "}) {
+        for (String bad : new String[] {
+            "a9", "", "900x900", "900x900in", "0x0mm", "100x100mm", "9000x900mm", "900x1e9mm", "-900x900mm", "a4 "
+        }) {
             if (!bad.strip().equals("a4")) {
-                assertThatThrownBy(() -> Paper.parse(bad)).as(bad).isInstanceOf(IllegalArgumentException.class).hasMessageMatching("(?s).*(Write|Use at).*");
+                assertThatThrownBy(() -> Paper.parse(bad))
+                        .as(bad)
+                        .isInstanceOf(IllegalArgumentException.class)
+                        .hasMessageMatching("(?s).*(Write|Use at).*");
             }
         }
     }

@@ -40,7 +40,9 @@ class PaperTruthTest {
     private static final double SAW_LINE_MM = 0.5;
 
     static Stream<Arguments> prints() {
-        return Prints.all().stream().flatMap(p -> Stream.of("a4", "letter", "a3").map(s -> Arguments.of(p.getFileName().toString(), p, s)));
+        return Prints.all().stream()
+                .flatMap(p -> Stream.of("a4", "letter", "a3")
+                        .map(s -> Arguments.of(p.getFileName().toString(), p, s)));
     }
 
     private static List<PrintedPage> pages(byte[] pdf) throws IOException {
@@ -56,8 +58,11 @@ class PaperTruthTest {
     private static Map<String, List<PrintedPage>> byView(List<PrintedPage> pages) {
         Map<String, List<PrintedPage>> out = new LinkedHashMap<>();
         for (PrintedPage p : pages) {
-            p.words.keySet().stream().filter(w -> w.contains(": ") && w.matches("(FLOOR|LID|WALL).*")).findFirst()
-                    .ifPresent(w -> out.computeIfAbsent(w, k -> new ArrayList<>()).add(p));
+            p.words.keySet().stream()
+                    .filter(w -> w.contains(": ") && w.matches("(FLOOR|LID|WALL).*"))
+                    .findFirst()
+                    .ifPresent(
+                            w -> out.computeIfAbsent(w, k -> new ArrayList<>()).add(p));
         }
         return out;
     }
@@ -70,14 +75,22 @@ class PaperTruthTest {
 
     /** Centre of each match mark by its name: the diamond nearest to the words. */
     private static Map<String, Pt> marks(PrintedPage p) {
-        List<Pt> diamonds = p.polygons.stream().filter(q -> q.size() == 4 && Math.abs(q.get(0).x() - q.get(2).x()) < 1e-3 && Math.abs(q.get(1).y() - q.get(3).y()) < 1e-3
-                && Math.abs(q.get(0).y() - q.get(2).y()) < 6).map(q -> new Pt(q.get(0).x(), q.get(1).y())).toList();
+        List<Pt> diamonds = p.polygons.stream()
+                .filter(q -> q.size() == 4
+                        && Math.abs(q.get(0).x() - q.get(2).x()) < 1e-3
+                        && Math.abs(q.get(1).y() - q.get(3).y()) < 1e-3
+                        && Math.abs(q.get(0).y() - q.get(2).y()) < 6)
+                .map(q -> new Pt(q.get(0).x(), q.get(1).y()))
+                .toList();
         Map<String, Pt> out = new TreeMap<>();
         p.words.forEach((w, at) -> {
             if (w.matches("u?[A-Z]+\\d+·u?[A-Z]+\\d+ [ab]")) {
                 Pt end = p.wordEnds.get(w);
-                List<Pt> own = diamonds.stream().filter(d -> List.of(3.4, 2.6, -5.0).stream().anyMatch(dy -> Math.abs(d.y() + dy - at.y()) < 0.02)
-                        && (Math.abs(d.x() + 3.6 - at.x()) < 0.02 || Math.abs(d.x() - 3.6 - end.x()) < 0.02)).toList();
+                List<Pt> own = diamonds.stream()
+                        .filter(d -> List.of(3.4, 2.6, -5.0).stream()
+                                        .anyMatch(dy -> Math.abs(d.y() + dy - at.y()) < 0.02)
+                                && (Math.abs(d.x() + 3.6 - at.x()) < 0.02 || Math.abs(d.x() - 3.6 - end.x()) < 0.02))
+                        .toList();
                 assertThat(own).as(w).hasSize(1);
                 out.put(w, own.get(0));
             }
@@ -90,7 +103,8 @@ class PaperTruthTest {
     void holesDistancesBarsAndSeamsAreTrue(String name, Path file, String paper) throws IOException {
         Design design = Prints.read(file);
         KilnGeometry kiln = KilnGeometry.of(design);
-        List<PrintedPage> pages = pages(Prints.print(design, SheetOptions.plain(Paper.parse(paper))).pdf());
+        List<PrintedPage> pages = pages(
+                Prints.print(design, SheetOptions.plain(Paper.parse(paper))).pdf());
         Paper size = Paper.parse(paper);
         for (PrintedPage p : pages) {
             bars(p, 1, 1);
@@ -132,24 +146,30 @@ class PaperTruthTest {
                 for (Map.Entry<String, Pt> m : marks.get(i).entrySet()) {
                     Pt other = marks.get(j).get(m.getKey());
                     if (j != i && other != null) {
-                        Pt s = shift[i].plus(m.getValue().x() - other.x(), m.getValue().y() - other.y());
+                        Pt s = shift[i].plus(
+                                m.getValue().x() - other.x(), m.getValue().y() - other.y());
                         if (shift[j] == null) {
                             shift[j] = s;
                             todo.add(j);
                         }
-                        assertThat(shift[j].distance(s)).as(title + " mark " + m.getKey()).isLessThan(TOLERANCE_MM);
+                        assertThat(shift[j].distance(s))
+                                .as(title + " mark " + m.getKey())
+                                .isLessThan(TOLERANCE_MM);
                     }
                 }
             }
         }
         assertThat(shift).as(title + ": every sheet hangs on marks").doesNotContainNull();
-        List<Hole> holes = kiln.holes().stream().filter(h -> h.face().samePart(face)).toList();
+        List<Hole> holes =
+                kiln.holes().stream().filter(h -> h.face().samePart(face)).toList();
         List<Pt> dots = new ArrayList<>();
         for (int i = 0; i < sheets.size(); i++) {
             PrintedPage p = sheets.get(i);
             for (int c = 0; c < p.strokedCircles.size(); c++) {
                 Circle circle = p.strokedCircles.get(c);
-                boolean dot = p.filledCircles.stream().anyMatch(f -> Math.abs(f.radius() - 1.5) < 0.01 && f.centre().distance(circle.centre()) < 1e-3);
+                boolean dot = p.filledCircles.stream()
+                        .anyMatch(f ->
+                                Math.abs(f.radius() - 1.5) < 0.01 && f.centre().distance(circle.centre()) < 1e-3);
                 if (!dot || Math.abs(p.circleLineWidths.get(c) - SAW_LINE_MM) > 1e-3) {
                     continue;
                 }
@@ -163,7 +183,8 @@ class PaperTruthTest {
             for (int c = 0; c < p.strokedCircles.size(); c++) {
                 Circle circle = p.strokedCircles.get(c);
                 Pt at = circle.centre().plus(shift[i].x(), shift[i].y());
-                if (Math.abs(p.circleLineWidths.get(c) - SAW_LINE_MM) < 1e-3 && centres.stream().anyMatch(d -> d.distance(at) < 5)) {
+                if (Math.abs(p.circleLineWidths.get(c) - SAW_LINE_MM) < 1e-3
+                        && centres.stream().anyMatch(d -> d.distance(at) < 5)) {
                     dots.add(at);
                 }
             }
@@ -172,11 +193,18 @@ class PaperTruthTest {
         assertThat(found).as(title + ": one place for every hole").hasSameSizeAs(holes);
         for (Hole a : holes) {
             Pt wa = wanted(face, a);
-            boolean all = found.stream().anyMatch(fa -> holes.stream().allMatch(b -> found.stream().anyMatch(fb -> {
-                Pt wb = wanted(face, b);
-                return Math.hypot(fb.x() - fa.x() - (wb.x() - wa.x()), fb.y() - fa.y() - (wb.y() - wa.y())) < TOLERANCE_MM;
-            })));
-            assertThat(all).as(title + ": " + a.name() + " stands right to all others").isTrue();
+            boolean all = found.stream()
+                    .anyMatch(fa -> holes.stream()
+                            .allMatch(b -> found.stream().anyMatch(fb -> {
+                                Pt wb = wanted(face, b);
+                                return Math.hypot(
+                                                fb.x() - fa.x() - (wb.x() - wa.x()),
+                                                fb.y() - fa.y() - (wb.y() - wa.y()))
+                                        < TOLERANCE_MM;
+                            })));
+            assertThat(all)
+                    .as(title + ": " + a.name() + " stands right to all others")
+                    .isTrue();
         }
     }
 
@@ -197,7 +225,8 @@ class PaperTruthTest {
     @Test
     void printerCorrectionStretchesBarsAndHolesAlike() throws IOException {
         Design design = Prints.read(Prints.club());
-        SheetOptions o = new SheetOptions(Paper.parse("a4"), SheetOptions.Part.FLOOR, SheetOptions.Side.HOT, 1.006, 1, false);
+        SheetOptions o =
+                new SheetOptions(Paper.parse("a4"), SheetOptions.Part.FLOOR, SheetOptions.Side.HOT, 1.006, 1, false);
         for (PrintedPage p : pages(Prints.print(design, o).pdf())) {
             bars(p, 1.006, 1);
             assertThat(p.extent[2]).isLessThanOrEqualTo(210 - 12);
@@ -210,64 +239,112 @@ class PaperTruthTest {
         Design d = Prints.read(Prints.club());
         List<portwright.model.Port> ports = new ArrayList<>();
         for (int i = 0; i < 13; i++) {
-            ports.add(new portwright.model.Port("hole " + i, portwright.model.Role.INLET, On.FLOOR, null, new portwright.model.Place.Cartesian(
-                    portwright.units.Quantity.ofMm(-240 + 40 * i), portwright.units.Quantity.ofMm(i % 2 == 0 ? 50 : -50)), portwright.units.Quantity.ofMm(64)));
+            ports.add(new portwright.model.Port(
+                    "hole " + i,
+                    portwright.model.Role.INLET,
+                    On.FLOOR,
+                    null,
+                    new portwright.model.Place.Cartesian(
+                            portwright.units.Quantity.ofMm(-240 + 40 * i),
+                            portwright.units.Quantity.ofMm(i % 2 == 0 ? 50 : -50)),
+                    portwright.units.Quantity.ofMm(64)));
         }
-        Design wide = new Design(d.title(), d.notes(), d.units(), d.kiln(), d.shelves(), ports, d.drilling(), d.burners(), d.damper(), d.supply(), d.room(), d.firing(), d.limits());
+        Design wide = new Design(
+                d.title(),
+                d.notes(),
+                d.units(),
+                d.kiln(),
+                d.shelves(),
+                ports,
+                d.drilling(),
+                d.burners(),
+                d.damper(),
+                d.supply(),
+                d.room(),
+                d.firing(),
+                d.limits());
         for (String paper : List.of("a4", "letter", "a3")) {
-            SheetBook.Print print = Prints.print(wide, new SheetOptions(Paper.parse(paper), SheetOptions.Part.FLOOR, SheetOptions.Side.BOTH, 1, 1, false));
+            SheetBook.Print print = Prints.print(
+                    wide,
+                    new SheetOptions(Paper.parse(paper), SheetOptions.Part.FLOOR, SheetOptions.Side.BOTH, 1, 1, false));
             assertThat(print.remarks()).anyMatch(r -> r.contains("falls on the seam"));
-            byView(pages(print.pdf())).forEach((title, sheets) -> view(KilnGeometry.of(wide), face(title), title, sheets));
+            byView(pages(print.pdf()))
+                    .forEach((title, sheets) -> view(KilnGeometry.of(wide), face(title), title, sheets));
         }
     }
 
     @Test
     void oneSheetWhenThePartFits() throws IOException {
         Design design = Prints.read(Prints.club());
-        SheetOptions o = new SheetOptions(Paper.parse("900x900mm"), SheetOptions.Part.FLOOR, SheetOptions.Side.HOT, 1, 1, false);
-        Map<String, List<PrintedPage>> views = byView(pages(Prints.print(design, o).pdf()));
+        SheetOptions o =
+                new SheetOptions(Paper.parse("900x900mm"), SheetOptions.Part.FLOOR, SheetOptions.Side.HOT, 1, 1, false);
+        Map<String, List<PrintedPage>> views =
+                byView(pages(Prints.print(design, o).pdf()));
         assertThat(views.values()).singleElement().satisfies(v -> assertThat(v).hasSize(1));
-        assertThat(views.values().iterator().next().get(0).words.keySet()).contains("A1").noneMatch(w -> w.contains("on this line"));
+        assertThat(views.values().iterator().next().get(0).words.keySet())
+                .contains("A1")
+                .noneMatch(w -> w.contains("on this line"));
     }
 
     /** Circles and bars of a page as another program draws them, where it is installed. */
     static Stream<Arguments> onePaperEach() {
         List<String> papers = List.of("a4", "letter", "a3");
         List<Path> all = Prints.all();
-        return java.util.stream.IntStream.range(0, all.size()).mapToObj(i -> Arguments.of(all.get(i).getFileName().toString(), all.get(i), papers.get(i % 3)));
+        return java.util.stream.IntStream.range(0, all.size())
+                .mapToObj(i -> Arguments.of(all.get(i).getFileName().toString(), all.get(i), papers.get(i % 3)));
     }
 
     @ParameterizedTest(name = "{0} {2}")
     @MethodSource("prints")
     @org.junit.jupiter.api.Tag("slow")
-    void anotherProgramSeesTheSameOnEveryPaper(String name, Path file, String paper, @TempDir Path folder) throws IOException, InterruptedException {
+    void anotherProgramSeesTheSameOnEveryPaper(String name, Path file, String paper, @TempDir Path folder)
+            throws IOException, InterruptedException {
         anotherProgramSeesTheSame(name, file, paper, folder);
     }
 
     @ParameterizedTest(name = "{0} {2}")
     @MethodSource("onePaperEach")
-    void anotherProgramSeesTheSame(String name, Path file, String paper, @TempDir Path folder) throws IOException, InterruptedException {
-        Assumptions.assumeTrue(Stream.of(System.getenv("PATH").split(":")).anyMatch(d -> Files.isExecutable(Path.of(d, "pdftocairo"))), "pdftocairo is not here");
+    void anotherProgramSeesTheSame(String name, Path file, String paper, @TempDir Path folder)
+            throws IOException, InterruptedException {
+        Assumptions.assumeTrue(
+                Stream.of(System.getenv("PATH").split(":")).anyMatch(d -> Files.isExecutable(Path.of(d, "pdftocairo"))),
+                "pdftocairo is not here");
         Design design = Prints.read(file);
-        byte[] pdf = Prints.print(design, SheetOptions.plain(Paper.parse(paper))).pdf();
+        byte[] pdf =
+                Prints.print(design, SheetOptions.plain(Paper.parse(paper))).pdf();
         Path in = folder.resolve("in.pdf");
         Files.write(in, pdf);
         List<PrintedPage> pages = pages(pdf);
         int looked = 0;
         for (int i = 0; i < pages.size(); i++) {
             PrintedPage p = pages.get(i);
-            if (i > 0 && p.filledCircles.stream().noneMatch(f -> Math.abs(f.radius() - 1.5) < 0.01) || p.words.keySet().stream().noneMatch(w -> w.contains("print at 100 %"))) {
+            if (i > 0 && p.filledCircles.stream().noneMatch(f -> Math.abs(f.radius() - 1.5) < 0.01)
+                    || p.words.keySet().stream().noneMatch(w -> w.contains("print at 100 %"))) {
                 continue;
             }
             looked++;
             Path svg = folder.resolve("p" + i + ".svg");
-            Process run = new ProcessBuilder("pdftocairo", "-svg", "-noshrink", "-nocenter", "-f", String.valueOf(i + 1), "-l", String.valueOf(i + 1), in.toString(), svg.toString())
-                    .redirectErrorStream(true).start();
+            Process run = new ProcessBuilder(
+                            "pdftocairo",
+                            "-svg",
+                            "-noshrink",
+                            "-nocenter",
+                            "-f",
+                            String.valueOf(i + 1),
+                            "-l",
+                            String.valueOf(i + 1),
+                            in.toString(),
+                            svg.toString())
+                    .redirectErrorStream(true)
+                    .start();
             run.getInputStream().readAllBytes();
             assertThat(run.waitFor()).isZero();
-            List<Circle> seen = svgCircles(Files.readString(svg), Paper.parse(paper).heightMm());
+            List<Circle> seen =
+                    svgCircles(Files.readString(svg), Paper.parse(paper).heightMm());
             for (Circle c : p.strokedCircles) {
-                boolean awl = p.filledCircles.stream().anyMatch(f -> Math.abs(f.radius() - 1.5) < 0.01 && f.centre().distance(c.centre()) < 1e-3);
+                boolean awl = p.filledCircles.stream()
+                        .anyMatch(f ->
+                                Math.abs(f.radius() - 1.5) < 0.01 && f.centre().distance(c.centre()) < 1e-3);
                 if (awl) {
                     assertThat(seen).anySatisfy(s -> {
                         assertThat(s.centre().distance(c.centre())).isLessThan(TOLERANCE_MM);
@@ -321,6 +398,9 @@ class PaperTruthTest {
     }
 
     private static double[] numbers(String s) {
-        return NUMBER.matcher(s).results().mapToDouble(r -> Double.parseDouble(r.group())).toArray();
+        return NUMBER.matcher(s)
+                .results()
+                .mapToDouble(r -> Double.parseDouble(r.group()))
+                .toArray();
     }
 }

@@ -128,9 +128,14 @@ final class PrintedPage extends PDFGraphicsStreamEngine {
     private void seen(double half) {
         Rectangle2D b = path.getBounds2D();
         Shape clip = getGraphicsState().getCurrentClippingPath();
-        Rectangle2D v = new Rectangle2D.Double(b.getX() * MM - half, b.getY() * MM - half, b.getWidth() * MM + 2 * half, b.getHeight() * MM + 2 * half);
+        Rectangle2D v = new Rectangle2D.Double(
+                b.getX() * MM - half,
+                b.getY() * MM - half,
+                b.getWidth() * MM + 2 * half,
+                b.getHeight() * MM + 2 * half);
         Rectangle2D c = clip.getBounds2D();
-        v = v.createIntersection(new Rectangle2D.Double(c.getX() * MM, c.getY() * MM, c.getWidth() * MM, c.getHeight() * MM));
+        v = v.createIntersection(
+                new Rectangle2D.Double(c.getX() * MM, c.getY() * MM, c.getWidth() * MM, c.getHeight() * MM));
         if (v.getWidth() >= 0 && v.getHeight() >= 0) {
             grow(v.getMinX(), v.getMinY());
             grow(v.getMaxX(), v.getMaxY());
@@ -138,7 +143,9 @@ final class PrintedPage extends PDFGraphicsStreamEngine {
     }
 
     private void grow(double x, double y) {
-        extent = new double[] {Math.min(extent[0], x), Math.min(extent[1], y), Math.max(extent[2], x), Math.max(extent[3], y)};
+        extent = new double[] {
+            Math.min(extent[0], x), Math.min(extent[1], y), Math.max(extent[2], x), Math.max(extent[3], y)
+        };
     }
 
     private Circle circle() {
@@ -149,7 +156,9 @@ final class PrintedPage extends PDFGraphicsStreamEngine {
         double x1 = points.stream().mapToDouble(Pt::x).max().orElseThrow();
         double y0 = points.stream().mapToDouble(Pt::y).min().orElseThrow();
         double y1 = points.stream().mapToDouble(Pt::y).max().orElseThrow();
-        return Math.abs((x1 - x0) - (y1 - y0)) > 0.01 * (x1 - x0) + 1e-3 ? null : new Circle(new Pt((x0 + x1) / 2, (y0 + y1) / 2), (x1 - x0 + y1 - y0) / 4);
+        return Math.abs((x1 - x0) - (y1 - y0)) > 0.01 * (x1 - x0) + 1e-3
+                ? null
+                : new Circle(new Pt((x0 + x1) / 2, (y0 + y1) / 2), (x1 - x0 + y1 - y0) / 4);
     }
 
     @Override
@@ -204,8 +213,12 @@ final class PrintedPage extends PDFGraphicsStreamEngine {
             textAt = mm(m.getTranslateX(), m.getTranslateY());
         }
         text.append(font.toUnicode(code));
-        textEnd = mm(m.getTranslateX() + displacement.getX() * m.getScaleX(), m.getTranslateY() + displacement.getX() * m.getShearY());
+        textEnd = mm(
+                m.getTranslateX() + displacement.getX() * m.getScaleX(),
+                m.getTranslateY() + displacement.getX() * m.getShearY());
         grow(m.getTranslateX() * MM, m.getTranslateY() * MM);
-        grow((m.getTranslateX() + displacement.getX() * m.getScaleX()) * MM, (m.getTranslateY() + displacement.getX() * m.getShearY()) * MM);
+        grow(
+                (m.getTranslateX() + displacement.getX() * m.getScaleX()) * MM,
+                (m.getTranslateY() + displacement.getX() * m.getShearY()) * MM);
     }
 }

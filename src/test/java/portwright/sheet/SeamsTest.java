@@ -26,8 +26,13 @@ class SeamsTest {
             assertThat(s.windows().get(0)).as(what).isLessThanOrEqualTo(low + 1e-9);
             assertThat(s.windows().get(s.count() - 1) + 176).as(what).isGreaterThanOrEqualTo(high - 1e-9);
             for (int i = 0; i + 1 < s.count(); i++) {
-                assertThat(s.windows().get(i) + 176 - s.windows().get(i + 1)).as(what + " overlap").isGreaterThanOrEqualTo(12 - 1e-6);
-                assertThat(s.seams().get(i)).as(what + " seam").isBetween(s.windows().get(i + 1) + 6 - 1e-6, s.windows().get(i) + 170 + 1e-6);
+                assertThat(s.windows().get(i) + 176 - s.windows().get(i + 1))
+                        .as(what + " overlap")
+                        .isGreaterThanOrEqualTo(12 - 1e-6);
+                assertThat(s.seams().get(i))
+                        .as(what + " seam")
+                        .isBetween(
+                                s.windows().get(i + 1) + 6 - 1e-6, s.windows().get(i) + 170 + 1e-6);
             }
             assertThat(s.count()).isEqualTo(high - low <= 176 ? 1 : (int) Math.ceil((high - low - 12) / 164));
         }

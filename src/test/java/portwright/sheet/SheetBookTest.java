@@ -26,8 +26,18 @@ class SheetBookTest {
     private final SheetOptions a4 = SheetOptions.plain(Paper.parse("a4"));
 
     private static CheckResult stopped(Design d) {
-        Finding f = new Finding("element-clearance", Severity.STOP, Forbids.DRILLING, List.of("inlet A", "E1"), null, null, "8.0 mm of brick between inlet A and groove E1; 25 mm wanted.",
-                "Move inlet A 17 mm.", Source.practice("25 mm of sound brick"), false, List.of());
+        Finding f = new Finding(
+                "element-clearance",
+                Severity.STOP,
+                Forbids.DRILLING,
+                List.of("inlet A", "E1"),
+                null,
+                null,
+                "8.0 mm of brick between inlet A and groove E1; 25 mm wanted.",
+                "Move inlet A 17 mm.",
+                Source.practice("25 mm of sound brick"),
+                false,
+                List.of());
         return new CheckResult(d.title(), Verdict.STOP, Verdict.CLEAR, List.of(f, f), List.of(), List.of(), null);
     }
 
@@ -39,13 +49,15 @@ class SheetBookTest {
 
     @Test
     void sameDesignSameBytes() {
-        assertThat(Prints.print(club, a4).pdf()).isEqualTo(Prints.print(Prints.read(Prints.club()), a4).pdf());
+        assertThat(Prints.print(club, a4).pdf())
+                .isEqualTo(Prints.print(Prints.read(Prints.club()), a4).pdf());
     }
 
     @Test
     void viewersAreToldNotToScale() throws IOException {
         try (PDDocument d = Loader.loadPDF(Prints.print(club, a4).pdf())) {
-            assertThat(d.getDocumentCatalog().getViewerPreferences().getPrintScaling()).isEqualTo("None");
+            assertThat(d.getDocumentCatalog().getViewerPreferences().getPrintScaling())
+                    .isEqualTo("None");
             assertThat(d.getPage(0).getMediaBox().getWidth()).isEqualTo((float) (210 * 72 / 25.4));
         }
     }
@@ -55,14 +67,23 @@ class SheetBookTest {
         SheetBook.Print p = Prints.print(club, a4);
         String all = text(p.pdf());
         assertThat(all.split(ContentMark.of(club).words(), -1).length - 1).isGreaterThanOrEqualTo(p.sheets());
-        assertThat(all).contains("sheet 1 of " + p.sheets(), "sheet " + p.sheets() + " of " + p.sheets(), "MIRRORED", "Local codes", "Offer up the real burner");
+        assertThat(all)
+                .contains(
+                        "sheet 1 of " + p.sheets(),
+                        "sheet " + p.sheets() + " of " + p.sheets(),
+                        "MIRRORED",
+                        "Local codes",
+                        "Offer up the real burner");
     }
 
     @Test
     void aStopForbidsPaper() throws IOException {
         KilnGeometry kiln = KilnGeometry.of(club);
-        assertThatThrownBy(() -> SheetBook.print(stopped(club), kiln, "k.json", a4)).isInstanceOf(SheetRefused.class).hasMessageContaining("2 stops forbid drilling");
-        SheetOptions despite = new SheetOptions(Paper.parse("a4"), SheetOptions.Part.ALL, SheetOptions.Side.BOTH, 1, 1, true);
+        assertThatThrownBy(() -> SheetBook.print(stopped(club), kiln, "k.json", a4))
+                .isInstanceOf(SheetRefused.class)
+                .hasMessageContaining("2 stops forbid drilling");
+        SheetOptions despite =
+                new SheetOptions(Paper.parse("a4"), SheetOptions.Part.ALL, SheetOptions.Side.BOTH, 1, 1, true);
         SheetBook.Print p = SheetBook.print(stopped(club), kiln, "k.json", despite);
         try (PDDocument d = Loader.loadPDF(p.pdf())) {
             for (var page : d.getPages()) {
@@ -76,22 +97,67 @@ class SheetBookTest {
     @Test
     void unknownElementsForbidPaper() {
         var k = club.kiln();
-        Design d = new Design(club.title(), club.notes(), club.units(), new portwright.model.Kiln(k.plan(), k.height(), k.wall(), k.floor(), k.lid(), k.leakArea(), null, k.fittings(),
-                k.standHeight(), k.power(), k.lossFactor()), club.shelves(), club.ports(), club.drilling(), club.burners(), club.damper(), club.supply(), club.room(), club.firing(), club.limits());
-        assertThatThrownBy(() -> Prints.print(d, a4)).isInstanceOf(SheetRefused.class).hasMessageContaining("kiln.elements");
+        Design d = new Design(
+                club.title(),
+                club.notes(),
+                club.units(),
+                new portwright.model.Kiln(
+                        k.plan(),
+                        k.height(),
+                        k.wall(),
+                        k.floor(),
+                        k.lid(),
+                        k.leakArea(),
+                        null,
+                        k.fittings(),
+                        k.standHeight(),
+                        k.power(),
+                        k.lossFactor()),
+                club.shelves(),
+                club.ports(),
+                club.drilling(),
+                club.burners(),
+                club.damper(),
+                club.supply(),
+                club.room(),
+                club.firing(),
+                club.limits());
+        assertThatThrownBy(() -> Prints.print(d, a4))
+                .isInstanceOf(SheetRefused.class)
+                .hasMessageContaining("kiln.elements");
     }
 
     @Test
     void correctionsBeyondOneAndAHalfPercentAreRefused() {
-        assertThatThrownBy(() -> new SheetOptions(Paper.parse("a4"), SheetOptions.Part.ALL, SheetOptions.Side.BOTH, 1.016, 1, false)).hasMessageContaining("1.5 %");
-        assertThatThrownBy(() -> new SheetOptions(Paper.parse("a4"), SheetOptions.Part.ALL, SheetOptions.Side.BOTH, 1, Double.NaN, false)).hasMessageContaining("--scale-y");
-        assertThat(new SheetOptions(Paper.parse("a4"), SheetOptions.Part.ALL, SheetOptions.Side.BOTH, 1.015, 0.985, false).corrected()).isTrue();
+        assertThatThrownBy(() -> new SheetOptions(
+                        Paper.parse("a4"), SheetOptions.Part.ALL, SheetOptions.Side.BOTH, 1.016, 1, false))
+                .hasMessageContaining("1.5 %");
+        assertThatThrownBy(() -> new SheetOptions(
+                        Paper.parse("a4"), SheetOptions.Part.ALL, SheetOptions.Side.BOTH, 1, Double.NaN, false))
+                .hasMessageContaining("--scale-y");
+        assertThat(new SheetOptions(
+                                Paper.parse("a4"), SheetOptions.Part.ALL, SheetOptions.Side.BOTH, 1.015, 0.985, false)
+                        .corrected())
+                .isTrue();
     }
 
     @Test
     void strangeTitlesPrint() throws IOException {
         String title = "窯 \uD83D\uDD25 \u202Eevil\u202C שלום <b> \u0000 " + "x".repeat(400);
-        Design d = new Design(title, null, club.units(), club.kiln(), club.shelves(), club.ports(), club.drilling(), club.burners(), club.damper(), club.supply(), club.room(), club.firing(), club.limits());
+        Design d = new Design(
+                title,
+                null,
+                club.units(),
+                club.kiln(),
+                club.shelves(),
+                club.ports(),
+                club.drilling(),
+                club.burners(),
+                club.damper(),
+                club.supply(),
+                club.room(),
+                club.firing(),
+                club.limits());
         SheetBook.Print p = Prints.print(d, a4);
         assertThat(p.remarks()).anyMatch(r -> r.contains("U+7AAF") && r.contains("U+1F525"));
         assertThat(text(p.pdf())).contains("Signs that the type face lacks");
@@ -101,7 +167,8 @@ class SheetBookTest {
     void aFailedWriteLeavesNoFile(@TempDir Path folder) throws IOException {
         Path target = Files.createDirectory(folder.resolve("out.pdf"));
         assertThatThrownBy(() -> AtomicFile.write(target, new byte[] {1})).isInstanceOf(IOException.class);
-        assertThatThrownBy(() -> AtomicFile.write(folder.resolve("none/out.pdf"), new byte[] {1})).isInstanceOf(IOException.class);
+        assertThatThrownBy(() -> AtomicFile.write(folder.resolve("none/out.pdf"), new byte[] {1}))
+                .isInstanceOf(IOException.class);
         try (var s = Files.walk(folder)) {
             assertThat(s.filter(Files::isRegularFile)).isEmpty();
         }
@@ -112,8 +179,12 @@ class SheetBookTest {
     @Test
     void scheduleFromTheBattens() {
         var rows = HoleSchedule.of(KilnGeometry.of(club));
-        assertThat(rows.get(0).fromLeftMm()).isCloseTo((17 + 5) * 12.7 - 4 * 25.4, org.assertj.core.data.Offset.offset(1e-9));
+        assertThat(rows.get(0).fromLeftMm())
+                .isCloseTo((17 + 5) * 12.7 - 4 * 25.4, org.assertj.core.data.Offset.offset(1e-9));
         assertThat(rows.get(0).bearingDeg()).isEqualTo(270);
-        assertThat(HoleSchedule.csv(KilnGeometry.of(club)).lines().toList()).hasSize(5).element(1).isEqualTo("1,inlet A,inlet,floor,34.92,1 3/8 in,34.92,53.92,177.8,279.4,101.6,270");
+        assertThat(HoleSchedule.csv(KilnGeometry.of(club)).lines().toList())
+                .hasSize(5)
+                .element(1)
+                .isEqualTo("1,inlet A,inlet,floor,34.92,1 3/8 in,34.92,53.92,177.8,279.4,101.6,270");
     }
 }

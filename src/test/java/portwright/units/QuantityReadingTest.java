@@ -22,9 +22,15 @@ class QuantityReadingTest {
     }
 
     @ParameterizedTest
-    @CsvFileSource(resources = "/portwright/units/refusals.csv", numLinesToSkip = 1, quoteCharacter = '"', ignoreLeadingAndTrailingWhitespace = false)
+    @CsvFileSource(
+            resources = "/portwright/units/refusals.csv",
+            numLinesToSkip = 1,
+            quoteCharacter = '"',
+            ignoreLeadingAndTrailingWhitespace = false)
     void refusesAndSaysWhatToWrite(String typed, Kind kind, String message) {
-        assertThatThrownBy(() -> Quantity.parse(typed, kind)).isInstanceOf(QuantityException.class).hasMessage(message);
+        assertThatThrownBy(() -> Quantity.parse(typed, kind))
+                .isInstanceOf(QuantityException.class)
+                .hasMessage(message);
     }
 
     @ParameterizedTest
@@ -33,21 +39,31 @@ class QuantityReadingTest {
         for (String example : kind.example().split(", | or ")) {
             assertThat(Quantity.parse(example, kind).typed()).isEqualTo(example);
         }
-        assertThatThrownBy(() -> Quantity.parse("7", kind)).hasMessageContaining("has no unit").hasMessageContaining("Write \"7 ");
+        assertThatThrownBy(() -> Quantity.parse("7", kind))
+                .hasMessageContaining("has no unit")
+                .hasMessageContaining("Write \"7 ");
     }
 
     @Test
     void tooLongIsRefusedQuickly() {
-        assertThatThrownBy(() -> Quantity.parse("9".repeat(100_000) + " mm", Kind.LENGTH)).isInstanceOf(QuantityException.class).hasMessageContaining("at most 60");
+        assertThatThrownBy(() -> Quantity.parse("9".repeat(100_000) + " mm", Kind.LENGTH))
+                .isInstanceOf(QuantityException.class)
+                .hasMessageContaining("at most 60");
     }
 
     @Test
     void everySpellingOfEveryUnitIsReadAlike() {
         for (Kind kind : Kind.values()) {
             for (String spelling : UnitTable.spellings(kind)) {
-                double symbol = Quantity.parse("3 " + UnitTable.find(kind, spelling).symbol(), kind).base();
-                assertThat(Quantity.parse("3 " + spelling, kind).base()).as(spelling).isEqualTo(symbol);
-                assertThat(Quantity.parse("3" + spelling, kind).base()).as(spelling).isEqualTo(symbol);
+                double symbol = Quantity.parse(
+                                "3 " + UnitTable.find(kind, spelling).symbol(), kind)
+                        .base();
+                assertThat(Quantity.parse("3 " + spelling, kind).base())
+                        .as(spelling)
+                        .isEqualTo(symbol);
+                assertThat(Quantity.parse("3" + spelling, kind).base())
+                        .as(spelling)
+                        .isEqualTo(symbol);
             }
         }
     }
@@ -59,10 +75,18 @@ class QuantityReadingTest {
                 double mm = (whole + n / 64.0) * 25.4;
                 String w = whole == 0 ? "" : whole + " ";
                 String h = whole == 0 ? "" : whole + "-";
-                for (String typed : List.of(w + n + "/64 in", h + n + "/64\"", w + n + "/64in", (whole + n / 64.0) + " in", "0 ft " + w + n + "/64 in")) {
-                    assertThat(Quantity.parse(typed, Kind.LENGTH).mm()).as(typed).isCloseTo(mm, within(1e-12));
+                for (String typed : List.of(
+                        w + n + "/64 in",
+                        h + n + "/64\"",
+                        w + n + "/64in",
+                        (whole + n / 64.0) + " in",
+                        "0 ft " + w + n + "/64 in")) {
+                    assertThat(Quantity.parse(typed, Kind.LENGTH).mm())
+                            .as(typed)
+                            .isCloseTo(mm, within(1e-12));
                 }
-                assertThat(Quantity.parse(Inches.nearest(mm, 64), Kind.LENGTH).mm()).isCloseTo(mm, within(1e-12));
+                assertThat(Quantity.parse(Inches.nearest(mm, 64), Kind.LENGTH).mm())
+                        .isCloseTo(mm, within(1e-12));
             }
         }
     }
@@ -74,7 +98,8 @@ class QuantityReadingTest {
         for (int i = 0; i < 2000; i++) {
             Kind kind = Kind.values()[random.nextInt(Kind.values().length)];
             List<UnitTable.Unit> units = UnitTable.units(kind);
-            String typed = Format.plain(1 + random.nextDouble() * 900, 3) + " " + units.get(random.nextInt(units.size())).symbol();
+            String typed = Format.plain(1 + random.nextDouble() * 900, 3) + " "
+                    + units.get(random.nextInt(units.size())).symbol();
             Quantity q = Quantity.parse(typed, kind);
             Quantity back = Quantity.parse(Display.other(q), kind);
             double step = switch (kind) {
@@ -89,7 +114,8 @@ class QuantityReadingTest {
                 case HEATING_VALUE -> 4e5;
                 default -> 0.6;
             };
-            assertThat(Math.abs(back.base() - q.base())).as("seed %d: %s shown as %s", seed, typed, Display.other(q))
+            assertThat(Math.abs(back.base() - q.base()))
+                    .as("seed %d: %s shown as %s", seed, typed, Display.other(q))
                     .isLessThanOrEqualTo(step + 6e-4 * Math.abs(q.base()));
         }
     }

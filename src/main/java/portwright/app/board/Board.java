@@ -163,7 +163,16 @@ public final class Board extends Region {
         double margin = getWidth() < 560 || getHeight() < 460 ? 26 : 62;
         double room = picture == Picture.SECTION ? SectionDeck.room(getWidth()) : 0;
         double extra = picture == Picture.SECTION ? 150 : 0;
-        return View.fit(b.minX(), b.minY() - (picture == Picture.SECTION ? extra : 0), b.maxX(), b.maxY() + extra / 4, left, left, getWidth() - left - room, getHeight() - left, margin);
+        return View.fit(
+                b.minX(),
+                b.minY() - (picture == Picture.SECTION ? extra : 0),
+                b.maxX(),
+                b.maxY() + extra / 4,
+                left,
+                left,
+                getWidth() - left - room,
+                getHeight() - left,
+                margin);
     }
 
     /** Paints everything. */

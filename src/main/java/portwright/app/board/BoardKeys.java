@@ -53,7 +53,8 @@ final class BoardKeys {
             }
             case ESCAPE -> act("escape");
             case DELETE, BACK_SPACE -> act("delete");
-            case N, D, I, C, S, M, T, F, PERIOD, COMMA -> act(e.isShiftDown() && e.getCode() == KeyCode.I ? "mirror-y" : letter(e.getCode()));
+            case N, D, I, C, S, M, T, F, PERIOD, COMMA ->
+                act(e.isShiftDown() && e.getCode() == KeyCode.I ? "mirror-y" : letter(e.getCode()));
             default -> {
                 return;
             }
@@ -148,7 +149,11 @@ final class BoardKeys {
         }
         for (FittingShape f : doc.shapes().geometry().fittings()) {
             if (f.name().equals(doc.selected())) {
-                return new Spot(path, f.face(), new Pt(f.fitting().at().xMm(), f.fitting().at().yMm()), null);
+                return new Spot(
+                        path,
+                        f.face(),
+                        new Pt(f.fitting().at().xMm(), f.fitting().at().yMm()),
+                        null);
             }
         }
         return null;
@@ -163,7 +168,10 @@ final class BoardKeys {
         boolean inch = board.units() == UnitSystem.INCH;
         double step = e.isAltDown() ? 0.1 : e.isShiftDown() ? inch ? 12.7 : 10 : inch ? 25.4 / 16 : 1;
         double sx = board.picture().mirrored() ? -dx : dx;
-        doc.edit("nudge " + doc.selected(), "nudge " + s.path(), t -> Moves.by(t, s.path(), s.at(), sx * step, dy * step));
+        doc.edit(
+                "nudge " + doc.selected(),
+                "nudge " + s.path(),
+                t -> Moves.by(t, s.path(), s.at(), sx * step, dy * step));
     }
 
     private void add() {
@@ -173,7 +181,8 @@ final class BoardKeys {
         String name = Templates.free(doc.text(), role);
         Pt at = freeSpot(on);
         int panel = on == On.WALL ? 1 : 0;
-        if (doc.edit("add " + name, t -> Moves.addPort(t, role, on.id(), panel, at, name)).isEmpty()) {
+        if (doc.edit("add " + name, t -> Moves.addPort(t, role, on.id(), panel, at, name))
+                .isEmpty()) {
             doc.select(name);
         }
     }
@@ -188,7 +197,8 @@ final class BoardKeys {
         for (double x = 0; x < reach; x += step) {
             for (double s : new double[] {1, -1}) {
                 Pt p = new Pt(s * x, 0);
-                if (doc.shapes().geometry().holes(on).stream().allMatch(h -> h.centre().distance(p) > h.diameter() + 50)) {
+                if (doc.shapes().geometry().holes(on).stream()
+                        .allMatch(h -> h.centre().distance(p) > h.diameter() + 50)) {
                     return p;
                 }
             }
@@ -199,7 +209,8 @@ final class BoardKeys {
     private void delete() {
         String name = doc.selected();
         String path = name == null ? null : Parts.path(doc.text(), name);
-        if (path != null && doc.edit("delete " + name, t -> Moves.delete(t, path)).isEmpty()) {
+        if (path != null
+                && doc.edit("delete " + name, t -> Moves.delete(t, path)).isEmpty()) {
             doc.select(null);
         }
     }
@@ -210,12 +221,16 @@ final class BoardKeys {
             return;
         }
         double off = board.units() == UnitSystem.INCH ? 50.8 : 50;
-        Pt to = axis == null ? s.at().plus(s.at().x() > 0 ? -off : off, 0)
-                : axis.equals("y") || Math.abs(s.at().x()) < 0.05 ? new Pt(s.at().x(), -s.at().y()) : new Pt(-s.at().x(), s.at().y());
+        Pt to = axis == null
+                ? s.at().plus(s.at().x() > 0 ? -off : off, 0)
+                : axis.equals("y") || Math.abs(s.at().x()) < 0.05
+                        ? new Pt(s.at().x(), -s.at().y())
+                        : new Pt(-s.at().x(), s.at().y());
         String stem = doc.selected().replaceAll(" ?([A-Z]|\\d+)$", "");
         String name = Templates.free(doc.text(), stem.isEmpty() ? "part" : stem);
         String verb = axis == null ? "duplicate " : "mirror ";
-        if (doc.edit(verb + doc.selected(), t -> Moves.copy(t, s.path(), name, to)).isEmpty()) {
+        if (doc.edit(verb + doc.selected(), t -> Moves.copy(t, s.path(), name, to))
+                .isEmpty()) {
             doc.select(name);
         }
     }
@@ -236,5 +251,4 @@ final class BoardKeys {
         }
         doc.edit("spread on a circle", t -> Moves.spread(t, paths, s.at()));
     }
-
 }

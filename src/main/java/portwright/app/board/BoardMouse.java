@@ -92,8 +92,11 @@ final class BoardMouse {
                 return h.centre();
             }
         }
-        return board.plot().kiln().fittings().stream().filter(f -> f.name().equals(held.name()))
-                .map(f -> new Pt(f.fitting().at().xMm(), f.fitting().at().yMm())).findFirst().orElse(new Pt(0, 0));
+        return board.plot().kiln().fittings().stream()
+                .filter(f -> f.name().equals(held.name()))
+                .map(f -> new Pt(f.fitting().at().xMm(), f.fitting().at().yMm()))
+                .findFirst()
+                .orElse(new Pt(0, 0));
     }
 
     private void drag(MouseEvent e) {
@@ -115,12 +118,20 @@ final class BoardMouse {
 
     private void dragTo(double x, double y, boolean free) {
         Pt q = board.plot().toPart(held.face(), board.view().toMm(x, y));
-        Pt p = new Pt(Lengths.grain(q.x() + grip.x(), board.units(), free), Lengths.grain(q.y() + grip.y(), board.units(), free));
+        Pt p = new Pt(
+                Lengths.grain(q.x() + grip.x(), board.units(), free),
+                Lengths.grain(q.y() + grip.y(), board.units(), free));
         board.marks().caught = null;
         board.marks().dragged = held.name();
         if (board.marks().snap && !free) {
             Face face = held.face();
-            Optional<Snap.Catch> c = Snap.of(board.plot().kiln(), face, held.name(), q.plus(grip.x(), grip.y()), CATCH_PX / board.view().scale(), board.units());
+            Optional<Snap.Catch> c = Snap.of(
+                    board.plot().kiln(),
+                    face,
+                    held.name(),
+                    q.plus(grip.x(), grip.y()),
+                    CATCH_PX / board.view().scale(),
+                    board.units());
             if (c.isPresent()) {
                 p = c.get().at();
                 board.marks().caught = c.get().words();

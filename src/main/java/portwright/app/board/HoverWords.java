@@ -20,15 +20,19 @@ final class HoverWords {
         out.add(name);
         for (Hole h : plot.kiln().holes()) {
             if (h.name().equals(name)) {
-                out.add("⌀ " + h.port().diameter().typed() + ", drilled about " + Lengths.shown(h.drilled(), UnitSystem.METRIC));
-                out.add(Lengths.shown(h.centre().x(), units) + ", " + Lengths.shown(h.centre().y(), units));
+                out.add("⌀ " + h.port().diameter().typed() + ", drilled about "
+                        + Lengths.shown(h.drilled(), UnitSystem.METRIC));
+                out.add(Lengths.shown(h.centre().x(), units) + ", "
+                        + Lengths.shown(h.centre().y(), units));
             }
         }
         String path = Parts.path(doc.text(), name);
         if (path != null) {
             for (String key : List.of("kind", "diameter", "height", "groove.depth", "coil", "thickness", "standoff")) {
                 if (out.size() < 4 && !path.startsWith("ports")) {
-                    doc.text().get(path + "." + key).ifPresent(v -> out.add(key.replace("groove.depth", "groove deep") + " " + v));
+                    doc.text()
+                            .get(path + "." + key)
+                            .ifPresent(v -> out.add(key.replace("groove.depth", "groove deep") + " " + v));
                 }
             }
         }

@@ -85,7 +85,10 @@ final class LivePainter {
     private static void ring(CanvasPen pen, Plot plot, Document doc, String name) {
         for (Hole hole : plot.kiln().holes()) {
             if (hole.name().equals(name) && plot.shows(hole.face())) {
-                pen.circle(plot.toPicture(hole.face(), hole.centre()), hole.drilled() / 2 + 25 + pen.size(1, 7), LineStyle.SELECTION);
+                pen.circle(
+                        plot.toPicture(hole.face(), hole.centre()),
+                        hole.drilled() / 2 + 25 + pen.size(1, 7),
+                        LineStyle.SELECTION);
             }
         }
         for (FittingShape f : plot.kiln().fittings()) {
@@ -99,10 +102,16 @@ final class LivePainter {
             if (gr.name().equals(name) && plot.shows(gr.face())) {
                 if (gr instanceof GrooveSolid.OnWall wall) {
                     var mouth = wall.mouth();
-                    pen.line(plot.toPicture(gr.face(), mouth.a()), plot.toPicture(gr.face(), mouth.b()), LineStyle.SELECTION);
+                    pen.line(
+                            plot.toPicture(gr.face(), mouth.a()),
+                            plot.toPicture(gr.face(), mouth.b()),
+                            LineStyle.SELECTION);
                 } else if (gr.footprint() instanceof portwright.geometry.Shape.Strip strip) {
                     for (var s : strip.pieces()) {
-                        pen.line(plot.toPicture(gr.face(), s.a()), plot.toPicture(gr.face(), s.b()), LineStyle.SELECTION);
+                        pen.line(
+                                plot.toPicture(gr.face(), s.a()),
+                                plot.toPicture(gr.face(), s.b()),
+                                LineStyle.SELECTION);
                     }
                 }
             }
@@ -110,18 +119,35 @@ final class LivePainter {
         if (plot.picture().face() != null && plot.picture().face().on() == On.FLOOR) {
             for (ShelfPlate s : plot.kiln().shelves()) {
                 if (s.name().equals(name)) {
-                    Pt c = s.shelf().at() == null ? new Pt(0, 0) : new Pt(s.shelf().at().xMm(), s.shelf().at().yMm());
-                    pen.circle(plot.toPicture(plot.picture().face(), c), Math.max(20, Math.abs(s.shape().distance(c))) + pen.size(1, 4), LineStyle.SELECTION);
+                    Pt c = s.shelf().at() == null
+                            ? new Pt(0, 0)
+                            : new Pt(s.shelf().at().xMm(), s.shelf().at().yMm());
+                    pen.circle(
+                            plot.toPicture(plot.picture().face(), c),
+                            Math.max(20, Math.abs(s.shape().distance(c))) + pen.size(1, 4),
+                            LineStyle.SELECTION);
                 }
             }
         }
     }
 
-    private static void stops(GraphicsContext g, Palette p, CanvasPen pen, Plot plot, View v, Document doc, Hole hole, double w, double h) {
+    private static void stops(
+            GraphicsContext g,
+            Palette p,
+            CanvasPen pen,
+            Plot plot,
+            View v,
+            Document doc,
+            Hole hole,
+            double w,
+            double h) {
         Finding worst = null;
         Mark mark = null;
         for (Finding f : doc.result().findings()) {
-            if (f.severity() == Severity.STOP && !f.parts().isEmpty() && f.parts().get(0).equals(hole.name()) && worst == null) {
+            if (f.severity() == Severity.STOP
+                    && !f.parts().isEmpty()
+                    && f.parts().get(0).equals(hole.name())
+                    && worst == null) {
                 worst = f;
                 mark = f.marks().isEmpty() ? null : f.marks().get(0);
             }
@@ -155,10 +181,18 @@ final class LivePainter {
             return;
         }
         if (mark != null && plot.shows(mark.face()) && !mark.a().equals(mark.b())) {
-            pen.line(plot.toPicture(mark.face(), mark.a()), plot.toPicture(mark.face(), mark.b()), LineStyle.BOX, Ink.OXBLOOD);
+            pen.line(
+                    plot.toPicture(mark.face(), mark.a()),
+                    plot.toPicture(mark.face(), mark.b()),
+                    LineStyle.BOX,
+                    Ink.OXBLOOD);
         }
-        String big = String.format(java.util.Locale.ROOT, "%.1f mm", worst.measured().value()).replace("-", "−");
-        String small = worst.limit() == null ? "" : "wants " + Format.plain(worst.limit().value(), 1) + " mm";
+        String big = String.format(
+                        java.util.Locale.ROOT, "%.1f mm", worst.measured().value())
+                .replace("-", "−");
+        String small = worst.limit() == null
+                ? ""
+                : "wants " + Format.plain(worst.limit().value(), 1) + " mm";
         double bw = Math.max(TextSizes.width(big, Fonts.bold(17)), TextSizes.width(small, Fonts.sans(13))) + 60;
         double bx = cx > w * 0.62 ? Math.min(w - bw - 14, cx + k + 40) : cx + k + 40;
         if (bx + bw > w - 8) {
@@ -183,7 +217,10 @@ final class LivePainter {
     static void octagon(GraphicsContext g, Palette p, double x, double y, double s) {
         double c = s * 0.293;
         g.setFill(p.of(Ink.OXBLOOD));
-        g.fillPolygon(new double[] {x + c, x + s - c, x + s, x + s, x + s - c, x + c, x, x}, new double[] {y, y, y + c, y + s - c, y + s, y + s, y + s - c, y + c}, 8);
+        g.fillPolygon(
+                new double[] {x + c, x + s - c, x + s, x + s, x + s - c, x + c, x, x},
+                new double[] {y, y, y + c, y + s - c, y + s, y + s, y + s - c, y + c},
+                8);
         g.setFill(p.of(Ink.PAPER));
         g.fillRect(x + s * 0.2, y + s * 0.4, s * 0.6, s * 0.2);
     }
@@ -197,17 +234,28 @@ final class LivePainter {
         g.strokeRoundRect(x, y, w, h, 8, 8);
     }
 
-    private static void readOut(GraphicsContext g, Palette p, Board board, Document doc, Hole hole, double cx, double cy, double w, double h) {
+    private static void readOut(
+            GraphicsContext g,
+            Palette p,
+            Board board,
+            Document doc,
+            Hole hole,
+            double cx,
+            double cy,
+            double w,
+            double h) {
         UnitSystem u = board.units();
         List<String> lines = new ArrayList<>();
         Pt c = hole.centre();
         if (hole.face().on() == On.WALL) {
-            lines.add("panel " + hole.face().panel() + ", " + side(c.x(), u, "right of its middle", "left of its middle"));
+            lines.add("panel " + hole.face().panel() + ", "
+                    + side(c.x(), u, "right of its middle", "left of its middle"));
             lines.add(Lengths.shown(c.y(), u) + " up");
         } else {
             lines.add(side(c.x(), u, "to the right", "to the left"));
             lines.add(side(c.y(), u, "to the back", "to the front"));
-            lines.add("r " + Lengths.shown(Math.hypot(c.x(), c.y()), u) + " · " + Format.plain((Math.toDegrees(Math.atan2(c.x(), c.y())) + 360) % 360, 1) + "°");
+            lines.add("r " + Lengths.shown(Math.hypot(c.x(), c.y()), u) + " · "
+                    + Format.plain((Math.toDegrees(Math.atan2(c.x(), c.y())) + 360) % 360, 1) + "°");
         }
         String caught = board.marks().dragged != null ? board.marks().caught : null;
         if (caught != null) {
@@ -252,7 +300,9 @@ final class LivePainter {
     }
 
     private static String side(double mm, UnitSystem u, String plus, String minus) {
-        return Math.abs(mm) < 0.05 ? "on the middle line" : Lengths.shown(Math.abs(mm), u) + " " + (mm > 0 ? plus : minus);
+        return Math.abs(mm) < 0.05
+                ? "on the middle line"
+                : Lengths.shown(Math.abs(mm), u) + " " + (mm > 0 ? plus : minus);
     }
 
     private static void hover(GraphicsContext g, Palette p, Board board, Document doc, Marks m, double w, double h) {
@@ -298,7 +348,8 @@ final class LivePainter {
         g.strokeLine(ax, ay, bx, by);
         double d = m.measureA.distance(m.measureB);
         double edge = m.centreToCentre ? d : d - m.radiusA - m.radiusB;
-        String words = Lengths.shown(edge, board.units()) + " · " + Lengths.other(edge, board.units()) + (m.radiusA + m.radiusB > 0 ? m.centreToCentre ? ", centre to centre" : ", edge to edge" : "");
+        String words = Lengths.shown(edge, board.units()) + " · " + Lengths.other(edge, board.units())
+                + (m.radiusA + m.radiusB > 0 ? m.centreToCentre ? ", centre to centre" : ", edge to edge" : "");
         double tw = TextSizes.width(words, Fonts.bold(13)) + 20;
         box(g, p, (ax + bx) / 2 - tw / 2, (ay + by) / 2 - 34, tw, 26, p.of(Ink.COBALT));
         g.setFill(p.of(Ink.INK));

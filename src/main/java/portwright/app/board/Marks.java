@@ -13,6 +13,7 @@ final class Marks {
     String caught;
     /** Part under the pointer, for its numbers. */
     String hovered;
+
     Pt hoverAt;
     Pt measureA;
     Pt measureB;

@@ -49,7 +49,15 @@ final class SectionDeck {
         return new double[] {low, high};
     }
 
-    static void under(GraphicsContext g, CanvasPen pen, View v, Palette p, KilnGeometry k, SectionWords words, double w, double h) {
+    static void under(
+            GraphicsContext g,
+            CanvasPen pen,
+            View v,
+            Palette p,
+            KilnGeometry k,
+            SectionWords words,
+            double w,
+            double h) {
         double[] in = inside(k);
         pen.fill(box(in[0], 0, in[1], k.height()), Ink.BRICK, 1);
         if (words.known() && words.neutralMm() != null && words.neutralMm() > 0) {
@@ -60,11 +68,22 @@ final class SectionDeck {
                 double r = hole.diameter() / 2;
                 double top = shelfOver(k, hole.centre());
                 double wide = r + top * FLAME_SLOPE;
-                List<Pt> flame = List.of(new Pt(hole.centre().x() - r, 0), new Pt(hole.centre().x() + r, 0), new Pt(hole.centre().x() + wide, top), new Pt(hole.centre().x() - wide, top));
+                List<Pt> flame = List.of(
+                        new Pt(hole.centre().x() - r, 0),
+                        new Pt(hole.centre().x() + r, 0),
+                        new Pt(hole.centre().x() + wide, top),
+                        new Pt(hole.centre().x() - wide, top));
                 pen.fill(flame, Ink.FLAME, 0.55);
                 pen.line(flame.get(0), flame.get(3), LineStyle.FLAME);
                 pen.line(flame.get(1), flame.get(2), LineStyle.FLAME);
-                pen.fill(box(hole.centre().x() - r, -k.thickness(On.FLOOR), hole.centre().x() + r, 0), Ink.FLAME, 0.35);
+                pen.fill(
+                        box(
+                                hole.centre().x() - r,
+                                -k.thickness(On.FLOOR),
+                                hole.centre().x() + r,
+                                0),
+                        Ink.FLAME,
+                        0.35);
             } else if (hole.face().on() == On.LID) {
                 double r = hole.diameter() / 2;
                 double t = k.height() + k.thickness(On.LID);
@@ -87,7 +106,15 @@ final class SectionDeck {
         return List.of(new Pt(a, b), new Pt(c, b), new Pt(c, d), new Pt(a, d));
     }
 
-    static void over(GraphicsContext g, CanvasPen pen, View v, Palette p, KilnGeometry k, SectionWords words, double w, double h) {
+    static void over(
+            GraphicsContext g,
+            CanvasPen pen,
+            View v,
+            Palette p,
+            KilnGeometry k,
+            SectionWords words,
+            double w,
+            double h) {
         double[] in = inside(k);
         double top = k.height() + k.thickness(On.LID);
         arrows(pen, k, top);
@@ -95,11 +122,19 @@ final class SectionDeck {
         Pt mid = new Pt((in[0] + in[1]) / 2, k.height() * 0.66);
         if (words.known()) {
             pen.text(words.head(), mid, Pen.Align.CENTRE, TextStyle.LABEL.plainGround());
-            pen.text(words.lambda(), mid.plus(0, -pen.size(8, 23)), Pen.Align.CENTRE, TextStyle.LABEL_BOLD.size(16, 4).plainGround());
+            pen.text(
+                    words.lambda(),
+                    mid.plus(0, -pen.size(8, 23)),
+                    Pen.Align.CENTRE,
+                    TextStyle.LABEL_BOLD.size(16, 4).plainGround());
             levels(g, pen, v, p, k, words, in);
             chart(g, v, p, k, words, w, h);
         } else {
-            pen.text("The fire is not computed yet: give every burner its gas and jet.", mid, Pen.Align.CENTRE, TextStyle.SMALL);
+            pen.text(
+                    "The fire is not computed yet: give every burner its gas and jet.",
+                    mid,
+                    Pen.Align.CENTRE,
+                    TextStyle.SMALL);
         }
     }
 
@@ -124,7 +159,13 @@ final class SectionDeck {
         double ux = (b.x() - a.x()) / d;
         double uy = (b.y() - a.y()) / d;
         double s = pen.size(3, 10);
-        pen.fill(List.of(b, new Pt(b.x() - ux * s - uy * s * 0.45, b.y() - uy * s + ux * s * 0.45), new Pt(b.x() - ux * s + uy * s * 0.45, b.y() - uy * s - ux * s * 0.45)), ink, 1);
+        pen.fill(
+                List.of(
+                        b,
+                        new Pt(b.x() - ux * s - uy * s * 0.45, b.y() - uy * s + ux * s * 0.45),
+                        new Pt(b.x() - ux * s + uy * s * 0.45, b.y() - uy * s - ux * s * 0.45)),
+                ink,
+                1);
     }
 
     private static void burners(CanvasPen pen, KilnGeometry k) {
@@ -135,28 +176,57 @@ final class SectionDeck {
             for (Hole hole : k.holes()) {
                 if (hole.name().equals(b.port()) && hole.face().on() == On.FLOOR) {
                     double x = hole.centre().x();
-                    double tip = (b.tip() == null ? hole.diameter() * 0.5 : b.tip().mm()) / 2;
+                    double tip =
+                            (b.tip() == null ? hole.diameter() * 0.5 : b.tip().mm()) / 2;
                     double body = b.body() == null ? tip * 2 : b.body().mm() / 2;
-                    double from = -k.thickness(On.FLOOR) - (b.setback() == null ? 12 : b.setback().mm());
+                    double from = -k.thickness(On.FLOOR)
+                            - (b.setback() == null ? 12 : b.setback().mm());
                     double len = b.length() == null ? 90 : b.length().mm();
-                    List<Pt> shape = List.of(new Pt(x - tip, from), new Pt(x + tip, from), new Pt(x + tip, from - len * 0.45), new Pt(x + body, from - len * 0.45), new Pt(x + body, from - len * 0.85),
-                            new Pt(x + tip * 0.6, from - len * 0.9), new Pt(x + tip * 0.6, from - len), new Pt(x - tip * 0.6, from - len), new Pt(x - tip * 0.6, from - len * 0.9), new Pt(x - body, from - len * 0.85),
-                            new Pt(x - body, from - len * 0.45), new Pt(x - tip, from - len * 0.45));
+                    List<Pt> shape = List.of(
+                            new Pt(x - tip, from),
+                            new Pt(x + tip, from),
+                            new Pt(x + tip, from - len * 0.45),
+                            new Pt(x + body, from - len * 0.45),
+                            new Pt(x + body, from - len * 0.85),
+                            new Pt(x + tip * 0.6, from - len * 0.9),
+                            new Pt(x + tip * 0.6, from - len),
+                            new Pt(x - tip * 0.6, from - len),
+                            new Pt(x - tip * 0.6, from - len * 0.9),
+                            new Pt(x - body, from - len * 0.85),
+                            new Pt(x - body, from - len * 0.45),
+                            new Pt(x - tip, from - len * 0.45));
                     pen.fill(shape, Ink.BISQUE, 1);
                     pen.polyline(shape, true, LineStyle.BOX);
-                    pen.text(b.name(), new Pt(x - body - pen.size(2, 6), from - len * 0.8), Pen.Align.RIGHT, TextStyle.LABEL);
+                    pen.text(
+                            b.name(),
+                            new Pt(x - body - pen.size(2, 6), from - len * 0.8),
+                            Pen.Align.RIGHT,
+                            TextStyle.LABEL);
                 }
             }
         }
     }
 
-    private static void levels(GraphicsContext g, CanvasPen pen, View v, Palette p, KilnGeometry k, SectionWords words, double[] in) {
+    private static void levels(
+            GraphicsContext g, CanvasPen pen, View v, Palette p, KilnGeometry k, SectionWords words, double[] in) {
         double out = in[1] + k.thickness(On.WALL) + pen.size(4, 14);
         if (words.neutralMm() != null) {
             double z = words.neutralMm();
-            pen.line(new Pt(in[0] - k.thickness(On.WALL) - pen.size(6, 20), z), new Pt(out + pen.size(20, 120), z), LineStyle.NEUTRAL_LEVEL, Ink.COBALT);
-            pen.text("neutral level", new Pt(out + pen.size(6, 22), z + pen.size(6, 24)), Pen.Align.LEFT, TextStyle.LABEL_BOLD.withInk(Ink.COBALT));
-            pen.text(Math.round(z) + " mm up", new Pt(out + pen.size(6, 22), z + pen.size(2, 8)), Pen.Align.LEFT, TextStyle.SMALL);
+            pen.line(
+                    new Pt(in[0] - k.thickness(On.WALL) - pen.size(6, 20), z),
+                    new Pt(out + pen.size(20, 120), z),
+                    LineStyle.NEUTRAL_LEVEL,
+                    Ink.COBALT);
+            pen.text(
+                    "neutral level",
+                    new Pt(out + pen.size(6, 22), z + pen.size(6, 24)),
+                    Pen.Align.LEFT,
+                    TextStyle.LABEL_BOLD.withInk(Ink.COBALT));
+            pen.text(
+                    Math.round(z) + " mm up",
+                    new Pt(out + pen.size(6, 22), z + pen.size(2, 8)),
+                    Pen.Align.LEFT,
+                    TextStyle.SMALL);
         }
         double s = pen.size(2, 7);
         for (int i = 1; i <= 6; i++) {
@@ -178,7 +248,8 @@ final class SectionDeck {
         }
     }
 
-    private static void chart(GraphicsContext g, View v, Palette p, KilnGeometry k, SectionWords words, double w, double h) {
+    private static void chart(
+            GraphicsContext g, View v, Palette p, KilnGeometry k, SectionWords words, double w, double h) {
         double room = room(w);
         if (room == 0) {
             return;
@@ -211,18 +282,30 @@ final class SectionDeck {
             g.setStroke(p.of(Ink.HAIR));
             g.strokeLine(px.applyAsDouble(t), top, px.applyAsDouble(t), bottom);
             g.setFill(p.of(Ink.INK2));
-            g.fillText(String.format(Locale.ROOT, step < 1 ? "%.1f" : "%.0f", t).replace("-", "−"), px.applyAsDouble(t), bottom + 22);
+            g.fillText(
+                    String.format(Locale.ROOT, step < 1 ? "%.1f" : "%.0f", t).replace("-", "−"),
+                    px.applyAsDouble(t),
+                    bottom + 22);
         }
         g.fillText("Pa above the room", x0 + (room - 18) / 2, bottom + 44);
         g.setFill(p.of(Ink.FLAME).deriveColor(0, 1, 1, 0.4));
         double zero = px.applyAsDouble(0);
         double yn = words.neutralMm() == null ? bottom : v.y(Math.max(0, Math.min(k.height(), words.neutralMm())));
         if (words.lidPa() > 0) {
-            g.fillPolygon(new double[] {zero, px.applyAsDouble(words.lidPa()), words.floorPa() > 0 ? px.applyAsDouble(words.floorPa()) : zero, zero}, new double[] {top, top, words.floorPa() > 0 ? bottom : yn, words.floorPa() > 0 ? bottom : yn}, 4);
+            g.fillPolygon(
+                    new double[] {
+                        zero,
+                        px.applyAsDouble(words.lidPa()),
+                        words.floorPa() > 0 ? px.applyAsDouble(words.floorPa()) : zero,
+                        zero
+                    },
+                    new double[] {top, top, words.floorPa() > 0 ? bottom : yn, words.floorPa() > 0 ? bottom : yn},
+                    4);
         }
         if (words.floorPa() < 0) {
             g.setFill(p.of(Ink.COBALT).deriveColor(0, 1, 1, 0.6));
-            g.fillPolygon(new double[] {zero, px.applyAsDouble(words.floorPa()), zero}, new double[] {yn, bottom, bottom}, 3);
+            g.fillPolygon(
+                    new double[] {zero, px.applyAsDouble(words.floorPa()), zero}, new double[] {yn, bottom, bottom}, 3);
         }
         g.setStroke(p.of(Ink.INK));
         g.setLineWidth(2.6);
@@ -241,5 +324,4 @@ final class SectionDeck {
     private static String pa(double v) {
         return String.format(Locale.ROOT, "%+.1f Pa", v).replace("-", "−");
     }
-
 }

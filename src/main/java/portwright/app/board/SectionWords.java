@@ -11,7 +11,8 @@ package portwright.app.board;
  * @param damper words at the plate
  * @param known whether there are figures
  */
-public record SectionWords(String head, String lambda, Double neutralMm, double floorPa, double lidPa, String damper, boolean known) {
+public record SectionWords(
+        String head, String lambda, Double neutralMm, double floorPa, double lidPa, String damper, boolean known) {
     public static final SectionWords NONE = new SectionWords("", "", null, 0, 0, "", false);
 
     /** Reads the state at the top temperature with the damper as the design says. */
@@ -22,10 +23,19 @@ public record SectionWords(String head, String lambda, Double neutralMm, double 
         }
         var d = gas.balance();
         var band = gas.band().lambda();
-        String lambda = d.lambda().isPresent() ? String.format(java.util.Locale.ROOT, "lambda %.2f", d.lambda().getAsDouble())
-                + (band.low() == null ? "" : String.format(java.util.Locale.ROOT, " (%.2f–%.2f)", band.low(), band.high())) : "an inlet spills";
-        return new SectionWords("chamber at " + Math.round(gas.topK() - 273.15) + " °C", lambda,
-                d.neutralLevel().isPresent() ? d.neutralLevel().getAsDouble() * 1000 : null, d.floorPressure(), d.lidPressure(),
-                Math.round(gas.open() * 100) + " % open", true);
+        String lambda = d.lambda().isPresent()
+                ? String.format(java.util.Locale.ROOT, "lambda %.2f", d.lambda().getAsDouble())
+                        + (band.low() == null
+                                ? ""
+                                : String.format(java.util.Locale.ROOT, " (%.2f–%.2f)", band.low(), band.high()))
+                : "an inlet spills";
+        return new SectionWords(
+                "chamber at " + Math.round(gas.topK() - 273.15) + " °C",
+                lambda,
+                d.neutralLevel().isPresent() ? d.neutralLevel().getAsDouble() * 1000 : null,
+                d.floorPressure(),
+                d.lidPressure(),
+                Math.round(gas.open() * 100) + " % open",
+                true);
     }
 }

@@ -31,7 +31,8 @@ public final class Catalog {
     private Catalog() {}
 
     private static <E extends Enum<E> & Ided> FieldSpec word(String key, String label, Class<E> type) {
-        return choice(key, label, Arrays.stream(type.getEnumConstants()).map(Ided::id).toList());
+        return choice(
+                key, label, Arrays.stream(type.getEnumConstants()).map(Ided::id).toList());
     }
 
     private static FieldSpec yes(String key, String label) {
@@ -43,20 +44,30 @@ public final class Catalog {
     }
 
     public static FormSpec design() {
-        return FormSpec.object("", "Design", null, List.of(text("title", "title"), FieldSpec.of("notes", "notes", Type.LONG_TEXT, ""),
-                word("units", "units", UnitSystem.class)));
+        return FormSpec.object(
+                "",
+                "Design",
+                null,
+                List.of(
+                        text("title", "title"),
+                        FieldSpec.of("notes", "notes", Type.LONG_TEXT, ""),
+                        word("units", "units", UnitSystem.class)));
     }
 
     public static FormSpec plan() {
-        return FormSpec.object("kiln.plan", "Inside plan", null, List.of(
-                choice("shape", "shape", List.of("polygon", "rectangle", "oval", "outline")),
-                FieldSpec.of("sides", "sides", Type.WHOLE, "e.g. 8"),
-                quantity("acrossFlats", "across flats", Kind.LENGTH),
-                quantity("stretch", "stretch", Kind.LENGTH),
-                quantity("width", "width", Kind.LENGTH),
-                quantity("depth", "depth", Kind.LENGTH),
-                quantity("turn", "turn", Kind.ANGLE),
-                FieldSpec.of("points", "points", Type.PLACES, "x, y a line")));
+        return FormSpec.object(
+                "kiln.plan",
+                "Inside plan",
+                null,
+                List.of(
+                        choice("shape", "shape", List.of("polygon", "rectangle", "oval", "outline")),
+                        FieldSpec.of("sides", "sides", Type.WHOLE, "e.g. 8"),
+                        quantity("acrossFlats", "across flats", Kind.LENGTH),
+                        quantity("stretch", "stretch", Kind.LENGTH),
+                        quantity("width", "width", Kind.LENGTH),
+                        quantity("depth", "depth", Kind.LENGTH),
+                        quantity("turn", "turn", Kind.ANGLE),
+                        FieldSpec.of("points", "points", Type.PLACES, "x, y a line")));
     }
 
     /** Which plan fields belong to a shape. */
@@ -72,124 +83,299 @@ public final class Catalog {
     /** A fresh plan of a shape. */
     public static String planTemplate(String shape) {
         return switch (shape) {
-            case "polygon" -> "{\"shape\": \"polygon\", \"sides\": 8, \"acrossFlats\": \"{17 in|430 mm}\", \"turn\": \"0 deg\"}";
-            case "rectangle" -> "{\"shape\": \"rectangle\", \"width\": \"{18 in|450 mm}\", \"depth\": \"{18 in|450 mm}\"}";
-            case "oval" -> "{\"shape\": \"oval\", \"sides\": 10, \"acrossFlats\": \"{23 in|580 mm}\", \"stretch\": \"{9 in|230 mm}\"}";
-            default -> "{\"shape\": \"outline\", \"points\": [[\"{-9 in|-230 mm}\", \"{9 in|230 mm}\"], [\"{9 in|230 mm}\", \"{9 in|230 mm}\"], [\"{9 in|230 mm}\", \"{-9 in|-230 mm}\"], [\"{-9 in|-230 mm}\", \"{-9 in|-230 mm}\"]]}";
+            case "polygon" ->
+                "{\"shape\": \"polygon\", \"sides\": 8, \"acrossFlats\": \"{17 in|430 mm}\", \"turn\": \"0 deg\"}";
+            case "rectangle" ->
+                "{\"shape\": \"rectangle\", \"width\": \"{18 in|450 mm}\", \"depth\": \"{18 in|450 mm}\"}";
+            case "oval" ->
+                "{\"shape\": \"oval\", \"sides\": 10, \"acrossFlats\": \"{23 in|580 mm}\", \"stretch\": \"{9 in|230 mm}\"}";
+            default ->
+                "{\"shape\": \"outline\", \"points\": [[\"{-9 in|-230 mm}\", \"{9 in|230 mm}\"], [\"{9 in|230 mm}\", \"{9 in|230 mm}\"], [\"{9 in|230 mm}\", \"{-9 in|-230 mm}\"], [\"{-9 in|-230 mm}\", \"{-9 in|-230 mm}\"]]}";
         };
     }
 
     public static FormSpec chamber() {
-        return FormSpec.object("kiln", "Chamber and power", null, List.of(quantity("height", "height", Kind.LENGTH),
-                quantity("stand.height", "stand height", Kind.LENGTH), quantity("power", "electric power", Kind.POWER),
-                FieldSpec.of("lossFactor", "loss factor", Type.NUMBER, "e.g. 1.25"), quantity("elementRise", "element resistance rise", Kind.SHARE), quantity("leakArea", "leak area", Kind.AREA)));
+        return FormSpec.object(
+                "kiln",
+                "Chamber and power",
+                null,
+                List.of(
+                        quantity("height", "height", Kind.LENGTH),
+                        quantity("stand.height", "stand height", Kind.LENGTH),
+                        quantity("power", "electric power", Kind.POWER),
+                        FieldSpec.of("lossFactor", "loss factor", Type.NUMBER, "e.g. 1.25"),
+                        quantity("elementRise", "element resistance rise", Kind.SHARE),
+                        quantity("leakArea", "leak area", Kind.AREA)));
     }
 
     public static FormSpec wall() {
-        return FormSpec.object("kiln.wall", "Wall", null, List.of(quantity("thickness", "thickness", Kind.LENGTH), loose("brick", "brick", "e.g. ifb-23")));
+        return FormSpec.object(
+                "kiln.wall",
+                "Wall",
+                null,
+                List.of(quantity("thickness", "thickness", Kind.LENGTH), loose("brick", "brick", "e.g. ifb-23")));
     }
 
     public static FormSpec slab(String which) {
-        return FormSpec.object("kiln." + which, which.equals("floor") ? "Floor" : "Lid", null, List.of(
-                quantity("thickness", "thickness", Kind.LENGTH), loose("brick", "brick", "e.g. ifb-23"),
-                quantity("overhang", "overhang", Kind.LENGTH), yes("pan", "metal pan")),
-                FormSpec.object("joints", "Brick joints", "{\"brickLength\": \"{9 in|230 mm}\", \"row\": \"{4 1/2 in|115 mm}\", \"bond\": \"half\", \"turn\": \"0 deg\", \"offset\": [\"{0 in|0 mm}\", \"{0 in|0 mm}\"]}",
-                        List.of(quantity("brickLength", "brick length", Kind.LENGTH), quantity("row", "row", Kind.LENGTH), word("bond", "bond", Bond.class),
-                                quantity("turn", "turn", Kind.ANGLE), FieldSpec.of("offset", "a crossing", Type.PLACE, ""))));
+        return FormSpec.object(
+                "kiln." + which,
+                which.equals("floor") ? "Floor" : "Lid",
+                null,
+                List.of(
+                        quantity("thickness", "thickness", Kind.LENGTH), loose("brick", "brick", "e.g. ifb-23"),
+                        quantity("overhang", "overhang", Kind.LENGTH), yes("pan", "metal pan")),
+                FormSpec.object(
+                        "joints",
+                        "Brick joints",
+                        "{\"brickLength\": \"{9 in|230 mm}\", \"row\": \"{4 1/2 in|115 mm}\", \"bond\": \"half\", \"turn\": \"0 deg\", \"offset\": [\"{0 in|0 mm}\", \"{0 in|0 mm}\"]}",
+                        List.of(
+                                quantity("brickLength", "brick length", Kind.LENGTH),
+                                quantity("row", "row", Kind.LENGTH),
+                                word("bond", "bond", Bond.class),
+                                quantity("turn", "turn", Kind.ANGLE),
+                                FieldSpec.of("offset", "a crossing", Type.PLACE, ""))));
     }
 
     public static FormSpec elements() {
-        return FormSpec.list("kiln.elements", "Elements",
+        return FormSpec.list(
+                "kiln.elements",
+                "Elements",
                 "{\"name\": \"{name}\", \"on\": \"wall\", \"height\": \"{3 in|75 mm}\", \"groove\": {\"height\": \"{5/8 in|16 mm}\", \"depth\": \"{3/4 in|19 mm}\"}, \"coil\": \"{1/2 in|12 mm}\"}",
-                List.of(text("name", "name"), word("on", "in the", On.class), quantity("height", "height", Kind.LENGTH),
-                        FieldSpec.of("panels", "panels", Type.WHOLES, "all, or 1, 2, 3"), FieldSpec.of("path", "path", Type.PLACES, "x, y a line"),
+                List.of(
+                        text("name", "name"),
+                        word("on", "in the", On.class),
+                        quantity("height", "height", Kind.LENGTH),
+                        FieldSpec.of("panels", "panels", Type.WHOLES, "all, or 1, 2, 3"),
+                        FieldSpec.of("path", "path", Type.PLACES, "x, y a line"),
                         quantity("coil", "coil", Kind.LENGTH)),
-                FormSpec.object("groove", "Groove", "{\"depth\": \"{3/4 in|19 mm}\"}", List.of(quantity("height", "height", Kind.LENGTH), quantity("width", "width", Kind.LENGTH),
-                        quantity("depth", "depth", Kind.LENGTH), quantity("slope", "slope", Kind.ANGLE))),
-                FormSpec.object("tails", "Tails", "{\"panel\": 1, \"at\": [\"{0 in|0 mm}\", \"{3 in|75 mm}\"], \"diameter\": \"{1/2 in|12 mm}\"}",
-                        List.of(FieldSpec.of("panel", "panel", Type.WHOLE, "e.g. 1"), place("place"), quantity("diameter", "hole", Kind.LENGTH))));
+                FormSpec.object(
+                        "groove",
+                        "Groove",
+                        "{\"depth\": \"{3/4 in|19 mm}\"}",
+                        List.of(
+                                quantity("height", "height", Kind.LENGTH),
+                                quantity("width", "width", Kind.LENGTH),
+                                quantity("depth", "depth", Kind.LENGTH),
+                                quantity("slope", "slope", Kind.ANGLE))),
+                FormSpec.object(
+                        "tails",
+                        "Tails",
+                        "{\"panel\": 1, \"at\": [\"{0 in|0 mm}\", \"{3 in|75 mm}\"], \"diameter\": \"{1/2 in|12 mm}\"}",
+                        List.of(
+                                FieldSpec.of("panel", "panel", Type.WHOLE, "e.g. 1"),
+                                place("place"),
+                                quantity("diameter", "hole", Kind.LENGTH))));
     }
 
     public static FormSpec fittings() {
-        return FormSpec.list("kiln.fittings", "Fittings",
+        return FormSpec.list(
+                "kiln.fittings",
+                "Fittings",
                 "{\"name\": \"{name}\", \"kind\": \"leg\", \"on\": \"floor\", \"at\": [\"{0 in|0 mm}\", \"{-6 in|-150 mm}\"], \"diameter\": \"{2 in|50 mm}\"}",
-                List.of(text("name", "name"), word("kind", "kind", FittingKind.class), word("on", "on the", On.class),
-                        FieldSpec.of("panel", "panel", Type.WHOLE, "e.g. 3"), place("place"), quantity("diameter", "diameter", Kind.LENGTH),
-                        quantity("size[0]", "width", Kind.LENGTH), quantity("size[1]", "depth", Kind.LENGTH), quantity("turn", "turn", Kind.ANGLE),
-                        FieldSpec.of("path", "path", Type.PLACES, "x, y a line"), quantity("standoff", "stand-off", Kind.LENGTH),
-                        quantity("reach", "reach", Kind.LENGTH), quantity("clear", "own clearance", Kind.LENGTH), loose("type", "type", "e.g. K"),
+                List.of(
+                        text("name", "name"),
+                        word("kind", "kind", FittingKind.class),
+                        word("on", "on the", On.class),
+                        FieldSpec.of("panel", "panel", Type.WHOLE, "e.g. 3"),
+                        place("place"),
+                        quantity("diameter", "diameter", Kind.LENGTH),
+                        quantity("size[0]", "width", Kind.LENGTH),
+                        quantity("size[1]", "depth", Kind.LENGTH),
+                        quantity("turn", "turn", Kind.ANGLE),
+                        FieldSpec.of("path", "path", Type.PLACES, "x, y a line"),
+                        quantity("standoff", "stand-off", Kind.LENGTH),
+                        quantity("reach", "reach", Kind.LENGTH),
+                        quantity("clear", "own clearance", Kind.LENGTH),
+                        loose("type", "type", "e.g. K"),
                         loose("class", "class", "standard or special")));
     }
 
     public static FormSpec shelves() {
-        return FormSpec.list("shelves", "Shelves",
+        return FormSpec.list(
+                "shelves",
+                "Shelves",
                 "{\"name\": \"{name}\", \"shape\": \"round\", \"diameter\": \"{7 in|180 mm}\", \"height\": \"{3 in|75 mm}\", \"thickness\": \"{5/8 in|16 mm}\", \"at\": [\"{0 in|0 mm}\", \"{0 in|0 mm}\"]}",
-                List.of(text("name", "name"), word("shape", "shape", ShelfShape.class), quantity("diameter", "diameter", Kind.LENGTH),
-                        FieldSpec.of("sides", "sides", Type.WHOLE, "e.g. 8"), quantity("acrossFlats", "across flats", Kind.LENGTH),
-                        quantity("width", "width", Kind.LENGTH), quantity("depth", "depth", Kind.LENGTH), quantity("turn", "turn", Kind.ANGLE),
-                        quantity("height", "height", Kind.LENGTH), quantity("thickness", "thickness", Kind.LENGTH), place("centre"),
-                        FieldSpec.of("posts", "posts", Type.PLACES, "x, y or r 6 in, 90 deg"), quantity("postSize", "post size", Kind.LENGTH)));
+                List.of(
+                        text("name", "name"),
+                        word("shape", "shape", ShelfShape.class),
+                        quantity("diameter", "diameter", Kind.LENGTH),
+                        FieldSpec.of("sides", "sides", Type.WHOLE, "e.g. 8"),
+                        quantity("acrossFlats", "across flats", Kind.LENGTH),
+                        quantity("width", "width", Kind.LENGTH),
+                        quantity("depth", "depth", Kind.LENGTH),
+                        quantity("turn", "turn", Kind.ANGLE),
+                        quantity("height", "height", Kind.LENGTH),
+                        quantity("thickness", "thickness", Kind.LENGTH),
+                        place("centre"),
+                        FieldSpec.of("posts", "posts", Type.PLACES, "x, y or r 6 in, 90 deg"),
+                        quantity("postSize", "post size", Kind.LENGTH)));
     }
 
     public static FormSpec ports() {
-        return FormSpec.list("ports", "Ports",
+        return FormSpec.list(
+                "ports",
+                "Ports",
                 "{\"name\": \"{name}\", \"role\": \"inlet\", \"on\": \"floor\", \"at\": [\"{0 in|0 mm}\", \"{0 in|0 mm}\"], \"diameter\": \"{1 3/8 in|35 mm}\"}",
-                List.of(text("name", "name"), word("role", "role", Role.class), word("on", "in the", On.class),
-                        FieldSpec.of("panel", "panel", Type.WHOLE, "e.g. 1"), quantity("diameter", "hole", Kind.LENGTH), place("place")));
+                List.of(
+                        text("name", "name"),
+                        word("role", "role", Role.class),
+                        word("on", "in the", On.class),
+                        FieldSpec.of("panel", "panel", Type.WHOLE, "e.g. 1"),
+                        quantity("diameter", "hole", Kind.LENGTH),
+                        place("place")));
     }
 
     public static FormSpec drilling() {
-        return FormSpec.object("drilling", "Drilling", "{\"oversize\": \"2 mm\"}", List.of(quantity("oversize", "oversize", Kind.LENGTH),
-                quantity("centre", "centre error", Kind.LENGTH), quantity("tilt", "tilt", Kind.ANGLE)));
+        return FormSpec.object(
+                "drilling",
+                "Drilling",
+                "{\"oversize\": \"2 mm\"}",
+                List.of(
+                        quantity("oversize", "oversize", Kind.LENGTH),
+                        quantity("centre", "centre error", Kind.LENGTH),
+                        quantity("tilt", "tilt", Kind.ANGLE)));
     }
 
     public static FormSpec burners() {
-        return FormSpec.list("burners", "Burners",
+        return FormSpec.list(
+                "burners",
+                "Burners",
                 "{\"name\": \"{name}\", \"port\": \"{inlet}\", \"fuel\": \"propane\", \"jet\": \"0.70 mm\", \"pressure\": \"{11 inH2O|28 mbar}\"}",
-                List.of(text("name", "name"), text("port", "under port"), word("fuel", "gas", Fuel.class), loose("jet", "jet", "0.70 mm or #70"),
-                        FieldSpec.of("jets", "jets", Type.WHOLE, "1"), word("jetClass", "jet made", JetClass.class),
-                        quantity("pressure", "pressure", Kind.PRESSURE), quantity("heat", "heat, net", Kind.POWER), quantity("heatGross", "heat, gross", Kind.POWER),
-                        word("head", "head", BurnerHead.class), quantity("tip", "tip", Kind.LENGTH), quantity("body", "body", Kind.LENGTH),
-                        quantity("setback", "set-back", Kind.LENGTH), quantity("length", "length", Kind.LENGTH), quantity("primaryAir", "primary air", Kind.SHARE),
-                        word("flameAt", "flame burns", FlameAt.class), FieldSpec.of("flameSafety", "flame failure", Type.FLAME_SAFETY, "no, yes or 20 s")),
-                FormSpec.object("gas", "Mains gas as supplied", "{\"netHeat\": \"36 MJ/m3\", \"density\": \"0.74 kg/m3\"}", List.of(quantity("grossHeat", "gross heat", Kind.HEATING_VALUE),
-                        quantity("netHeat", "net heat", Kind.HEATING_VALUE), quantity("density", "density", Kind.DENSITY))));
+                List.of(
+                        text("name", "name"),
+                        text("port", "under port"),
+                        word("fuel", "gas", Fuel.class),
+                        loose("jet", "jet", "0.70 mm or #70"),
+                        FieldSpec.of("jets", "jets", Type.WHOLE, "1"),
+                        word("jetClass", "jet made", JetClass.class),
+                        quantity("pressure", "pressure", Kind.PRESSURE),
+                        quantity("heat", "heat, net", Kind.POWER),
+                        quantity("heatGross", "heat, gross", Kind.POWER),
+                        word("head", "head", BurnerHead.class),
+                        quantity("tip", "tip", Kind.LENGTH),
+                        quantity("body", "body", Kind.LENGTH),
+                        quantity("setback", "set-back", Kind.LENGTH),
+                        quantity("length", "length", Kind.LENGTH),
+                        quantity("primaryAir", "primary air", Kind.SHARE),
+                        word("flameAt", "flame burns", FlameAt.class),
+                        FieldSpec.of("flameSafety", "flame failure", Type.FLAME_SAFETY, "no, yes or 20 s")),
+                FormSpec.object(
+                        "gas",
+                        "Mains gas as supplied",
+                        "{\"netHeat\": \"36 MJ/m3\", \"density\": \"0.74 kg/m3\"}",
+                        List.of(
+                                quantity("grossHeat", "gross heat", Kind.HEATING_VALUE),
+                                quantity("netHeat", "net heat", Kind.HEATING_VALUE),
+                                quantity("density", "density", Kind.DENSITY))));
     }
 
     public static FormSpec damper() {
-        return FormSpec.object("damper", "Damper", "{\"open\": \"100 %\"}", List.of(quantity("open", "open", Kind.SHARE)),
-                FormSpec.object("plate", "Plate", "{\"thickness\": \"{5/8 in|16 mm}\", \"width\": \"{4 in|100 mm}\", \"length\": \"{6 in|150 mm}\", \"shared\": false}",
-                        List.of(quantity("thickness", "thickness", Kind.LENGTH), quantity("width", "width", Kind.LENGTH), quantity("length", "length", Kind.LENGTH), yes("shared", "covers all flues"))));
+        return FormSpec.object(
+                "damper",
+                "Damper",
+                "{\"open\": \"100 %\"}",
+                List.of(quantity("open", "open", Kind.SHARE)),
+                FormSpec.object(
+                        "plate",
+                        "Plate",
+                        "{\"thickness\": \"{5/8 in|16 mm}\", \"width\": \"{4 in|100 mm}\", \"length\": \"{6 in|150 mm}\", \"shared\": false}",
+                        List.of(
+                                quantity("thickness", "thickness", Kind.LENGTH),
+                                quantity("width", "width", Kind.LENGTH),
+                                quantity("length", "length", Kind.LENGTH),
+                                yes("shared", "covers all flues"))));
     }
 
     public static FormSpec room() {
-        return FormSpec.object("room", "Room", "{\"place\": \"studio\"}", List.of(word("place", "place", RoomPlace.class), quantity("volume", "volume", Kind.VOLUME),
-                quantity("temperature", "indoors", Kind.TEMPERATURE), quantity("outdoor", "outdoors", Kind.TEMPERATURE), quantity("wind", "wind", Kind.SPEED),
-                quantity("altitude", "altitude", Kind.LENGTH), quantity("ceiling", "ceiling", Kind.LENGTH), loose("floor", "floor", "e.g. concrete"),
-                quantity("ventilator", "fan", Kind.FLOW), quantity("ledOutdoors", "led outdoors", Kind.SHARE), quantity("burntAtFlue", "burnt at flue", Kind.SHARE),
-                yes("coAlarm", "CO alarm"), yes("gasAlarm", "gas alarm, low"), loose("family", "limits of", "strictest, or us, eu, uk")),
-                FormSpec.list("openings", "Openings", "{\"area\": \"{6 ft2|0.6 m2}\", \"level\": \"{3 ft|1 m}\", \"to\": \"outdoors\", \"free\": \"100 %\"}",
-                        List.of(quantity("area", "area", Kind.AREA), quantity("level", "level", Kind.LENGTH), loose("to", "leads to", "outdoors"), quantity("free", "free share", Kind.SHARE))),
-                FormSpec.object("hood", "Hood", "{\"flow\": \"900 m3/h\"}", List.of(quantity("flow", "flow", Kind.FLOW), quantity("diameter", "diameter", Kind.LENGTH), quantity("height", "above kiln", Kind.LENGTH))));
+        return FormSpec.object(
+                "room",
+                "Room",
+                "{\"place\": \"studio\"}",
+                List.of(
+                        word("place", "place", RoomPlace.class),
+                        quantity("volume", "volume", Kind.VOLUME),
+                        quantity("temperature", "indoors", Kind.TEMPERATURE),
+                        quantity("outdoor", "outdoors", Kind.TEMPERATURE),
+                        quantity("wind", "wind", Kind.SPEED),
+                        quantity("altitude", "altitude", Kind.LENGTH),
+                        quantity("ceiling", "ceiling", Kind.LENGTH),
+                        loose("floor", "floor", "e.g. concrete"),
+                        quantity("ventilator", "fan", Kind.FLOW),
+                        quantity("ledOutdoors", "led outdoors", Kind.SHARE),
+                        quantity("burntAtFlue", "burnt at flue", Kind.SHARE),
+                        yes("coAlarm", "CO alarm"),
+                        yes("gasAlarm", "gas alarm, low"),
+                        loose("family", "limits of", "strictest, or us, eu, uk")),
+                FormSpec.list(
+                        "openings",
+                        "Openings",
+                        "{\"area\": \"{6 ft2|0.6 m2}\", \"level\": \"{3 ft|1 m}\", \"to\": \"outdoors\", \"free\": \"100 %\"}",
+                        List.of(
+                                quantity("area", "area", Kind.AREA),
+                                quantity("level", "level", Kind.LENGTH),
+                                loose("to", "leads to", "outdoors"),
+                                quantity("free", "free share", Kind.SHARE))),
+                FormSpec.object(
+                        "hood",
+                        "Hood",
+                        "{\"flow\": \"900 m3/h\"}",
+                        List.of(
+                                quantity("flow", "flow", Kind.FLOW),
+                                quantity("diameter", "diameter", Kind.LENGTH),
+                                quantity("height", "above kiln", Kind.LENGTH))));
     }
 
     public static FormSpec supply() {
-        return FormSpec.object("supply", "Gas supply", "{\"place\": \"outdoors\"}", List.of(word("place", "place", SupplyPlace.class), FieldSpec.of("count", "cylinders", Type.WHOLE, "1"),
-                quantity("ambient", "air there", Kind.TEMPERATURE), quantity("pressure", "pressure", Kind.PRESSURE), quantity("regulator.max", "regulator to", Kind.PRESSURE)),
-                FormSpec.object("cylinder", "Cylinder", "{\"capacity\": \"{40 lb|18 kg}\", \"fill\": \"80 %\"}", List.of(quantity("capacity", "holds", Kind.MASS),
-                        quantity("fill", "filled", Kind.SHARE), quantity("diameter", "diameter", Kind.LENGTH), quantity("length", "length", Kind.LENGTH))));
+        return FormSpec.object(
+                "supply",
+                "Gas supply",
+                "{\"place\": \"outdoors\"}",
+                List.of(
+                        word("place", "place", SupplyPlace.class),
+                        FieldSpec.of("count", "cylinders", Type.WHOLE, "1"),
+                        quantity("ambient", "air there", Kind.TEMPERATURE),
+                        quantity("pressure", "pressure", Kind.PRESSURE),
+                        quantity("regulator.max", "regulator to", Kind.PRESSURE)),
+                FormSpec.object(
+                        "cylinder",
+                        "Cylinder",
+                        "{\"capacity\": \"{40 lb|18 kg}\", \"fill\": \"80 %\"}",
+                        List.of(
+                                quantity("capacity", "holds", Kind.MASS),
+                                quantity("fill", "filled", Kind.SHARE),
+                                quantity("diameter", "diameter", Kind.LENGTH),
+                                quantity("length", "length", Kind.LENGTH))));
     }
 
     public static FormSpec firing() {
-        return FormSpec.object("firing", "Firing", "{\"steps\": []}", List.of(quantity("load", "ware", Kind.MASS), quantity("shelvesMass", "shelves", Kind.MASS)),
-                FormSpec.list("steps", "Steps", "{\"to\": \"{1650 °F|900 °C}\", \"rate\": \"{180 °F/h|100 °C/h}\", \"heat\": \"electric\"}", stepFields()),
-                FormSpec.object("prices", "Prices", "{\"currency\": \"EUR\"}", List.of(text("currency", "currency"),
-                        FieldSpec.of("perKwh", "per kWh", Type.NUMBER, "e.g. 0.32"), FieldSpec.of("perKg", "gas per kg", Type.NUMBER, "e.g. 2.1"))));
+        return FormSpec.object(
+                "firing",
+                "Firing",
+                "{\"steps\": []}",
+                List.of(quantity("load", "ware", Kind.MASS), quantity("shelvesMass", "shelves", Kind.MASS)),
+                FormSpec.list(
+                        "steps",
+                        "Steps",
+                        "{\"to\": \"{1650 °F|900 °C}\", \"rate\": \"{180 °F/h|100 °C/h}\", \"heat\": \"electric\"}",
+                        stepFields()),
+                FormSpec.object(
+                        "prices",
+                        "Prices",
+                        "{\"currency\": \"EUR\"}",
+                        List.of(
+                                text("currency", "currency"),
+                                FieldSpec.of("perKwh", "per kWh", Type.NUMBER, "e.g. 0.32"),
+                                FieldSpec.of("perKg", "gas per kg", Type.NUMBER, "e.g. 2.1"))));
     }
 
     public static List<FieldSpec> stepFields() {
-        return List.of(loose("to", "to", "900 °C or cone 10"), loose("rate", "rate", "100 °C/h or full"), quantity("hold", "or hold", Kind.DURATION),
-                word("heat", "heat", Heat.class), loose("elements", "elements", "controller, or 60 %"), word("ports", "ports", PortsState.class),
+        return List.of(
+                loose("to", "to", "900 °C or cone 10"),
+                loose("rate", "rate", "100 °C/h or full"),
+                quantity("hold", "or hold", Kind.DURATION),
+                word("heat", "heat", Heat.class),
+                loose("elements", "elements", "controller, or 60 %"),
+                word("ports", "ports", PortsState.class),
                 word("atmosphere", "atmosphere", Atmosphere.class));
     }
 }

@@ -99,7 +99,11 @@ public final class CheckDesk implements AutoCloseable {
             if (Thread.currentThread().isInterrupted()) {
                 return null;
             }
-            return new Answer(null, null, Extras.NONE, e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage());
+            return new Answer(
+                    null,
+                    null,
+                    Extras.NONE,
+                    e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage());
         }
     }
 

@@ -34,12 +34,23 @@ public record Extras(FireWords fire, Gas gas, List<StepRow> rows) {
      * @param balance pressures at topK and that share
      * @param band at topK and that share
      */
-    public record Gas(double topK, double onK, DamperCurve top, DamperCurve on, List<LevelSetting> levels, DamperPlate plate, double open,
-            DraftBalance balance, FireBand band) {}
+    public record Gas(
+            double topK,
+            double onK,
+            DamperCurve top,
+            DamperCurve on,
+            List<LevelSetting> levels,
+            DamperPlate plate,
+            double open,
+            DraftBalance balance,
+            FireBand band) {}
 
     /** The quick part: no curves. */
     public static Extras quick(Review r) {
-        return new Extras(FireWords.of(r), null, r.firing() == null ? List.of() : r.firing().rows(r.fire()));
+        return new Extras(
+                FireWords.of(r),
+                null,
+                r.firing() == null ? List.of() : r.firing().rows(r.fire()));
     }
 
     /** Everything; may take some seconds and ends early when its thread is interrupted. */
@@ -50,6 +61,18 @@ public record Extras(FireWords fire, Gas gas, List<StepRow> rows) {
         }
         double top = f.top().orElseThrow();
         double on = f.gasOn().orElseThrow();
-        return new Extras(fire, new Gas(top, on, f.curve(top), f.quickCurve(on), f.levels(top), f.plate(), f.damperOpen(), f.state(top, f.damperOpen()).balance(), f.band(top, f.damperOpen())), rows);
+        return new Extras(
+                fire,
+                new Gas(
+                        top,
+                        on,
+                        f.curve(top),
+                        f.quickCurve(on),
+                        f.levels(top),
+                        f.plate(),
+                        f.damperOpen(),
+                        f.state(top, f.damperOpen()).balance(),
+                        f.band(top, f.damperOpen())),
+                rows);
     }
 }

@@ -30,8 +30,15 @@ public final class FieldCodec {
                 }
                 yield String.join(", ", items);
             }
-            case YES_NO -> text.get(path).map(v -> v.equals("true") ? "yes" : v.equals("false") ? "no" : v).orElse("");
-            case FLAME_SAFETY -> text.get(path + ".closes").orElse(text.get(path).map(v -> v.equals("true") ? "yes" : "no").orElse(""));
+            case YES_NO ->
+                text.get(path)
+                        .map(v -> v.equals("true") ? "yes" : v.equals("false") ? "no" : v)
+                        .orElse("");
+            case FLAME_SAFETY ->
+                text.get(path + ".closes")
+                        .orElse(text.get(path)
+                                .map(v -> v.equals("true") ? "yes" : "no")
+                                .orElse(""));
             default -> text.get(path).orElse("");
         };
     }
@@ -41,7 +48,8 @@ public final class FieldCodec {
             return "";
         }
         if (text.has(path + ".radius")) {
-            return "r " + text.get(path + ".radius").orElse("") + ", " + text.get(path + ".bearing").orElse("");
+            return "r " + text.get(path + ".radius").orElse("") + ", "
+                    + text.get(path + ".bearing").orElse("");
         }
         return text.get(path + "[0]").orElse("") + ", " + text.get(path + "[1]").orElse("");
     }
@@ -66,10 +74,16 @@ public final class FieldCodec {
                 for (String s : t.split("[,;\\s]+")) {
                     items.add(s.matches("\\d+") ? s : DesignText.text(s));
                 }
-                yield t.toLowerCase(Locale.ROOT).equals("all") ? text.remove(path) : text.set(path, "[" + String.join(", ", items) + "]");
+                yield t.toLowerCase(Locale.ROOT).equals("all")
+                        ? text.remove(path)
+                        : text.set(path, "[" + String.join(", ", items) + "]");
             }
-            case FLAME_SAFETY -> t.equals("yes") ? text.set(path, "true") : t.equals("no") ? text.set(path, "false")
-                    : text.set(path, "{\"closes\": " + DesignText.text(t) + "}");
+            case FLAME_SAFETY ->
+                t.equals("yes")
+                        ? text.set(path, "true")
+                        : t.equals("no")
+                                ? text.set(path, "false")
+                                : text.set(path, "{\"closes\": " + DesignText.text(t) + "}");
             default -> putText(text, path, t);
         };
     }
@@ -97,7 +111,8 @@ public final class FieldCodec {
         String a = (cut < 0 ? typed : typed.substring(0, cut)).strip();
         String b = cut < 0 ? "" : typed.substring(cut + 1).strip();
         if (a.startsWith("r ")) {
-            return "{\"radius\": " + DesignText.text(a.substring(2).strip()) + ", \"bearing\": " + DesignText.text(b) + "}";
+            return "{\"radius\": " + DesignText.text(a.substring(2).strip()) + ", \"bearing\": " + DesignText.text(b)
+                    + "}";
         }
         return "[" + DesignText.text(a) + ", " + DesignText.text(b) + "]";
     }

@@ -76,14 +76,21 @@ public final class FieldModel {
             error = null;
             return true;
         }
-        String part = spec.key().equals("name") ? good() : doc.text().get(base + ".name").orElse("");
+        String part = spec.key().equals("name")
+                ? good()
+                : doc.text().get(base + ".name").orElse("");
         String label = part.isBlank() ? spec.label() : part + " " + spec.label();
         String name = label + (typed.isBlank() ? " taken away" : " " + short20(typed));
         List<Problem> problems;
         try {
             problems = doc.edit(name.strip(), t -> Switches.put(t, base, spec, typed));
         } catch (IllegalArgumentException e) {
-            problems = List.of(new Problem(0, 0, path(), "\"" + typed + "\" cannot stand here. " + (spec.kind() == null ? "" : "Write " + spec.kind().example() + ".")));
+            problems = List.of(new Problem(
+                    0,
+                    0,
+                    path(),
+                    "\"" + typed + "\" cannot stand here. "
+                            + (spec.kind() == null ? "" : "Write " + spec.kind().example() + ".")));
         }
         if (problems.isEmpty()) {
             wrong = null;
@@ -94,7 +101,11 @@ public final class FieldModel {
             return true;
         }
         wrong = typed;
-        error = problems.stream().filter(p -> p.path().startsWith(path())).findFirst().orElse(problems.get(0)).message();
+        error = problems.stream()
+                .filter(p -> p.path().startsWith(path()))
+                .findFirst()
+                .orElse(problems.get(0))
+                .message();
         return false;
     }
 

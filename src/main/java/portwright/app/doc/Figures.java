@@ -17,11 +17,30 @@ public final class Figures {
         List<Figure> out = new ArrayList<>();
         switch (step) {
             case KILN -> {
-                out.add(new Figure("chamber", plain(f.chamberVolumeL() == null ? shapes.geometry().chamberVolumeM3() * 1000 : f.chamberVolumeL(), 0), "L"));
+                out.add(new Figure(
+                        "chamber",
+                        plain(
+                                f.chamberVolumeL() == null
+                                        ? shapes.geometry().chamberVolumeM3() * 1000
+                                        : f.chamberVolumeL(),
+                                0),
+                        "L"));
                 out.add(new Figure("walls inside", plain(shapes.geometry().wallAreaM2(), 2), "m²"));
-                out.add(new Figure("sides", String.valueOf(shapes.geometry().panels().size()), ""));
-                out.add(new Figure("elements", shapes.design().kiln().elements() == null ? NONE : String.valueOf(shapes.design().kiln().elements().size()), ""));
-                out.add(new Figure("electric", shapes.design().kiln().power() == null ? NONE : plain(shapes.design().kiln().power().si() / 1000, 1), "kW"));
+                out.add(new Figure(
+                        "sides", String.valueOf(shapes.geometry().panels().size()), ""));
+                out.add(new Figure(
+                        "elements",
+                        shapes.design().kiln().elements() == null
+                                ? NONE
+                                : String.valueOf(
+                                        shapes.design().kiln().elements().size()),
+                        ""));
+                out.add(new Figure(
+                        "electric",
+                        shapes.design().kiln().power() == null
+                                ? NONE
+                                : plain(shapes.design().kiln().power().si() / 1000, 1),
+                        "kW"));
             }
             case PORTS -> {
                 ports(out, shapes, fire);
@@ -60,7 +79,10 @@ public final class Figures {
     }
 
     private static void gas(List<Figure> out, portwright.review.Figures f) {
-        out.add(new Figure("gas", value(f.heatNetKw(), 1), f.gasWattsPerLitre() == null ? "kW" : "kW · " + plain(f.gasWattsPerLitre(), 0) + " W/L"));
+        out.add(new Figure(
+                "gas",
+                value(f.heatNetKw(), 1),
+                f.gasWattsPerLitre() == null ? "kW" : "kW · " + plain(f.gasWattsPerLitre(), 0) + " W/L"));
     }
 
     private static String value(Double v, int decimals) {
@@ -84,8 +106,12 @@ public final class Figures {
         /** Reads what the design allows. */
         public static FireWords of(Review r) {
             FireReview fire = r.fire();
-            List<Figure> firing = FiringWords.figures(r, r.firing() == null ? List.of() : r.firing().rows(fire));
-            if (fire == null || !fire.gas() || !fire.kiln().known() || fire.gasOn().isEmpty()) {
+            List<Figure> firing = FiringWords.figures(
+                    r, r.firing() == null ? List.of() : r.firing().rows(fire));
+            if (fire == null
+                    || !fire.gas()
+                    || !fire.kiln().known()
+                    || fire.gasOn().isEmpty()) {
                 return new FireWords(Figures.NONE, "lambda now", Figures.NONE, "", firing);
             }
             double on = fire.gasOn().getAsDouble();
@@ -94,8 +120,12 @@ public final class Figures {
             double open = fire.damperOpen();
             var state = fire.state(top, open);
             var band = fire.band(top, open).lambda();
-            return new FireWords(range(b.low(), b.high()), "lambda, " + plain(open * 100, 0) + " % open, " + plain(top - 273.15, 0) + " °C",
-                    state.lambda().isPresent() ? plain(state.lambda().getAsDouble(), 2) : Figures.NONE, "(" + range(band.low(), band.high()) + ")", firing);
+            return new FireWords(
+                    range(b.low(), b.high()),
+                    "lambda, " + plain(open * 100, 0) + " % open, " + plain(top - 273.15, 0) + " °C",
+                    state.lambda().isPresent() ? plain(state.lambda().getAsDouble(), 2) : Figures.NONE,
+                    "(" + range(band.low(), band.high()) + ")",
+                    firing);
         }
 
         private static String range(Double low, Double high) {

@@ -16,9 +16,13 @@ public final class FindingOrder {
 
     /** Findings of a step; Paper shows all of them. */
     public static List<Finding> of(Document doc, Step step) {
-        List<Finding> out = new ArrayList<>(doc.result().findings().stream().filter(f -> step == Step.PAPER || Step.of(f.rule()) == step).toList());
+        List<Finding> out = new ArrayList<>(doc.result().findings().stream()
+                .filter(f -> step == Step.PAPER || Step.of(f.rule()) == step)
+                .toList());
         String chosen = step == Step.PORTS ? doc.selected() : null;
-        out.sort(Comparator.<Finding>comparingInt(f -> chosen != null && f.parts().contains(chosen) ? 0 : 1).thenComparing(Finding::severity));
+        out.sort(Comparator.<Finding>comparingInt(
+                        f -> chosen != null && f.parts().contains(chosen) ? 0 : 1)
+                .thenComparing(Finding::severity));
         return out;
     }
 
@@ -26,7 +30,8 @@ public final class FindingOrder {
     public static List<NotChecked> open(Document doc, Step step) {
         List<NotChecked> out = new ArrayList<>();
         for (NotChecked n : doc.result().notChecked()) {
-            if ((step == Step.PAPER || Step.of(n.rule()) == step) && out.stream().noneMatch(o -> o.rule().equals(n.rule()))) {
+            if ((step == Step.PAPER || Step.of(n.rule()) == step)
+                    && out.stream().noneMatch(o -> o.rule().equals(n.rule()))) {
                 out.add(n);
             }
         }

@@ -26,8 +26,16 @@ public final class FiringWords {
         Forecast f = r.firing().forecast().value();
         FiringRun n = f.nominal();
         String goal = rows.isEmpty() ? "the end" : rows.get(rows.size() - 1).goal();
-        out.add(new Figure("to " + goal, hm(n.endS()), hm(f.quick().endS()) + " – " + hm(f.slow().endS())));
-        double reduction = rows.stream().filter(s -> s.atmosphere() != null && !s.atmosphere().equals("oxidizing") && !s.atmosphere().equals("neutral")).mapToDouble(StepRow::hours).sum();
+        out.add(new Figure(
+                "to " + goal,
+                hm(n.endS()),
+                hm(f.quick().endS()) + " – " + hm(f.slow().endS())));
+        double reduction = rows.stream()
+                .filter(s -> s.atmosphere() != null
+                        && !s.atmosphere().equals("oxidizing")
+                        && !s.atmosphere().equals("neutral"))
+                .mapToDouble(StepRow::hours)
+                .sum();
         out.add(new Figure("in reduction", hm(reduction * 3600), ""));
         out.add(new Figure("electricity", Figures.plain(n.electricJ() / 3.6e6, 0), "kWh"));
         out.add(new Figure("gas", Figures.plain(n.fuelKg(), 2), "kg"));

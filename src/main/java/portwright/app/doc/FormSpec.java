@@ -10,8 +10,10 @@ import java.util.List;
  * @param template JSON of a fresh object; {@code {inch|metric}} stands for the user's system; null when the object always exists
  * @param list whether {@code path} is a list of such objects
  */
-public record FormSpec(String path, String title, String template, boolean list, List<FieldSpec> fields, List<FormSpec> inner) {
-    public static FormSpec object(String path, String title, String template, List<FieldSpec> fields, FormSpec... inner) {
+public record FormSpec(
+        String path, String title, String template, boolean list, List<FieldSpec> fields, List<FormSpec> inner) {
+    public static FormSpec object(
+            String path, String title, String template, List<FieldSpec> fields, FormSpec... inner) {
         return new FormSpec(path, title, template, false, fields, List.of(inner));
     }
 

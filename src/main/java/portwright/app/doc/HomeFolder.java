@@ -42,7 +42,13 @@ public final class HomeFolder {
     public List<Path> recent() {
         Path file = root.resolve("recent.txt");
         try {
-            return Files.exists(file) ? Files.readAllLines(file, StandardCharsets.UTF_8).stream().filter(l -> !l.isBlank()).map(Path::of).filter(Files::exists).toList() : List.of();
+            return Files.exists(file)
+                    ? Files.readAllLines(file, StandardCharsets.UTF_8).stream()
+                            .filter(l -> !l.isBlank())
+                            .map(Path::of)
+                            .filter(Files::exists)
+                            .toList()
+                    : List.of();
         } catch (IOException | RuntimeException e) {
             return List.of();
         }
@@ -54,7 +60,14 @@ public final class HomeFolder {
         List<Path> all = new ArrayList<>(recent());
         all.remove(full);
         all.add(0, full);
-        write("recent.txt", String.join("\n", all.stream().limit(MOST_RECENT).map(Path::toString).toList()) + "\n");
+        write(
+                "recent.txt",
+                String.join(
+                                "\n",
+                                all.stream()
+                                        .limit(MOST_RECENT)
+                                        .map(Path::toString)
+                                        .toList()) + "\n");
     }
 
     /** Settings of the window: theme, size. */
@@ -75,7 +88,9 @@ public final class HomeFolder {
         Properties p = settings();
         p.setProperty(key, value);
         StringBuilder b = new StringBuilder();
-        p.stringPropertyNames().stream().sorted().forEach(k -> b.append(k).append('=').append(p.getProperty(k)).append('\n'));
+        p.stringPropertyNames().stream()
+                .sorted()
+                .forEach(k -> b.append(k).append('=').append(p.getProperty(k)).append('\n'));
         write("window.properties", b.toString());
     }
 

@@ -26,7 +26,8 @@ public final class Lengths {
 
     /** A length to look at: 1/32 in or 0.1 mm. */
     public static String shown(double mm, UnitSystem units) {
-        String plain = units == UnitSystem.INCH ? InchFraction.words(Math.abs(mm), 32) : Format.plain(Math.abs(mm), 1) + " mm";
+        String plain =
+                units == UnitSystem.INCH ? InchFraction.words(Math.abs(mm), 32) : Format.plain(Math.abs(mm), 1) + " mm";
         return mm < 0 && !plain.startsWith("0 ") ? "−" + plain : plain;
     }
 

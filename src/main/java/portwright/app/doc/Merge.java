@@ -16,7 +16,8 @@ import portwright.check.rules.RuleBook.Section;
 
 /** Joins the fresh answer of the shapes with the last answer of everything else, while that is being computed anew. */
 final class Merge {
-    private static final Set<String> SHAPE_RULES = Section.GEOMETRY.rules().stream().map(Rule::id).collect(Collectors.toSet());
+    private static final Set<String> SHAPE_RULES =
+            Section.GEOMETRY.rules().stream().map(Rule::id).collect(Collectors.toSet());
 
     private Merge() {}
 
@@ -26,8 +27,14 @@ final class Merge {
         findings.sort(Comparator.comparing(Finding::severity));
         List<NotChecked> open = new ArrayList<>(shapes.notChecked());
         last.notChecked().stream().filter(n -> !SHAPE_RULES.contains(n.rule())).forEach(open::add);
-        return new CheckResult(shapes.title(), verdict(Forbids.DRILLING, findings, open, last.drilling()),
-                verdict(Forbids.LIGHTING, findings, open, last.lighting()), findings, open, last.assumed(), last.figures());
+        return new CheckResult(
+                shapes.title(),
+                verdict(Forbids.DRILLING, findings, open, last.drilling()),
+                verdict(Forbids.LIGHTING, findings, open, last.lighting()),
+                findings,
+                open,
+                last.assumed(),
+                last.figures());
     }
 
     private static Verdict verdict(Forbids purpose, List<Finding> findings, List<NotChecked> open, Verdict before) {
@@ -37,8 +44,11 @@ final class Merge {
         if (open.stream().anyMatch(n -> n.forbids() == purpose)) {
             return Verdict.INCOMPLETE;
         }
-        return before == Verdict.STOP ? Verdict.INCOMPLETE
-                : findings.stream().anyMatch(f -> f.severity() == Severity.CAUTION && f.forbids() != other(purpose)) ? Verdict.CAUTION : Verdict.CLEAR;
+        return before == Verdict.STOP
+                ? Verdict.INCOMPLETE
+                : findings.stream().anyMatch(f -> f.severity() == Severity.CAUTION && f.forbids() != other(purpose))
+                        ? Verdict.CAUTION
+                        : Verdict.CLEAR;
     }
 
     private static Forbids other(Forbids purpose) {

@@ -24,7 +24,10 @@ public final class Moves {
             return text.setText(at + ".radius", Lengths.typed(Math.hypot(p.x(), p.y()), units(text)))
                     .setText(at + ".bearing", Format.plain((bearing + 360) % 360, 3) + " deg");
         }
-        return text.set(at, "[" + DesignText.text(Lengths.typed(p.x(), units(text))) + ", " + DesignText.text(Lengths.typed(p.y(), units(text))) + "]");
+        return text.set(
+                at,
+                "[" + DesignText.text(Lengths.typed(p.x(), units(text))) + ", "
+                        + DesignText.text(Lengths.typed(p.y(), units(text))) + "]");
     }
 
     /** Puts only the coordinates that changed, so that the other keeps what was typed. */
@@ -59,8 +62,10 @@ public final class Moves {
         DesignText t = text;
         for (int i = 1; i < paths.size(); i++) {
             double b = (start + 360.0 * i / paths.size() + 720) % 360;
-            t = t.set(paths.get(i) + ".at", "{\"radius\": " + DesignText.text(Lengths.typed(r, units(text))) + ", \"bearing\": "
-                    + DesignText.text(Format.plain(b, 3) + " deg") + "}");
+            t = t.set(
+                    paths.get(i) + ".at",
+                    "{\"radius\": " + DesignText.text(Lengths.typed(r, units(text))) + ", \"bearing\": "
+                            + DesignText.text(Format.plain(b, 3) + " deg") + "}");
         }
         return t;
     }
@@ -99,9 +104,13 @@ public final class Moves {
 
     /** A new port on a part. */
     public static DesignText addPort(DesignText text, String role, String on, int panel, Pt at, String name) {
-        String d = units(text) == UnitSystem.INCH ? (role.equals("inlet") ? "1 3/8 in" : "1 1/2 in") : role.equals("inlet") ? "35 mm" : "38 mm";
-        String json = "{\"name\": " + DesignText.text(name) + ", \"role\": \"" + role + "\", \"on\": \"" + on + "\", " + (panel > 0 ? "\"panel\": " + panel + ", " : "")
-                + "\"at\": [" + DesignText.text(Lengths.typed(at.x(), units(text))) + ", " + DesignText.text(Lengths.typed(at.y(), units(text))) + "], \"diameter\": "
+        String d = units(text) == UnitSystem.INCH
+                ? (role.equals("inlet") ? "1 3/8 in" : "1 1/2 in")
+                : role.equals("inlet") ? "35 mm" : "38 mm";
+        String json = "{\"name\": " + DesignText.text(name) + ", \"role\": \"" + role + "\", \"on\": \"" + on + "\", "
+                + (panel > 0 ? "\"panel\": " + panel + ", " : "")
+                + "\"at\": [" + DesignText.text(Lengths.typed(at.x(), units(text))) + ", "
+                + DesignText.text(Lengths.typed(at.y(), units(text))) + "], \"diameter\": "
                 + DesignText.text(d) + "}";
         return text.append("ports", json);
     }

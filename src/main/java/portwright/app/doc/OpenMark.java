@@ -23,7 +23,8 @@ public final class OpenMark {
         if (folder == null) {
             return false;
         }
-        Path p = folder.resolve(Integer.toHexString(file.toAbsolutePath().normalize().toString().hashCode()) + ".txt");
+        Path p = folder.resolve(
+                Integer.toHexString(file.toAbsolutePath().normalize().toString().hashCode()) + ".txt");
         boolean other = false;
         try {
             if (Files.exists(p)) {
@@ -42,7 +43,9 @@ public final class OpenMark {
 
     private static boolean alive(String who) {
         try {
-            return ProcessHandle.of(Long.parseLong(who.substring(0, who.indexOf('-')))).filter(ProcessHandle::isAlive).isPresent();
+            return ProcessHandle.of(Long.parseLong(who.substring(0, who.indexOf('-'))))
+                    .filter(ProcessHandle::isAlive)
+                    .isPresent();
         } catch (RuntimeException e) {
             return false;
         }

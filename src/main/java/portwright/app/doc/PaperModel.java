@@ -52,7 +52,14 @@ public final class PaperModel {
      * @param mark content mark in words
      * @param kiln shapes that the pages show
      */
-    public record Pages(SheetBook.Print print, String refused, SheetBook.Print preview, PagePicture card, String cardRefused, byte[] cardPdf, String mark,
+    public record Pages(
+            SheetBook.Print print,
+            String refused,
+            SheetBook.Print preview,
+            PagePicture card,
+            String cardRefused,
+            byte[] cardPdf,
+            String mark,
             portwright.geometry.KilnGeometry kiln) {}
 
     public PaperModel(Document doc, Executor ui) {
@@ -133,7 +140,10 @@ public final class PaperModel {
             return e.getMessage();
         }
         double off = mm > 0 ? BAR_MM / mm - 1 : 1;
-        return Math.abs(off) > SheetOptions.LARGEST_CORRECTION ? "Your bar is off by " + Format.plain(Math.abs(mm - BAR_MM), 1) + " %. More than 1.5 % is not corrected: mend the printer's scaling first." : null;
+        return Math.abs(off) > SheetOptions.LARGEST_CORRECTION
+                ? "Your bar is off by " + Format.plain(Math.abs(mm - BAR_MM), 1)
+                        + " %. More than 1.5 % is not corrected: mend the printer's scaling first."
+                : null;
     }
 
     /** True over printed length. */
@@ -171,7 +181,15 @@ public final class PaperModel {
         try {
             return pages(result, review, title);
         } catch (RuntimeException e) {
-            return new Pages(null, "The pages could not be laid out: " + e + ". Report it with the design file.", null, null, "The card waits for the pages.", null, "", review.geometry());
+            return new Pages(
+                    null,
+                    "The pages could not be laid out: " + e + ". Report it with the design file.",
+                    null,
+                    null,
+                    "The card waits for the pages.",
+                    null,
+                    "",
+                    review.geometry());
         }
     }
 
@@ -195,7 +213,10 @@ public final class PaperModel {
         String cardRefused = null;
         ContentMark mark = ContentMark.of(review.design());
         try {
-            CardData data = CardBuilder.of(result, review.design(), review.fire() == null ? CardBuilder.Computed.none() : CardBuilder.Computed.of(review));
+            CardData data = CardBuilder.of(
+                    result,
+                    review.design(),
+                    review.fire() == null ? CardBuilder.Computed.none() : CardBuilder.Computed.of(review));
             card = FiringCard.picture(data, Paper.parse(paper), mark);
             cardPdf = FiringCard.print(data, Paper.parse(paper), mark, false);
         } catch (SheetRefused | IllegalArgumentException e) {

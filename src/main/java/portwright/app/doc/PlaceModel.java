@@ -33,11 +33,14 @@ public final class PlaceModel {
     /** Its two fields. */
     public List<FieldModel> fields() {
         if (polar()) {
-            return List.of(new FieldModel(doc, path, FieldSpec.quantity("radius", "radius", Kind.LENGTH)), new FieldModel(doc, path, FieldSpec.quantity("bearing", "bearing", Kind.ANGLE)));
+            return List.of(
+                    new FieldModel(doc, path, FieldSpec.quantity("radius", "radius", Kind.LENGTH)),
+                    new FieldModel(doc, path, FieldSpec.quantity("bearing", "bearing", Kind.ANGLE)));
         }
         String parent = path.substring(0, path.lastIndexOf('.'));
         String key = path.substring(path.lastIndexOf('.') + 1);
-        return List.of(new FieldModel(doc, parent, FieldSpec.quantity(key + "[0]", wall ? "right u" : "right x", Kind.LENGTH)),
+        return List.of(
+                new FieldModel(doc, parent, FieldSpec.quantity(key + "[0]", wall ? "right u" : "right x", Kind.LENGTH)),
                 new FieldModel(doc, parent, FieldSpec.quantity(key + "[1]", wall ? "up v" : "back y", Kind.LENGTH)));
     }
 
@@ -45,11 +48,19 @@ public final class PlaceModel {
         DesignText t = doc.text();
         try {
             if (polar()) {
-                double r = Quantity.parse(t.get(path + ".radius").orElse(""), Kind.LENGTH).mm();
-                double b = Quantity.parse(t.get(path + ".bearing").orElse(""), Kind.ANGLE).si();
+                double r = Quantity.parse(t.get(path + ".radius").orElse(""), Kind.LENGTH)
+                        .mm();
+                double b = Quantity.parse(t.get(path + ".bearing").orElse(""), Kind.ANGLE)
+                        .si();
                 return new Pt(r * Math.sin(b), r * Math.cos(b));
             }
-            return t.has(path) ? new Pt(Quantity.parse(t.get(path + "[0]").orElse(""), Kind.LENGTH).mm(), Quantity.parse(t.get(path + "[1]").orElse(""), Kind.LENGTH).mm()) : null;
+            return t.has(path)
+                    ? new Pt(
+                            Quantity.parse(t.get(path + "[0]").orElse(""), Kind.LENGTH)
+                                    .mm(),
+                            Quantity.parse(t.get(path + "[1]").orElse(""), Kind.LENGTH)
+                                    .mm())
+                    : null;
         } catch (QuantityException e) {
             return null;
         }
@@ -76,8 +87,10 @@ public final class PlaceModel {
     public void turn() {
         Pt p = point();
         var u = Moves.units(doc.text());
-        String json = polar() ? "[" + DesignText.text(Lengths.typed(p.x(), u)) + ", " + DesignText.text(Lengths.typed(p.y(), u)) + "]"
-                : "{\"radius\": " + DesignText.text(Lengths.typed(Math.hypot(p.x(), p.y()), u)) + ", \"bearing\": " + DesignText.text(Format.plain(bearing(p), 3) + " deg") + "}";
+        String json = polar()
+                ? "[" + DesignText.text(Lengths.typed(p.x(), u)) + ", " + DesignText.text(Lengths.typed(p.y(), u)) + "]"
+                : "{\"radius\": " + DesignText.text(Lengths.typed(Math.hypot(p.x(), p.y()), u)) + ", \"bearing\": "
+                        + DesignText.text(Format.plain(bearing(p), 3) + " deg") + "}";
         doc.edit("write place as " + (polar() ? "right and back" : "radius and bearing"), t -> t.set(path, json));
     }
 }

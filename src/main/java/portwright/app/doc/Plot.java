@@ -1,13 +1,13 @@
 package portwright.app.doc;
 
 import java.util.List;
+import portwright.check.Finding;
 import portwright.drawing.Box;
 import portwright.drawing.PartLook;
 import portwright.drawing.PartPainter;
 import portwright.drawing.Pen;
 import portwright.drawing.SectionPainter;
 import portwright.drawing.UnrolledWalls;
-import portwright.check.Finding;
 import portwright.geometry.Face;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Panel;
@@ -67,7 +67,8 @@ public final class Plot {
         }
         Panel best = null;
         for (Panel panel : kiln.panels()) {
-            if (best == null || Math.abs(p.x() - walls.middle(panel.number())) < Math.abs(p.x() - walls.middle(best.number()))) {
+            if (best == null
+                    || Math.abs(p.x() - walls.middle(panel.number())) < Math.abs(p.x() - walls.middle(best.number()))) {
                 best = panel;
             }
         }

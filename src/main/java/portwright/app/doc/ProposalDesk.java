@@ -43,8 +43,12 @@ public final class ProposalDesk {
     /** Why nothing can be proposed for the open design; null when it can. */
     public String refusal() {
         Design d = doc.design();
-        return d.ports().stream().anyMatch(p -> p.on() == On.WALL || p.on() == On.LID && p.role() == Role.INLET || p.on() == On.FLOOR && p.role() == Role.FLUE)
-                ? "Only floor inlets and lid flues are proposed; this design has others." : null;
+        return d.ports().stream()
+                        .anyMatch(p -> p.on() == On.WALL
+                                || p.on() == On.LID && p.role() == Role.INLET
+                                || p.on() == On.FLOOR && p.role() == Role.FLUE)
+                ? "Only floor inlets and lid flues are proposed; this design has others."
+                : null;
     }
 
     /** Starts the search; a search under way is given up. */
@@ -95,7 +99,11 @@ public final class ProposalDesk {
     }
 
     private static Double size(Design d, Role role) {
-        List<Double> all = d.ports().stream().filter(p -> p.role() == role).map(p -> p.diameter().mm()).distinct().toList();
+        List<Double> all = d.ports().stream()
+                .filter(p -> p.role() == role)
+                .map(p -> p.diameter().mm())
+                .distinct()
+                .toList();
         return all.size() == 1 && all.get(0) >= 5 && all.get(0) <= 200 ? all.get(0) : null;
     }
 

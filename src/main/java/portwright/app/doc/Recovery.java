@@ -23,7 +23,9 @@ public final class Recovery {
     public record Left(Path copy, Path file, DesignText text) {
         /** The design's own file in words. */
         public String words() {
-            return file == null ? "a design that was never saved" : file.getFileName().toString();
+            return file == null
+                    ? "a design that was never saved"
+                    : file.getFileName().toString();
         }
     }
 
@@ -33,7 +35,8 @@ public final class Recovery {
     public Recovery(HomeFolder home, String window) {
         this.home = home;
         Path folder = home.folder(FOLDER);
-        this.mine = folder == null ? null : folder.resolve(ProcessHandle.current().pid() + "-" + window + END);
+        this.mine =
+                folder == null ? null : folder.resolve(ProcessHandle.current().pid() + "-" + window + END);
     }
 
     /** Writes the copy whole or not at all. */
@@ -43,7 +46,8 @@ public final class Recovery {
         }
         try {
             Path temp = mine.resolveSibling(mine.getFileName() + ".tmp");
-            Files.writeString(temp, (file == null ? "" : file.toAbsolutePath()) + "\n" + text.toText(), StandardCharsets.UTF_8);
+            Files.writeString(
+                    temp, (file == null ? "" : file.toAbsolutePath()) + "\n" + text.toText(), StandardCharsets.UTF_8);
             Files.move(temp, mine, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
             return true;
         } catch (IOException e) {
@@ -73,7 +77,9 @@ public final class Recovery {
     private static boolean alive(String name) {
         int cut = name.indexOf('-');
         try {
-            return ProcessHandle.of(Long.parseLong(name.substring(0, Math.max(0, cut)))).filter(ProcessHandle::isAlive).isPresent();
+            return ProcessHandle.of(Long.parseLong(name.substring(0, Math.max(0, cut))))
+                    .filter(ProcessHandle::isAlive)
+                    .isPresent();
         } catch (NumberFormatException e) {
             return false;
         }

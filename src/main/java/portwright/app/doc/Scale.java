@@ -37,7 +37,10 @@ public final class Scale {
             double v = i * tick;
             boolean isNamed = multiple(v, named);
             int rank = isNamed ? 2 : multiple(v, middle) ? 1 : 0;
-            out.add(new Tick(v * unit, rank, isNamed ? Format.plain(signless ? Math.abs(v) : v, 2).replace("-", "−") : null));
+            out.add(new Tick(
+                    v * unit,
+                    rank,
+                    isNamed ? Format.plain(signless ? Math.abs(v) : v, 2).replace("-", "−") : null));
         }
         return out;
     }

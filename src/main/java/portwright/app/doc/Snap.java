@@ -22,7 +22,9 @@ public final class Snap {
     public static Optional<Catch> of(KilnGeometry k, Face face, String moving, Pt p, double reachMm, UnitSystem units) {
         List<Catch> all = new ArrayList<>();
         for (Hole h : k.holes()) {
-            if (h.name().equals(moving) || h.face().on() != face.on() || face.on() == On.WALL && !h.face().samePart(face)) {
+            if (h.name().equals(moving)
+                    || h.face().on() != face.on()
+                    || face.on() == On.WALL && !h.face().samePart(face)) {
                 continue;
             }
             Pt c = h.centre();
@@ -69,7 +71,8 @@ public final class Snap {
         double row = Math.rint(across / j.row() - 0.5);
         double shift = j.half() && Math.floorMod((long) row, 2L) == 1 ? j.brickLength() / 2 : 0;
         double brick = Math.rint((along - shift) / j.brickLength() - 0.5);
-        all.add(new Catch(back(j, (brick + 0.5) * j.brickLength() + shift, (row + 0.5) * j.row(), c, s), "brick centre"));
+        all.add(new Catch(
+                back(j, (brick + 0.5) * j.brickLength() + shift, (row + 0.5) * j.row(), c, s), "brick centre"));
         double line = Math.rint(across / j.row());
         double half = j.half() ? j.brickLength() / 2 : j.brickLength();
         all.add(new Catch(back(j, Math.rint(along / half) * half, line * j.row(), c, s), "joint"));

@@ -7,6 +7,7 @@ public record StepCount(int stops, int cautions, int notChecked) {
         if (stops + cautions + notChecked == 0) {
             return "clear";
         }
-        return stops + (stops == 1 ? " stop, " : " stops, ") + cautions + (cautions == 1 ? " caution, " : " cautions, ") + notChecked + " not checked";
+        return stops + (stops == 1 ? " stop, " : " stops, ") + cautions + (cautions == 1 ? " caution, " : " cautions, ")
+                + notChecked + " not checked";
     }
 }

@@ -10,8 +10,11 @@ final class Switches {
     static DesignText put(DesignText text, String base, FieldSpec spec, String typed) {
         String path = base.isEmpty() ? spec.key() : base + "." + spec.key();
         String t = typed.strip();
-        if (base.equals("kiln.plan") && spec.key().equals("shape") && !t.equals(text.get(path).orElse(""))) {
-            return text.set(base, Templates.fill(text, FormSpec.object("kiln.plan", "", Catalog.planTemplate(t), List.of())));
+        if (base.equals("kiln.plan")
+                && spec.key().equals("shape")
+                && !t.equals(text.get(path).orElse(""))) {
+            return text.set(
+                    base, Templates.fill(text, FormSpec.object("kiln.plan", "", Catalog.planTemplate(t), List.of())));
         }
         if (spec.key().equals("name") && Parts.LISTS.contains(Parts.listOf(base))) {
             return Moves.rename(text, base, t);
@@ -24,7 +27,9 @@ final class Switches {
             return element(out, base, t);
         }
         if (spec.key().equals("on")) {
-            return t.equals("wall") ? out.has(base + ".panel") ? out : out.set(base + ".panel", "1") : out.remove(base + ".panel");
+            return t.equals("wall")
+                    ? out.has(base + ".panel") ? out : out.set(base + ".panel", "1")
+                    : out.remove(base + ".panel");
         }
         if (spec.key().equals("shape") && base.startsWith("shelves")) {
             return shelf(out, base, t);
@@ -56,7 +61,10 @@ final class Switches {
     private static DesignText limit(DesignText text, String base, FieldSpec spec, String path, String typed) {
         DesignText t = text;
         if (!base.equals("limits") && t.get(base).isPresent()) {
-            String main = portwright.data.LimitTable.load().main(base.substring("limits.".length())).map(r -> r.name()).orElse("limit");
+            String main = portwright.data.LimitTable.load()
+                    .main(base.substring("limits.".length()))
+                    .map(r -> r.name())
+                    .orElse("limit");
             t = t.set(base, "{" + DesignText.text(main) + ": " + t.getJson(base).orElseThrow() + "}");
         }
         t = FieldCodec.put(t, spec, path, typed);
@@ -72,15 +80,27 @@ final class Switches {
             DesignText w = t.remove(base + ".path").remove(base + ".groove.width");
             return w.has(base + ".height") ? w : w.setText(base + ".height", inch ? "3 in" : "75 mm");
         }
-        DesignText s = t.remove(base + ".height").remove(base + ".panels").remove(base + ".groove.height").remove(base + ".groove.slope");
+        DesignText s = t.remove(base + ".height")
+                .remove(base + ".panels")
+                .remove(base + ".groove.height")
+                .remove(base + ".groove.slope");
         if (!s.has(base + ".path")) {
-            s = s.set(base + ".path", inch ? "[[\"-4 in\", \"0 in\"], [\"4 in\", \"0 in\"]]" : "[[\"-100 mm\", \"0 mm\"], [\"100 mm\", \"0 mm\"]]");
+            s = s.set(
+                    base + ".path",
+                    inch
+                            ? "[[\"-4 in\", \"0 in\"], [\"4 in\", \"0 in\"]]"
+                            : "[[\"-100 mm\", \"0 mm\"], [\"100 mm\", \"0 mm\"]]");
         }
-        return s.has(base + ".groove") && !s.has(base + ".groove.width") ? s.setText(base + ".groove.width", inch ? "5/8 in" : "16 mm") : s;
+        return s.has(base + ".groove") && !s.has(base + ".groove.width")
+                ? s.setText(base + ".groove.width", inch ? "5/8 in" : "16 mm")
+                : s;
     }
 
     private static DesignText shelf(DesignText t, String base, String shape) {
-        String wide = t.get(base + ".diameter").or(() -> t.get(base + ".acrossFlats")).or(() -> t.get(base + ".width")).orElse("350 mm");
+        String wide = t.get(base + ".diameter")
+                .or(() -> t.get(base + ".acrossFlats"))
+                .or(() -> t.get(base + ".width"))
+                .orElse("350 mm");
         DesignText s = t;
         for (String key : List.of("diameter", "sides", "acrossFlats", "width", "depth")) {
             s = s.remove(base + "." + key);

@@ -13,17 +13,24 @@ public record VerdictWords(Verdict sign, String count, String forbids) {
         long drill = r.stops(Forbids.DRILLING);
         long light = r.stops(Forbids.LIGHTING);
         if (stops > 0) {
-            String what = drill > 0 && light > 0 ? "do not drill, do not light" : drill > 0 ? "do not drill yet" : light > 0 ? "do not light; drilling " + allowed(r.drilling()) : "read the slip";
+            String what = drill > 0 && light > 0
+                    ? "do not drill, do not light"
+                    : drill > 0
+                            ? "do not drill yet"
+                            : light > 0 ? "do not light; drilling " + allowed(r.drilling()) : "read the slip";
             return new VerdictWords(Verdict.STOP, stops + (stops == 1 ? " stop" : " stops"), what);
         }
         if (r.drilling() == Verdict.INCOMPLETE || r.lighting() == Verdict.INCOMPLETE) {
             long n = r.notChecked().stream().map(x -> x.rule()).distinct().count();
-            String what = r.drilling() == Verdict.INCOMPLETE ? "drilling and lighting stay open" : "no stop for drilling; lighting stays open";
+            String what = r.drilling() == Verdict.INCOMPLETE
+                    ? "drilling and lighting stay open"
+                    : "no stop for drilling; lighting stays open";
             return new VerdictWords(Verdict.INCOMPLETE, n + " not checked", what);
         }
         long cautions = r.count(Severity.CAUTION);
         if (cautions > 0) {
-            return new VerdictWords(Verdict.CAUTION, cautions + (cautions == 1 ? " caution" : " cautions"), "no stop: go on knowingly");
+            return new VerdictWords(
+                    Verdict.CAUTION, cautions + (cautions == 1 ? " caution" : " cautions"), "no stop: go on knowingly");
         }
         return new VerdictWords(Verdict.CLEAR, "no stop", "every rule was checked");
     }

@@ -31,8 +31,18 @@ public record View(double cx, double cy, double px, double py, double scale) {
     }
 
     /** The view in which a box of the picture fills a canvas box, with a margin in px. */
-    public static View fit(double minX, double minY, double maxX, double maxY, double left, double top, double width, double height, double margin) {
-        double s = Math.min((width - 2 * margin) / Math.max(1, maxX - minX), (height - 2 * margin) / Math.max(1, maxY - minY));
+    public static View fit(
+            double minX,
+            double minY,
+            double maxX,
+            double maxY,
+            double left,
+            double top,
+            double width,
+            double height,
+            double margin) {
+        double s = Math.min(
+                (width - 2 * margin) / Math.max(1, maxX - minX), (height - 2 * margin) / Math.max(1, maxY - minY));
         return new View((minX + maxX) / 2, (minY + maxY) / 2, left + width / 2, top + height / 2, Math.max(0.02, s));
     }
 }

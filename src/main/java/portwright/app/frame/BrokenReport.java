@@ -17,7 +17,8 @@ final class BrokenReport extends VBox {
     BrokenReport(Path path, String text, List<Problem> problems, Runnable again, Runnable other, Runnable back) {
         getStyleClass().add("card-window");
         setSpacing(14);
-        Label head = new Label(path.getFileName() + ": " + problems.size() + (problems.size() == 1 ? " error" : " errors") + ". Nothing was changed.");
+        Label head = new Label(path.getFileName() + ": " + problems.size()
+                + (problems.size() == 1 ? " error" : " errors") + ". Nothing was changed.");
         head.getStyleClass().add("board-heading");
         Label how = new Label("Mend the lines in a text editor, then read again.");
         how.getStyleClass().add("muted");
@@ -30,12 +31,17 @@ final class BrokenReport extends VBox {
         ScrollPane scroll = new ScrollPane(list);
         scroll.setFitToWidth(true);
         VBox.setVgrow(scroll, Priority.ALWAYS);
-        HBox buttons = new HBox(10, Shell.button("Read again", again), Shell.button("Open another…", other), Shell.button("Back to the board", back));
+        HBox buttons = new HBox(
+                10,
+                Shell.button("Read again", again),
+                Shell.button("Open another…", other),
+                Shell.button("Back to the board", back));
         getChildren().addAll(line, scroll, buttons);
     }
 
     private static VBox one(Problem p, List<String> lines) {
-        Label where = new Label((p.line() > 0 ? "line " + p.line() + ", column " + p.column() : "the file") + (p.path().isEmpty() ? "" : " · " + p.path()));
+        Label where = new Label((p.line() > 0 ? "line " + p.line() + ", column " + p.column() : "the file")
+                + (p.path().isEmpty() ? "" : " · " + p.path()));
         where.getStyleClass().add("slip-head");
         Label words = new Label(p.message());
         words.setWrapText(true);

@@ -12,8 +12,18 @@ final class FileMenu {
 
     static void fill(MenuButton button, Shell shell) {
         Menu recent = new Menu("Recent");
-        button.getItems().setAll(item("New from a starter…   Ctrl+N", shell::newDialog), item("Open…   Ctrl+O", shell::openDialog), recent, new SeparatorMenuItem(),
-                item("Save   Ctrl+S", shell::save), item("Save as…   Ctrl+Shift+S", shell::saveAs), new SeparatorMenuItem(), item("Light or dark", shell::turnTheme), sizes(shell), item("Keys   F1", () -> KeyCard.show(button.getScene().getWindow())));
+        button.getItems()
+                .setAll(
+                        item("New from a starter…   Ctrl+N", shell::newDialog),
+                        item("Open…   Ctrl+O", shell::openDialog),
+                        recent,
+                        new SeparatorMenuItem(),
+                        item("Save   Ctrl+S", shell::save),
+                        item("Save as…   Ctrl+Shift+S", shell::saveAs),
+                        new SeparatorMenuItem(),
+                        item("Light or dark", shell::turnTheme),
+                        sizes(shell),
+                        item("Keys   F1", () -> KeyCard.show(button.getScene().getWindow())));
         button.setOnShowing(e -> {
             recent.getItems().clear();
             for (Path p : shell.home().recent()) {

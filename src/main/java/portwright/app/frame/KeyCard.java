@@ -12,12 +12,25 @@ import javafx.stage.Window;
 /** The card of keys. */
 final class KeyCard {
     private static final List<String[]> KEYS = List.of(
-            new String[] {"Ctrl+1 … 6", "the six steps"}, new String[] {"F6", "next region; Tab inside"}, new String[] {"J, Shift+J", "next finding, back"},
-            new String[] {"arrows", "nudge 1/16 in or 1 mm; Shift 1/2 in or 10 mm; Alt 0.1 mm"}, new String[] {". and ,", "next part, back"},
-            new String[] {"Enter", "edit the chosen part"}, new String[] {"N", "new port"}, new String[] {"D", "duplicate"}, new String[] {"I, Shift+I", "mirror left–right, front–back"},
-            new String[] {"C", "spread on a circle"}, new String[] {"Delete", "take away"}, new String[] {"S", "snap on or off; Alt lifts it"}, new String[] {"M", "measure; Tab: centres"},
-            new String[] {"T", "turn the part over"}, new String[] {"F, + −", "fit, zoom"}, new String[] {"U", "inches or millimetres"},
-            new String[] {"Ctrl+Z, Ctrl+Shift+Z", "undo, redo"}, new String[] {"Ctrl+S, O, N, P", "save, open, new, print"}, new String[] {"Esc", "put back, let go"});
+            new String[] {"Ctrl+1 … 6", "the six steps"},
+            new String[] {"F6", "next region; Tab inside"},
+            new String[] {"J, Shift+J", "next finding, back"},
+            new String[] {"arrows", "nudge 1/16 in or 1 mm; Shift 1/2 in or 10 mm; Alt 0.1 mm"},
+            new String[] {". and ,", "next part, back"},
+            new String[] {"Enter", "edit the chosen part"},
+            new String[] {"N", "new port"},
+            new String[] {"D", "duplicate"},
+            new String[] {"I, Shift+I", "mirror left–right, front–back"},
+            new String[] {"C", "spread on a circle"},
+            new String[] {"Delete", "take away"},
+            new String[] {"S", "snap on or off; Alt lifts it"},
+            new String[] {"M", "measure; Tab: centres"},
+            new String[] {"T", "turn the part over"},
+            new String[] {"F, + −", "fit, zoom"},
+            new String[] {"U", "inches or millimetres"},
+            new String[] {"Ctrl+Z, Ctrl+Shift+Z", "undo, redo"},
+            new String[] {"Ctrl+S, O, N, P", "save, open, new, print"},
+            new String[] {"Esc", "put back, let go"});
 
     private KeyCard() {}
 

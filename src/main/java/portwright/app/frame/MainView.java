@@ -132,14 +132,20 @@ public final class MainView extends Pane {
     }
 
     private void readFire() {
-        if (doc.extras().gas() != null || doc.review().fire() != null && !doc.review().fire().gas()) {
+        if (doc.extras().gas() != null
+                || doc.review().fire() != null && !doc.review().fire().gas()) {
             board.sectionWords(SectionWords.of(doc.extras()));
         }
     }
 
     private void foot() {
-        foot.show(Figures.of(step, doc.shapes(), doc.result().figures(), doc.extras().fire()));
-        foot.show(doc.checking() && doc.review().fire() == null ? new VerdictWords(portwright.check.Verdict.INCOMPLETE, "checking", "gas, room and firing follow") : VerdictWords.of(doc.result()));
+        foot.show(Figures.of(
+                step, doc.shapes(), doc.result().figures(), doc.extras().fire()));
+        foot.show(
+                doc.checking() && doc.review().fire() == null
+                        ? new VerdictWords(
+                                portwright.check.Verdict.INCOMPLETE, "checking", "gas, room and firing follow")
+                        : VerdictWords.of(doc.result()));
         for (Step s : Step.values()) {
             rail.show(s, FindingOrder.count(doc, s));
         }
@@ -170,8 +176,13 @@ public final class MainView extends Pane {
     /** Goes to the step and group in which a missing field is typed. */
     private void add(NotChecked n) {
         String need = n.needs().isEmpty() ? "" : n.needs().get(0);
-        Step to = need.startsWith("kiln") || need.startsWith("shelves") ? Step.KILN : need.startsWith("room") || need.startsWith("supply") ? Step.ROOM
-                : need.startsWith("burners") || need.startsWith("damper") ? Step.GAS : need.startsWith("firing") ? Step.FIRING : Step.of(n.rule());
+        Step to = need.startsWith("kiln") || need.startsWith("shelves")
+                ? Step.KILN
+                : need.startsWith("room") || need.startsWith("supply")
+                        ? Step.ROOM
+                        : need.startsWith("burners") || need.startsWith("damper")
+                                ? Step.GAS
+                                : need.startsWith("firing") ? Step.FIRING : Step.of(n.rule());
         go(to);
         if (steps.get(to) instanceof KilnStep k) {
             k.open(need);

@@ -12,7 +12,6 @@ import javafx.scene.control.ToggleGroup;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.scene.text.Text;
 import javafx.scene.text.TextFlow;
@@ -107,7 +106,8 @@ final class Rail extends Pane {
         Text mm = new Text("mm");
         for (Text t : List.of(in, mm)) {
             boolean on = (t == in) == inch;
-            t.setStyle("-fx-font-size: 14px; -fx-fill: " + (on ? "-color-fg-default; -fx-font-weight: bold;" : "-color-fg-muted;"));
+            t.setStyle("-fx-font-size: 14px; -fx-fill: "
+                    + (on ? "-color-fg-default; -fx-font-weight: bold;" : "-color-fg-muted;"));
         }
         TextFlow flow = new TextFlow(in, new Text("  "), mm);
         flow.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);

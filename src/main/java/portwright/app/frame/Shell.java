@@ -113,13 +113,21 @@ public final class Shell {
     private void keys(Scene scene) {
         var acc = scene.getAccelerators();
         acc.put(new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN), this::save);
-        acc.put(new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN), this::saveAs);
+        acc.put(
+                new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN),
+                this::saveAs);
         acc.put(new KeyCodeCombination(KeyCode.O, KeyCombination.SHORTCUT_DOWN), this::openDialog);
         acc.put(new KeyCodeCombination(KeyCode.N, KeyCombination.SHORTCUT_DOWN), this::newDialog);
-        acc.put(new KeyCodeCombination(KeyCode.P, KeyCombination.SHORTCUT_DOWN), () -> view.go(portwright.app.doc.Step.PAPER));
+        acc.put(
+                new KeyCodeCombination(KeyCode.P, KeyCombination.SHORTCUT_DOWN),
+                () -> view.go(portwright.app.doc.Step.PAPER));
         acc.put(new KeyCodeCombination(KeyCode.PLUS, KeyCombination.SHORTCUT_DOWN), () -> size(scaled.factor() + 0.25));
-        acc.put(new KeyCodeCombination(KeyCode.EQUALS, KeyCombination.SHORTCUT_DOWN), () -> size(scaled.factor() + 0.25));
-        acc.put(new KeyCodeCombination(KeyCode.MINUS, KeyCombination.SHORTCUT_DOWN), () -> size(scaled.factor() - 0.25));
+        acc.put(
+                new KeyCodeCombination(KeyCode.EQUALS, KeyCombination.SHORTCUT_DOWN),
+                () -> size(scaled.factor() + 0.25));
+        acc.put(
+                new KeyCodeCombination(KeyCode.MINUS, KeyCombination.SHORTCUT_DOWN),
+                () -> size(scaled.factor() - 0.25));
     }
 
     private void drop(Scene scene) {
@@ -165,8 +173,11 @@ public final class Shell {
 
     private void state() {
         String title = doc.text().get("title").orElse("");
-        String name = file == null ? example != null ? "example, not saved" : "not saved yet" : file.getFileName().toString();
-        String tail = file == null ? "" : doc.unsaved() ? " · changed" : savedAt == null ? " · saved" : " · saved " + savedAt;
+        String name = file == null
+                ? example != null ? "example, not saved" : "not saved yet"
+                : file.getFileName().toString();
+        String tail =
+                file == null ? "" : doc.unsaved() ? " · changed" : savedAt == null ? " · saved" : " · saved " + savedAt;
         view.fileState(title, name + tail);
         stage.setTitle((doc.unsaved() ? "• " : "") + title + " – Portwright");
     }
@@ -191,7 +202,9 @@ public final class Shell {
         doc.markSaved(text);
         example = name;
         state();
-        SlipView first = SlipView.note("This kiln is an example.", "Drag an inlet and watch the slips on the right.\nReady? Kiln step: measure yours.");
+        SlipView first = SlipView.note(
+                "This kiln is an example.",
+                "Drag an inlet and watch the slips on the right.\nReady? Kiln step: measure yours.");
         view.messages().getChildren().add(first);
         first.setOnMouseClicked(e -> view.messages().getChildren().remove(first));
     }
@@ -225,7 +238,14 @@ public final class Shell {
         } catch (IOException e) {
             text = "";
         }
-        root.getChildren().setAll(new BrokenReport(path, text, r.problems(), () -> open(path), this::openDialog, () -> root.getChildren().setAll(scaled)));
+        root.getChildren()
+                .setAll(new BrokenReport(
+                        path,
+                        text,
+                        r.problems(),
+                        () -> open(path),
+                        this::openDialog,
+                        () -> root.getChildren().setAll(scaled)));
     }
 
     /** Whether the report of a broken file is up. */
@@ -244,7 +264,9 @@ public final class Shell {
         if (path != null) {
             remember(path);
             if (mark.take(path)) {
-                message("Open in another window", path.getFileName() + " is open in another window. What is saved last stays.");
+                message(
+                        "Open in another window",
+                        path.getFileName() + " is open in another window. What is saved last stays.");
             }
         }
         doc.replace(text, text.read().design(), path == null);
@@ -293,13 +315,18 @@ public final class Shell {
     /** Saves under another name. */
     public boolean saveAs() {
         FileChooser c = chooser("Save the design");
-        c.setInitialFileName(file == null ? fileName(doc.text().get("title").orElse("kiln")) : file.getFileName().toString());
+        c.setInitialFileName(
+                file == null
+                        ? fileName(doc.text().get("title").orElse("kiln"))
+                        : file.getFileName().toString());
         File f = c.showSaveDialog(stage);
         return f != null && saveTo(f.toPath());
     }
 
     private static String fileName(String title) {
-        String s = title.toLowerCase(java.util.Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-").replaceAll("^-|-$", "");
+        String s = title.toLowerCase(java.util.Locale.ROOT)
+                .replaceAll("[^\\p{L}\\p{N}]+", "-")
+                .replaceAll("^-|-$", "");
         return (s.isEmpty() ? "kiln" : s) + ".json";
     }
 
@@ -308,7 +335,9 @@ public final class Shell {
         try {
             DesignFile.save(path, doc.text());
         } catch (IOException e) {
-            message("Not saved", path.getFileName() + " is not written: " + e.getMessage() + ". The old file is whole.");
+            message(
+                    "Not saved",
+                    path.getFileName() + " is not written: " + e.getMessage() + ". The old file is whole.");
             return false;
         }
         boolean other = !path.equals(file);
@@ -348,8 +377,11 @@ public final class Shell {
         }
         String at = LocalTime.now().format(CLOCK);
         boolean gone = !Files.exists(file);
-        diskSlip = SlipView.caution(gone ? "The file is gone from the disk" : "The file changed on disk at " + at + ".", gone ? "Save writes it again." : "Keep yours, or take that one?",
-                gone ? button("Save", this::save) : button("Keep mine", this::keepMine), button(gone ? "Leave it" : "Take that one", gone ? this::keepMine : this::takeTheirs));
+        diskSlip = SlipView.caution(
+                gone ? "The file is gone from the disk" : "The file changed on disk at " + at + ".",
+                gone ? "Save writes it again." : "Keep yours, or take that one?",
+                gone ? button("Save", this::save) : button("Keep mine", this::keepMine),
+                button(gone ? "Leave it" : "Take that one", gone ? this::keepMine : this::takeTheirs));
         view.messages().getChildren().add(diskSlip);
     }
 
@@ -385,7 +417,8 @@ public final class Shell {
                 view.messages().getChildren().remove(slip[0]);
                 Recovery.delete(left.copy());
             });
-            slip[0] = SlipView.caution("Unsaved work was left", "Portwright ended without saving " + left.words() + ".", take, drop);
+            slip[0] = SlipView.caution(
+                    "Unsaved work was left", "Portwright ended without saving " + left.words() + ".", take, drop);
             view.messages().getChildren().add(0, slip[0]);
         }
     }
@@ -393,7 +426,9 @@ public final class Shell {
     private void takeLeft(Recovery.Left left) {
         ReadResult r = left.text().read();
         if (!r.ok()) {
-            message("Not recovered", "The copy has errors: " + r.problems().get(0).message());
+            message(
+                    "Not recovered",
+                    "The copy has errors: " + r.problems().get(0).message());
             return;
         }
         become(left.text(), left.file());
@@ -422,7 +457,8 @@ public final class Shell {
 
     private void message(String head, String text) {
         SlipView[] slip = new SlipView[1];
-        slip[0] = SlipView.caution(head, text, button("Close", () -> view.messages().getChildren().remove(slip[0])));
+        slip[0] = SlipView.caution(
+                head, text, button("Close", () -> view.messages().getChildren().remove(slip[0])));
         view.messages().getChildren().add(slip[0]);
     }
 

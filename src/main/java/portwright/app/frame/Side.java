@@ -70,14 +70,15 @@ final class Side extends ScrollPane {
         boolean focus = slips.getScene() != null && isIn(slips.getScene().getFocusOwner(), slips);
         slips.getChildren().clear();
         boolean part = step == Step.PORTS && doc.selected() != null;
-        head.setText(switch (step) {
-            case KILN -> "The kiln";
-            case PORTS -> part ? "On this part" : "Holes and brick";
-            case GAS -> "Gas and fire";
-            case ROOM -> "Air and people";
-            case FIRING -> "The firing";
-            case PAPER -> "All findings";
-        });
+        head.setText(
+                switch (step) {
+                    case KILN -> "The kiln";
+                    case PORTS -> part ? "On this part" : "Holes and brick";
+                    case GAS -> "Gas and fire";
+                    case ROOM -> "Air and people";
+                    case FIRING -> "The firing";
+                    case PAPER -> "All findings";
+                });
         boolean others = false;
         for (Finding f : list) {
             if (part && !others && !f.parts().contains(doc.selected())) {
@@ -99,7 +100,10 @@ final class Side extends ScrollPane {
             slips.getChildren().add(SlipView.clear("Nothing to mend here", "No finding of this step.", null));
         }
         if (doc.fault() != null) {
-            slips.getChildren().add(SlipView.caution("The full check ended early", "Shapes are checked; gas, room and firing are not: " + doc.fault()));
+            slips.getChildren()
+                    .add(SlipView.caution(
+                            "The full check ended early",
+                            "Shapes are checked; gas, room and firing are not: " + doc.fault()));
         }
         List<NotChecked> open1 = FindingOrder.open(doc, step);
         for (NotChecked n : open1) {
@@ -138,7 +142,10 @@ final class Side extends ScrollPane {
         chosen = (Finding) v.getUserData();
         act.accept(chosen);
         views.forEach(x -> x.chosen(same(chosen, (Finding) x.getUserData())));
-        views.stream().filter(x -> same(chosen, (Finding) x.getUserData())).findFirst().ifPresent(Node::requestFocus);
+        views.stream()
+                .filter(x -> same(chosen, (Finding) x.getUserData()))
+                .findFirst()
+                .ifPresent(Node::requestFocus);
     }
 
     void forget() {

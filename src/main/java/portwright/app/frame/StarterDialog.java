@@ -85,7 +85,9 @@ public final class StarterDialog {
         private final KilnGeometry kiln;
 
         Thumb(String name) {
-            kiln = Starters.find(name).map(d -> KilnGeometry.of(d.read().design())).orElse(null);
+            kiln = Starters.find(name)
+                    .map(d -> KilnGeometry.of(d.read().design()))
+                    .orElse(null);
             setPrefSize(150, 130);
             setMinSize(150, 130);
         }
@@ -93,10 +95,14 @@ public final class StarterDialog {
         @Override
         protected void paint(GraphicsContext g, double w, double h, Palette p) {
             if (kiln != null) {
-                List<Picture> order = kiln.holes().stream().anyMatch(x -> x.face().on() == portwright.model.On.FLOOR) ? List.of(Picture.FLOOR_HOT) : List.of(Picture.WALLS_HOT);
+                List<Picture> order =
+                        kiln.holes().stream().anyMatch(x -> x.face().on() == portwright.model.On.FLOOR)
+                                ? List.of(Picture.FLOOR_HOT)
+                                : List.of(Picture.WALLS_HOT);
                 Plot plot = new Plot(kiln, order.get(0), List.of(), PartLook.small());
                 Box b = plot.bounds();
-                plot.paint(CanvasPen.thumb(g, View.fit(b.minX(), b.minY(), b.maxX(), b.maxY(), 0, 0, w, h, 2), p, 0.6), b);
+                plot.paint(
+                        CanvasPen.thumb(g, View.fit(b.minX(), b.minY(), b.maxX(), b.maxY(), 0, 0, w, h, 2), p, 0.6), b);
             }
         }
     }

@@ -11,7 +11,8 @@ public final class Themes {
 
     /** Puts a theme on a scene. */
     public static void set(Scene scene, boolean dark) {
-        Application.setUserAgentStylesheet(dark ? new PrimerDark().getUserAgentStylesheet() : new PrimerLight().getUserAgentStylesheet());
+        Application.setUserAgentStylesheet(
+                dark ? new PrimerDark().getUserAgentStylesheet() : new PrimerLight().getUserAgentStylesheet());
         scene.getStylesheets().setAll(sheet(dark ? "dark.css" : "light.css"), sheet("window.css"));
     }
 

@@ -25,7 +25,8 @@ import portwright.drawing.PartLook;
 
 /** The column of live thumbnails, one a view, and the button that turns the part over. */
 final class ViewsColumn extends VBox {
-    private static final List<Picture> CARDS = List.of(Picture.FLOOR_HOT, Picture.FLOOR_COLD, Picture.LID_COLD, Picture.WALLS_HOT, Picture.SECTION);
+    private static final List<Picture> CARDS =
+            List.of(Picture.FLOOR_HOT, Picture.FLOOR_COLD, Picture.LID_COLD, Picture.WALLS_HOT, Picture.SECTION);
 
     private final Board board;
     private final List<Card> cards = new ArrayList<>();
@@ -64,7 +65,10 @@ final class ViewsColumn extends VBox {
 
     void sync() {
         for (Card c : cards) {
-            boolean mine = board.picture() == c.picture || c.home != Picture.FLOOR_COLD && c.home != Picture.FLOOR_HOT && board.picture().samePart(c.home);
+            boolean mine = board.picture() == c.picture
+                    || c.home != Picture.FLOOR_COLD
+                            && c.home != Picture.FLOOR_HOT
+                            && board.picture().samePart(c.home);
             if (mine) {
                 c.set(board.picture());
             }

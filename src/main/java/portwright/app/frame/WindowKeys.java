@@ -53,7 +53,9 @@ final class WindowKeys {
         } else if (!typing && e.getCode() == KeyCode.U) {
             view.rail().turnUnits();
             e.consume();
-        } else if (e.getCode() == KeyCode.ENTER && view.board().isFocused() && view.stepView(view.step()) instanceof PortsStep p) {
+        } else if (e.getCode() == KeyCode.ENTER
+                && view.board().isFocused()
+                && view.stepView(view.step()) instanceof PortsStep p) {
             p.editFirst();
             e.consume();
         }

@@ -26,8 +26,20 @@ public final class BoardLook {
         if (picture.slab()) {
             tape(g, p, "BACK · hinge", midX, top, false);
             tape(g, p, "FRONT", midX, bottom, false);
-            tape(g, p, picture.mirrored() ? "RIGHT" : "LEFT", clamp(v.x(b.minX()) - 36, left + 42, w - 120), midY, false);
-            tape(g, p, picture.mirrored() ? "LEFT" : "RIGHT", clamp(v.x(b.maxX()) + 36, left + 120, w - 42), midY, false);
+            tape(
+                    g,
+                    p,
+                    picture.mirrored() ? "RIGHT" : "LEFT",
+                    clamp(v.x(b.minX()) - 36, left + 42, w - 120),
+                    midY,
+                    false);
+            tape(
+                    g,
+                    p,
+                    picture.mirrored() ? "LEFT" : "RIGHT",
+                    clamp(v.x(b.maxX()) + 36, left + 120, w - 42),
+                    midY,
+                    false);
         } else if (picture.walls()) {
             tape(g, p, "LID", midX, clamp(v.y(b.maxY()) - 30, left + 18, h - 40), false);
             tape(g, p, "FLOOR", midX, bottom, false);

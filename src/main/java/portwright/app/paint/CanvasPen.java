@@ -120,7 +120,14 @@ public final class CanvasPen implements Pen {
     public void arc(Pt c, double r, double start, double sweep, LineStyle style, Ink ink) {
         stroke(style, ink);
         double k = view.scale();
-        g.strokeArc(view.x(c.x()) - r * k, view.y(c.y()) - r * k, 2 * r * k, 2 * r * k, Math.toDegrees(start), Math.toDegrees(sweep), ArcType.OPEN);
+        g.strokeArc(
+                view.x(c.x()) - r * k,
+                view.y(c.y()) - r * k,
+                2 * r * k,
+                2 * r * k,
+                Math.toDegrees(start),
+                Math.toDegrees(sweep),
+                ArcType.OPEN);
     }
 
     private Color colour(Ink ink, double opacity) {
@@ -164,11 +171,12 @@ public final class CanvasPen implements Pen {
             g.rotate(-Math.toDegrees(angle));
         }
         g.setFont(font);
-        g.setTextAlign(switch (align) {
-            case LEFT -> TextAlignment.LEFT;
-            case CENTRE -> TextAlignment.CENTER;
-            case RIGHT -> TextAlignment.RIGHT;
-        });
+        g.setTextAlign(
+                switch (align) {
+                    case LEFT -> TextAlignment.LEFT;
+                    case CENTRE -> TextAlignment.CENTER;
+                    case RIGHT -> TextAlignment.RIGHT;
+                });
         if (style.halo() && flavour == Flavour.SCREEN) {
             g.setStroke(palette.of(Ink.PAPER));
             g.setLineWidth(3.6);

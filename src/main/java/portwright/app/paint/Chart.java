@@ -23,7 +23,18 @@ public final class Chart {
     private final boolean logY;
 
     /** A chart in a box of the canvas; {@code logY}: each mark ten times the last. */
-    public Chart(GraphicsContext g, Palette p, double x0, double y0, double w, double h, double minX, double maxX, double minY, double maxY, boolean logY) {
+    public Chart(
+            GraphicsContext g,
+            Palette p,
+            double x0,
+            double y0,
+            double w,
+            double h,
+            double minX,
+            double maxX,
+            double minY,
+            double maxY,
+            boolean logY) {
         this.g = g;
         this.p = p;
         this.x0 = x0;
@@ -42,7 +53,9 @@ public final class Chart {
     }
 
     public double y(double v) {
-        double t = logY ? (Math.log10(Math.max(v, minY * 1e-3)) - Math.log10(minY)) / (Math.log10(maxY) - Math.log10(minY)) : (v - minY) / (maxY - minY);
+        double t = logY
+                ? (Math.log10(Math.max(v, minY * 1e-3)) - Math.log10(minY)) / (Math.log10(maxY) - Math.log10(minY))
+                : (v - minY) / (maxY - minY);
         return y0 + h - t * h;
     }
 
@@ -164,7 +177,16 @@ public final class Chart {
     }
 
     /** Words with or without a halo of the ground. */
-    public void say(String words, double px, double py, double size, boolean bold, Ink ink, TextAlignment align, VPos base, boolean halo) {
+    public void say(
+            String words,
+            double px,
+            double py,
+            double size,
+            boolean bold,
+            Ink ink,
+            TextAlignment align,
+            VPos base,
+            boolean halo) {
         Say.at(g, p, words, px, py, size, bold, ink, align, base, halo);
     }
 

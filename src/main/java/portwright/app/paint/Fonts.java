@@ -10,7 +10,15 @@ import portwright.drawing.TextStyle;
 /** The DejaVu faces, loaded from the class path so that the window looks alike everywhere. */
 public final class Fonts {
     private static final String ROOT = "/net/sf/jasperreports/fonts/dejavu/";
-    private static final String[] FILES = {"DejaVuSans.ttf", "DejaVuSans-Bold.ttf", "DejaVuSans-Oblique.ttf", "DejaVuSansCondensed.ttf", "DejaVuSansCondensed-Bold.ttf", "DejaVuSerif-Bold.ttf", "DejaVuSansMono.ttf"};
+    private static final String[] FILES = {
+        "DejaVuSans.ttf",
+        "DejaVuSans-Bold.ttf",
+        "DejaVuSans-Oblique.ttf",
+        "DejaVuSansCondensed.ttf",
+        "DejaVuSansCondensed-Bold.ttf",
+        "DejaVuSerif-Bold.ttf",
+        "DejaVuSansMono.ttf"
+    };
 
     private Fonts() {}
 

@@ -12,7 +12,8 @@ public final class PageShow {
     private PageShow() {}
 
     /** Draws the page white into a box of the canvas; answers the scale, px per mm. */
-    public static double draw(GraphicsContext g, PagePicture page, double x, double y, double width, double height, Color edge) {
+    public static double draw(
+            GraphicsContext g, PagePicture page, double x, double y, double width, double height, Color edge) {
         double k = Math.min(width / page.widthMm(), height / page.heightMm());
         double w = page.widthMm() * k;
         double h = page.heightMm() * k;

@@ -12,10 +12,24 @@ import portwright.drawing.Ink;
 /** Colours of the drawings, read from the style sheet in force, so that a canvas follows the theme. */
 public final class Palette {
     /** The order in which {@code .colour-probe} names the colours. SHADE is a tint of the ink; BENCH stands for no ink. */
-    private static final List<Ink> ORDER = List.of(Ink.INK, Ink.INK2, Ink.EDGE, Ink.HAIR, Ink.COBALT, Ink.UMBER, Ink.EMBER, Ink.OXBLOOD,
-            Ink.RUTILE, Ink.CELADON, Ink.BOXINK, Ink.PAPER, Ink.BISQUE, Ink.BRICK);
+    private static final List<Ink> ORDER = List.of(
+            Ink.INK,
+            Ink.INK2,
+            Ink.EDGE,
+            Ink.HAIR,
+            Ink.COBALT,
+            Ink.UMBER,
+            Ink.EMBER,
+            Ink.OXBLOOD,
+            Ink.RUTILE,
+            Ink.CELADON,
+            Ink.BOXINK,
+            Ink.PAPER,
+            Ink.BISQUE,
+            Ink.BRICK);
 
-    private static final List<Ink> REST = List.of(Ink.FLAME, Ink.COBALT_FILL, Ink.OXBLOOD_FILL, Ink.RUTILE_FILL, Ink.CELADON_FILL, Ink.BOXWOOD);
+    private static final List<Ink> REST =
+            List.of(Ink.FLAME, Ink.COBALT_FILL, Ink.OXBLOOD_FILL, Ink.RUTILE_FILL, Ink.CELADON_FILL, Ink.BOXWOOD);
 
     private final Map<Ink, Color> colours;
     private final Color bench;

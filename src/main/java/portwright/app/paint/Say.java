@@ -10,7 +10,18 @@ import portwright.drawing.Ink;
 public final class Say {
     private Say() {}
 
-    public static void at(GraphicsContext g, Palette p, String words, double x, double y, double size, boolean bold, Ink ink, TextAlignment align, VPos base, boolean halo) {
+    public static void at(
+            GraphicsContext g,
+            Palette p,
+            String words,
+            double x,
+            double y,
+            double size,
+            boolean bold,
+            Ink ink,
+            TextAlignment align,
+            VPos base,
+            boolean halo) {
         g.setFont(bold ? Fonts.bold(size) : Fonts.sans(size));
         g.setTextAlign(align);
         g.setTextBaseline(base);
@@ -28,12 +39,14 @@ public final class Say {
     }
 
     /** Left-bound words on a baseline. */
-    public static void left(GraphicsContext g, Palette p, String words, double x, double y, double size, boolean bold, Ink ink) {
+    public static void left(
+            GraphicsContext g, Palette p, String words, double x, double y, double size, boolean bold, Ink ink) {
         at(g, p, words, x, y, size, bold, ink, TextAlignment.LEFT, VPos.BASELINE, false);
     }
 
     /** Words broken into lines of a width; answers the y under the last line. */
-    public static double lines(GraphicsContext g, Palette p, String words, double x, double y, double width, double size, Ink ink) {
+    public static double lines(
+            GraphicsContext g, Palette p, String words, double x, double y, double width, double size, Ink ink) {
         StringBuilder line = new StringBuilder();
         double at = y;
         for (String word : words.split(" ")) {

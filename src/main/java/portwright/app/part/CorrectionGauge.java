@@ -37,7 +37,18 @@ public final class CorrectionGauge extends PaintedRegion {
             g.setStroke(p.of(Ink.OXBLOOD));
             g.setLineWidth(2.4);
             g.strokeLine(x, y - 3, x, y + 24);
-            Say.at(g, p, post + (post > 100 ? " mm" : ""), x, y + 36, 13, false, Ink.INK, TextAlignment.CENTER, VPos.CENTER, false);
+            Say.at(
+                    g,
+                    p,
+                    post + (post > 100 ? " mm" : ""),
+                    x,
+                    y + 36,
+                    13,
+                    false,
+                    Ink.INK,
+                    TextAlignment.CENTER,
+                    VPos.CENTER,
+                    false);
         }
         Say.at(g, p, "100", w / 2, y + 36, 13, false, Ink.INK, TextAlignment.CENTER, VPos.CENTER, false);
         pointer(g, p, (model.measuredMm(true) - LOW) / (HIGH - LOW) * w, true);

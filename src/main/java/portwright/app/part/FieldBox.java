@@ -50,7 +50,10 @@ public final class FieldBox extends VBox {
         note.setWrapText(true);
         note.setMinHeight(USE_PREF_SIZE);
         HBox row = new HBox(4, name, box);
-        row.setAlignment(model.spec().type() == Type.PLACES || model.spec().type() == Type.LONG_TEXT ? Pos.TOP_LEFT : Pos.CENTER_LEFT);
+        row.setAlignment(
+                model.spec().type() == Type.PLACES || model.spec().type() == Type.LONG_TEXT
+                        ? Pos.TOP_LEFT
+                        : Pos.CENTER_LEFT);
         getChildren().add(row);
         refresh();
     }
@@ -61,7 +64,8 @@ public final class FieldBox extends VBox {
             choice = new ComboBox<>();
             choice.getStyleClass().add("choice");
             choice.setMaxWidth(Double.MAX_VALUE);
-            List<String> words = new ArrayList<>(type == Type.YES_NO ? List.of("yes", "no") : model.spec().words());
+            List<String> words = new ArrayList<>(
+                    type == Type.YES_NO ? List.of("yes", "no") : model.spec().words());
             words.add(0, "");
             choice.getItems().setAll(words);
             choice.valueProperty().addListener((o, a, b) -> {
@@ -141,7 +145,8 @@ public final class FieldBox extends VBox {
         getChildren().remove(note);
         if (wrong) {
             String good = model.good();
-            note.setText(model.error() + (good.isEmpty() ? " The field stays empty." : " Last good value stays in use: " + good + "."));
+            note.setText(model.error()
+                    + (good.isEmpty() ? " The field stays empty." : " Last good value stays in use: " + good + "."));
             getChildren().add(note);
         }
     }

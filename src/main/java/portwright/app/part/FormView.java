@@ -96,7 +96,10 @@ public final class FormView extends VBox {
         if (s.list()) {
             list(box, s, at);
         } else if (s.template() != null && !doc.text().has(at)) {
-            box.getChildren().add(button("Add " + s.title().toLowerCase(java.util.Locale.ROOT), () -> doc.edit("add " + s.title(), t -> t.set(at, Templates.fill(t, s)))));
+            box.getChildren()
+                    .add(button(
+                            "Add " + s.title().toLowerCase(java.util.Locale.ROOT),
+                            () -> doc.edit("add " + s.title(), t -> t.set(at, Templates.fill(t, s)))));
         } else {
             fields(box, s, at);
         }
@@ -132,20 +135,35 @@ public final class FormView extends VBox {
                 VBox inner = new VBox(8);
                 inner.setStyle("-fx-padding: 0 0 6 10;");
                 fields(inner, s, item);
-                inner.getChildren().add(button("Delete " + name, () -> doc.edit("delete " + name, x -> s.path().equals("ports") ? portwright.app.doc.Moves.delete(x, item) : x.remove(item))));
+                inner.getChildren()
+                        .add(button(
+                                "Delete " + name,
+                                () -> doc.edit(
+                                        "delete " + name,
+                                        x -> s.path().equals("ports")
+                                                ? portwright.app.doc.Moves.delete(x, item)
+                                                : x.remove(item))));
                 box.getChildren().add(inner);
             }
         }
         HBox row = new HBox(8, button("Add", () -> {
             String json = Templates.fill(doc.text(), s);
-            if (doc.edit("add to " + s.title().toLowerCase(java.util.Locale.ROOT), x -> x.append(at, json)).isEmpty()) {
-                open.add(at + doc.text().get(at + "[" + (doc.text().size(at) - 1) + "].name").orElse(String.valueOf(doc.text().size(at) - 1)));
+            if (doc.edit("add to " + s.title().toLowerCase(java.util.Locale.ROOT), x -> x.append(at, json))
+                    .isEmpty()) {
+                open.add(at
+                        + doc.text()
+                                .get(at + "[" + (doc.text().size(at) - 1) + "].name")
+                                .orElse(String.valueOf(doc.text().size(at) - 1)));
                 signature = "";
                 refresh();
             }
         }));
         if (!t.has(at)) {
-            row.getChildren().add(button("There is none", () -> doc.edit("no " + s.title().toLowerCase(java.util.Locale.ROOT), x -> x.set(at, "[]"))));
+            row.getChildren()
+                    .add(button(
+                            "There is none",
+                            () -> doc.edit(
+                                    "no " + s.title().toLowerCase(java.util.Locale.ROOT), x -> x.set(at, "[]"))));
         }
         box.getChildren().add(row);
     }
@@ -154,7 +172,9 @@ public final class FormView extends VBox {
     private static String summary(DesignText t, FormSpec s, String item) {
         List<String> words = new ArrayList<>();
         for (FieldSpec f : s.fields()) {
-            t.get(item + "." + f.key()).filter(v -> words.size() < 4).ifPresent(v -> words.add(f.key().equals("hold") ? "hold " + v : v));
+            t.get(item + "." + f.key())
+                    .filter(v -> words.size() < 4)
+                    .ifPresent(v -> words.add(f.key().equals("hold") ? "hold " + v : v));
         }
         return String.join(" · ", words);
     }
@@ -166,7 +186,8 @@ public final class FormView extends VBox {
                 continue;
             }
             if (f.type() == FieldSpec.Type.PLACE) {
-                PlaceBox p = new PlaceBox(doc, join(at, f.key()), t.get(at + ".on").orElse("").equals("wall") || at.endsWith(".tails"));
+                PlaceBox p = new PlaceBox(
+                        doc, join(at, f.key()), t.get(at + ".on").orElse("").equals("wall") || at.endsWith(".tails"));
                 refreshers.add(p::refresh);
                 box.getChildren().add(p);
             } else {
@@ -182,7 +203,11 @@ public final class FormView extends VBox {
             String inner = join(at, in.path());
             build(box, in, inner);
             if (in.template() != null && !in.list() && t.has(inner)) {
-                box.getChildren().add(button("Take " + in.title().toLowerCase(java.util.Locale.ROOT) + " away", () -> doc.edit("no " + in.title().toLowerCase(java.util.Locale.ROOT), x -> x.remove(inner))));
+                box.getChildren()
+                        .add(button(
+                                "Take " + in.title().toLowerCase(java.util.Locale.ROOT) + " away",
+                                () -> doc.edit(
+                                        "no " + in.title().toLowerCase(java.util.Locale.ROOT), x -> x.remove(inner))));
             }
         }
     }
@@ -197,11 +222,17 @@ public final class FormView extends VBox {
             return !on.equals("wall");
         }
         if (s.path().equals("kiln.elements")) {
-            return on.equals("wall") ? f.key().equals("path") : f.key().equals("height") || f.key().equals("panels");
+            return on.equals("wall")
+                    ? f.key().equals("path")
+                    : f.key().equals("height") || f.key().equals("panels");
         }
         if (s.path().equals("groove")) {
-            boolean wall = t.get(Parts.listOf(at).isEmpty() ? at : at.substring(0, at.lastIndexOf('.')) + ".on").orElse("wall").equals("wall");
-            return wall ? f.key().equals("width") : f.key().equals("height") || f.key().equals("slope");
+            boolean wall = t.get(Parts.listOf(at).isEmpty() ? at : at.substring(0, at.lastIndexOf('.')) + ".on")
+                    .orElse("wall")
+                    .equals("wall");
+            return wall
+                    ? f.key().equals("width")
+                    : f.key().equals("height") || f.key().equals("slope");
         }
         if (s.path().equals("shelves")) {
             String shape = t.get(at + ".shape").orElse("round");

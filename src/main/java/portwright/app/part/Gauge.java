@@ -39,7 +39,9 @@ public final class Gauge extends PaintedRegion {
 
     private String number(double v) {
         double a = Math.abs(v);
-        String n = "1".equals(unit) ? Format.plain(v, 2) : a >= 100 ? Format.plain(v, 0) : a >= 10 ? fixed(v, 1) : Format.plain(v, 2);
+        String n = "1".equals(unit)
+                ? Format.plain(v, 2)
+                : a >= 100 ? Format.plain(v, 0) : a >= 10 ? fixed(v, 1) : Format.plain(v, 2);
         if ("mm".equals(unit)) {
             n = fixed(v, 1);
         }

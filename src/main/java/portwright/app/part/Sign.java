@@ -70,7 +70,8 @@ public enum Sign {
                 g.getChildren().addAll(r, line(dash, s));
             }
             case PENCIL -> {
-                Polygon p = new Polygon(s * 0.1, s * 0.9, s * 0.16, s * 0.66, s * 0.7, s * 0.12, s * 0.88, s * 0.3, s * 0.34, s * 0.84);
+                Polygon p = new Polygon(
+                        s * 0.1, s * 0.9, s * 0.16, s * 0.66, s * 0.7, s * 0.12, s * 0.88, s * 0.3, s * 0.34, s * 0.84);
                 Line neck = new Line(s * 0.16, s * 0.66, s * 0.34, s * 0.84);
                 g.getChildren().addAll(line(p, s), line(neck, s));
             }

@@ -38,10 +38,18 @@ public final class SlipView extends StackPane {
     /** A slip of a finding. */
     public static SlipView of(Finding f, Consumer<Finding> act) {
         VBox body = new VBox(2);
-        boolean gauge = f.measured() != null && f.limit() != null && f.measured().unit().equals(f.limit().unit())
+        boolean gauge = f.measured() != null
+                && f.limit() != null
+                && f.measured().unit().equals(f.limit().unit())
                 && Gauge.fits(f.measured().value(), f.limit().value());
         if (gauge) {
-            body.getChildren().add(new Gauge(f.measured().value(), f.limit().value(), f.measured().unit(), f.severity(), f.limitSetByUser()));
+            body.getChildren()
+                    .add(new Gauge(
+                            f.measured().value(),
+                            f.limit().value(),
+                            f.measured().unit(),
+                            f.severity(),
+                            f.limitSetByUser()));
         }
         addText(body, f.message(), "slip-text");
         if (f.remedy() != null && !f.remedy().isBlank()) {

@@ -10,9 +10,10 @@ import portwright.app.doc.StepCount;
 
 /** A test tile that hangs on the rail: one step of the job with its counts. */
 public final class Tile extends ToggleButton {
-    private static final String SHAPE = "M6,17 L33,17 C38,17 40,14 42,9 C44,3 47,0 51,0 L69,0 C73,0 76,3 78,9 C80,14 82,17 87,17 L114,17"
-            + " C117,17 120,20 120,23 L120,66 C120,69 117,72 114,72 L6,72 C3,72 0,69 0,66 L0,23 C0,20 3,17 6,17 Z"
-            + " M60,4 C57.8,4 56,5.8 56,8 C56,10.2 57.8,12 60,12 C62.2,12 64,10.2 64,8 C64,5.8 62.2,4 60,4 Z";
+    private static final String SHAPE =
+            "M6,17 L33,17 C38,17 40,14 42,9 C44,3 47,0 51,0 L69,0 C73,0 76,3 78,9 C80,14 82,17 87,17 L114,17"
+                    + " C117,17 120,20 120,23 L120,66 C120,69 117,72 114,72 L6,72 C3,72 0,69 0,66 L0,23 C0,20 3,17 6,17 Z"
+                    + " M60,4 C57.8,4 56,5.8 56,8 C56,10.2 57.8,12 60,12 C62.2,12 64,10.2 64,8 C64,5.8 62.2,4 60,4 Z";
 
     private final int number;
     private final Label word = new Label();

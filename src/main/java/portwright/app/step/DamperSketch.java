@@ -30,9 +30,12 @@ final class DamperSketch {
     }
 
     void paint(double x, double y, double w, double h) {
-        List<Hole> flues = doc.shapes().geometry().holes().stream().filter(f -> f.port().role() == Role.FLUE).toList();
+        List<Hole> flues = doc.shapes().geometry().holes().stream()
+                .filter(f -> f.port().role() == Role.FLUE)
+                .toList();
         Say.left(g, p, "Damper plate", x, y + 34, 17, true, Ink.INK);
-        Say.left(g, p, flues.size() == 1 ? "the flue" : "flues and plate, to one scale", x, y + 55, 13, false, Ink.INK2);
+        Say.left(
+                g, p, flues.size() == 1 ? "the flue" : "flues and plate, to one scale", x, y + 55, 13, false, Ink.INK2);
         double travel = gas.plate().travelFor(Math.max(0.0001, gas.open())) * 1000;
         plates(flues, x, y + 72, w, 130, travel);
         double top = y + 250;
@@ -77,7 +80,18 @@ final class DamperSketch {
             g.setLineDashes();
             Say.at(g, p, f.name(), cx, baseY + 18, 13, false, Ink.INK, TextAlignment.CENTER, VPos.CENTER, false);
         }
-        Say.at(g, p, "plate slides back; open at the front", x + w / 2, baseY + 42, 12.5, false, Ink.INK2, TextAlignment.CENTER, VPos.CENTER, false);
+        Say.at(
+                g,
+                p,
+                "plate slides back; open at the front",
+                x + w / 2,
+                baseY + 42,
+                12.5,
+                false,
+                Ink.INK2,
+                TextAlignment.CENTER,
+                VPos.CENTER,
+                false);
     }
 
     private void oneFlue(Hole f, double x, double y, double size, double travel) {
@@ -101,11 +115,44 @@ final class DamperSketch {
         g.strokeLine(x - 8, edge, x + size + 12, edge);
         String words = String.format(Locale.ROOT, "%.1f mm", travel);
         double below = y + size - edge;
-        Say.at(g, p, words, x + size / 2, below > 40 ? edge + below / 2 : edge - 16, 17, true, Ink.INK, TextAlignment.CENTER, VPos.CENTER, false);
+        Say.at(
+                g,
+                p,
+                words,
+                x + size / 2,
+                below > 40 ? edge + below / 2 : edge - 16,
+                17,
+                true,
+                Ink.INK,
+                TextAlignment.CENTER,
+                VPos.CENTER,
+                false);
         if (edge - y > 34) {
-            Say.at(g, p, "plate", x + size / 2, y + (edge - y) * 0.42, 13, false, Ink.INK, TextAlignment.CENTER, VPos.CENTER, false);
+            Say.at(
+                    g,
+                    p,
+                    "plate",
+                    x + size / 2,
+                    y + (edge - y) * 0.42,
+                    13,
+                    false,
+                    Ink.INK,
+                    TextAlignment.CENTER,
+                    VPos.CENTER,
+                    false);
         }
-        Say.at(g, p, "open at the front", x + size / 2, y + size + 18, 13, false, Ink.INK2, TextAlignment.CENTER, VPos.CENTER, false);
+        Say.at(
+                g,
+                p,
+                "open at the front",
+                x + size / 2,
+                y + size + 18,
+                13,
+                false,
+                Ink.INK2,
+                TextAlignment.CENTER,
+                VPos.CENTER,
+                false);
         double rx = x + size + 20;
         g.setFill(p.of(Ink.BOXWOOD));
         g.fillRect(rx, y, 24, size);
@@ -116,7 +163,9 @@ final class DamperSketch {
             g.strokeLine(rx, ty, rx + (mm % 10 == 0 ? 16 : mm % 5 == 0 ? 11 : 6), ty);
         }
         double last = y + size + 100;
-        for (LevelSetting s : gas.levels().stream().sorted((a, b) -> Double.compare(a.travelLowMm(), b.travelLowMm())).toList()) {
+        for (LevelSetting s : gas.levels().stream()
+                .sorted((a, b) -> Double.compare(a.travelLowMm(), b.travelLowMm()))
+                .toList()) {
             if (!s.reachable()) {
                 continue;
             }
@@ -137,8 +186,30 @@ final class DamperSketch {
         double at = y + 23;
         for (LevelSetting s : gas.levels()) {
             Say.left(g, p, s.level().id(), x, at, 13.5, true, Ink.INK);
-            Say.at(g, p, GasBoard.travelWords(s), x + w * 0.66, at, 13.5, false, Ink.INK, TextAlignment.RIGHT, VPos.BASELINE, false);
-            Say.at(g, p, s.reachable() ? Math.round(s.openLow() * 100) + " – " + Math.round(s.openHigh() * 100) : "", x + w, at, 13.5, false, Ink.INK, TextAlignment.RIGHT, VPos.BASELINE, false);
+            Say.at(
+                    g,
+                    p,
+                    GasBoard.travelWords(s),
+                    x + w * 0.66,
+                    at,
+                    13.5,
+                    false,
+                    Ink.INK,
+                    TextAlignment.RIGHT,
+                    VPos.BASELINE,
+                    false);
+            Say.at(
+                    g,
+                    p,
+                    s.reachable() ? Math.round(s.openLow() * 100) + " – " + Math.round(s.openHigh() * 100) : "",
+                    x + w,
+                    at,
+                    13.5,
+                    false,
+                    Ink.INK,
+                    TextAlignment.RIGHT,
+                    VPos.BASELINE,
+                    false);
             at += 22;
         }
     }

@@ -76,7 +76,8 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
         }
         int step = held;
         held = -1;
-        String to = FiringWords.temperature(heldC, "inch".equals(doc.text().get("units").orElse("")) ? UnitSystem.INCH : UnitSystem.METRIC);
+        String to = FiringWords.temperature(
+                heldC, "inch".equals(doc.text().get("units").orElse("")) ? UnitSystem.INCH : UnitSystem.METRIC);
         doc.edit("step " + (step + 1) + " to " + to, t -> t.setText("firing.steps[" + step + "].to", to));
         repaint();
     }
@@ -92,7 +93,15 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
         }
         var known = firing.forecast();
         if (!known.known()) {
-            Say.lines(g, p, "No forecast yet. Add " + String.join(", ", known.needs()) + ".", 24, 100, w - 60, 14, Ink.INK);
+            Say.lines(
+                    g,
+                    p,
+                    "No forecast yet. Add " + String.join(", ", known.needs()) + ".",
+                    24,
+                    100,
+                    w - 60,
+                    14,
+                    Ink.INK);
             return;
         }
         Forecast f = known.value();
@@ -109,7 +118,17 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
         Chart heat = new Chart(g, p, 76, h - low, right - 76, 104, 0, hours, 0, niceKw(f.nominal()), false);
         heat(g, p, heat, f.nominal());
         strip(g, p, heat, h - 74);
-        Say.left(g, p, doc.checking() ? "The design has changed: a new forecast is being computed." : "Band: brick conducts 20 % more or less. Hours are good to about a quarter until a record has taught the kiln's own loss.", 24, h - 14, 12.5, false, Ink.INK2);
+        Say.left(
+                g,
+                p,
+                doc.checking()
+                        ? "The design has changed: a new forecast is being computed."
+                        : "Band: brick conducts 20 % more or less. Hours are good to about a quarter until a record has taught the kiln's own loss.",
+                24,
+                h - 14,
+                12.5,
+                false,
+                Ink.INK2);
     }
 
     private static double niceKw(FiringRun run) {
@@ -146,7 +165,18 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
         for (int t = 0; t <= hours; t += every) {
             chart.tickX(t, String.valueOf(t));
         }
-        Say.at(g, p, "hours from switching on", chart.right(), chart.bottom() + 36, 13, false, Ink.INK2, TextAlignment.RIGHT, VPos.CENTER, false);
+        Say.at(
+                g,
+                p,
+                "hours from switching on",
+                chart.right(),
+                chart.bottom() + 36,
+                13,
+                false,
+                Ink.INK2,
+                TextAlignment.RIGHT,
+                VPos.CENTER,
+                false);
         chart.clip();
         chart.area(curve(f.quick()), curve(f.slow()), p.of(Ink.INK).deriveColor(0, 1, 1, 0.13));
         chart.line(curve(f.quick()), Ink.INK2, 1.4, 7, 4);
@@ -173,7 +203,16 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
             return;
         }
         chart.line(List.of(new Pt(0, c), new Pt(1000, c)), Ink.OXBLOOD, 2, 14, 6);
-        chart.say(String.format(words, Math.round(c) + " °C"), chart.left() + 12, chart.y(c) + dy, 13, true, Ink.OXBLOOD, TextAlignment.LEFT, VPos.CENTER, true);
+        chart.say(
+                String.format(words, Math.round(c) + " °C"),
+                chart.left() + 12,
+                chart.y(c) + dy,
+                13,
+                true,
+                Ink.OXBLOOD,
+                TextAlignment.LEFT,
+                VPos.CENTER,
+                true);
     }
 
     private void pegs(GraphicsContext g, Palette p) {
@@ -192,7 +231,9 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
             g.setLineWidth(3);
             g.setLineDashes();
             g.strokeOval(x - 9, y - 9, 18, 18);
-            String head = r.stalled() ? r.goal() + ": stalls" : r.goal() + (r.atmosphere() == null ? "" : " · " + r.atmosphere());
+            String head = r.stalled()
+                    ? r.goal() + ": stalls"
+                    : r.goal() + (r.atmosphere() == null ? "" : " · " + r.atmosphere());
             String tail = held == r.index() ? Math.round(c) + " °C" : hm(at) + " · " + Math.round(r.endC()) + " °C";
             boolean toLeft = x > chart.left() + 150;
             double tx = toLeft ? x - 16 : x + 16;
@@ -233,10 +274,32 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
         c.line(both, Ink.COBALT, 1.8);
         c.line(electric, Ink.EMBER, 1.8);
         double mid = run.endS() / 3600 * 0.4;
-        Say.at(g, p, "electricity", c.x(mid), c.bottom() - 16, 13, true, Ink.EMBER, TextAlignment.CENTER, VPos.CENTER, true);
+        Say.at(
+                g,
+                p,
+                "electricity",
+                c.x(mid),
+                c.bottom() - 16,
+                13,
+                true,
+                Ink.EMBER,
+                TextAlignment.CENTER,
+                VPos.CENTER,
+                true);
         boolean gas = run.fuelKg() > 0;
         if (gas) {
-            Say.at(g, p, "gas, inside the chamber", c.right(), most - 10, 13, true, Ink.COBALT, TextAlignment.RIGHT, VPos.CENTER, true);
+            Say.at(
+                    g,
+                    p,
+                    "gas, inside the chamber",
+                    c.right(),
+                    most - 10,
+                    13,
+                    true,
+                    Ink.COBALT,
+                    TextAlignment.RIGHT,
+                    VPos.CENTER,
+                    true);
         }
     }
 
@@ -251,18 +314,42 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
         for (StepRow r : rows()) {
             double x0 = c.x(at);
             double x1 = c.x(at + r.hours());
-            String words = r.travelMm() != null ? String.format(Locale.ROOT, "%.1f mm", r.travelMm()) : r.damperOpen() == null ? "shut, inlets plugged" : Math.round(r.damperOpen() * 100) + " % open";
+            String words = r.travelMm() != null
+                    ? String.format(Locale.ROOT, "%.1f mm", r.travelMm())
+                    : r.damperOpen() == null ? "shut, inlets plugged" : Math.round(r.damperOpen() * 100) + " % open";
             if (TextSizes.width(words, Fonts.bold(13)) > x1 - x0 - 6 && r.travelMm() != null) {
                 words = String.format(Locale.ROOT, "%.1f", r.travelMm());
             }
             if (TextSizes.width(words, Fonts.bold(13)) <= x1 - x0 - 4) {
-                Say.at(g, p, words, (x0 + x1) / 2, y + 15, 13, true, Ink.BOXINK, TextAlignment.CENTER, VPos.CENTER, false);
+                Say.at(
+                        g,
+                        p,
+                        words,
+                        (x0 + x1) / 2,
+                        y + 15,
+                        13,
+                        true,
+                        Ink.BOXINK,
+                        TextAlignment.CENTER,
+                        VPos.CENTER,
+                        false);
             }
             g.strokeLine(x1, y, x1, y + 30);
             at += r.hours();
         }
         if (c.right() - c.x(at) > 90) {
-            Say.at(g, p, "shut", (c.x(at) + c.right()) / 2, y + 15, 13, true, Ink.BOXINK, TextAlignment.CENTER, VPos.CENTER, false);
+            Say.at(
+                    g,
+                    p,
+                    "shut",
+                    (c.x(at) + c.right()) / 2,
+                    y + 15,
+                    13,
+                    true,
+                    Ink.BOXINK,
+                    TextAlignment.CENTER,
+                    VPos.CENTER,
+                    false);
         }
     }
 }

@@ -43,7 +43,12 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
     public void refresh() {
         repaint();
         Extras.Gas gas = doc.extras().gas();
-        setAccessibleText(gas == null ? "gas chart, not computed" : "lambda " + doc.extras().fire().now() + " " + doc.extras().fire().nowBand() + " with the damper " + Math.round(gas.open() * 100) + " % open");
+        setAccessibleText(
+                gas == null
+                        ? "gas chart, not computed"
+                        : "lambda " + doc.extras().fire().now() + " "
+                                + doc.extras().fire().nowBand() + " with the damper " + Math.round(gas.open() * 100)
+                                + " % open");
     }
 
     @Override
@@ -52,9 +57,11 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
         Say.left(g, p, "What the damper does to the fire", 24, 34, 17, true, Ink.INK);
         Say.left(g, p, "lambda: air drawn ÷ air needed", 24, 55, 13, false, Ink.INK2);
         if (gas == null) {
-            String words = doc.checking() ? "The fire is being computed." : doc.review().fire() == null || !doc.review().fire().gas()
-                    ? "No fire yet. Give every burner its gas, jet and pressure, or its heat, and the firing a step with gas."
-                    : "The curves are being computed.";
+            String words = doc.checking()
+                    ? "The fire is being computed."
+                    : doc.review().fire() == null || !doc.review().fire().gas()
+                            ? "No fire yet. Give every burner its gas, jet and pressure, or its heat, and the firing a step with gas."
+                            : "The curves are being computed.";
             Say.lines(g, p, words, 24, 100, w - 60, 14, Ink.INK);
             return;
         }
@@ -81,7 +88,9 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
         List<Pt> high = new ArrayList<>();
         for (DamperCurve.Point q : gas.top().points()) {
             mid.add(new Pt(q.open() * 100, q.state().lambda().orElse(Double.NaN)));
-            if (q.band() != null && q.band().lambda().low() != null && q.band().lambda().high() != null) {
+            if (q.band() != null
+                    && q.band().lambda().low() != null
+                    && q.band().lambda().high() != null) {
                 low.add(new Pt(q.open() * 100, q.band().lambda().low()));
                 high.add(new Pt(q.open() * 100, q.band().lambda().high()));
             }
@@ -118,7 +127,9 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
         }
         c.line(List.of(new Pt(least, 1), new Pt(most, 1)), Ink.INK2, 1.2);
         List<Pt> on = new ArrayList<>();
-        gas.on().points().forEach(q -> on.add(new Pt(q.open() * 100, q.state().lambda().orElse(Double.NaN))));
+        gas.on()
+                .points()
+                .forEach(q -> on.add(new Pt(q.open() * 100, q.state().lambda().orElse(Double.NaN))));
         c.line(on, Ink.COBALT, 2.4, 14, 4, 3, 4);
         c.line(mid, Ink.INK, 3.4);
         name(c, on, Math.round(gas.onK() - 273.15) + " °C, gas-on", Ink.COBALT, 1.32, TextAlignment.RIGHT);
@@ -127,7 +138,18 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
         c.unclip();
         c.frame();
         for (double v = 0.6; v < 1.41; v += 0.1) {
-            Say.at(g, p, String.format(Locale.ROOT, "%.1f", v), x - 9, c.y(v), 13, false, Ink.INK, TextAlignment.RIGHT, VPos.CENTER, false);
+            Say.at(
+                    g,
+                    p,
+                    String.format(Locale.ROOT, "%.1f", v),
+                    x - 9,
+                    c.y(v),
+                    13,
+                    false,
+                    Ink.INK,
+                    TextAlignment.RIGHT,
+                    VPos.CENTER,
+                    false);
         }
         levels(g, p, gas, c);
         travel(g, p, gas, c, least, most);
@@ -152,9 +174,25 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
     private static void levels(GraphicsContext g, Palette p, Extras.Gas gas, Chart c) {
         double x = c.right() + 12;
         Say.at(g, p, "oxidizing", x, c.y(1.21), 14, true, Ink.INK, TextAlignment.LEFT, VPos.CENTER, false);
-        Say.at(g, p, "CO near 0 if mixed", x, c.y(1.21) + 19, 13, false, Ink.INK2, TextAlignment.LEFT, VPos.CENTER, false);
+        Say.at(
+                g,
+                p,
+                "CO near 0 if mixed",
+                x,
+                c.y(1.21) + 19,
+                13,
+                false,
+                Ink.INK2,
+                TextAlignment.LEFT,
+                VPos.CENTER,
+                false);
         double last = c.y(1.0) - 18;
-        for (AtmosphereLevel level : List.of(AtmosphereLevel.NEUTRAL, AtmosphereLevel.LIGHT, AtmosphereLevel.MEDIUM, AtmosphereLevel.HEAVY, AtmosphereLevel.BEYOND)) {
+        for (AtmosphereLevel level : List.of(
+                AtmosphereLevel.NEUTRAL,
+                AtmosphereLevel.LIGHT,
+                AtmosphereLevel.MEDIUM,
+                AtmosphereLevel.HEAVY,
+                AtmosphereLevel.BEYOND)) {
             double mid = level == AtmosphereLevel.BEYOND ? 0.71 : (level.lambdaLow() + level.lambdaHigh()) / 2;
             boolean one = level == AtmosphereLevel.NEUTRAL || level == AtmosphereLevel.LIGHT;
             double y = Math.max(last + 19, c.y(mid) - (one ? 0 : 9));
@@ -182,10 +220,17 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
         for (int i = 1; i < pts.size(); i++) {
             var a = pts.get(i - 1).state();
             var b = pts.get(i).state();
-            if (a.lambda().isPresent() && b.lambda().isPresent() && a.shown().isPresent() && b.shown().isPresent()
-                    && a.lambda().getAsDouble() <= lambda && b.lambda().getAsDouble() >= lambda) {
-                double t = (lambda - a.lambda().getAsDouble()) / Math.max(1e-9, b.lambda().getAsDouble() - a.lambda().getAsDouble());
-                return 100 * (a.shown().get().dryCo() + t * (b.shown().get().dryCo() - a.shown().get().dryCo()));
+            if (a.lambda().isPresent()
+                    && b.lambda().isPresent()
+                    && a.shown().isPresent()
+                    && b.shown().isPresent()
+                    && a.lambda().getAsDouble() <= lambda
+                    && b.lambda().getAsDouble() >= lambda) {
+                double t = (lambda - a.lambda().getAsDouble())
+                        / Math.max(1e-9, b.lambda().getAsDouble() - a.lambda().getAsDouble());
+                return 100
+                        * (a.shown().get().dryCo()
+                                + t * (b.shown().get().dryCo() - a.shown().get().dryCo()));
             }
         }
         return null;
@@ -214,9 +259,31 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
         }
         double step = most - least > 60 ? 20 : 10;
         for (double v = Math.ceil(least / step) * step; v <= most + 1e-9; v += step) {
-            Say.at(g, p, Math.round(v) + " %", c.x(v), y + 47, 13, false, Ink.INK, TextAlignment.CENTER, VPos.CENTER, false);
+            Say.at(
+                    g,
+                    p,
+                    Math.round(v) + " %",
+                    c.x(v),
+                    y + 47,
+                    13,
+                    false,
+                    Ink.INK,
+                    TextAlignment.CENTER,
+                    VPos.CENTER,
+                    false);
         }
-        Say.at(g, p, "plate travel from shut (rule) and open share of the flues", (c.left() + c.right()) / 2, y + 69, 13, false, Ink.INK2, TextAlignment.CENTER, VPos.CENTER, false);
+        Say.at(
+                g,
+                p,
+                "plate travel from shut (rule) and open share of the flues",
+                (c.left() + c.right()) / 2,
+                y + 69,
+                13,
+                false,
+                Ink.INK2,
+                TextAlignment.CENTER,
+                VPos.CENTER,
+                false);
     }
 
     /** Open share at a plate travel, mm. */
@@ -234,7 +301,8 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
         return hi;
     }
 
-    private void readOut(GraphicsContext g, Palette p, Extras.Gas gas, Chart c, List<Pt> mid, double least, double most) {
+    private void readOut(
+            GraphicsContext g, Palette p, Extras.Gas gas, Chart c, List<Pt> mid, double least, double most) {
         double open = gas.open() * 100;
         if (pointed != null && pointed > c.left() && pointed < c.right()) {
             open = least + (pointed - c.left()) / (c.right() - c.left()) * (most - least);
@@ -243,9 +311,13 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
         double at = Math.max(least, Math.min(most, open));
         Double lambda = null;
         for (int i = 1; i < mid.size(); i++) {
-            if (mid.get(i - 1).x() <= open && mid.get(i).x() >= open && Double.isFinite(mid.get(i - 1).y())) {
-                double t = (open - mid.get(i - 1).x()) / (mid.get(i).x() - mid.get(i - 1).x());
-                lambda = mid.get(i - 1).y() + t * (mid.get(i).y() - mid.get(i - 1).y());
+            if (mid.get(i - 1).x() <= open
+                    && mid.get(i).x() >= open
+                    && Double.isFinite(mid.get(i - 1).y())) {
+                double t = (open - mid.get(i - 1).x())
+                        / (mid.get(i).x() - mid.get(i - 1).x());
+                lambda = mid.get(i - 1).y()
+                        + t * (mid.get(i).y() - mid.get(i - 1).y());
             }
         }
         g.setStroke(p.of(Ink.COBALT));
@@ -254,7 +326,8 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
         double x = c.x(at);
         g.strokeLine(x, c.top(), x, c.bottom());
         g.setFill(p.of(Ink.COBALT));
-        g.fillPolygon(new double[] {x - 7, x + 7, x}, new double[] {c.bottom() + 2, c.bottom() + 2, c.bottom() + 12}, 3);
+        g.fillPolygon(
+                new double[] {x - 7, x + 7, x}, new double[] {c.bottom() + 2, c.bottom() + 2, c.bottom() + 12}, 3);
         if (lambda == null) {
             return;
         }
@@ -266,7 +339,11 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
             g.strokeOval(x - 8, y - 8, 16, 16);
         }
         String head = String.format(Locale.ROOT, "lambda %.2f", lambda);
-        String tail = AtmosphereLevel.of(Math.max(0, lambda)).id() + " · " + Math.round(open) + " % open · " + String.format(Locale.ROOT, "%.1f mm", gas.plate().travelFor(Math.max(0.0001, Math.min(1, open / 100))) * 1000);
+        String tail = AtmosphereLevel.of(Math.max(0, lambda)).id() + " · " + Math.round(open) + " % open · "
+                + String.format(
+                        Locale.ROOT,
+                        "%.1f mm",
+                        gas.plate().travelFor(Math.max(0.0001, Math.min(1, open / 100))) * 1000);
         double bw = Math.max(TextSizes.width(head, Fonts.bold(17)), TextSizes.width(tail, Fonts.sans(13))) + 26;
         double bx = x - bw - 12 > c.left() + 4 ? x - bw - 12 : x + 14;
         double by = Math.max(c.top() + 8, Math.min(c.bottom() - 76, y - 130));
@@ -279,6 +356,8 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
     }
 
     static String travelWords(LevelSetting s) {
-        return s.reachable() ? String.format(Locale.ROOT, "%.1f – %.1f", s.travelLowMm(), s.travelHighMm()) : "out of reach";
+        return s.reachable()
+                ? String.format(Locale.ROOT, "%.1f – %.1f", s.travelLowMm(), s.travelHighMm())
+                : "out of reach";
     }
 }

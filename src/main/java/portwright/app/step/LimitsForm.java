@@ -35,8 +35,12 @@ final class LimitsForm extends VBox {
             for (LimitRow row : table.of(rule)) {
                 String hint = row.typed() + (row.fixed() ? ", fixed" : "");
                 FieldSpec.Type type = row.kind() == null ? FieldSpec.Type.NUMBER : FieldSpec.Type.QUANTITY;
-                boolean plain = doc.text().get("limits." + rule).isPresent() && table.main(rule).filter(m -> m.name().equals(row.name())).isPresent();
-                FieldSpec spec = new FieldSpec(plain ? rule : row.name(), row.name(), type, row.kind(), List.of(), hint);
+                boolean plain = doc.text().get("limits." + rule).isPresent()
+                        && table.main(rule)
+                                .filter(m -> m.name().equals(row.name()))
+                                .isPresent();
+                FieldSpec spec =
+                        new FieldSpec(plain ? rule : row.name(), row.name(), type, row.kind(), List.of(), hint);
                 FieldBox box = new FieldBox(new FieldModel(doc, plain ? "limits" : "limits." + rule, spec));
                 boxes.add(box);
                 getChildren().add(box);
@@ -47,7 +51,8 @@ final class LimitsForm extends VBox {
     void refresh() {
         String now = doc.text().getJson("limits").orElse("");
         boolean scalars = !now.equals(built);
-        if (boxes.isEmpty() || scalars && boxes.stream().noneMatch(b -> b.control(false).isFocused())) {
+        if (boxes.isEmpty()
+                || scalars && boxes.stream().noneMatch(b -> b.control(false).isFocused())) {
             built = now;
             build();
         }

@@ -103,7 +103,15 @@ final class PaperBoard extends PaintedRegion {
         SheetBook.Layout l = print.layouts().get(layout);
         Say.left(g, p, "How the " + l.words().split(" ")[0] + " falls on the paper", 24, 34, 17, true, Ink.INK);
         long tiles = l.tiles().stream().filter(t -> t.page() >= 0).count();
-        Say.left(g, p, tiles + (tiles == 1 ? " sheet, " : " sheets, ") + l.words() + "; tap a sheet to see it", 24, 55, 13, false, Ink.INK2);
+        Say.left(
+                g,
+                p,
+                tiles + (tiles == 1 ? " sheet, " : " sheets, ") + l.words() + "; tap a sheet to see it",
+                24,
+                55,
+                13,
+                false,
+                Ink.INK2);
         overview(g, p, pages.kiln(), l, 30, 78, split - 60, h - 78 - 210);
         stacks(g, p, pages, 30, h - 176, split - 40);
         PagePicture shown = card ? pages.card() : print.pictures().get(page);
@@ -114,7 +122,11 @@ final class PaperBoard extends PaintedRegion {
         String head = card ? "firing card" : "sheet " + (page + 1) + " of " + print.sheets() + title(print);
         double used = shown == null ? 0 : Math.min(sheetH, (w - split - 38) / shown.widthMm() * shown.heightMm());
         Say.left(g, p, head, split + 14, 24 + used + 26, 14.5, true, Ink.INK);
-        String remark = card ? pages.cardRefused() == null ? "One page for the kiln." : pages.cardRefused() : print.remarks().isEmpty() ? "No sheet is blank; no seam cuts a hole." : String.join(" ", print.remarks());
+        String remark = card
+                ? pages.cardRefused() == null ? "One page for the kiln." : pages.cardRefused()
+                : print.remarks().isEmpty()
+                        ? "No sheet is blank; no seam cuts a hole."
+                        : String.join(" ", print.remarks());
         Say.lines(g, p, remark, split + 14, 24 + used + 46, w - split - 38, 12.5, Ink.INK);
     }
 
@@ -141,7 +153,15 @@ final class PaperBoard extends PaintedRegion {
         return page == 0 ? " · start here" : " · cautions";
     }
 
-    private void overview(GraphicsContext g, Palette p, KilnGeometry kiln, SheetBook.Layout l, double x, double y, double w, double h) {
+    private void overview(
+            GraphicsContext g,
+            Palette p,
+            KilnGeometry kiln,
+            SheetBook.Layout l,
+            double x,
+            double y,
+            double w,
+            double h) {
         Box all = l.painter().bounds();
         for (SheetBook.LaidTile t : l.tiles()) {
             all = all.union(t.window());
@@ -159,7 +179,8 @@ final class PaperBoard extends PaintedRegion {
             }
         }
         g.save();
-        new PartPainter(kiln, l.painter().face(), List.of(), PartLook.small()).paint(CanvasPen.thumb(g, v, p, 0.9), all);
+        new PartPainter(kiln, l.painter().face(), List.of(), PartLook.small())
+                .paint(CanvasPen.thumb(g, v, p, 0.9), all);
         g.restore();
         g.setLineWidth(1.2);
         for (SheetBook.LaidTile t : l.tiles()) {
@@ -172,7 +193,18 @@ final class PaperBoard extends PaintedRegion {
             g.setLineWidth(on ? 3.4 : 1.1);
             g.setLineDashes(on ? new double[0] : new double[] {6, 4});
             g.strokeRect(tx, ty, tw, th);
-            Say.at(g, p, t.page() < 0 ? t.name() + " blank" : t.name(), tx + 8, ty + 18, 13, on, Ink.INK, TextAlignment.LEFT, VPos.BASELINE, true);
+            Say.at(
+                    g,
+                    p,
+                    t.page() < 0 ? t.name() + " blank" : t.name(),
+                    tx + 8,
+                    ty + 18,
+                    13,
+                    on,
+                    Ink.INK,
+                    TextAlignment.LEFT,
+                    VPos.BASELINE,
+                    true);
             spots.add(new Spot(tx, ty, tw, th, layoutIndex, t.page()));
         }
         g.setLineDashes();
@@ -191,17 +223,58 @@ final class PaperBoard extends PaintedRegion {
         stack(g, p, print.pictures().get(0), x + each * i++, y, each, th, "1", "start here", -1, 0, page == 0);
         for (int k = 0; k < print.layouts().size(); k++) {
             SheetBook.Layout l = print.layouts().get(k);
-            int first = l.tiles().stream().mapToInt(SheetBook.LaidTile::page).filter(n -> n >= 0).min().orElse(0);
-            int last = l.tiles().stream().mapToInt(SheetBook.LaidTile::page).max().orElse(0);
+            int first = l.tiles().stream()
+                    .mapToInt(SheetBook.LaidTile::page)
+                    .filter(n -> n >= 0)
+                    .min()
+                    .orElse(0);
+            int last =
+                    l.tiles().stream().mapToInt(SheetBook.LaidTile::page).max().orElse(0);
             int show = page >= first && page <= last ? page : first;
-            stack(g, p, print.pictures().get(show), x + each * i++, y, each, th, first == last ? String.valueOf(first + 1) : (first + 1) + "–" + (last + 1), l.words(), k, show, page >= first && page <= last);
+            stack(
+                    g,
+                    p,
+                    print.pictures().get(show),
+                    x + each * i++,
+                    y,
+                    each,
+                    th,
+                    first == last ? String.valueOf(first + 1) : (first + 1) + "–" + (last + 1),
+                    l.words(),
+                    k,
+                    show,
+                    page >= first && page <= last);
         }
         if (pages.card() != null) {
-            stack(g, p, pages.card(), x + each * i, y, each, th, "card", "firing card", -1, print.sheets(), page >= print.sheets());
+            stack(
+                    g,
+                    p,
+                    pages.card(),
+                    x + each * i,
+                    y,
+                    each,
+                    th,
+                    "card",
+                    "firing card",
+                    -1,
+                    print.sheets(),
+                    page >= print.sheets());
         }
     }
 
-    private void stack(GraphicsContext g, Palette p, PagePicture pic, double x, double y, double w, double h, String head, String words, int layoutIndex, int at, boolean on) {
+    private void stack(
+            GraphicsContext g,
+            Palette p,
+            PagePicture pic,
+            double x,
+            double y,
+            double w,
+            double h,
+            String head,
+            String words,
+            int layoutIndex,
+            int at,
+            boolean on) {
         double pw = Math.min(w - 14, h / pic.heightMm() * pic.widthMm());
         PageShow.draw(g, pic, x, y, pw, h, p.of(Ink.EDGE));
         if (on) {
@@ -210,7 +283,18 @@ final class PaperBoard extends PaintedRegion {
             g.strokeRect(x, y, pw, Math.min(h, pw / pic.widthMm() * pic.heightMm()));
         }
         Say.at(g, p, head, x + pw / 2, y + h + 16, 13, true, Ink.INK, TextAlignment.CENTER, VPos.CENTER, false);
-        Say.at(g, p, words.replace(" from ", "\nfrom "), x + pw / 2, y + h + 26, 12.5, false, Ink.INK2, TextAlignment.CENTER, VPos.TOP, false);
+        Say.at(
+                g,
+                p,
+                words.replace(" from ", "\nfrom "),
+                x + pw / 2,
+                y + h + 26,
+                12.5,
+                false,
+                Ink.INK2,
+                TextAlignment.CENTER,
+                VPos.TOP,
+                false);
         spots.add(new Spot(x, y, pw, h + 40, layoutIndex, at));
     }
 }

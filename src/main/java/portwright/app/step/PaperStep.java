@@ -54,8 +54,19 @@ public final class PaperStep implements StepView {
         across = new PlainField("across", model.across(), t -> model.measured(true, t), () -> factor(true));
         down = new PlainField("down", model.down(), t -> model.measured(false, t), () -> factor(false));
         sheets.getStyleClass().addAll("muted", "slip-text");
-        VBox options = FormView.ticket("Sheets", "", new PlainField("paper", model.paper(), model::paper, () -> ""), choice("parts", List.of("all", "floor", "lid", "wall"), v -> model.part(SheetOptions.Part.valueOf(v.toUpperCase(java.util.Locale.ROOT)))),
-                choice("faces", List.of("both", "hot", "cold"), v -> model.face(SheetOptions.Side.valueOf(v.toUpperCase(java.util.Locale.ROOT)))), sheets);
+        VBox options = FormView.ticket(
+                "Sheets",
+                "",
+                new PlainField("paper", model.paper(), model::paper, () -> ""),
+                choice(
+                        "parts",
+                        List.of("all", "floor", "lid", "wall"),
+                        v -> model.part(SheetOptions.Part.valueOf(v.toUpperCase(java.util.Locale.ROOT)))),
+                choice(
+                        "faces",
+                        List.of("both", "hot", "cold"),
+                        v -> model.face(SheetOptions.Side.valueOf(v.toUpperCase(java.util.Locale.ROOT)))),
+                sheets);
         Label ask = new Label("What does your steel rule read on the 100 mm bars?");
         ask.setWrapText(true);
         ask.getStyleClass().addAll("muted", "slip-text");
@@ -113,17 +124,23 @@ public final class PaperStep implements StepView {
         save.setDisable(!ok);
         print.setDisable(!ok);
         card.setDisable(p.cardPdf() == null);
-        sheets.setText(p.preview() == null ? "" : p.preview().sheets() + " sheets, overlap 12 mm, content mark " + p.mark());
+        sheets.setText(
+                p.preview() == null ? "" : p.preview().sheets() + " sheets, overlap 12 mm, content mark " + p.mark());
         messages.getChildren().clear();
         if (!ok) {
             messages.getChildren().add(SlipView.caution("The template does not print", p.refused()));
         } else {
-            messages.getChildren().add(SlipView.clear("No stop: the template prints", "A stop strikes every sheet through and takes the awl dots off.", null));
+            messages.getChildren()
+                    .add(SlipView.clear(
+                            "No stop: the template prints",
+                            "A stop strikes every sheet through and takes the awl dots off.",
+                            null));
         }
         if (p.cardRefused() != null) {
             messages.getChildren().add(SlipView.caution("The firing card does not print", p.cardRefused()));
         }
-        messages.getChildren().add(SlipView.note("Offer up before drilling", "Hold the real burner to the paper hole first."));
+        messages.getChildren()
+                .add(SlipView.note("Offer up before drilling", "Hold the real burner to the paper hole first."));
     }
 
     private File ask(String title, String name) {
@@ -152,27 +169,52 @@ public final class PaperStep implements StepView {
     public void write(File f, byte[] pdf) {
         try {
             AtomicFile.write(f.toPath(), pdf);
-            messages.getChildren().add(0, SlipView.clear("Saved " + f.getName(), "Print at 100 %, never fit to page. Measure the bars.", null));
+            messages.getChildren()
+                    .add(
+                            0,
+                            SlipView.clear(
+                                    "Saved " + f.getName(),
+                                    "Print at 100 %, never fit to page. Measure the bars.",
+                                    null));
         } catch (IOException e) {
-            messages.getChildren().add(0, SlipView.caution("Not saved", f.getName() + " is not written: " + e.getMessage() + ". No file was left."));
+            messages.getChildren()
+                    .add(
+                            0,
+                            SlipView.caution(
+                                    "Not saved",
+                                    f.getName() + " is not written: " + e.getMessage() + ". No file was left."));
         }
     }
 
     private void print() {
         PrinterJob job = Printer.getDefaultPrinter() == null ? null : PrinterJob.createPrinterJob();
         if (job == null) {
-            messages.getChildren().add(0, SlipView.caution("No printer is set up here", "Save the PDF and print it at 100 % from another machine."));
+            messages.getChildren()
+                    .add(
+                            0,
+                            SlipView.caution(
+                                    "No printer is set up here",
+                                    "Save the PDF and print it at 100 % from another machine."));
             return;
         }
         JobSettings set = job.getJobSettings();
         portwright.sheet.Paper want = portwright.sheet.Paper.parse(model.paper());
         Paper paper = job.getPrinter().getPrinterAttributes().getSupportedPapers().stream()
-                .filter(x -> Math.abs(x.getWidth() - want.widthMm() * 72 / 25.4) < 2 && Math.abs(x.getHeight() - want.heightMm() * 72 / 25.4) < 2).findFirst().orElse(null);
+                .filter(x -> Math.abs(x.getWidth() - want.widthMm() * 72 / 25.4) < 2
+                        && Math.abs(x.getHeight() - want.heightMm() * 72 / 25.4) < 2)
+                .findFirst()
+                .orElse(null);
         if (paper == null) {
-            messages.getChildren().add(0, SlipView.caution("The printer has no " + want.words(), "Choose a paper of the printer, or save the PDF."));
+            messages.getChildren()
+                    .add(
+                            0,
+                            SlipView.caution(
+                                    "The printer has no " + want.words(),
+                                    "Choose a paper of the printer, or save the PDF."));
             return;
         }
-        PageLayout page = job.getPrinter().createPageLayout(paper, PageOrientation.PORTRAIT, Printer.MarginType.HARDWARE_MINIMUM);
+        PageLayout page =
+                job.getPrinter().createPageLayout(paper, PageOrientation.PORTRAIT, Printer.MarginType.HARDWARE_MINIMUM);
         set.setPageLayout(page);
         set.setJobName(doc.text().get("title").orElse("template"));
         if (job.showPrintDialog(board.getScene().getWindow())) {
@@ -198,7 +240,8 @@ public final class PaperStep implements StepView {
 
     @Override
     public void changed(Document.Change change) {
-        if (change == Document.Change.CHECK && !doc.checking() || change == Document.Change.DESIGN && model.pages() == null) {
+        if (change == Document.Change.CHECK && !doc.checking()
+                || change == Document.Change.DESIGN && model.pages() == null) {
             model.make();
         }
     }

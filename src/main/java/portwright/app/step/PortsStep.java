@@ -101,7 +101,10 @@ public final class PortsStep implements StepView {
     private Region dot(String path) {
         Region r = new Region();
         boolean inlet = doc.text().get(path + ".role").orElse("").equals("inlet");
-        r.setStyle("-fx-background-radius: 9; -fx-min-width: 17; -fx-min-height: 17; -fx-max-width: 17; -fx-max-height: 17; -fx-background-color: " + (inlet ? "-color-accent-emphasis, -color-accent-subtle" : "-pw-umber, -color-bg-default") + "; -fx-background-insets: 0, 2;");
+        r.setStyle(
+                "-fx-background-radius: 9; -fx-min-width: 17; -fx-min-height: 17; -fx-max-width: 17; -fx-max-height: 17; -fx-background-color: "
+                        + (inlet ? "-color-accent-emphasis, -color-accent-subtle" : "-pw-umber, -color-bg-default")
+                        + "; -fx-background-insets: 0, 2;");
         return r;
     }
 
@@ -119,15 +122,29 @@ public final class PortsStep implements StepView {
         field(fields, path, spec, "name");
         field(fields, path, spec, "role");
         field(fields, path, spec, "on");
-        FlowPane acts = new FlowPane(6, 6, act("Duplicate  D", "duplicate"), act("Mirror  I", "mirror"), act("Spread  C", "spread"), act("Delete", "delete"), act("All ports", "escape"));
-        VBox ticket = FormView.ticket(doc.selected(), wall ? "in the wall" : "in the " + doc.text().get(path + ".on").orElse(""), fields, acts);
+        FlowPane acts = new FlowPane(
+                6,
+                6,
+                act("Duplicate  D", "duplicate"),
+                act("Mirror  I", "mirror"),
+                act("Spread  C", "spread"),
+                act("Delete", "delete"),
+                act("All ports", "escape"));
+        VBox ticket = FormView.ticket(
+                doc.selected(),
+                wall ? "in the wall" : "in the " + doc.text().get(path + ".on").orElse(""),
+                fields,
+                acts);
         ((HBox) ticket.getChildren().get(0)).getChildren().add(0, dot(path));
         ((HBox) ticket.getChildren().get(0)).setAlignment(Pos.CENTER_LEFT);
         return ticket;
     }
 
     private void field(VBox box, String path, FormSpec spec, String key) {
-        FieldSpec f = spec.fields().stream().filter(x -> x.key().equals(key)).findFirst().orElseThrow();
+        FieldSpec f = spec.fields().stream()
+                .filter(x -> x.key().equals(key))
+                .findFirst()
+                .orElseThrow();
         FieldBox b = new FieldBox(new FieldModel(doc, path, f));
         refreshers.add(b::refresh);
         box.getChildren().add(b);
@@ -135,11 +152,16 @@ public final class PortsStep implements StepView {
 
     private Node other(String path) {
         String list = Parts.listOf(path);
-        FormSpec spec = List.of(Catalog.elements(), Catalog.fittings(), Catalog.shelves(), Catalog.burners()).stream().filter(s -> s.path().equals(list)).findFirst().orElseThrow();
-        FormSpec one = FormSpec.object(spec.path(), spec.title(), null, spec.fields(), spec.inner().toArray(FormSpec[]::new));
+        FormSpec spec = List.of(Catalog.elements(), Catalog.fittings(), Catalog.shelves(), Catalog.burners()).stream()
+                .filter(s -> s.path().equals(list))
+                .findFirst()
+                .orElseThrow();
+        FormSpec one = FormSpec.object(
+                spec.path(), spec.title(), null, spec.fields(), spec.inner().toArray(FormSpec[]::new));
         FormView form = new FormView(doc, one, path);
         refreshers.add(form::refresh);
-        return FormView.ticket(doc.selected(), spec.title().toLowerCase(java.util.Locale.ROOT), form, act("All ports", "escape"));
+        return FormView.ticket(
+                doc.selected(), spec.title().toLowerCase(java.util.Locale.ROOT), form, act("All ports", "escape"));
     }
 
     /** Puts the keys into the first field of the chosen part. */

@@ -42,7 +42,10 @@ final class ProposalTicket extends VBox {
             Button start = button("Propose places", desk::start);
             start.setDisable(refusal != null);
             rows.add(start);
-            rows.add(words(refusal != null ? refusal : "Number and sizes stay; the places that leave the most room are searched."));
+            rows.add(words(
+                    refusal != null
+                            ? refusal
+                            : "Number and sizes stay; the places that leave the most room are searched."));
             found(rows);
         }
         getChildren().setAll(FormView.ticket("Places", desk.running() ? "searching" : "", rows.toArray(Node[]::new)));
@@ -65,7 +68,13 @@ final class ProposalTicket extends VBox {
             head.setWrapText(true);
             long stops = p.check().count(Severity.STOP);
             Button take = button("Take proposal " + n, () -> desk.take(p));
-            rows.add(new VBox(4, head, words(p.reason()), words(p.limits() + (stops == 0 ? "" : " It still has " + stops + (stops == 1 ? " stop." : " stops."))), take));
+            rows.add(new VBox(
+                    4,
+                    head,
+                    words(p.reason()),
+                    words(p.limits()
+                            + (stops == 0 ? "" : " It still has " + stops + (stops == 1 ? " stop." : " stops."))),
+                    take));
             n++;
         }
         if (n > 1) {

@@ -57,11 +57,27 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
         section(g, p, 60, top + 24, sw - 60, sh - 24, ppm);
         figures(g, p, room, sw + 70, top + 20, w - sw - 110);
         chart(g, p, room, 86, top + sh + 58, Math.max(200, w - 86 - 210), h - top - sh - 58 - 84);
-        Say.left(g, p, "A quiet alarm proves nothing: it may stay silent at 30 ppm for weeks, and at 70 ppm for an hour.", 24, h - 16, 13, false, Ink.INK);
+        Say.left(
+                g,
+                p,
+                "A quiet alarm proves nothing: it may stay silent at 30 ppm for weeks, and at 70 ppm for an hour.",
+                24,
+                h - 16,
+                13,
+                false,
+                Ink.INK);
     }
 
     private void outdoors(GraphicsContext g, Palette p, double w, double h) {
-        Say.left(g, p, "The kiln stands in the open. Stay upwind; CO pools under a roof and beside a wall.", 24, 62, 14, false, Ink.INK);
+        Say.left(
+                g,
+                p,
+                "The kiln stands in the open. Stay upwind; CO pools under a roof and beside a wall.",
+                24,
+                62,
+                14,
+                false,
+                Ink.INK);
         double gy = h * 0.72;
         g.setStroke(p.of(Ink.INK));
         g.setLineWidth(2.6);
@@ -72,12 +88,24 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
         arrow(g, p, w * 0.1, gy - 150, w * 0.2, gy - 150, Ink.COBALT);
         Say.at(g, p, "wind", w * 0.15, gy - 168, 13, true, Ink.COBALT, TextAlignment.CENTER, VPos.CENTER, false);
         arrow(g, p, w * 0.46, gy - 190, w * 0.62, gy - 260, Ink.EMBER);
-        Say.at(g, p, "flue gas, with CO", w * 0.63, gy - 268, 13, true, Ink.EMBER, TextAlignment.LEFT, VPos.CENTER, false);
+        Say.at(
+                g,
+                p,
+                "flue gas, with CO",
+                w * 0.63,
+                gy - 268,
+                13,
+                true,
+                Ink.EMBER,
+                TextAlignment.LEFT,
+                VPos.CENTER,
+                false);
     }
 
     private void section(GraphicsContext g, Palette p, double x, double y, double w, double h, Double ppm) {
         var room = doc.design().room();
-        double ceiling = room == null || room.ceiling() == null ? 2.7 : room.ceiling().metres();
+        double ceiling =
+                room == null || room.ceiling() == null ? 2.7 : room.ceiling().metres();
         double k = h / ceiling;
         g.setFill(p.of(Ink.BISQUE));
         g.fillRect(x - 9, y - 9, w + 18, h + 18);
@@ -107,10 +135,32 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
                 double ay = oy + side / 2;
                 if (high) {
                     arrow(g, p, left ? x + 40 : x + w - 40, ay, left ? x - 46 : x + w + 46, ay, Ink.EMBER);
-                    Say.at(g, p, "out, with CO", left ? x + 46 : x + w - 46, ay - 13, 13, true, Ink.EMBER, left ? TextAlignment.LEFT : TextAlignment.RIGHT, VPos.CENTER, true);
+                    Say.at(
+                            g,
+                            p,
+                            "out, with CO",
+                            left ? x + 46 : x + w - 46,
+                            ay - 13,
+                            13,
+                            true,
+                            Ink.EMBER,
+                            left ? TextAlignment.LEFT : TextAlignment.RIGHT,
+                            VPos.CENTER,
+                            true);
                 } else {
                     arrow(g, p, left ? x - 46 : x + w + 46, ay, left ? x + 50 : x + w - 50, ay, Ink.COBALT);
-                    Say.at(g, p, "fresh air in", left ? x + 16 : x + w - 16, ay - 14, 13, true, Ink.COBALT, left ? TextAlignment.LEFT : TextAlignment.RIGHT, VPos.CENTER, true);
+                    Say.at(
+                            g,
+                            p,
+                            "fresh air in",
+                            left ? x + 16 : x + w - 16,
+                            ay - 14,
+                            13,
+                            true,
+                            Ink.COBALT,
+                            left ? TextAlignment.LEFT : TextAlignment.RIGHT,
+                            VPos.CENTER,
+                            true);
                 }
                 left = !left;
             }
@@ -186,22 +236,58 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
         double uy = (y1 - y0) / d;
         g.strokeLine(x0, y0, x1 - ux * 10, y1 - uy * 10);
         g.setFill(p.of(ink));
-        g.fillPolygon(new double[] {x1, x1 - ux * 15 - uy * 7, x1 - ux * 15 + uy * 7}, new double[] {y1, y1 - uy * 15 + ux * 7, y1 - uy * 15 - ux * 7}, 3);
+        g.fillPolygon(
+                new double[] {x1, x1 - ux * 15 - uy * 7, x1 - ux * 15 + uy * 7},
+                new double[] {y1, y1 - uy * 15 + ux * 7, y1 - uy * 15 - ux * 7},
+                3);
     }
 
     private void figures(GraphicsContext g, Palette p, RoomReview r, double x, double y, double w) {
         double at = y + 10;
         if (r.co().known()) {
             var co = r.co().value();
-            at = figure(g, p, x, at, w, "CO made, worst step", Format.plain(co.madeMolPerS() * MOL_M3 * 3600, 2), "m³/h, at lambda " + String.format(Locale.ROOT, "%.2f", co.worstLambda()));
+            at = figure(
+                    g,
+                    p,
+                    x,
+                    at,
+                    w,
+                    "CO made, worst step",
+                    Format.plain(co.madeMolPerS() * MOL_M3 * 3600, 2),
+                    "m³/h, at lambda " + String.format(Locale.ROOT, "%.2f", co.worstLambda()));
         } else {
             at = figure(g, p, x, at, w, "CO made", "–", "add " + String.join(", ", r.co().needs()));
         }
-        at = r.air().known() ? figure(g, p, x, at, w, "fresh air, wind still", big(r.air().value().calmM3PerS() * 3600), "m³/h")
-                : figure(g, p, x, at, w, "fresh air", "–", "add " + String.join(", ", r.air().needs()));
+        at = r.air().known()
+                ? figure(
+                        g,
+                        p,
+                        x,
+                        at,
+                        w,
+                        "fresh air, wind still",
+                        big(r.air().value().calmM3PerS() * 3600),
+                        "m³/h")
+                : figure(
+                        g,
+                        p,
+                        x,
+                        at,
+                        w,
+                        "fresh air",
+                        "–",
+                        "add " + String.join(", ", r.air().needs()));
         if (r.co().known()) {
             var co = r.co().value();
-            figure(g, p, x, at, w, "fresh air wanted", big(co.flowForEightHoursM3PerS() * 3600), "m³/h for " + Format.plain(co.eightHours().value(), 0) + " ppm over 8 hours");
+            figure(
+                    g,
+                    p,
+                    x,
+                    at,
+                    w,
+                    "fresh air wanted",
+                    big(co.flowForEightHoursM3PerS() * 3600),
+                    "m³/h for " + Format.plain(co.eightHours().value(), 0) + " ppm over 8 hours");
         }
     }
 
@@ -213,7 +299,8 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
         return s.length() > 4 ? s.substring(0, s.length() - 3) + "\u202f" + s.substring(s.length() - 3) : s;
     }
 
-    private static double figure(GraphicsContext g, Palette p, double x, double y, double w, String label, String value, String unit) {
+    private static double figure(
+            GraphicsContext g, Palette p, double x, double y, double w, String label, String value, String unit) {
         Say.left(g, p, label, x, y, 13, false, Ink.INK2);
         Say.left(g, p, value, x, y + 30, 26, true, Ink.INK);
         double vw = portwright.app.paint.TextSizes.width(value, portwright.app.paint.Fonts.bold(26));
@@ -235,8 +322,11 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
         List<Pt> calm = pts(r.chartCalm());
         List<Pt> windy = pts(r.chartStated());
         double from = calm.isEmpty() ? 0 : calm.get(0).x();
-        double to = calm.isEmpty() ? 1 : Math.max(from + 1, calm.get(calm.size() - 1).x());
-        double most = Math.max(1000, Math.pow(10, Math.ceil(Math.log10(Math.max(10, co.calm().peakPpm() * 1.3)))));
+        double to = calm.isEmpty()
+                ? 1
+                : Math.max(from + 1, calm.get(calm.size() - 1).x());
+        double most = Math.max(
+                1000, Math.pow(10, Math.ceil(Math.log10(Math.max(10, co.calm().peakPpm() * 1.3)))));
         Chart c = new Chart(g, p, x, y, w, Math.max(80, h), from, to, 1, most, true);
         double ceiling = co.ceiling().value();
         c.forbidden(ceiling, most);
@@ -271,7 +361,16 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
         }
         if (best != null) {
             double px = Math.max(c.left() + 110, Math.min(c.right() - 110, c.x(best.x())));
-            c.say(words, px, Math.max(c.top() + 12, c.y(best.y()) + dy), 13.5, true, ink, TextAlignment.CENTER, VPos.CENTER, true);
+            c.say(
+                    words,
+                    px,
+                    Math.max(c.top() + 12, c.y(best.y()) + dy),
+                    13.5,
+                    true,
+                    ink,
+                    TextAlignment.CENTER,
+                    VPos.CENTER,
+                    true);
         }
     }
 

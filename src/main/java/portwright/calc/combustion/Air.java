@@ -13,22 +13,27 @@ import portwright.source.Source;
 public record Air(double oxygen, double molarMass, Source source) {
 
     /** Room air: 20.95 % oxygen, 28.9651 g/mol. The air of every figure of the product. */
-    public static final Air ROOM = new Air(0.2095, 0.0289651,
-            Source.published("NASA Glenn thermodynamic data, record Air", "TP-2002-211556 family", "thermo.inp at a09e328"));
+    public static final Air ROOM = new Air(
+            0.2095,
+            0.0289651,
+            Source.published(
+                    "NASA Glenn thermodynamic data, record Air", "TP-2002-211556 family", "thermo.inp at a09e328"));
 
     /** Handbook air, 21 % oxygen and 79 % nitrogen, used by many published tables. */
-    public static final Air HANDBOOK = new Air(0.21, 0.21 * 0.0319988 + 0.79 * 0.0280134,
-            Source.practice("handbook air 21/79"));
+    public static final Air HANDBOOK =
+            new Air(0.21, 0.21 * 0.0319988 + 0.79 * 0.0280134, Source.practice("handbook air 21/79"));
 
     private static final Species O2 = Species.of("O2");
     private static final Species N2 = Species.of("N2");
 
     public Air {
         if (!(oxygen > 0.05 && oxygen < 1)) {
-            throw new IllegalArgumentException("oxygen share of air " + oxygen + ": write a fraction from 0.05 to 1, room air is 0.2095");
+            throw new IllegalArgumentException(
+                    "oxygen share of air " + oxygen + ": write a fraction from 0.05 to 1, room air is 0.2095");
         }
         if (!(molarMass > 0.02 && molarMass < 0.04)) {
-            throw new IllegalArgumentException("molar mass of air " + molarMass + ": write kg/mol, room air is 0.0289651");
+            throw new IllegalArgumentException(
+                    "molar mass of air " + molarMass + ": write kg/mol, room air is 0.0289651");
         }
     }
 

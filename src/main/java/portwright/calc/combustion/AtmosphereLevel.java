@@ -19,7 +19,8 @@ public enum AtmosphereLevel {
     BEYOND(0, 0.80);
 
     /** Where the bands come from. */
-    public static final Source SOURCE = Source.judgement("lambda bands proposed here from computed CO; level names of the trade");
+    public static final Source SOURCE =
+            Source.judgement("lambda bands proposed here from computed CO; level names of the trade");
 
     private final double lambdaLow;
     private final double lambdaHigh;
@@ -75,6 +76,7 @@ public enum AtmosphereLevel {
                 return l;
             }
         }
-        throw new IllegalArgumentException("atmosphere '" + id + "' is not known: write oxidizing, neutral, light, medium or heavy");
+        throw new IllegalArgumentException(
+                "atmosphere '" + id + "' is not known: write oxidizing, neutral, light, medium or heavy");
     }
 }

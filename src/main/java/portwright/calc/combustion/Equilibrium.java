@@ -98,7 +98,8 @@ public final class Equilibrium {
             throw new IllegalArgumentException("lambda " + lambda + ": write a number above 0");
         }
         if (!(pressure >= 1e3 && pressure <= 1e7)) {
-            throw new IllegalArgumentException("pressure " + pressure + " Pa: write the absolute pressure in pascal, 101325 at sea level");
+            throw new IllegalArgumentException(
+                    "pressure " + pressure + " Pa: write the absolute pressure in pascal, 101325 at sea level");
         }
         double c = fuel.carbon();
         double h2 = fuel.hydrogen() / 2;
@@ -116,8 +117,20 @@ public final class Equilibrium {
         double dH2 = 1 + k2 * s;
         double p = s * s;
         double nO2 = (c + h2 + nN2) * p / (pBar - p);
-        return new Products(this, fuel, air, lambda, pressure, c / dCo, c * (k1 * s / dCo), h2 / dH2, h2 * (k2 * s / dH2), nO2,
-                nN2, 0, p * Constants.BAR);
+        return new Products(
+                this,
+                fuel,
+                air,
+                lambda,
+                pressure,
+                c / dCo,
+                c * (k1 * s / dCo),
+                h2 / dH2,
+                h2 * (k2 * s / dH2),
+                nO2,
+                nN2,
+                0,
+                p * Constants.BAR);
     }
 
     private Products sooted(Fuel fuel, Air air, double lambda, double pressure, double nN2) {
@@ -125,7 +138,19 @@ public final class Equilibrium {
         double h2 = fuel.hydrogen() / 2;
         double pCo = pressure / Constants.BAR * co / (co + h2 + nN2);
         double s = Math.exp(lnB() - lnK1) * pCo;
-        return new Products(this, fuel, air, lambda, pressure, co, 0, h2, 0, 0, nN2, Math.max(0, fuel.carbon() - co),
+        return new Products(
+                this,
+                fuel,
+                air,
+                lambda,
+                pressure,
+                co,
+                0,
+                h2,
+                0,
+                0,
+                nN2,
+                Math.max(0, fuel.carbon() - co),
                 s * s * Constants.BAR);
     }
 

@@ -17,16 +17,26 @@ import portwright.source.Source;
  * @param source where the molar constants come from
  */
 public record Fuel(
-        String name, double carbon, double hydrogen, double oxygen, double nitrogen, double molarMass, double grossHeat,
-        double netHeat, double formationEnthalpy, double heatCapacity, Source source) {
+        String name,
+        double carbon,
+        double hydrogen,
+        double oxygen,
+        double nitrogen,
+        double molarMass,
+        double grossHeat,
+        double netHeat,
+        double formationEnthalpy,
+        double heatCapacity,
+        Source source) {
 
     public Fuel {
         if (!(carbon >= 0 && hydrogen >= 0 && oxygen >= 0 && nitrogen >= 0 && carbon + hydrogen / 4 - oxygen / 2 > 0)) {
             throw new IllegalArgumentException("fuel '" + name + "' needs no oxygen: give a gas that burns");
         }
         if (!(molarMass > 0 && netHeat > 0 && grossHeat >= netHeat && heatCapacity > Constants.R)) {
-            throw new IllegalArgumentException("fuel '" + name + "': molar mass, net heat and heat capacity must be above zero, "
-                    + "gross heat not below net heat");
+            throw new IllegalArgumentException(
+                    "fuel '" + name + "': molar mass, net heat and heat capacity must be above zero, "
+                            + "gross heat not below net heat");
         }
     }
 

@@ -55,12 +55,17 @@ public final class Fuels {
      */
     public static Fuel of(String name) {
         switch (name) {
-            case "propane": return PROPANE;
-            case "butane": return BUTANE;
-            case "methane": return METHANE;
-            case NATURAL_GAS: return EXAMPLE;
-            default: throw new IllegalArgumentException(
-                    "fuel '" + name + "' is not known: write propane, butane, natural-gas or methane");
+            case "propane":
+                return PROPANE;
+            case "butane":
+                return BUTANE;
+            case "methane":
+                return METHANE;
+            case NATURAL_GAS:
+                return EXAMPLE;
+            default:
+                throw new IllegalArgumentException(
+                        "fuel '" + name + "' is not known: write propane, butane, natural-gas or methane");
         }
     }
 
@@ -77,15 +82,18 @@ public final class Fuels {
         double sum = 0;
         for (Map.Entry<String, Double> e : shares.entrySet()) {
             if (!COMPONENTS.containsKey(e.getKey())) {
-                throw new IllegalArgumentException("gas component '" + e.getKey() + "' is not known: write one of " + COMPONENTS.keySet());
+                throw new IllegalArgumentException(
+                        "gas component '" + e.getKey() + "' is not known: write one of " + COMPONENTS.keySet());
             }
             if (!(e.getValue() >= 0 && e.getValue() < 1e6)) {
-                throw new IllegalArgumentException("share of " + e.getKey() + " is " + e.getValue() + ": write zero or more");
+                throw new IllegalArgumentException(
+                        "share of " + e.getKey() + " is " + e.getValue() + ": write zero or more");
             }
             sum += e.getValue();
         }
         if (!(sum > 0)) {
-            throw new IllegalArgumentException("fuel '" + name + "' has no component: give at least one share above zero");
+            throw new IllegalArgumentException(
+                    "fuel '" + name + "' has no component: give at least one share above zero");
         }
         double[] v = new double[9];
         Source first = source;
@@ -95,10 +103,15 @@ public final class Fuels {
                 continue;
             }
             first = first == null ? g.source() : first;
-            double formation = g.net25() + g.carbon() * Species.of("CO2").enthalpy(Constants.T_FORMATION)
+            double formation = g.net25()
+                    + g.carbon() * Species.of("CO2").enthalpy(Constants.T_FORMATION)
                     + g.hydrogen() / 2.0 * Species.of("H2O").enthalpy(Constants.T_FORMATION);
-            double cp = g.heatCapacity288() > 0 ? g.heatCapacity288() : Species.of(g.species()).heatCapacity(Constants.T_GAS);
-            double[] w = {g.carbon(), g.hydrogen(), g.oxygen(), g.nitrogen(), g.molarMass(), g.gross15(), g.net15(), formation, cp};
+            double cp = g.heatCapacity288() > 0
+                    ? g.heatCapacity288()
+                    : Species.of(g.species()).heatCapacity(Constants.T_GAS);
+            double[] w = {
+                g.carbon(), g.hydrogen(), g.oxygen(), g.nitrogen(), g.molarMass(), g.gross15(), g.net15(), formation, cp
+            };
             for (int i = 0; i < v.length; i++) {
                 v[i] += x * w[i];
             }
@@ -148,15 +161,22 @@ public final class Fuels {
         double xe = (a1 * heat - b * hm) / det;
         double xn = 1 - xm - xe;
         if (Math.min(xm, Math.min(xe, xn)) < -ROUNDING_SLACK) {
-            throw new IllegalArgumentException("heating value " + heatPerM3 / 1e6 + " MJ/m³ " + (net ? "net" : "gross")
-                    + " and density " + density + " kg/m³ fit no natural gas: check net against gross, and m³ at 15 °C");
+            throw new IllegalArgumentException(
+                    "heating value " + heatPerM3 / 1e6 + " MJ/m³ " + (net ? "net" : "gross") + " and density " + density
+                            + " kg/m³ fit no natural gas: check net against gross, and m³ at 15 °C");
         }
         Map<String, Double> shares = new LinkedHashMap<>();
         shares.put("methane", Math.max(0, xm));
         shares.put("ethane", Math.max(0, xe));
         shares.put("nitrogen", Math.max(0, xn));
-        return mixture(NATURAL_GAS, shares, new Source("heating value and density as entered, taken as methane, ethane and nitrogen",
-                "", "", Standing.JUDGEMENT));
+        return mixture(
+                NATURAL_GAS,
+                shares,
+                new Source(
+                        "heating value and density as entered, taken as methane, ethane and nitrogen",
+                        "",
+                        "",
+                        Standing.JUDGEMENT));
     }
 
     private static Fuel example() {

@@ -10,7 +10,8 @@ import portwright.source.Source;
 public final class OxygenProbe {
 
     /** The published form: slope R ln 10/(4 F) = 0.0496 mV/K. */
-    public static final Source SOURCE = Source.published("Zirconia probe equation E = 0.0496 T log10(pO2/0.209)", "", "probe maker's page");
+    public static final Source SOURCE =
+            Source.published("Zirconia probe equation E = 0.0496 T log10(pO2/0.209)", "", "probe maker's page");
 
     /** Oxygen share of the reference air. */
     public static final double REFERENCE_OXYGEN = 0.2095;
@@ -32,10 +33,14 @@ public final class OxygenProbe {
      */
     public static double emfMv(double oxygenPressure, double temperature) {
         if (!(oxygenPressure > 0 && oxygenPressure < 1e8)) {
-            throw new IllegalArgumentException("oxygen pressure " + oxygenPressure + " Pa: the probe needs a value above 0");
+            throw new IllegalArgumentException(
+                    "oxygen pressure " + oxygenPressure + " Pa: the probe needs a value above 0");
         }
         checkTemperature(temperature);
-        return 1e3 * Constants.R * temperature / (4 * Constants.FARADAY)
+        return 1e3
+                * Constants.R
+                * temperature
+                / (4 * Constants.FARADAY)
                 * Math.log(REFERENCE_OXYGEN * Constants.ATMOSPHERE / oxygenPressure);
     }
 
@@ -45,7 +50,9 @@ public final class OxygenProbe {
         if (!(emfMv > -1e3 && emfMv < 3e3)) {
             throw new IllegalArgumentException("probe reading " + emfMv + " mV: write millivolts, -100 to 1300");
         }
-        return REFERENCE_OXYGEN * Constants.ATMOSPHERE * Math.exp(-emfMv * 1e-3 * 4 * Constants.FARADAY / (Constants.R * temperature));
+        return REFERENCE_OXYGEN
+                * Constants.ATMOSPHERE
+                * Math.exp(-emfMv * 1e-3 * 4 * Constants.FARADAY / (Constants.R * temperature));
     }
 
     /** True where the reading swings by hundreds of millivolts within the uncertainty of lambda. */

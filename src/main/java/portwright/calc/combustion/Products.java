@@ -15,8 +15,19 @@ import portwright.data.Constants;
  * @param oxygenPressure partial pressure of oxygen, Pa
  */
 public record Products(
-        Equilibrium equilibrium, Fuel fuel, Air air, double lambda, double pressure, double co, double co2, double h2,
-        double h2o, double o2, double n2, double solidCarbon, double oxygenPressure) {
+        Equilibrium equilibrium,
+        Fuel fuel,
+        Air air,
+        double lambda,
+        double pressure,
+        double co,
+        double co2,
+        double h2,
+        double h2o,
+        double o2,
+        double n2,
+        double solidCarbon,
+        double oxygenPressure) {
 
     /** Lowest lambda at which the composition is more than formal. */
     public static final double LAMBDA_VALID = 0.4;
@@ -143,17 +154,24 @@ public record Products(
     /** Enthalpy with formation (elements at 298.15 K are zero), J per mol of fuel. */
     public double enthalpy() {
         double t = temperature();
-        double sum = co * Equilibrium.CO.enthalpy(t) + co2 * Equilibrium.CO2.enthalpy(t) + h2 * Equilibrium.H2.enthalpy(t)
-                + h2o * Equilibrium.H2O.enthalpy(t) + o2 * Equilibrium.O2.enthalpy(t) + n2 * Equilibrium.N2.enthalpy(t);
+        double sum = co * Equilibrium.CO.enthalpy(t)
+                + co2 * Equilibrium.CO2.enthalpy(t)
+                + h2 * Equilibrium.H2.enthalpy(t)
+                + h2o * Equilibrium.H2O.enthalpy(t)
+                + o2 * Equilibrium.O2.enthalpy(t)
+                + n2 * Equilibrium.N2.enthalpy(t);
         return solidCarbon > 0 ? sum + solidCarbon * Equilibrium.GRAPHITE.enthalpy(t) : sum;
     }
 
     /** Heat capacity at fixed composition, J/K per mol of fuel. */
     public double heatCapacity() {
         double t = temperature();
-        double sum = co * Equilibrium.CO.heatCapacity(t) + co2 * Equilibrium.CO2.heatCapacity(t)
-                + h2 * Equilibrium.H2.heatCapacity(t) + h2o * Equilibrium.H2O.heatCapacity(t)
-                + o2 * Equilibrium.O2.heatCapacity(t) + n2 * Equilibrium.N2.heatCapacity(t);
+        double sum = co * Equilibrium.CO.heatCapacity(t)
+                + co2 * Equilibrium.CO2.heatCapacity(t)
+                + h2 * Equilibrium.H2.heatCapacity(t)
+                + h2o * Equilibrium.H2O.heatCapacity(t)
+                + o2 * Equilibrium.O2.heatCapacity(t)
+                + n2 * Equilibrium.N2.heatCapacity(t);
         return solidCarbon > 0 ? sum + solidCarbon * Equilibrium.GRAPHITE.heatCapacity(t) : sum;
     }
 

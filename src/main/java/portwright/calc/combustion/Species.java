@@ -95,8 +95,7 @@ public final class Species {
     /** As {@link #gibbsOverRt(double)} with ln t at hand. */
     double gibbsOverRt(double t, double lnT) {
         double[] a = range(t);
-        return a[0] * (1 - lnT) + a[5] / t - a[6]
-                - t * (a[1] / 2 + t * (a[2] / 6 + t * (a[3] / 12 + t * (a[4] / 20))));
+        return a[0] * (1 - lnT) + a[5] / t - a[6] - t * (a[1] / 2 + t * (a[2] / 6 + t * (a[3] / 12 + t * (a[4] / 20))));
     }
 
     private double[] range(double t) {

@@ -16,7 +16,8 @@ public record DamperCurve(double kelvin, List<Point> points) {
     public static final String HOW_TO_SET =
             "The model sizes holes and damper range. Set the damper by probe, flame at flue and spyhole, and CO meter.";
     /** What the band leaves out; stands beside every band. */
-    public static final String BAND_LEAVES_OUT = "The band leaves out unmixed gas (CO and O2 side by side) and uneven temperature.";
+    public static final String BAND_LEAVES_OUT =
+            "The band leaves out unmixed gas (CO and O2 side by side) and uneven temperature.";
     /** Points of a drawn curve. */
     public static final int USUAL_POINTS = 25;
 

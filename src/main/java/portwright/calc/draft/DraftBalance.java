@@ -33,9 +33,25 @@ import java.util.OptionalDouble;
  * @param imbalance what is left of the mass balance, kg/s
  * @param throughput all that enters, kg/s
  */
-public record DraftBalance(DraftCase kiln, double floorPressure, double lidPressure, double gradient, List<InletFlow> inlets,
-        double airFlow, double gasFlow, double gasSpilled, double airNeed, double flueFlow, double leakOut, double leakIn,
-        double flueVelocity, double productDensity, double productMolarMass, boolean flueBackflow, boolean sealed, double imbalance,
+public record DraftBalance(
+        DraftCase kiln,
+        double floorPressure,
+        double lidPressure,
+        double gradient,
+        List<InletFlow> inlets,
+        double airFlow,
+        double gasFlow,
+        double gasSpilled,
+        double airNeed,
+        double flueFlow,
+        double leakOut,
+        double leakIn,
+        double flueVelocity,
+        double productDensity,
+        double productMolarMass,
+        boolean flueBackflow,
+        boolean sealed,
+        double imbalance,
         double throughput) {
     public DraftBalance {
         inlets = List.copyOf(inlets);
@@ -53,7 +69,12 @@ public record DraftBalance(DraftCase kiln, double floorPressure, double lidPress
         for (int i = 0; i < s.inlets; i++) {
             HoleFlow h = s.holes[i];
             double gas = Math.min(h.gasFlow, Math.max(0, h.flow));
-            in.add(new InletFlow(kiln.inlets().get(i).name(), h.flow, Math.max(0, h.flow) - gas, gas, h.gasFlow - gas,
+            in.add(new InletFlow(
+                    kiln.inlets().get(i).name(),
+                    h.flow,
+                    Math.max(0, h.flow) - gas,
+                    gas,
+                    h.gasFlow - gas,
                     h.zeroPressure - s.floor - s.gradient * h.height));
         }
         double flue = 0;
@@ -76,8 +97,25 @@ public record DraftBalance(DraftCase kiln, double floorPressure, double lidPress
             leakIn += Math.max(0, c.flow);
         }
         double velocity = openArea > 0 ? flue / (s.chamberDensity * openArea) : 0;
-        return new DraftBalance(kiln, s.floor, s.floor + s.gradient * kiln.chamberHeight(), s.gradient, in, s.airFlow, s.gasFlow,
-                s.gasSpilled, s.airNeed, flue, out, leakIn, velocity, s.chamberDensity, s.molarMass, back, s.sealed, s.imbalance,
+        return new DraftBalance(
+                kiln,
+                s.floor,
+                s.floor + s.gradient * kiln.chamberHeight(),
+                s.gradient,
+                in,
+                s.airFlow,
+                s.gasFlow,
+                s.gasSpilled,
+                s.airNeed,
+                flue,
+                out,
+                leakIn,
+                velocity,
+                s.chamberDensity,
+                s.molarMass,
+                back,
+                s.sealed,
+                s.imbalance,
                 s.throughput);
     }
 

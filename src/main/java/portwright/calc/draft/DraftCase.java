@@ -10,8 +10,15 @@ import java.util.List;
  * @param roomTemperature of the air drawn in, K
  * @param atmosphericPressure absolute, Pa
  */
-public record DraftCase(double chamberTemperature, double chamberHeight, double roomTemperature, double atmosphericPressure,
-        List<Inlet> inlets, List<Flue> flues, List<Crack> cracks, List<LeakHole> leaks) {
+public record DraftCase(
+        double chamberTemperature,
+        double chamberHeight,
+        double roomTemperature,
+        double atmosphericPressure,
+        List<Inlet> inlets,
+        List<Flue> flues,
+        List<Crack> cracks,
+        List<LeakHole> leaks) {
     public DraftCase {
         Require.positive("chamber temperature, K", chamberTemperature);
         Require.positive("chamber height, m", chamberHeight);
@@ -35,22 +42,34 @@ public record DraftCase(double chamberTemperature, double chamberHeight, double 
 
     /** The same kiln with other flues. */
     public DraftCase withFlues(List<Flue> other) {
-        return new DraftCase(chamberTemperature, chamberHeight, roomTemperature, atmosphericPressure, inlets, other, cracks, leaks);
+        return new DraftCase(
+                chamberTemperature, chamberHeight, roomTemperature, atmosphericPressure, inlets, other, cracks, leaks);
     }
 
     /** The same kiln with other inlets. */
     public DraftCase withInlets(List<Inlet> other) {
-        return new DraftCase(chamberTemperature, chamberHeight, roomTemperature, atmosphericPressure, other, flues, cracks, leaks);
+        return new DraftCase(
+                chamberTemperature, chamberHeight, roomTemperature, atmosphericPressure, other, flues, cracks, leaks);
     }
 
     /** The same kiln with other leaks. */
     public DraftCase withLeaks(List<Crack> otherCracks, List<LeakHole> otherLeaks) {
-        return new DraftCase(chamberTemperature, chamberHeight, roomTemperature, atmosphericPressure, inlets, flues, otherCracks, otherLeaks);
+        return new DraftCase(
+                chamberTemperature,
+                chamberHeight,
+                roomTemperature,
+                atmosphericPressure,
+                inlets,
+                flues,
+                otherCracks,
+                otherLeaks);
     }
 
     /** The same kiln with this share of its gas (thrust falls with the square: same jet, lower pressure). */
     public DraftCase gasShare(double share) {
-        return withInlets(inlets.stream().map(i -> i.withGas(i.fuel(), i.gasFlow() * share, i.jetThrust() * share * share, i.momentumShare())).toList());
+        return withInlets(inlets.stream()
+                .map(i -> i.withGas(i.fuel(), i.gasFlow() * share, i.jetThrust() * share * share, i.momentumShare()))
+                .toList());
     }
 
     /** Gas set at the burners, kg/s. */

@@ -17,7 +17,9 @@ public final class DraftExchange {
     public DraftExchange(DraftCase kiln) {
         burning = kiln;
         List<Inlet> still = kiln.inlets().stream()
-                .map(i -> new Inlet(i.name(), i.diameter(), i.length(), i.height(), i.outsidePressure(), null, 0, 0, 0, 0)).toList();
+                .map(i -> new Inlet(
+                        i.name(), i.diameter(), i.length(), i.height(), i.outsidePressure(), null, 0, 0, 0, 0))
+                .toList();
         quiet = kiln.withInlets(still);
     }
 

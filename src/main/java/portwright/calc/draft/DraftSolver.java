@@ -77,8 +77,18 @@ final class DraftSolver {
         }
         for (int i = 0; i < inlets; i++) {
             Inlet h = in.get(i);
-            inlet(i, h.fuel(), h.diameter(), h.length(), h.height(), h.outsidePressure(), h.gasFlow(), h.jetThrust(), h.momentumShare(),
-                    h.streamTemperature(), 1);
+            inlet(
+                    i,
+                    h.fuel(),
+                    h.diameter(),
+                    h.length(),
+                    h.height(),
+                    h.outsidePressure(),
+                    h.gasFlow(),
+                    h.jetThrust(),
+                    h.momentumShare(),
+                    h.streamTemperature(),
+                    1);
         }
         for (int i = 0; i < flues; i++) {
             Flue h = out.get(i);
@@ -100,8 +110,18 @@ final class DraftSolver {
         chamber(next.chamberTemperature());
     }
 
-    void inlet(int i, Fuel fuel, double d, double length, double height, double outside, double gas, double thrust, double share,
-            double stream, double cdFactor) {
+    void inlet(
+            int i,
+            Fuel fuel,
+            double d,
+            double length,
+            double height,
+            double outside,
+            double gas,
+            double thrust,
+            double share,
+            double stream,
+            double cdFactor) {
         HoleFlow h = holes[i];
         h.shape(d, length, Hole.cdInfinite(d > 0 ? length / d : 0), cdFactor, 1);
         h.gas(gas, fuel == null ? 1 : air.molarMass() / fuel.molarMass());
@@ -113,7 +133,12 @@ final class DraftSolver {
 
     void flue(int i, double d, double length, double height, double open, double outside, double cdFactor) {
         HoleFlow h = holes[inlets + i];
-        h.shape(d, length, Hole.cdInfinite(d > 0 ? length / d : 0), cdFactor, open > 0 ? Hole.exitLoss(open) : Double.POSITIVE_INFINITY);
+        h.shape(
+                d,
+                length,
+                Hole.cdInfinite(d > 0 ? length / d : 0),
+                cdFactor,
+                open > 0 ? Hole.exitLoss(open) : Double.POSITIVE_INFINITY);
         h.height = height;
         h.gas(0, 1);
         h.streamTemperature = 0;
@@ -224,7 +249,13 @@ final class DraftSolver {
         double total = 0;
         for (HoleFlow h : holes) {
             double stream = h.streamTemperature > 0 ? streamFactor / h.streamTemperature : 0;
-            h.at(h.zeroPressure - p - gradient * h.height, roomDensity, roomViscosity, chamberDensity, chamberViscosity, stream);
+            h.at(
+                    h.zeroPressure - p - gradient * h.height,
+                    roomDensity,
+                    roomViscosity,
+                    chamberDensity,
+                    chamberViscosity,
+                    stream);
             net += h.flow;
             slope += h.slope;
             total += Math.abs(h.flow);

@@ -13,5 +13,13 @@ package portwright.calc.draft;
  * @param spillShare share of draws in which an inlet spills
  * @param cleanShare share of draws with lambda 1 or more
  */
-public record FireBand(Range lambda, Range coDry, Range probeMv, Range floorPressure, Range lidPressure, Range inletDrive,
-        Range neutralLevel, double spillShare, double cleanShare) {}
+public record FireBand(
+        Range lambda,
+        Range coDry,
+        Range probeMv,
+        Range floorPressure,
+        Range lidPressure,
+        Range inletDrive,
+        Range neutralLevel,
+        double spillShare,
+        double cleanShare) {}

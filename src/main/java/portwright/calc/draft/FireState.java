@@ -21,7 +21,9 @@ public record FireState(DraftBalance balance, Products products) {
         DraftBalance b = DraftBalance.of(kiln);
         OptionalDouble lambda = b.lambda();
         Products p = lambda.isPresent() && lambda.getAsDouble() > LEAST_LAMBDA
-                ? Products.of(fuel(b), Air.ROOM, lambda.getAsDouble(), kiln.chamberTemperature(), kiln.atmosphericPressure()) : null;
+                ? Products.of(
+                        fuel(b), Air.ROOM, lambda.getAsDouble(), kiln.chamberTemperature(), kiln.atmosphericPressure())
+                : null;
         return new FireState(b, p);
     }
 
@@ -42,8 +44,10 @@ public record FireState(DraftBalance balance, Products products) {
 
     /** CO made, mol/s, wherever it leaves. */
     public OptionalDouble coMolPerS() {
-        return products == null ? OptionalDouble.empty()
-                : OptionalDouble.of(products.co() * balance.gasFlow() / products.fuel().molarMass());
+        return products == null
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(
+                        products.co() * balance.gasFlow() / products.fuel().molarMass());
     }
 
     /**
@@ -91,13 +95,23 @@ public record FireState(DraftBalance balance, Products products) {
             if (gas > 0) {
                 Fuel f = in.get(i).fuel();
                 double x = gas / f.molarMass() / mol;
-                double[] part = {f.carbon(), f.hydrogen(), f.oxygen(), f.nitrogen(), f.molarMass(), f.grossHeat(), f.netHeat(),
-                    f.formationEnthalpy(), f.heatCapacity()};
+                double[] part = {
+                    f.carbon(),
+                    f.hydrogen(),
+                    f.oxygen(),
+                    f.nitrogen(),
+                    f.molarMass(),
+                    f.grossHeat(),
+                    f.netHeat(),
+                    f.formationEnthalpy(),
+                    f.heatCapacity()
+                };
                 for (int j = 0; j < part.length; j++) {
                     sum[j] += x * part[j];
                 }
             }
         }
-        return new Fuel("mixture", sum[0], sum[1], sum[2], sum[3], sum[4], sum[5], sum[6], sum[7], sum[8], first.source());
+        return new Fuel(
+                "mixture", sum[0], sum[1], sum[2], sum[3], sum[4], sum[5], sum[6], sum[7], sum[8], first.source());
     }
 }

@@ -81,26 +81,44 @@ public final class FireUncertainty {
             clean += lambda[n] >= 1 ? 1 : 0;
             co[n] = Double.POSITIVE_INFINITY;
             emf[n] = Double.POSITIVE_INFINITY;
-            if (lambda[n] >= Products.LAMBDA_VALID && lambda[n] < Double.POSITIVE_INFINITY && kelvin >= Equilibrium.T_LOWEST) {
-                Products p = Equilibrium.at(kelvin).burn(fuel, Air.ROOM, Math.max(LEAST_LAMBDA, lambda[n]), kiln.atmosphericPressure());
+            if (lambda[n] >= Products.LAMBDA_VALID
+                    && lambda[n] < Double.POSITIVE_INFINITY
+                    && kelvin >= Equilibrium.T_LOWEST) {
+                Products p = Equilibrium.at(kelvin)
+                        .burn(fuel, Air.ROOM, Math.max(LEAST_LAMBDA, lambda[n]), kiln.atmosphericPressure());
                 co[n] = p.dryCo();
                 emf[n] = p.probeMv();
             }
         }
-        return new FireBand(range(lambda, true, false), range(co, false, false), range(emf, false, false),
-                range(floor, false, true), range(lid, false, true), range(drive, false, true), range(neutral, false, true), (double) spills / draws, (double) clean / draws);
+        return new FireBand(
+                range(lambda, true, false),
+                range(co, false, false),
+                range(emf, false, false),
+                range(floor, false, true),
+                range(lid, false, true),
+                range(drive, false, true),
+                range(neutral, false, true),
+                (double) spills / draws,
+                (double) clean / draws);
     }
 
     /** Lid joints and one peephole that every draw sets anew. */
     private static DraftCase withLeaks(DraftCase k) {
-        List<LeakHole> leaks = k.leaks().isEmpty() ? List.of(new LeakHole(0.5 * k.chamberHeight(), 0, 0.06)) : k.leaks();
+        List<LeakHole> leaks =
+                k.leaks().isEmpty() ? List.of(new LeakHole(0.5 * k.chamberHeight(), 0, 0.06)) : k.leaks();
         return k.withLeaks(k.cracks(), leaks);
     }
 
     /** The one fuel, or the mixture of several as the nominal state burns them. */
     private static Fuel burning(DraftCase k) {
         Fuel entering = FireState.fuel(DraftBalance.of(k));
-        return entering != null ? entering : k.inlets().stream().filter(i -> i.gasFlow() > 0).map(Inlet::fuel).findFirst().orElse(null);
+        return entering != null
+                ? entering
+                : k.inlets().stream()
+                        .filter(i -> i.gasFlow() > 0)
+                        .map(Inlet::fuel)
+                        .findFirst()
+                        .orElse(null);
     }
 
     /** Sets the solver to draw n; answers the chamber temperature, K. */
@@ -120,13 +138,24 @@ public final class FireUncertainty {
         for (int i = 0; i < solver.inlets; i++) {
             Inlet h = k.inlets().get(i);
             double d = h.diameter() > 0 ? Math.max(1e-4, h.diameter() + bore) : 0;
-            double low = Math.max(0, Math.min(LARGEST_BASE_MOMENTUM - spread.momentum(), h.momentumShare() - spread.momentum() / 2));
+            double low = Math.max(
+                    0, Math.min(LARGEST_BASE_MOMENTUM - spread.momentum(), h.momentumShare() - spread.momentum() / 2));
             double stream = h.streamTemperature();
             if (spread.flamePlace() && h.gasFlow() > 0 && stream == 0) {
                 stream = place < 1 / 3.0 ? 0 : place < 2 / 3.0 ? Spread.STREAM_IN_HOLE : Spread.STREAM_BELOW;
             }
-            solver.inlet(i, h.fuel(), d, h.length(), h.height(), h.outsidePressure() + spread.portWind() * normal(r), h.gasFlow() * gas,
-                    h.jetThrust() * gas * gas, low + spread.momentum() * momentum, stream, cd);
+            solver.inlet(
+                    i,
+                    h.fuel(),
+                    d,
+                    h.length(),
+                    h.height(),
+                    h.outsidePressure() + spread.portWind() * normal(r),
+                    h.gasFlow() * gas,
+                    h.jetThrust() * gas * gas,
+                    low + spread.momentum() * momentum,
+                    stream,
+                    cd);
         }
         for (int i = 0; i < solver.flues; i++) {
             Flue h = k.flues().get(i);
@@ -167,7 +196,8 @@ public final class FireUncertainty {
         if (n < draws / 2) {
             return new Range(null, null);
         }
-        return new Range(finite(quantile(values, n, LOW), zeroMeansNone), finite(quantile(values, n, HIGH), zeroMeansNone));
+        return new Range(
+                finite(quantile(values, n, LOW), zeroMeansNone), finite(quantile(values, n, HIGH), zeroMeansNone));
     }
 
     private static Double finite(double value, boolean zeroMeansNone) {
@@ -178,6 +208,8 @@ public final class FireUncertainty {
         double at = share * (n - 1);
         int i = (int) at;
         double f = at - i;
-        return f == 0 || i + 1 >= n || sorted[i] == sorted[i + 1] ? sorted[i] : sorted[i] + f * (sorted[i + 1] - sorted[i]);
+        return f == 0 || i + 1 >= n || sorted[i] == sorted[i + 1]
+                ? sorted[i]
+                : sorted[i] + f * (sorted[i + 1] - sorted[i]);
     }
 }

@@ -10,7 +10,8 @@ package portwright.calc.draft;
  * @param openShare what the damper leaves open, 0 to 1
  * @param outsidePressure gauge pressure at its mouth, Pa: negative under a drawing hood, positive in a down-draught
  */
-public record Flue(String name, double diameter, double length, double height, double openShare, double outsidePressure) {
+public record Flue(
+        String name, double diameter, double length, double height, double openShare, double outsidePressure) {
     public Flue {
         Require.atLeastZero("diameter of " + name + ", m", diameter);
         Require.positive("length of " + name + ", m", length);

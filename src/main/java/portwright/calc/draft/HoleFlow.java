@@ -67,7 +67,12 @@ final class HoleFlow {
     }
 
     /** Evaluates flow and slope at a driving pressure, Pa, positive inward. */
-    void at(double drive, double roomDensity, double roomViscosity, double chamberDensity, double chamberViscosity,
+    void at(
+            double drive,
+            double roomDensity,
+            double roomViscosity,
+            double chamberDensity,
+            double chamberViscosity,
             double streamDensity) {
         if (area == 0) {
             flow = 0;
@@ -107,7 +112,8 @@ final class HoleFlow {
         double root = Math.sqrt(linear * linear + 4 * square * head * d);
         double m = linear >= 0 ? (linear + root) / (2 * square) : 2 * head * d / (root - linear);
         if (m >= gasFlow) {
-            slope = (head - coldSlope * (m * m - lightening * gasFlow * m) - hotSlope * m * m) / (2 * square * m - linear);
+            slope = (head - coldSlope * (m * m - lightening * gasFlow * m) - hotSlope * m * m)
+                    / (2 * square * m - linear);
         } else {
             double rich = cold * (1 - lightening) + hot;
             m = Math.sqrt(head * d / rich);

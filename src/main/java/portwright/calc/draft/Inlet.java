@@ -16,8 +16,17 @@ import portwright.calc.combustion.Fuel;
  * @param momentumShare share of the thrust that helps the hole (eta)
  * @param streamTemperature temperature of the burning stream inside the hole, K; 0 when the hole stays cold
  */
-public record Inlet(String name, double diameter, double length, double height, double outsidePressure, Fuel fuel,
-        double gasFlow, double jetThrust, double momentumShare, double streamTemperature) {
+public record Inlet(
+        String name,
+        double diameter,
+        double length,
+        double height,
+        double outsidePressure,
+        Fuel fuel,
+        double gasFlow,
+        double jetThrust,
+        double momentumShare,
+        double streamTemperature) {
     public Inlet {
         Require.atLeastZero("diameter of " + name + ", m", diameter);
         Require.positive("length of " + name + ", m", length);
@@ -44,11 +53,13 @@ public record Inlet(String name, double diameter, double length, double height, 
 
     /** The same hole with the flame burning inside it. */
     public Inlet withStream(double kelvin) {
-        return new Inlet(name, diameter, length, height, outsidePressure, fuel, gasFlow, jetThrust, momentumShare, kelvin);
+        return new Inlet(
+                name, diameter, length, height, outsidePressure, fuel, gasFlow, jetThrust, momentumShare, kelvin);
     }
 
     /** The same hole in wind. */
     public Inlet withOutsidePressure(double pascal) {
-        return new Inlet(name, diameter, length, height, pascal, fuel, gasFlow, jetThrust, momentumShare, streamTemperature);
+        return new Inlet(
+                name, diameter, length, height, pascal, fuel, gasFlow, jetThrust, momentumShare, streamTemperature);
     }
 }

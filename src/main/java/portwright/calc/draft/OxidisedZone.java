@@ -17,7 +17,8 @@ import portwright.source.Source;
  */
 public record OxidisedZone(double height, double low, double high) {
     /** Where the core length comes from; its use here is this project's judgement. */
-    public static final Source SOURCE = Source.judgement("free-jet core of 6 hole diameters (published combustion file) taken as the reach of unmixed air");
+    public static final Source SOURCE = Source.judgement(
+            "free-jet core of 6 hole diameters (published combustion file) taken as the reach of unmixed air");
 
     private static final double CORE = 6;
     private static final double CORE_LOW = 4;
@@ -37,7 +38,9 @@ public record OxidisedZone(double height, double low, double high) {
         double neutral = clamp(state.balance().neutralLevel().orElse(0), top);
         Double low = band == null ? null : band.neutralLevel().low();
         Double high = band == null ? null : band.neutralLevel().high();
-        return new OxidisedZone(reach(CORE * d, shelf, neutral, top), reach(CORE_LOW * d, shelf, low == null ? neutral : clamp(low, top), top),
+        return new OxidisedZone(
+                reach(CORE * d, shelf, neutral, top),
+                reach(CORE_LOW * d, shelf, low == null ? neutral : clamp(low, top), top),
                 reach(CORE_HIGH * d, shelf, high == null ? neutral : clamp(high, top), top));
     }
 

@@ -19,11 +19,22 @@ import portwright.source.Source;
  * @param momentum span of the jet's momentum share round the stated one
  * @param flamePlace whether the place of flames not stated inside or below a hole is drawn too
  */
-public record Spread(double holeSize, double cdLow, double cdHigh, double gas, double temperature, double damper, double crackWidth,
-        double peepholeArea, double wind, double portWind, double momentum, boolean flamePlace) {
+public record Spread(
+        double holeSize,
+        double cdLow,
+        double cdHigh,
+        double gas,
+        double temperature,
+        double damper,
+        double crackWidth,
+        double peepholeArea,
+        double wind,
+        double portWind,
+        double momentum,
+        boolean flamePlace) {
     /** Where the spreads come from. */
-    public static final Source SOURCE =
-            Source.judgement("spreads estimated one by one: drilling, short-tube coefficients, regulator, controller, plate, lid joint, draught");
+    public static final Source SOURCE = Source.judgement(
+            "spreads estimated one by one: drilling, short-tube coefficients, regulator, controller, plate, lid joint, draught");
 
     /** Burning stream in the hole, and below it, K; from memory of flame lengths, own judgement. */
     public static final double STREAM_IN_HOLE = 873.15;
@@ -32,6 +43,7 @@ public record Spread(double holeSize, double cdLow, double cdHigh, double gas, d
 
     /** The usual spreads; gas ±10 %, or ±5 % when a gauge is read at the burner. */
     public static Spread usual(boolean gauge, boolean flamePlaceUnknown) {
-        return new Spread(0.3e-3, 0.82, 1.08, gauge ? 0.05 : 0.10, 25, 0.03, 1.2e-3, 0.5e-4, 0.8, 0.1, 0.2, flamePlaceUnknown);
+        return new Spread(
+                0.3e-3, 0.82, 1.08, gauge ? 0.05 : 0.10, 25, 0.03, 1.2e-3, 0.5e-4, 0.8, 0.1, 0.2, flamePlaceUnknown);
     }
 }

@@ -8,6 +8,7 @@ final class Balance {
     private static final int PASSES = 2;
     /** Load: effective emissivity of ware facing ware and brick, and natural convection in the chamber (own judgement). */
     private static final double LOAD_EMISSIVITY = 0.7;
+
     private static final double LOAD_CONVECTION = 6;
 
     private final KilnHeat kiln;

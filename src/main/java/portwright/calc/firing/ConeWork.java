@@ -23,11 +23,14 @@ public final class ConeWork {
     public static ConeWork of(Cone cone) {
         double z = Heat.ZERO_C;
         if (cone.ss15().isPresent()) {
-            return new ConeWork(cone.name(), new double[] {cone.ss15().getAsDouble() + z, cone.ss60() + z, cone.ss150() + z},
+            return new ConeWork(
+                    cone.name(),
+                    new double[] {cone.ss15().getAsDouble() + z, cone.ss60() + z, cone.ss150() + z},
                     new double[] {15 / 3600.0, 60 / 3600.0, 150 / 3600.0});
         }
-        return new ConeWork(cone.name(), new double[] {cone.ss60() + z, cone.ss150() + z},
-                new double[] {60 / 3600.0, 150 / 3600.0});
+        return new ConeWork(
+                cone.name(), new double[] {cone.ss60() + z, cone.ss150() + z}, new double[] {60 / 3600.0, 150 / 3600.0
+                });
     }
 
     public String name() {

@@ -11,8 +11,14 @@ package portwright.calc.firing;
  * @param shellJ stored in the brick
  * @param loadJ stored in ware and furniture
  */
-public record EnergyBalance(double electricJ, double fuelNetJ, double carriedOutJ, double portRadiationJ,
-        double wallLossJ, double shellJ, double loadJ) {
+public record EnergyBalance(
+        double electricJ,
+        double fuelNetJ,
+        double carriedOutJ,
+        double portRadiationJ,
+        double wallLossJ,
+        double shellJ,
+        double loadJ) {
 
     /** What is missing from the balance as a share of all heat moved; 0 in exact arithmetic and when less than 1 J moved. */
     public double closure() {

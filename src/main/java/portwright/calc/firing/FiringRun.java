@@ -11,8 +11,13 @@ import java.util.List;
  * @param reached true when every step reached its goal
  * @param hottestOutsideK hottest cold face met
  */
-public record FiringRun(List<Sample> samples, List<StepResult> steps, List<ConeDown> cones, EnergyBalance energy,
-        boolean reached, double hottestOutsideK) {
+public record FiringRun(
+        List<Sample> samples,
+        List<StepResult> steps,
+        List<ConeDown> cones,
+        EnergyBalance energy,
+        boolean reached,
+        double hottestOutsideK) {
     public FiringRun {
         samples = List.copyOf(samples);
         steps = List.copyOf(steps);
@@ -41,7 +46,8 @@ public record FiringRun(List<Sample> samples, List<StepResult> steps, List<ConeD
         for (Sample s : samples) {
             if (s.chamberK() >= kelvin) {
                 double d = s.chamberK() - before.chamberK();
-                return d <= 0 ? s.timeS()
+                return d <= 0
+                        ? s.timeS()
                         : before.timeS() + (s.timeS() - before.timeS()) * (kelvin - before.chamberK()) / d;
             }
             before = s;

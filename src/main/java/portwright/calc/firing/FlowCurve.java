@@ -26,7 +26,9 @@ final class FlowCurve {
         this.roomK = kiln.roomK();
         List<OpenPort> ports = open ? kiln.ports() : List.of();
         radiating = Heat.STEFAN_BOLTZMANN
-                * ports.stream().mapToDouble(p -> (p.flue() ? damper : 1) * p.areaM2() * p.viewFactor()).sum();
+                * ports.stream()
+                        .mapToDouble(p -> (p.flue() ? damper : 1) * p.areaM2() * p.viewFactor())
+                        .sum();
     }
 
     private void seek(double tK) {
@@ -48,8 +50,12 @@ final class FlowCurve {
         }
         seek(tK);
         double f = tK / SPACING_K - left;
-        return new GasExchange.Flow(mix(a.heatW(), b.heatW(), f), mix(a.fuelNetW(), b.fuelNetW(), f),
-                mix(a.fuelKgPerS(), b.fuelKgPerS(), f), mix(a.airKgPerS(), b.airKgPerS(), f), mix(a.lambda(), b.lambda(), f));
+        return new GasExchange.Flow(
+                mix(a.heatW(), b.heatW(), f),
+                mix(a.fuelNetW(), b.fuelNetW(), f),
+                mix(a.fuelKgPerS(), b.fuelKgPerS(), f),
+                mix(a.airKgPerS(), b.airKgPerS(), f),
+                mix(a.lambda(), b.lambda(), f));
     }
 
     double heatW(double tK) {

@@ -19,10 +19,12 @@ public record Forecast(FiringRun nominal, FiringRun quick, FiringRun slow, doubl
     public static final double CONDUCTIVITY_BAND = 0.20;
     /** Band of the climb and of the hours (this project's judgement from two independent models). */
     public static final double RATE_BAND = 0.35;
+
     public static final double HOURS_BAND = 0.25;
 
     /** Runs the three firings. */
-    public static Forecast of(KilnHeat kiln, GasExchange gas, List<Step> steps, List<ConeWork> watched, Numerics numerics) {
+    public static Forecast of(
+            KilnHeat kiln, GasExchange gas, List<Step> steps, List<ConeWork> watched, Numerics numerics) {
         FiringRun nominal = Simulation.run(kiln, gas, steps, watched, numerics);
         FiringRun quick = Simulation.run(kiln.conducting(1 - CONDUCTIVITY_BAND), gas, steps, watched, numerics);
         FiringRun slow = Simulation.run(kiln.conducting(1 + CONDUCTIVITY_BAND), gas, steps, watched, numerics);

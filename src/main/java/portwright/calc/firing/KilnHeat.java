@@ -13,8 +13,14 @@ import java.util.List;
  * @param ports every hole with its bore
  * @param roomK air around the kiln, K
  */
-public record KilnHeat(List<ShellPart> parts, double lossFactor, double loadHeatCapacityJPerK, double loadSurfaceM2,
-        Elements elements, List<OpenPort> ports, double roomK) {
+public record KilnHeat(
+        List<ShellPart> parts,
+        double lossFactor,
+        double loadHeatCapacityJPerK,
+        double loadSurfaceM2,
+        Elements elements,
+        List<OpenPort> ports,
+        double roomK) {
     /** Loss factor used when the design gives none (this project's judgement; learnt from records). */
     public static final double DEFAULT_LOSS_FACTOR = 1.25;
 
@@ -33,8 +39,14 @@ public record KilnHeat(List<ShellPart> parts, double lossFactor, double loadHeat
 
     /** The same kiln with every conductivity times a factor. */
     public KilnHeat conducting(double factor) {
-        return new KilnHeat(parts.stream().map(p -> p.conducting(factor)).toList(), lossFactor, loadHeatCapacityJPerK,
-                loadSurfaceM2, elements, ports, roomK);
+        return new KilnHeat(
+                parts.stream().map(p -> p.conducting(factor)).toList(),
+                lossFactor,
+                loadHeatCapacityJPerK,
+                loadSurfaceM2,
+                elements,
+                ports,
+                roomK);
     }
 
     public KilnHeat withLossFactor(double factor) {

@@ -40,7 +40,8 @@ public final class Replay {
      * @param chamberK smoothed chamber temperatures, K
      * @param setting of the interval that begins at an index
      */
-    public static List<Need> run(KilnHeat kiln, GasExchange gas, double[] timeS, double[] chamberK, IntFunction<Setting> setting) {
+    public static List<Need> run(
+            KilnHeat kiln, GasExchange gas, double[] timeS, double[] chamberK, IntFunction<Setting> setting) {
         Balance balance = new Balance(kiln, chamberK[0], Numerics.STANDARD.intervalsPerLayer());
         Map<Setting, FlowCurve> curves = new HashMap<>();
         List<Need> out = new ArrayList<>();
@@ -62,6 +63,13 @@ public final class Replay {
     }
 
     private static Step step(Setting s) {
-        return new Step(new Step.Hold(1), Step.FULL, true, s.gas(), Step.CONTROLLER, s.portsOpen(), new Step.Share(s.damperShare()));
+        return new Step(
+                new Step.Hold(1),
+                Step.FULL,
+                true,
+                s.gas(),
+                Step.CONTROLLER,
+                s.portsOpen(),
+                new Step.Share(s.damperShare()));
     }
 }

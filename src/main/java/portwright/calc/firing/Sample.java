@@ -17,6 +17,17 @@ package portwright.calc.firing;
  * @param airKgPerS air
  * @param lambda 0 with the gas off
  */
-public record Sample(double timeS, int step, double chamberK, double loadK, double climbKPerS, double electricW,
-        double fuelNetW, double flowHeatW, double portRadiationW, double wallLossW, double fuelKgPerS, double airKgPerS,
+public record Sample(
+        double timeS,
+        int step,
+        double chamberK,
+        double loadK,
+        double climbKPerS,
+        double electricW,
+        double fuelNetW,
+        double flowHeatW,
+        double portRadiationW,
+        double wallLossW,
+        double fuelKgPerS,
+        double airKgPerS,
         double lambda) {}

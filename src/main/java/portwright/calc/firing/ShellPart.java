@@ -11,8 +11,7 @@ import java.util.List;
  * @param outerAreaM2 cold face, corners and edges included
  * @param film from the cold face to the room
  */
-public record ShellPart(String name, List<Layer> layers, double innerAreaM2, double outerAreaM2,
-        Film film) {
+public record ShellPart(String name, List<Layer> layers, double innerAreaM2, double outerAreaM2, Film film) {
     public ShellPart {
         layers = List.copyOf(layers);
         if (layers.isEmpty() || !(innerAreaM2 > 0 && outerAreaM2 > 0)) {
@@ -22,8 +21,8 @@ public record ShellPart(String name, List<Layer> layers, double innerAreaM2, dou
 
     /** The same part with the conductivity of every layer times a factor. */
     public ShellPart conducting(double factor) {
-        return new ShellPart(name, layers.stream().map(l -> l.conducting(factor)).toList(), innerAreaM2, outerAreaM2,
-                film);
+        return new ShellPart(
+                name, layers.stream().map(l -> l.conducting(factor)).toList(), innerAreaM2, outerAreaM2, film);
     }
 
     double thicknessM() {

@@ -49,13 +49,15 @@ public final class Simulation {
      *
      * @param watched cones placed in the kiln besides those the steps name
      */
-    public static FiringRun run(KilnHeat kiln, GasExchange gas, List<Step> steps, List<ConeWork> watched, Numerics numerics) {
+    public static FiringRun run(
+            KilnHeat kiln, GasExchange gas, List<Step> steps, List<ConeWork> watched, Numerics numerics) {
         if (steps.isEmpty()) {
             throw new IllegalArgumentException("a firing needs a step");
         }
         List<ConeWork> all = new ArrayList<>(watched);
         for (Step s : steps) {
-            if (s.goal() instanceof Step.ToCone c && all.stream().noneMatch(w -> w.name().equals(c.cone().name()))) {
+            if (s.goal() instanceof Step.ToCone c
+                    && all.stream().noneMatch(w -> w.name().equals(c.cone().name()))) {
                 all.add(c.cone());
             }
         }
@@ -70,8 +72,8 @@ public final class Simulation {
             results.add(r);
             reached = r.reached();
         }
-        EnergyBalance energy = new EnergyBalance(electricJ, fuelNetJ, carriedOutJ, radiationJ, wallLossJ,
-                balance.shellJ(startK), balance.loadJ(startK));
+        EnergyBalance energy = new EnergyBalance(
+                electricJ, fuelNetJ, carriedOutJ, radiationJ, wallLossJ, balance.shellJ(startK), balance.loadJ(startK));
         return new FiringRun(samples, results, down, energy, reached, hottestOutsideK);
     }
 
@@ -83,8 +85,7 @@ public final class Simulation {
         double heat0 = fuelNetJ;
         double share = damper(step, beginK);
         FlowCurve flow = new FlowCurve(kiln, gas, step, share);
-        double most = !step.electric() ? 0
-                : kiln.elements().fullW() * (step.controlled() ? 1 : step.elementShare());
+        double most = !step.electric() ? 0 : kiln.elements().fullW() * (step.controlled() ? 1 : step.elementShare());
         int cone = step.goal() instanceof Step.ToCone c ? indexOf(c.cone()) : -1;
         double goalK = step.goal() instanceof Step.To t ? t.temperatureK() : Double.NaN;
         double direction = Double.isNaN(goalK) || goalK >= beginK ? 1 : -1;
@@ -132,17 +133,33 @@ public final class Simulation {
             if (!done && holdS == Double.POSITIVE_INFINITY && timeS - markS >= STALL_WINDOW_S) {
                 double slowest = Math.min(STALL_K_PER_S, step.rateKPerS() / 2);
                 boolean slow = direction * (next - markK) / (timeS - markS) < slowest;
-                stalled = slow && direction > 0 && (cone < 0 || (1 - work[cone]) / watched.get(cone).perSecond(next) > PATIENCE_S);
+                stalled = slow
+                        && direction > 0
+                        && (cone < 0 || (1 - work[cone]) / watched.get(cone).perSecond(next) > PATIENCE_S);
                 markS = timeS;
                 markK = next;
             }
-            tooLong = !done && holdS == Double.POSITIVE_INFINITY && timeS - beginS > numerics.longestS() || next > HOTTEST_K;
+            tooLong = !done && holdS == Double.POSITIVE_INFINITY && timeS - beginS > numerics.longestS()
+                    || next > HOTTEST_K;
         }
         sample(index, flow, climb);
         boolean open = step.portsOpen();
-        return new StepResult(index, step, beginS, timeS, beginK, balance.chamberK(), done && !tooLong, stalled,
-                open ? share : Double.NaN, flow.at(beginK), flow.at(balance.chamberK()), electricJ - electric0,
-                fuelKg - fuel0, fuelNetJ - heat0, climb);
+        return new StepResult(
+                index,
+                step,
+                beginS,
+                timeS,
+                beginK,
+                balance.chamberK(),
+                done && !tooLong,
+                stalled,
+                open ? share : Double.NaN,
+                flow.at(beginK),
+                flow.at(balance.chamberK()),
+                electricJ - electric0,
+                fuelKg - fuel0,
+                fuelNetJ - heat0,
+                climb);
     }
 
     private double damper(Step step, double beginK) {
@@ -212,7 +229,19 @@ public final class Simulation {
         if (!samples.isEmpty() && samples.get(samples.size() - 1).timeS() >= timeS - 1e-6) {
             return;
         }
-        samples.add(new Sample(timeS, step, balance.chamberK(), balance.loadK(), climbNow, balance.powerW(), f.fuelNetW(),
-                balance.flowHeatW(), balance.radiationW(), balance.wallLossW(), f.fuelKgPerS(), f.airKgPerS(), f.lambda()));
+        samples.add(new Sample(
+                timeS,
+                step,
+                balance.chamberK(),
+                balance.loadK(),
+                climbNow,
+                balance.powerW(),
+                f.fuelNetW(),
+                balance.flowHeatW(),
+                balance.radiationW(),
+                balance.wallLossW(),
+                f.fuelKgPerS(),
+                f.airKgPerS(),
+                f.lambda()));
     }
 }

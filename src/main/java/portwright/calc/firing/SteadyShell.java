@@ -64,10 +64,14 @@ public final class SteadyShell {
 
     /** Heat into the chamber at a chamber temperature as a step makes it with elements full on, W. */
     public static DoubleUnaryOperator heatOf(KilnHeat kiln, GasExchange gas, Step step, double damperShare) {
-        double electricW = !step.electric() ? 0
+        double electricW = !step.electric()
+                ? 0
                 : kiln.elements().fullW() * (Double.isNaN(step.elementShare()) ? 1 : step.elementShare());
         List<OpenPort> ports = step.portsOpen() ? kiln.ports() : List.of();
-        return t -> electricW + (step.portsOpen() ? gas.at(step.gas(), damperShare, t).heatW() : 0)
-                - ports.stream().mapToDouble(p -> (p.flue() ? damperShare : 1) * p.radiationW(t, kiln.roomK())).sum();
+        return t -> electricW
+                + (step.portsOpen() ? gas.at(step.gas(), damperShare, t).heatW() : 0)
+                - ports.stream()
+                        .mapToDouble(p -> (p.flue() ? damperShare : 1) * p.radiationW(t, kiln.roomK()))
+                        .sum();
     }
 }

@@ -11,7 +11,13 @@ package portwright.calc.firing;
  * @param portsOpen ports open; with gas on they always are
  * @param damper how the plate stands while ports are open
  */
-public record Step(Goal goal, double rateKPerS, boolean electric, boolean gas, double elementShare, boolean portsOpen,
+public record Step(
+        Goal goal,
+        double rateKPerS,
+        boolean electric,
+        boolean gas,
+        double elementShare,
+        boolean portsOpen,
         DamperSetting damper) {
 
     /** All the power there is. */

@@ -13,9 +13,22 @@ package portwright.calc.firing;
  * @param fuelNetJ its net heat
  * @param endClimbKPerS climb at the end
  */
-public record StepResult(int index, Step step, double startS, double endS, double startK, double endK, boolean reached,
-        boolean stalled, double damperShare, GasExchange.Flow first, GasExchange.Flow last, double electricJ,
-        double fuelKg, double fuelNetJ, double endClimbKPerS) {
+public record StepResult(
+        int index,
+        Step step,
+        double startS,
+        double endS,
+        double startK,
+        double endK,
+        boolean reached,
+        boolean stalled,
+        double damperShare,
+        GasExchange.Flow first,
+        GasExchange.Flow last,
+        double electricJ,
+        double fuelKg,
+        double fuelNetJ,
+        double endClimbKPerS) {
 
     public double seconds() {
         return endS - startS;

@@ -27,8 +27,9 @@ public record Crack(double gap, double width, double depth) {
     /** Mean speed in the crack, m/s, with the sign of the pressure drop; Pa, kg/m³, Pa s. */
     public double speed(double pressureDrop, double density, double viscosity) {
         if (!(density > 0 && viscosity > 0 && Math.abs(pressureDrop) < 1e7)) {
-            throw new IllegalArgumentException("crack flow needs density and viscosity above 0 and a pressure drop, not " + density
-                    + ", " + viscosity + ", " + pressureDrop);
+            throw new IllegalArgumentException(
+                    "crack flow needs density and viscosity above 0 and a pressure drop, not " + density + ", "
+                            + viscosity + ", " + pressureDrop);
         }
         if (gap == 0) {
             return 0;

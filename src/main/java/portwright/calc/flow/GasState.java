@@ -27,9 +27,10 @@ public final class GasState {
      * @param temperature K
      */
     public static double density(double pressure, double molarMass, double temperature) {
-        if (!(pressure > 0 && molarMass > 0 && temperature > 0) || Double.isInfinite(pressure * molarMass / temperature)) {
-            throw new IllegalArgumentException("density needs pressure, molar mass and temperature above 0, not " + pressure
-                    + " Pa, " + molarMass + " kg/mol, " + temperature + " K");
+        if (!(pressure > 0 && molarMass > 0 && temperature > 0)
+                || Double.isInfinite(pressure * molarMass / temperature)) {
+            throw new IllegalArgumentException("density needs pressure, molar mass and temperature above 0, not "
+                    + pressure + " Pa, " + molarMass + " kg/mol, " + temperature + " K");
         }
         return pressure * molarMass / (Constants.R * temperature);
     }
@@ -42,8 +43,8 @@ public final class GasState {
      */
     public static double mixtureMolarMass(double massFlow1, double molarMass1, double massFlow2, double molarMass2) {
         if (!(massFlow1 >= 0 && massFlow2 >= 0 && massFlow1 + massFlow2 > 0)) {
-            throw new IllegalArgumentException("a mixture needs two flows not below 0 and not both 0, not " + massFlow1 + " and "
-                    + massFlow2 + " kg/s");
+            throw new IllegalArgumentException("a mixture needs two flows not below 0 and not both 0, not " + massFlow1
+                    + " and " + massFlow2 + " kg/s");
         }
         return (massFlow1 + massFlow2) / (massFlow1 / molarMass1 + massFlow2 / molarMass2);
     }
@@ -59,7 +60,10 @@ public final class GasState {
             throw new IllegalArgumentException("viscosity at " + temperature + " K: write kelvin, 200 to 1700");
         }
         double x = temperature / Constants.ZERO_CELSIUS;
-        return SUTHERLAND_VISCOSITY * x * Math.sqrt(x) * (Constants.ZERO_CELSIUS + SUTHERLAND_CONSTANT)
+        return SUTHERLAND_VISCOSITY
+                * x
+                * Math.sqrt(x)
+                * (Constants.ZERO_CELSIUS + SUTHERLAND_CONSTANT)
                 / (temperature + SUTHERLAND_CONSTANT);
     }
 
@@ -71,7 +75,8 @@ public final class GasState {
      */
     public static double pressureAtAltitude(double altitude) {
         if (!(altitude >= -500 && altitude <= 11000)) {
-            throw new IllegalArgumentException("altitude " + altitude + " m: write metres above the sea, -500 to 11000");
+            throw new IllegalArgumentException(
+                    "altitude " + altitude + " m: write metres above the sea, -500 to 11000");
         }
         return Constants.ATMOSPHERE * Math.pow(1 - ISA_LAPSE_SHARE * altitude, ISA_EXPONENT);
     }

@@ -18,8 +18,11 @@ import portwright.source.Source;
 public record Hole(double diameter, double length) {
 
     /** Source of the discharge coefficient. */
-    public static final Source SOURCE = Source.memory("Lichtarowicz, Duggins and Markland, discharge coefficients for incompressible "
-            + "non-cavitating flow through long orifices", "1965", "");
+    public static final Source SOURCE = Source.memory(
+            "Lichtarowicz, Duggins and Markland, discharge coefficients for incompressible "
+                    + "non-cavitating flow through long orifices",
+            "1965",
+            "");
 
     /** Longest hole, in diameters, that the source covers. */
     public static final double LONGEST = 10;
@@ -132,13 +135,15 @@ public record Hole(double diameter, double length) {
     public double massFlow(double pressureDrop, double density, double viscosity, double openShare, double cdFactor) {
         checkShare(openShare);
         if (!(density > 0 && viscosity > 0 && density < 1e5 && viscosity < 1e5)) {
-            throw new IllegalArgumentException("density " + density + " kg/m³ and viscosity " + viscosity + " Pa s: write numbers above 0");
+            throw new IllegalArgumentException(
+                    "density " + density + " kg/m³ and viscosity " + viscosity + " Pa s: write numbers above 0");
         }
         if (!(Math.abs(pressureDrop) < 1e7)) {
             throw new IllegalArgumentException("pressure drop " + pressureDrop + " Pa: write a number");
         }
         if (!(cdFactor > 0 && cdFactor < 10)) {
-            throw new IllegalArgumentException("factor on the discharge coefficient " + cdFactor + ": write a number above 0");
+            throw new IllegalArgumentException(
+                    "factor on the discharge coefficient " + cdFactor + ": write a number above 0");
         }
         if (pressureDrop == 0 || openShare == 0) {
             return 0;
@@ -164,7 +169,8 @@ public record Hole(double diameter, double length) {
 
     private static void checkShare(double openShare) {
         if (!(openShare >= 0 && openShare <= 1)) {
-            throw new IllegalArgumentException("open share " + openShare + ": write a fraction from 0 (shut) to 1 (open)");
+            throw new IllegalArgumentException(
+                    "open share " + openShare + ": write a fraction from 0 (shut) to 1 (open)");
         }
     }
 }

@@ -21,8 +21,10 @@ import portwright.source.Source;
 public record Jet(double molarMass, double isentropicExponent, double temperature, double atmosphericPressure) {
 
     /** Where the formulas come from. */
-    public static final Source SOURCE = Source.published("Orifice flow formulas for gas burners; compressible nozzle flow of an ideal gas",
-            "", "industrial formula sheet; standard gas dynamics");
+    public static final Source SOURCE = Source.published(
+            "Orifice flow formulas for gas burners; compressible nozzle flow of an ideal gas",
+            "",
+            "industrial formula sheet; standard gas dynamics");
 
     /** Up to this gauge pressure the incompressible form holds, Pa (50 mbar). */
     public static final double INCOMPRESSIBLE_BELOW = 5000;
@@ -40,13 +42,15 @@ public record Jet(double molarMass, double isentropicExponent, double temperatur
             throw new IllegalArgumentException("molar mass of the gas " + molarMass + ": write kg/mol, propane 0.0441");
         }
         if (!(isentropicExponent > 1 && isentropicExponent < 2)) {
-            throw new IllegalArgumentException("heat capacity ratio of the gas " + isentropicExponent + ": write 1.05 to 1.67");
+            throw new IllegalArgumentException(
+                    "heat capacity ratio of the gas " + isentropicExponent + ": write 1.05 to 1.67");
         }
         if (!(temperature > 150 && temperature < 1000)) {
             throw new IllegalArgumentException("gas temperature " + temperature + " K: write kelvin");
         }
         if (!(atmosphericPressure > 1e4 && atmosphericPressure < 2e5)) {
-            throw new IllegalArgumentException("atmospheric pressure " + atmosphericPressure + ": write pascal, 101325 at sea level");
+            throw new IllegalArgumentException(
+                    "atmospheric pressure " + atmosphericPressure + ": write pascal, 101325 at sea level");
         }
     }
 
@@ -129,7 +133,8 @@ public record Jet(double molarMass, double isentropicExponent, double temperatur
 
     private static double compressibleShare(double gaugePressure) {
         if (!(gaugePressure >= 0 && gaugePressure <= HIGHEST_GAUGE)) {
-            throw new IllegalArgumentException("gas pressure " + gaugePressure + " Pa: write the pressure above atmosphere, 0 to 100 bar");
+            throw new IllegalArgumentException(
+                    "gas pressure " + gaugePressure + " Pa: write the pressure above atmosphere, 0 to 100 bar");
         }
         double x = (gaugePressure - INCOMPRESSIBLE_BELOW) / (COMPRESSIBLE_ABOVE - INCOMPRESSIBLE_BELOW);
         return Math.max(0, Math.min(1, x));

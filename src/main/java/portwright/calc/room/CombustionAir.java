@@ -70,7 +70,8 @@ public final class CombustionAir {
         if (volumeNeededM3 == 0) {
             return 0;
         }
-        double left = 1 - Check.atLeastZero(volumeM3, "the volume") / Check.aboveZero(volumeNeededM3, "the volume needed");
+        double left =
+                1 - Check.atLeastZero(volumeM3, "the volume") / Check.aboveZero(volumeNeededM3, "the volume needed");
         return openingM2(method, grossW) * Math.max(0, left);
     }
 

@@ -39,7 +39,8 @@ public final class Dilution {
      * @param timeS time passed
      * @return volume fraction, never above 1
      */
-    public static double levelAfter(double startLevel, double releaseM3PerS, double effectiveFlowM3PerS, double volumeM3, double timeS) {
+    public static double levelAfter(
+            double startLevel, double releaseM3PerS, double effectiveFlowM3PerS, double volumeM3, double timeS) {
         Check.atLeastZero(startLevel, "the starting level");
         Check.atLeastZero(releaseM3PerS, "the release");
         Check.atLeastZero(effectiveFlowM3PerS, "the flow");
@@ -54,7 +55,8 @@ public final class Dilution {
     /**
      * Time integral of the level over a stretch, fraction·s; the part of an average that the stretch gives.
      */
-    static double exposure(double startLevel, double releaseM3PerS, double effectiveFlowM3PerS, double volumeM3, double timeS) {
+    static double exposure(
+            double startLevel, double releaseM3PerS, double effectiveFlowM3PerS, double volumeM3, double timeS) {
         double k = effectiveFlowM3PerS / volumeM3;
         double g = releaseM3PerS / volumeM3;
         double x = k * timeS;
@@ -71,7 +73,8 @@ public final class Dilution {
      *
      * @return seconds; positive infinity if the level is never reached
      */
-    public static double timeToReach(double from, double to, double releaseM3PerS, double effectiveFlowM3PerS, double volumeM3) {
+    public static double timeToReach(
+            double from, double to, double releaseM3PerS, double effectiveFlowM3PerS, double volumeM3) {
         Check.atLeastZero(from, "the starting level");
         Check.aboveZero(volumeM3, "the volume");
         if (to <= from) {
@@ -98,7 +101,9 @@ public final class Dilution {
         if (from <= to) {
             return 0;
         }
-        return effectiveFlowM3PerS > 0 ? volumeM3 / effectiveFlowM3PerS * Math.log(from / to) : Double.POSITIVE_INFINITY;
+        return effectiveFlowM3PerS > 0
+                ? volumeM3 / effectiveFlowM3PerS * Math.log(from / to)
+                : Double.POSITIVE_INFINITY;
     }
 
     /**
@@ -108,7 +113,9 @@ public final class Dilution {
      * @param molarMassKgPerMol molar mass
      */
     public static double volumeFlow(double massKgPerS, double molarMassKgPerMol) {
-        return MOLAR_VOLUME_20C * Check.atLeastZero(massKgPerS, "the mass flow") / Check.aboveZero(molarMassKgPerMol, "the molar mass");
+        return MOLAR_VOLUME_20C
+                * Check.atLeastZero(massKgPerS, "the mass flow")
+                / Check.aboveZero(molarMassKgPerMol, "the molar mass");
     }
 
     private static double mixing(double k) {

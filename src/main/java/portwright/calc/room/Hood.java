@@ -72,7 +72,9 @@ public final class Hood {
      * guideline. Example: 3 kW at 1.0 m: 260 m³/h.
      */
     public static double plumeFlow(double convectiveW, double heightM) {
-        return 0.005 * Math.cbrt(Check.atLeastZero(convectiveW, "the heat")) * Math.pow(Check.atLeastZero(heightM, "the height"), 5.0 / 3);
+        return 0.005
+                * Math.cbrt(Check.atLeastZero(convectiveW, "the heat"))
+                * Math.pow(Check.atLeastZero(heightM, "the height"), 5.0 / 3);
     }
 
     private static double area(double d) {

@@ -76,8 +76,16 @@ public final class Openings {
      * @return m³/s of fresh air
      */
     public static double stackM3PerS(List<Opening> openings, double insideK, double outsideK) {
-        double lo = openings.stream().filter(o -> o.freeAreaM2 > 0).mapToDouble(Opening::levelM).min().orElse(0);
-        double hi = openings.stream().filter(o -> o.freeAreaM2 > 0).mapToDouble(Opening::levelM).max().orElse(0);
+        double lo = openings.stream()
+                .filter(o -> o.freeAreaM2 > 0)
+                .mapToDouble(Opening::levelM)
+                .min()
+                .orElse(0);
+        double hi = openings.stream()
+                .filter(o -> o.freeAreaM2 > 0)
+                .mapToDouble(Opening::levelM)
+                .max()
+                .orElse(0);
         if (insideK == outsideK || hi - lo < 1e-9) {
             return 0;
         }
@@ -120,7 +128,8 @@ public final class Openings {
      */
     public static double windM3PerS(List<Opening> openings, double windMPerS) {
         double sum = openings.stream().mapToDouble(Opening::freeAreaM2).sum();
-        double largest = openings.stream().mapToDouble(Opening::freeAreaM2).max().orElse(0);
+        double largest =
+                openings.stream().mapToDouble(Opening::freeAreaM2).max().orElse(0);
         return wind(Math.min(largest, sum - largest), windMPerS, SafetyNumber.value("wind-angle-factor"));
     }
 

@@ -22,7 +22,8 @@ public final class RoomAir {
      * @return volume fraction, at least 0
      */
     public static double oxygenAfter(double usedMolPerS, double effectiveFlowM3PerS, double volumeM3, double timeS) {
-        double used = Dilution.levelAfter(0, usedMolPerS * Dilution.MOLAR_VOLUME_20C, effectiveFlowM3PerS, volumeM3, timeS);
+        double used =
+                Dilution.levelAfter(0, usedMolPerS * Dilution.MOLAR_VOLUME_20C, effectiveFlowM3PerS, volumeM3, timeS);
         return Math.max(0, AIR_OXYGEN - used);
     }
 
@@ -35,7 +36,9 @@ public final class RoomAir {
     public static double riseK(double heatW, double flowM3PerS) {
         Check.atLeastZero(heatW, "the heat");
         Check.atLeastZero(flowM3PerS, "the flow");
-        return heatW == 0 ? 0 : flowM3PerS == 0 ? Double.POSITIVE_INFINITY : heatW / (AIR_DENSITY * AIR_CP * flowM3PerS);
+        return heatW == 0
+                ? 0
+                : flowM3PerS == 0 ? Double.POSITIVE_INFINITY : heatW / (AIR_DENSITY * AIR_CP * flowM3PerS);
     }
 
     /** Air that keeps the rise to {@code riseK}: the same formula turned round, m³/s. */

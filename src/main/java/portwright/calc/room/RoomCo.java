@@ -14,7 +14,13 @@ import java.util.List;
  * @param average8hPpm highest average over any 8 h, the time after the firing included
  * @param releasedM3 CO released into the room
  */
-public record RoomCo(List<Sample> series, double peakPpm, double peakS, double average15MinPpm, double average8hPpm, double releasedM3) {
+public record RoomCo(
+        List<Sample> series,
+        double peakPpm,
+        double peakS,
+        double average15MinPpm,
+        double average8hPpm,
+        double releasedM3) {
 
     private static final double SAMPLE_S = 60;
     private static final double QUARTER_HOUR_S = 900;
@@ -47,7 +53,8 @@ public record RoomCo(List<Sample> series, double peakPpm, double peakS, double a
      * @param burntAtFlue share of the rest that burns at the flue, 0 to 1; CO from leaks never does
      */
     public static double shareInRoom(double ledOutdoors, double burntAtFlue) {
-        return (1 - Check.share(ledOutdoors, "the share led outdoors")) * (1 - Check.share(burntAtFlue, "the share burnt at the flue"));
+        return (1 - Check.share(ledOutdoors, "the share led outdoors"))
+                * (1 - Check.share(burntAtFlue, "the share burnt at the flue"));
     }
 
     /**
@@ -59,7 +66,8 @@ public record RoomCo(List<Sample> series, double peakPpm, double peakS, double a
      * @param mixing K, at least 1; divides the flow, never the volume
      * @param volumeM3 room
      */
-    public static RoomCo of(List<Segment> firing, double shareInRoom, double flowM3PerS, double mixing, double volumeM3) {
+    public static RoomCo of(
+            List<Segment> firing, double shareInRoom, double flowM3PerS, double mixing, double volumeM3) {
         Check.share(shareInRoom, "the share in the room");
         Check.atLeastZero(flowM3PerS, "the fresh air");
         Check.aboveZero(volumeM3, "the volume");
@@ -77,24 +85,41 @@ public record RoomCo(List<Sample> series, double peakPpm, double peakS, double a
             double dt = s.seconds / parts;
             for (int i = 0; i < parts && dt > 0; i++) {
                 double[] last = nodes.get(nodes.size() - 1);
-                nodes.add(new double[] {last[0] + dt, Dilution.levelAfter(last[1], g, effective, volumeM3, dt),
-                    last[2] + Dilution.exposure(last[1], g, effective, volumeM3, dt)});
+                nodes.add(new double[] {
+                    last[0] + dt,
+                    Dilution.levelAfter(last[1], g, effective, volumeM3, dt),
+                    last[2] + Dilution.exposure(last[1], g, effective, volumeM3, dt)
+                });
             }
         }
-        List<Sample> series = nodes.stream().map(n -> new Sample(n[0], n[1] * 1e6)).toList();
+        List<Sample> series =
+                nodes.stream().map(n -> new Sample(n[0], n[1] * 1e6)).toList();
         Sample peak = series.stream().reduce((a, b) -> b.ppm > a.ppm ? b : a).orElseThrow();
-        return new RoomCo(series, peak.ppm, peak.timeS, highestAverage(nodes, QUARTER_HOUR_S), highestAverage(nodes, EIGHT_HOURS_S),
+        return new RoomCo(
+                series,
+                peak.ppm,
+                peak.timeS,
+                highestAverage(nodes, QUARTER_HOUR_S),
+                highestAverage(nodes, EIGHT_HOURS_S),
                 released);
     }
 
     /** Seconds at which a level is first reached, or positive infinity. */
     public double firstOverS(double ppm) {
-        return series.stream().filter(s -> s.ppm > ppm).mapToDouble(Sample::timeS).findFirst().orElse(Double.POSITIVE_INFINITY);
+        return series.stream()
+                .filter(s -> s.ppm > ppm)
+                .mapToDouble(Sample::timeS)
+                .findFirst()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     /** Seconds after the start of the last firing stretch's end when the level is below {@code ppm} for good, from the start. */
     public double lastOverS(double ppm) {
-        return series.stream().filter(s -> s.ppm > ppm).mapToDouble(Sample::timeS).max().orElse(0);
+        return series.stream()
+                .filter(s -> s.ppm > ppm)
+                .mapToDouble(Sample::timeS)
+                .max()
+                .orElse(0);
     }
 
     private static double highestAverage(List<double[]> nodes, double windowS) {

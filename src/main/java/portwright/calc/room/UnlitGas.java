@@ -14,15 +14,18 @@ public final class UnlitGas {
      *
      * @return seconds; positive infinity without gas
      */
-    public static double secondsToLowerLimit(double chamberM3, double gasKgPerS, double lowerLimit, double molarMassKgPerMol) {
+    public static double secondsToLowerLimit(
+            double chamberM3, double gasKgPerS, double lowerLimit, double molarMassKgPerMol) {
         double limit = lowerLimitKg(chamberM3, lowerLimit, molarMassKgPerMol);
         return gasKgPerS > 0 ? limit / gasKgPerS : Double.POSITIVE_INFINITY;
     }
 
     /** Gas in kg that brings the cold chamber to its lower limit. Example: 0.18 m³ propane 6.9 g. */
     public static double lowerLimitKg(double chamberM3, double lowerLimit, double molarMassKgPerMol) {
-        return Check.aboveZero(chamberM3, "the chamber volume") * Check.share(lowerLimit, "the lower limit")
-                * Check.aboveZero(molarMassKgPerMol, "the molar mass") / Dilution.MOLAR_VOLUME_20C;
+        return Check.aboveZero(chamberM3, "the chamber volume")
+                * Check.share(lowerLimit, "the lower limit")
+                * Check.aboveZero(molarMassKgPerMol, "the molar mass")
+                / Dilution.MOLAR_VOLUME_20C;
     }
 
     /** Gas in kg that passes while a flame device closes: {@code m t}. Example: 0.5 kg/h, 20 s: 2.8 g. */
@@ -39,7 +42,9 @@ public final class UnlitGas {
     public static double purgeS(double chamberM3, double changes, double flowM3PerS) {
         Check.aboveZero(chamberM3, "the chamber volume");
         Check.aboveZero(changes, "the number of changes");
-        return Check.atLeastZero(flowM3PerS, "the draught") > 0 ? changes * chamberM3 / flowM3PerS : Double.POSITIVE_INFINITY;
+        return Check.atLeastZero(flowM3PerS, "the draught") > 0
+                ? changes * chamberM3 / flowM3PerS
+                : Double.POSITIVE_INFINITY;
     }
 
     /**
@@ -47,6 +52,7 @@ public final class UnlitGas {
      * Example: propane, 5 changes: 0.32; 25 % takes 5.25 changes. The standard's five count on some displacement.
      */
     public static double shareOfLimitAfter(double changes, double lowerLimit) {
-        return Math.exp(-Check.atLeastZero(changes, "the number of changes")) / Check.aboveZero(lowerLimit, "the lower limit");
+        return Math.exp(-Check.atLeastZero(changes, "the number of changes"))
+                / Check.aboveZero(lowerLimit, "the lower limit");
     }
 }

@@ -23,7 +23,8 @@ public final class BoilOff {
      * @param ambientK air temperature
      * @param liquidK lowest temperature the liquid may reach
      */
-    public static double continuousKgPerS(Cylinder cylinder, Liquid liquid, double liquidKg, double ambientK, double liquidK) {
+    public static double continuousKgPerS(
+            Cylinder cylinder, Liquid liquid, double liquidKg, double ambientK, double liquidK) {
         double area = cylinder.wettedAreaM2(liquidKg, liquid.densityKgPerM3());
         double drive = Math.max(0, ambientK - liquidK);
         return SafetyNumber.value("boil-off-u") * area * drive / liquid.boilingLatentJPerKg();
@@ -40,7 +41,8 @@ public final class BoilOff {
      */
     public static double coldestUsefulK(Liquid liquid, double outletGaugePa, double headroomPa) {
         if (!(outletGaugePa >= 0 && headroomPa >= 0)) {
-            throw new IllegalArgumentException("pressures must be at least 0, got " + outletGaugePa + " and " + headroomPa + " Pa");
+            throw new IllegalArgumentException(
+                    "pressures must be at least 0, got " + outletGaugePa + " and " + headroomPa + " Pa");
         }
         double p = Math.max(outletGaugePa + headroomPa + ATMOSPHERE_PA, liquid.vapourPressurePa(liquid.minK()));
         return liquid.saturationK(p);

@@ -13,8 +13,9 @@ public record Cylinder(double capacityKg, double diameterM, double steelKg) {
 
     public Cylinder {
         if (!(capacityKg > 0 && diameterM > 0 && steelKg >= 0) || !Double.isFinite(capacityKg + diameterM + steelKg)) {
-            throw new IllegalArgumentException("a cylinder needs contents and a diameter above 0 and a metal mass of at least 0, got "
-                    + capacityKg + " kg, " + diameterM + " m, " + steelKg + " kg");
+            throw new IllegalArgumentException(
+                    "a cylinder needs contents and a diameter above 0 and a metal mass of at least 0, got " + capacityKg
+                            + " kg, " + diameterM + " m, " + steelKg + " kg");
         }
     }
 
@@ -39,8 +40,8 @@ public record Cylinder(double capacityKg, double diameterM, double steelKg) {
 
     double wettedAreaM2(double liquidKg, double densityKgPerM3, double bottomWeight) {
         if (!(liquidKg >= 0 && densityKgPerM3 > 0)) {
-            throw new IllegalArgumentException("liquid must be at least 0 kg and its density above 0, got " + liquidKg + " kg, "
-                    + densityKgPerM3 + " kg/m³");
+            throw new IllegalArgumentException("liquid must be at least 0 kg and its density above 0, got " + liquidKg
+                    + " kg, " + densityKgPerM3 + " kg/m³");
         }
         double bottom = Math.PI * diameterM * diameterM / 4;
         return 4 * liquidKg / (densityKgPerM3 * diameterM) + bottomWeight * bottom;

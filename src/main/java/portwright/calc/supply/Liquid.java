@@ -24,8 +24,8 @@ public record Liquid(List<LpGas> gases, List<Double> moleShares) {
         gases = List.copyOf(gases);
         moleShares = List.copyOf(moleShares);
         if (gases.isEmpty() || gases.size() != moleShares.size()) {
-            throw new IllegalArgumentException("a liquid needs as many mole shares as gases, got " + gases.size() + " gases, "
-                    + moleShares.size() + " shares");
+            throw new IllegalArgumentException("a liquid needs as many mole shares as gases, got " + gases.size()
+                    + " gases, " + moleShares.size() + " shares");
         }
         double sum = 0;
         for (double x : moleShares) {
@@ -46,7 +46,9 @@ public record Liquid(List<LpGas> gases, List<Double> moleShares) {
 
     /** A propane/butane mix by mole share of propane. */
     public static Liquid propaneButane(double propaneMoleShare) {
-        return new Liquid(List.of(LpGas.named("propane"), LpGas.named("butane")), List.of(propaneMoleShare, 1 - propaneMoleShare));
+        return new Liquid(
+                List.of(LpGas.named("propane"), LpGas.named("butane")),
+                List.of(propaneMoleShare, 1 - propaneMoleShare));
     }
 
     /** Absolute vapour pressure in Pa at a temperature in K. */
@@ -127,13 +129,18 @@ public record Liquid(List<LpGas> gases, List<Double> moleShares) {
 
     private static double purePressure(LpGas g, double tK) {
         if (!(tK >= g.minK() - 1e-6 && tK <= g.maxK() + 1e-6)) {
-            throw new IllegalArgumentException("vapour pressure of " + g.id() + " is known from " + (g.minK() - 273.15) + " to "
-                    + (g.maxK() - 273.15) + " °C, asked at " + (tK - 273.15) + " °C");
+            throw new IllegalArgumentException("vapour pressure of " + g.id() + " is known from " + (g.minK() - 273.15)
+                    + " to " + (g.maxK() - 273.15) + " °C, asked at " + (tK - 273.15) + " °C");
         }
         double t = 1 - tK / g.tcK();
         var w = g.wagner();
-        return g.pcPa() * Math.exp(g.tcK() / tK
-                * (w.get(0) * t + w.get(1) * Math.pow(t, 1.5) + w.get(2) * Math.pow(t, 2.5) + w.get(3) * Math.pow(t, 5)));
+        return g.pcPa()
+                * Math.exp(g.tcK()
+                        / tK
+                        * (w.get(0) * t
+                                + w.get(1) * Math.pow(t, 1.5)
+                                + w.get(2) * Math.pow(t, 2.5)
+                                + w.get(3) * Math.pow(t, 5)));
     }
 
     private static double pureLatent(LpGas g, double tK) {

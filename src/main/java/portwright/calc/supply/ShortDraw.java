@@ -65,25 +65,55 @@ public final class ShortDraw {
      * @param coldestK temperature at which the regulator starves
      * @param limitS longest time to follow
      */
-    public static Course follow(Cylinder cylinder, Liquid liquid, double startKg, double startK, double ambientK,
-            double drawKgPerS, double coldestK, double limitS) {
+    public static Course follow(
+            Cylinder cylinder,
+            Liquid liquid,
+            double startKg,
+            double startK,
+            double ambientK,
+            double drawKgPerS,
+            double coldestK,
+            double limitS) {
         double lo = liquid.minK();
-        return follow(cylinder, liquid.densityKgPerM3(), t -> liquid.latentJPerKg(Math.max(lo, t)), SafetyNumber.value("frost-factor"),
-                startKg, startK, ambientK, drawKgPerS, coldestK, limitS);
+        return follow(
+                cylinder,
+                liquid.densityKgPerM3(),
+                t -> liquid.latentJPerKg(Math.max(lo, t)),
+                SafetyNumber.value("frost-factor"),
+                startKg,
+                startK,
+                ambientK,
+                drawKgPerS,
+                coldestK,
+                limitS);
     }
 
-    static Course follow(Cylinder cylinder, double density, DoubleUnaryOperator latent, double frost, double startKg, double startK,
-            double ambientK, double drawKgPerS, double coldestK, double limitS) {
-        if (!(drawKgPerS > 0 && startKg > 0 && limitS > 0) || !Double.isFinite(drawKgPerS + startKg + limitS + startK + ambientK)) {
-            throw new IllegalArgumentException("a draw needs gas, liquid and time above 0, got " + drawKgPerS + " kg/s, " + startKg
-                    + " kg, " + limitS + " s");
+    static Course follow(
+            Cylinder cylinder,
+            double density,
+            DoubleUnaryOperator latent,
+            double frost,
+            double startKg,
+            double startK,
+            double ambientK,
+            double drawKgPerS,
+            double coldestK,
+            double limitS) {
+        if (!(drawKgPerS > 0 && startKg > 0 && limitS > 0)
+                || !Double.isFinite(drawKgPerS + startKg + limitS + startK + ambientK)) {
+            throw new IllegalArgumentException("a draw needs gas, liquid and time above 0, got " + drawKgPerS
+                    + " kg/s, " + startKg + " kg, " + limitS + " s");
         }
         double u = SafetyNumber.value("boil-off-u");
         double bottom = SafetyNumber.value("boil-off-bottom");
         double c = SafetyNumber.value("liquid-heat-capacity");
         double steel = cylinder.steelKg() * SafetyNumber.value("steel-heat-capacity");
-        Rate rate = (m, t) -> (u * (t < FREEZING_K ? frost : 1) * cylinder.wettedAreaM2(Math.max(0, m), density, bottom) * (ambientK - t)
-                - drawKgPerS * latent.applyAsDouble(t)) / (Math.max(0, m) * c + steel);
+        Rate rate = (m, t) -> (u
+                                * (t < FREEZING_K ? frost : 1)
+                                * cylinder.wettedAreaM2(Math.max(0, m), density, bottom)
+                                * (ambientK - t)
+                        - drawKgPerS * latent.applyAsDouble(t))
+                / (Math.max(0, m) * c + steel);
         List<Point> points = new ArrayList<>();
         points.add(new Point(0, startK, startKg));
         double time = 0;

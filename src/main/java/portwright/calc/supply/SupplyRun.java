@@ -21,8 +21,18 @@ import portwright.data.SafetyNumber;
  * @param coldestReachedK lowest liquid temperature reached
  * @param course temperature and contents of one cylinder over the gas time
  */
-public record SupplyRun(double capacityKgPerS, double peakKgPerS, double shareUsed, double coldestUsefulK, double lowestKg,
-        double availableKg, double neededKg, double hoursAtPeak, ShortDraw.End end, double starvedS, double coldestReachedK,
+public record SupplyRun(
+        double capacityKgPerS,
+        double peakKgPerS,
+        double shareUsed,
+        double coldestUsefulK,
+        double lowestKg,
+        double availableKg,
+        double neededKg,
+        double hoursAtPeak,
+        ShortDraw.End end,
+        double starvedS,
+        double coldestReachedK,
         List<ShortDraw.Point> course) {
 
     private static final double NO_CAPACITY = 1e9;
@@ -35,7 +45,8 @@ public record SupplyRun(double capacityKgPerS, double peakKgPerS, double shareUs
     public record Draw(double seconds, double kgPerS) {
         public Draw {
             if (!(seconds >= 0 && kgPerS >= 0) || !Double.isFinite(seconds + kgPerS)) {
-                throw new IllegalArgumentException("a draw needs seconds and kg/s of at least 0, got " + seconds + " s, " + kgPerS + " kg/s");
+                throw new IllegalArgumentException(
+                        "a draw needs seconds and kg/s of at least 0, got " + seconds + " s, " + kgPerS + " kg/s");
             }
         }
     }
@@ -52,8 +63,14 @@ public record SupplyRun(double capacityKgPerS, double peakKgPerS, double shareUs
      * @param draws in order
      * @return empty if nothing is drawn
      */
-    public static Optional<SupplyRun> of(Cylinder cylinder, int count, Liquid liquid, double startKg, double ambientK,
-            double outletGaugePa, List<Draw> draws) {
+    public static Optional<SupplyRun> of(
+            Cylinder cylinder,
+            int count,
+            Liquid liquid,
+            double startKg,
+            double ambientK,
+            double outletGaugePa,
+            List<Draw> draws) {
         if (count < 1) {
             throw new IllegalArgumentException("a bank needs at least 1 cylinder, got " + count);
         }
@@ -66,16 +83,29 @@ public record SupplyRun(double capacityKgPerS, double peakKgPerS, double shareUs
         double headroom = SafetyNumber.value("regulator-headroom");
         double coldest = coldest(liquid, outletGaugePa, headroom);
         double capacity = count * BoilOff.continuousKgPerS(cylinder, liquid, lowest, ambientK, coldest);
-        return Optional.of(follow(cylinder, count, liquid, startKg, ambientK, coldest, draws, capacity, peak, needed, lowest));
+        return Optional.of(
+                follow(cylinder, count, liquid, startKg, ambientK, coldest, draws, capacity, peak, needed, lowest));
     }
 
     private static double coldest(Liquid liquid, double outletGaugePa, double headroom) {
         double most = liquid.vapourPressurePa(liquid.maxK());
-        return outletGaugePa + headroom + 101_325 >= most ? liquid.maxK() : BoilOff.coldestUsefulK(liquid, outletGaugePa, headroom);
+        return outletGaugePa + headroom + 101_325 >= most
+                ? liquid.maxK()
+                : BoilOff.coldestUsefulK(liquid, outletGaugePa, headroom);
     }
 
-    private static SupplyRun follow(Cylinder cylinder, int count, Liquid liquid, double startKg, double ambientK, double coldest,
-            List<Draw> draws, double capacity, double peak, double needed, double lowest) {
+    private static SupplyRun follow(
+            Cylinder cylinder,
+            int count,
+            Liquid liquid,
+            double startKg,
+            double ambientK,
+            double coldest,
+            List<Draw> draws,
+            double capacity,
+            double peak,
+            double needed,
+            double lowest) {
         List<ShortDraw.Point> all = new ArrayList<>();
         double t = ambientK;
         double kg = startKg;
@@ -94,7 +124,8 @@ public record SupplyRun(double capacityKgPerS, double peakKgPerS, double shareUs
                 end = ShortDraw.End.EMPTY;
                 continue;
             }
-            ShortDraw.Course c = ShortDraw.follow(cylinder, liquid, kg, t, ambientK, d.kgPerS / count, coldest, d.seconds);
+            ShortDraw.Course c =
+                    ShortDraw.follow(cylinder, liquid, kg, t, ambientK, d.kgPerS / count, coldest, d.seconds);
             for (ShortDraw.Point p : c.points()) {
                 all.add(new ShortDraw.Point(time + p.timeS(), p.liquidK(), p.liquidKg()));
                 reached = Math.min(reached, p.liquidK());
@@ -107,7 +138,18 @@ public record SupplyRun(double capacityKgPerS, double peakKgPerS, double shareUs
         }
         double share = capacity > 0 ? peak / capacity : NO_CAPACITY;
         double hours = startKg * count / peak / 3600;
-        return new SupplyRun(capacity, peak, Math.min(share, NO_CAPACITY), coldest, lowest, startKg * count, needed, hours, end,
-                time, reached, all);
+        return new SupplyRun(
+                capacity,
+                peak,
+                Math.min(share, NO_CAPACITY),
+                coldest,
+                lowest,
+                startKg * count,
+                needed,
+                hours,
+                end,
+                time,
+                reached,
+                all);
     }
 }

@@ -18,7 +18,16 @@ public final class FireRules {
     private FireRules() {}
 
     public static List<Rule> list() {
-        return List.of(new FlueInletRatio(), new CleanBurn(), new InletDraw(), new ChamberPressure(), new DamperRange(), new DamperCover(),
-                new GasLoad(), new FlueLoad(), new Soot(), new OxidisedZoneNote());
+        return List.of(
+                new FlueInletRatio(),
+                new CleanBurn(),
+                new InletDraw(),
+                new ChamberPressure(),
+                new DamperRange(),
+                new DamperCover(),
+                new GasLoad(),
+                new FlueLoad(),
+                new Soot(),
+                new OxidisedZoneNote());
     }
 }

@@ -6,10 +6,32 @@ import portwright.check.rules.geometry.*;
 
 /** The geometry rules in reading order. */
 public final class GeometryRules {
-    private static final List<Rule> LIST = List.of(new InsideChamber(), new EdgeDistance(), new PortSpacing(), new WeakestSectionRule(), new ElementClearance(),
-            new FittingClearance(), new JointSliver(), new OneBrick(), new PostInFlame(), new ShelfOverInlet(), new FlamePath(), new FlameOnElement(),
-            new FlameAtWall(), new FlameOnFitting(), new FlueOverInlet(), new PortBalance(), new BurnerRoom(), new BurnerFit(), new JetInHole(), new PortSize(),
-            new SawSize(), new SawDepth(), new FacetRule(), new Jacket(), new BrickKind());
+    private static final List<Rule> LIST = List.of(
+            new InsideChamber(),
+            new EdgeDistance(),
+            new PortSpacing(),
+            new WeakestSectionRule(),
+            new ElementClearance(),
+            new FittingClearance(),
+            new JointSliver(),
+            new OneBrick(),
+            new PostInFlame(),
+            new ShelfOverInlet(),
+            new FlamePath(),
+            new FlameOnElement(),
+            new FlameAtWall(),
+            new FlameOnFitting(),
+            new FlueOverInlet(),
+            new PortBalance(),
+            new BurnerRoom(),
+            new BurnerFit(),
+            new JetInHole(),
+            new PortSize(),
+            new SawSize(),
+            new SawDepth(),
+            new FacetRule(),
+            new Jacket(),
+            new BrickKind());
 
     private GeometryRules() {}
 

@@ -28,9 +28,27 @@ public final class RoomRules {
     private RoomRules() {}
 
     public static List<Rule> list() {
-        return List.of(new GasOnTemperature(), new GasOffTemperature(), new FlameSupervision(), new ThermocoupleRange(), new CylinderPlace(),
-                new CylinderBoilOff(), new CylinderLasts(), new SupplyPressure(), new RoomPlaceRule(), new RoomCoRule(), new HoodCapture(),
-                new MakeUpAir(), new RoomOxygen(), new CombustionAirRule(), AlarmRule.co(), AlarmRule.gas(), new RoomHeat(), new FloorFire(),
-                new AboveFlue(), new NearFlame(), new VentFan());
+        return List.of(
+                new GasOnTemperature(),
+                new GasOffTemperature(),
+                new FlameSupervision(),
+                new ThermocoupleRange(),
+                new CylinderPlace(),
+                new CylinderBoilOff(),
+                new CylinderLasts(),
+                new SupplyPressure(),
+                new RoomPlaceRule(),
+                new RoomCoRule(),
+                new HoodCapture(),
+                new MakeUpAir(),
+                new RoomOxygen(),
+                new CombustionAirRule(),
+                AlarmRule.co(),
+                AlarmRule.gas(),
+                new RoomHeat(),
+                new FloorFire(),
+                new AboveFlue(),
+                new NearFlame(),
+                new VentFan());
     }
 }

@@ -65,8 +65,14 @@ public final class RuleBook {
         }
         List<Finding> sorted = new ArrayList<>(out.findings());
         sorted.sort(Comparator.comparing(Finding::severity));
-        return new CheckResult(review.design().title(), verdict(Forbids.DRILLING, sorted, out.notChecked()),
-                verdict(Forbids.LIGHTING, sorted, out.notChecked()), sorted, out.notChecked(), review.assumed(), review.figures());
+        return new CheckResult(
+                review.design().title(),
+                verdict(Forbids.DRILLING, sorted, out.notChecked()),
+                verdict(Forbids.LIGHTING, sorted, out.notChecked()),
+                sorted,
+                out.notChecked(),
+                review.assumed(),
+                review.figures());
     }
 
     /** Stop, else incomplete while a rule that could stop it is not checked, else caution (also while a rule that could only caution is not checked), else clear. */
@@ -78,7 +84,8 @@ public final class RuleBook {
             return Verdict.INCOMPLETE;
         }
         boolean caution = findings.stream()
-                .anyMatch(f -> f.severity() == Severity.CAUTION && (f.forbids() == purpose || f.forbids() == Forbids.NOTHING));
+                .anyMatch(f ->
+                        f.severity() == Severity.CAUTION && (f.forbids() == purpose || f.forbids() == Forbids.NOTHING));
         boolean unseen = notChecked.stream().anyMatch(n -> n.forbids() == Forbids.NOTHING);
         return caution || unseen ? Verdict.CAUTION : Verdict.CLEAR;
     }

@@ -16,8 +16,23 @@ import portwright.file.Starters;
 
 /** The forms reach every field of the design file, and every fresh part they add is a good one. */
 class CatalogTest {
-    private static final List<FormSpec> FORMS = List.of(Catalog.design(), Catalog.plan(), Catalog.chamber(), Catalog.wall(), Catalog.slab("floor"), Catalog.slab("lid"), Catalog.elements(),
-            Catalog.fittings(), Catalog.shelves(), Catalog.ports(), Catalog.drilling(), Catalog.burners(), Catalog.damper(), Catalog.room(), Catalog.supply(), Catalog.firing());
+    private static final List<FormSpec> FORMS = List.of(
+            Catalog.design(),
+            Catalog.plan(),
+            Catalog.chamber(),
+            Catalog.wall(),
+            Catalog.slab("floor"),
+            Catalog.slab("lid"),
+            Catalog.elements(),
+            Catalog.fittings(),
+            Catalog.shelves(),
+            Catalog.ports(),
+            Catalog.drilling(),
+            Catalog.burners(),
+            Catalog.damper(),
+            Catalog.room(),
+            Catalog.supply(),
+            Catalog.firing());
 
     private static void keys(FormSpec s, String at, TreeSet<String> out) {
         String here = at.isEmpty() ? s.path() : s.path().isEmpty() ? at : at + "." + s.path();
@@ -40,7 +55,8 @@ class CatalogTest {
         }
     }
 
-    private static void walk(JsonNode root, JsonNode node, String at, TreeSet<String> missing, TreeSet<String> forms, int depth) {
+    private static void walk(
+            JsonNode root, JsonNode node, String at, TreeSet<String> missing, TreeSet<String> forms, int depth) {
         JsonNode n = node;
         while (n.has("$ref")) {
             n = root.at(n.get("$ref").asText().substring(1));
@@ -60,7 +76,13 @@ class CatalogTest {
         }
         JsonNode props = n.get("properties");
         if (props == null) {
-            boolean composite = n.has("items") || n.has("oneOf") || n.has("anyOf") || n.has("allOf") || n.has("if") || n.has("required") || n.has("not");
+            boolean composite = n.has("items")
+                    || n.has("oneOf")
+                    || n.has("anyOf")
+                    || n.has("allOf")
+                    || n.has("if")
+                    || n.has("required")
+                    || n.has("not");
             if (!composite && !at.isEmpty() && !forms.contains(at)) {
                 missing.add(at);
             }
@@ -95,7 +117,8 @@ class CatalogTest {
     @MethodSource("starters")
     void everyShapeOfPlanCanBeChosen(String name) {
         Document doc = Open.starter(name);
-        FieldModel shape = new FieldModel(doc, "kiln.plan", Catalog.plan().fields().get(0));
+        FieldModel shape =
+                new FieldModel(doc, "kiln.plan", Catalog.plan().fields().get(0));
         for (String s : List.of("polygon", "rectangle", "oval", "outline")) {
             shape.commit(s);
             assertThat(doc.design()).isNotNull();

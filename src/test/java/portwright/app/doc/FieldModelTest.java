@@ -10,14 +10,16 @@ import portwright.units.Kind;
 /** A field keeps what was typed, explains what is wrong, and never loses the last good value. */
 class FieldModelTest {
     private final Document doc = Open.starter("octagon-17");
-    private final FieldModel hole = new FieldModel(doc, "ports[0]", FieldSpec.quantity("diameter", "hole", Kind.LENGTH));
+    private final FieldModel hole =
+            new FieldModel(doc, "ports[0]", FieldSpec.quantity("diameter", "hole", Kind.LENGTH));
 
     @ParameterizedTest
     @CsvSource({"1 3/8 in,34.925", "35 mm,35", "1.375 in,34.925", "3.5 cm,35"})
     void takesLengthsAsTyped(String typed, double mm) {
         assertThat(hole.commit(typed)).isTrue();
         assertThat(doc.text().get("ports[0].diameter")).contains(typed);
-        assertThat(doc.design().ports().get(0).diameter().mm()).isEqualTo(mm, org.assertj.core.data.Offset.offset(1e-9));
+        assertThat(doc.design().ports().get(0).diameter().mm())
+                .isEqualTo(mm, org.assertj.core.data.Offset.offset(1e-9));
         assertThat(hole.error()).isNull();
     }
 

@@ -29,8 +29,16 @@ class RecoveryTest {
 
     @Test
     void aKilledProcessLeavesItsWork() throws Exception {
-        Process p = new ProcessBuilder(System.getProperty("java.home") + File.separator + "bin" + File.separator + "java", "-Xshare:auto", "-XX:TieredStopAtLevel=1",
-                "-cp", System.getProperty("java.class.path"), Victim.class.getName(), home.toString()).redirectError(ProcessBuilder.Redirect.INHERIT).start();
+        Process p = new ProcessBuilder(
+                        System.getProperty("java.home") + File.separator + "bin" + File.separator + "java",
+                        "-Xshare:auto",
+                        "-XX:TieredStopAtLevel=1",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        Victim.class.getName(),
+                        home.toString())
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
         assertThat(p.inputReader().readLine()).isEqualTo("kept");
         Recovery next = new Recovery(new HomeFolder(home), "w2");
         assertThat(next.left()).as("the program still lives").isEmpty();

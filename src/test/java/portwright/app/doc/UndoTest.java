@@ -64,7 +64,14 @@ class UndoTest {
                     doc.edit("delete", t -> Moves.delete(t, path));
                 }
             }
-            case 5 -> doc.edit("mirror", t -> Moves.copy(t, path, Templates.free(t, "inlet"), new Pt(-h.centre().x(), h.centre().y())));
+            case 5 ->
+                doc.edit(
+                        "mirror",
+                        t -> Moves.copy(
+                                t,
+                                path,
+                                Templates.free(t, "inlet"),
+                                new Pt(-h.centre().x(), h.centre().y())));
             default -> doc.edit("title", t -> t.setText("title", "kiln " + r.nextInt(1000)));
         }
     }

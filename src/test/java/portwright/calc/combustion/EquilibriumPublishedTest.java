@@ -25,14 +25,24 @@ class EquilibriumPublishedTest {
         double worstComposition = 0;
         double worstEmf = 0;
         StringBuilder above = new StringBuilder("figures more than 2e-5 off (eleven species against six):\n");
-        for (Table.Row r : Table.resource("/portwright/published/equilibrium_grid.csv").rows()) {
+        for (Table.Row r :
+                Table.resource("/portwright/published/equilibrium_grid.csv").rows()) {
             double lambda = r.number("lambda");
-            Products p = Products.of(Fuels.propane(), Air.HANDBOOK, lambda, r.number("T_degC") + Constants.ZERO_CELSIUS,
+            Products p = Products.of(
+                    Fuels.propane(),
+                    Air.HANDBOOK,
+                    lambda,
+                    r.number("T_degC") + Constants.ZERO_CELSIUS,
                     Constants.ATMOSPHERE);
             String at = r.text("fuel") + " lambda " + lambda + " " + r.text("T_degC") + " °C ";
-            double[][] pairs = {{p.dryCo(), r.number("x_CO_dry")}, {p.dryH2(), r.number("x_H2_dry")},
-                {p.dryCo2(), r.number("x_CO2_dry")}, {p.wetH2o(), r.number("x_H2O_wet")}};
-            // at lambda 1 and above the reference's OH and NO change the dilution: one figure, the water vapour at 1.5 and 1200 °C, is 2.5e-5 off
+            double[][] pairs = {
+                {p.dryCo(), r.number("x_CO_dry")},
+                {p.dryH2(), r.number("x_H2_dry")},
+                {p.dryCo2(), r.number("x_CO2_dry")},
+                {p.wetH2o(), r.number("x_H2O_wet")}
+            };
+            // at lambda 1 and above the reference's OH and NO change the dilution: one figure, the water vapour at 1.5
+            // and 1200 °C, is 2.5e-5 off
             double tolerance = lambda >= 1 ? 2.6e-5 : 2e-5;
             for (double[] q : pairs) {
                 if (Math.abs(q[0] - q[1]) > 2e-5) {
@@ -41,16 +51,22 @@ class EquilibriumPublishedTest {
                 worstComposition = Math.max(worstComposition, Math.abs(q[0] - q[1]));
                 assertThat(q[0]).as(at).isEqualTo(q[1], Offset.offset(tolerance));
             }
-            assertThat(p.dryO2()).as(at + "O2").isEqualTo(r.number("x_O2_dry"), Offset.offset(lambda >= 1 ? 6e-4 : 2e-5));
+            assertThat(p.dryO2())
+                    .as(at + "O2")
+                    .isEqualTo(r.number("x_O2_dry"), Offset.offset(lambda >= 1 ? 6e-4 : 2e-5));
             double emf = p.probeMv();
             if (lambda != 1) {
                 worstEmf = Math.max(worstEmf, Math.abs(emf - r.number("emf_mV")));
             }
             assertThat(emf).as(at + "emf").isEqualTo(r.number("emf_mV"), Offset.offset(lambda == 1 ? 5.2 : 1.0));
-            assertThat(p.wetMoles()).as(at + "moles").isEqualTo(r.number("mol_products_per_mol_fuel"), Offset.offset(1e-3));
+            assertThat(p.wetMoles())
+                    .as(at + "moles")
+                    .isEqualTo(r.number("mol_products_per_mol_fuel"), Offset.offset(1e-3));
         }
-        Files.writeString(Files.createDirectories(Path.of("target", "results")).resolve("grid.txt"), "grid: worst composition "
-                + worstComposition + " mole fraction, worst emf away from lambda 1: " + worstEmf + " mV\n" + above);
+        Files.writeString(
+                Files.createDirectories(Path.of("target", "results")).resolve("grid.txt"),
+                "grid: worst composition " + worstComposition + " mole fraction, worst emf away from lambda 1: "
+                        + worstEmf + " mV\n" + above);
     }
 
     @ParameterizedTest

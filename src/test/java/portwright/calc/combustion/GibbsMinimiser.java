@@ -22,7 +22,8 @@ public final class GibbsMinimiser {
     public static final List<String> SIX = List.of("CO", "CO2", "H2", "H2O", "O2", "N2");
 
     /** The wider set of the reference model, less graphite. */
-    public static final List<String> ELEVEN = List.of("CO", "CO2", "H2", "H2O", "O2", "N2", "CH4", "OH", "H", "O", "NO");
+    public static final List<String> ELEVEN =
+            List.of("CO", "CO2", "H2", "H2O", "O2", "N2", "CH4", "OH", "H", "O", "NO");
 
     private static final Map<String, SpeciesData> DATA = SpeciesTable.load();
     private static final double R = 8.314462618;

@@ -2,10 +2,10 @@ package portwright.calc.combustion;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.Map;
-import java.util.Random;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
+import java.util.Random;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -15,7 +15,9 @@ class MinimiserAgreementTest {
 
     static double[] elements(Fuel f, Air air, double lambda) {
         double o2 = lambda * f.stoichOxygen();
-        return new double[] {f.carbon(), f.hydrogen(), f.oxygen() + 2 * o2, f.nitrogen() + 2 * o2 * air.nitrogen() / air.oxygen()};
+        return new double[] {
+            f.carbon(), f.hydrogen(), f.oxygen() + 2 * o2, f.nitrogen() + 2 * o2 * air.nitrogen() / air.oxygen()
+        };
     }
 
     static Fuel fuel(int i) {
@@ -38,19 +40,30 @@ class MinimiserAgreementTest {
             Products q = Products.of(f, Air.ROOM, lambda, t, p);
             Map<String, Double> m = minimiser.solve(elements(f, Air.ROOM, lambda), t, p / 1e5, 0);
             double total = m.values().stream().mapToDouble(Double::doubleValue).sum();
-            double[][] pairs = {{q.wetCo(), m.get("CO")}, {q.wetCo2(), m.get("CO2")}, {q.wetH2(), m.get("H2")},
-                {q.wetH2o(), m.get("H2O")}, {q.wetO2(), m.get("O2")}, {q.wetN2(), m.get("N2")}};
+            double[][] pairs = {
+                {q.wetCo(), m.get("CO")},
+                {q.wetCo2(), m.get("CO2")},
+                {q.wetH2(), m.get("H2")},
+                {q.wetH2o(), m.get("H2O")},
+                {q.wetO2(), m.get("O2")},
+                {q.wetN2(), m.get("N2")}
+            };
             for (double[] x : pairs) {
                 String at = "seed " + seed + " state " + i + ": " + f.name() + " lambda " + lambda + " T " + t;
                 worst = Math.max(worst, Math.abs(x[0] - x[1] / total));
                 worstLog = Math.max(worstLog, Math.abs(Math.log(x[0] * total / x[1])));
                 assertThat(x[0]).as(at).isEqualTo(x[1] / total, Offset.offset(1e-6));
-                assertThat(Math.log(x[0] * total / x[1])).as(at + " (logarithm)").isEqualTo(0, Offset.offset(1e-5));
+                assertThat(Math.log(x[0] * total / x[1]))
+                        .as(at + " (logarithm)")
+                        .isEqualTo(0, Offset.offset(1e-5));
             }
         }
         Path dir = Files.createDirectories(Path.of("target", "results"));
-        Files.writeString(dir.resolve("minimiser.txt"), "1000 states, six species: largest difference " + worst
-                + " mole fraction, largest difference of the logarithm of any mole fraction " + worstLog + "\n");
+        Files.writeString(
+                dir.resolve("minimiser.txt"),
+                "1000 states, six species: largest difference " + worst
+                        + " mole fraction, largest difference of the logarithm of any mole fraction " + worstLog
+                        + "\n");
     }
 
     /** Six against eleven species, at 800 °C and above, lambda from 0.6: dry CO 0.002, O2 0.07 vol-%; emf 5 mV at lambda 1. */
@@ -72,11 +85,14 @@ class MinimiserAgreementTest {
             double dry = m.values().stream().mapToDouble(Double::doubleValue).sum() - m.get("H2O");
             worstCo = Math.max(worstCo, 100 * Math.abs(q.dryCo() - m.get("CO") / dry));
             worstO2 = Math.max(worstO2, 100 * Math.abs(q.dryO2() - m.get("O2") / dry));
-            worstEmf = Math.max(worstEmf, Math.abs(q.probeMv() - OxygenProbe.emfMv(101325 * m.get("O2") / (dry + m.get("H2O")), t)));
+            worstEmf = Math.max(
+                    worstEmf,
+                    Math.abs(q.probeMv() - OxygenProbe.emfMv(101325 * m.get("O2") / (dry + m.get("H2O")), t)));
         }
-        Files.writeString(Files.createDirectories(Path.of("target", "results")).resolve("six-eleven.txt"),
-                "six less eleven species, 800 to 1280 °C, lambda 0.6 to 1.6, 400 states: dry CO " + worstCo + " vol-%, dry O2 " + worstO2
-                        + " vol-%, emf " + worstEmf + " mV\n");
+        Files.writeString(
+                Files.createDirectories(Path.of("target", "results")).resolve("six-eleven.txt"),
+                "six less eleven species, 800 to 1280 °C, lambda 0.6 to 1.6, 400 states: dry CO " + worstCo
+                        + " vol-%, dry O2 " + worstO2 + " vol-%, emf " + worstEmf + " mV\n");
         assertThat(worstCo).as("seed " + seed).isLessThan(0.002);
         assertThat(worstO2).as("seed " + seed).isLessThan(0.07);
         assertThat(worstEmf).as("seed " + seed).isLessThan(5.2);

@@ -24,18 +24,28 @@ class ProductsPropertyTest {
             Products q = Products.of(f, Air.ROOM, lambda, t, p);
             String at = "seed " + seed + " state " + i + ": " + f.name() + " lambda " + lambda + " T " + t;
             double o = 2 * lambda * f.stoichOxygen() + f.oxygen();
-            assertThat(q.co() + q.co2() + q.solidCarbon()).as(at + " C").isCloseTo(f.carbon(), Percentage.withPercentage(1e-10));
+            assertThat(q.co() + q.co2() + q.solidCarbon())
+                    .as(at + " C")
+                    .isCloseTo(f.carbon(), Percentage.withPercentage(1e-10));
             assertThat(2 * (q.h2() + q.h2o())).as(at + " H").isCloseTo(f.hydrogen(), Percentage.withPercentage(1e-10));
-            assertThat(q.co() + 2 * q.co2() + q.h2o() + 2 * q.o2()).as(at + " O").isCloseTo(o, Percentage.withPercentage(1e-8));
-            assertThat(2 * q.n2()).as(at + " N")
-                    .isCloseTo(f.nitrogen() + 2 * lambda * f.stoichAir(Air.ROOM) * 0.7905, Percentage.withPercentage(1e-10));
+            assertThat(q.co() + 2 * q.co2() + q.h2o() + 2 * q.o2())
+                    .as(at + " O")
+                    .isCloseTo(o, Percentage.withPercentage(1e-8));
+            assertThat(2 * q.n2())
+                    .as(at + " N")
+                    .isCloseTo(
+                            f.nitrogen() + 2 * lambda * f.stoichAir(Air.ROOM) * 0.7905,
+                            Percentage.withPercentage(1e-10));
             for (double x : new double[] {q.co(), q.co2(), q.h2(), q.h2o(), q.o2(), q.n2(), q.solidCarbon()}) {
                 assertThat(x).as(at).isFinite().isGreaterThanOrEqualTo(0);
             }
-            assertThat(q.wetCo() + q.wetCo2() + q.wetH2() + q.wetH2o() + q.wetO2() + q.wetN2()).as(at).isEqualTo(1, Offset.offset(1e-12));
+            assertThat(q.wetCo() + q.wetCo2() + q.wetH2() + q.wetH2o() + q.wetO2() + q.wetN2())
+                    .as(at)
+                    .isEqualTo(1, Offset.offset(1e-12));
             assertThat(q.probeMv()).as(at).isFinite();
             assertThat(q.carbonActivity()).as(at).isFinite();
-            assertThat(q.density() / p * t * 8.314462618 * q.wetMoles()).as(at + " mass")
+            assertThat(q.density() / p * t * 8.314462618 * q.wetMoles())
+                    .as(at + " mass")
                     .isCloseTo(f.molarMass() + q.airMoles() * 0.0289651, Percentage.withPercentage(1e-9));
         }
     }
@@ -47,7 +57,8 @@ class ProductsPropertyTest {
             Fuel f = MinimiserAgreementTest.fuel(random.nextInt(4));
             double lambda = 0.45 + 2 * random.nextDouble();
             double t = FlameTemperature.adiabatic(f, Air.ROOM, lambda, 293.15, 101325);
-            assertThat(Products.of(f, Air.ROOM, lambda, t, 101325).availableShare(293.15)).isEqualTo(0, Offset.offset(1e-7));
+            assertThat(Products.of(f, Air.ROOM, lambda, t, 101325).availableShare(293.15))
+                    .isEqualTo(0, Offset.offset(1e-7));
         }
         // complete combustion cooled to 25 °C gives the net heat back
         Products cold = Products.of(Fuels.propane(), Air.ROOM, 1.2, 298.15, 101325);
@@ -68,7 +79,9 @@ class ProductsPropertyTest {
                         assertThat(q.probeMv()).isLessThan(before.probeMv());
                     }
                     if (before != null) {
-                        assertThat(Math.abs(q.wetMoles() - before.wetMoles())).as("no jump at " + lambda).isLessThan(0.1);
+                        assertThat(Math.abs(q.wetMoles() - before.wetMoles()))
+                                .as("no jump at " + lambda)
+                                .isLessThan(0.1);
                     }
                     before = q;
                 }
@@ -80,8 +93,10 @@ class ProductsPropertyTest {
     @Test
     void sensitivityOfCarbonMonoxide() {
         for (double lambda = 0.75; lambda < 0.97; lambda += 0.02) {
-            double d = Products.of(Fuels.propane(), Air.ROOM, lambda, 1473.15, 101325).dryCo()
-                    - Products.of(Fuels.propane(), Air.ROOM, lambda + 0.01, 1473.15, 101325).dryCo();
+            double d = Products.of(Fuels.propane(), Air.ROOM, lambda, 1473.15, 101325)
+                            .dryCo()
+                    - Products.of(Fuels.propane(), Air.ROOM, lambda + 0.01, 1473.15, 101325)
+                            .dryCo();
             assertThat(100 * d).as("lambda " + lambda).isBetween(0.285, 0.335);
         }
     }
@@ -95,17 +110,24 @@ class ProductsPropertyTest {
         assertThat(q.probeMv() - naive).isEqualTo(0.4177, Offset.offset(1e-3));
         // pure air reads zero against air
         assertThat(OxygenProbe.emfMv(0.2095 * 101325, 1473.15)).isEqualTo(0, Offset.offset(1e-9));
-        assertThat(OxygenProbe.oxygenPressure(q.probeMv(), 1473.15)).isCloseTo(q.oxygenPressure(), Percentage.withPercentage(1e-9));
+        assertThat(OxygenProbe.oxygenPressure(q.probeMv(), 1473.15))
+                .isCloseTo(q.oxygenPressure(), Percentage.withPercentage(1e-9));
     }
 
     @Test
     void flagsTheFormal() {
-        assertThat(Products.of(Fuels.propane(), Air.ROOM, 0.39, 1300, 101325).formal()).isTrue();
-        assertThat(Products.of(Fuels.propane(), Air.ROOM, 0.40, 1300, 101325).formal()).isFalse();
-        assertThat(Products.of(Fuels.propane(), Air.ROOM, 0.9, 1073.0, 101325).formal()).isTrue();
-        assertThat(Products.of(Fuels.propane(), Air.ROOM, 0.9, 1073.15, 101325).formal()).isFalse();
-        assertThat(Products.of(Fuels.propane(), Air.ROOM, 0.9, 1673.15, 101325).formal()).isFalse();
-        assertThat(Products.of(Fuels.propane(), Air.ROOM, 0.9, 1700, 101325).formal()).isTrue();
+        assertThat(Products.of(Fuels.propane(), Air.ROOM, 0.39, 1300, 101325).formal())
+                .isTrue();
+        assertThat(Products.of(Fuels.propane(), Air.ROOM, 0.40, 1300, 101325).formal())
+                .isFalse();
+        assertThat(Products.of(Fuels.propane(), Air.ROOM, 0.9, 1073.0, 101325).formal())
+                .isTrue();
+        assertThat(Products.of(Fuels.propane(), Air.ROOM, 0.9, 1073.15, 101325).formal())
+                .isFalse();
+        assertThat(Products.of(Fuels.propane(), Air.ROOM, 0.9, 1673.15, 101325).formal())
+                .isFalse();
+        assertThat(Products.of(Fuels.propane(), Air.ROOM, 0.9, 1700, 101325).formal())
+                .isTrue();
         Products soot = Products.of(Fuels.propane(), Air.ROOM, 0.1, 1300, 101325);
         assertThat(soot.solidCarbon()).isEqualTo(2, Offset.offset(1e-12));
         assertThat(soot.sootStable()).isTrue();
@@ -115,15 +137,23 @@ class ProductsPropertyTest {
     void refusesNonsense() {
         Fuel f = Fuels.propane();
         for (double lambda : new double[] {0, -1, Double.NaN, Double.POSITIVE_INFINITY}) {
-            assertThatThrownBy(() -> Products.of(f, Air.ROOM, lambda, 1300, 101325)).hasMessageContaining("lambda " + lambda);
+            assertThatThrownBy(() -> Products.of(f, Air.ROOM, lambda, 1300, 101325))
+                    .hasMessageContaining("lambda " + lambda);
         }
-        assertThatThrownBy(() -> Products.of(f, Air.ROOM, 1, Double.NaN, 101325)).hasMessageContaining("gas temperature");
-        assertThatThrownBy(() -> Products.of(f, Air.ROOM, 1, 100, 101325)).hasMessageContaining("gas temperature 100.0 K");
-        assertThatThrownBy(() -> Products.of(f, Air.ROOM, 1, 1300, 1.01325)).hasMessageContaining("pressure 1.01325 Pa");
-        assertThatThrownBy(() -> Fuels.of("coal")).hasMessageContaining("write propane, butane, natural-gas or methane");
-        assertThatThrownBy(() -> Fuels.mixture("x", java.util.Map.of("nitrogen", 1.0), null)).hasMessageContaining("gas that burns");
-        assertThatThrownBy(() -> Fuels.mixture("x", java.util.Map.of("helium", 1.0), null)).hasMessageContaining("helium");
-        assertThatThrownBy(() -> Fuels.mixture("x", java.util.Map.of("methane", -1.0), null)).hasMessageContaining("share of methane");
+        assertThatThrownBy(() -> Products.of(f, Air.ROOM, 1, Double.NaN, 101325))
+                .hasMessageContaining("gas temperature");
+        assertThatThrownBy(() -> Products.of(f, Air.ROOM, 1, 100, 101325))
+                .hasMessageContaining("gas temperature 100.0 K");
+        assertThatThrownBy(() -> Products.of(f, Air.ROOM, 1, 1300, 1.01325))
+                .hasMessageContaining("pressure 1.01325 Pa");
+        assertThatThrownBy(() -> Fuels.of("coal"))
+                .hasMessageContaining("write propane, butane, natural-gas or methane");
+        assertThatThrownBy(() -> Fuels.mixture("x", java.util.Map.of("nitrogen", 1.0), null))
+                .hasMessageContaining("gas that burns");
+        assertThatThrownBy(() -> Fuels.mixture("x", java.util.Map.of("helium", 1.0), null))
+                .hasMessageContaining("helium");
+        assertThatThrownBy(() -> Fuels.mixture("x", java.util.Map.of("methane", -1.0), null))
+                .hasMessageContaining("share of methane");
         assertThatThrownBy(() -> Fuels.naturalGas(35, 0.74)).hasMessageContaining("MJ/m³");
         assertThatThrownBy(() -> Fuels.naturalGas(39e6, 0.70)).hasMessageContaining("check net against gross");
         assertThatThrownBy(() -> new Air(21, 0.029, Air.ROOM.source())).hasMessageContaining("fraction");
@@ -142,8 +172,10 @@ class ProductsPropertyTest {
         Fuel gross = Fuels.naturalGasGross(byComposition.grossHeat() / m3, byComposition.molarMass() / m3);
         assertThat(net.netHeat()).isCloseTo(byComposition.netHeat(), Percentage.withPercentage(1e-6));
         assertThat(net.molarMass()).isCloseTo(byComposition.molarMass(), Percentage.withPercentage(1e-6));
-        assertThat(net.stoichAir(Air.ROOM)).isCloseTo(byComposition.stoichAir(Air.ROOM), Percentage.withPercentage(0.3));
-        assertThat(gross.stoichAir(Air.ROOM)).isCloseTo(byComposition.stoichAir(Air.ROOM), Percentage.withPercentage(0.3));
+        assertThat(net.stoichAir(Air.ROOM))
+                .isCloseTo(byComposition.stoichAir(Air.ROOM), Percentage.withPercentage(0.3));
+        assertThat(gross.stoichAir(Air.ROOM))
+                .isCloseTo(byComposition.stoichAir(Air.ROOM), Percentage.withPercentage(0.3));
         assertThat(gross.netHeat()).isCloseTo(byComposition.netHeat(), Percentage.withPercentage(0.1));
     }
 

@@ -20,10 +20,15 @@ class BalanceChecksTest {
     Stream<DynamicTest> independentFigures() {
         return Table.resource("/portwright/calc/draft/balance_checks.csv").rows().stream()
                 .map(r -> DynamicTest.dynamicTest(
-                        r.text("chamberC") + " °C " + r.text("heatNetKw") + " kW open " + r.text("open") + " eta " + r.text("eta") + " alt " + r.text("altitudeM"),
+                        r.text("chamberC") + " °C " + r.text("heatNetKw") + " kW open " + r.text("open") + " eta "
+                                + r.text("eta") + " alt " + r.text("altitudeM"),
                         () -> {
-                            DraftBalance b = DraftBalance.of(Cases.reference(r.number("chamberC"), r.number("heatNetKw"), r.number("open"),
-                                    r.number("eta"), r.number("altitudeM")));
+                            DraftBalance b = DraftBalance.of(Cases.reference(
+                                    r.number("chamberC"),
+                                    r.number("heatNetKw"),
+                                    r.number("open"),
+                                    r.number("eta"),
+                                    r.number("altitudeM")));
                             double lambda = r.number("lambda");
                             assertThat(b.lambda().orElseThrow()).isCloseTo(lambda, within(0.002 * lambda));
                             boolean jet = r.number("eta") > 0;
@@ -32,7 +37,8 @@ class BalanceChecksTest {
                             if (!r.isEmpty("airGPerS")) {
                                 assertThat(b.airFlow() * 1e3).isCloseTo(r.number("airGPerS"), within(0.001));
                                 assertThat(b.lidPressure()).isCloseTo(r.number("lidPa"), within(0.0011));
-                                assertThat(b.neutralLevel().orElseThrow()).isCloseTo(r.number("neutralM"), within(1e-4));
+                                assertThat(b.neutralLevel().orElseThrow())
+                                        .isCloseTo(r.number("neutralM"), within(1e-4));
                                 assertThat(b.flueVelocity()).isCloseTo(r.number("flueMPerS"), within(0.006));
                             }
                             assertThat(Math.abs(b.imbalance())).isLessThanOrEqualTo(1e-9 * b.throughput());
@@ -45,8 +51,11 @@ class BalanceChecksTest {
     @CsvSource({"600,1.0,0.87", "1000,1.0,0.80", "1200,1.0,0.77", "600,0.7,0.93", "1000,0.7,0.89", "1200,0.7,0.88"})
     void flameInTheHole(double streamC, double open, double factor) {
         DraftCase cold = Cases.reference(1100, 5, open, 0, 0);
-        DraftCase hot = cold.withInlets(cold.inlets().stream().map(i -> i.withStream(Cases.kelvin(streamC))).toList());
-        double ratio = DraftBalance.of(hot).lambda().orElseThrow() / DraftBalance.of(cold).lambda().orElseThrow();
+        DraftCase hot = cold.withInlets(cold.inlets().stream()
+                .map(i -> i.withStream(Cases.kelvin(streamC)))
+                .toList());
+        double ratio = DraftBalance.of(hot).lambda().orElseThrow()
+                / DraftBalance.of(cold).lambda().orElseThrow();
         assertThat(ratio).isCloseTo(factor, within(0.01)).isLessThan(1);
     }
 
@@ -71,7 +80,10 @@ class BalanceChecksTest {
 
     private static double cd(double x, double re) {
         double infinite = x < 2 ? 0.81 : 0.827 - 0.0085 * x;
-        return 1 / (1 / infinite + 20 / re * (1 + 2.25 * x) - 0.005 * x / (1 + 7.5 * Math.pow(Math.log10(0.00015 * re), 2)));
+        return 1
+                / (1 / infinite
+                        + 20 / re * (1 + 2.25 * x)
+                        - 0.005 * x / (1 + 7.5 * Math.pow(Math.log10(0.00015 * re), 2)));
     }
 
     private static double mu(double t) {

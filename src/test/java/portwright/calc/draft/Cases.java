@@ -27,8 +27,16 @@ final class Cases {
         return build(celsius, heatNetKw, open, eta, altitude, 3, 0.030, 2, 0.040);
     }
 
-    static DraftCase build(double celsius, double heatNetKw, double open, double eta, double altitude, int inlets, double inletD,
-            int flues, double flueD) {
+    static DraftCase build(
+            double celsius,
+            double heatNetKw,
+            double open,
+            double eta,
+            double altitude,
+            int inlets,
+            double inletD,
+            int flues,
+            double flueD) {
         List<Inlet> in = new ArrayList<>();
         double gas = heatNetKw * 1e3 / PROPANE.netHeatByMass() / inlets;
         double velocity = 0.9 * Math.sqrt(2 * ELEVEN_INCH_PA / PROPANE.density(SEA, 288.15));

@@ -31,7 +31,8 @@ class DraftEdgesTest {
     @Test
     void pluggedInletsUnderLitBurnersSpillAllGas() {
         DraftBalance b = DraftBalance.of(base.withInlets(base.inlets().stream()
-                .map(i -> new Inlet(i.name(), 0, i.length(), 0, 0, i.fuel(), i.gasFlow(), i.jetThrust(), 1, 0)).toList()));
+                .map(i -> new Inlet(i.name(), 0, i.length(), 0, 0, i.fuel(), i.gasFlow(), i.jetThrust(), 1, 0))
+                .toList()));
         assertThat(b.gasSpilled()).isCloseTo(base.gasFlow(), within(1e-15));
         assertThat(b.gasFlow()).isZero();
         assertThat(b.lambda()).isEmpty();
@@ -39,7 +40,8 @@ class DraftEdgesTest {
 
     @Test
     void oneHoleOnly() {
-        DraftBalance b = DraftBalance.of(base.withFlues(List.of()).withInlets(List.of(Inlet.plain("only", 0.03, 0.064, 0))));
+        DraftBalance b =
+                DraftBalance.of(base.withFlues(List.of()).withInlets(List.of(Inlet.plain("only", 0.03, 0.064, 0))));
         assertThat(b.airFlow()).isZero();
         assertThat(b.floorPressure()).isCloseTo(0, within(1e-12));
         assertThat(b.sealed()).isFalse();
@@ -61,7 +63,8 @@ class DraftEdgesTest {
     @Test
     void downDraughtOnTheFlueTurnsTheFlow() {
         DraftBalance b = DraftBalance.of(base.withFlues(base.flues().stream()
-                .map(f -> new Flue(f.name(), f.diameter(), f.length(), f.height(), 1, 20)).toList()));
+                .map(f -> new Flue(f.name(), f.diameter(), f.length(), f.height(), 1, 20))
+                .toList()));
         assertThat(b.flueBackflow()).isTrue();
         assertThat(b.spills()).isTrue();
         assertThat(b.lambda()).isEmpty();
@@ -88,8 +91,11 @@ class DraftEdgesTest {
     void wrongNumbersAreRefusedInWords() {
         assertThatThrownBy(() -> new DraftCase(-5, 0.5, 293, 101325, List.of(), List.of(), List.of(), List.of()))
                 .hasMessageContaining("chamber temperature");
-        assertThatThrownBy(() -> new Flue("flue A", 0.04, 0.06, 0.6, 1.2, 0)).hasMessageContaining("open share of flue A");
-        assertThatThrownBy(() -> Inlet.plain("inlet A", 0.03, 0.06, 0).withGas(null, 1e-4, 0, 0)).hasMessageContaining("inlet A");
-        assertThatThrownBy(() -> Inlet.plain("inlet A", Double.NaN, 0.06, 0)).hasMessageContaining("diameter of inlet A");
+        assertThatThrownBy(() -> new Flue("flue A", 0.04, 0.06, 0.6, 1.2, 0))
+                .hasMessageContaining("open share of flue A");
+        assertThatThrownBy(() -> Inlet.plain("inlet A", 0.03, 0.06, 0).withGas(null, 1e-4, 0, 0))
+                .hasMessageContaining("inlet A");
+        assertThatThrownBy(() -> Inlet.plain("inlet A", Double.NaN, 0.06, 0))
+                .hasMessageContaining("diameter of inlet A");
     }
 }

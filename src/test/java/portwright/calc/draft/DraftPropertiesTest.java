@@ -34,7 +34,10 @@ class DraftPropertiesTest {
             assertThat(b.flueVelocity()).as(what).isFinite();
             assertThat(Math.abs(b.imbalance())).as(what).isLessThanOrEqualTo(1e-9 * b.throughput() + 1e-14);
             double in = b.airFlow() + b.gasFlow();
-            double out = b.leakOut() + b.inlets().stream().mapToDouble(i -> Math.max(0, -i.net())).sum()
+            double out = b.leakOut()
+                    + b.inlets().stream()
+                            .mapToDouble(i -> Math.max(0, -i.net()))
+                            .sum()
                     + flueOut(b);
             assertThat(in).as(what).isCloseTo(out, within(1e-8 * b.throughput() + 1e-14));
             assertThat(b.gasFlow() + b.gasSpilled()).as(what).isCloseTo(k.gasFlow(), within(1e-15));
@@ -45,7 +48,10 @@ class DraftPropertiesTest {
 
     /** What leaves by the flues: net flow plus what some flue draws in at the same time. */
     private static double flueOut(DraftBalance b) {
-        double drawnIn = b.airFlow() + b.gasFlow() - b.leakIn() - b.inlets().stream().mapToDouble(i -> i.air() + i.gas()).sum();
+        double drawnIn = b.airFlow()
+                + b.gasFlow()
+                - b.leakIn()
+                - b.inlets().stream().mapToDouble(i -> i.air() + i.gas()).sum();
         return b.flueFlow() + drawnIn;
     }
 
@@ -61,14 +67,18 @@ class DraftPropertiesTest {
                 continue; // pure gas at an inlet: more than one steady state exists
             }
             assertThat(warm.floor).as("seed " + seed).isCloseTo(cold.floorPressure(), within(1e-7));
-            assertThat(warm.airFlow).as("seed " + seed).isCloseTo(cold.airFlow(), within(1e-9 * cold.throughput() + 1e-14));
+            assertThat(warm.airFlow)
+                    .as("seed " + seed)
+                    .isCloseTo(cold.airFlow(), within(1e-9 * cold.throughput() + 1e-14));
         }
     }
 
     @Test
     void moreDamperNeverMoreAir() {
         for (long seed = 0; seed < 300; seed++) {
-            DraftCase k = RandomKilns.of(seed).at(700 + seed * 3).withFlues(Cases.reference(1000, 1, 1, 0, 0).flues());
+            DraftCase k = RandomKilns.of(seed)
+                    .at(700 + seed * 3)
+                    .withFlues(Cases.reference(1000, 1, 1, 0, 0).flues());
             double last = -1;
             for (int i = 0; i <= 40; i++) {
                 DraftBalance b = DraftBalance.of(k.damper(i / 40.0));
@@ -76,7 +86,9 @@ class DraftPropertiesTest {
                     continue;
                 }
                 double air = b.airFlow();
-                assertThat(air).as("seed " + seed + " open " + i / 40.0).isGreaterThanOrEqualTo(last * (1 - 1e-9) - 1e-14);
+                assertThat(air)
+                        .as("seed " + seed + " open " + i / 40.0)
+                        .isGreaterThanOrEqualTo(last * (1 - 1e-9) - 1e-14);
                 last = air;
             }
         }
@@ -91,7 +103,9 @@ class DraftPropertiesTest {
                 for (int c = open < 0.75 ? 400 : 460; c <= 1320; c += 10) {
                     DraftBalance b = DraftBalance.of(Cases.reference(c, kw, open, 0, 0));
                     if (b.lambda().isPresent()) {
-                        assertThat(b.lambda().getAsDouble()).as(c + " °C open " + open + " kW " + kw).isLessThanOrEqualTo(last);
+                        assertThat(b.lambda().getAsDouble())
+                                .as(c + " °C open " + open + " kW " + kw)
+                                .isLessThanOrEqualTo(last);
                         last = b.lambda().getAsDouble();
                     }
                 }
@@ -111,7 +125,8 @@ class DraftPropertiesTest {
             out.add(new Flue("quarter", 0.03, 0.032, 0.614, 1, 0));
         }
         double whole = DraftBalance.of(one).lambda().orElseThrow();
-        double split = DraftBalance.of(one.withInlets(in).withFlues(out)).lambda().orElseThrow();
+        double split =
+                DraftBalance.of(one.withInlets(in).withFlues(out)).lambda().orElseThrow();
         assertThat(split).isCloseTo(whole, within(0.06 * whole)).isLessThan(whole);
     }
 

@@ -29,19 +29,25 @@ class DraftTrapsTest {
     @Test
     void mixIsHeavierThanAir() {
         DraftCase kiln = Cases.reference(1100, 9, 0.5, 0, 0);
-        DraftBalance two = DraftBalance.of(kiln.withInlets(List.of(kiln.inlets().get(0), Inlet.plain("bare", 0.03, 0.064, 0))));
+        DraftBalance two =
+                DraftBalance.of(kiln.withInlets(List.of(kiln.inlets().get(0), Inlet.plain("bare", 0.03, 0.064, 0))));
         double share = two.inlets().get(0).gas() / two.inlets().get(0).net();
         double expected = Math.sqrt(1 / (1 - share * (1 - 0.0289651 / 0.0440956)));
-        assertThat(two.inlets().get(0).net() / two.inlets().get(1).net()).isCloseTo(expected, within(2e-3)).isGreaterThan(1.005);
+        assertThat(two.inlets().get(0).net() / two.inlets().get(1).net())
+                .isCloseTo(expected, within(2e-3))
+                .isGreaterThan(1.005);
     }
 
     /** Naive: lambda falls with air pressure (0.82 at 1600 m). At fixed gauge pressure the jet's gas falls with √p: 0.885. */
     @Test
     void altitudeActsOnJetAndDraftTogether() {
         double sea = DraftBalance.of(Cases.reference(1100, 5, 1, 0, 0)).lambda().orElseThrow();
-        double sameMass = DraftBalance.of(Cases.reference(1100, 5, 1, 0, 1600)).lambda().orElseThrow();
+        double sameMass =
+                DraftBalance.of(Cases.reference(1100, 5, 1, 0, 1600)).lambda().orElseThrow();
         double p = Cases.pressure(1600) / Cases.SEA;
-        double coupled = DraftBalance.of(Cases.reference(1100, 5 * Math.sqrt(p), 1, 0, 1600)).lambda().orElseThrow();
+        double coupled = DraftBalance.of(Cases.reference(1100, 5 * Math.sqrt(p), 1, 0, 1600))
+                .lambda()
+                .orElseThrow();
         assertThat(coupled / sea).isCloseTo(0.885, within(0.01));
         assertThat(sameMass / sea).isLessThan(0.83);
     }
@@ -51,8 +57,11 @@ class DraftTrapsTest {
     void hairlineIsNoOrifice() {
         DraftCase kiln = Cases.reference(1100, 5, 0.6, 0, 0);
         double area = 0.2e-3 * 1.4;
-        double crack = DraftBalance.of(kiln.withLeaks(List.of(new Crack(0.55, 0.2e-3, 1.4, 0.064)), List.of())).leakOut();
-        double orifice = DraftBalance.of(kiln.withLeaks(List.of(), List.of(new LeakHole(0.55, 2 * Math.sqrt(area / Math.PI), 0.001)))).leakOut();
+        double crack = DraftBalance.of(kiln.withLeaks(List.of(new Crack(0.55, 0.2e-3, 1.4, 0.064)), List.of()))
+                .leakOut();
+        double orifice = DraftBalance.of(kiln.withLeaks(
+                        List.of(), List.of(new LeakHole(0.55, 2 * Math.sqrt(area / Math.PI), 0.001))))
+                .leakOut();
         assertThat(crack).isPositive().isLessThan(orifice / 10);
     }
 
@@ -68,7 +77,9 @@ class DraftTrapsTest {
     @Test
     void flueHoleIsStack() {
         DraftCase k = Cases.reference(1100, 5, 1, 0, 0);
-        DraftCase shorter = k.withFlues(k.flues().stream().map(f -> new Flue(f.name(), f.diameter(), f.length(), 0.55, 1, 0)).toList());
+        DraftCase shorter = k.withFlues(k.flues().stream()
+                .map(f -> new Flue(f.name(), f.diameter(), f.length(), 0.55, 1, 0))
+                .toList());
         double gain = DraftBalance.of(k).airFlow() / DraftBalance.of(shorter).airFlow();
         assertThat(gain).isBetween(1.04, 1.07);
     }

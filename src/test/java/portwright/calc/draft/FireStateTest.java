@@ -27,7 +27,8 @@ class FireStateTest {
     /** Open ports with the gas off draw about 2 g/s and take 2 to 3 kW (independent computation, rounded). */
     @Test
     void openPortsCoolWithTheGasOff() {
-        FireState s = new DraftExchange(Cases.build(1100, 5, 1, 0, 0, 2, 0.032, 2, 0.032)).at(false, 1, Cases.kelvin(1100));
+        FireState s =
+                new DraftExchange(Cases.build(1100, 5, 1, 0, 0, 2, 0.032, 2, 0.032)).at(false, 1, Cases.kelvin(1100));
         assertThat(s.balance().airFlow() * 1e3).isBetween(1.5, 2.5);
         assertThat(-s.heatW()).isBetween(1.7e3, 3.2e3);
         assertThat(s.lambda()).isEmpty();

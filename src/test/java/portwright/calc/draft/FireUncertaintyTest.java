@@ -10,7 +10,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class FireUncertaintyTest {
-    private final DraftCase kiln = Cases.reference(1100, 5, 1, 0, 0).withLeaks(List.of(new Crack(0.55, 0, 1.8, 0.064)), List.of());
+    private final DraftCase kiln =
+            Cases.reference(1100, 5, 1, 0, 0).withLeaks(List.of(new Crack(0.55, 0, 1.8, 0.064)), List.of());
 
     /** Widths from an independent computation of the same spreads; agreement within 0.05, and 0.12 at the high end of half open. */
     @ParameterizedTest
@@ -39,9 +40,12 @@ class FireUncertaintyTest {
         FireBand known = new FireUncertainty(Spread.usual(false, false), 3, 1000).of(k);
         FireBand unknown = new FireUncertainty(Spread.usual(false, true), 3, 1000).of(k);
         FireState mid = FireState.of(k);
-        assertThat(mid.lambda().orElseThrow()).isBetween(known.lambda().low(), known.lambda().high());
-        assertThat(mid.balance().floorPressure()).isBetween(known.floorPressure().low(), known.floorPressure().high());
-        assertThat(mid.products().dryCo()).isBetween(known.coDry().low(), known.coDry().high());
+        assertThat(mid.lambda().orElseThrow())
+                .isBetween(known.lambda().low(), known.lambda().high());
+        assertThat(mid.balance().floorPressure())
+                .isBetween(known.floorPressure().low(), known.floorPressure().high());
+        assertThat(mid.products().dryCo())
+                .isBetween(known.coDry().low(), known.coDry().high());
         assertThat(unknown.lambda().low()).isLessThan(known.lambda().low());
     }
 
@@ -65,8 +69,16 @@ class FireUncertaintyTest {
     @Test
     void randomKilnsHaveOrderedBands() {
         for (long seed = 0; seed < 300; seed++) {
-            FireBand b = new FireUncertainty(Spread.usual(seed % 2 == 0, seed % 3 == 0), seed, 60).of(RandomKilns.of(seed));
-            for (Range r : List.of(b.lambda(), b.coDry(), b.probeMv(), b.floorPressure(), b.lidPressure(), b.inletDrive(), b.neutralLevel())) {
+            FireBand b =
+                    new FireUncertainty(Spread.usual(seed % 2 == 0, seed % 3 == 0), seed, 60).of(RandomKilns.of(seed));
+            for (Range r : List.of(
+                    b.lambda(),
+                    b.coDry(),
+                    b.probeMv(),
+                    b.floorPressure(),
+                    b.lidPressure(),
+                    b.inletDrive(),
+                    b.neutralLevel())) {
                 if (r.low() != null) {
                     assertThat(r.low()).as("seed " + seed).isFinite();
                 }

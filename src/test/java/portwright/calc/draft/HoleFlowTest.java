@@ -23,9 +23,13 @@ class HoleFlowTest {
             HoleFlow h = new HoleFlow();
             h.shape(d, length, Hole.cdInfinite(length / d), 1, Hole.exitLoss(share));
             h.at(dp, rho, mu, 0.3, 5e-5, 0);
-            assertThat(h.flow).as("seed " + seed).isCloseTo(new Hole(d, length).massFlow(dp, rho, mu, share), within(1e-12 * h.flow));
+            assertThat(h.flow)
+                    .as("seed " + seed)
+                    .isCloseTo(new Hole(d, length).massFlow(dp, rho, mu, share), within(1e-12 * h.flow));
             h.at(-dp, 1.2, 1.8e-5, rho, mu, 0);
-            assertThat(-h.flow).as("seed " + seed).isCloseTo(new Hole(d, length).massFlow(dp, rho, mu, share), within(-1e-12 * h.flow));
+            assertThat(-h.flow)
+                    .as("seed " + seed)
+                    .isCloseTo(new Hole(d, length).massFlow(dp, rho, mu, share), within(-1e-12 * h.flow));
         }
     }
 
@@ -57,7 +61,8 @@ class HoleFlowTest {
         c.depth = 0.064;
         for (double dp : new double[] {1e-6, 0.1, 5, 30}) {
             c.at(dp, 1.2, 1.8e-5, 0.25, 5e-5);
-            assertThat(c.flow).isCloseTo(new Crack(0.4e-3, 1.5, 0.064).massFlow(dp, 1.2, 1.8e-5), within(1e-12 * c.flow));
+            assertThat(c.flow)
+                    .isCloseTo(new Crack(0.4e-3, 1.5, 0.064).massFlow(dp, 1.2, 1.8e-5), within(1e-12 * c.flow));
         }
     }
 }

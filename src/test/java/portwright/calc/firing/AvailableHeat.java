@@ -8,8 +8,13 @@ package portwright.calc.firing;
 record AvailableHeat(double netW, double fixedLambda, double idleKgPerS) implements GasExchange {
     private static final double[] C = {900, 1000, 1100, 1200, 1280};
     private static final double[] LAMBDA = {0.70, 0.85, 1.0, 1.2, 2.0};
-    private static final double[][] SHARE = {{.33, .29, .25, .21, .18}, {.47, .43, .39, .34, .31},
-        {.62, .57, .52, .47, .43}, {.56, .50, .44, .39, .34}, {.30, .21, .12, .03, -.04}};
+    private static final double[][] SHARE = {
+        {.33, .29, .25, .21, .18},
+        {.47, .43, .39, .34, .31},
+        {.62, .57, .52, .47, .43},
+        {.56, .50, .44, .39, .34},
+        {.30, .21, .12, .03, -.04}
+    };
 
     static double share(double lambda, double kelvin) {
         double c = kelvin - 273.15;

@@ -17,14 +17,23 @@ import org.junit.jupiter.params.provider.CsvSource;
 @Tag("published")
 class CheckRowsTest {
     private static FiringRun climb(double kw, double factor) {
-        return Simulation.run(TestKilns.decagon(kw * 1000, factor), GasExchange.NONE,
-                List.of(TestKilns.full(TestKilns.to(1290))), List.of(), Numerics.STANDARD);
+        return Simulation.run(
+                TestKilns.decagon(kw * 1000, factor),
+                GasExchange.NONE,
+                List.of(TestKilns.full(TestKilns.to(1290))),
+                List.of(),
+                Numerics.STANDARD);
     }
 
     @ParameterizedTest
-    @CsvSource({"8, 1.0, 98, 73, 47, 7", "9.6, 1.0, 153.5, 126.5, 99, 10.5", "11.5, 1.0, 211, 185, 158, 7",
-        "9.6, 1.25, 114, 83, 52, 7"})
-    void climbAtThreeTemperatures(double kw, double factor, double at1000, double at1100, double at1200, double tolerance) {
+    @CsvSource({
+        "8, 1.0, 98, 73, 47, 7",
+        "9.6, 1.0, 153.5, 126.5, 99, 10.5",
+        "11.5, 1.0, 211, 185, 158, 7",
+        "9.6, 1.25, 114, 83, 52, 7"
+    })
+    void climbAtThreeTemperatures(
+            double kw, double factor, double at1000, double at1100, double at1200, double tolerance) {
         FiringRun run = climb(kw, factor);
         assertThat(run.climbAtK(1273.15) * 3600).isCloseTo(at1000, within(tolerance));
         assertThat(run.climbAtK(1373.15) * 3600).isCloseTo(at1100, within(tolerance));
@@ -52,8 +61,12 @@ class CheckRowsTest {
     void gasAddsToTheClimb(double celsius, double adds) {
         KilnHeat kiln = TestKilns.decagon(9600, 1.0, 70, TestKilns.FIVE_PORTS);
         Step both = new Step(TestKilns.to(1285), Step.FULL, true, true, Step.CONTROLLER, true, new Step.Share(1));
-        FiringRun with = Simulation.run(kiln, new AvailableHeat(4000, 0.85, 0.002),
-                List.of(TestKilns.full(TestKilns.to(900)), both), List.of(), Numerics.STANDARD);
+        FiringRun with = Simulation.run(
+                kiln,
+                new AvailableHeat(4000, 0.85, 0.002),
+                List.of(TestKilns.full(TestKilns.to(900)), both),
+                List.of(),
+                Numerics.STANDARD);
         FiringRun without = climb(9.6, 1.0);
         double more = (with.climbAtK(celsius + 273.15) - without.climbAtK(celsius + 273.15)) * 3600;
         assertThat(more).isCloseTo(adds, within(7.0));

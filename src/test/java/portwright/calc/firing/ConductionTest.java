@@ -63,7 +63,8 @@ class ConductionTest {
         double theta = 0;
         for (int n = 0; n < 8; n++) {
             double low = n * Math.PI + 1e-9;
-            double zeta = new BrentSolver(1e-12).solve(200, z -> z * Math.sin(z) - bi * Math.cos(z), low, low + Math.PI / 2);
+            double zeta =
+                    new BrentSolver(1e-12).solve(200, z -> z * Math.sin(z) - bi * Math.cos(z), low, low + Math.PI / 2);
             double c = 4 * Math.sin(zeta) / (2 * zeta + Math.sin(2 * zeta));
             theta += c * Math.exp(-zeta * zeta * fo);
         }

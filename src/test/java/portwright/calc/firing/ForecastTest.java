@@ -13,10 +13,11 @@ class ForecastTest {
     private static final ConeWork TEN = BalanceTest.TEN;
     private static final ConeWork EIGHT = ConeWork.of(Cones.load().find("8").orElseThrow());
 
-    private static KilnHeat kiln(int sides, double flatsIn, double lossFactor, double loadKg, double watts, List<OpenPort> ports) {
+    private static KilnHeat kiln(
+            int sides, double flatsIn, double lossFactor, double loadKg, double watts, List<OpenPort> ports) {
         Layer brick = new Layer(2.5 * IN, Conductivity.linear(0.12, 1e-4), 580, 1050);
-        return TestKilns.polygon(sides, flatsIn * IN, 27 * IN, 2.5 * IN, new Layer[] {brick}, lossFactor, loadKg, watts,
-                ports, 20 + Z);
+        return TestKilns.polygon(
+                sides, flatsIn * IN, 27 * IN, 2.5 * IN, new Layer[] {brick}, lossFactor, loadKg, watts, ports, 20 + Z);
     }
 
     private static double stall(KilnHeat k) {
@@ -46,10 +47,15 @@ class ForecastTest {
                 high = mid;
             }
         }
-        assertThat(low).as("loss factor at which the big kiln stalls at cone 10").isBetween(1.25, 1.35);
+        assertThat(low)
+                .as("loss factor at which the big kiln stalls at cone 10")
+                .isBetween(1.25, 1.35);
         assertThat(stall(kiln(10, 23, low, 70, 11500, List.of()))).isGreaterThan(1450);
-        FiringRun small = Simulation.run(kiln(10, 23, low, 70, 11500, List.of()), GasExchange.NONE,
-                List.of(Step.electric(TestKilns.to(900), 100 / 3600.0), TestKilns.full(new Step.ToCone(TEN))), List.of(EIGHT),
+        FiringRun small = Simulation.run(
+                kiln(10, 23, low, 70, 11500, List.of()),
+                GasExchange.NONE,
+                List.of(Step.electric(TestKilns.to(900), 100 / 3600.0), TestKilns.full(new Step.ToCone(TEN))),
+                List.of(EIGHT),
                 Numerics.STANDARD);
         assertThat(small.reached()).isTrue();
         assertThat(small.endS() / 3600).isLessThan(13);
@@ -68,8 +74,12 @@ class ForecastTest {
         KilnHeat k = kiln(10, 23, 1.25, 57, 11500, TestKilns.FIVE_PORTS);
         Step half = new Step(TestKilns.to(1030), Step.FULL, true, true, 0.5, true, new Step.Share(1));
         Step all = new Step(new Step.ToCone(TEN), Step.FULL, true, true, 1.0, true, new Step.Share(1));
-        FiringRun r = Simulation.run(k, new AvailableHeat(6000, 0.8, 0.002),
-                List.of(Step.electric(TestKilns.to(907), 120 / 3600.0), half, all), List.of(), Numerics.STANDARD);
+        FiringRun r = Simulation.run(
+                k,
+                new AvailableHeat(6000, 0.8, 0.002),
+                List.of(Step.electric(TestKilns.to(907), 120 / 3600.0), half, all),
+                List.of(),
+                Numerics.STANDARD);
         double on = r.steps().get(1).startS();
         assertThat((r.timeAtK(954 + Z) - on) / 60).isBetween(25.0, 38.0);
         assertThat((r.timeAtK(1030 + Z) - on) / 60).isBetween(90.0, 120.0);
@@ -95,20 +105,37 @@ class ForecastTest {
     void aControllerShedsPowerForTheGas() {
         KilnHeat k = kiln(10, 23, 1.25, 57, 11500, TestKilns.FIVE_PORTS);
         Step both = new Step(TestKilns.to(1030), 90 / 3600.0, true, true, Step.CONTROLLER, true, new Step.Share(1));
-        FiringRun r = Simulation.run(k, new AvailableHeat(6000, 0.8, 0.002),
-                List.of(Step.electric(TestKilns.to(907), 90 / 3600.0), both), List.of(), Numerics.STANDARD);
-        Sample before = r.samples().stream().filter(s -> s.step() == 0).reduce((a, b) -> b).orElseThrow();
-        Sample after = r.samples().stream().filter(s -> s.step() == 1).skip(2).findFirst().orElseThrow();
+        FiringRun r = Simulation.run(
+                k,
+                new AvailableHeat(6000, 0.8, 0.002),
+                List.of(Step.electric(TestKilns.to(907), 90 / 3600.0), both),
+                List.of(),
+                Numerics.STANDARD);
+        Sample before = r.samples().stream()
+                .filter(s -> s.step() == 0)
+                .reduce((a, b) -> b)
+                .orElseThrow();
+        Sample after = r.samples().stream()
+                .filter(s -> s.step() == 1)
+                .skip(2)
+                .findFirst()
+                .orElseThrow();
         assertThat(after.electricW()).isLessThan(before.electricW() - 1000);
         assertThat(r.steps().get(1).seconds()).isBetween(123 / 90.0 * 3600 - 2, 123 / 90.0 * 3600 + 2);
     }
 
     @Test
     void theBandLiesAroundTheForecast() {
-        Forecast f = Forecast.of(kiln(10, 23, 1.25, 70, 11500, TestKilns.FIVE_PORTS), new AvailableHeat(4000, 0.9, 0.002),
-                BalanceTest.mixed(), List.of(), Numerics.STANDARD);
-        assertThat(f.quick().steps().get(3).seconds()).isLessThan(f.nominal().steps().get(3).seconds());
-        assertThat(f.slow().steps().get(3).seconds()).isGreaterThan(f.nominal().steps().get(3).seconds());
+        Forecast f = Forecast.of(
+                kiln(10, 23, 1.25, 70, 11500, TestKilns.FIVE_PORTS),
+                new AvailableHeat(4000, 0.9, 0.002),
+                BalanceTest.mixed(),
+                List.of(),
+                Numerics.STANDARD);
+        assertThat(f.quick().steps().get(3).seconds())
+                .isLessThan(f.nominal().steps().get(3).seconds());
+        assertThat(f.slow().steps().get(3).seconds())
+                .isGreaterThan(f.nominal().steps().get(3).seconds());
         assertThat(f.stallAllK()).isGreaterThan(f.stallElectricK());
     }
 
@@ -116,8 +143,11 @@ class ForecastTest {
     @Test
     void energyOfAFiringIsOfTheTradesSize() {
         KilnHeat k = kiln(10, 23, 1.25, 70, 11500, List.of());
-        FiringRun r = Simulation.run(k, GasExchange.NONE,
-                List.of(Step.electric(TestKilns.to(1000), 100 / 3600.0), TestKilns.full(new Step.ToCone(TEN))), List.of(),
+        FiringRun r = Simulation.run(
+                k,
+                GasExchange.NONE,
+                List.of(Step.electric(TestKilns.to(1000), 100 / 3600.0), TestKilns.full(new Step.ToCone(TEN))),
+                List.of(),
                 Numerics.STANDARD);
         double kwh = r.electricJ() / 3.6e6;
         assertThat(kwh / 70).isBetween(0.9, 3.0);

@@ -13,7 +13,8 @@ class PortRadiationTest {
     @Tag("published")
     @CsvSource({"0.5, 0.8013", "1, 0.6720", "2, 0.5142", "4, 0.3566", "10, 0.1910"})
     void viewFactorFollowsClausing(double lengthByRadius, double share) {
-        assertThat(new OpenPort(0.04, lengthByRadius * 0.02, false).viewFactor()).isCloseTo(share, within(0.001));
+        assertThat(new OpenPort(0.04, lengthByRadius * 0.02, false).viewFactor())
+                .isCloseTo(share, within(0.001));
     }
 
     /** Independent computation: 1 1/4 in hole, L/d 2. */

@@ -15,7 +15,12 @@ import portwright.data.Cones;
 public final class SyntheticFiring {
     /** What goes wrong. */
     public enum Fault {
-        NONE, ELEMENT, RELAY_OPEN, RELAY_WELDED, THERMOCOUPLE, DAMPER
+        NONE,
+        ELEMENT,
+        RELAY_OPEN,
+        RELAY_WELDED,
+        THERMOCOUPLE,
+        DAMPER
     }
 
     private static final double Z = Heat.ZERO_C;
@@ -66,14 +71,25 @@ public final class SyntheticFiring {
             case DAMPER -> 0.85 + 0.15 * random.nextDouble();
             default -> 1;
         };
-        planted = String.format(Locale.ROOT, "%s at %.0f C, size %.2f, loss %.2f, load %.0f, %d s, gas on %.0f, %.0f W", fault, faultC, size, loss,
-                load, every, gasOnC, designW);
+        planted = String.format(
+                Locale.ROOT,
+                "%s at %.0f C, size %.2f, loss %.2f, load %.0f, %d s, gas on %.0f, %.0f W",
+                fault,
+                faultC,
+                size,
+                loss,
+                load,
+                every,
+                gasOnC,
+                designW);
     }
 
     private List<Step> steps() {
         ConeWork ten = ConeWork.of(Cones.load().find("10").orElseThrow());
         Step.DamperSetting medium = new Step.ForLambda(0.90);
-        return List.of(Step.electric(TestKilns.to(gasOnC - lead), rate), TestKilns.full(TestKilns.to(gasOnC)),
+        return List.of(
+                Step.electric(TestKilns.to(gasOnC - lead), rate),
+                TestKilns.full(TestKilns.to(gasOnC)),
                 new Step(new Step.ToCone(ten), Step.FULL, true, true, Step.CONTROLLER, true, medium));
     }
 
@@ -83,7 +99,8 @@ public final class SyntheticFiring {
         GasExchange gas = new DamperedGas(4000, 1);
         double[] planned = new double[3];
         Arrays.fill(planned, Double.NaN);
-        for (StepResult r : Simulation.run(k, gas, steps(), List.of(), Numerics.STANDARD).steps()) {
+        for (StepResult r :
+                Simulation.run(k, gas, steps(), List.of(), Numerics.STANDARD).steps()) {
             planned[r.index()] = r.damperShare();
         }
         return new RecordCase(log, k, gas, steps(), planned, 2740);
@@ -128,7 +145,8 @@ public final class SyntheticFiring {
             }
             boolean ramp = readC < gasOnC - lead;
             setpoint = ramp ? readK + rate * 30 : Double.NaN;
-            double target = ramp && !(faulted && fault == Fault.RELAY_WELDED) ? balance.chamberK() + rate * 30 : Double.NaN;
+            double target =
+                    ramp && !(faulted && fault == Fault.RELAY_WELDED) ? balance.chamberK() + rate * 30 : Double.NaN;
             balance.advance(30, target, most, gasOn ? faulted && fault == Fault.DAMPER ? wide : lit : shut);
             balance.accept();
             t += 30;
@@ -149,9 +167,15 @@ public final class SyntheticFiring {
                 markK = balance.chamberK();
             }
             if (t % every == 0) {
-                double shown = Math.round(balance.chamberK() - drift(balance.chamberK()) - Z + random.nextGaussian() * noise);
+                double shown =
+                        Math.round(balance.chamberK() - drift(balance.chamberK()) - Z + random.nextGaussian() * noise);
                 b.append((long) t).append(',').append((long) shown).append(',');
-                b.append(gasOn && noteDamper ? Long.toString(Math.round(100 * (faulted && fault == Fault.DAMPER ? open : asked))) : "").append(',');
+                b.append(
+                                gasOn && noteDamper
+                                        ? Long.toString(
+                                                Math.round(100 * (faulted && fault == Fault.DAMPER ? open : asked)))
+                                        : "")
+                        .append(',');
                 b.append(gasOn ? "27.4" : "0").append(',');
                 for (int i = 0; i < 3; i++) {
                     if (!written[i] && t >= fallS[i]) {

@@ -19,7 +19,14 @@ public final class SyntheticKiln {
 
     private SyntheticKiln() {}
 
-    public static Firing fire(KilnHeat kiln, GasExchange gas, List<Step> steps, double[] planned, List<ConeWork> watched, Fault fault, double longestS) {
+    public static Firing fire(
+            KilnHeat kiln,
+            GasExchange gas,
+            List<Step> steps,
+            double[] planned,
+            List<ConeWork> watched,
+            Fault fault,
+            double longestS) {
         Balance b = new Balance(kiln, kiln.roomK(), 12);
         List<Reading> out = new ArrayList<>();
         List<ConeDown> down = new ArrayList<>();
@@ -35,12 +42,25 @@ public final class SyntheticKiln {
             boolean done = false;
             while (!done && t < longestS && b.chamberK() > peak - 250) {
                 double plan = Double.isNaN(planned[s]) ? 1 : planned[s];
-                double d = Math.round(100 * Math.max(0, Math.min(1, plan + (step.gas() ? fault.damper().applyAsDouble(t) : 0)))) / 100.0;
+                double d = Math.round(100
+                                * Math.max(
+                                        0,
+                                        Math.min(
+                                                1,
+                                                plan
+                                                        + (step.gas()
+                                                                ? fault.damper().applyAsDouble(t)
+                                                                : 0))))
+                        / 100.0;
                 if (Math.round(t) % 60 == 0) {
                     out.add(new Reading(t, b.chamberK(), s, step.portsOpen() ? d : Double.NaN));
                 }
                 FlowCurve flow = curves.computeIfAbsent(s + "/" + d, k -> new FlowCurve(kiln, gas, step, d));
-                double most = !step.electric() ? 0 : kiln.elements().fullW() * (step.controlled() ? 1 : step.elementShare()) * fault.power().applyAsDouble(t);
+                double most = !step.electric()
+                        ? 0
+                        : kiln.elements().fullW()
+                                * (step.controlled() ? 1 : step.elementShare())
+                                * fault.power().applyAsDouble(t);
                 double goal = step.goal() instanceof Step.To to ? to.temperatureK() : Double.NaN;
                 double target = Double.NaN;
                 if (step.controlled() && step.goal() instanceof Step.Hold) {

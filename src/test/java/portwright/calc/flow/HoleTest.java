@@ -19,7 +19,8 @@ class HoleTest {
     void reproducesTheDamperLoss(double share, double ko) {
         assertThat(Hole.openAreaLoss(share)).isEqualTo(ko, Offset.offset(share == 0 ? 6e-3 : 6e-4));
         if (share > 0) {
-            assertThat(Hole.exitLoss(share)).isCloseTo(Hole.openAreaLoss(share) / share / share, Percentage.withPercentage(1e-12));
+            assertThat(Hole.exitLoss(share))
+                    .isCloseTo(Hole.openAreaLoss(share) / share / share, Percentage.withPercentage(1e-12));
         }
     }
 
@@ -57,8 +58,10 @@ class HoleTest {
         Hole h = new Hole(0.04, slenderness * 0.04);
         double re = 900;
         double lg = Math.log10(0.00015 * re);
-        double expected = 1 / (1 / Hole.cdInfinite(slenderness) + 20 / re * (1 + 2.25 * slenderness)
-                - 0.005 * slenderness / (1 + 7.5 * lg * lg));
+        double expected = 1
+                / (1 / Hole.cdInfinite(slenderness)
+                        + 20 / re * (1 + 2.25 * slenderness)
+                        - 0.005 * slenderness / (1 + 7.5 * lg * lg));
         assertThat(h.cd(re)).isCloseTo(expected, Percentage.withPercentage(1e-9));
         assertThat(h.cd(re)).isLessThan(0.99 * Hole.cdInfinite(slenderness));
     }
@@ -72,7 +75,8 @@ class HoleTest {
         double cd = h.cd(h.reynolds(dp, rho, mu));
         for (double share : new double[] {1, 0.7, 0.2}) {
             double k = 1 / (cd * cd) - 1 + Hole.exitLoss(share);
-            assertThat(h.massFlow(dp, rho, mu, share)).isCloseTo(h.area() * Math.sqrt(2 * rho * dp / k), Percentage.withPercentage(1e-9));
+            assertThat(h.massFlow(dp, rho, mu, share))
+                    .isCloseTo(h.area() * Math.sqrt(2 * rho * dp / k), Percentage.withPercentage(1e-9));
         }
     }
 
@@ -89,8 +93,12 @@ class HoleTest {
             String at = "seed " + seed + " case " + i;
             double m = h.massFlow(dp, rho, mu, share);
             assertThat(h.massFlow(-dp, rho, mu, share)).as(at).isEqualTo(-m);
-            assertThat(h.massFlow(dp * 1.001, rho, mu, share)).as(at + " more pressure").isGreaterThan(m);
-            assertThat(h.massFlow(dp, rho, mu, Math.min(1, share + 1e-3))).as(at + " more open").isGreaterThanOrEqualTo(m);
+            assertThat(h.massFlow(dp * 1.001, rho, mu, share))
+                    .as(at + " more pressure")
+                    .isGreaterThan(m);
+            assertThat(h.massFlow(dp, rho, mu, Math.min(1, share + 1e-3)))
+                    .as(at + " more open")
+                    .isGreaterThanOrEqualTo(m);
             assertThat(h.massFlow(dp, rho, mu)).as(at + " open").isLessThan(h.area() * Math.sqrt(2 * rho * dp));
         }
         Hole h = new Hole(0.03, 0.064);
@@ -103,7 +111,8 @@ class HoleTest {
     @Test
     void factorScalesTheCoefficient() {
         Hole h = new Hole(0.03, 0.064);
-        assertThat(h.massFlow(3, 1.2, 1.8e-5, 1, 0.9)).isCloseTo(0.9 * h.massFlow(3, 1.2, 1.8e-5), Percentage.withPercentage(1e-9));
+        assertThat(h.massFlow(3, 1.2, 1.8e-5, 1, 0.9))
+                .isCloseTo(0.9 * h.massFlow(3, 1.2, 1.8e-5), Percentage.withPercentage(1e-9));
     }
 
     @Test

@@ -110,7 +110,8 @@ class JetTest {
     @Test
     void severalJetsAddUp() {
         Jet j = jet(Fuels.propane());
-        assertThat(j.massFlow(0.9, 0.7, 3, 2740)).isCloseTo(3 * j.massFlow(0.9, 0.7, 1, 2740), Percentage.withPercentage(1e-12));
+        assertThat(j.massFlow(0.9, 0.7, 3, 2740))
+                .isCloseTo(3 * j.massFlow(0.9, 0.7, 1, 2740), Percentage.withPercentage(1e-12));
         assertThat(j.massFlow(0.9, 0.7, 1, 0)).isZero();
     }
 

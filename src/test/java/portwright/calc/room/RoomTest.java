@@ -30,7 +30,10 @@ class RoomTest {
     void solventExample() {
         double kgPerS = 2 * 0.473176473 / 1000 * 1.32 * 1000 / 3600;
         double q = Dilution.flowForLevel(Dilution.volumeFlow(kgPerS, 0.1334), 350e-6, 5);
-        assertThat(q / CFM).isEqualTo(1899, within(15.0)); // the manual's constant 403 ft3/lbmol·pint stands for 70 F, ours for 20 C: 0.5 %
+        assertThat(q / CFM)
+                .isEqualTo(
+                        1899,
+                        within(15.0)); // the manual's constant 403 ft3/lbmol·pint stands for 70 F, ours for 20 C: 0.5 %
     }
 
     /** ACGIH manual examples from memory, arithmetic checked elsewhere. */
@@ -76,8 +79,12 @@ class RoomTest {
         double best = 0;
         for (int from = 0; from < s.size(); from += 10) {
             sum = 0;
-            for (int i = from; i + 1 < s.size() && s.get(i + 1).timeS() <= s.get(from).timeS() + 28_800 + 1e-6; i++) {
-                sum += (s.get(i).ppm() + s.get(i + 1).ppm()) / 2 * (s.get(i + 1).timeS() - s.get(i).timeS());
+            for (int i = from;
+                    i + 1 < s.size() && s.get(i + 1).timeS() <= s.get(from).timeS() + 28_800 + 1e-6;
+                    i++) {
+                sum += (s.get(i).ppm() + s.get(i + 1).ppm())
+                        / 2
+                        * (s.get(i + 1).timeS() - s.get(i).timeS());
             }
             best = Math.max(best, sum / 28_800);
         }
@@ -92,8 +99,10 @@ class RoomTest {
             double v = 20 + 100 * random.nextDouble();
             double q = random.nextDouble() * 0.3;
             double k = 1 + 4 * random.nextDouble();
-            List<RoomCo.Segment> firing = List.of(new RoomCo.Segment(600 + random.nextInt(7000), random.nextDouble() * 1e-3),
-                    new RoomCo.Segment(random.nextInt(7000), 0), new RoomCo.Segment(600 + random.nextInt(7000), random.nextDouble() * 1e-3));
+            List<RoomCo.Segment> firing = List.of(
+                    new RoomCo.Segment(600 + random.nextInt(7000), random.nextDouble() * 1e-3),
+                    new RoomCo.Segment(random.nextInt(7000), 0),
+                    new RoomCo.Segment(600 + random.nextInt(7000), random.nextDouble() * 1e-3));
             String as = "case " + i + " of seed 20260105";
             RoomCo a = RoomCo.of(firing, 1, q, k, v);
             RoomCo moreAir = RoomCo.of(firing, 1, q * 1.2 + 0.01, k, v);
@@ -125,9 +134,11 @@ class RoomTest {
         for (Table.Row r : table("stack_flow.csv").rows()) {
             double in = r.number("in_C") + 273.15;
             double out = r.number("out_C") + 273.15;
-            double q = Openings.throughTwo(r.number("low_m2"), r.number("high_m2"), r.number("height_m"), in, out) * 3600;
+            double q =
+                    Openings.throughTwo(r.number("low_m2"), r.number("high_m2"), r.number("height_m"), in, out) * 3600;
             assertThat(q).isEqualTo(r.number("m3_per_h"), within(1.0));
-            List<Opening> both = List.of(new Opening(r.number("low_m2"), 0.3), new Opening(r.number("high_m2"), 0.3 + r.number("height_m")));
+            List<Opening> both = List.of(
+                    new Opening(r.number("low_m2"), 0.3), new Opening(r.number("high_m2"), 0.3 + r.number("height_m")));
             // the general solution counts the density of each stream: within 3 % of the series rule
             assertThat(Openings.stackM3PerS(both, in, out) * 3600 / q).isEqualTo(1, within(0.03));
         }
@@ -144,7 +155,9 @@ class RoomTest {
         assertThat(Openings.stackM3PerS(two, 293, 293)).isZero();
         assertThat(Openings.stackM3PerS(List.of(new Opening(2, 1)), 308, 293)).isZero();
         assertThat(Openings.stackM3PerS(List.of(), 308, 293)).isZero();
-        assertThat(Openings.stackM3PerS(List.of(new Opening(0.5, 1), new Opening(0.5, 2), new Opening(0.5, 3)), 308, 293)).isGreaterThan(q);
+        assertThat(Openings.stackM3PerS(
+                        List.of(new Opening(0.5, 1), new Opening(0.5, 2), new Opening(0.5, 3)), 308, 293))
+                .isGreaterThan(q);
         assertThat(Openings.neutralLevelM(0.5, 0.5, 2, 300, 300)).isEqualTo(1, within(1e-12));
         assertThat(Openings.windM3PerS(List.of(new Opening(2, 1)), 5)).isZero();
         assertThat(Openings.windM3PerS(two, 0)).isZero();
@@ -160,8 +173,10 @@ class RoomTest {
         }
         // gas utility engineering guide: 150 000 Btu/h needs 7500 ft³
         assertThat(CombustionAir.standardVolumeM3(150_000 * BTU_H) / FT3).isEqualTo(7500, within(0.5));
-        assertThat(CombustionAir.infiltrationVolumeM3(1000, 0.9, false)).isEqualTo(CombustionAir.infiltrationVolumeM3(1000, 0.6, false));
-        assertThat(CombustionAir.infiltrationVolumeM3(1000, 0.5, true)).isLessThan(CombustionAir.infiltrationVolumeM3(1000, 0.5, false));
+        assertThat(CombustionAir.infiltrationVolumeM3(1000, 0.9, false))
+                .isEqualTo(CombustionAir.infiltrationVolumeM3(1000, 0.6, false));
+        assertThat(CombustionAir.infiltrationVolumeM3(1000, 0.5, true))
+                .isLessThan(CombustionAir.infiltrationVolumeM3(1000, 0.5, false));
     }
 
     @Test
@@ -169,9 +184,12 @@ class RoomTest {
     void combustionAirOpenings() {
         for (Table.Row r : table("combustion_air_openings.csv").rows()) {
             double w = r.number("btu_per_h") * BTU_H;
-            assertThat(CombustionAir.openingM2(Method.TWO_DIRECT, w) / IN2).isEqualTo(r.number("direct_in2"), within(0.05));
-            assertThat(CombustionAir.openingM2(Method.TWO_HORIZONTAL, w) / IN2).isEqualTo(r.number("horizontal_in2"), within(0.05));
-            assertThat(CombustionAir.openingM2(Method.ONE_OUTDOOR, w) / IN2).isEqualTo(r.number("single_in2"), within(0.05));
+            assertThat(CombustionAir.openingM2(Method.TWO_DIRECT, w) / IN2)
+                    .isEqualTo(r.number("direct_in2"), within(0.05));
+            assertThat(CombustionAir.openingM2(Method.TWO_HORIZONTAL, w) / IN2)
+                    .isEqualTo(r.number("horizontal_in2"), within(0.05));
+            assertThat(CombustionAir.openingM2(Method.ONE_OUTDOOR, w) / IN2)
+                    .isEqualTo(r.number("single_in2"), within(0.05));
         }
         // worked by hand for 20 kW: 96.6 m³, 101 m³, 110, 147 and 645 cm²
         assertThat(CombustionAir.standardVolumeM3(20_000)).isEqualTo(96.6, within(0.05));
@@ -179,8 +197,10 @@ class RoomTest {
         assertThat(CombustionAir.openingM2(Method.TWO_DIRECT, 20_000) * 1e4).isEqualTo(110, within(0.2));
         assertThat(CombustionAir.openingM2(Method.ONE_OUTDOOR, 20_000) * 1e4).isEqualTo(147, within(0.3));
         assertThat(CombustionAir.openingM2(Method.TWO_ROOM, 20_000) * 1e4).isEqualTo(645, within(0.5));
-        assertThat(CombustionAir.mixedOpeningM2(Method.TWO_DIRECT, 20_000, 48.3, 96.6) * 1e4).isEqualTo(55, within(0.1));
-        assertThat(CombustionAir.mixedOpeningM2(Method.TWO_DIRECT, 20_000, 200, 96.6)).isZero();
+        assertThat(CombustionAir.mixedOpeningM2(Method.TWO_DIRECT, 20_000, 48.3, 96.6) * 1e4)
+                .isEqualTo(55, within(0.1));
+        assertThat(CombustionAir.mixedOpeningM2(Method.TWO_DIRECT, 20_000, 200, 96.6))
+                .isZero();
     }
 
     /** ACGIH manual examples from memory; kiln lid cases worked by hand. */
@@ -188,7 +208,8 @@ class RoomTest {
     @Tag("published")
     void hoods() {
         double ft = 0.3048;
-        assertThat(Hood.highCanopy(4 * ft, 800 / 1.8, 10 * ft).flowM3PerS() / CFM).isEqualTo(19_859, within(15.0));
+        assertThat(Hood.highCanopy(4 * ft, 800 / 1.8, 10 * ft).flowM3PerS() / CFM)
+                .isEqualTo(19_859, within(15.0));
         assertThat(Hood.lowCanopy(4 * ft, 800 / 1.8) / CFM).isEqualTo(3311, within(3.0));
         assertThat(Hood.lowCanopy(0.71, 220) * 3600).isEqualTo(1623, within(3.0));
         assertThat(Hood.highCanopy(0.71, 220, 1.2).flowM3PerS() * 3600).isEqualTo(6070, within(30.0));
@@ -206,7 +227,8 @@ class RoomTest {
     void unlitGas() {
         double[][] rows = {{0.18, 0.5, 50, 6.9}, {0.20, 1.0, 28, 7.7}, {0.10, 0.5, 28, 3.8}};
         for (double[] r : rows) {
-            assertThat(UnlitGas.secondsToLowerLimit(r[0], r[1] / 3600, 0.021, PROPANE_M)).isEqualTo(r[2], within(0.6));
+            assertThat(UnlitGas.secondsToLowerLimit(r[0], r[1] / 3600, 0.021, PROPANE_M))
+                    .isEqualTo(r[2], within(0.6));
             assertThat(UnlitGas.lowerLimitKg(r[0], 0.021, PROPANE_M) * 1000).isEqualTo(r[3], within(0.06));
         }
         assertThat(UnlitGas.admittedKg(0.5 / 3600, 20) * 1000).isEqualTo(2.8, within(0.05));
@@ -237,7 +259,8 @@ class RoomTest {
 
     @Test
     void plumeCoolsWithHeightAndNeverPassesTheGas() {
-        assertThat(Plume.axisRiseK(5000, 1.5, 293)).isEqualTo(37.05, within(0.05)); // evaluated elsewhere from the same law, from memory
+        assertThat(Plume.axisRiseK(5000, 1.5, 293))
+                .isEqualTo(37.05, within(0.05)); // evaluated elsewhere from the same law, from memory
         assertThat(Plume.ceilingRiseK(5000, 1.5)).isEqualTo(25.14, within(0.02));
         assertThat(Plume.ceilingK(5000, 0.01, 293, 1300)).isEqualTo(1300);
         double h = Plume.heightForK(5000, 344, 293);
@@ -250,10 +273,14 @@ class RoomTest {
     void thermocoupleTolerances() {
         for (Table.Row r : table("thermocouple_tolerances.csv").rows()) {
             double t = r.number("t_C");
-            assertThat(ThermocoupleTolerance.find(r.text("type"), r.text("class"), t).orElseThrow().atC(t))
-                    .as("line " + r.line()).isEqualTo(r.number("tolerance_C"), within(0.06));
+            assertThat(ThermocoupleTolerance.find(r.text("type"), r.text("class"), t)
+                            .orElseThrow()
+                            .atC(t))
+                    .as("line " + r.line())
+                    .isEqualTo(r.number("tolerance_C"), within(0.06));
         }
-        assertThat(ThermocoupleTolerance.find("K", "2", 1285).orElseThrow().toC()).isLessThan(1285);
+        assertThat(ThermocoupleTolerance.find("K", "2", 1285).orElseThrow().toC())
+                .isLessThan(1285);
         assertThat(ThermocoupleTolerance.find("J", "2", 700)).isEmpty();
     }
 
@@ -265,6 +292,7 @@ class RoomTest {
         assertThatThrownBy(() -> new Opening(-1, 0)).hasMessageContaining("area");
         assertThatThrownBy(() -> Hood.lowCanopy(0, 1)).hasMessageContaining("source");
         assertThatThrownBy(() -> UnlitGas.purgeS(0, 5, 1)).hasMessageContaining("volume");
-        assertThatThrownBy(() -> CombustionAir.infiltrationVolumeM3(1000, 0, false)).hasMessageContaining("air changes");
+        assertThatThrownBy(() -> CombustionAir.infiltrationVolumeM3(1000, 0, false))
+                .hasMessageContaining("air changes");
     }
 }

@@ -39,7 +39,10 @@ class SupplyTest {
         double worstHigh = 0;
         int n = 0;
         for (Table.Row r : table("boil_off_100lb.csv").rows()) {
-            double kw = BoilOff.continuousKgPerS(c, PROPANE, r.number("lb_left") * LB, fromF(r.number("air_F")), 273.15 - 42) * HHV / 1000;
+            double kw = BoilOff.continuousKgPerS(
+                            c, PROPANE, r.number("lb_left") * LB, fromF(r.number("air_F")), 273.15 - 42)
+                    * HHV
+                    / 1000;
             double error = kw / (r.number("btu_per_h") * BTU_H / 1000) - 1;
             sq += error * error;
             worstLow = Math.min(worstLow, error);
@@ -59,11 +62,18 @@ class SupplyTest {
         String[] columns = {"kw_m10", "kw_0", "kw_10", "kw_20", "kw_30"};
         for (Table.Row r : table("boil_off_other_sizes.csv").rows()) {
             Cylinder c = new Cylinder(r.number("size_lb") * LB, r.number("diameter_in") * IN, 0);
-            double kg = r.number("left_lb") * LB; // the working multiplied rounded figures: agrees within 0.5 % and its own rounding
-            assertThat(c.wettedAreaM2(kg, 508)).as("area, line " + r.line()).isEqualTo(r.number("area_m2"), within(0.0006));
+            double kg = r.number("left_lb")
+                    * LB; // the working multiplied rounded figures: agrees within 0.5 % and its own rounding
+            assertThat(c.wettedAreaM2(kg, 508))
+                    .as("area, line " + r.line())
+                    .isEqualTo(r.number("area_m2"), within(0.0006));
             for (int i = 0; i < air.length; i++) {
-                double kw = BoilOff.continuousKgPerS(c, PROPANE, kg, air[i] + 273.15, r.number("tl_C") + 273.15) * HHV / 1000;
-                assertThat(kw).as("line " + r.line() + " at " + air[i]).isEqualTo(r.number(columns[i]), within(0.05 + 0.005 * kw));
+                double kw = BoilOff.continuousKgPerS(c, PROPANE, kg, air[i] + 273.15, r.number("tl_C") + 273.15)
+                        * HHV
+                        / 1000;
+                assertThat(kw)
+                        .as("line " + r.line() + " at " + air[i])
+                        .isEqualTo(r.number(columns[i]), within(0.05 + 0.005 * kw));
             }
         }
     }
@@ -76,7 +86,8 @@ class SupplyTest {
             double t = r.number("t_C") + 273.15;
             double kPa = PROPANE.vapourPressurePa(t) / 1000;
             assertThat(kPa).isEqualTo(r.number("propane_kPa_vdi"), within(0.06));
-            assertThat(kPa / r.number("propane_kPa_poling")).isEqualTo(1, offset(0.003)); // the three sets agree within 0.3 %
+            assertThat(kPa / r.number("propane_kPa_poling"))
+                    .isEqualTo(1, offset(0.003)); // the three sets agree within 0.3 %
             assertThat(kPa / r.number("propane_kPa_perry")).isEqualTo(1, offset(0.003));
             assertThat(BUTANE.vapourPressurePa(t) / 1000).isEqualTo(r.number("butane_kPa_vdi"), within(0.06));
             assertThat(PROPANE.latentJPerKg(t) / 1000).isEqualTo(r.number("propane_latent_kJ_kg"), within(0.51));
@@ -128,10 +139,23 @@ class SupplyTest {
     void shortDraws() {
         for (Table.Row r : table("short_draws.csv").rows()) {
             Cylinder c = new Cylinder(20 * LB, 12.5 * IN, 8);
-            ShortDraw.Course course = ShortDraw.follow(c, 508, t -> 1000 * (428 - 1.25 * (t - 273.15 + 42)), 1, r.number("start_lb") * LB,
-                    r.number("air_C") + 273.15, r.number("air_C") + 273.15, r.number("kw_gross") * 1000 / HHV, 0, r.number("minutes") * 60);
+            ShortDraw.Course course = ShortDraw.follow(
+                    c,
+                    508,
+                    t -> 1000 * (428 - 1.25 * (t - 273.15 + 42)),
+                    1,
+                    r.number("start_lb") * LB,
+                    r.number("air_C") + 273.15,
+                    r.number("air_C") + 273.15,
+                    r.number("kw_gross") * 1000 / HHV,
+                    0,
+                    r.number("minutes") * 60);
             double t = course.points().get(course.points().size() - 1).liquidK() - 273.15;
-            assertThat(t).as("line " + r.line()).isEqualTo(r.number("liquid_C"), within(0.51 * (r.text("liquid_C").contains(".") ? 0.1 : 1) + 0.02));
+            assertThat(t)
+                    .as("line " + r.line())
+                    .isEqualTo(
+                            r.number("liquid_C"),
+                            within(0.51 * (r.text("liquid_C").contains(".") ? 0.1 : 1) + 0.02));
         }
     }
 
@@ -142,8 +166,17 @@ class SupplyTest {
         Cylinder c = new Cylinder(20 * LB, 12.5 * IN, 8);
         for (double[] row : new double[][] {{15, 111}, {0, 77}}) {
             double air = row[0] + 273.15;
-            ShortDraw.Course course = ShortDraw.follow(c, 508, t -> 1000 * (428 - 1.25 * (t - 273.15 + 42)), 1, 10 * LB, air, air, 20_000 / HHV,
-                    273.15 - 42, 1e5);
+            ShortDraw.Course course = ShortDraw.follow(
+                    c,
+                    508,
+                    t -> 1000 * (428 - 1.25 * (t - 273.15 + 42)),
+                    1,
+                    10 * LB,
+                    air,
+                    air,
+                    20_000 / HHV,
+                    273.15 - 42,
+                    1e5);
             assertThat(course.end()).isEqualTo(ShortDraw.End.TOO_COLD);
             assertThat(course.endS() / 60).isEqualTo(row[1], within(1.0));
         }
@@ -176,7 +209,8 @@ class SupplyTest {
         assertThat(BoilOff.continuousKgPerS(c, PROPANE, 5, 284, 240)).isGreaterThan(base);
         assertThat(BoilOff.continuousKgPerS(c, PROPANE, 5, 283, 241)).isLessThan(base);
         assertThat(BoilOff.continuousKgPerS(c, PROPANE, 5, 240, 283)).isZero();
-        List<SupplyRun.Draw> draws = List.of(new SupplyRun.Draw(3600, 3e-4), new SupplyRun.Draw(1800, 0), new SupplyRun.Draw(3600, 2e-4));
+        List<SupplyRun.Draw> draws =
+                List.of(new SupplyRun.Draw(3600, 3e-4), new SupplyRun.Draw(1800, 0), new SupplyRun.Draw(3600, 2e-4));
         SupplyRun one = SupplyRun.of(c, 1, PROPANE, 9, 283.15, 2740, draws).orElseThrow();
         SupplyRun two = SupplyRun.of(c, 2, PROPANE, 9, 283.15, 2740, draws).orElseThrow();
         assertThat(two.shareUsed()).isLessThan(one.shareUsed());
@@ -190,7 +224,8 @@ class SupplyTest {
     @Test
     void butaneGivesNothingInTheCold() {
         Cylinder c = new Cylinder(13, 0.3, 10);
-        SupplyRun run = SupplyRun.of(c, 1, BUTANE, 13, 273.15 - 5, 2740, List.of(new SupplyRun.Draw(3600, 1e-4))).orElseThrow();
+        SupplyRun run = SupplyRun.of(c, 1, BUTANE, 13, 273.15 - 5, 2740, List.of(new SupplyRun.Draw(3600, 1e-4)))
+                .orElseThrow();
         assertThat(run.capacityKgPerS()).isZero();
         assertThat(run.end()).isEqualTo(ShortDraw.End.TOO_COLD);
         assertThat(run.shareUsed()).isEqualTo(1e9);
@@ -199,7 +234,8 @@ class SupplyTest {
     @Test
     void anEmptyCylinderIsFound() {
         Cylinder c = new Cylinder(5, 0.3, 5);
-        SupplyRun run = SupplyRun.of(c, 1, PROPANE, 0.5, 303, 2740, List.of(new SupplyRun.Draw(7200, 1e-4))).orElseThrow();
+        SupplyRun run = SupplyRun.of(c, 1, PROPANE, 0.5, 303, 2740, List.of(new SupplyRun.Draw(7200, 1e-4)))
+                .orElseThrow();
         assertThat(run.end()).isEqualTo(ShortDraw.End.EMPTY);
         assertThat(run.starvedS()).isEqualTo(4800, within(6.0));
         assertThat(run.lowestKg()).isZero();
@@ -214,7 +250,9 @@ class SupplyTest {
         assertThatThrownBy(() -> Liquid.propaneButane(1.2)).hasMessageContaining("mole share");
         assertThatThrownBy(() -> LpGas.named("coal")).hasMessageContaining("no row");
         assertThatThrownBy(() -> new SupplyRun.Draw(-1, 1)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> SupplyRun.of(new Cylinder(5, 0.3, 5), 0, PROPANE, 1, 300, 0, List.of())).hasMessageContaining("at least 1");
-        assertThat(SupplyRun.of(new Cylinder(5, 0.3, 5), 1, PROPANE, 1, 300, 0, List.of())).isEmpty();
+        assertThatThrownBy(() -> SupplyRun.of(new Cylinder(5, 0.3, 5), 0, PROPANE, 1, 300, 0, List.of()))
+                .hasMessageContaining("at least 1");
+        assertThat(SupplyRun.of(new Cylinder(5, 0.3, 5), 1, PROPANE, 1, 300, 0, List.of()))
+                .isEmpty();
     }
 }

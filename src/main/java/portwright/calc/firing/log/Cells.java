@@ -42,7 +42,10 @@ final class Cells {
     }
 
     /** How commas in numbers of one column are meant. */
-    enum Comma { DECIMAL, THOUSANDS }
+    enum Comma {
+        DECIMAL,
+        THOUSANDS
+    }
 
     /** Decides from all numbers of a column: 3 digits after every comma beside plain whole numbers, or beside points, means thousands. */
     static Comma comma(List<String> cells) {
@@ -79,7 +82,9 @@ final class Cells {
         }
         String n = s.substring(0, end);
         if (n.indexOf(',') >= 0) {
-            n = comma == Comma.THOUSANDS ? n.replace(",", "") : n.replace(".", "").replace(',', '.');
+            n = comma == Comma.THOUSANDS
+                    ? n.replace(",", "")
+                    : n.replace(".", "").replace(',', '.');
         }
         try {
             return n.isEmpty() ? Double.NaN : Double.parseDouble(n);

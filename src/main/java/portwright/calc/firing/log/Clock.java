@@ -15,12 +15,16 @@ import java.util.regex.Pattern;
  * @param dated a date stood beside it
  */
 record Clock(double seconds, boolean colon, boolean half, boolean dated) {
-    private static final Pattern COLON = Pattern.compile("(\\d{1,3}):(\\d{1,2})(?::(\\d{1,2}(?:[.,]\\d+)?))?\\s*([ap])?\\.?\\s*m?\\.?(?:z|[+-]\\d\\d:?\\d\\d)?$");
+    private static final Pattern COLON = Pattern.compile(
+            "(\\d{1,3}):(\\d{1,2})(?::(\\d{1,2}(?:[.,]\\d+)?))?\\s*([ap])?\\.?\\s*m?\\.?(?:z|[+-]\\d\\d:?\\d\\d)?$");
     private static final Pattern HALF = Pattern.compile("(\\d{1,2})\\s*([ap])\\.?m\\.?$");
     private static final Pattern ISO = Pattern.compile("(\\d{4})-(\\d{1,2})-(\\d{1,2})");
-    private static final Pattern POINTS = Pattern.compile("(?<![\\d.])(\\d{1,2})\\.(\\d{1,2})\\.(\\d{4}|\\d{2})(?![\\d.])");
-    private static final Pattern SLASHES = Pattern.compile("(?<![\\d/])(\\d{1,2})/(\\d{1,2})/(\\d{4}|\\d{2})(?![\\d/])");
-    private static final Pattern LONG = Pattern.compile("(?:(\\d+(?:[.,]\\d+)?)\\s*h(?:ours?|rs?)?)?\\s*(?:(\\d+(?:[.,]\\d+)?)\\s*(?:m(?:in(?:utes?)?)?)?)?\\s*(?:(\\d+)\\s*s(?:ec)?)?");
+    private static final Pattern POINTS =
+            Pattern.compile("(?<![\\d.])(\\d{1,2})\\.(\\d{1,2})\\.(\\d{4}|\\d{2})(?![\\d.])");
+    private static final Pattern SLASHES =
+            Pattern.compile("(?<![\\d/])(\\d{1,2})/(\\d{1,2})/(\\d{4}|\\d{2})(?![\\d/])");
+    private static final Pattern LONG = Pattern.compile(
+            "(?:(\\d+(?:[.,]\\d+)?)\\s*h(?:ours?|rs?)?)?\\s*(?:(\\d+(?:[.,]\\d+)?)\\s*(?:m(?:in(?:utes?)?)?)?)?\\s*(?:(\\d+)\\s*s(?:ec)?)?");
 
     /** Reads a time; null when it is none. A bare number needs the column's unit. */
     static Clock read(String text, String date, double unitS) {
@@ -40,7 +44,8 @@ record Clock(double seconds, boolean colon, boolean half, boolean dated) {
         }
         Matcher hm = HALF.matcher(s);
         if (hm.find() && Integer.parseInt(hm.group(1)) >= 1 && Integer.parseInt(hm.group(1)) <= 12) {
-            return new Clock((dated ? day : 0) + hour(Integer.parseInt(hm.group(1)), hm.group(2)) * 3600, true, true, dated);
+            return new Clock(
+                    (dated ? day : 0) + hour(Integer.parseInt(hm.group(1)), hm.group(2)) * 3600, true, true, dated);
         }
         double bare = s.matches("[0-9]+([.,][0-9]+)?") ? Double.parseDouble(s.replace(',', '.')) : Double.NaN;
         if (!Double.isNaN(bare)) {
@@ -87,7 +92,9 @@ record Clock(double seconds, boolean colon, boolean half, boolean dated) {
     private static double day(String year, String month, String day) {
         int y = Integer.parseInt(year);
         try {
-            return LocalDate.of(y < 100 ? 2000 + y : y, Integer.parseInt(month), Integer.parseInt(day)).toEpochDay() * 86400.0;
+            return LocalDate.of(y < 100 ? 2000 + y : y, Integer.parseInt(month), Integer.parseInt(day))
+                            .toEpochDay()
+                    * 86400.0;
         } catch (DateTimeException e) {
             return Double.NaN;
         }

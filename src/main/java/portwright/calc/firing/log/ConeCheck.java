@@ -53,7 +53,9 @@ final class ConeCheck {
     /** Readings put right by the cones: nothing at 600 °C, straight lines to and between the cones, constant beyond. */
     static double[] corrected(Grid g, List<ConeOffset> offsets) {
         double[] out = g.kelvin().clone();
-        List<ConeOffset> used = offsets.stream().sorted((a, b) -> Double.compare(a.readingK(), b.readingK())).toList();
+        List<ConeOffset> used = offsets.stream()
+                .sorted((a, b) -> Double.compare(a.readingK(), b.readingK()))
+                .toList();
         if (used.stream().noneMatch(o -> Math.abs(o.offsetK()) >= TELLS_K)) {
             return out;
         }
@@ -64,7 +66,9 @@ final class ConeCheck {
             double add = used.get(used.size() - 1).offsetK();
             for (ConeOffset o : used) {
                 if (t < o.readingK()) {
-                    add = o.readingK() <= k0 ? o.offsetK() : d0 + (o.offsetK() - d0) * Math.max(0, t - k0) / (o.readingK() - k0);
+                    add = o.readingK() <= k0
+                            ? o.offsetK()
+                            : d0 + (o.offsetK() - d0) * Math.max(0, t - k0) / (o.readingK() - k0);
                     break;
                 }
                 k0 = o.readingK();

@@ -18,6 +18,7 @@ final class Diagnosis {
     private static final double WEAK = 0.17;
     /** Missing beyond what loss, load and voltage can explain together: a circuit is out. */
     private static final double CIRCUIT = 0.24;
+
     private static final double GIVEN_UP_S = 1800;
     private static final double LEAN = 0.10;
     private static final int LEAN_FOR = 4;
@@ -29,6 +30,7 @@ final class Diagnosis {
     private static final int LEAST = 4;
     /** Smoothing carries the edge of a loss this many intervals forward. */
     private static final int EDGE = 3;
+
     private static final int GAS_SOON = 4;
     private static final double AT_GAS_ON_S = 1200;
     private static final double FALL_K_PER_S = -3 / 3600.0;
@@ -56,14 +58,22 @@ final class Diagnosis {
             weak();
         }
         // Somebody switches off a kiln that has long been short of power: that is no second fault.
-        boolean givenUp = toEnd && out.stream().anyMatch(x -> x.kind() == LogFinding.Kind.ELEMENT && x.timeS() < f.grid.timeS()[gone] - GIVEN_UP_S);
+        boolean givenUp = toEnd
+                && out.stream()
+                        .anyMatch(x ->
+                                x.kind() == LogFinding.Kind.ELEMENT && x.timeS() < f.grid.timeS()[gone] - GIVEN_UP_S);
         if (gone >= 0 && !givenUp) {
-            out.removeIf(x -> x.kind() == LogFinding.Kind.ELEMENT || x.kind() == LogFinding.Kind.ELEMENT_OR_AIR || x.kind() == LogFinding.Kind.WEAK
+            out.removeIf(x -> x.kind() == LogFinding.Kind.ELEMENT
+                    || x.kind() == LogFinding.Kind.ELEMENT_OR_AIR
+                    || x.kind() == LogFinding.Kind.WEAK
                     || x.kind() == LogFinding.Kind.TOO_MUCH_AIR && !lean);
             add(LogFinding.Kind.RELAY, gone, f.asked[gone] - f.logged.get(gone).neededW());
         }
-        f.offsets.stream().max(Comparator.comparingDouble(o -> Math.abs(o.offsetK()))).filter(o -> Math.abs(o.offsetK()) >= ConeCheck.TELLS_K)
-                .ifPresent(o -> out.add(new LogFinding(LogFinding.Kind.THERMOCOUPLE, o.timeS(), o.readingK(), Double.NaN, o.offsetK(), false)));
+        f.offsets.stream()
+                .max(Comparator.comparingDouble(o -> Math.abs(o.offsetK())))
+                .filter(o -> Math.abs(o.offsetK()) >= ConeCheck.TELLS_K)
+                .ifPresent(o -> out.add(new LogFinding(
+                        LogFinding.Kind.THERMOCOUPLE, o.timeS(), o.readingK(), Double.NaN, o.offsetK(), false)));
         out.sort(Comparator.comparing(LogFinding::kind));
         return out;
     }
@@ -99,7 +109,9 @@ final class Diagnosis {
     private void stuck() {
         int run = 0;
         for (int i = 0; i < f.intervals(); i++) {
-            boolean over = ahead(i) && f.logged.get(i).neededW() > STUCK_POWER * f.c.kiln().elements().fullW();
+            boolean over = ahead(i)
+                    && f.logged.get(i).neededW()
+                            > STUCK_POWER * f.c.kiln().elements().fullW();
             run = over ? run + 1 : 0;
             if (run == STUCK_FOR) {
                 add(LogFinding.Kind.STUCK, i - STUCK_FOR + 1, Double.NaN);
@@ -167,7 +179,9 @@ final class Diagnosis {
     private double contrast(int i, boolean logged) {
         List<Double> before = told(i - WINDOW, i - 1, logged);
         List<Double> after = told(i + 1, i + WINDOW, logged);
-        return before.size() < LEAST || after.size() < LEAST ? Double.NaN : Followed.median(after) - Followed.median(before);
+        return before.size() < LEAST || after.size() < LEAST
+                ? Double.NaN
+                : Followed.median(after) - Followed.median(before);
     }
 
     private double lasting(int i) {
@@ -196,7 +210,10 @@ final class Diagnosis {
             double plan = f.planned.get(i).flow().lambda();
             run = f.gasOn(i) && plan > 0 && is > plan + LEAN ? run + 1 : 0;
             if (run == LEAN_FOR) {
-                add(LogFinding.Kind.TOO_MUCH_AIR, i - LEAN_FOR + 1, f.logged.get(i).neededW() - f.planned.get(i).neededW());
+                add(
+                        LogFinding.Kind.TOO_MUCH_AIR,
+                        i - LEAN_FOR + 1,
+                        f.logged.get(i).neededW() - f.planned.get(i).neededW());
                 return true;
             }
         }
@@ -225,7 +242,9 @@ final class Diagnosis {
         boolean falls = false;
         for (int k = i; k < Math.min(f.intervals(), i + WINDOW); k++) {
             int s = f.tracker.step[k];
-            boolean cools = s < 0 || f.c.steps().get(s).goal() instanceof Step.To t && t.temperatureK() < f.kelvin[f.tracker.begin[s]];
+            boolean cools = s < 0
+                    || f.c.steps().get(s).goal() instanceof Step.To t
+                            && t.temperatureK() < f.kelvin[f.tracker.begin[s]];
             falls |= !cools && f.grid.climbKPerS()[k] < FALL_K_PER_S;
         }
         out.add(new LogFinding(kind, f.grid.timeS()[i], f.grid.kelvin()[i], lostW, Double.NaN, falls));

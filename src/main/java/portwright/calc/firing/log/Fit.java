@@ -17,6 +17,7 @@ import portwright.calc.firing.GasExchange;
 public record Fit(double lossFactor, double leakM2, String whyNoLoss, String whyNoLeak, double leftShare) {
     /** Loss factors tried; what a sound kiln has is 1.0 to 1.5. */
     public static final double LEAST_LOSS = 0.6;
+
     public static final double MOST_LOSS = 2.5;
     private static final double[] LEAKS_CM2 = {1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40};
     private static final int LEAST = 6;
@@ -47,17 +48,25 @@ public record Fit(double lossFactor, double leakM2, String whyNoLoss, String why
         }
         double loss = loss(base, use);
         if (Double.isNaN(loss)) {
-            String why = "no loss factor from " + LEAST_LOSS + " to " + MOST_LOSS + " gives the climbs of the record: check power, load and brick of the design";
+            String why = "no loss factor from " + LEAST_LOSS + " to " + MOST_LOSS
+                    + " gives the climbs of the record: check power, load and brick of the design";
             return new Fit(Double.NaN, Double.NaN, why, why, Double.NaN);
         }
         if (use == gas || gas.size() < LEAST) {
-            return new Fit(loss, Double.NaN, "", use == gas ? "the record has no full power without gas, so loss and leak cannot be told apart; the loss factor carries both"
-                    : "the record has less than 30 minutes at full or fixed power with gas", left(with(base, loss, c.gas()), use));
+            return new Fit(
+                    loss,
+                    Double.NaN,
+                    "",
+                    use == gas
+                            ? "the record has no full power without gas, so loss and leak cannot be told apart; the loss factor carries both"
+                            : "the record has less than 30 minutes at full or fixed power with gas",
+                    left(with(base, loss, c.gas()), use));
         }
         return leak(base, designLeakM2, draft, loss, gas);
     }
 
-    private static Fit leak(Followed base, double designLeakM2, DoubleFunction<GasExchange> draft, double loss, List<Integer> gas) {
+    private static Fit leak(
+            Followed base, double designLeakM2, DoubleFunction<GasExchange> draft, double loss, List<Integer> gas) {
         double[] left = new double[LEAKS_CM2.length];
         int best = 0;
         for (int i = 0; i < left.length; i++) {
@@ -66,14 +75,20 @@ public record Fit(double lossFactor, double leakM2, String whyNoLoss, String why
         }
         double same = left(with(base, loss, draft.apply(designLeakM2)), gas);
         if (same - left[best] < TELLS_SHARE) {
-            return new Fit(loss, Double.NaN, "", "the climbs with gas are those of the design's leak area within 0.5 % of full power; a smaller difference is no news", same);
+            return new Fit(
+                    loss,
+                    Double.NaN,
+                    "",
+                    "the climbs with gas are those of the design's leak area within 0.5 % of full power; a smaller difference is no news",
+                    same);
         }
         double lo = LEAKS_CM2[Math.max(0, best - 1)];
         double hi = LEAKS_CM2[Math.min(left.length - 1, best + 1)];
         for (int k = 0; k < 8; k++) {
             double a = lo + (hi - lo) / 3;
             double b = hi - (hi - lo) / 3;
-            if (left(with(base, loss, draft.apply(a * 1e-4)), gas) < left(with(base, loss, draft.apply(b * 1e-4)), gas)) {
+            if (left(with(base, loss, draft.apply(a * 1e-4)), gas)
+                    < left(with(base, loss, draft.apply(b * 1e-4)), gas)) {
                 hi = b;
             } else {
                 lo = a;
@@ -119,6 +134,9 @@ public record Fit(double lossFactor, double leakM2, String whyNoLoss, String why
     }
 
     private static double left(Followed f, List<Integer> use) {
-        return Math.sqrt(use.stream().mapToDouble(i -> f.missing(i, true) * f.missing(i, true)).average().orElseThrow());
+        return Math.sqrt(use.stream()
+                .mapToDouble(i -> f.missing(i, true) * f.missing(i, true))
+                .average()
+                .orElseThrow());
     }
 }

@@ -24,6 +24,7 @@ final class Followed {
     final boolean damperLogged;
     /** Power that the step asks of the elements, W; NaN where the record does not tell. */
     final double[] asked;
+
     final List<Replay.Need> logged;
     final List<Replay.Need> planned;
 
@@ -130,7 +131,8 @@ final class Followed {
 
     /** Missing power as a share of full power, with the logged or the planned damper; NaN where the record does not tell. */
     double missing(int i, boolean useLogged) {
-        return (asked[i] - (useLogged ? logged : planned).get(i).neededW()) / c.kiln().elements().fullW();
+        return (asked[i] - (useLogged ? logged : planned).get(i).neededW())
+                / c.kiln().elements().fullW();
     }
 
     int intervals() {
@@ -138,7 +140,11 @@ final class Followed {
     }
 
     static double median(List<Double> values) {
-        double[] v = values.stream().mapToDouble(Double::doubleValue).filter(d -> !Double.isNaN(d)).sorted().toArray();
+        double[] v = values.stream()
+                .mapToDouble(Double::doubleValue)
+                .filter(d -> !Double.isNaN(d))
+                .sorted()
+                .toArray();
         return v.length == 0 ? Double.NaN : (v[(v.length - 1) / 2] + v[v.length / 2]) / 2;
     }
 }

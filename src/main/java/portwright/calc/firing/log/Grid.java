@@ -37,7 +37,9 @@ record Grid(double[] timeS, double[] kelvin, double[] climbKPerS, double[] dampe
             g.timeS[i] = t;
             g.line(i, r, from, to);
             while (state < r.size() && r.get(state).timeS() <= t + 1e-6) {
-                damper = r.get(state).damperShare() == null ? damper : r.get(state).damperShare();
+                damper = r.get(state).damperShare() == null
+                        ? damper
+                        : r.get(state).damperShare();
                 gas = r.get(state).gasPa() == null ? gas : r.get(state).gasPa();
                 state++;
             }
@@ -56,9 +58,12 @@ record Grid(double[] timeS, double[] kelvin, double[] climbKPerS, double[] dampe
             a = Math.max(0, from - 1);
             b = Math.min(r.size(), to + 1);
             if (to - from == 0 && b - a == 2) {
-                double f = (t - r.get(a).timeS()) / (r.get(a + 1).timeS() - r.get(a).timeS());
-                kelvin[i] = r.get(a).kelvin() + f * (r.get(a + 1).kelvin() - r.get(a).kelvin());
-                climbKPerS[i] = (r.get(a + 1).kelvin() - r.get(a).kelvin()) / (r.get(a + 1).timeS() - r.get(a).timeS());
+                double f = (t - r.get(a).timeS())
+                        / (r.get(a + 1).timeS() - r.get(a).timeS());
+                kelvin[i] = r.get(a).kelvin()
+                        + f * (r.get(a + 1).kelvin() - r.get(a).kelvin());
+                climbKPerS[i] = (r.get(a + 1).kelvin() - r.get(a).kelvin())
+                        / (r.get(a + 1).timeS() - r.get(a).timeS());
                 return;
             }
         }

@@ -15,13 +15,32 @@ import portwright.units.QuantityException;
  * @param elapsed the time column says that it counts from the start
  * @param pressurePa pascals of one unit of the pressure column; NaN: each cell must say it
  */
-record Header(int line, char delimiter, int columns, int time, int date, int temperature, int damper, boolean damperTravel, int pressure, int cone,
-        int note, Boolean celsius, double timeUnitS, boolean elapsed, double pressurePa) {
-    private static final Pattern CELSIUS = Pattern.compile("°\\s*c\\b|º\\s*c\\b|℃|celsius|centigrade|\\bdeg\\.?\\s*c\\b|\\bc\\b");
-    private static final Pattern FAHRENHEIT = Pattern.compile("°\\s*f\\b|º\\s*f\\b|℉|fahrenheit|\\bdeg\\.?\\s*f\\b|\\bf\\b");
-    private static final Pattern TEMPERATURE = Pattern.compile("\\b(temp\\w*|pyro\\w*|thermocouple|tc\\d?|t/c|chamber|kiln|pv|actual|reading|process)\\b");
-    private static final Pattern NOT_TEMPERATURE = Pattern.compile("set\\s*-?point|\\bsp\\b|set\\b|target|room|ambient|cold junction|\\bcj\\b|board");
-    private static final Pattern TIME = Pattern.compile("\\b(time\\w*|datetime|clock|elapsed|hours?|hrs?|h|minutes?|mins?|seconds?|secs?|t)\\b|zeit|temps\\b");
+record Header(
+        int line,
+        char delimiter,
+        int columns,
+        int time,
+        int date,
+        int temperature,
+        int damper,
+        boolean damperTravel,
+        int pressure,
+        int cone,
+        int note,
+        Boolean celsius,
+        double timeUnitS,
+        boolean elapsed,
+        double pressurePa) {
+    private static final Pattern CELSIUS =
+            Pattern.compile("°\\s*c\\b|º\\s*c\\b|℃|celsius|centigrade|\\bdeg\\.?\\s*c\\b|\\bc\\b");
+    private static final Pattern FAHRENHEIT =
+            Pattern.compile("°\\s*f\\b|º\\s*f\\b|℉|fahrenheit|\\bdeg\\.?\\s*f\\b|\\bf\\b");
+    private static final Pattern TEMPERATURE =
+            Pattern.compile("\\b(temp\\w*|pyro\\w*|thermocouple|tc\\d?|t/c|chamber|kiln|pv|actual|reading|process)\\b");
+    private static final Pattern NOT_TEMPERATURE =
+            Pattern.compile("set\\s*-?point|\\bsp\\b|set\\b|target|room|ambient|cold junction|\\bcj\\b|board");
+    private static final Pattern TIME = Pattern.compile(
+            "\\b(time\\w*|datetime|clock|elapsed|hours?|hrs?|h|minutes?|mins?|seconds?|secs?|t)\\b|zeit|temps\\b");
     private static final Pattern MINUTES = Pattern.compile("\\b(min|mins|minutes?)\\b");
     private static final Pattern HOURS = Pattern.compile("\\b(h|hr|hrs|hours?)\\b");
     private static final Pattern SECONDS = Pattern.compile("\\b(s|sec|secs|seconds?)\\b");
@@ -65,12 +84,34 @@ record Header(int line, char delimiter, int columns, int time, int date, int tem
             return null;
         }
         String t = plain(names.get(temperature));
-        Boolean celsius = FAHRENHEIT.matcher(t).find() ? Boolean.FALSE : CELSIUS.matcher(t).find() ? Boolean.TRUE : null;
+        Boolean celsius = FAHRENHEIT.matcher(t).find()
+                ? Boolean.FALSE
+                : CELSIUS.matcher(t).find() ? Boolean.TRUE : null;
         String clock = plain(names.get(time));
         boolean mixed = clock.matches(".*h+:?m+.*");
-        double unit = mixed ? Double.NaN : MINUTES.matcher(clock).find() ? 60 : HOURS.matcher(clock).find() ? 3600 : SECONDS.matcher(clock).find() ? 1 : Double.NaN;
-        return new Header(line, delimiter, names.size(), time, date, temperature, damper, damper >= 0 && plain(names.get(damper)).matches(".*\\b(mm|cm|in|inch|travel)\\b.*"),
-                pressure, cone, note, celsius, unit, clock.contains("elapsed") || clock.contains("duration"), pressure < 0 ? Double.NaN : pascals(plain(names.get(pressure))));
+        double unit = mixed
+                ? Double.NaN
+                : MINUTES.matcher(clock).find()
+                        ? 60
+                        : HOURS.matcher(clock).find()
+                                ? 3600
+                                : SECONDS.matcher(clock).find() ? 1 : Double.NaN;
+        return new Header(
+                line,
+                delimiter,
+                names.size(),
+                time,
+                date,
+                temperature,
+                damper,
+                damper >= 0 && plain(names.get(damper)).matches(".*\\b(mm|cm|in|inch|travel)\\b.*"),
+                pressure,
+                cone,
+                note,
+                celsius,
+                unit,
+                clock.contains("elapsed") || clock.contains("duration"),
+                pressure < 0 ? Double.NaN : pascals(plain(names.get(pressure))));
     }
 
     private static boolean isTemperature(String n) {
@@ -95,7 +136,9 @@ record Header(int line, char delimiter, int columns, int time, int date, int tem
             default -> u;
         };
         try {
-            return known.isEmpty() ? Double.NaN : Quantity.parse("1 " + known, Kind.PRESSURE).si();
+            return known.isEmpty()
+                    ? Double.NaN
+                    : Quantity.parse("1 " + known, Kind.PRESSURE).si();
         } catch (QuantityException e) {
             return Double.NaN;
         }

@@ -17,9 +17,18 @@ import portwright.calc.combustion.AtmosphereLevel;
  * @param thermocoupleK offset at the hottest cone of the last record with cones; NaN without
  * @param due what comes next
  */
-public record Ledger(double reductionHours, boolean oxidisedSince, double gasUsedKg, double gasLeftKg, List<Double> powerShares, double resistanceRise, double thermocoupleK, List<Due> due) {
+public record Ledger(
+        double reductionHours,
+        boolean oxidisedSince,
+        double gasUsedKg,
+        double gasLeftKg,
+        List<Double> powerShares,
+        double resistanceRise,
+        double thermocoupleK,
+        List<Due> due) {
     /** A firing without gas counts as oxidising for the elements from here: a short empty firing to about 700 °C (practice; newsgroup post 2004). */
     public static final double OXIDISING_K = 973.15;
+
     private static final double OLD_SHARE = 0.10;
 
     /** Things to do. */
@@ -54,10 +63,16 @@ public record Ledger(double reductionHours, boolean oxidisedSince, double gasUse
             gas += r.gasKg();
             shares.add(r.powerShare());
             if (!r.offsets().isEmpty()) {
-                offset = r.offsets().stream().max((a, b) -> Double.compare(a.readingK(), b.readingK())).orElseThrow().offsetK();
+                offset = r.offsets().stream()
+                        .max((a, b) -> Double.compare(a.readingK(), b.readingK()))
+                        .orElseThrow()
+                        .offsetK();
             }
         }
-        double[] told = shares.stream().mapToDouble(Double::doubleValue).filter(d -> d > 0).toArray();
+        double[] told = shares.stream()
+                .mapToDouble(Double::doubleValue)
+                .filter(d -> d > 0)
+                .toArray();
         double rise = told.length < 2 ? Double.NaN : told[0] / told[told.length - 1] - 1;
         List<Due> due = new ArrayList<>();
         if (reduction > 0) {

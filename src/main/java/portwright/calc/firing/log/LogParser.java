@@ -19,8 +19,11 @@ public final class LogParser {
     private static final double ZERO_C = 273.15;
     private static final String EXAMPLE = "Write a first line such as: time, temp °C, damper %, cone, notes";
     private static final Pattern CONE = Pattern.compile("(?:cone|\\^|Δ|∆|△)?\\s*(0?\\d{1,2})\\b");
-    private static final Pattern FALLEN = Pattern.compile("(?:cone|\\^|Δ|∆|△)\\s*(0?\\d{1,2})\\s*(?:is|has|went|just)?\\s*(?:down|fell|fallen|flat|over|dropped|drops)\\b", Pattern.CASE_INSENSITIVE);
-    private static final Pattern NOT_YET = Pattern.compile("start|soft|half|bend|moving|stand|not ", Pattern.CASE_INSENSITIVE);
+    private static final Pattern FALLEN = Pattern.compile(
+            "(?:cone|\\^|Δ|∆|△)\\s*(0?\\d{1,2})\\s*(?:is|has|went|just)?\\s*(?:down|fell|fallen|flat|over|dropped|drops)\\b",
+            Pattern.CASE_INSENSITIVE);
+    private static final Pattern NOT_YET =
+            Pattern.compile("start|soft|half|bend|moving|stand|not ", Pattern.CASE_INSENSITIVE);
 
     private final Cones cones = Cones.load();
     private final List<LogFault> faults = new ArrayList<>();
@@ -43,11 +46,15 @@ public final class LogParser {
     }
 
     private static String decode(byte[] b) {
-        if (b.length > 1 && (b[0] == (byte) 0xFF && b[1] == (byte) 0xFE || b[0] == (byte) 0xFE && b[1] == (byte) 0xFF)) {
+        if (b.length > 1
+                && (b[0] == (byte) 0xFF && b[1] == (byte) 0xFE || b[0] == (byte) 0xFE && b[1] == (byte) 0xFF)) {
             return new String(b, StandardCharsets.UTF_16);
         }
         try {
-            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(b)).toString();
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(b))
+                    .toString();
         } catch (CharacterCodingException e) {
             return new String(b, Charset.forName("windows-1252"));
         }
@@ -69,7 +76,10 @@ public final class LogParser {
             cells.add(row);
             numbers.add(i + 1);
         }
-        Cells.Comma comma = Cells.comma(cells.stream().filter(r -> r.size() > h.temperature()).map(r -> r.get(h.temperature())).toList());
+        Cells.Comma comma = Cells.comma(cells.stream()
+                .filter(r -> r.size() > h.temperature())
+                .map(r -> r.get(h.temperature()))
+                .toList());
         checkUnits(h, cells);
         List<LogRow> rows = new ArrayList<>();
         List<Clock> clocks = new ArrayList<>();
@@ -78,10 +88,15 @@ public final class LogParser {
         }
         List<LogRow> timed = new Times(h.elapsed(), faults, remarks).order(rows, clocks);
         if (timed.stream().noneMatch(r -> r.kelvin() != null)) {
-            throw new LogException("no row with both a time and a temperature can be used" + (faults.isEmpty() ? "" : "; line " + faults.get(0).line() + ": " + faults.get(0).reason()) + ". " + EXAMPLE);
+            throw new LogException("no row with both a time and a temperature can be used"
+                    + (faults.isEmpty()
+                            ? ""
+                            : "; line " + faults.get(0).line() + ": "
+                                    + faults.get(0).reason()) + ". " + EXAMPLE);
         }
         if (h.damperTravel()) {
-            remarks.add("the damper column gives travel; the open share is wanted (damper %), so the column is not used");
+            remarks.add(
+                    "the damper column gives travel; the open share is wanted (damper %), so the column is not used");
         }
         faults.sort((a, b) -> Integer.compare(a.line(), b.line()));
         return new FiringLog(timed, faults, remarks);
@@ -112,12 +127,22 @@ public final class LogParser {
     }
 
     private static void checkUnits(Header h, List<List<String>> cells) {
-        List<List<String>> some = cells.stream().filter(r -> r.size() > Math.max(h.time(), h.temperature())).limit(200).toList();
-        if (h.celsius() == null && !some.isEmpty() && some.stream().noneMatch(r -> scale(Cells.unit(r.get(h.temperature()))) != null)) {
-            throw new LogException("the temperature column does not say its scale. Name it temp °C or temp °F in line " + h.line());
+        List<List<String>> some = cells.stream()
+                .filter(r -> r.size() > Math.max(h.time(), h.temperature()))
+                .limit(200)
+                .toList();
+        if (h.celsius() == null
+                && !some.isEmpty()
+                && some.stream().noneMatch(r -> scale(Cells.unit(r.get(h.temperature()))) != null)) {
+            throw new LogException(
+                    "the temperature column does not say its scale. Name it temp °C or temp °F in line " + h.line());
         }
-        if (Double.isNaN(h.timeUnitS()) && !some.isEmpty() && some.stream().allMatch(r -> Clock.bare(r.get(h.time())))) {
-            throw new LogException("the time column holds bare numbers and does not say their unit. Name it time min or time h in line " + h.line());
+        if (Double.isNaN(h.timeUnitS())
+                && !some.isEmpty()
+                && some.stream().allMatch(r -> Clock.bare(r.get(h.time())))) {
+            throw new LogException(
+                    "the time column holds bare numbers and does not say their unit. Name it time min or time h in line "
+                            + h.line());
         }
     }
 
@@ -128,7 +153,9 @@ public final class LogParser {
                 cells = new ArrayList<>(cells.subList(0, h.note()));
                 cells.add(rest);
             } else if (!cells.subList(h.columns(), cells.size()).stream().allMatch(String::isEmpty)) {
-                skip(line, "more cells than the header has names; a decimal comma between commas? Write a point, or put ; between cells");
+                skip(
+                        line,
+                        "more cells than the header has names; a decimal comma between commas? Write a point, or put ; between cells");
                 return;
             }
         }
@@ -145,7 +172,9 @@ public final class LogParser {
         if (!t.isEmpty()) {
             kelvin = kelvin(h, t, comma);
             if (kelvin == null || kelvin < COLDEST_K || kelvin > HOTTEST_K) {
-                String why = kelvin == null ? "\"" + t + "\" is no temperature; write 900 or 900 °C" : "\"" + t + "\" is outside -50 to 1500 °C";
+                String why = kelvin == null
+                        ? "\"" + t + "\" is no temperature; write 900 or 900 °C"
+                        : "\"" + t + "\" is outside -50 to 1500 °C";
                 if (cone == null) {
                     skip(line, why);
                     return;
@@ -157,7 +186,14 @@ public final class LogParser {
             skip(line, "no temperature");
             return;
         }
-        rows.add(new LogRow(line, 0, kelvin, h.damperTravel() ? null : damper(line, cell(cells, h.damper())), pressure(h, line, cell(cells, h.pressure())), cone, note));
+        rows.add(new LogRow(
+                line,
+                0,
+                kelvin,
+                h.damperTravel() ? null : damper(line, cell(cells, h.damper())),
+                pressure(h, line, cell(cells, h.pressure())),
+                cone,
+                note));
         clocks.add(clock);
     }
 
@@ -192,9 +228,12 @@ public final class LogParser {
             return null;
         }
         String low = text.toLowerCase(Locale.ROOT);
-        double v = low.matches("open|full|fully open") ? 100 : low.matches("shut|closed") ? 0 : Cells.number(text, Cells.Comma.DECIMAL);
+        double v = low.matches("open|full|fully open")
+                ? 100
+                : low.matches("shut|closed") ? 0 : Cells.number(text, Cells.Comma.DECIMAL);
         String unit = Cells.unit(text);
-        if (!(v >= 0 && v <= 100) || !(unit.isEmpty() || unit.equals("%")) && !low.matches("open|full|fully open|shut|closed")) {
+        if (!(v >= 0 && v <= 100)
+                || !(unit.isEmpty() || unit.equals("%")) && !low.matches("open|full|fully open|shut|closed")) {
             faults.add(new LogFault(line, false, "damper \"" + text + "\" is no open share of 0 to 100 %"));
             return null;
         }
@@ -212,7 +251,10 @@ public final class LogParser {
         String unit = Cells.unit(text);
         double pa = v == 0 ? 0 : v * (unit.isEmpty() ? h.pressurePa() : Header.unitPa(unit));
         if (!(pa >= 0 && pa < 1e7)) {
-            faults.add(new LogFault(line, false, "gas pressure \"" + text + "\" is not understood; name the column gas inH2O or gas mbar"));
+            faults.add(new LogFault(
+                    line,
+                    false,
+                    "gas pressure \"" + text + "\" is not understood; name the column gas inH2O or gas mbar"));
             return null;
         }
         return pa;

@@ -11,7 +11,8 @@ package portwright.calc.firing.log;
  * @param cone that went down; null for none
  * @param note free text; empty for none
  */
-public record LogRow(int line, double timeS, Double kelvin, Double damperShare, Double gasPa, String cone, String note) {
+public record LogRow(
+        int line, double timeS, Double kelvin, Double damperShare, Double gasPa, String cone, String note) {
     LogRow at(double seconds) {
         return new LogRow(line, seconds, kelvin, damperShare, gasPa, cone, note);
     }

@@ -22,8 +22,18 @@ import portwright.calc.firing.Step;
  * @param telling minutes of the record that tell of the element power
  * @param reached whether the last step's goal was met
  */
-public record RecordResult(List<LogFinding> findings, List<Spell> spells, List<ConeOffset> offsets, List<StepRecord> steps, Map<AtmosphereLevel, Double> atmosphereS,
-        double unknownAtmosphereS, double gasKg, double topK, double powerShare, double telling, boolean reached) {
+public record RecordResult(
+        List<LogFinding> findings,
+        List<Spell> spells,
+        List<ConeOffset> offsets,
+        List<StepRecord> steps,
+        Map<AtmosphereLevel, Double> atmosphereS,
+        double unknownAtmosphereS,
+        double gasKg,
+        double topK,
+        double powerShare,
+        double telling,
+        boolean reached) {
     private static final double GAS_SCALE_KNOWN = 0.08;
     private static final double STAND_K_PER_S = 5 / 3600.0;
     private static final double FALL_K_PER_S = -3 / 3600.0;
@@ -58,7 +68,17 @@ public record RecordResult(List<LogFinding> findings, List<Spell> spells, List<C
             }
         }
         double top = java.util.Arrays.stream(f.grid.kelvin()).max().orElseThrow();
-        return new RecordResult(Diagnosis.of(f), spells(f), f.offsets, steps(f, gas), air, unknown, kg, top, Followed.median(share), share.size() * Grid.SPACING_S / 60,
+        return new RecordResult(
+                Diagnosis.of(f),
+                spells(f),
+                f.offsets,
+                steps(f, gas),
+                air,
+                unknown,
+                kg,
+                top,
+                Followed.median(share),
+                share.size() * Grid.SPACING_S / 60,
                 f.tracker.step[f.grid.size() - 1] < 0);
     }
 
@@ -76,7 +96,8 @@ public record RecordResult(List<LogFinding> findings, List<Spell> spells, List<C
             double dt = f.grid.timeS()[b] - f.grid.timeS()[a];
             double k0 = f.grid.kelvin()[a];
             double k1 = f.grid.kelvin()[b];
-            out.add(new StepRecord(s, f.grid.timeS()[a], f.grid.timeS()[b], k0, k1, dt > 0 ? (k1 - k0) / dt : Double.NaN, gas[s]));
+            out.add(new StepRecord(
+                    s, f.grid.timeS()[a], f.grid.timeS()[b], k0, k1, dt > 0 ? (k1 - k0) / dt : Double.NaN, gas[s]));
         }
         return out;
     }
@@ -91,7 +112,8 @@ public record RecordResult(List<LogFinding> findings, List<Spell> spells, List<C
                 j++;
             }
             if (kind == 2 && j - i + 1 >= FALL_FOR || kind == 1 && j - i + 1 >= STAND_FOR) {
-                out.add(new Spell(kind == 2, f.grid.timeS()[i], f.grid.timeS()[j], f.grid.kelvin()[i], f.grid.kelvin()[j]));
+                out.add(new Spell(
+                        kind == 2, f.grid.timeS()[i], f.grid.timeS()[j], f.grid.kelvin()[i], f.grid.kelvin()[j]));
             }
             i = j + 1;
         }
@@ -111,6 +133,8 @@ public record RecordResult(List<LogFinding> findings, List<Spell> spells, List<C
             return 0;
         }
         double slowest = Math.min(STAND_K_PER_S, step.rateKPerS() / 2);
-        return climb < FALL_K_PER_S * (hold ? 3 : 1) ? 2 : !hold && climb < slowest && f.grid.timeS()[i] - f.grid.timeS()[f.tracker.begin[s]] > 1800 ? 1 : 0;
+        return climb < FALL_K_PER_S * (hold ? 3 : 1)
+                ? 2
+                : !hold && climb < slowest && f.grid.timeS()[i] - f.grid.timeS()[f.tracker.begin[s]] > 1800 ? 1 : 0;
     }
 }

@@ -7,4 +7,5 @@ package portwright.calc.firing.log;
  * @param climbKPerS mean over the step
  * @param gasKg gas, from the design's flow and the logged pressure
  */
-public record StepRecord(int index, double startS, double endS, double startK, double endK, double climbKPerS, double gasKg) {}
+public record StepRecord(
+        int index, double startS, double endS, double startK, double endK, double climbKPerS, double gasKg) {}

@@ -20,12 +20,21 @@ final class Times {
 
     /** The rows with times from the first one, s. */
     List<LogRow> order(List<LogRow> rows, List<Clock> clocks) {
-        if (clocks.stream().anyMatch(c -> c.half() || c.dated() != clocks.get(0).dated() || c.colon() != clocks.get(0).colon())
-                && clocks.stream().anyMatch(c -> c.dated() != clocks.get(0).dated() || c.colon() != clocks.get(0).colon())) {
+        if (clocks.stream()
+                        .anyMatch(c -> c.half()
+                                || c.dated() != clocks.get(0).dated()
+                                || c.colon() != clocks.get(0).colon())
+                && clocks.stream()
+                        .anyMatch(c -> c.dated() != clocks.get(0).dated()
+                                || c.colon() != clocks.get(0).colon())) {
             remarks.add("times are written in more than one way; each is read as it stands");
         }
-        boolean clock = !elapsed && clocks.stream().allMatch(Clock::colon) && clocks.stream().noneMatch(Clock::dated);
-        boolean twelve = clock && clocks.stream().noneMatch(Clock::half) && clocks.stream().allMatch(c -> c.seconds() >= 3600 && c.seconds() < 13 * 3600);
+        boolean clock = !elapsed
+                && clocks.stream().allMatch(Clock::colon)
+                && clocks.stream().noneMatch(Clock::dated);
+        boolean twelve = clock
+                && clocks.stream().noneMatch(Clock::half)
+                && clocks.stream().allMatch(c -> c.seconds() >= 3600 && c.seconds() < 13 * 3600);
         double turn = twelve ? DAY / 2 : DAY;
         List<LogRow> out = new ArrayList<>();
         double add = 0;
@@ -35,11 +44,14 @@ final class Times {
             if (clock && before - t > turn / 2) {
                 add += turn;
                 t += turn;
-                remarks.add("line " + rows.get(i).line() + ": the clock passes " + (twelve ? "noon or midnight" : "midnight"));
+                remarks.add("line " + rows.get(i).line() + ": the clock passes "
+                        + (twelve ? "noon or midnight" : "midnight"));
             }
             if (t < before) {
                 int last = out.size() - 1;
-                if (last > 0 && out.get(last - 1).timeS() <= t && before - out.get(last - 1).timeS() > JUMP) {
+                if (last > 0
+                        && out.get(last - 1).timeS() <= t
+                        && before - out.get(last - 1).timeS() > JUMP) {
                     faults.add(new LogFault(out.get(last).line(), true, "its time lies after that of the next row"));
                     out.remove(last);
                 } else {
@@ -62,7 +74,9 @@ final class Times {
             while (j < rows.size() && rows.get(j).timeS() == rows.get(i).timeS()) {
                 j++;
             }
-            double gap = j < rows.size() ? Math.min(60, rows.get(j).timeS() - rows.get(i).timeS()) : 60;
+            double gap = j < rows.size()
+                    ? Math.min(60, rows.get(j).timeS() - rows.get(i).timeS())
+                    : 60;
             for (int k = i; k < j; k++) {
                 out.add(rows.get(k).at(rows.get(k).timeS() - zero + gap * (k - i) / (j - i)));
             }
@@ -70,7 +84,8 @@ final class Times {
             i = j;
         }
         if (shared > 0) {
-            remarks.add(shared + " rows share the time of the row above (seconds missing) and are spread over the minute");
+            remarks.add(
+                    shared + " rows share the time of the row above (seconds missing) and are spread over the minute");
         }
         return out;
     }

@@ -28,7 +28,8 @@ final class Tracker {
                     work[k] += dt * c.cone().perSecond((kelvin[i] + kelvin[i - 1]) / 2);
                 }
             }
-            while (s < steps.size() && done(steps.get(s), g.timeS()[i], kelvin[i], startK, g.timeS()[begin[s]], work[s], cones)) {
+            while (s < steps.size()
+                    && done(steps.get(s), g.timeS()[i], kelvin[i], startK, g.timeS()[begin[s]], work[s], cones)) {
                 s++;
                 startK = kelvin[i];
                 if (s < steps.size()) {
@@ -39,7 +40,8 @@ final class Tracker {
         }
     }
 
-    private static boolean done(Step s, double t, double k, double startK, double beginS, double work, List<LogRow> cones) {
+    private static boolean done(
+            Step s, double t, double k, double startK, double beginS, double work, List<LogRow> cones) {
         if (s.goal() instanceof Step.Hold h) {
             return t - beginS >= h.seconds() - 1;
         }

@@ -40,19 +40,42 @@ public final class ChamberPressure implements Rule {
                 at = b;
             }
         }
-        String remedy = "Close spyholes, seal the lid joint with fibre or clay, lead the fume outdoors, and keep a CO alarm at breathing height.";
+        String remedy =
+                "Close spyholes, seal the lid joint with fibre or clay, lead the fume outdoors, and keep a CO alarm at breathing height.";
         if (Say.over(at.floorPressure(), most)) {
-            Say.add(out, this, limits, "caution", Severity.CAUTION, Forbids.LIGHTING, List.of(), new Measure(at.floorPressure(), "Pa"),
-                    new Measure(most, "Pa"), "For " + worst.words() + " even the floor is " + Say.n(at.floorPressure(), 2)
-                            + " Pa over the room: the whole chamber leaks fume with CO.", remedy);
+            Say.add(
+                    out,
+                    this,
+                    limits,
+                    "caution",
+                    Severity.CAUTION,
+                    Forbids.LIGHTING,
+                    List.of(),
+                    new Measure(at.floorPressure(), "Pa"),
+                    new Measure(most, "Pa"),
+                    "For " + worst.words() + " even the floor is " + Say.n(at.floorPressure(), 2)
+                            + " Pa over the room: the whole chamber leaks fume with CO.",
+                    remedy);
             return;
         }
         OptionalDouble level = at.neutralLevel();
         if (level.isPresent()) {
             double mm = Math.max(0, level.getAsDouble() * 1000);
-            Say.add(out, this, limits, "caution", Severity.NOTE, Forbids.NOTHING, List.of(), Measure.mm(mm), null, "For " + worst.words()
-                    + " the chamber is over room pressure from " + Say.n(mm, 0) + " mm up, " + Say.n(at.lidPressure(), 1)
-                    + " Pa under the lid: every joint and spyhole there leaks fume with CO.", remedy);
+            Say.add(
+                    out,
+                    this,
+                    limits,
+                    "caution",
+                    Severity.NOTE,
+                    Forbids.NOTHING,
+                    List.of(),
+                    Measure.mm(mm),
+                    null,
+                    "For " + worst.words()
+                            + " the chamber is over room pressure from " + Say.n(mm, 0) + " mm up, "
+                            + Say.n(at.lidPressure(), 1)
+                            + " Pa under the lid: every joint and spyhole there leaks fume with CO.",
+                    remedy);
         }
     }
 }

@@ -49,22 +49,65 @@ public final class CleanBurn implements Rule {
         parts.addAll(Say.ports(review, Role.FLUE));
         double halfHigh = value(fire.band(on, 1, half).lambda().high());
         if (Say.under(halfHigh, least)) {
-            Say.add(out, this, limits, "half-gas", Severity.STOP, Forbids.DRILLING, Say.ports(review, Role.FLUE), new Measure(halfHigh, "1"),
-                    new Measure(least, "1"), "With " + Say.n(half * 100, 0) + " % of the gas at " + c(on) + " and the damper open, lambda reaches at most "
-                            + Say.n(halfHigh, 2) + ": these holes cannot burn clean.", remedy(review, low));
+            Say.add(
+                    out,
+                    this,
+                    limits,
+                    "half-gas",
+                    Severity.STOP,
+                    Forbids.DRILLING,
+                    Say.ports(review, Role.FLUE),
+                    new Measure(halfHigh, "1"),
+                    new Measure(least, "1"),
+                    "With " + Say.n(half * 100, 0) + " % of the gas at " + c(on)
+                            + " and the damper open, lambda reaches at most " + Say.n(halfHigh, 2)
+                            + ": these holes cannot burn clean.",
+                    remedy(review, low));
         }
         if (Say.under(high, least)) {
-            Say.add(out, this, limits, "lambda", Severity.STOP, Forbids.LIGHTING, parts, new Measure(high, "1"), new Measure(least, "1"),
-                    "At " + c(on) + " with the damper open lambda is " + range(low, high) + ": the stated gas cannot burn clean.", remedy(review, low));
+            Say.add(
+                    out,
+                    this,
+                    limits,
+                    "lambda",
+                    Severity.STOP,
+                    Forbids.LIGHTING,
+                    parts,
+                    new Measure(high, "1"),
+                    new Measure(least, "1"),
+                    "At " + c(on) + " with the damper open lambda is " + range(low, high)
+                            + ": the stated gas cannot burn clean.",
+                    remedy(review, low));
         } else if (Say.under(low, least)) {
-            Say.add(out, this, limits, "lambda", Severity.CAUTION, Forbids.LIGHTING, parts, new Measure(low, "1"), new Measure(least, "1"),
-                    "At " + c(on) + " with the damper open lambda is " + range(low, high) + ": the stated gas may not burn clean.", remedy(review, low));
+            Say.add(
+                    out,
+                    this,
+                    limits,
+                    "lambda",
+                    Severity.CAUTION,
+                    Forbids.LIGHTING,
+                    parts,
+                    new Measure(low, "1"),
+                    new Measure(least, "1"),
+                    "At " + c(on) + " with the damper open lambda is " + range(low, high)
+                            + ": the stated gas may not burn clean.",
+                    remedy(review, low));
         }
         double topHigh = value(fire.band(top, 1).lambda().high());
         if (top != on && !Say.under(high, least) && Say.under(topHigh, least)) {
             double topLow = value(fire.band(top, 1).lambda().low());
-            Say.add(out, this, limits, "lambda", Severity.CAUTION, Forbids.LIGHTING, parts, new Measure(topHigh, "1"), new Measure(least, "1"),
-                    "At the top, " + c(top) + ", with the damper open lambda is " + range(topLow, topHigh) + ": the stated gas no longer burns clean.",
+            Say.add(
+                    out,
+                    this,
+                    limits,
+                    "lambda",
+                    Severity.CAUTION,
+                    Forbids.LIGHTING,
+                    parts,
+                    new Measure(topHigh, "1"),
+                    new Measure(least, "1"),
+                    "At the top, " + c(top) + ", with the damper open lambda is " + range(topLow, topHigh)
+                            + ": the stated gas no longer burns clean.",
                     "Turn the gas down as the kiln heats, or " + lower(remedy(review, topLow)));
         }
     }

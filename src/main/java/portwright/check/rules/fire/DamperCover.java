@@ -28,8 +28,12 @@ public final class DamperCover implements Rule {
 
     @Override
     public void check(Review review, Limits limits, Findings out) {
-        List<Hole> flues = review.geometry().holes().stream().filter(h -> h.port().role() == Role.FLUE).toList();
-        DamperPlate plate = review.design().damper() == null ? null : review.design().damper().plate();
+        List<Hole> flues = review.geometry().holes().stream()
+                .filter(h -> h.port().role() == Role.FLUE)
+                .toList();
+        DamperPlate plate = review.design().damper() == null
+                ? null
+                : review.design().damper().plate();
         List<String> needs = new ArrayList<>();
         if (plate == null || plate.width() == null) {
             needs.add("damper.plate.width");
@@ -51,7 +55,12 @@ public final class DamperCover implements Rule {
         if (shared) {
             double span = span(flues);
             double across = flues.stream().mapToDouble(Hole::diameter).max().orElse(0);
-            lap(limits, out, flues.stream().map(Hole::name).toList(), Math.min((large - span) / 2, (small - across) / 2), least);
+            lap(
+                    limits,
+                    out,
+                    flues.stream().map(Hole::name).toList(),
+                    Math.min((large - span) / 2, (small - across) / 2),
+                    least);
             return;
         }
         for (Hole h : flues) {
@@ -63,8 +72,17 @@ public final class DamperCover implements Rule {
                 Hole b = flues.get(j);
                 double apart = a.centre().distance(b.centre());
                 if (a.face().samePart(b.face()) && Say.under(apart, small)) {
-                    Say.add(out, this, limits, "caution", Severity.CAUTION, Forbids.NOTHING, List.of(a.name(), b.name()), Measure.mm(apart),
-                            Measure.mm(small), "The plates of " + a.name() + " and " + b.name() + " are " + Say.n(small, 0)
+                    Say.add(
+                            out,
+                            this,
+                            limits,
+                            "caution",
+                            Severity.CAUTION,
+                            Forbids.NOTHING,
+                            List.of(a.name(), b.name()),
+                            Measure.mm(apart),
+                            Measure.mm(small),
+                            "The plates of " + a.name() + " and " + b.name() + " are " + Say.n(small, 0)
                                     + " mm wide, the flues' centres " + Say.n(apart, 0) + " mm apart: the plates meet.",
                             "Use one shared plate or plates at most " + Say.n(Math.floor(apart), 0) + " mm wide.");
                 }
@@ -74,9 +92,19 @@ public final class DamperCover implements Rule {
 
     private void lap(Limits limits, Findings out, List<String> parts, double lap, double least) {
         if (Say.under(lap, least)) {
-            Say.add(out, this, limits, "caution", Severity.CAUTION, Forbids.NOTHING, parts, Measure.mm(lap), Measure.mm(least),
+            Say.add(
+                    out,
+                    this,
+                    limits,
+                    "caution",
+                    Severity.CAUTION,
+                    Forbids.NOTHING,
+                    parts,
+                    Measure.mm(lap),
+                    Measure.mm(least),
                     "The shut plate laps " + Say.n(lap, 0) + " mm over " + String.join(" and ", parts) + ".",
-                    "Cut a plate " + Say.n(Math.ceil(2 * (least - lap)), 0) + " mm wider, so that it laps " + Say.n(least, 0) + " mm all round.");
+                    "Cut a plate " + Say.n(Math.ceil(2 * (least - lap)), 0) + " mm wider, so that it laps "
+                            + Say.n(least, 0) + " mm all round.");
         }
     }
 

@@ -54,18 +54,38 @@ public final class DamperRange implements Rule {
         if (Say.under(open, mid)) {
             Double high = fire.band(s.kelvin(), 1).lambda().high();
             boolean never = high == null || Say.under(high, mid);
-            Say.add(out, this, limits, "least-open", never ? Severity.STOP : Severity.CAUTION, Forbids.LIGHTING, flues,
-                    new Measure(never ? high == null ? 0 : high : open, "1"), new Measure(mid, "1"), s.words() + " needs lambda " + Say.n(mid, 2)
-                            + "; fully open the flues give " + Say.n(open, 2) + (never ? ", at most " + Say.n(high == null ? 0 : high, 2) : "") + ".",
-                    Say.enlargeFlues(review, mid / Math.max(0.2, open)) + " or " + Say.lessGas(review, Math.max(0.2, open) / mid) + ".");
+            Say.add(
+                    out,
+                    this,
+                    limits,
+                    "least-open",
+                    never ? Severity.STOP : Severity.CAUTION,
+                    Forbids.LIGHTING,
+                    flues,
+                    new Measure(never ? high == null ? 0 : high : open, "1"),
+                    new Measure(mid, "1"),
+                    s.words() + " needs lambda " + Say.n(mid, 2) + "; fully open the flues give " + Say.n(open, 2)
+                            + (never ? ", at most " + Say.n(high == null ? 0 : high, 2) : "") + ".",
+                    Say.enlargeFlues(review, mid / Math.max(0.2, open)) + " or "
+                            + Say.lessGas(review, Math.max(0.2, open) / mid) + ".");
         } else if (s.level() != AtmosphereLevel.OXIDIZING && Say.over(shut, mid)) {
             FireBand b = fire.band(s.kelvin(), least);
             double low = b.lambda().low() == null ? 0 : b.lambda().low();
             boolean never = Say.over(low, mid);
-            Say.add(out, this, limits, "least-open", never ? Severity.STOP : Severity.CAUTION, Forbids.LIGHTING, flues,
-                    new Measure(never ? low : shut, "1"), new Measure(mid, "1"), s.words() + " needs lambda " + Say.n(mid, 2) + "; at "
-                            + Say.n(least * 100, 0) + " % open it is still " + Say.n(shut, 2) + ".",
-                    "Burn more gas: about " + Say.n(review.supply().netW() / 1000 * shut / mid, 1) + " kW, or make the flues smaller and close leaks.");
+            Say.add(
+                    out,
+                    this,
+                    limits,
+                    "least-open",
+                    never ? Severity.STOP : Severity.CAUTION,
+                    Forbids.LIGHTING,
+                    flues,
+                    new Measure(never ? low : shut, "1"),
+                    new Measure(mid, "1"),
+                    s.words() + " needs lambda " + Say.n(mid, 2) + "; at " + Say.n(least * 100, 0)
+                            + " % open it is still " + Say.n(shut, 2) + ".",
+                    "Burn more gas: about " + Say.n(review.supply().netW() / 1000 * shut / mid, 1)
+                            + " kW, or make the flues smaller and close leaks.");
         }
     }
 
@@ -79,15 +99,37 @@ public final class DamperRange implements Rule {
         }
         double least = limits.value(id(), "travel");
         List<String> flues = Say.ports(review, Role.FLUE);
-        String words = s.words() + ": flues " + Say.n(l.openLow() * 100, 1) + " to " + Say.n(l.openHigh() * 100, 1) + " % open, plate "
-                + Say.n(l.travelLowMm(), 1) + " to " + Say.n(l.travelHighMm(), 1) + " mm from shut; " + Say.n(l.mmPerHundredth(), 2)
+        String words = s.words() + ": flues " + Say.n(l.openLow() * 100, 1) + " to " + Say.n(l.openHigh() * 100, 1)
+                + " % open, plate "
+                + Say.n(l.travelLowMm(), 1) + " to " + Say.n(l.travelHighMm(), 1) + " mm from shut; "
+                + Say.n(l.mmPerHundredth(), 2)
                 + " mm is 0.01 of lambda.";
         if (s.level() == AtmosphereLevel.MEDIUM && Say.under(l.travelMm(), least)) {
-            Say.add(out, this, limits, "travel", Severity.CAUTION, Forbids.LIGHTING, flues, Measure.mm(l.travelMm()), Measure.mm(least),
+            Say.add(
+                    out,
+                    this,
+                    limits,
+                    "travel",
+                    Severity.CAUTION,
+                    Forbids.LIGHTING,
+                    flues,
+                    Measure.mm(l.travelMm()),
+                    Measure.mm(least),
                     words + " The level spans only " + Say.n(l.travelMm(), 1) + " mm.",
                     "Use a screw or a wedge to move the plate, or fewer and larger flues. " + DamperCurve.HOW_TO_SET);
         } else if (seen.add("note " + s.level() + s.kelvin())) {
-            Say.add(out, this, limits, "travel", Severity.NOTE, Forbids.NOTHING, flues, Measure.mm(l.travelMm()), null, words, DamperCurve.HOW_TO_SET);
+            Say.add(
+                    out,
+                    this,
+                    limits,
+                    "travel",
+                    Severity.NOTE,
+                    Forbids.NOTHING,
+                    flues,
+                    Measure.mm(l.travelMm()),
+                    null,
+                    words,
+                    DamperCurve.HOW_TO_SET);
         }
     }
 }

@@ -38,18 +38,50 @@ public final class FlueInletRatio implements Rule {
         double stop = limits.value(id(), "stop");
         double least = limits.value(id(), "caution");
         double most = limits.value(id(), "caution-high");
-        String words = "Flues have " + Say.n(ratio, 2) + " times the inlets' area (" + Say.n(flue, 0) + " mm² to " + Say.n(inlet, 0) + " mm²)";
-        String larger = flue == 0 ? "Add flues of " + Say.n(inlet * least, 0) + " mm² in all."
+        String words = "Flues have " + Say.n(ratio, 2) + " times the inlets' area (" + Say.n(flue, 0) + " mm² to "
+                + Say.n(inlet, 0) + " mm²)";
+        String larger = flue == 0
+                ? "Add flues of " + Say.n(inlet * least, 0) + " mm² in all."
                 : Say.enlargeFlues(review, least / ratio) + " or make the inlets smaller.";
         if (Say.under(ratio, stop)) {
-            Say.add(out, this, limits, "stop", Severity.STOP, Forbids.DRILLING, parts, new Measure(ratio, "1"), new Measure(stop, "1"),
-                    words + ": fume backs up and comes out below.", larger);
+            Say.add(
+                    out,
+                    this,
+                    limits,
+                    "stop",
+                    Severity.STOP,
+                    Forbids.DRILLING,
+                    parts,
+                    new Measure(ratio, "1"),
+                    new Measure(stop, "1"),
+                    words + ": fume backs up and comes out below.",
+                    larger);
         } else if (Say.under(ratio, least)) {
-            Say.add(out, this, limits, "caution", Severity.CAUTION, Forbids.DRILLING, parts, new Measure(ratio, "1"), new Measure(least, "1"),
-                    words + ": less than equal areas.", larger);
+            Say.add(
+                    out,
+                    this,
+                    limits,
+                    "caution",
+                    Severity.CAUTION,
+                    Forbids.DRILLING,
+                    parts,
+                    new Measure(ratio, "1"),
+                    new Measure(least, "1"),
+                    words + ": less than equal areas.",
+                    larger);
         } else if (Say.over(ratio, most)) {
-            Say.add(out, this, limits, "caution-high", Severity.CAUTION, Forbids.DRILLING, parts, new Measure(ratio, "1"), new Measure(most, "1"),
-                    words + ": the damper then works almost shut.", "Make the flues smaller or the inlets larger, to a ratio of 1.0 to 1.3.");
+            Say.add(
+                    out,
+                    this,
+                    limits,
+                    "caution-high",
+                    Severity.CAUTION,
+                    Forbids.DRILLING,
+                    parts,
+                    new Measure(ratio, "1"),
+                    new Measure(most, "1"),
+                    words + ": the damper then works almost shut.",
+                    "Make the flues smaller or the inlets larger, to a ratio of 1.0 to 1.3.");
         }
     }
 }

@@ -14,6 +14,7 @@ import portwright.review.Review;
 public final class FlueLoad implements Rule {
     /** W of one Btu/h (international table). */
     private static final double BTU_PER_H = 0.29307107;
+
     private static final double SQUARE_INCH = 645.16;
 
     @Override
@@ -39,9 +40,18 @@ public final class FlueLoad implements Rule {
         double load = review.supply().netW() / BTU_PER_H / (flue / SQUARE_INCH);
         double most = limits.value(id(), "caution");
         if (Say.over(load, most)) {
-            Say.add(out, this, limits, "caution", Severity.CAUTION, Forbids.NOTHING, Say.ports(review, Role.FLUE),
-                    new Measure(load, "Btu/h per in²"), new Measure(most, "Btu/h per in²"), "The flues carry " + Say.n(load, 0)
-                            + " Btu/h net on each square inch.", Say.enlargeFlues(review, load / most) + " or " + Say.lessGas(review, most / load) + ".");
+            Say.add(
+                    out,
+                    this,
+                    limits,
+                    "caution",
+                    Severity.CAUTION,
+                    Forbids.NOTHING,
+                    Say.ports(review, Role.FLUE),
+                    new Measure(load, "Btu/h per in²"),
+                    new Measure(most, "Btu/h per in²"),
+                    "The flues carry " + Say.n(load, 0) + " Btu/h net on each square inch.",
+                    Say.enlargeFlues(review, load / most) + " or " + Say.lessGas(review, most / load) + ".");
         }
     }
 }

@@ -35,17 +35,47 @@ public final class GasLoad implements Rule {
         double stop = limits.value(id(), "stop-base") + limits.value(id(), "stop-per-litre") * litre;
         double caution = limits.value(id(), "caution-base") + limits.value(id(), "caution-per-litre") * litre;
         double note = limits.value(id(), "note-base") + limits.value(id(), "note-per-litre") * litre;
-        String words = Say.n(watt / 1000, 2) + " kW net on " + Say.n(litre, 0) + " L of chamber, " + Say.n(watt / litre, 0) + " W per litre";
+        String words = Say.n(watt / 1000, 2) + " kW net on " + Say.n(litre, 0) + " L of chamber, "
+                + Say.n(watt / litre, 0) + " W per litre";
         String less = lessGas(review, caution / watt);
         if (Say.over(watt, stop)) {
-            Say.add(out, this, limits, "stop-per-litre", Severity.STOP, Forbids.LIGHTING, Say.burners(review), new Measure(watt / 1000, "kW"),
-                    new Measure(stop / 1000, "kW"), words + ": far more than reduction needs.", less);
+            Say.add(
+                    out,
+                    this,
+                    limits,
+                    "stop-per-litre",
+                    Severity.STOP,
+                    Forbids.LIGHTING,
+                    Say.burners(review),
+                    new Measure(watt / 1000, "kW"),
+                    new Measure(stop / 1000, "kW"),
+                    words + ": far more than reduction needs.",
+                    less);
         } else if (Say.over(watt, caution)) {
-            Say.add(out, this, limits, "caution-per-litre", Severity.CAUTION, Forbids.LIGHTING, Say.burners(review),
-                    new Measure(watt / 1000, "kW"), new Measure(caution / 1000, "kW"), words + ": more than reduction needs.", less);
+            Say.add(
+                    out,
+                    this,
+                    limits,
+                    "caution-per-litre",
+                    Severity.CAUTION,
+                    Forbids.LIGHTING,
+                    Say.burners(review),
+                    new Measure(watt / 1000, "kW"),
+                    new Measure(caution / 1000, "kW"),
+                    words + ": more than reduction needs.",
+                    less);
         } else if (Say.under(watt, note)) {
-            Say.add(out, this, limits, "note-per-litre", Severity.NOTE, Forbids.NOTHING, Say.burners(review), new Measure(watt / 1000, "kW"),
-                    new Measure(note / 1000, "kW"), words + ": little gas, the damper then works almost shut.",
+            Say.add(
+                    out,
+                    this,
+                    limits,
+                    "note-per-litre",
+                    Severity.NOTE,
+                    Forbids.NOTHING,
+                    Say.burners(review),
+                    new Measure(watt / 1000, "kW"),
+                    new Measure(note / 1000, "kW"),
+                    words + ": little gas, the damper then works almost shut.",
                     "Plan for about " + Say.n(note / 1000, 1) + " kW.");
         }
     }

@@ -51,21 +51,54 @@ public final class InletDraw implements Rule {
         double caution = limits.value(id(), "caution");
         weakest.forEach((name, w) -> {
             double drive = w.flow().drive();
-            String where = " For " + w.setting().words() + " the flues are " + Say.n(w.setting().open() * 100, 0) + " % open.";
+            String where = " For " + w.setting().words() + " the flues are "
+                    + Say.n(w.setting().open() * 100, 0) + " % open.";
             if (w.flow().spills()) {
-                Say.add(out, this, limits, "stop", Severity.STOP, Forbids.LIGHTING, List.of(name), new Measure(drive, "Pa"), new Measure(stop, "Pa"),
-                        "Flame and fume come out of " + name + ", under the kiln (drive " + Say.n(drive, 2) + " Pa)." + where, REMEDY);
+                Say.add(
+                        out,
+                        this,
+                        limits,
+                        "stop",
+                        Severity.STOP,
+                        Forbids.LIGHTING,
+                        List.of(name),
+                        new Measure(drive, "Pa"),
+                        new Measure(stop, "Pa"),
+                        "Flame and fume come out of " + name + ", under the kiln (drive " + Say.n(drive, 2) + " Pa)."
+                                + where,
+                        REMEDY);
             } else if (Say.under(drive, stop)) {
-                Say.add(out, this, limits, "stop", Severity.STOP, Forbids.LIGHTING, List.of(name), new Measure(drive, "Pa"), new Measure(stop, "Pa"),
-                        name + " draws with " + Say.n(drive, 2) + " Pa: a breath of air turns the flame out under the kiln." + where, REMEDY);
+                Say.add(
+                        out,
+                        this,
+                        limits,
+                        "stop",
+                        Severity.STOP,
+                        Forbids.LIGHTING,
+                        List.of(name),
+                        new Measure(drive, "Pa"),
+                        new Measure(stop, "Pa"),
+                        name + " draws with " + Say.n(drive, 2)
+                                + " Pa: a breath of air turns the flame out under the kiln." + where,
+                        REMEDY);
             } else if (Say.under(drive, caution)) {
-                Say.add(out, this, limits, "caution", Severity.CAUTION, Forbids.LIGHTING, List.of(name), new Measure(drive, "Pa"),
-                        new Measure(caution, "Pa"), name + " draws with " + Say.n(drive, 2) + " Pa; a 0.8 m/s breeze is 0.39 Pa." + where,
+                Say.add(
+                        out,
+                        this,
+                        limits,
+                        "caution",
+                        Severity.CAUTION,
+                        Forbids.LIGHTING,
+                        List.of(name),
+                        new Measure(drive, "Pa"),
+                        new Measure(caution, "Pa"),
+                        name + " draws with " + Say.n(drive, 2) + " Pa; a 0.8 m/s breeze is 0.39 Pa." + where,
                         "Shield the burners from draught on all sides; keep a hand mirror at the ports while setting the damper.");
             }
         });
     }
 
-    private static final String REMEDY = "Ask for a lighter atmosphere, make the inlets smaller (then the damper stays further open), "
-            + "or open the damper and use more gas for the same atmosphere only as far as gas-load allows; shield the burners from draught.";
+    private static final String REMEDY =
+            "Ask for a lighter atmosphere, make the inlets smaller (then the damper stays further open), "
+                    + "or open the damper and use more gas for the same atmosphere only as far as gas-load allows; shield the burners from draught.";
 }

@@ -32,15 +32,27 @@ public final class OxidisedZoneNote implements Rule {
         if (Needs.missing(this, review, out)) {
             return;
         }
-        FireSetting s = review.fire().settings().stream().filter(x -> x.level() != null && x.level() != AtmosphereLevel.OXIDIZING).findFirst()
+        FireSetting s = review.fire().settings().stream()
+                .filter(x -> x.level() != null && x.level() != AtmosphereLevel.OXIDIZING)
+                .findFirst()
                 .orElse(null);
         if (s == null) {
             return;
         }
         OxidisedZone z = review.fire().oxidisedZone(s.kelvin(), s.open());
-        out.add(new Finding(id(), Severity.NOTE, Forbids.NOTHING, Say.ports(review, Role.INLET), Measure.mm(z.height() * 1000), null,
-                "For " + s.words() + " unmixed air can reach up to " + Say.n(z.height() * 1000, 0) + " mm above the floor ("
-                        + Say.n(z.low() * 1000, 0) + " to " + Say.n(z.high() * 1000, 0) + " mm): pieces there may come out oxidised.",
-                "Stand test pieces or oxidation glazes below that height and the reduction glazes above it.", OxidisedZone.SOURCE, false, List.of()));
+        out.add(new Finding(
+                id(),
+                Severity.NOTE,
+                Forbids.NOTHING,
+                Say.ports(review, Role.INLET),
+                Measure.mm(z.height() * 1000),
+                null,
+                "For " + s.words() + " unmixed air can reach up to " + Say.n(z.height() * 1000, 0)
+                        + " mm above the floor (" + Say.n(z.low() * 1000, 0) + " to " + Say.n(z.high() * 1000, 0)
+                        + " mm): pieces there may come out oxidised.",
+                "Stand test pieces or oxidation glazes below that height and the reduction glazes above it.",
+                OxidisedZone.SOURCE,
+                false,
+                List.of()));
     }
 }

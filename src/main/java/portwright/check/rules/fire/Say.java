@@ -30,10 +30,30 @@ final class Say {
     }
 
     /** A finding on the limit of that name. */
-    static void add(Findings out, Rule rule, Limits limits, String name, Severity severity, Forbids forbids, List<String> parts,
-            Measure measured, Measure limit, String message, String remedy) {
-        out.add(new Finding(rule.id(), severity, forbids, parts, measured, limit, message, remedy, limits.source(rule.id(), name),
-                limits.setByUser(rule.id(), name), List.of()));
+    static void add(
+            Findings out,
+            Rule rule,
+            Limits limits,
+            String name,
+            Severity severity,
+            Forbids forbids,
+            List<String> parts,
+            Measure measured,
+            Measure limit,
+            String message,
+            String remedy) {
+        out.add(new Finding(
+                rule.id(),
+                severity,
+                forbids,
+                parts,
+                measured,
+                limit,
+                message,
+                remedy,
+                limits.source(rule.id(), name),
+                limits.setByUser(rule.id(), name),
+                List.of()));
     }
 
     static String n(double v, int decimals) {
@@ -41,21 +61,32 @@ final class Say {
     }
 
     static List<String> ports(Review review, Role role) {
-        return review.design().ports().stream().filter(p -> p.role() == role).map(p -> p.name()).toList();
+        return review.design().ports().stream()
+                .filter(p -> p.role() == role)
+                .map(p -> p.name())
+                .toList();
     }
 
     static List<String> burners(Review review) {
-        return review.design().burners() == null ? List.of() : review.design().burners().stream().map(Burner::name).toList();
+        return review.design().burners() == null
+                ? List.of()
+                : review.design().burners().stream().map(Burner::name).toList();
     }
 
     static double area(Review review, Role role) {
-        return review.geometry().holes().stream().filter(h -> h.port().role() == role)
-                .mapToDouble(h -> Math.PI / 4 * h.diameter() * h.diameter()).sum();
+        return review.geometry().holes().stream()
+                .filter(h -> h.port().role() == role)
+                .mapToDouble(h -> Math.PI / 4 * h.diameter() * h.diameter())
+                .sum();
     }
 
     /** "enlarge the flues to 42 mm (1.65 in)": all flues grown alike by an area factor. */
     static String enlargeFlues(Review review, double areaFactor) {
-        double largest = review.geometry().holes().stream().filter(h -> h.port().role() == Role.FLUE).mapToDouble(h -> h.diameter()).max().orElse(0);
+        double largest = review.geometry().holes().stream()
+                .filter(h -> h.port().role() == Role.FLUE)
+                .mapToDouble(h -> h.diameter())
+                .max()
+                .orElse(0);
         double d = Math.ceil(largest * Math.sqrt(areaFactor) - 1e-6);
         return "Enlarge the flues to " + n(d, 0) + " mm (" + n(d / 25.4, 2) + " in)";
     }
@@ -66,12 +97,17 @@ final class Say {
         String heat = kw == null ? "use less gas" : "burn at most " + n(Math.floor(kw * 100) / 100, 2) + " kW in all";
         for (Burner b : review.design().burners()) {
             if (b.jet() != null) {
-                double mm = b.jet().diameter() != null ? b.jet().diameter().mm() : NumberDrill.of(b.jet().drillNumber()).diameterMm();
+                double mm = b.jet().diameter() != null
+                        ? b.jet().diameter().mm()
+                        : NumberDrill.of(b.jet().drillNumber()).diameterMm();
                 double wanted = mm * Math.sqrt(share);
-                String drill = NumberDrill.load().stream().filter(d -> d.diameterMm() <= wanted)
-                        .max((x, y) -> Double.compare(x.diameterMm(), y.diameterMm())).map(d -> "#" + d.number() + " (" + n(d.diameterMm(), 2) + " mm)")
+                String drill = NumberDrill.load().stream()
+                        .filter(d -> d.diameterMm() <= wanted)
+                        .max((x, y) -> Double.compare(x.diameterMm(), y.diameterMm()))
+                        .map(d -> "#" + d.number() + " (" + n(d.diameterMm(), 2) + " mm)")
                         .orElse(n(wanted, 2) + " mm");
-                return "fit a smaller jet: " + drill + " for " + b.name() + ", so that the burners give " + (kw == null ? "less" : n(kw, 2) + " kW in all");
+                return "fit a smaller jet: " + drill + " for " + b.name() + ", so that the burners give "
+                        + (kw == null ? "less" : n(kw, 2) + " kW in all");
             }
         }
         return heat;

@@ -49,15 +49,37 @@ public final class Soot implements Rule {
         }
         double stop = limits.value(id(), "stop");
         double caution = limits.value(id(), "caution");
-        String words = "For " + worst.words() + " lambda is " + Say.n(least, 2) + (stable ? ", solid carbon is stable" : "");
-        String remedy = "Open the damper to lambda " + Say.n(caution, 2) + " or more, or " + Say.lessGas(review, Math.max(0.3, least / caution))
+        String words =
+                "For " + worst.words() + " lambda is " + Say.n(least, 2) + (stable ? ", solid carbon is stable" : "");
+        String remedy = "Open the damper to lambda " + Say.n(caution, 2) + " or more, or "
+                + Say.lessGas(review, Math.max(0.3, least / caution))
                 + ". Soot in spyholes and flues shuts them, and burnt off later it makes more CO.";
         if (Say.under(least, stop)) {
-            Say.add(out, this, limits, "stop", Severity.STOP, Forbids.LIGHTING, Say.burners(review), new Measure(least, "1"), new Measure(stop, "1"),
-                    words + ".", remedy);
+            Say.add(
+                    out,
+                    this,
+                    limits,
+                    "stop",
+                    Severity.STOP,
+                    Forbids.LIGHTING,
+                    Say.burners(review),
+                    new Measure(least, "1"),
+                    new Measure(stop, "1"),
+                    words + ".",
+                    remedy);
         } else if (Say.under(least, caution) || stable) {
-            Say.add(out, this, limits, "caution", Severity.CAUTION, Forbids.LIGHTING, Say.burners(review), new Measure(least, "1"),
-                    new Measure(caution, "1"), words + ".", remedy);
+            Say.add(
+                    out,
+                    this,
+                    limits,
+                    "caution",
+                    Severity.CAUTION,
+                    Forbids.LIGHTING,
+                    Say.burners(review),
+                    new Measure(least, "1"),
+                    new Measure(caution, "1"),
+                    words + ".",
+                    remedy);
         }
     }
 }

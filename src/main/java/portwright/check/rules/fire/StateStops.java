@@ -21,7 +21,8 @@ public final class StateStops {
             if (f.spills()) {
                 out.add("inlet-draw: flame and fume come out of " + f.name() + ", under the kiln");
             } else if (Say.under(f.drive(), least)) {
-                out.add("inlet-draw: " + f.name() + " draws with " + Say.n(f.drive(), 2) + " Pa, under " + Say.n(least, 2) + " Pa");
+                out.add("inlet-draw: " + f.name() + " draws with " + Say.n(f.drive(), 2) + " Pa, under "
+                        + Say.n(least, 2) + " Pa");
             }
         }
         double rich = limits.value("soot", "stop");

@@ -41,12 +41,24 @@ public final class ElementAtmosphere implements Rule {
             if (outside || c > film * (1 + 1e-9)) {
                 String name = outside ? "table" : "caution";
                 double limit = outside ? table : film;
-                out.add(new Finding(id(), Severity.CAUTION, Forbids.NOTHING, List.of("step " + (hot.step() + 1)), new Measure(c, "°C"), new Measure(limit, "°C"),
-                        "Step " + (hot.step() + 1) + " reduces with the elements on up to " + Format.plain(c, 0) + " °C in the chamber; " + (outside
-                                ? "over " + Format.plain(limit, 0) + " °C no alloy table gives a permitted temperature in such gas."
-                                : "over " + Format.plain(limit, 0) + " °C the oxide film on the wire wears fast in such gas."),
+                out.add(new Finding(
+                        id(),
+                        Severity.CAUTION,
+                        Forbids.NOTHING,
+                        List.of("step " + (hot.step() + 1)),
+                        new Measure(c, "°C"),
+                        new Measure(limit, "°C"),
+                        "Step " + (hot.step() + 1) + " reduces with the elements on up to " + Format.plain(c, 0)
+                                + " °C in the chamber; "
+                                + (outside
+                                        ? "over " + Format.plain(limit, 0)
+                                                + " °C no alloy table gives a permitted temperature in such gas."
+                                        : "over " + Format.plain(limit, 0)
+                                                + " °C the oxide film on the wire wears fast in such gas."),
                         "Expect fewer firings from a set of elements. Fire once to bisque or glaze heat in air between reductions to renew the film; lower the element share near the top.",
-                        limits.source(id(), name), limits.setByUser(id(), name), List.of()));
+                        limits.source(id(), name),
+                        limits.setByUser(id(), name),
+                        List.of()));
             }
         }
     }

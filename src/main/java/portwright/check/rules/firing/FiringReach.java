@@ -43,14 +43,27 @@ public final class FiringReach implements Rule {
         if (f.nominal().reached() && f.slow().reached()) {
             return;
         }
-        StepResult last = last(f.nominal().reached() ? f.slow().steps() : f.nominal().steps());
+        StepResult last =
+                last(f.nominal().reached() ? f.slow().steps() : f.nominal().steps());
         FiringStep step = review.design().firing().steps().get(last.index());
-        String goal = step.hold() != null ? "its hold" : step.cone() != null ? "cone " + step.cone() : step.to().typed();
+        String goal = step.hold() != null
+                ? "its hold"
+                : step.cone() != null ? "cone " + step.cone() : step.to().typed();
         boolean nominal = !f.nominal().reached();
-        out.add(new Finding(id(), Severity.CAUTION, Forbids.NOTHING, List.of("step " + (last.index() + 1)), new Measure(last.endK() - ZERO_C, "°C"), null,
-                "Step " + (last.index() + 1) + (nominal ? " does not reach " : " may not reach ") + goal + ": the climb ends near " + Format.plain(last.endK() - ZERO_C, 0) + " °C"
+        out.add(new Finding(
+                id(),
+                Severity.CAUTION,
+                Forbids.NOTHING,
+                List.of("step " + (last.index() + 1)),
+                new Measure(last.endK() - ZERO_C, "°C"),
+                null,
+                "Step " + (last.index() + 1) + (nominal ? " does not reach " : " may not reach ") + goal
+                        + ": the climb ends near " + Format.plain(last.endK() - ZERO_C, 0) + " °C"
                         + (nominal ? "." : " where the brick conducts 20 % more than tabled."),
-                "Renew the elements, thicken lid and floor, fire a smaller load, or let the elements stay on a fixed share while gas burns.", SOURCE, false, List.of()));
+                "Renew the elements, thicken lid and floor, fire a smaller load, or let the elements stay on a fixed share while gas burns.",
+                SOURCE,
+                false,
+                List.of()));
     }
 
     private static StepResult last(List<StepResult> steps) {

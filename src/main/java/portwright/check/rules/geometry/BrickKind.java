@@ -24,7 +24,8 @@ public final class BrickKind implements Rule {
         return Geo.NOTHING;
     }
 
-    private static final Source SOURCE = Source.judgement("the drilling limits were made for insulating firebrick; old board and gaskets may hold asbestos");
+    private static final Source SOURCE = Source.judgement(
+            "the drilling limits were made for insulating firebrick; old board and gaskets may hold asbestos");
 
     @Override
     public void check(Review review, Limits limits, Findings out) {
@@ -34,14 +35,23 @@ public final class BrickKind implements Rule {
             if (kiln.holes(on).isEmpty()) {
                 continue;
             }
-            String brick = on == On.WALL ? kiln.design().kiln().wall().brick() : kiln.slabOf(on).brick();
+            String brick = on == On.WALL
+                    ? kiln.design().kiln().wall().brick()
+                    : kiln.slabOf(on).brick();
             if (brick == null) {
                 out.lacks(this, "kiln." + on.id() + ".brick");
             } else if (brick.startsWith("fibre") || table.find(brick).isEmpty()) {
-                out.add(Geo.finding(this, Severity.CAUTION, limits, null).source(SOURCE).parts(on.id())
-                        .say("The " + on.id() + " is of " + (brick.startsWith("fibre") ? "ceramic fibre" : "\"" + brick + "\", which the brick table does not hold")
-                                + ": strength and drilling limits here do not hold for it.",
-                                "Ask the maker of the material. Old board or gasket may hold asbestos: have it tested before drilling."));
+                out.add(
+                        Geo.finding(this, Severity.CAUTION, limits, null)
+                                .source(SOURCE)
+                                .parts(on.id())
+                                .say(
+                                        "The " + on.id() + " is of "
+                                                + (brick.startsWith("fibre")
+                                                        ? "ceramic fibre"
+                                                        : "\"" + brick + "\", which the brick table does not hold")
+                                                + ": strength and drilling limits here do not hold for it.",
+                                        "Ask the maker of the material. Old board or gasket may hold asbestos: have it tested before drilling."));
             }
         }
     }

@@ -36,7 +36,10 @@ public final class BurnerFit implements Rule {
         }
         for (int i = 0; i < d.burners().size(); i++) {
             Burner b = d.burners().get(i);
-            Hole h = kiln.holes().stream().filter(x -> x.name().equals(b.port())).findFirst().orElse(null);
+            Hole h = kiln.holes().stream()
+                    .filter(x -> x.name().equals(b.port()))
+                    .findFirst()
+                    .orElse(null);
             if (h == null) {
                 continue;
             }
@@ -55,23 +58,41 @@ public final class BurnerFit implements Rule {
 
     private void gap(Limits limits, Findings out, Burner b, Hole h) {
         double gap = (h.diameter() - b.tip().mm()) / 2;
-        double limit = Math.max(limits.value(id(), "gap"), limits.value(id(), "gap-share") * b.tip().mm());
+        double limit = Math.max(
+                limits.value(id(), "gap"),
+                limits.value(id(), "gap-share") * b.tip().mm());
         boolean stopped = !Geo.over(gap, 0);
         if (stopped || Geo.under(gap, limit)) {
-            out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, "gap").parts(h.name(), b.name()).mm(gap, stopped ? 0 : limit)
-                    .say(stopped ? "The tip of " + b.name() + " is as wide as " + h.name() + "." : "Ring gap " + Geo.mm(gap) + " round the tip of " + b.name() + "; " + Geo.mm(limit) + " wanted for air.",
-                            "Use a hole of " + Geo.both(b.tip().mm() + 2 * limit) + ", or a burner with a smaller tip."));
+            out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, "gap")
+                    .parts(h.name(), b.name())
+                    .mm(gap, stopped ? 0 : limit)
+                    .say(
+                            stopped
+                                    ? "The tip of " + b.name() + " is as wide as " + h.name() + "."
+                                    : "Ring gap " + Geo.mm(gap) + " round the tip of " + b.name() + "; " + Geo.mm(limit)
+                                            + " wanted for air.",
+                            "Use a hole of " + Geo.both(b.tip().mm() + 2 * limit)
+                                    + ", or a burner with a smaller tip."));
         }
     }
 
     private void setback(Limits limits, Findings out, Burner b, Hole h) {
         double back = b.setback().mm();
-        double limit = Math.max(limits.value(id(), "setback"), limits.value(id(), "setback-share") * b.tip().mm());
+        double limit = Math.max(
+                limits.value(id(), "setback"),
+                limits.value(id(), "setback-share") * b.tip().mm());
         boolean stopped = Geo.under(back, 0);
         if (stopped || Geo.under(back, limit)) {
-            out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, "setback").parts(h.name(), b.name()).mm(back, stopped ? 0 : limit)
-                    .say(stopped ? "The tip of " + b.name() + " stands " + Geo.mm(-back) + " inside " + h.name() + "." : "The tip of " + b.name() + " stands " + Geo.mm(back) + " off the kiln; "
-                            + Geo.mm(limit) + " wanted.", "Set it back by " + Geo.both(limit - back) + "."));
+            out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, "setback")
+                    .parts(h.name(), b.name())
+                    .mm(back, stopped ? 0 : limit)
+                    .say(
+                            stopped
+                                    ? "The tip of " + b.name() + " stands " + Geo.mm(-back) + " inside " + h.name()
+                                            + "."
+                                    : "The tip of " + b.name() + " stands " + Geo.mm(back) + " off the kiln; "
+                                            + Geo.mm(limit) + " wanted.",
+                            "Set it back by " + Geo.both(limit - back) + "."));
         }
     }
 }

@@ -41,7 +41,10 @@ public final class BurnerRoom implements Rule {
         double limit = limits.value(id(), "limit");
         for (int i = 0; i < d.burners().size(); i++) {
             Burner b = d.burners().get(i);
-            Hole h = kiln.holes().stream().filter(x -> x.name().equals(b.port())).findFirst().orElse(null);
+            Hole h = kiln.holes().stream()
+                    .filter(x -> x.name().equals(b.port()))
+                    .findFirst()
+                    .orElse(null);
             if (h == null || h.face().on() != On.FLOOR) {
                 continue;
             }
@@ -53,15 +56,27 @@ public final class BurnerRoom implements Rule {
 
     private void under(Design d, Limits limits, Findings out, Burner b, Hole h, String field, double limit) {
         if (d.kiln().standHeight() == null || b.length() == null || b.setback() == null) {
-            out.lacks(this, d.kiln().standHeight() == null ? "kiln.stand.height" : field + (b.length() == null ? "length" : "setback"));
+            out.lacks(
+                    this,
+                    d.kiln().standHeight() == null
+                            ? "kiln.stand.height"
+                            : field + (b.length() == null ? "length" : "setback"));
             return;
         }
-        double left = d.kiln().standHeight().mm() - b.setback().mm() - b.length().mm();
+        double left =
+                d.kiln().standHeight().mm() - b.setback().mm() - b.length().mm();
         boolean stopped = Geo.under(left, 0);
         if (stopped || Geo.under(left, limit)) {
-            out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, "limit").parts(b.name(), "stand").mm(left, stopped ? 0 : limit)
-                    .say(stopped ? b.name() + " is " + Geo.mm(-left) + " too long for the stand." : "Only " + Geo.mm(left) + " under " + b.name() + " for hose and bend; " + Geo.mm(limit) + " wanted.",
-                            "Raise the kiln " + Geo.both(limit - left) + " and level it again, or use a shorter burner."));
+            out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, "limit")
+                    .parts(b.name(), "stand")
+                    .mm(left, stopped ? 0 : limit)
+                    .say(
+                            stopped
+                                    ? b.name() + " is " + Geo.mm(-left) + " too long for the stand."
+                                    : "Only " + Geo.mm(left) + " under " + b.name() + " for hose and bend; "
+                                            + Geo.mm(limit) + " wanted.",
+                            "Raise the kiln " + Geo.both(limit - left)
+                                    + " and level it again, or use a shorter burner."));
         }
     }
 
@@ -78,10 +93,23 @@ public final class BurnerRoom implements Rule {
             double left = f.shape().distance(h.centre()) - b.body().mm() / 2;
             boolean stopped = Geo.under(left, 0);
             if (stopped || Geo.under(left, limit)) {
-                out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, "limit").parts(b.name(), f.name()).mm(left, stopped ? 0 : limit)
+                out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, "limit")
+                        .parts(b.name(), f.name())
+                        .mm(left, stopped ? 0 : limit)
                         .mark(new Mark(h.face(), h.centre(), f.shape().nearest(h.centre())))
-                        .say(stopped ? b.name() + " does not fit beside " + f.name() + "." : Geo.mm(left) + " between " + b.name() + " and " + f.name() + "; " + Geo.mm(limit) + " wanted.",
-                                "Turn the stand, or m" + Move.away(kiln, h, f.shape().nearest(h.centre()), f.shape().distance(h.centre()) < 0, limit - left).substring(1)));
+                        .say(
+                                stopped
+                                        ? b.name() + " does not fit beside " + f.name() + "."
+                                        : Geo.mm(left) + " between " + b.name() + " and " + f.name() + "; "
+                                                + Geo.mm(limit) + " wanted.",
+                                "Turn the stand, or m"
+                                        + Move.away(
+                                                        kiln,
+                                                        h,
+                                                        f.shape().nearest(h.centre()),
+                                                        f.shape().distance(h.centre()) < 0,
+                                                        limit - left)
+                                                .substring(1)));
             }
         }
     }

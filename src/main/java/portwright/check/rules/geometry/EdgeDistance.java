@@ -30,22 +30,41 @@ public final class EdgeDistance implements Rule {
         KilnGeometry kiln = review.geometry();
         for (Hole h : kiln.holes()) {
             boolean wall = h.face().on() == On.WALL;
-            Pt near = wall ? PanelEdges.nearest(kiln, h) : kiln.slab(h.face().on()).nearest(h.centre());
-            double left = (wall ? PanelEdges.distance(kiln, h) : kiln.slab(h.face().on()).depth(h.centre())) - h.drilledRadius();
-            double stop = wall ? limits.value(id(), "panel-stop")
+            Pt near = wall
+                    ? PanelEdges.nearest(kiln, h)
+                    : kiln.slab(h.face().on()).nearest(h.centre());
+            double left = (wall
+                            ? PanelEdges.distance(kiln, h)
+                            : kiln.slab(h.face().on()).depth(h.centre()))
+                    - h.drilledRadius();
+            double stop = wall
+                    ? limits.value(id(), "panel-stop")
                     : Math.max(limits.value(id(), "stop-diameters") * h.diameter(), limits.value(id(), "stop"));
-            double caution = wall ? limits.value(id(), "panel-caution")
-                    : Math.max(Math.max(limits.value(id(), "caution-diameters") * h.diameter(), kiln.thickness(h.face().on())), limits.value(id(), "caution"));
+            double caution = wall
+                    ? limits.value(id(), "panel-caution")
+                    : Math.max(
+                            Math.max(
+                                    limits.value(id(), "caution-diameters") * h.diameter(),
+                                    kiln.thickness(h.face().on())),
+                            limits.value(id(), "caution"));
             boolean stopped = Geo.under(left, stop);
             if (!stopped && !Geo.under(left, caution)) {
                 continue;
             }
             double limit = stopped ? stop : caution;
             String name = (wall ? "panel-" : "") + (stopped ? "stop" : "caution");
-            String edge = wall ? "the edge of panel " + h.face().panel() : "the rim of the " + h.face().on().id();
+            String edge = wall
+                    ? "the edge of panel " + h.face().panel()
+                    : "the rim of the " + h.face().on().id();
             out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, name)
-                    .parts(h.name(), wall ? "panel " + h.face().panel() : h.face().on().id() + " rim").mm(left, limit).mark(new Mark(h.face(), h.centre(), near))
-                    .say(Geo.mm(left) + " of brick between " + h.name() + " and " + edge + "; " + Geo.mm(limit) + " wanted.",
+                    .parts(
+                            h.name(),
+                            wall ? "panel " + h.face().panel() : h.face().on().id() + " rim")
+                    .mm(left, limit)
+                    .mark(new Mark(h.face(), h.centre(), near))
+                    .say(
+                            Geo.mm(left) + " of brick between " + h.name() + " and " + edge + "; " + Geo.mm(limit)
+                                    + " wanted.",
                             Move.away(kiln, h, near, left + h.drilledRadius() < 0, limit - left)));
         }
     }

@@ -57,10 +57,15 @@ public final class ElementClearance implements Rule {
                 boolean stopped = Geo.under(near.left(), stop);
                 if (stopped || Geo.under(near.left(), caution)) {
                     double limit = stopped ? stop : caution;
-                    Mark[] marks = near.at() == null ? new Mark[0] : new Mark[] {new Mark(h.face(), h.centre(), near.at())};
-                    out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, "limit").parts(h.name(), element)
-                            .mm(near.left(), limit).mark(marks)
-                            .say(Geo.mm(near.left()) + " of brick between " + h.name() + " and " + near.what() + " " + element + "; " + Geo.mm(limit) + " wanted.",
+                    Mark[] marks =
+                            near.at() == null ? new Mark[0] : new Mark[] {new Mark(h.face(), h.centre(), near.at())};
+                    out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, "limit")
+                            .parts(h.name(), element)
+                            .mm(near.left(), limit)
+                            .mark(marks)
+                            .say(
+                                    Geo.mm(near.left()) + " of brick between " + h.name() + " and " + near.what() + " "
+                                            + element + "; " + Geo.mm(limit) + " wanted.",
                                     remedy(kiln, h, near, limit - near.left())));
                 }
             });
@@ -71,7 +76,9 @@ public final class ElementClearance implements Rule {
     private static List<String> unknown(KilnGeometry kiln, double caution) {
         List<ElementRun> elements = kiln.design().kiln().elements();
         boolean inWall = !kiln.holes(On.WALL).isEmpty();
-        boolean atWall = inWall || kiln.holes(On.FLOOR).stream().anyMatch(h -> Geo.under(kiln.inner().depth(h.centre()) - h.drilledRadius(), caution));
+        boolean atWall = inWall
+                || kiln.holes(On.FLOOR).stream()
+                        .anyMatch(h -> Geo.under(kiln.inner().depth(h.centre()) - h.drilledRadius(), caution));
         List<String> out = new ArrayList<>();
         for (int i = 0; elements != null && i < elements.size(); i++) {
             ElementRun e = elements.get(i);
@@ -86,9 +93,13 @@ public final class ElementClearance implements Rule {
     }
 
     private static String remedy(KilnGeometry kiln, Hole h, Near near, double by) {
-        String move = near.at() != null ? Move.away(kiln, h, near.at(), near.within(), by)
-                : "Move " + h.name() + " " + Geo.both(by) + (h.face().on() == On.WALL ? " up or down, away from it." : " toward the centre.");
-        return h.face().on() == On.WALL ? move + " Between element rows a port rarely passes (a 1 in hole needs rows 3.7 in apart): look for a panel without elements."
+        String move = near.at() != null
+                ? Move.away(kiln, h, near.at(), near.within(), by)
+                : "Move " + h.name() + " " + Geo.both(by)
+                        + (h.face().on() == On.WALL ? " up or down, away from it." : " toward the centre.");
+        return h.face().on() == On.WALL
+                ? move
+                        + " Between element rows a port rarely passes (a 1 in hole needs rows 3.7 in apart): look for a panel without elements."
                 : move;
     }
 
@@ -99,7 +110,14 @@ public final class ElementClearance implements Rule {
         for (GrooveSolid g : kiln.grooves()) {
             if (g.face().samePart(h.face())) {
                 Pt at = g.footprint().nearest(h.centre());
-                keep(all, g.name(), new Near(g.footprint().distance(h.centre()) - r, "groove", at, g.footprint().distance(h.centre()) < 0));
+                keep(
+                        all,
+                        g.name(),
+                        new Near(
+                                g.footprint().distance(h.centre()) - r,
+                                "groove",
+                                at,
+                                g.footprint().distance(h.centre()) < 0));
             } else if (g.face().on() == On.WALL || h.face().on() == On.WALL) {
                 if (farFrom(kiln, bore, g, reach)) {
                     continue;
@@ -109,15 +127,28 @@ public final class ElementClearance implements Rule {
         }
         for (CoilRun c : kiln.coils()) {
             for (int i = 0; i < c.pieces().size(); i++) {
-                if (c.on() == h.face().on() && (c.on() != On.WALL || c.panels().get(i) == h.face().panel())) {
+                if (c.on() == h.face().on()
+                        && (c.on() != On.WALL || c.panels().get(i) == h.face().panel())) {
                     Segment s = inPart(kiln, c, i);
-                    keep(all, c.name(), new Near(s.distance(h.centre()) - c.radius() - r, "coil", s.nearest(h.centre()), false));
+                    keep(
+                            all,
+                            c.name(),
+                            new Near(s.distance(h.centre()) - c.radius() - r, "coil", s.nearest(h.centre()), false));
                 }
             }
         }
         for (TailHole t : kiln.tails()) {
             if (t.face().samePart(h.face())) {
-                keep(all, t.element(), new Near(t.circle().centre().distance(h.centre()) - t.circle().radius() - r, "tails of", t.circle().centre(), false));
+                keep(
+                        all,
+                        t.element(),
+                        new Near(
+                                t.circle().centre().distance(h.centre())
+                                        - t.circle().radius()
+                                        - r,
+                                "tails of",
+                                t.circle().centre(),
+                                false));
             }
         }
         return all;
@@ -129,23 +160,31 @@ public final class ElementClearance implements Rule {
             return new Segment(s.a().plan(), s.b().plan());
         }
         var panel = kiln.panel(c.panels().get(i));
-        return new Segment(new Pt(panel.local(s.a().plan()).x(), s.a().z()), new Pt(panel.local(s.b().plan()).x(), s.b().z()));
+        return new Segment(
+                new Pt(panel.local(s.a().plan()).x(), s.a().z()),
+                new Pt(panel.local(s.b().plan()).x(), s.b().z()));
     }
 
     /** Whether a groove of another part is surely farther off than the reach, by plan distance alone or height alone. */
     private static boolean farFrom(KilnGeometry kiln, Bore b, GrooveSolid g, double reach) {
-        double zLow = Math.min(b.hot().z(), b.hot().z() + b.axis().z() * b.length()) - (b.axis().z() == 0 ? b.radius() : 0);
-        double zHigh = Math.max(b.hot().z(), b.hot().z() + b.axis().z() * b.length()) + (b.axis().z() == 0 ? b.radius() : 0);
+        double zLow = Math.min(b.hot().z(), b.hot().z() + b.axis().z() * b.length())
+                - (b.axis().z() == 0 ? b.radius() : 0);
+        double zHigh = Math.max(b.hot().z(), b.hot().z() + b.axis().z() * b.length())
+                + (b.axis().z() == 0 ? b.radius() : 0);
         double gLow;
         double gHigh;
         double plan;
         Pt hot = b.hot().plan();
-        Segment axis = new Segment(hot, hot.plus(b.axis().x() * b.length(), b.axis().y() * b.length()));
+        Segment axis =
+                new Segment(hot, hot.plus(b.axis().x() * b.length(), b.axis().y() * b.length()));
         if (g instanceof GrooveSolid.OnWall w) {
             gLow = Math.min(w.bottom(), w.bottom() - w.drop());
             gHigh = w.top();
             Segment face = new Segment(w.panel().a(), w.panel().b());
-            plan = Math.min(Math.min(face.distance(axis.a()), face.distance(axis.b())), Math.min(axis.distance(face.a()), axis.distance(face.b()))) - w.depth() * 2;
+            plan = Math.min(
+                            Math.min(face.distance(axis.a()), face.distance(axis.b())),
+                            Math.min(axis.distance(face.a()), axis.distance(face.b())))
+                    - w.depth() * 2;
         } else {
             GrooveSolid.OnSlab s = (GrooveSolid.OnSlab) g;
             gLow = s.on() == On.FLOOR ? -s.depth() : kiln.height();

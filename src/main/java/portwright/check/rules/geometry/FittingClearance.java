@@ -52,9 +52,19 @@ public final class FittingClearance implements Rule {
         if (stopped || Geo.under(left, limit)) {
             double wanted = stopped ? limit / 2 : limit;
             Mark[] marks = at == null ? new Mark[0] : new Mark[] {new Mark(h.face(), h.centre(), at)};
-            out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, kind).ownClear(own).parts(h.name(), f.name()).mm(left, wanted).mark(marks)
-                    .say(left < 0 ? h.name() + " cuts into " + f.name() + "." : Geo.mm(left) + " between " + h.name() + " and " + f.name() + "; " + Geo.mm(wanted) + " wanted.",
-                            at == null ? "Move " + h.name() + " " + Geo.both(limit - left) + " toward the centre." : Move.away(kiln, h, at, f.shape().distance(h.centre()) < 0, limit - left)));
+            out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, kind)
+                    .ownClear(own)
+                    .parts(h.name(), f.name())
+                    .mm(left, wanted)
+                    .mark(marks)
+                    .say(
+                            left < 0
+                                    ? h.name() + " cuts into " + f.name() + "."
+                                    : Geo.mm(left) + " between " + h.name() + " and " + f.name() + "; " + Geo.mm(wanted)
+                                            + " wanted.",
+                            at == null
+                                    ? "Move " + h.name() + " " + Geo.both(limit - left) + " toward the centre."
+                                    : Move.away(kiln, h, at, f.shape().distance(h.centre()) < 0, limit - left)));
         }
     }
 }

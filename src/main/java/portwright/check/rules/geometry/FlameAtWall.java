@@ -26,7 +26,8 @@ public final class FlameAtWall implements Rule {
         return Geo.NOTHING;
     }
 
-    private static final Source SOURCE = Source.judgement("a flame under a shelf has no other way up than the gap at the wall");
+    private static final Source SOURCE =
+            Source.judgement("a flame under a shelf has no other way up than the gap at the wall");
 
     @Override
     public void check(Review review, Limits limits, Findings out) {
@@ -34,9 +35,14 @@ public final class FlameAtWall implements Rule {
         for (Hole h : kiln.holes(On.FLOOR)) {
             ShelfPlate shelf = h.inlet() ? Flame.of(kiln, h, Geo.JET_HALF_ANGLE).shelf() : null;
             if (shelf != null) {
-                out.add(Geo.finding(this, Severity.NOTE, limits, null).source(SOURCE).parts(h.name(), shelf.name())
-                        .say("Under " + shelf.name() + " the flame of " + h.name() + " turns out and climbs the gap at the wall, past every coil.",
-                                "Keep the shelf's gap even all round, and look at the lowest coils after each firing."));
+                out.add(
+                        Geo.finding(this, Severity.NOTE, limits, null)
+                                .source(SOURCE)
+                                .parts(h.name(), shelf.name())
+                                .say(
+                                        "Under " + shelf.name() + " the flame of " + h.name()
+                                                + " turns out and climbs the gap at the wall, past every coil.",
+                                        "Keep the shelf's gap even all round, and look at the lowest coils after each firing."));
             }
         }
     }

@@ -44,14 +44,29 @@ public final class FlameOnElement implements Rule {
             }
             Flame flame = Flame.of(kiln, h, Geo.JET_HALF_ANGLE);
             for (CoilRun coil : kiln.coils()) {
-                double left = coil.pieces().stream().mapToDouble(flame::distance).min().orElse(Double.POSITIVE_INFINITY) - coil.radius();
+                double left = coil.pieces().stream()
+                                .mapToDouble(flame::distance)
+                                .min()
+                                .orElse(Double.POSITIVE_INFINITY)
+                        - coil.radius();
                 boolean stopped = Geo.under(left, stop) && !off;
                 if (stopped || Geo.under(left, caution)) {
                     double limit = stopped ? stop : caution;
-                    out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, stopped ? "stop" : "caution").parts(h.name(), coil.name()).mm(left, limit)
-                            .say(left <= 0 ? "The flame of " + h.name() + " strikes coil " + coil.name() + (off ? ", which is off while gas burns." : ".")
-                                    : Geo.mm(left) + " between the flame of " + h.name() + " and coil " + coil.name() + "; " + Geo.mm(limit) + " wanted.",
-                                    "Set a shelf over " + h.name() + ", move it " + Geo.both(caution - left) + " away from the element, or use a smaller hole."));
+                    out.add(Geo.finding(
+                                    this,
+                                    stopped ? Severity.STOP : Severity.CAUTION,
+                                    limits,
+                                    stopped ? "stop" : "caution")
+                            .parts(h.name(), coil.name())
+                            .mm(left, limit)
+                            .say(
+                                    left <= 0
+                                            ? "The flame of " + h.name() + " strikes coil " + coil.name()
+                                                    + (off ? ", which is off while gas burns." : ".")
+                                            : Geo.mm(left) + " between the flame of " + h.name() + " and coil "
+                                                    + coil.name() + "; " + Geo.mm(limit) + " wanted.",
+                                    "Set a shelf over " + h.name() + ", move it " + Geo.both(caution - left)
+                                            + " away from the element, or use a smaller hole."));
                 }
             }
         }
@@ -59,6 +74,9 @@ public final class FlameOnElement implements Rule {
 
     /** Whether the steps keep the elements off whenever gas burns. Without steps coils count as on. */
     private static boolean offWithGas(Design d) {
-        return d.firing() != null && d.firing().steps() != null && !d.firing().steps().isEmpty() && d.firing().steps().stream().noneMatch(s -> s.heat() == null || s.heat() == Heat.BOTH);
+        return d.firing() != null
+                && d.firing().steps() != null
+                && !d.firing().steps().isEmpty()
+                && d.firing().steps().stream().noneMatch(s -> s.heat() == null || s.heat() == Heat.BOTH);
     }
 }

@@ -12,8 +12,8 @@ import portwright.geometry.Hole;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Panel;
 import portwright.geometry.Pt;
-import portwright.geometry.Segment3;
 import portwright.geometry.Segment;
+import portwright.geometry.Segment3;
 import portwright.geometry.Shape;
 import portwright.model.FittingKind;
 import portwright.model.On;
@@ -32,7 +32,8 @@ public final class FlameOnFitting implements Rule {
         return Geo.NOTHING;
     }
 
-    private static final Source SOURCE = Source.practice("a thermocouple in the flame reads the flame, and a flame at a spyhole comes out of it");
+    private static final Source SOURCE =
+            Source.practice("a thermocouple in the flame reads the flame, and a flame at a spyhole comes out of it");
 
     @Override
     public void check(Review review, Limits limits, Findings out) {
@@ -41,8 +42,11 @@ public final class FlameOnFitting implements Rule {
             out.lacks(this, kiln.fittingLacks().toArray(String[]::new));
         }
         if (kiln.holes().stream().anyMatch(Hole::inlet)) {
-            String[] probes = kiln.fittings().stream().map(FittingShape::fitting).filter(f -> f.kind() == FittingKind.THERMOCOUPLE && f.on() == On.WALL && f.reach() == null)
-                    .map(f -> "kiln.fittings[" + kiln.design().kiln().fittings().indexOf(f) + "].reach").toArray(String[]::new);
+            String[] probes = kiln.fittings().stream()
+                    .map(FittingShape::fitting)
+                    .filter(f -> f.kind() == FittingKind.THERMOCOUPLE && f.on() == On.WALL && f.reach() == null)
+                    .map(f -> "kiln.fittings[" + kiln.design().kiln().fittings().indexOf(f) + "].reach")
+                    .toArray(String[]::new);
             if (probes.length > 0) {
                 out.lacks(this, probes);
             }
@@ -54,10 +58,17 @@ public final class FlameOnFitting implements Rule {
             Flame flame = Flame.of(kiln, h, Geo.JET_HALF_ANGLE);
             for (FittingShape f : kiln.fittings()) {
                 FittingKind kind = f.fitting().kind();
-                if ((kind == FittingKind.THERMOCOUPLE || kind == FittingKind.SPYHOLE) && f.face().on() == On.WALL && meets(kiln, flame, f)) {
-                    out.add(Geo.finding(this, Severity.CAUTION, limits, null).source(SOURCE).parts(h.name(), f.name())
-                            .say("The flame of " + h.name() + " meets " + f.name() + ".", kind == FittingKind.THERMOCOUPLE
-                                    ? "Its reading is the flame's, not the chamber's. Move the probe or the port." : "Keep it plugged while gas burns, or move the port."));
+                if ((kind == FittingKind.THERMOCOUPLE || kind == FittingKind.SPYHOLE)
+                        && f.face().on() == On.WALL
+                        && meets(kiln, flame, f)) {
+                    out.add(Geo.finding(this, Severity.CAUTION, limits, null)
+                            .source(SOURCE)
+                            .parts(h.name(), f.name())
+                            .say(
+                                    "The flame of " + h.name() + " meets " + f.name() + ".",
+                                    kind == FittingKind.THERMOCOUPLE
+                                            ? "Its reading is the flame's, not the chamber's. Move the probe or the port."
+                                            : "Keep it plugged while gas burns, or move the port."));
                 }
             }
         }

@@ -26,7 +26,10 @@ public final class FlamePath implements Rule {
     @Override
     public void check(Review review, Limits limits, Findings out) {
         KilnGeometry kiln = review.geometry();
-        double inlets = kiln.holes().stream().filter(Hole::inlet).mapToDouble(Hole::area).sum();
+        double inlets = kiln.holes().stream()
+                .filter(Hole::inlet)
+                .mapToDouble(Hole::area)
+                .sum();
         if (!kiln.shelfLacks().isEmpty()) {
             out.lacks(this, kiln.shelfLacks().toArray(String[]::new));
         }
@@ -41,13 +44,23 @@ public final class FlamePath implements Rule {
             boolean stopped = Geo.under(ratio, stop);
             if (stopped || Geo.under(ratio, caution)) {
                 double limit = stopped ? stop : caution;
-                out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, stopped ? "stop" : "caution").parts(level.names()).share(ratio, limit)
-                        .say("The way past " + level.words() + " has " + Geo.factor(ratio) + " times the inlets' area; " + Geo.factor(limit) + " times wanted.",
-                                "Use a smaller shelf: " + Format.plain((caution * inlets - level.freeArea()) / 100, 0) + " cm² less."));
+                out.add(Geo.finding(
+                                this, stopped ? Severity.STOP : Severity.CAUTION, limits, stopped ? "stop" : "caution")
+                        .parts(level.names())
+                        .share(ratio, limit)
+                        .say(
+                                "The way past " + level.words() + " has " + Geo.factor(ratio)
+                                        + " times the inlets' area; " + Geo.factor(limit) + " times wanted.",
+                                "Use a smaller shelf: " + Format.plain((caution * inlets - level.freeArea()) / 100, 0)
+                                        + " cm² less."));
             }
             if (Geo.under(level.gap(), least)) {
-                out.add(Geo.finding(this, Severity.CAUTION, limits, "gap").parts(level.names()).mm(level.gap(), least)
-                        .say("Only " + Geo.mm(level.gap()) + " between " + level.words() + " and the wall; " + Geo.mm(least) + " wanted.",
+                out.add(Geo.finding(this, Severity.CAUTION, limits, "gap")
+                        .parts(level.names())
+                        .mm(level.gap(), least)
+                        .say(
+                                "Only " + Geo.mm(level.gap()) + " between " + level.words() + " and the wall; "
+                                        + Geo.mm(least) + " wanted.",
                                 "Move or shorten the shelf by " + Geo.both(least - level.gap()) + "."));
             }
         }

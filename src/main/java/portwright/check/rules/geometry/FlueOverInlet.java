@@ -31,7 +31,9 @@ public final class FlueOverInlet implements Rule {
         KilnGeometry kiln = review.geometry();
         for (Hole in : kiln.holes(On.FLOOR)) {
             for (Hole flue : kiln.holes(On.LID)) {
-                if (!in.inlet() || flue.inlet() || kiln.shelves().stream().anyMatch(s -> s.shape().contains(in.centre()))) {
+                if (!in.inlet()
+                        || flue.inlet()
+                        || kiln.shelves().stream().anyMatch(s -> s.shape().contains(in.centre()))) {
                     continue;
                 }
                 double off = in.centre().distance(flue.centre());
@@ -41,9 +43,15 @@ public final class FlueOverInlet implements Rule {
                         out.lacks(this, "shelves");
                         return;
                     }
-                    out.add(Geo.finding(this, Severity.CAUTION, limits, null).source(SOURCE).parts(in.name(), flue.name()).mm(off, limit)
-                            .say(flue.name() + " stands " + Geo.mm(off) + " off the axis of " + in.name() + " with no shelf between: gas goes straight out.",
-                                    "Set a shelf over " + in.name() + ", or move the flue " + Geo.both(limit - off) + "."));
+                    out.add(Geo.finding(this, Severity.CAUTION, limits, null)
+                            .source(SOURCE)
+                            .parts(in.name(), flue.name())
+                            .mm(off, limit)
+                            .say(
+                                    flue.name() + " stands " + Geo.mm(off) + " off the axis of " + in.name()
+                                            + " with no shelf between: gas goes straight out.",
+                                    "Set a shelf over " + in.name() + ", or move the flue " + Geo.both(limit - off)
+                                            + "."));
                 }
             }
         }

@@ -119,8 +119,21 @@ final class Geo {
         }
 
         Finding say(String message, String remedy) {
-            Forbids forbids = rule.canForbid().isEmpty() || severity == Severity.NOTE ? Forbids.NOTHING : rule.canForbid().iterator().next();
-            return new Finding(rule.id(), severity, forbids, parts, measured, limit, message, remedy, source, byUser || ownClear, marks);
+            Forbids forbids = rule.canForbid().isEmpty() || severity == Severity.NOTE
+                    ? Forbids.NOTHING
+                    : rule.canForbid().iterator().next();
+            return new Finding(
+                    rule.id(),
+                    severity,
+                    forbids,
+                    parts,
+                    measured,
+                    limit,
+                    message,
+                    remedy,
+                    source,
+                    byUser || ownClear,
+                    marks);
         }
     }
 }

@@ -34,10 +34,18 @@ public final class InsideChamber implements Rule {
             Pt near = wall ? PanelEdges.nearest(kiln, h) : kiln.inner().nearest(h.centre());
             double left = (wall ? PanelEdges.distance(kiln, h) : kiln.inner().depth(h.centre())) - h.drilledRadius();
             if (Geo.under(left, limit)) {
-                out.add(Geo.finding(this, Severity.STOP, limits, "stop").parts(h.name(), wall ? "panel " + h.face().panel() : "wall").mm(left, limit)
+                out.add(Geo.finding(this, Severity.STOP, limits, "stop")
+                        .parts(h.name(), wall ? "panel " + h.face().panel() : "wall")
+                        .mm(left, limit)
                         .mark(new Mark(h.face(), h.centre(), near))
-                        .say(h.name() + (wall ? " reaches " + Geo.mm(-left) + " past the edge of its panel." : " reaches " + Geo.mm(-left) + " under the wall."),
-                                wall ? Move.away(kiln, h, near, PanelEdges.distance(kiln, h) < 0, limit - left) : "Move " + h.name() + " " + Geo.both(limit - left) + " toward the centre."));
+                        .say(
+                                h.name()
+                                        + (wall
+                                                ? " reaches " + Geo.mm(-left) + " past the edge of its panel."
+                                                : " reaches " + Geo.mm(-left) + " under the wall."),
+                                wall
+                                        ? Move.away(kiln, h, near, PanelEdges.distance(kiln, h) < 0, limit - left)
+                                        : "Move " + h.name() + " " + Geo.both(limit - left) + " toward the centre."));
             }
         }
     }

@@ -25,18 +25,27 @@ public final class Jacket implements Rule {
         return Geo.NOTHING;
     }
 
-    private static final Source SOURCE = Source.practice("hole in pan or jacket half an inch to an inch wider than the brick's, cut first");
+    private static final Source SOURCE =
+            Source.practice("hole in pan or jacket half an inch to an inch wider than the brick's, cut first");
 
     @Override
     public void check(Review review, Limits limits, Findings out) {
         KilnGeometry kiln = review.geometry();
         for (On on : List.of(On.FLOOR, On.WALL)) {
             List<Hole> holes = kiln.holes(on);
-            boolean none = on == On.FLOOR && Boolean.FALSE.equals(kiln.design().kiln().floor().pan());
+            boolean none = on == On.FLOOR
+                    && Boolean.FALSE.equals(kiln.design().kiln().floor().pan());
             if (!holes.isEmpty() && !none) {
-                out.add(Geo.finding(this, Severity.NOTE, limits, null).source(SOURCE).parts(holes.stream().map(Hole::name).toArray(String[]::new))
-                        .say(on == On.FLOOR ? (kiln.design().kiln().floor().pan() == null ? "If a metal pan lies under the floor: " : "A metal pan lies under the floor: ")
-                                + "its holes are 12 to 25 mm wider than those in the brick." : "The wall's metal jacket: its holes are 12 to 25 mm wider than those in the brick.",
+                out.add(Geo.finding(this, Severity.NOTE, limits, null)
+                        .source(SOURCE)
+                        .parts(holes.stream().map(Hole::name).toArray(String[]::new))
+                        .say(
+                                on == On.FLOOR
+                                        ? (kiln.design().kiln().floor().pan() == null
+                                                        ? "If a metal pan lies under the floor: "
+                                                        : "A metal pan lies under the floor: ")
+                                                + "its holes are 12 to 25 mm wider than those in the brick."
+                                        : "The wall's metal jacket: its holes are 12 to 25 mm wider than those in the brick.",
                                 "Cut the metal first with its own saw, deburr it, then drill the brick."));
             }
         }

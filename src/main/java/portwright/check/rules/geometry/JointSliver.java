@@ -8,7 +8,6 @@ import portwright.check.Limits;
 import portwright.check.Mark;
 import portwright.check.Rule;
 import portwright.check.Severity;
-import portwright.geometry.Brick;
 import portwright.geometry.Hole;
 import portwright.geometry.JointPattern;
 import portwright.geometry.KilnGeometry;
@@ -51,9 +50,14 @@ public final class JointSliver implements Rule {
                     }
                 }
                 if (at != null) {
-                    out.add(Geo.finding(this, Severity.CAUTION, limits, "limit").parts(h.name(), on.id() + " joint").mm(least, limit).mark(new Mark(h.face(), h.centre(), at))
-                            .say(Geo.mm(least) + " of brick would stand between " + h.name() + " and a brick joint.",
-                                    "Move it " + Geo.both(least) + " onto the joint, or " + Geo.both(limit - least) + " away from it."));
+                    out.add(Geo.finding(this, Severity.CAUTION, limits, "limit")
+                            .parts(h.name(), on.id() + " joint")
+                            .mm(least, limit)
+                            .mark(new Mark(h.face(), h.centre(), at))
+                            .say(
+                                    Geo.mm(least) + " of brick would stand between " + h.name() + " and a brick joint.",
+                                    "Move it " + Geo.both(least) + " onto the joint, or " + Geo.both(limit - least)
+                                            + " away from it."));
                 }
             }
         }

@@ -24,7 +24,9 @@ final class Move {
 
     private static String direction(KilnGeometry kiln, Hole hole, double dx, double dy) {
         if (hole.face().on() == On.WALL) {
-            return Math.abs(dx) > Math.abs(dy) ? (dx > 0 ? "to the right, seen from inside" : "to the left, seen from inside") : dy > 0 ? "up" : "down";
+            return Math.abs(dx) > Math.abs(dy)
+                    ? (dx > 0 ? "to the right, seen from inside" : "to the left, seen from inside")
+                    : dy > 0 ? "up" : "down";
         }
         Pt c = kiln.centre();
         double cx = c.x() - hole.centre().x();
@@ -37,6 +39,8 @@ final class Move {
         if (cos < -0.8) {
             return "away from the centre";
         }
-        return Math.abs(dx) > Math.abs(dy) ? (dx > 0 ? "to the right" : "to the left") : dy > 0 ? "to the back" : "to the front";
+        return Math.abs(dx) > Math.abs(dy)
+                ? (dx > 0 ? "to the right" : "to the left")
+                : dy > 0 ? "to the back" : "to the front";
     }
 }

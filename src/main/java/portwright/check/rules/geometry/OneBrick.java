@@ -31,16 +31,26 @@ public final class OneBrick implements Rule {
         KilnGeometry kiln = review.geometry();
         double limit = limits.value(id(), "limit");
         for (Hole h : kiln.holes()) {
-            JointPattern pattern = h.face().on() == On.WALL ? null : kiln.pattern(h.face().on());
+            JointPattern pattern =
+                    h.face().on() == On.WALL ? null : kiln.pattern(h.face().on());
             if (pattern == null) {
                 continue;
             }
             Brick brick = pattern.brick(h.centre());
             double left = brick.least() - h.drilledRadius();
             if (Geo.under(left, limit)) {
-                out.add(Geo.finding(this, Severity.NOTE, limits, "limit").parts(h.name()).mm(left, limit).mark(new Mark(h.face(), h.centre(), h.centre()))
-                        .say(left < 0 ? h.name() + " cuts a brick joint." : Geo.mm(left) + " of its brick left beside " + h.name() + "; " + Geo.mm(limit) + " keeps one brick whole.",
-                                left < 0 ? "Cement both bricks at the cut with a thin wash." : "Drill slowly, and harden the rim with a thin wash."));
+                out.add(Geo.finding(this, Severity.NOTE, limits, "limit")
+                        .parts(h.name())
+                        .mm(left, limit)
+                        .mark(new Mark(h.face(), h.centre(), h.centre()))
+                        .say(
+                                left < 0
+                                        ? h.name() + " cuts a brick joint."
+                                        : Geo.mm(left) + " of its brick left beside " + h.name() + "; " + Geo.mm(limit)
+                                                + " keeps one brick whole.",
+                                left < 0
+                                        ? "Cement both bricks at the cut with a thin wash."
+                                        : "Drill slowly, and harden the rim with a thin wash."));
             }
         }
     }

@@ -21,14 +21,16 @@ final class Outside {
         double plan = Math.max(0, plate.distance(h.centre()) - h.drilledRadius());
         double t = kiln.thickness(h.face().on());
         double low = h.face().on() == On.FLOOR ? -t : kiln.height();
-        double rise = Math.max(0, Math.max(box.a().y() - (low + t), low - box.b().y()));
+        double rise =
+                Math.max(0, Math.max(box.a().y() - (low + t), low - box.b().y()));
         return Math.hypot(plan, rise);
     }
 
     private static Segment box(Shape s) {
         if (s instanceof Shape.Disc d) {
             double r = d.circle().radius();
-            return new Segment(d.circle().centre().plus(-r, -r), d.circle().centre().plus(r, r));
+            return new Segment(
+                    d.circle().centre().plus(-r, -r), d.circle().centre().plus(r, r));
         }
         if (s instanceof Shape.Poly p) {
             return p.outline().bounds();

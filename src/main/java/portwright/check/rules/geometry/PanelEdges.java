@@ -12,7 +12,8 @@ final class PanelEdges {
     /** Least distance of the bore's axis to an edge, positive inside, mm. */
     static double distance(KilnGeometry kiln, Hole h) {
         Pt c = h.centre();
-        return Math.min(Math.min(c.x() - left(kiln, h), right(kiln, h) - c.x()), Math.min(c.y(), kiln.height() - c.y()));
+        return Math.min(
+                Math.min(c.x() - left(kiln, h), right(kiln, h) - c.x()), Math.min(c.y(), kiln.height() - c.y()));
     }
 
     /** The place on the nearest edge, in (u, v). */

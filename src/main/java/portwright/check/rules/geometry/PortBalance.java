@@ -32,11 +32,25 @@ public final class PortBalance implements Rule {
     @Override
     public void check(Review review, Limits limits, Findings out) {
         KilnGeometry kiln = review.geometry();
-        judge(kiln, limits, out, kiln.holes(On.FLOOR).stream().filter(Hole::inlet).toList(), "floor inlets");
-        judge(kiln, limits, out, kiln.holes(On.LID).stream().filter(h -> !h.inlet()).toList(), "flues");
+        judge(
+                kiln,
+                limits,
+                out,
+                kiln.holes(On.FLOOR).stream().filter(Hole::inlet).toList(),
+                "floor inlets");
+        judge(
+                kiln,
+                limits,
+                out,
+                kiln.holes(On.LID).stream().filter(h -> !h.inlet()).toList(),
+                "flues");
         for (Hole h : kiln.holes(On.WALL)) {
-            out.add(Geo.finding(this, Severity.NOTE, limits, null).source(WALL).parts(h.name())
-                    .say(h.name() + " is in the wall: the fire starts from one side.", "Turn the ware or the shelves between firings, and watch cones on both sides."));
+            out.add(Geo.finding(this, Severity.NOTE, limits, null)
+                    .source(WALL)
+                    .parts(h.name())
+                    .say(
+                            h.name() + " is in the wall: the fire starts from one side.",
+                            "Turn the ware or the shelves between firings, and watch cones on both sides."));
         }
     }
 
@@ -51,10 +65,16 @@ public final class PortBalance implements Rule {
         double off = new Pt(x, y).distance(kiln.centre());
         double limit = limits.value(id(), "caution");
         if (Geo.over(off / radius, limit)) {
-            out.add(Geo.finding(this, Severity.CAUTION, limits, "caution").parts(holes.stream().map(Hole::name).toArray(String[]::new)).share(off / radius, limit)
+            out.add(Geo.finding(this, Severity.CAUTION, limits, "caution")
+                    .parts(holes.stream().map(Hole::name).toArray(String[]::new))
+                    .share(off / radius, limit)
                     .mark(new Mark(holes.get(0).face(), kiln.centre(), new Pt(x, y)))
-                    .say("The middle of the " + what + " lies " + Geo.mm(off) + " off the axis, " + Geo.percent(off / radius) + " of the radius; at most " + Geo.percent(limit) + " wanted.",
-                            "Shift them " + Geo.both(off - limit * radius) + " together toward the axis, or set another opposite."));
+                    .say(
+                            "The middle of the " + what + " lies " + Geo.mm(off) + " off the axis, "
+                                    + Geo.percent(off / radius) + " of the radius; at most " + Geo.percent(limit)
+                                    + " wanted.",
+                            "Shift them " + Geo.both(off - limit * radius)
+                                    + " together toward the axis, or set another opposite."));
         }
     }
 }

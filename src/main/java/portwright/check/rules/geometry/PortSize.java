@@ -29,9 +29,16 @@ public final class PortSize implements Rule {
             boolean small = Geo.under(h.diameter(), least);
             if (small || Geo.over(h.diameter(), most)) {
                 double limit = small ? least : most;
-                out.add(Geo.finding(this, Severity.CAUTION, limits, small ? "least" : "most").parts(h.name()).mm(h.diameter(), limit)
-                        .say(h.name() + " is " + Geo.mm(h.diameter()) + " wide; " + (small ? "under " : "over ") + Geo.mm(limit) + " is unusual.",
-                                small ? "Check the size; a burner needs air round its tip." : "Cut it with a jig or keyhole saw between drilled holes, or use two smaller ones."));
+                out.add(
+                        Geo.finding(this, Severity.CAUTION, limits, small ? "least" : "most")
+                                .parts(h.name())
+                                .mm(h.diameter(), limit)
+                                .say(
+                                        h.name() + " is " + Geo.mm(h.diameter()) + " wide; "
+                                                + (small ? "under " : "over ") + Geo.mm(limit) + " is unusual.",
+                                        small
+                                                ? "Check the size; a burner needs air round its tip."
+                                                : "Cut it with a jig or keyhole saw between drilled holes, or use two smaller ones."));
             }
         }
     }

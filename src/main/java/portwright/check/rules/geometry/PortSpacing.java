@@ -36,7 +36,13 @@ public final class PortSpacing implements Rule {
                 Hole a = holes.get(i);
                 Hole b = holes.get(j);
                 if (a.face().samePart(b.face())) {
-                    judge(kiln, limits, out, a, b, a.centre().distance(b.centre()) - a.drilledRadius() - b.drilledRadius());
+                    judge(
+                            kiln,
+                            limits,
+                            out,
+                            a,
+                            b,
+                            a.centre().distance(b.centre()) - a.drilledRadius() - b.drilledRadius());
                 } else if (a.face().on() == On.WALL && b.face().on() == On.WALL && neighbours(kiln, a, b)) {
                     judge(kiln, limits, out, a, b, Solids.distance(Bore.of(kiln, a), Bore.of(kiln, b)));
                 }
@@ -59,10 +65,17 @@ public final class PortSpacing implements Rule {
             double limit = stopped ? stop : caution;
             boolean same = a.face().samePart(b.face());
             Mark[] marks = same ? new Mark[] {new Mark(a.face(), a.centre(), b.centre())} : new Mark[0];
-            out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, "limit").parts(a.name(), b.name()).mm(left, limit).mark(marks)
-                    .say(Geo.mm(left) + " of brick between " + a.name() + " and " + b.name() + "; " + Geo.mm(limit) + " wanted.",
-                            same ? Move.away(kiln, b, a.centre(), limit - left)
-                                    : "Move " + b.name() + " " + Geo.both(limit - left) + " from the corner to " + a.name() + "."));
+            out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, "limit")
+                    .parts(a.name(), b.name())
+                    .mm(left, limit)
+                    .mark(marks)
+                    .say(
+                            Geo.mm(left) + " of brick between " + a.name() + " and " + b.name() + "; " + Geo.mm(limit)
+                                    + " wanted.",
+                            same
+                                    ? Move.away(kiln, b, a.centre(), limit - left)
+                                    : "Move " + b.name() + " " + Geo.both(limit - left) + " from the corner to "
+                                            + a.name() + "."));
         }
     }
 }

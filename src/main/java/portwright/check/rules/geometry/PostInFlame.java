@@ -72,14 +72,29 @@ public final class PostInFlame implements Rule {
         boolean stopped = Geo.under(beside, 0);
         if (stopped || Geo.under(flame, room)) {
             Mark[] marks = floor ? new Mark[] {new Mark(h.face(), h.centre(), post.centre())} : new Mark[0];
-            out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, "caution").parts(h.name(), s.postName(i)).mm(stopped ? beside : flame, stopped ? 0 : room).mark(marks)
-                    .say(stopped ? s.postName(i) + " stands " + Geo.mm(-beside) + " over " + h.name() + "." : s.postName(i) + (flame < 0 ? " stands " + Geo.mm(-flame) + " in the flame of " : " stands "
-                            + Geo.mm(flame) + " from the flame of ") + h.name() + ".",
-                            "Move the post " + Geo.both(stopped ? -beside + s.bottom() * Math.tan(Geo.JET_HALF_ANGLE) + room : room - flame) + " away from " + h.name() + "."));
+            out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, "caution")
+                    .parts(h.name(), s.postName(i))
+                    .mm(stopped ? beside : flame, stopped ? 0 : room)
+                    .mark(marks)
+                    .say(
+                            stopped
+                                    ? s.postName(i) + " stands " + Geo.mm(-beside) + " over " + h.name() + "."
+                                    : s.postName(i)
+                                            + (flame < 0
+                                                    ? " stands " + Geo.mm(-flame) + " in the flame of "
+                                                    : " stands " + Geo.mm(flame) + " from the flame of ")
+                                            + h.name() + ".",
+                            "Move the post "
+                                    + Geo.both(
+                                            stopped
+                                                    ? -beside + s.bottom() * Math.tan(Geo.JET_HALF_ANGLE) + room
+                                                    : room - flame)
+                                    + " away from " + h.name() + "."));
         }
     }
 
     private static boolean onFloor(KilnGeometry kiln, ShelfPlate of, Pt at) {
-        return kiln.shelves().stream().noneMatch(o -> o.bottom() < of.bottom() && o.shape().contains(at));
+        return kiln.shelves().stream()
+                .noneMatch(o -> o.bottom() < of.bottom() && o.shape().contains(at));
     }
 }

@@ -32,9 +32,14 @@ public final class SawDepth implements Rule {
             List<Hole> holes = kiln.holes(on);
             double t = kiln.thickness(on);
             if (!holes.isEmpty() && Geo.over(t, limit)) {
-                out.add(Geo.finding(this, Severity.NOTE, limits, "limit").parts(holes.stream().map(Hole::name).toArray(String[]::new)).mm(t, limit)
-                        .say("The " + on.id() + " is " + Geo.mm(t) + " thick, an ordinary hole saw cuts about " + Geo.mm(limit) + ".",
-                                "Drill a pilot hole right through, then saw from the hot face half way and from the cold face the rest."));
+                out.add(
+                        Geo.finding(this, Severity.NOTE, limits, "limit")
+                                .parts(holes.stream().map(Hole::name).toArray(String[]::new))
+                                .mm(t, limit)
+                                .say(
+                                        "The " + on.id() + " is " + Geo.mm(t)
+                                                + " thick, an ordinary hole saw cuts about " + Geo.mm(limit) + ".",
+                                        "Drill a pilot hole right through, then saw from the hot face half way and from the cold face the rest."));
             }
         }
     }

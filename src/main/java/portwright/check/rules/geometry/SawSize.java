@@ -31,9 +31,15 @@ public final class SawSize implements Rule {
             HoleSaw saw = HoleSaw.nearest(h.diameter(), review.design().units() != UnitSystem.METRIC);
             double off = Math.abs(saw.diameterMm() - h.diameter());
             if (Geo.over(off, limit)) {
-                out.add(Geo.finding(this, Severity.NOTE, limits, "limit").source(saw.source()).parts(h.name()).mm(off, limit)
-                        .say("The nearest saw to " + h.name() + " is " + saw.size().typed() + " (" + Format.plain(saw.diameterMm(), 1) + " mm), " + Geo.mm(off)
-                                + (saw.diameterMm() > h.diameter() ? " larger." : " smaller."), "Type " + saw.size().typed() + " as its diameter, or open the hole with a rasp."));
+                out.add(Geo.finding(this, Severity.NOTE, limits, "limit")
+                        .source(saw.source())
+                        .parts(h.name())
+                        .mm(off, limit)
+                        .say(
+                                "The nearest saw to " + h.name() + " is "
+                                        + saw.size().typed() + " (" + Format.plain(saw.diameterMm(), 1) + " mm), "
+                                        + Geo.mm(off) + (saw.diameterMm() > h.diameter() ? " larger." : " smaller."),
+                                "Type " + saw.size().typed() + " as its diameter, or open the hole with a rasp."));
             }
         }
     }

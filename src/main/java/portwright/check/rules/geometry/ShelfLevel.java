@@ -14,16 +14,23 @@ record ShelfLevel(List<ShelfPlate> plates, double freeArea, double gap) {
     /** All levels, lowest first: the shelves that a level plane cuts, taken at each shelf's underside. A level within a fuller one is left out. */
     static List<ShelfLevel> of(KilnGeometry kiln) {
         List<List<ShelfPlate>> levels = new ArrayList<>();
-        List<ShelfPlate> byHeight = kiln.shelves().stream().sorted((a, b) -> Double.compare(a.bottom(), b.bottom())).toList();
+        List<ShelfPlate> byHeight = kiln.shelves().stream()
+                .sorted((a, b) -> Double.compare(a.bottom(), b.bottom()))
+                .toList();
         for (ShelfPlate at : byHeight) {
-            List<ShelfPlate> cut = byHeight.stream().filter(s -> s.bottom() <= at.bottom() && at.bottom() < Math.max(s.top(), s.bottom() + THIN_MM)).toList();
+            List<ShelfPlate> cut = byHeight.stream()
+                    .filter(s -> s.bottom() <= at.bottom() && at.bottom() < Math.max(s.top(), s.bottom() + THIN_MM))
+                    .toList();
             levels.removeIf(cut::containsAll);
             levels.add(cut);
         }
         List<ShelfLevel> out = new ArrayList<>();
         for (List<ShelfPlate> plates : levels) {
             double taken = plates.stream().mapToDouble(p -> p.shape().area()).sum();
-            double gap = plates.stream().mapToDouble(p -> ShelfGap.toWall(p, kiln.inner())).min().orElse(Double.POSITIVE_INFINITY);
+            double gap = plates.stream()
+                    .mapToDouble(p -> ShelfGap.toWall(p, kiln.inner()))
+                    .min()
+                    .orElse(Double.POSITIVE_INFINITY);
             out.add(new ShelfLevel(plates, kiln.inner().area() - taken, gap));
         }
         return out;

@@ -36,15 +36,22 @@ public final class ShelfOverInlet implements Rule {
             if (shelf == null) {
                 continue;
             }
-            String name = Geo.under(shelf.bottom(), limits.value(id(), "stop") * h.diameter()) ? "stop"
-                    : Geo.under(shelf.bottom(), limits.value(id(), "caution") * h.diameter()) ? "caution"
+            String name = Geo.under(shelf.bottom(), limits.value(id(), "stop") * h.diameter())
+                    ? "stop"
+                    : Geo.under(shelf.bottom(), limits.value(id(), "caution") * h.diameter())
+                            ? "caution"
                             : Geo.under(shelf.bottom(), limits.value(id(), "note") * h.diameter()) ? "note" : null;
             if (name != null) {
-                Severity severity = name.equals("stop") ? Severity.STOP : name.equals("caution") ? Severity.CAUTION : Severity.NOTE;
+                Severity severity =
+                        name.equals("stop") ? Severity.STOP : name.equals("caution") ? Severity.CAUTION : Severity.NOTE;
                 double limit = limits.value(id(), name) * h.diameter();
-                out.add(Geo.finding(this, severity, limits, name).parts(h.name(), shelf.name()).mm(shelf.bottom(), limit)
-                        .say(shelf.name() + " stands " + Geo.mm(shelf.bottom()) + " over " + h.name() + "; " + Geo.mm(limit) + " wanted"
-                                + (severity == Severity.STOP ? ": it chokes the port." : "."),
+                out.add(Geo.finding(this, severity, limits, name)
+                        .parts(h.name(), shelf.name())
+                        .mm(shelf.bottom(), limit)
+                        .say(
+                                shelf.name() + " stands " + Geo.mm(shelf.bottom()) + " over " + h.name() + "; "
+                                        + Geo.mm(limit) + " wanted"
+                                        + (severity == Severity.STOP ? ": it chokes the port." : "."),
                                 "Put it on posts of " + Geo.both(limits.value(id(), "note") * h.diameter()) + "."));
             }
         }

@@ -32,7 +32,9 @@ public final class WeakestSectionRule implements Rule {
     @Override
     public void check(Review review, Limits limits, Findings out) {
         KilnGeometry kiln = review.geometry();
-        List<String> lacks = Stream.concat(kiln.grooveLacks().stream(), kiln.fittingLacks().stream()).distinct().toList();
+        List<String> lacks = Stream.concat(kiln.grooveLacks().stream(), kiln.fittingLacks().stream())
+                .distinct()
+                .toList();
         if (!lacks.isEmpty() && kiln.holes().stream().anyMatch(h -> h.face().on() != On.WALL)) {
             out.lacks(this, lacks.toArray(String[]::new));
         }
@@ -47,12 +49,21 @@ public final class WeakestSectionRule implements Rule {
             if (stopped || Geo.over(line.share(), caution)) {
                 double limit = stopped ? stop : caution;
                 Segment s = line.across();
-                List<String> met = kiln.holes(on).stream().filter(h -> s.distance(h.centre()) < h.drilledRadius()).map(Hole::name).toList();
+                List<String> met = kiln.holes(on).stream()
+                        .filter(h -> s.distance(h.centre()) < h.drilledRadius())
+                        .map(Hole::name)
+                        .toList();
                 String[] parts = Stream.concat(met.stream(), Stream.of(on.id())).toArray(String[]::new);
-                out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, stopped ? "stop" : "caution").parts(parts)
-                        .share(line.share(), limit).mark(new Mark(new Face(on, 0, true), s.a(), s.b()))
-                        .say("The weakest line across the " + on.id() + " loses " + Geo.percent(line.share()) + " of its " + Geo.mm(s.length()) + " to holes and grooves; at most "
-                                + Geo.percent(limit) + " wanted.", "Set the holes off one straight line, farther from grooves, or make them smaller."));
+                out.add(Geo.finding(
+                                this, stopped ? Severity.STOP : Severity.CAUTION, limits, stopped ? "stop" : "caution")
+                        .parts(parts)
+                        .share(line.share(), limit)
+                        .mark(new Mark(new Face(on, 0, true), s.a(), s.b()))
+                        .say(
+                                "The weakest line across the " + on.id() + " loses " + Geo.percent(line.share())
+                                        + " of its " + Geo.mm(s.length()) + " to holes and grooves; at most "
+                                        + Geo.percent(limit) + " wanted.",
+                                "Set the holes off one straight line, farther from grooves, or make them smaller."));
             }
         }
     }

@@ -51,8 +51,13 @@ public final class AlarmRule implements Rule {
             if (room == null || room.coAlarm() == null) {
                 out.lacks(this, "room.coAlarm");
             } else if (!room.coAlarm()) {
-                out.add(Say.stop(this, null, null, "No CO alarm in the room.",
-                        "Fit a CO alarm and hold a meter with a number: a house alarm stays silent at 30 ppm and may take 4 h at 70 ppm.", CO));
+                out.add(Say.stop(
+                        this,
+                        null,
+                        null,
+                        "No CO alarm in the room.",
+                        "Fit a CO alarm and hold a meter with a number: a house alarm stays silent at 30 ppm and may take 4 h at 70 ppm.",
+                        CO));
             }
             return;
         }
@@ -64,8 +69,15 @@ public final class AlarmRule implements Rule {
             out.lacks(this, "room.gasAlarm");
         }
         if (unknown || !room.gasAlarm()) {
-            out.add(Say.caution(this, null, null, unknown ? "Gas alarm not stated, counted as none: LP gas sinks and spreads along the floor."
-                    : "No gas alarm: LP gas sinks and spreads along the floor.", "Fit a gas alarm 150 mm above the floor between kiln and cylinder line.", GAS));
+            out.add(Say.caution(
+                    this,
+                    null,
+                    null,
+                    unknown
+                            ? "Gas alarm not stated, counted as none: LP gas sinks and spreads along the floor."
+                            : "No gas alarm: LP gas sinks and spreads along the floor.",
+                    "Fit a gas alarm 150 mm above the floor between kiln and cylinder line.",
+                    GAS));
         }
     }
 }

@@ -13,7 +13,8 @@ import portwright.source.Source;
 /** Room volume or openings give the burners air to burn with; a floor, not proof that the air can be breathed. */
 public final class CombustionAirRule implements Rule {
 
-    private static final Source SOURCE = Source.published("NFPA 54", "", "9.3.2 as reprinted in a state mechanical code; IRC M1703");
+    private static final Source SOURCE =
+            Source.published("NFPA 54", "", "9.3.2 as reprinted in a state mechanical code; IRC M1703");
 
     @Override
     public String id() {
@@ -32,17 +33,29 @@ public final class CombustionAirRule implements Rule {
         }
         if (!review.room().openings().known()) {
             out.lacks(this, review.room().openings().lacking());
-            out.add(Say.caution(this, null, null, "Whether the burners get air to burn with is not known.",
-                    "Add " + String.join(", ", review.room().openings().needs()) + ".", SOURCE));
+            out.add(Say.caution(
+                    this,
+                    null,
+                    null,
+                    "Whether the burners get air to burn with is not known.",
+                    "Add " + String.join(", ", review.room().openings().needs()) + ".",
+                    SOURCE));
             return;
         }
         RoomReview.AirOpenings o = review.room().openings().value();
         if (o.method() == null) {
             double volume = review.room().air().value().volumeM3();
-            out.add(Say.caution(this, new Measure(volume, "m3"), new Measure(o.volumeNeededM3(), "m3"), "The burners' " + Say.n(o.grossW() / 1000)
-                    + " kW gross need " + Say.n(o.volumeNeededM3()) + " m³ of room; there are " + Say.n(volume) + " m³ and too little opening.",
-                    "Open two clear areas of " + Say.n(o.twoDirectM2() * 1e4) + " cm² each to outdoors, one within 305 mm of the ceiling and one within 305 mm of the floor, or one of "
-                            + Say.n(o.oneM2() * 1e4) + " cm² (" + Say.n(o.shortM2() * 1e4) + " cm² more in each than now).", SOURCE));
+            out.add(Say.caution(
+                    this,
+                    new Measure(volume, "m3"),
+                    new Measure(o.volumeNeededM3(), "m3"),
+                    "The burners' " + Say.n(o.grossW() / 1000) + " kW gross need " + Say.n(o.volumeNeededM3())
+                            + " m³ of room; there are " + Say.n(volume) + " m³ and too little opening.",
+                    "Open two clear areas of " + Say.n(o.twoDirectM2() * 1e4)
+                            + " cm² each to outdoors, one within 305 mm of the ceiling and one within 305 mm of the floor, or one of "
+                            + Say.n(o.oneM2() * 1e4) + " cm² (" + Say.n(o.shortM2() * 1e4)
+                            + " cm² more in each than now).",
+                    SOURCE));
         }
     }
 }

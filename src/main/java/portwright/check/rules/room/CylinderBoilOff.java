@@ -41,16 +41,33 @@ public final class CylinderBoilOff implements Rule {
         Source source = SafetyNumber.named("boil-off-u").source();
         double most = limits.value(id(), "caution");
         String capacity = "The burners draw " + Say.n(run.peakKgPerS() * 3600) + " kg/h; with " + Say.n(run.lowestKg())
-                + " kg left in each cylinder the liquid boils off " + Say.n(run.capacityKgPerS() * 3600) + " kg/h (±25 %) for as long as one likes, at "
+                + " kg left in each cylinder the liquid boils off " + Say.n(run.capacityKgPerS() * 3600)
+                + " kg/h (±25 %) for as long as one likes, at "
                 + Say.celsius(run.coldestUsefulK()) + " or above";
         String remedy = remedy(review, run, most);
         Measure share = run.capacityKgPerS() > 0 ? new Measure(run.shareUsed(), "1") : null;
         if (run.end() == ShortDraw.End.TOO_COLD) {
-            out.add(Say.finding(this, Severity.STOP, share, new Measure(1, "1"), capacity + ". The liquid is too cold for the regulator "
-                    + Say.time(run.starvedS()) + " into the firing, before the gas time ends.", remedy, source, false));
+            out.add(Say.finding(
+                    this,
+                    Severity.STOP,
+                    share,
+                    new Measure(1, "1"),
+                    capacity + ". The liquid is too cold for the regulator " + Say.time(run.starvedS())
+                            + " into the firing, before the gas time ends.",
+                    remedy,
+                    source,
+                    false));
         } else if (Say.over(run.shareUsed(), most)) {
-            out.add(Say.finding(this, Severity.CAUTION, share, new Measure(most, "1"), capacity + ". The draw lasts on the warmth of the liquid, which falls to "
-                    + Say.celsius(run.coldestReachedK()) + ".", remedy, source, limits.setByUser(id(), "caution")));
+            out.add(Say.finding(
+                    this,
+                    Severity.CAUTION,
+                    share,
+                    new Measure(most, "1"),
+                    capacity + ". The draw lasts on the warmth of the liquid, which falls to "
+                            + Say.celsius(run.coldestReachedK()) + ".",
+                    remedy,
+                    source,
+                    limits.setByUser(id(), "caution")));
         }
     }
 
@@ -58,8 +75,11 @@ public final class CylinderBoilOff implements Rule {
         if (!(run.capacityKgPerS() > 0)) {
             return "This gas has no pressure at this temperature: use propane, or a warmer day. Never heat a cylinder.";
         }
-        int count = review.design().supply().count() == null ? 1 : review.design().supply().count();
+        int count = review.design().supply().count() == null
+                ? 1
+                : review.design().supply().count();
         int enough = (int) Math.ceil(count * run.shareUsed() / most - Say.TOLERANCE);
-        return "Join " + enough + " such cylinders in place of " + count + ", use a larger one, or start fuller. Never heat a cylinder.";
+        return "Join " + enough + " such cylinders in place of " + count
+                + ", use a larger one, or start fuller. Never heat a cylinder.";
     }
 }

@@ -28,19 +28,31 @@ public final class CylinderLasts implements Rule {
     public void check(Review review, Limits limits, Findings out) {
         if (!review.supply().run().known()) {
             out.lacks(this, review.supply().run().lacking());
-            out.add(Say.caution(this, null, null, "Whether the gas lasts is not known.", "Add " + String.join(", ", review.supply().run().needs())
-                    + ", and weigh the cylinder before the firing.", limits.source(id(), "caution")));
+            out.add(Say.caution(
+                    this,
+                    null,
+                    null,
+                    "Whether the gas lasts is not known.",
+                    "Add " + String.join(", ", review.supply().run().needs())
+                            + ", and weigh the cylinder before the firing.",
+                    limits.source(id(), "caution")));
             return;
         }
         Optional<SupplyRun> run = review.supply().run().value();
         double least = limits.value(id(), "caution");
-        if (run.isPresent() && Say.under(run.get().availableKg(), least * run.get().neededKg())) {
+        if (run.isPresent()
+                && Say.under(run.get().availableKg(), least * run.get().neededKg())) {
             double has = run.get().availableKg();
             double needs = run.get().neededKg();
-            out.add(Say.finding(this, Severity.CAUTION, new Measure(has / needs, "1"), new Measure(least, "1"),
+            out.add(Say.finding(
+                    this,
+                    Severity.CAUTION,
+                    new Measure(has / needs, "1"),
+                    new Measure(least, "1"),
                     "The cylinders hold " + Say.n(has) + " kg; the steps burn " + Say.n(needs) + " kg.",
                     "Start with at least " + Say.n(least * needs) + " kg (" + Say.n(least * needs - has) + " kg more).",
-                    limits.source(id(), "caution"), limits.setByUser(id(), "caution")));
+                    limits.source(id(), "caution"),
+                    limits.setByUser(id(), "caution")));
         }
     }
 }

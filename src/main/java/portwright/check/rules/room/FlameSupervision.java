@@ -40,17 +40,35 @@ public final class FlameSupervision implements Rule {
                 out.lacks(this, "burners[" + i + "].flameSafety");
             }
             if (b.flameSafety() == null || !b.flameSafety().present()) {
-                out.add(Say.caution(this, null, null, name + (b.flameSafety() == null ? ": flame-failure device not stated, counted as none."
-                        : ": no flame-failure device.") + " Below 750 °C its flame must be watched without a break.",
-                        "Fit a device that closes within " + Say.n(longest) + " s, or stand where this flame is seen and the valve is at hand, gas-on to gas-off.",
-                        SOURCE, name));
-            } else if (b.flameSafety().closes() == null || Say.over(b.flameSafety().closes().si(), longest)) {
+                out.add(Say.caution(
+                        this,
+                        null,
+                        null,
+                        name
+                                + (b.flameSafety() == null
+                                        ? ": flame-failure device not stated, counted as none."
+                                        : ": no flame-failure device.")
+                                + " Below 750 °C its flame must be watched without a break.",
+                        "Fit a device that closes within " + Say.n(longest)
+                                + " s, or stand where this flame is seen and the valve is at hand, gas-on to gas-off.",
+                        SOURCE,
+                        name));
+            } else if (b.flameSafety().closes() == null
+                    || Say.over(b.flameSafety().closes().si(), longest)) {
                 boolean unknown = b.flameSafety().closes() == null;
-                out.add(Say.caution(this, unknown ? null : new Measure(b.flameSafety().closes().si(), "s"), new Measure(longest, "s"),
-                        name + ": flame device closes in " + (unknown ? "an unknown time, counted as "
-                                + Say.n(SafetyNumber.value("device-close-unknown")) + " s" : Say.n(b.flameSafety().closes().si()) + " s")
+                out.add(Say.caution(
+                        this,
+                        unknown ? null : new Measure(b.flameSafety().closes().si(), "s"),
+                        new Measure(longest, "s"),
+                        name + ": flame device closes in "
+                                + (unknown
+                                        ? "an unknown time, counted as "
+                                                + Say.n(SafetyNumber.value("device-close-unknown")) + " s"
+                                        : Say.n(b.flameSafety().closes().si()) + " s")
                                 + "; heavier-than-air gas asks for " + Say.n(longest) + " s.",
-                        "Fit a device that closes within " + Say.n(longest) + " s.", SafetyNumber.named("device-close-propane").source(), name));
+                        "Fit a device that closes within " + Say.n(longest) + " s.",
+                        SafetyNumber.named("device-close-propane").source(),
+                        name));
             }
         }
     }

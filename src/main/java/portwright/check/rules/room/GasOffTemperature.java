@@ -43,15 +43,25 @@ public final class GasOffTemperature implements Rule {
             opened = true;
             double sure = lowest - ProbeError.at(review.design(), lowest).kelvin();
             if (falls && Say.under(sure, least)) {
-                out.add(Say.finding(this, Severity.STOP, new Measure(sure, "°C"), new Measure(least, "°C"),
-                        "Step " + (s.index() + 1) + " burns gas at " + Say.n(lowest) + " °C; with the probe's error the chamber may be at "
-                                + Say.n(sure) + " °C, under " + Say.n(least) + " °C.",
-                        "Shut gas while the reading is still at " + Say.n(lowest + least - sure) + " °C or more, then cool without gas.",
-                        limits.source(id(), "stop"), limits.setByUser(id(), "stop")));
+                out.add(Say.finding(
+                        this,
+                        Severity.STOP,
+                        new Measure(sure, "°C"),
+                        new Measure(least, "°C"),
+                        "Step " + (s.index() + 1) + " burns gas at " + Say.n(lowest)
+                                + " °C; with the probe's error the chamber may be at " + Say.n(sure) + " °C, under "
+                                + Say.n(least) + " °C.",
+                        "Shut gas while the reading is still at " + Say.n(lowest + least - sure)
+                                + " °C or more, then cool without gas.",
+                        limits.source(id(), "stop"),
+                        limits.setByUser(id(), "stop")));
             }
         }
         if (opened) {
-            out.add(Say.caution(this, null, new Measure(SafetyNumber.value("cool-alarm-time") / 3600, "h"),
+            out.add(Say.caution(
+                    this,
+                    null,
+                    new Measure(SafetyNumber.value("cool-alarm-time") / 3600, "h"),
                     "How long the walls stay over 750 °C without heat is not computed; a small kiln with open ports is counted to fall there within 1 h.",
                     "Set an alarm that is heard and seen at " + Say.n(least) + " °C falling; shut gas when it sounds.",
                     SafetyNumber.named("cool-alarm-time").source()));

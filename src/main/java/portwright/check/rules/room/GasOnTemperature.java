@@ -46,40 +46,74 @@ public final class GasOnTemperature implements Rule {
         double least = Say.toC(limits.value(id(), "stop"));
         double working = Say.toC(limits.value(id(), "caution"));
         if (!probe.declared()) {
-            out.add(Say.caution(this, null, null, "No thermocouple is declared: nothing shows that the chamber is at " + Say.n(least)
-                    + " °C. Cones and the colour of the glow do not count.",
-                    "Fit a probe low in the chamber near the ports and add it to kiln.fittings.", limits.source(id(), "stop")));
+            out.add(Say.caution(
+                    this,
+                    null,
+                    null,
+                    "No thermocouple is declared: nothing shows that the chamber is at " + Say.n(least)
+                            + " °C. Cones and the colour of the glow do not count.",
+                    "Fit a probe low in the chamber near the ports and add it to kiln.fittings.",
+                    limits.source(id(), "stop")));
         }
         double sure = start - probe.kelvin();
-        String reading = "Gas opens in step " + (first.get().index() + 1) + " at " + Say.n(start) + " °C; with the probe's error of "
-                + Say.n(probe.kelvin()) + " K (" + probe.words() + ") the chamber may be at " + Say.n(sure) + " °C";
+        String reading = "Gas opens in step " + (first.get().index() + 1) + " at " + Say.n(start)
+                + " °C; with the probe's error of " + Say.n(probe.kelvin()) + " K (" + probe.words()
+                + ") the chamber may be at " + Say.n(sure) + " °C";
         Measure at = new Measure(sure, "°C");
         if (Say.under(sure, least)) {
             cold(review, limits, out, reading, at, least, working);
         } else if (Say.under(start, working)) {
-            out.add(Say.finding(this, Severity.CAUTION, new Measure(start, "°C"), new Measure(working, "°C"), reading + ".",
-                    "Heat by electricity to a reading of " + Say.n(working) + " °C at the coldest place before opening gas ("
-                            + Say.n(working - start) + " K more).", limits.source(id(), "caution"), limits.setByUser(id(), "caution")));
+            out.add(Say.finding(
+                    this,
+                    Severity.CAUTION,
+                    new Measure(start, "°C"),
+                    new Measure(working, "°C"),
+                    reading + ".",
+                    "Heat by electricity to a reading of " + Say.n(working)
+                            + " °C at the coldest place before opening gas (" + Say.n(working - start) + " K more).",
+                    limits.source(id(), "caution"),
+                    limits.setByUser(id(), "caution")));
         }
     }
 
-    private void cold(Review review, Limits limits, Findings out, String reading, Measure at, double least, double working) {
-        String remedy = "Heat by electricity to a reading of " + Say.n(working) + " °C at the coldest place before opening gas.";
+    private void cold(
+            Review review, Limits limits, Findings out, String reading, Measure at, double least, double working) {
+        String remedy = "Heat by electricity to a reading of " + Say.n(working)
+                + " °C at the coldest place before opening gas.";
         RoomReview.Unlit unlit = review.room().unlit().value();
-        String time = unlit == null ? "" : " Unlit gas brings this chamber to its lower limit in " + Say.time(unlit.seconds()) + " ("
-                + Say.n(unlit.limitKg() * 1000) + " g).";
+        String time = unlit == null
+                ? ""
+                : " Unlit gas brings this chamber to its lower limit in " + Say.time(unlit.seconds()) + " ("
+                        + Say.n(unlit.limitKg() * 1000) + " g).";
         Device device = unlit == null ? null : Device.slowest(review, unlit);
         if (device != null && !Say.over(device.share(), limits.value(id(), "lower-limit-share"))) {
-            out.add(Say.finding(this, Severity.CAUTION, at, new Measure(least, "°C"), reading + ", under " + Say.n(least)
-                    + " °C: only the flame devices keep unburnt gas out. Together they let in " + Say.n(device.grams()) + " g before they shut, "
-                    + Say.n(device.share() * 100) + " % of the lower-limit mass." + time, remedy, limits.source(id(), "stop"),
+            out.add(Say.finding(
+                    this,
+                    Severity.CAUTION,
+                    at,
+                    new Measure(least, "°C"),
+                    reading + ", under " + Say.n(least)
+                            + " °C: only the flame devices keep unburnt gas out. Together they let in "
+                            + Say.n(device.grams()) + " g before they shut, "
+                            + Say.n(device.share() * 100) + " % of the lower-limit mass." + time,
+                    remedy,
+                    limits.source(id(), "stop"),
                     limits.setByUser(id(), "stop")));
             return;
         }
-        String devices = device == null ? "" : " The flame devices let in " + Say.n(device.grams()) + " g before they shut, "
-                + Say.n(device.share() * 100) + " % of the lower-limit mass; 25 % is the most.";
-        out.add(Say.finding(this, Severity.STOP, at, new Measure(least, "°C"), reading + ", under " + Say.n(least) + " °C."
-                + time + devices, remedy, limits.source(id(), "stop"), limits.setByUser(id(), "stop")));
+        String devices = device == null
+                ? ""
+                : " The flame devices let in " + Say.n(device.grams()) + " g before they shut, "
+                        + Say.n(device.share() * 100) + " % of the lower-limit mass; 25 % is the most.";
+        out.add(Say.finding(
+                this,
+                Severity.STOP,
+                at,
+                new Measure(least, "°C"),
+                reading + ", under " + Say.n(least) + " °C." + time + devices,
+                remedy,
+                limits.source(id(), "stop"),
+                limits.setByUser(id(), "stop")));
     }
 
     /** What the flame devices let in together; null if a burner has none. */
@@ -91,7 +125,9 @@ public final class GasOnTemperature implements Rule {
                 if (b.flameSafety() == null || !b.flameSafety().present()) {
                     return null;
                 }
-                double closes = b.flameSafety().closes() == null ? SafetyNumber.value("device-close-unknown") : b.flameSafety().closes().si();
+                double closes = b.flameSafety().closes() == null
+                        ? SafetyNumber.value("device-close-unknown")
+                        : b.flameSafety().closes().si();
                 kg += UnlitGas.admittedKg(g.kgPerS(), closes);
             }
             return new Device(kg * 1000, kg / unlit.limitKg());

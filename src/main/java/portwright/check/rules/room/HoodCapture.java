@@ -14,7 +14,8 @@ import portwright.source.Source;
 /** A declared hood is wide and strong enough for its height. */
 public final class HoodCapture implements Rule {
 
-    private static final Source SOURCE = Source.memory("ACGIH Industrial Ventilation", "", "canopy hoods over hot processes");
+    private static final Source SOURCE =
+            Source.memory("ACGIH Industrial Ventilation", "", "canopy hoods over hot processes");
 
     @Override
     public String id() {
@@ -28,27 +29,43 @@ public final class HoodCapture implements Rule {
 
     @Override
     public void check(Review review, Limits limits, Findings out) {
-        Hood hood = review.design().room() == null ? null : review.design().room().hood();
+        Hood hood =
+                review.design().room() == null ? null : review.design().room().hood();
         if (hood == null || Boolean.FALSE.equals(review.room().indoors())) {
             return;
         }
         if (!review.room().hood().known()) {
             out.lacks(this, "room.hood.flow", "room.hood.diameter", "room.hood.height");
-            out.add(Say.caution(this, null, null, "What the hood catches is not known; it counts for nothing.",
-                    "Add room.hood.flow, room.hood.diameter and room.hood.height.", SOURCE));
+            out.add(Say.caution(
+                    this,
+                    null,
+                    null,
+                    "What the hood catches is not known; it counts for nothing.",
+                    "Add room.hood.flow, room.hood.diameter and room.hood.height.",
+                    SOURCE));
             return;
         }
         RoomReview.HoodFigures h = review.room().hood().value();
         if (Say.under(h.flowM3PerS(), h.neededM3PerS())) {
-            out.add(Say.caution(this, new Measure(h.flowM3PerS() * 3600, "m3/h"), new Measure(h.neededM3PerS() * 3600, "m3/h"),
-                    "The hood draws " + Say.flow(h.flowM3PerS()) + "; at its height it needs " + Say.flow(h.neededM3PerS()) + ". It is counted to catch "
-                            + Say.n(h.capturedShare() * 100) + " % of the flue gas.",
-                    "Raise the flow to " + Say.flow(h.neededM3PerS()) + ", or bring the hood closer to the lid.", SOURCE));
+            out.add(Say.caution(
+                    this,
+                    new Measure(h.flowM3PerS() * 3600, "m3/h"),
+                    new Measure(h.neededM3PerS() * 3600, "m3/h"),
+                    "The hood draws " + Say.flow(h.flowM3PerS()) + "; at its height it needs "
+                            + Say.flow(h.neededM3PerS()) + ". It is counted to catch " + Say.n(h.capturedShare() * 100)
+                            + " % of the flue gas.",
+                    "Raise the flow to " + Say.flow(h.neededM3PerS()) + ", or bring the hood closer to the lid.",
+                    SOURCE));
         }
         if (Say.under(h.diameterM(), h.neededDiameterM())) {
-            out.add(Say.caution(this, new Measure(h.diameterM() * 1000, "mm"), new Measure(h.neededDiameterM() * 1000, "mm"),
-                    "The hood is " + Say.n(h.diameterM()) + " m wide; at its height it needs " + Say.n(h.neededDiameterM()) + " m.",
-                    "Widen it to " + Say.n(h.neededDiameterM()) + " m, or hang it lower.", SOURCE));
+            out.add(Say.caution(
+                    this,
+                    new Measure(h.diameterM() * 1000, "mm"),
+                    new Measure(h.neededDiameterM() * 1000, "mm"),
+                    "The hood is " + Say.n(h.diameterM()) + " m wide; at its height it needs "
+                            + Say.n(h.neededDiameterM()) + " m.",
+                    "Widen it to " + Say.n(h.neededDiameterM()) + " m, or hang it lower.",
+                    SOURCE));
         }
     }
 }

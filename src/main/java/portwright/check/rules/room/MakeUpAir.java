@@ -35,9 +35,14 @@ public final class MakeUpAir implements Rule {
         RoomReview.Air air = review.room().air().value();
         double needed = air.fanM3PerS() / SafetyNumber.value("make-up-speed");
         if (Say.under(air.freeAreaM2(), needed)) {
-            out.add(Say.caution(this, new Measure(air.freeAreaM2(), "m2"), new Measure(needed, "m2"), "Fan and hood draw " + Say.flow(air.fanM3PerS())
-                    + " through " + Say.n(air.freeAreaM2() * 1e4) + " cm² of openings: the room is starved and flue gas is pulled back.",
-                    "Open " + Say.n((needed - air.freeAreaM2()) * 1e4) + " cm² more to outdoors, low and away from the flue.",
+            out.add(Say.caution(
+                    this,
+                    new Measure(air.freeAreaM2(), "m2"),
+                    new Measure(needed, "m2"),
+                    "Fan and hood draw " + Say.flow(air.fanM3PerS()) + " through " + Say.n(air.freeAreaM2() * 1e4)
+                            + " cm² of openings: the room is starved and flue gas is pulled back.",
+                    "Open " + Say.n((needed - air.freeAreaM2()) * 1e4)
+                            + " cm² more to outdoors, low and away from the flue.",
                     SafetyNumber.named("make-up-speed").source()));
         }
     }

@@ -20,7 +20,8 @@ import portwright.review.Review;
 /** Controller, terminals and handles keep off the mouths of ports and flues. */
 public final class NearFlame implements Rule {
 
-    private static final Set<FittingKind> TENDER = Set.of(FittingKind.CONTROL_BOX, FittingKind.TERMINALS, FittingKind.HANDLE);
+    private static final Set<FittingKind> TENDER =
+            Set.of(FittingKind.CONTROL_BOX, FittingKind.TERMINALS, FittingKind.HANDLE);
 
     @Override
     public String id() {
@@ -38,12 +39,22 @@ public final class NearFlame implements Rule {
         double least = limits.value(id(), "caution");
         if (review.design().kiln().fittings() == null) {
             out.lacks(this, "kiln.fittings");
-            out.add(Say.caution(this, null, Measure.mm(least), "Fittings are not stated: what stands near a port or flue is not known.",
-                    "Keep controller, cord, hose and handles " + Say.n(least) + " mm from every port and flue.", limits.source(id(), "caution")));
+            out.add(Say.caution(
+                    this,
+                    null,
+                    Measure.mm(least),
+                    "Fittings are not stated: what stands near a port or flue is not known.",
+                    "Keep controller, cord, hose and handles " + Say.n(least) + " mm from every port and flue.",
+                    limits.source(id(), "caution")));
             return;
         }
         for (Hole hole : g.holes()) {
-            Pt3 mouth = place(g, hole.face().on(), hole.face().panel(), hole.centre(), g.thickness(hole.face().on()));
+            Pt3 mouth = place(
+                    g,
+                    hole.face().on(),
+                    hole.face().panel(),
+                    hole.centre(),
+                    g.thickness(hole.face().on()));
             for (FittingShape f : g.fittings()) {
                 if (!TENDER.contains(f.fitting().kind())) {
                     continue;
@@ -51,10 +62,19 @@ public final class NearFlame implements Rule {
                 double depth = g.thickness(f.face().on()) + (Double.isNaN(f.standoff()) ? 0 : f.standoff());
                 double gap = nearest(g, f, depth, mouth) - hole.diameter() / 2;
                 if (Say.under(gap, least)) {
-                    out.add(Say.finding(this, Severity.CAUTION, Measure.mm(Math.max(0, gap)), Measure.mm(least), f.name() + " is " + Say.n(Math.max(0, gap))
-                            + " mm from the mouth of " + hole.name() + ": flame and flue gas reach it.",
-                            "Move it " + Say.n(least - Math.max(0, gap)) + " mm further, or put a steel shield with an air gap between.",
-                            limits.source(id(), "caution"), limits.setByUser(id(), "caution"), hole.name(), f.name()));
+                    out.add(Say.finding(
+                            this,
+                            Severity.CAUTION,
+                            Measure.mm(Math.max(0, gap)),
+                            Measure.mm(least),
+                            f.name() + " is " + Say.n(Math.max(0, gap)) + " mm from the mouth of " + hole.name()
+                                    + ": flame and flue gas reach it.",
+                            "Move it " + Say.n(least - Math.max(0, gap))
+                                    + " mm further, or put a steel shield with an air gap between.",
+                            limits.source(id(), "caution"),
+                            limits.setByUser(id(), "caution"),
+                            hole.name(),
+                            f.name()));
                 }
             }
         }

@@ -25,25 +25,35 @@ record ProbeError(double kelvin, String words, boolean declared) {
         double tempC = Math.max(0, readingC); // the tables begin at 0 °C or below
         List<Fitting> probes = probes(design);
         double drift = SafetyNumber.value("probe-drift");
-        ProbeError unknown = of(WORST_TYPE, WORST_CLASS, tempC, drift, "a probe of unknown class, counted as type K class 2");
-        return probes.stream().map(f -> of(f, tempC, drift, unknown)).max(Comparator.comparingDouble(ProbeError::kelvin))
+        ProbeError unknown =
+                of(WORST_TYPE, WORST_CLASS, tempC, drift, "a probe of unknown class, counted as type K class 2");
+        return probes.stream()
+                .map(f -> of(f, tempC, drift, unknown))
+                .max(Comparator.comparingDouble(ProbeError::kelvin))
                 .orElse(new ProbeError(unknown.kelvin, unknown.words, false));
     }
 
     static List<Fitting> probes(Design design) {
-        return design.kiln() == null || design.kiln().fittings() == null ? List.of()
-                : design.kiln().fittings().stream().filter(f -> f.kind() == FittingKind.THERMOCOUPLE).toList();
+        return design.kiln() == null || design.kiln().fittings() == null
+                ? List.of()
+                : design.kiln().fittings().stream()
+                        .filter(f -> f.kind() == FittingKind.THERMOCOUPLE)
+                        .toList();
     }
 
     private static ProbeError of(Fitting f, double tempC, double drift, ProbeError unknown) {
-        String word = f.thermocoupleClass() == null ? null : f.thermocoupleClass().replace("class ", "");
-        if (f.type() == null || word == null || ThermocoupleTolerance.find(f.type(), word, tempC).isEmpty()) {
+        String word =
+                f.thermocoupleClass() == null ? null : f.thermocoupleClass().replace("class ", "");
+        if (f.type() == null
+                || word == null
+                || ThermocoupleTolerance.find(f.type(), word, tempC).isEmpty()) {
             return unknown;
         }
         return of(f.type(), word, tempC, drift, "type " + f.type() + ", " + f.thermocoupleClass());
     }
 
     private static ProbeError of(String type, String word, double tempC, double drift, String words) {
-        return new ProbeError(ThermocoupleTolerance.find(type, word, tempC).orElseThrow().atC(tempC) + drift, words, true);
+        return new ProbeError(
+                ThermocoupleTolerance.find(type, word, tempC).orElseThrow().atC(tempC) + drift, words, true);
     }
 }

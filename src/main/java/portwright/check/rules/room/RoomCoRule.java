@@ -47,33 +47,63 @@ public final class RoomCoRule implements Rule {
         RoomReview.Air air = room.air().value();
         double caught = room.hood().known() ? room.hood().value().capturedShare() : 0;
         if (Say.over(co.ledShare(), 1 - SafetyNumber.value("lid-leak-share")) && Say.over(co.ledShare(), caught)) {
-            out.add(Say.note(this, "The share led outdoors, " + Say.n(co.ledShare() * 100) + " %, is taken as stated; the cracks of the lid alone carry up to "
-                    + Say.n(SafetyNumber.value("lid-leak-share") * 100) + " % of the gas past any pipe.",
-                    "Prove it with a CO meter at head height through the first firing.", SafetyNumber.named("lid-leak-share").source()));
+            out.add(Say.note(
+                    this,
+                    "The share led outdoors, " + Say.n(co.ledShare() * 100)
+                            + " %, is taken as stated; the cracks of the lid alone carry up to "
+                            + Say.n(SafetyNumber.value("lid-leak-share") * 100) + " % of the gas past any pipe.",
+                    "Prove it with a CO meter at head height through the first firing.",
+                    SafetyNumber.named("lid-leak-share").source()));
         }
         double ceiling = limits.value(id(), "stop");
         double calm = co.calm().peakPpm();
         double eight = co.calm().average8hPpm();
         ExposureLimit l8 = co.eightHours();
-        String made = "Step " + (co.worstStep() + 1) + " makes " + Say.n(co.madeMolPerS() * 0.02405 * 3600) + " m³/h of CO at lambda " + Say.n(co.worstLambda())
-                + "; " + Say.n(co.shareInRoom() * 100) + " % stays in the room (led outdoors " + Say.n(co.ledShare() * 100) + " %" + byHood(room, co) + ", burnt at the flue "
+        String made = "Step " + (co.worstStep() + 1) + " makes " + Say.n(co.madeMolPerS() * 0.02405 * 3600)
+                + " m³/h of CO at lambda " + Say.n(co.worstLambda())
+                + "; " + Say.n(co.shareInRoom() * 100) + " % stays in the room (led outdoors "
+                + Say.n(co.ledShare() * 100) + " %" + byHood(room, co) + ", burnt at the flue "
                 + Say.n(co.burntShare() * 100) + " %)";
-        String levels = " The room reaches " + Say.n(calm) + " ppm with no wind (" + Say.n(co.stated().peakPpm()) + " ppm with the stated wind), "
-                + Say.n(eight) + " ppm over 8 h.";
+        String levels = " The room reaches " + Say.n(calm) + " ppm with no wind ("
+                + Say.n(co.stated().peakPpm()) + " ppm with the stated wind), " + Say.n(eight) + " ppm over 8 h.";
         String has = " Openings and fan give " + Say.flow(air.calmM3PerS()) + " with no wind.";
         if (Say.over(calm, ceiling)) {
-            out.add(Say.finding(this, Severity.STOP, new Measure(calm, "ppm"), new Measure(ceiling, "ppm"), made + "." + levels + has + " Over "
-                    + Say.n(ceiling) + " ppm after " + Say.time(co.calm().firstOverS(ceiling) - startOfGas(review)) + " of gas.",
-                    remedy(co, co.flowForCeilingM3PerS() * co.ceiling().value() / ceiling, ceiling, calm), limits.source(id(), "stop"),
+            out.add(Say.finding(
+                    this,
+                    Severity.STOP,
+                    new Measure(calm, "ppm"),
+                    new Measure(ceiling, "ppm"),
+                    made + "." + levels + has + " Over " + Say.n(ceiling) + " ppm after "
+                            + Say.time(co.calm().firstOverS(ceiling) - startOfGas(review)) + " of gas.",
+                    remedy(co, co.flowForCeilingM3PerS() * co.ceiling().value() / ceiling, ceiling, calm),
+                    limits.source(id(), "stop"),
                     limits.setByUser(id(), "stop")));
         } else if (Say.over(eight, l8.value())) {
-            out.add(Say.caution(this, new Measure(eight, "ppm"), new Measure(l8.value(), "ppm"), made + "." + levels + has + " The limit over 8 h is "
-                    + Say.n(l8.value()) + " ppm (" + l8.body() + ").", remedy(co, co.flowForEightHoursM3PerS(), l8.value(), eight), l8.source()));
-        } else if (co.quarterHour() != null && Say.over(co.calm().average15MinPpm(), co.quarterHour().value())) {
+            out.add(Say.caution(
+                    this,
+                    new Measure(eight, "ppm"),
+                    new Measure(l8.value(), "ppm"),
+                    made + "." + levels + has + " The limit over 8 h is " + Say.n(l8.value()) + " ppm (" + l8.body()
+                            + ").",
+                    remedy(co, co.flowForEightHoursM3PerS(), l8.value(), eight),
+                    l8.source()));
+        } else if (co.quarterHour() != null
+                && Say.over(co.calm().average15MinPpm(), co.quarterHour().value())) {
             double q = co.calm().average15MinPpm();
-            out.add(Say.caution(this, new Measure(q, "ppm"), new Measure(co.quarterHour().value(), "ppm"), made + "." + levels + " Over 15 min it is "
-                    + Say.n(q) + " ppm; the limit is " + Say.n(co.quarterHour().value()) + " ppm (" + co.quarterHour().body() + ").",
-                    remedy(co, co.flowForCeilingM3PerS() * co.ceiling().value() / co.quarterHour().value(), co.quarterHour().value(), q),
+            out.add(Say.caution(
+                    this,
+                    new Measure(q, "ppm"),
+                    new Measure(co.quarterHour().value(), "ppm"),
+                    made + "." + levels + " Over 15 min it is " + Say.n(q) + " ppm; the limit is "
+                            + Say.n(co.quarterHour().value()) + " ppm ("
+                            + co.quarterHour().body() + ").",
+                    remedy(
+                            co,
+                            co.flowForCeilingM3PerS()
+                                    * co.ceiling().value()
+                                    / co.quarterHour().value(),
+                            co.quarterHour().value(),
+                            q),
                     co.quarterHour().source()));
         }
     }
@@ -96,8 +126,13 @@ public final class RoomCoRule implements Rule {
     private static String remedy(RoomReview.Co co, double flow, double limitPpm, double levelPpm) {
         double led = 1 - (1 - co.ledShare()) * limitPpm / levelPpm;
         boolean more = Say.over(co.flowForEightHoursM3PerS(), flow);
-        return "Needs " + Say.flow(flow) + " of fresh air indoors" + (more ? " for " + Say.n(limitPpm) + " ppm, " + Say.flow(co.flowForEightHoursM3PerS())
-                + " for " + Say.n(co.eightHours().value()) + " ppm over 8 h" : "") + ": lead the flue gas outdoors by a hood (at least "
-                + Say.n(Math.ceil(led * 1000) / 10) + " % of it), or fire outdoors. Opening a window is not enough. At 100 ppm shut gas and leave.";
+        return "Needs " + Say.flow(flow) + " of fresh air indoors"
+                + (more
+                        ? " for " + Say.n(limitPpm) + " ppm, " + Say.flow(co.flowForEightHoursM3PerS()) + " for "
+                                + Say.n(co.eightHours().value()) + " ppm over 8 h"
+                        : "")
+                + ": lead the flue gas outdoors by a hood (at least "
+                + Say.n(Math.ceil(led * 1000) / 10)
+                + " % of it), or fire outdoors. Opening a window is not enough. At 100 ppm shut gas and leave.";
     }
 }

@@ -28,9 +28,14 @@ public final class RoomOxygen implements Rule {
     }
 
     private static double needed(Review review, double leastPct) {
-        double used = review.supply().burners().value().stream().mapToDouble(b -> b.molPerS() * b.fuel().stoichOxygen()).sum()
+        double used = review.supply().burners().value().stream()
+                        .mapToDouble(b -> b.molPerS() * b.fuel().stoichOxygen())
+                        .sum()
                 * (1 - review.room().co().value().ledShare());
-        return Dilution.flowForLevel(used * Dilution.MOLAR_VOLUME_20C, RoomAir.AIR_OXYGEN - leastPct / 100, SafetyNumber.value("mixing-factor"));
+        return Dilution.flowForLevel(
+                used * Dilution.MOLAR_VOLUME_20C,
+                RoomAir.AIR_OXYGEN - leastPct / 100,
+                SafetyNumber.value("mixing-factor"));
     }
 
     @Override
@@ -51,9 +56,16 @@ public final class RoomOxygen implements Rule {
         double least = limits.value(id(), "stop");
         if (Say.under(pct, least)) {
             double flow = needed(review, least);
-            out.add(Say.finding(this, Severity.STOP, new Measure(pct, "%"), new Measure(least, "%"), "Oxygen in the room falls to " + (pct < FLAMES_DIE_PCT ? "where flames die, under "
-                    + Say.n(FLAMES_DIE_PCT) : Say.n(pct)) + " % with no wind; under " + Say.n(least) + " % the air counts as dangerous at once.",
-                    "Give the room at least " + Say.flow(flow) + " of fresh air, or fire outdoors.", limits.source(id(), "stop"),
+            out.add(Say.finding(
+                    this,
+                    Severity.STOP,
+                    new Measure(pct, "%"),
+                    new Measure(least, "%"),
+                    "Oxygen in the room falls to "
+                            + (pct < FLAMES_DIE_PCT ? "where flames die, under " + Say.n(FLAMES_DIE_PCT) : Say.n(pct))
+                            + " % with no wind; under " + Say.n(least) + " % the air counts as dangerous at once.",
+                    "Give the room at least " + Say.flow(flow) + " of fresh air, or fire outdoors.",
+                    limits.source(id(), "stop"),
                     limits.setByUser(id(), "stop")));
         }
     }

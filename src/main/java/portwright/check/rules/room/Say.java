@@ -19,21 +19,53 @@ final class Say {
 
     private Say() {}
 
-    static Finding stop(Rule rule, Measure measured, Measure limit, String message, String remedy, Source source, String... parts) {
+    static Finding stop(
+            Rule rule, Measure measured, Measure limit, String message, String remedy, Source source, String... parts) {
         return finding(rule, Severity.STOP, measured, limit, message, remedy, source, false, parts);
     }
 
-    static Finding caution(Rule rule, Measure measured, Measure limit, String message, String remedy, Source source, String... parts) {
+    static Finding caution(
+            Rule rule, Measure measured, Measure limit, String message, String remedy, Source source, String... parts) {
         return finding(rule, Severity.CAUTION, measured, limit, message, remedy, source, false, parts);
     }
 
     static Finding note(Rule rule, String message, String remedy, Source source, String... parts) {
-        return new Finding(rule.id(), Severity.NOTE, Forbids.NOTHING, List.of(parts), null, null, message, remedy, source, false, List.of());
+        return new Finding(
+                rule.id(),
+                Severity.NOTE,
+                Forbids.NOTHING,
+                List.of(parts),
+                null,
+                null,
+                message,
+                remedy,
+                source,
+                false,
+                List.of());
     }
 
-    static Finding finding(Rule rule, Severity severity, Measure measured, Measure limit, String message, String remedy, Source source,
-            boolean byUser, String... parts) {
-        return new Finding(rule.id(), severity, Forbids.LIGHTING, List.of(parts), measured, limit, message, remedy, source, byUser, List.of());
+    static Finding finding(
+            Rule rule,
+            Severity severity,
+            Measure measured,
+            Measure limit,
+            String message,
+            String remedy,
+            Source source,
+            boolean byUser,
+            String... parts) {
+        return new Finding(
+                rule.id(),
+                severity,
+                Forbids.LIGHTING,
+                List.of(parts),
+                measured,
+                limit,
+                message,
+                remedy,
+                source,
+                byUser,
+                List.of());
     }
 
     /** Over a limit by more than the tolerance. */

@@ -15,7 +15,8 @@ import portwright.source.Source;
 /** Burner, regulator and supply agree in pressure. */
 public final class SupplyPressure implements Rule {
 
-    private static final Source SOURCE = Source.practice("the regulator must reach what the burner asks, and not pass what it bears");
+    private static final Source SOURCE =
+            Source.practice("the regulator must reach what the burner asks, and not pass what it bears");
 
     @Override
     public String id() {
@@ -41,26 +42,44 @@ public final class SupplyPressure implements Rule {
         double supply = s.pressure().si();
         double high = limits.value(id(), "caution");
         if (Say.over(supply, high)) {
-            out.add(Say.finding(this, Severity.CAUTION, new Measure(supply, "Pa"), new Measure(high, "Pa"),
+            out.add(Say.finding(
+                    this,
+                    Severity.CAUTION,
+                    new Measure(supply, "Pa"),
+                    new Measure(high, "Pa"),
                     "The supply runs at " + Say.n(supply / 100) + " mbar, over " + Say.n(high / 100) + " mbar.",
                     "Use a high-pressure regulator and hose marked for LP gas at this pressure, and burners rated for it.",
-                    limits.source(id(), "caution"), limits.setByUser(id(), "caution")));
+                    limits.source(id(), "caution"),
+                    limits.setByUser(id(), "caution")));
         }
         if (s.regulatorMax() == null && Boolean.TRUE.equals(review.supply().bottled())) {
             out.lacks(this, "supply.regulator.max");
         } else if (s.regulatorMax() != null && Say.over(supply, s.regulatorMax().si())) {
-            out.add(Say.stop(this, new Measure(supply, "Pa"), new Measure(s.regulatorMax().si(), "Pa"), "The supply pressure of "
-                    + Say.n(supply / 100) + " mbar is over the " + Say.n(s.regulatorMax().si() / 100) + " mbar that the regulator gives.",
-                    "Fit a regulator for " + Say.n(supply / 100) + " mbar, or run the burners at the regulator's pressure.", SOURCE));
+            out.add(Say.stop(
+                    this,
+                    new Measure(supply, "Pa"),
+                    new Measure(s.regulatorMax().si(), "Pa"),
+                    "The supply pressure of " + Say.n(supply / 100) + " mbar is over the "
+                            + Say.n(s.regulatorMax().si() / 100) + " mbar that the regulator gives.",
+                    "Fit a regulator for " + Say.n(supply / 100)
+                            + " mbar, or run the burners at the regulator's pressure.",
+                    SOURCE));
         }
         for (int i = 0; i < review.design().burners().size(); i++) {
             Burner b = review.design().burners().get(i);
             if (b.pressure() == null) {
                 out.lacks(this, "burners[" + i + "].pressure");
             } else if (Say.over(b.pressure().si(), supply)) {
-                out.add(Say.stop(this, new Measure(b.pressure().si(), "Pa"), new Measure(supply, "Pa"), b.name() + " asks for "
-                        + Say.n(b.pressure().si() / 100) + " mbar; the supply gives " + Say.n(supply / 100) + " mbar.",
-                        "Raise the supply to " + Say.n(b.pressure().si() / 100) + " mbar with a regulator made for it, or change the jet.", SOURCE, b.name()));
+                out.add(Say.stop(
+                        this,
+                        new Measure(b.pressure().si(), "Pa"),
+                        new Measure(supply, "Pa"),
+                        b.name() + " asks for " + Say.n(b.pressure().si() / 100) + " mbar; the supply gives "
+                                + Say.n(supply / 100) + " mbar.",
+                        "Raise the supply to " + Say.n(b.pressure().si() / 100)
+                                + " mbar with a regulator made for it, or change the jet.",
+                        SOURCE,
+                        b.name()));
             }
         }
     }

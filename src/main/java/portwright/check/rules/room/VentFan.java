@@ -13,7 +13,8 @@ import portwright.source.Source;
 /** An electric kiln's own vent is shut and its fan off while gas burns. */
 public final class VentFan implements Rule {
 
-    private static final Source SOURCE = Source.practice("a vent fan upsets the draught and carries CO where its duct leaks");
+    private static final Source SOURCE =
+            Source.practice("a vent fan upsets the draught and carries CO where its duct leaks");
 
     @Override
     public String id() {
@@ -29,13 +30,25 @@ public final class VentFan implements Rule {
     public void check(Review review, Limits limits, Findings out) {
         if (review.design().kiln().fittings() == null) {
             out.lacks(this, "kiln.fittings");
-            out.add(Say.caution(this, null, null, "Whether the kiln has a vent is not stated.", "If it has one: fan off and vent hole plugged before gas.", SOURCE));
+            out.add(Say.caution(
+                    this,
+                    null,
+                    null,
+                    "Whether the kiln has a vent is not stated.",
+                    "If it has one: fan off and vent hole plugged before gas.",
+                    SOURCE));
             return;
         }
         for (Fitting f : review.design().kiln().fittings()) {
             if (f.kind() == FittingKind.VENT) {
-                out.add(Say.caution(this, null, null, f.name() + ": the vent draws on the chamber and upsets the draught.",
-                        "Fan off and vent hole plugged before gas, until gas is off.", SOURCE, f.name()));
+                out.add(Say.caution(
+                        this,
+                        null,
+                        null,
+                        f.name() + ": the vent draws on the chamber and upsets the draught.",
+                        "Fan off and vent hole plugged before gas, until gas is off.",
+                        SOURCE,
+                        f.name()));
             }
         }
     }

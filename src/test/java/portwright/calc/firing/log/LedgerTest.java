@@ -9,13 +9,30 @@ import org.junit.jupiter.api.Test;
 import portwright.calc.combustion.AtmosphereLevel;
 
 class LedgerTest {
-    private static RecordResult record(double reductionS, double gasKg, double topC, double share, List<ConeOffset> cones) {
-        return new RecordResult(List.of(), List.of(), cones, List.of(), reductionS > 0 ? Map.of(AtmosphereLevel.MEDIUM, reductionS) : Map.of(), 0, gasKg, topC + 273.15, share, 60, true);
+    private static RecordResult record(
+            double reductionS, double gasKg, double topC, double share, List<ConeOffset> cones) {
+        return new RecordResult(
+                List.of(),
+                List.of(),
+                cones,
+                List.of(),
+                reductionS > 0 ? Map.of(AtmosphereLevel.MEDIUM, reductionS) : Map.of(),
+                0,
+                gasKg,
+                topC + 273.15,
+                share,
+                60,
+                true);
     }
 
     @Test
     void hoursCountFromTheLastOxidisingFiring() {
-        Ledger l = Ledger.of(List.of(record(7200, 1, 1280, 1, List.of()), record(0, 0, 1000, 1, List.of()), record(5400, 1.5, 1280, 0.99, List.of())), 10);
+        Ledger l = Ledger.of(
+                List.of(
+                        record(7200, 1, 1280, 1, List.of()),
+                        record(0, 0, 1000, 1, List.of()),
+                        record(5400, 1.5, 1280, 0.99, List.of())),
+                10);
         assertThat(l.reductionHours()).isCloseTo(1.5, within(1e-12));
         assertThat(l.oxidisedSince()).isTrue();
         assertThat(l.gasLeftKg()).isCloseTo(7.5, within(1e-12));
@@ -24,7 +41,8 @@ class LedgerTest {
 
     @Test
     void aCoolElectricFiringDoesNotRenewTheElements() {
-        Ledger l = Ledger.of(List.of(record(3600, 1, 1280, 1, List.of()), record(0, 0, 600, Double.NaN, List.of())), Double.NaN);
+        Ledger l = Ledger.of(
+                List.of(record(3600, 1, 1280, 1, List.of()), record(0, 0, 600, Double.NaN, List.of())), Double.NaN);
         assertThat(l.reductionHours()).isCloseTo(1, within(1e-12));
         assertThat(l.oxidisedSince()).isFalse();
         assertThat(l.gasLeftKg()).isNaN();
@@ -36,6 +54,8 @@ class LedgerTest {
         Ledger l = Ledger.of(List.of(record(3600, 2, 1280, 1, List.of()), record(3600, 2, 1280, 0.8, cones)), 5);
         assertThat(l.resistanceRise()).isCloseTo(0.25, within(1e-12));
         assertThat(l.thermocoupleK()).isCloseTo(30, within(1e-12));
-        assertThat(l.due()).containsExactly(Ledger.Due.OXIDISING_FIRING, Ledger.Due.CYLINDER, Ledger.Due.ELEMENTS, Ledger.Due.THERMOCOUPLE);
+        assertThat(l.due())
+                .containsExactly(
+                        Ledger.Due.OXIDISING_FIRING, Ledger.Due.CYLINDER, Ledger.Due.ELEMENTS, Ledger.Due.THERMOCOUPLE);
     }
 }

@@ -18,7 +18,8 @@ class LogParserTest {
 
     @Test
     void commasAndAClockOverMidnight() {
-        FiringLog log = LogParser.parse("Time,Temp (°C),Damper %,Gas inH2O,Cone,Notes\n22:50,600,,,,start\n23:50,700,50%,11,,\n00:50,800,50,11,06,\"cone, seen\"\n");
+        FiringLog log = LogParser.parse(
+                "Time,Temp (°C),Damper %,Gas inH2O,Cone,Notes\n22:50,600,,,,start\n23:50,700,50%,11,,\n00:50,800,50,11,06,\"cone, seen\"\n");
         row(log, 0, 0, 600);
         row(log, 2, 7200, 800);
         assertThat(log.rows().get(1).damperShare()).isEqualTo(0.5);
@@ -31,7 +32,8 @@ class LogParserTest {
 
     @Test
     void fahrenheitTabsAndHalfDays() {
-        FiringLog log = LogParser.parse("\ufefftime\tTemp °F\r\n11:30 AM\t1,000\r\n\r\n12:30 PM\t1,500.5\r\n1:30 pm\t998\r\n");
+        FiringLog log =
+                LogParser.parse("\ufefftime\tTemp °F\r\n11:30 AM\t1,000\r\n\r\n12:30 PM\t1,500.5\r\n1:30 pm\t998\r\n");
         row(log, 0, 0, (1000 - 32) / 1.8);
         row(log, 1, 3600, (1500.5 - 32) / 1.8);
         row(log, 2, 7200, (998 - 32) / 1.8);
@@ -89,10 +91,12 @@ class LogParserTest {
 
     @Test
     void badRowsAreNamedAndSkipped() {
-        FiringLog log = LogParser.parse("time,temp C,damper %\n10:00,20,\n10:05,OPEN,\n10:10,9999,\n25 past,30,\n10:15,40,150\n10:12,50,\n10:20,60,1,2\n10:25,,\n10:30,80,\n");
+        FiringLog log = LogParser.parse(
+                "time,temp C,damper %\n10:00,20,\n10:05,OPEN,\n10:10,9999,\n25 past,30,\n10:15,40,150\n10:12,50,\n10:20,60,1,2\n10:25,,\n10:30,80,\n");
         assertThat(log.rows()).hasSize(3);
         assertThat(log.faults().stream().map(LogFault::line)).containsExactlyElementsOf(List.of(3, 4, 5, 6, 7, 8, 9));
-        assertThat(log.faults().stream().filter(f -> !f.skipped()).map(LogFault::line)).containsExactly(6);
+        assertThat(log.faults().stream().filter(f -> !f.skipped()).map(LogFault::line))
+                .containsExactly(6);
         assertThat(log.faults().get(0).reason()).contains("OPEN");
     }
 
@@ -100,20 +104,28 @@ class LogParserTest {
     void oneWrongClockTakesOneRow() {
         FiringLog log = LogParser.parse("time,temp C\n10:00,20\n10:05,30\n19:10,40\n10:15,50\n10:20,60\n");
         assertThat(log.rows()).hasSize(4);
-        assertThat(log.faults()).singleElement().satisfies(f -> assertThat(f.line()).isEqualTo(4));
+        assertThat(log.faults())
+                .singleElement()
+                .satisfies(f -> assertThat(f.line()).isEqualTo(4));
     }
 
     @Test
     void conesFromNotesAndRowsWithoutReading() {
-        FiringLog log = LogParser.parse("time,temp C,notes\n10:00,1200,cone 6 soft\n10:10,,cone 6 is down\n10:20,1240,^7 fell\n10:30,1250,cone 77 down\n");
+        FiringLog log = LogParser.parse(
+                "time,temp C,notes\n10:00,1200,cone 6 soft\n10:10,,cone 6 is down\n10:20,1240,^7 fell\n10:30,1250,cone 77 down\n");
         assertThat(log.cones().stream().map(LogRow::cone)).containsExactly("6", "7");
         assertThat(log.readings()).hasSize(3);
-        assertThat(log.faults()).singleElement().satisfies(f -> assertThat(f.reason()).contains("77"));
+        assertThat(log.faults())
+                .singleElement()
+                .satisfies(f -> assertThat(f.reason()).contains("77"));
     }
 
     @Test
     void linesBeforeTheHeaderAndOtherEncodings() {
-        FiringLog log = LogParser.parse("logger 7\nset point 1200\n\nTime;Temperatur °C\n".replace("Temperatur ", "Temp ").concat("10:00;20\n10:10;30\n").getBytes(Charset.forName("windows-1252")));
+        FiringLog log = LogParser.parse("logger 7\nset point 1200\n\nTime;Temperatur °C\n"
+                .replace("Temperatur ", "Temp ")
+                .concat("10:00;20\n10:10;30\n")
+                .getBytes(Charset.forName("windows-1252")));
         row(log, 1, 600, 30);
         assertThat(log.remarks()).anyMatch(m -> m.contains("line 4"));
         row(LogParser.parse("time,temp °C\n10:00,20\n10:10,30\n".getBytes(StandardCharsets.UTF_16)), 1, 600, 30);
@@ -126,7 +138,9 @@ class LogParserTest {
 
     @Test
     void whatCannotBeUsedSaysWhatToWrite() {
-        assertThatThrownBy(() -> LogParser.parse("a,b\n1,2\n")).isInstanceOf(LogException.class).hasMessageContaining("time, temp °C");
+        assertThatThrownBy(() -> LogParser.parse("a,b\n1,2\n"))
+                .isInstanceOf(LogException.class)
+                .hasMessageContaining("time, temp °C");
         assertThatThrownBy(() -> LogParser.parse("")).isInstanceOf(LogException.class);
         assertThatThrownBy(() -> LogParser.parse("time,temp\n10:00,900\n")).hasMessageContaining("scale");
         assertThatThrownBy(() -> LogParser.parse("time,temp C\n10,900\n")).hasMessageContaining("unit");
@@ -138,7 +152,8 @@ class LogParserTest {
         StringBuilder b = new StringBuilder("time,temp °C\n");
         for (int i = 0; i < 100_000; i++) {
             int s = 8 * 3600 + i;
-            b.append(String.format(Locale.ROOT, "%02d:%02d:%02d,%.1f%n", s / 3600 % 24, s / 60 % 60, s % 60, 20 + i * 0.012));
+            b.append(String.format(
+                    Locale.ROOT, "%02d:%02d:%02d,%.1f%n", s / 3600 % 24, s / 60 % 60, s % 60, 20 + i * 0.012));
         }
         FiringLog log = LogParser.parse(b.toString());
         assertThat(log.rows()).hasSize(100_000);

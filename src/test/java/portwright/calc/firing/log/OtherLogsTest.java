@@ -22,7 +22,8 @@ class OtherLogsTest {
         List<String> misses = new ArrayList<>();
         for (int seed = from; seed <= to; seed++) {
             SyntheticFiring f = new SyntheticFiring(seed, fault, damper);
-            List<LogFinding> found = RecordResult.of(f.beside(LogParser.parse(f.log()))).findings();
+            List<LogFinding> found =
+                    RecordResult.of(f.beside(LogParser.parse(f.log()))).findings();
             boolean hit = found.stream().anyMatch(s -> wanted.contains(s.kind()));
             boolean other = found.stream().anyMatch(s -> !wanted.contains(s.kind()) && !allowed.contains(s.kind()));
             hits += hit ? 1 : 0;
@@ -77,17 +78,31 @@ class OtherLogsTest {
     void fiftyOfEach() {
         StringBuilder b = new StringBuilder();
         line(b, "clean", count(Fault.NONE, 1, 50, true, EnumSet.noneOf(Kind.class), EnumSet.noneOf(Kind.class)));
-        line(b, "clean, damper not noted", count(Fault.NONE, 1, 50, false, EnumSet.noneOf(Kind.class), EnumSet.noneOf(Kind.class)));
+        line(
+                b,
+                "clean, damper not noted",
+                count(Fault.NONE, 1, 50, false, EnumSet.noneOf(Kind.class), EnumSet.noneOf(Kind.class)));
         line(b, "element", count(Fault.ELEMENT, 1, 50, true, EnumSet.of(Kind.ELEMENT), FOLLOWS));
         line(b, "relay open", count(Fault.RELAY_OPEN, 1, 50, true, EnumSet.of(Kind.RELAY), FOLLOWS));
-        line(b, "relay welded", count(Fault.RELAY_WELDED, 1, 50, true, EnumSet.of(Kind.STUCK), EnumSet.noneOf(Kind.class)));
-        line(b, "thermocouple", count(Fault.THERMOCOUPLE, 1, 50, true, EnumSet.of(Kind.THERMOCOUPLE), EnumSet.noneOf(Kind.class)));
+        line(
+                b,
+                "relay welded",
+                count(Fault.RELAY_WELDED, 1, 50, true, EnumSet.of(Kind.STUCK), EnumSet.noneOf(Kind.class)));
+        line(
+                b,
+                "thermocouple",
+                count(Fault.THERMOCOUPLE, 1, 50, true, EnumSet.of(Kind.THERMOCOUPLE), EnumSet.noneOf(Kind.class)));
         line(b, "damper", count(Fault.DAMPER, 1, 50, true, EnumSet.of(Kind.TOO_MUCH_AIR), FOLLOWS));
         assertThat(b.toString()).doesNotContain("seed");
     }
 
     private static void line(StringBuilder b, String name, Count c) {
-        b.append(name).append(": hits ").append(c.hits()).append(", other alarms ").append(c.others()).append('\n');
+        b.append(name)
+                .append(": hits ")
+                .append(c.hits())
+                .append(", other alarms ")
+                .append(c.others())
+                .append('\n');
         c.misses().forEach(m -> b.append("   ").append(m).append('\n'));
     }
 }

@@ -28,7 +28,9 @@ class ChamberPressureTest {
         b.flueMm = 0;
         b.jet = "0.7 mm";
         b.head = BurnerHead.BARE;
-        assertThat(b.run(rule)).hasSize(1).allMatch(f -> f.severity() == Severity.CAUTION && f.measured().value() > 0);
+        assertThat(b.run(rule))
+                .hasSize(1)
+                .allMatch(f -> f.severity() == Severity.CAUTION && f.measured().value() > 0);
     }
 
     @Test

@@ -29,14 +29,21 @@ class CleanBurnTest {
         assertThat(much).anyMatch(f -> f.severity() == Severity.STOP && f.forbids() == Forbids.LIGHTING);
         assertThat(much).noneMatch(f -> f.forbids() == Forbids.DRILLING);
         List<Finding> far = kw(25).run(rule);
-        assertThat(far).anyMatch(f -> f.severity() == Severity.STOP && f.forbids() == Forbids.DRILLING && f.parts().equals(List.of("flue A", "flue B")));
+        assertThat(far)
+                .anyMatch(f -> f.severity() == Severity.STOP
+                        && f.forbids() == Forbids.DRILLING
+                        && f.parts().equals(List.of("flue A", "flue B")));
     }
 
     @Test
     void edges() {
-        double low = FireBench.of(kw(5.2).run(rule), Severity.CAUTION).get(0).measured().value();
+        double low = FireBench.of(kw(5.2).run(rule), Severity.CAUTION)
+                .get(0)
+                .measured()
+                .value();
         kw(5.2).edge(rule, "lambda", Severity.CAUTION, low, 1);
-        double high = FireBench.of(kw(9).run(rule), Severity.STOP).get(0).measured().value();
+        double high =
+                FireBench.of(kw(9).run(rule), Severity.STOP).get(0).measured().value();
         kw(9).edge(rule, "lambda", Severity.STOP, high, 1);
     }
 
@@ -53,7 +60,9 @@ class CleanBurnTest {
         FireBench b = new FireBench();
         b.burners = false;
         b.steps = false;
-        assertThat(b.lacks(rule)).extracting(n -> n.forbids()).containsExactlyInAnyOrder(Forbids.DRILLING, Forbids.LIGHTING);
+        assertThat(b.lacks(rule))
+                .extracting(n -> n.forbids())
+                .containsExactlyInAnyOrder(Forbids.DRILLING, Forbids.LIGHTING);
         assertThat(b.lacks(rule).get(0).needs()).contains("burners", "firing.steps");
     }
 }

@@ -36,8 +36,25 @@ class CommonPracticeTest {
     private static final double INCH = 25.4;
 
     private static Burner heat(String name, String port, String gross, String net) {
-        return new Burner(name, port, Fuel.PROPANE, null, null, null, null, null, q(net, Kind.POWER), q(gross, Kind.POWER), null, null, null, null,
-                null, null, FlameAt.CHAMBER, null);
+        return new Burner(
+                name,
+                port,
+                Fuel.PROPANE,
+                null,
+                null,
+                null,
+                null,
+                null,
+                q(net, Kind.POWER),
+                q(gross, Kind.POWER),
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                FlameAt.CHAMBER,
+                null);
     }
 
     private static Quantity q(String text, Kind kind) {
@@ -46,20 +63,40 @@ class CommonPracticeTest {
 
     private static Design fire(TestKiln k, Burner... burners) {
         Design d = k.build();
-        FireBench steps = new FireBench().step("900 °C", Heat.ELECTRIC, null).step("1200 °C", Heat.BOTH, Atmosphere.MEDIUM);
-        return new Design("case", null, d.units(), d.kiln(), d.shelves(), d.ports(), d.drilling(), List.of(burners),
-                new Damper(q("100 %", Kind.SHARE), null), null, null, new FiringPlan(null, null, steps.firing, null), d.limits());
+        FireBench steps =
+                new FireBench().step("900 °C", Heat.ELECTRIC, null).step("1200 °C", Heat.BOTH, Atmosphere.MEDIUM);
+        return new Design(
+                "case",
+                null,
+                d.units(),
+                d.kiln(),
+                d.shelves(),
+                d.ports(),
+                d.drilling(),
+                List.of(burners),
+                new Damper(q("100 %", Kind.SHARE), null),
+                null,
+                null,
+                new FiringPlan(null, null, steps.firing, null),
+                d.limits());
     }
 
     private static TestKiln clubKiln() {
         TestKiln k = TestKiln.polygon(10, "23 in");
         k.height = TestKiln.len("27 in");
         double d = 1.25 * INCH;
-        return k.inlet("inlet A", -120, 0, d).inlet("inlet B", 120, 0, d).flue("flue A", 0, 120, d).flue("flue B", 0, -120, d);
+        return k.inlet("inlet A", -120, 0, d)
+                .inlet("inlet B", 120, 0, d)
+                .flue("flue A", 0, 120, d)
+                .flue("flue B", 0, -120, d);
     }
 
     private static FireReview club() {
-        return Review.of(fire(clubKiln(), heat("burner A", "inlet A", null, "2 kW"), heat("burner B", "inlet B", null, "2 kW"))).fire();
+        return Review.of(fire(
+                        clubKiln(),
+                        heat("burner A", "inlet A", null, "2 kW"),
+                        heat("burner B", "inlet B", null, "2 kW")))
+                .fire();
     }
 
     /** Two 1 1/4 in floor ports, two 1 1/4 in flues, two laboratory burners of 2 kW: clean with the damper off, every level below. */
@@ -67,8 +104,11 @@ class CommonPracticeTest {
     void twoPortsTwoFluesTwoBurners() {
         FireReview fire = club();
         for (double c : new double[] {900, 1100, 1250}) {
-            assertThat(fire.state(c + 273.15, 1).lambda().orElseThrow()).as(c + " °C").isGreaterThan(1);
-            for (AtmosphereLevel level : new AtmosphereLevel[] {AtmosphereLevel.LIGHT, AtmosphereLevel.MEDIUM, AtmosphereLevel.HEAVY}) {
+            assertThat(fire.state(c + 273.15, 1).lambda().orElseThrow())
+                    .as(c + " °C")
+                    .isGreaterThan(1);
+            for (AtmosphereLevel level :
+                    new AtmosphereLevel[] {AtmosphereLevel.LIGHT, AtmosphereLevel.MEDIUM, AtmosphereLevel.HEAVY}) {
                 LevelSetting l = fire.level(level, c + 273.15);
                 assertThat(l.reachable()).isTrue();
                 assertThat(l.openMid()).isBetween(0.3, 0.95);
@@ -115,16 +155,20 @@ class CommonPracticeTest {
     @Test
     void thirtyFiveThousandIsAStop() {
         assertThat(load(fire(smallKiln(), heat("burner", "inlet", "35000 Btu/h", null))))
-                .hasSize(1).allMatch(f -> f.severity() == Severity.STOP && f.parts().equals(List.of("burner")));
+                .hasSize(1)
+                .allMatch(f -> f.severity() == Severity.STOP && f.parts().equals(List.of("burner")));
     }
 
     /** The example of the file format is a sound design: no stop from these rules. */
     @Test
     void exampleDesignHasNoStop() throws Exception {
-        Design d = portwright.file.DesignFile.read(java.nio.file.Path.of("src/test/resources/designs/contract-example.json")).design();
+        Design d = portwright.file.DesignFile.read(
+                        java.nio.file.Path.of("src/test/resources/designs/contract-example.json"))
+                .design();
         Findings out = new Findings();
         Review review = Review.of(d);
-        portwright.check.rules.FireRules.list().forEach(r -> r.check(review, new LimitsInForce(LimitTable.load(), d), out));
+        portwright.check.rules.FireRules.list()
+                .forEach(r -> r.check(review, new LimitsInForce(LimitTable.load(), d), out));
         assertThat(out.findings()).isNotEmpty().noneMatch(f -> f.severity() == Severity.STOP);
         assertThat(out.notChecked()).isEmpty();
     }
@@ -144,14 +188,33 @@ class CommonPracticeTest {
         double stack = bare.balance().gradient() * (bare.balance().kiln().chamberHeight() + 0.0635);
         assertThat(push).isBetween(7.0, 10.0).isGreaterThan(stack);
         assertThat(bare.lambda().orElseThrow() / ported.lambda().orElseThrow()).isGreaterThan(1.3);
-        assertThat(bare.balance().floorPressure()).as("the jet puts the whole chamber over pressure").isPositive();
+        assertThat(bare.balance().floorPressure())
+                .as("the jet puts the whole chamber over pressure")
+                .isPositive();
     }
 
     private static FireState jet(BurnerHead head) {
         double d = 1.25 * INCH;
         TestKiln k = TestKiln.polygon(8, "17 in").inlet("inlet", 0, 0, d).flue("flue", 0, 80, d);
-        Burner b = new Burner("burner", "inlet", Fuel.PROPANE, null, new Jet("0.42 mm", q("0.42 mm", Kind.LENGTH), null), null, null,
-                q("5 psi", Kind.PRESSURE), null, null, head, null, null, null, null, null, FlameAt.CHAMBER, null);
+        Burner b = new Burner(
+                "burner",
+                "inlet",
+                Fuel.PROPANE,
+                null,
+                new Jet("0.42 mm", q("0.42 mm", Kind.LENGTH), null),
+                null,
+                null,
+                q("5 psi", Kind.PRESSURE),
+                null,
+                null,
+                head,
+                null,
+                null,
+                null,
+                null,
+                null,
+                FlameAt.CHAMBER,
+                null);
         return Review.of(fire(k, b)).fire().state(1373.15, 1);
     }
 
@@ -159,18 +222,62 @@ class CommonPracticeTest {
     @Test
     void altitudeThroughTheDesign() {
         Design d = fire(clubKiln(), heat("burner A", "inlet A", null, "2 kW"));
-        Burner jet = new Burner("burner", "inlet A", Fuel.PROPANE, null, new Jet("0.9 mm", q("0.9 mm", Kind.LENGTH), null), null, null,
-                q("11 inH2O", Kind.PRESSURE), null, null, BurnerHead.PORTED, null, null, null, null, null, FlameAt.CHAMBER, null);
+        Burner jet = new Burner(
+                "burner",
+                "inlet A",
+                Fuel.PROPANE,
+                null,
+                new Jet("0.9 mm", q("0.9 mm", Kind.LENGTH), null),
+                null,
+                null,
+                q("11 inH2O", Kind.PRESSURE),
+                null,
+                null,
+                BurnerHead.PORTED,
+                null,
+                null,
+                null,
+                null,
+                null,
+                FlameAt.CHAMBER,
+                null);
         double sea = lambda(d, jet, "0 m");
         double high = lambda(d, jet, "1600 m");
         assertThat(high / sea).isCloseTo(0.885, within(0.015));
     }
 
     private static double lambda(Design d, Burner b, String altitude) {
-        var room = new portwright.model.Room(null, null, q("20 °C", Kind.TEMPERATURE), null, null, q(altitude, Kind.LENGTH), null, null, null, null,
-                null, null, null, null, null, null);
-        Design at = new Design(d.title(), null, d.units(), d.kiln(), d.shelves(), d.ports(), d.drilling(), List.of(b), d.damper(), null, room,
-                d.firing(), d.limits());
+        var room = new portwright.model.Room(
+                null,
+                null,
+                q("20 °C", Kind.TEMPERATURE),
+                null,
+                null,
+                q(altitude, Kind.LENGTH),
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null);
+        Design at = new Design(
+                d.title(),
+                null,
+                d.units(),
+                d.kiln(),
+                d.shelves(),
+                d.ports(),
+                d.drilling(),
+                List.of(b),
+                d.damper(),
+                null,
+                room,
+                d.firing(),
+                d.limits());
         return Review.of(at).fire().state(1373.15, 1).lambda().orElseThrow();
     }
 }

@@ -19,13 +19,17 @@ class DamperCoverTest {
     @Test
     void lapOfTwentyFivePassesLessFires() {
         assertThat(plate(90, 120, false).run(rule)).isEmpty();
-        assertThat(plate(89.99, 120, false).run(rule)).hasSize(2).allMatch(f -> f.severity() == Severity.CAUTION && f.parts().size() == 1);
+        assertThat(plate(89.99, 120, false).run(rule))
+                .hasSize(2)
+                .allMatch(f -> f.severity() == Severity.CAUTION && f.parts().size() == 1);
     }
 
     @Test
     void sharedPlateSpansAllFlues() {
         assertThat(plate(290, 90, true).run(rule)).isEmpty();
-        assertThat(plate(289.9, 90, true).run(rule)).hasSize(1).allMatch(f -> f.parts().containsAll(java.util.List.of("flue A", "flue B")));
+        assertThat(plate(289.9, 90, true).run(rule))
+                .hasSize(1)
+                .allMatch(f -> f.parts().containsAll(java.util.List.of("flue A", "flue B")));
     }
 
     @Test

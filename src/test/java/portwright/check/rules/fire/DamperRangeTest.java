@@ -21,16 +21,20 @@ class DamperRangeTest {
     @Test
     void reachedLevelsGetANoteWithTravel() {
         List<Finding> f = kw(3.2, Atmosphere.LIGHT).run(rule);
-        assertThat(f).hasSize(2).allMatch(x -> x.severity() == Severity.NOTE && x.message().contains("mm is 0.01 of lambda"));
+        assertThat(f)
+                .hasSize(2)
+                .allMatch(x -> x.severity() == Severity.NOTE && x.message().contains("mm is 0.01 of lambda"));
         assertThat(f.get(0).remedy()).contains("Set the damper by probe, flame at flue and spyhole, and CO meter");
     }
 
     @Test
     void tooMuchGasCannotReachTheLevel() {
         List<Finding> near = kw(7.0, Atmosphere.NEUTRAL).run(rule);
-        assertThat(near).anyMatch(f -> f.severity() == Severity.CAUTION && f.parts().equals(List.of("flue A", "flue B")));
+        assertThat(near)
+                .anyMatch(f -> f.severity() == Severity.CAUTION && f.parts().equals(List.of("flue A", "flue B")));
         List<Finding> far = kw(14, Atmosphere.NEUTRAL).run(rule);
-        assertThat(far).anyMatch(f -> f.severity() == Severity.STOP && f.remedy().contains("Enlarge the flues"));
+        assertThat(far)
+                .anyMatch(f -> f.severity() == Severity.STOP && f.remedy().contains("Enlarge the flues"));
     }
 
     @Test
@@ -42,7 +46,10 @@ class DamperRangeTest {
     @Test
     void narrowMediumIsACautionAndPassesAtTheLimit() {
         FireBench b = kw(3.2, Atmosphere.MEDIUM);
-        double travel = FireBench.of(b.run(rule), Severity.NOTE).stream().mapToDouble(f -> f.measured().value()).min().orElseThrow();
+        double travel = FireBench.of(b.run(rule), Severity.NOTE).stream()
+                .mapToDouble(f -> f.measured().value())
+                .min()
+                .orElseThrow();
         b.edge(rule, "travel", Severity.CAUTION, travel, 1);
     }
 
@@ -51,6 +58,7 @@ class DamperRangeTest {
         FireBench own = kw(3.2, Atmosphere.LIGHT);
         FireBench shared = kw(3.2, Atmosphere.LIGHT);
         shared.plate = new DamperPlate(FireBench.mm(16), FireBench.mm(300), FireBench.mm(100), true);
-        assertThat(shared.run(rule).get(0).measured().value()).isEqualTo(own.run(rule).get(0).measured().value());
+        assertThat(shared.run(rule).get(0).measured().value())
+                .isEqualTo(own.run(rule).get(0).measured().value());
     }
 }

@@ -56,7 +56,16 @@ final class FireBench {
     }
 
     FireBench step(String to, Heat heat, Atmosphere level) {
-        firing.add(new FiringStep(q(to, Kind.TEMPERATURE), null, q("80 °C/h", Kind.TEMPERATURE_RATE), false, null, heat, null, null, level));
+        firing.add(new FiringStep(
+                q(to, Kind.TEMPERATURE),
+                null,
+                q("80 °C/h", Kind.TEMPERATURE_RATE),
+                false,
+                null,
+                heat,
+                null,
+                null,
+                level));
         return this;
     }
 
@@ -77,17 +86,61 @@ final class FireBench {
             list = List.of(burner("burner A", "inlet A"), burner("burner B", "inlet B"));
         }
         Design d = kiln.build();
-        Room room = new Room(RoomPlace.OUTDOORS, null, q("20 °C", Kind.TEMPERATURE), null, null, q("0 m", Kind.LENGTH), null, null, null, null,
-                null, null, null, null, null, null);
-        return new Design(d.title(), null, d.units(), d.kiln(), d.shelves(), d.ports(), d.drilling(), list,
-                new Damper(q("100 %", Kind.SHARE), plate), null, room, steps ? new FiringPlan(null, null, firing, null) : null, d.limits());
+        Room room = new Room(
+                RoomPlace.OUTDOORS,
+                null,
+                q("20 °C", Kind.TEMPERATURE),
+                null,
+                null,
+                q("0 m", Kind.LENGTH),
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null,
+                null);
+        return new Design(
+                d.title(),
+                null,
+                d.units(),
+                d.kiln(),
+                d.shelves(),
+                d.ports(),
+                d.drilling(),
+                list,
+                new Damper(q("100 %", Kind.SHARE), plate),
+                null,
+                room,
+                steps ? new FiringPlan(null, null, firing, null) : null,
+                d.limits());
     }
 
     private Burner burner(String name, String port) {
         Quantity heat = jet == null ? q(heatKw / 2 + " kW", Kind.POWER) : null;
         Jet bore = jet == null ? null : new Jet(jet, q(jet, Kind.LENGTH), null);
-        return new Burner(name, port, Fuel.PROPANE, null, bore, null, null, jet == null ? null : q("11 inH2O", Kind.PRESSURE), heat, null, head,
-                null, null, null, null, null, flameAt, null);
+        return new Burner(
+                name,
+                port,
+                Fuel.PROPANE,
+                null,
+                bore,
+                null,
+                null,
+                jet == null ? null : q("11 inH2O", Kind.PRESSURE),
+                heat,
+                null,
+                head,
+                null,
+                null,
+                null,
+                null,
+                null,
+                flameAt,
+                null);
     }
 
     FireBench limit(String rule, String name, double value) {

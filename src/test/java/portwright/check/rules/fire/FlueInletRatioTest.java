@@ -21,7 +21,9 @@ class FlueInletRatioTest {
     @Test
     void limitsPassAndJustBeyondFires() {
         assertThat(ratio(0.8)).hasSize(1).allMatch(f -> f.severity() == Severity.CAUTION);
-        assertThat(ratio(0.8 - 1e-6)).hasSize(1).allMatch(f -> f.severity() == Severity.STOP && f.forbids() == Forbids.DRILLING);
+        assertThat(ratio(0.8 - 1e-6))
+                .hasSize(1)
+                .allMatch(f -> f.severity() == Severity.STOP && f.forbids() == Forbids.DRILLING);
         assertThat(ratio(1.0)).isEmpty();
         assertThat(ratio(1.0 - 1e-6)).hasSize(1).allMatch(f -> f.severity() == Severity.CAUTION);
         assertThat(ratio(2.0)).isEmpty();

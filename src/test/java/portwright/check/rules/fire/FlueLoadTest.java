@@ -19,7 +19,9 @@ class FlueLoadTest {
     @Test
     void elevenThousandPasses() {
         assertThat(load(11000).run(rule)).isEmpty();
-        assertThat(load(11001).run(rule)).hasSize(1).allMatch(f -> f.severity() == Severity.CAUTION && f.parts().size() == 2);
+        assertThat(load(11001).run(rule))
+                .hasSize(1)
+                .allMatch(f -> f.severity() == Severity.CAUTION && f.parts().size() == 2);
     }
 
     @Test

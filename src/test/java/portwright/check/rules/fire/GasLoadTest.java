@@ -23,7 +23,9 @@ class GasLoadTest {
         double caution = 2 + 0.040 * litre;
         double note = 0.5 + 0.005 * litre;
         assertThat(kw(stop).run(rule)).hasSize(1).allMatch(f -> f.severity() == Severity.CAUTION);
-        assertThat(kw(stop * 1.000001).run(rule)).hasSize(1).allMatch(f -> f.severity() == Severity.STOP && f.forbids() == Forbids.LIGHTING);
+        assertThat(kw(stop * 1.000001).run(rule))
+                .hasSize(1)
+                .allMatch(f -> f.severity() == Severity.STOP && f.forbids() == Forbids.LIGHTING);
         assertThat(kw(caution).run(rule)).isEmpty();
         assertThat(kw(caution * 1.000001).run(rule)).hasSize(1).allMatch(f -> f.severity() == Severity.CAUTION);
         assertThat(kw(note).run(rule)).isEmpty();

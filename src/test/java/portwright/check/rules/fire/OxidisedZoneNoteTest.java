@@ -16,7 +16,9 @@ class OxidisedZoneNoteTest {
     @Test
     void openInletsReachSixDiameters() {
         List<Finding> f = new FireBench().usual(Atmosphere.MEDIUM).run(rule);
-        assertThat(f).hasSize(1).allMatch(x -> x.severity() == Severity.NOTE && x.parts().equals(List.of("inlet A", "inlet B")));
+        assertThat(f)
+                .hasSize(1)
+                .allMatch(x -> x.severity() == Severity.NOTE && x.parts().equals(List.of("inlet A", "inlet B")));
         assertThat(f.get(0).measured().value()).isCloseTo(6 * 35.0, within(1e-9));
     }
 

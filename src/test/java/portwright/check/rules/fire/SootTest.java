@@ -26,8 +26,15 @@ class SootTest {
     @Test
     void richIsACautionVeryRichAStop() {
         List<Finding> caution = kw(9.5).run(rule);
-        assertThat(caution).hasSize(1).allMatch(f -> f.severity() == Severity.CAUTION && f.parts().equals(List.of("burner A", "burner B")));
-        kw(9.5).edge(rule, "caution", Severity.CAUTION, caution.get(0).measured().value(), 1);
+        assertThat(caution)
+                .hasSize(1)
+                .allMatch(f -> f.severity() == Severity.CAUTION && f.parts().equals(List.of("burner A", "burner B")));
+        kw(9.5).edge(
+                        rule,
+                        "caution",
+                        Severity.CAUTION,
+                        caution.get(0).measured().value(),
+                        1);
         List<Finding> stop = kw(14).run(rule);
         assertThat(stop).hasSize(1).allMatch(f -> f.severity() == Severity.STOP);
         kw(14).edge(rule, "stop", Severity.STOP, stop.get(0).measured().value(), 1);

@@ -20,7 +20,20 @@ class FlamePathTest {
     private static final double FREE = 44156;
 
     private static Shelf plate(String name, double width, double depth, double height, double thickness) {
-        return new Shelf(name, ShelfShape.RECTANGLE, null, null, null, mm(width), mm(depth), null, mm(height), mm(thickness), at(0, 0), List.of(), null);
+        return new Shelf(
+                name,
+                ShelfShape.RECTANGLE,
+                null,
+                null,
+                null,
+                mm(width),
+                mm(depth),
+                null,
+                mm(height),
+                mm(thickness),
+                at(0, 0),
+                List.of(),
+                null);
     }
 
     private static TestKiln inletOfArea(double area, double t) {
@@ -40,7 +53,20 @@ class FlamePathTest {
     }
 
     private static Shelf half(String name, double bearing, double height, double thickness) {
-        return new Shelf(name, ShelfShape.HALF, mm(560), null, null, null, null, deg(bearing), mm(height), mm(thickness), at(0, 0), List.of(), null);
+        return new Shelf(
+                name,
+                ShelfShape.HALF,
+                mm(560),
+                null,
+                null,
+                null,
+                null,
+                deg(bearing),
+                mm(height),
+                mm(thickness),
+                at(0, 0),
+                List.of(),
+                null);
     }
 
     /** Two halves of one shelf leave one way up: 360 000 − π/4 · 560². */

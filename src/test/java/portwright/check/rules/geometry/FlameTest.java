@@ -22,7 +22,9 @@ class FlameTest {
 
     /** A probe of 6 mm at height 100 reaches 25 mm into the chamber: the flame's side touches its tip. */
     @ParameterizedTest
-    @EnumSource(value = FittingKind.class, names = {"THERMOCOUPLE", "SPYHOLE"})
+    @EnumSource(
+            value = FittingKind.class,
+            names = {"THERMOCOUPLE", "SPYHOLE"})
     void flameMeetsProbeAndSpyhole(FittingKind kind) {
         assertThat(meets(kind, 1e-3)).isEmpty();
         List<Finding> f = meets(kind, -1e-3);
@@ -34,7 +36,8 @@ class FlameTest {
     private static List<Finding> meets(FittingKind kind, double left) {
         double x = 300 - 25 - 20 - 100 * TAN - (left + 3) / COS;
         TestKiln k = AtTheLimitTest.square().inlet("A", x, 0, 40);
-        k.fittings.add(new Fitting("thing", kind, null, null, On.WALL, 2, at(0, 100), mm(6), null, null, null, null, mm(25), null));
+        k.fittings.add(new Fitting(
+                "thing", kind, null, null, On.WALL, 2, at(0, 100), mm(6), null, null, null, null, mm(25), null));
         return GeoBench.of(k, "flame-on-fitting");
     }
 
@@ -46,33 +49,47 @@ class FlameTest {
     /** The jet of a wall port runs to the opposite wall; a coil there is struck. */
     @Test
     void wallPortStrikesTheOppositeCoil() {
-        TestKiln k = AtTheLimitTest.square().wallElement("E1", 150, 16, 20, 0, List.of(3)).wallInlet("A", 1, 0, 150, 40);
+        TestKiln k = AtTheLimitTest.square()
+                .wallElement("E1", 150, 16, 20, 0, List.of(3))
+                .wallInlet("A", 1, 0, 150, 40);
         List<Finding> f = GeoBench.of(k, "flame-on-element", Severity.STOP);
         assertThat(f).hasSize(1);
         assertThat(f.get(0).parts()).containsExactly("A", "E1");
         // 600 mm on, the jet reaches 20 + 600 tan 11° up: a coil 25 + 6 above it is clear
         double clear = 150 + 20 + 600 * TAN + 40;
-        assertThat(GeoBench.of(AtTheLimitTest.square().wallElement("E1", clear, 16, 20, 0, List.of(3)).wallInlet("A", 1, 0, 150, 40), "flame-on-element")).isEmpty();
+        assertThat(GeoBench.of(
+                        AtTheLimitTest.square()
+                                .wallElement("E1", clear, 16, 20, 0, List.of(3))
+                                .wallInlet("A", 1, 0, 150, 40),
+                        "flame-on-element"))
+                .isEmpty();
     }
 
     @Test
     void aShelfShieldsTheCoilsAboveIt() {
-        TestKiln bare = AtTheLimitTest.square().wallElement("E1", 300, 16, 20, 0, null).inlet("A", 220, 0, 40);
+        TestKiln bare =
+                AtTheLimitTest.square().wallElement("E1", 300, 16, 20, 0, null).inlet("A", 220, 0, 40);
         assertThat(GeoBench.of(bare, "flame-on-element", Severity.STOP)).hasSize(1);
-        assertThat(GeoBench.of(bare.roundShelf("shelf", 560, 75, 40), "flame-on-element")).isEmpty();
+        assertThat(GeoBench.of(bare.roundShelf("shelf", 560, 75, 40), "flame-on-element"))
+                .isEmpty();
     }
 
     /** The part of a flame that passes the shelf's edge goes on. */
     @Test
     void aShelfThatCoversHalfTheFlameShieldsNothing() {
-        TestKiln k = AtTheLimitTest.square().wallElement("E1", 300, 16, 20, 0, null).inlet("A", 220, 0, 40).roundShelf("shelf", 440, 75, 40);
+        TestKiln k = AtTheLimitTest.square()
+                .wallElement("E1", 300, 16, 20, 0, null)
+                .inlet("A", 220, 0, 40)
+                .roundShelf("shelf", 440, 75, 40);
         assertThat(GeoBench.of(k, "flame-on-element", Severity.STOP)).hasSize(1);
     }
 
     @Test
     void underAShelfTheFlameClimbsTheWall() {
-        assertThat(GeoBench.of(AtTheLimitTest.square().inlet("A", 0, 0, 40), "flame-at-wall")).isEmpty();
-        List<Finding> f = GeoBench.of(AtTheLimitTest.square().inlet("A", 0, 0, 40).roundShelf("shelf", 400, 75, 40), "flame-at-wall");
+        assertThat(GeoBench.of(AtTheLimitTest.square().inlet("A", 0, 0, 40), "flame-at-wall"))
+                .isEmpty();
+        List<Finding> f = GeoBench.of(
+                AtTheLimitTest.square().inlet("A", 0, 0, 40).roundShelf("shelf", 400, 75, 40), "flame-at-wall");
         assertThat(f).hasSize(1);
         assertThat(f.get(0).parts()).containsExactly("A", "shelf");
         assertThat(f.get(0).severity()).isEqualTo(Severity.NOTE);
@@ -82,6 +99,7 @@ class FlameTest {
     void aShelfBetweenInletAndFlueEndsTheShortCircuit() {
         TestKiln k = AtTheLimitTest.square().inlet("A", 0, 0, 40).flue("F", 0, 0, 40);
         assertThat(GeoBench.of(k, "flue-over-inlet")).hasSize(1);
-        assertThat(GeoBench.of(k.roundShelf("shelf", 400, 75, 40), "flue-over-inlet")).isEmpty();
+        assertThat(GeoBench.of(k.roundShelf("shelf", 400, 75, 40), "flue-over-inlet"))
+                .isEmpty();
     }
 }

@@ -32,7 +32,9 @@ final class GeoBench {
     }
 
     static List<Finding> of(TestKiln kiln, String rule) {
-        return check(kiln.build()).findings().stream().filter(f -> f.rule().equals(rule)).toList();
+        return check(kiln.build()).findings().stream()
+                .filter(f -> f.rule().equals(rule))
+                .toList();
     }
 
     static List<Finding> of(TestKiln kiln, String rule, Severity severity) {
@@ -43,20 +45,28 @@ final class GeoBench {
     static List<Finding> alone(TestKiln kiln, String rule) {
         Design design = kiln.build();
         Findings out = new Findings();
-        GeometryRules.list().stream().filter(r -> r.id().equals(rule)).findFirst().orElseThrow()
+        GeometryRules.list().stream()
+                .filter(r -> r.id().equals(rule))
+                .findFirst()
+                .orElseThrow()
                 .check(Review.geometryOnly(design), new LimitsInForce(LIMITS, design), out);
         return out.findings();
     }
 
     /** What a rule lacks. */
     static List<NotChecked> lacks(TestKiln kiln, String rule) {
-        return check(kiln.build()).notChecked().stream().filter(n -> n.rule().equals(rule)).toList();
+        return check(kiln.build()).notChecked().stream()
+                .filter(n -> n.rule().equals(rule))
+                .toList();
     }
 
     /** Passes at the limit and inside it, fires a micrometre beyond, with these parts. The kiln is made from the room left, negative beyond. */
-    static Finding edge(String rule, Severity severity, Forbids forbids, DoubleFunction<TestKiln> kiln, String... parts) {
+    static Finding edge(
+            String rule, Severity severity, Forbids forbids, DoubleFunction<TestKiln> kiln, String... parts) {
         assertThat(of(kiln.apply(0), rule, severity)).as("at the limit").isEmpty();
-        assertThat(of(kiln.apply(0.5), rule, severity)).as("half a millimetre inside").isEmpty();
+        assertThat(of(kiln.apply(0.5), rule, severity))
+                .as("half a millimetre inside")
+                .isEmpty();
         List<Finding> beyond = of(kiln.apply(-MICROMETRE), rule, severity);
         assertThat(beyond).as("a micrometre beyond").hasSize(1);
         Finding f = beyond.get(0);

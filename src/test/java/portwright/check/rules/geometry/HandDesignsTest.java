@@ -30,8 +30,21 @@ import portwright.model.ShelfShape;
 class HandDesignsTest {
     @ParameterizedTest(name = "{0} sides, {1}")
     @Tag("published")
-    @CsvSource({"8,17 in,1 1/4 in,4 in,15 in,18 in,161,0.12,25", "10,22.7 in,1 1/2 in,5 in,20 1/2 in,27 in,205,0.11,25", "6,10.6 in,1 1/4 in,2 1/2 in,8.6 in,9 in,118,0.17,16"})
-    void passWithoutAStop(int sides, String acrossFlats, String d, String radius, String shelf, String height, double rimMm, double lidShare, double path) {
+    @CsvSource({
+        "8,17 in,1 1/4 in,4 in,15 in,18 in,161,0.12,25",
+        "10,22.7 in,1 1/2 in,5 in,20 1/2 in,27 in,205,0.11,25",
+        "6,10.6 in,1 1/4 in,2 1/2 in,8.6 in,9 in,118,0.17,16"
+    })
+    void passWithoutAStop(
+            int sides,
+            String acrossFlats,
+            String d,
+            String radius,
+            String shelf,
+            String height,
+            double rimMm,
+            double lidShare,
+            double path) {
         TestKiln k = kiln(sides, acrossFlats, d, radius, shelf, height);
         CheckResult r = GeoBench.check(k.build());
         assertThat(r.findings()).noneMatch(f -> f.severity() == Severity.STOP);
@@ -41,7 +54,8 @@ class HandDesignsTest {
         Hole a = g.holes().get(0);
         assertThat(g.slab(On.FLOOR).depth(a.centre()) - a.drilledRadius()).isCloseTo(rimMm, within(0.5));
         double af = len(acrossFlats).mm();
-        assertThat(g.slab(On.FLOOR).depth(a.centre()) - a.drilledRadius()).isCloseTo(af / 2 + 63.5 - len(radius).mm() - (len(d).mm() + 2) / 2, within(1e-9));
+        assertThat(g.slab(On.FLOOR).depth(a.centre()) - a.drilledRadius())
+                .isCloseTo(af / 2 + 63.5 - len(radius).mm() - (len(d).mm() + 2) / 2, within(1e-9));
         assertThat(g.weakestSection(On.LID).share()).isCloseTo(lidShare, within(0.005));
         assertThat(g.weakestSection(On.LID).share()).isCloseTo(2 * (len(d).mm() + 2) / (af + 127), within(1e-9));
         double inlets = g.holes(On.FLOOR).stream().mapToDouble(Hole::area).sum();
@@ -57,13 +71,40 @@ class HandDesignsTest {
             k.port("inlet " + "AB".charAt(i), Role.INLET, On.FLOOR, null, TestKiln.polar(radius, 180.0 * i), len(d));
             k.port("flue " + "AB".charAt(i), Role.FLUE, On.LID, null, TestKiln.polar(radius, 180.0 * i), len(d));
         }
-        k.shelves.add(new Shelf("shelf", ShelfShape.ROUND, len(shelf), null, null, null, null, null, len("3 in"), len("5/8 in"), TestKiln.at(0, 0),
-                posts(len(shelf).mm() / 2 - 30), len("1 in")));
+        k.shelves.add(new Shelf(
+                "shelf",
+                ShelfShape.ROUND,
+                len(shelf),
+                null,
+                null,
+                null,
+                null,
+                null,
+                len("3 in"),
+                len("5/8 in"),
+                TestKiln.at(0, 0),
+                posts(len(shelf).mm() / 2 - 30),
+                len("1 in")));
         k.wallElement("E1", 100, 16, 19, 0, null).wallElement("E2", 170, 16, 19, 0, null);
-        k.fittings.add(new portwright.model.Fitting("thermocouple", FittingKind.THERMOCOUPLE, null, null, On.WALL, 3, TestKiln.at(0, 135), TestKiln.mm(6), null, null, null, null,
-                TestKiln.mm(25), null));
+        k.fittings.add(new portwright.model.Fitting(
+                "thermocouple",
+                FittingKind.THERMOCOUPLE,
+                null,
+                null,
+                On.WALL,
+                3,
+                TestKiln.at(0, 135),
+                TestKiln.mm(6),
+                null,
+                null,
+                null,
+                null,
+                TestKiln.mm(25),
+                null));
         k.joints(On.FLOOR, 228.6, 114.3, Bond.HALF, 0, 57, 0).joints(On.LID, 228.6, 114.3, Bond.HALF, 0, 57, 0);
-        k.burners = List.of(AtTheLimitTest.burner("inlet A", 12, 25, 12.7, 150), AtTheLimitTest.burner("inlet B", 12, 25, 12.7, 150));
+        k.burners = List.of(
+                AtTheLimitTest.burner("inlet A", 12, 25, 12.7, 150),
+                AtTheLimitTest.burner("inlet B", 12, 25, 12.7, 150));
         return k;
     }
 

@@ -91,7 +91,8 @@ final class KilnSketch {
         double a = Math.toRadians(turnDeg);
         double px = x * SIXTEENTH;
         double py = y * SIXTEENTH;
-        return new Place.Cartesian(TestKiln.mm(px * Math.cos(a) + py * Math.sin(a)), TestKiln.mm(py * Math.cos(a) - px * Math.sin(a)));
+        return new Place.Cartesian(
+                TestKiln.mm(px * Math.cos(a) + py * Math.sin(a)), TestKiln.mm(py * Math.cos(a) - px * Math.sin(a)));
     }
 
     private Place onPanel(int u, int v) {
@@ -103,7 +104,12 @@ final class KilnSketch {
     }
 
     private Joints joints() {
-        return new Joints(len(144), len(72), r.nextBoolean() ? Bond.HALF : Bond.STACKED, planTurn(r.nextInt(4) * 30), at(upTo(40), upTo(40)));
+        return new Joints(
+                len(144),
+                len(72),
+                r.nextBoolean() ? Bond.HALF : Bond.STACKED,
+                planTurn(r.nextInt(4) * 30),
+                at(upTo(40), upTo(40)));
     }
 
     private PlanShape plan() {
@@ -152,24 +158,115 @@ final class KilnSketch {
                 }
             }
             Tails tails = new Tails(panel(1 + r.nextInt(sides)), onPanel(upTo(20), 30 + 50 * i), len(8));
-            k.elements.add(new ElementRun("E" + i, On.WALL, len(30 + 50 * i), panels, null, new Groove(len(10), null, len(12), TestKiln.deg(r.nextInt(20))), len(8), tails));
+            k.elements.add(new ElementRun(
+                    "E" + i,
+                    On.WALL,
+                    len(30 + 50 * i),
+                    panels,
+                    null,
+                    new Groove(len(10), null, len(12), TestKiln.deg(r.nextInt(20))),
+                    len(8),
+                    tails));
         }
         if (r.nextBoolean()) {
-            List<Place> path = List.of(at(-60 - r.nextInt(20), -60), at(60, -60 - r.nextInt(20)), at(60 + r.nextInt(20), 60), at(-50, 70));
-            k.elements.add(new ElementRun("EF", On.FLOOR, null, null, path, new Groove(null, len(10), len(12), null), len(8), null));
+            List<Place> path = List.of(
+                    at(-60 - r.nextInt(20), -60), at(60, -60 - r.nextInt(20)), at(60 + r.nextInt(20), 60), at(-50, 70));
+            k.elements.add(new ElementRun(
+                    "EF", On.FLOOR, null, null, path, new Groove(null, len(10), len(12), null), len(8), null));
         }
     }
 
     private void fittings(TestKiln k) {
-        k.fittings.add(new Fitting("leg", FittingKind.LEG, null, null, On.FLOOR, null, at(upTo(100), upTo(100)), len(32), null, null, null, null, null, null));
-        k.fittings.add(new Fitting("bar", FittingKind.STAND_BAR, null, null, On.FLOOR, null, at(upTo(100), upTo(100)), null, new Size2(len(160), len(16)), planTurn(r.nextInt(180)), null,
-                null, null, null));
-        k.fittings.add(new Fitting("handle", FittingKind.HANDLE, null, null, On.LID, null, at(upTo(20), -150), null, new Size2(len(64), len(8)), planTurn(0), null, null, null, null));
-        k.fittings.add(new Fitting("crack", FittingKind.CRACK, null, null, On.LID, null, null, null, null, null, List.of(at(upTo(100), upTo(100)), at(upTo(100), upTo(100))), null, null, null));
-        k.fittings.add(new Fitting("probe", FittingKind.THERMOCOUPLE, "K", "standard", On.WALL, panel(1 + r.nextInt(sides)), onPanel(upTo(30), 40 + r.nextInt(100)), len(4), null, null,
-                null, null, len(16), null));
-        k.fittings.add(new Fitting("box", FittingKind.CONTROL_BOX, null, null, On.WALL, panel(1 + r.nextInt(sides)), onPanel(upTo(10), 120), null, new Size2(len(80), len(120)),
-                angle(0), null, len(16), null, null));
+        k.fittings.add(new Fitting(
+                "leg",
+                FittingKind.LEG,
+                null,
+                null,
+                On.FLOOR,
+                null,
+                at(upTo(100), upTo(100)),
+                len(32),
+                null,
+                null,
+                null,
+                null,
+                null,
+                null));
+        k.fittings.add(new Fitting(
+                "bar",
+                FittingKind.STAND_BAR,
+                null,
+                null,
+                On.FLOOR,
+                null,
+                at(upTo(100), upTo(100)),
+                null,
+                new Size2(len(160), len(16)),
+                planTurn(r.nextInt(180)),
+                null,
+                null,
+                null,
+                null));
+        k.fittings.add(new Fitting(
+                "handle",
+                FittingKind.HANDLE,
+                null,
+                null,
+                On.LID,
+                null,
+                at(upTo(20), -150),
+                null,
+                new Size2(len(64), len(8)),
+                planTurn(0),
+                null,
+                null,
+                null,
+                null));
+        k.fittings.add(new Fitting(
+                "crack",
+                FittingKind.CRACK,
+                null,
+                null,
+                On.LID,
+                null,
+                null,
+                null,
+                null,
+                null,
+                List.of(at(upTo(100), upTo(100)), at(upTo(100), upTo(100))),
+                null,
+                null,
+                null));
+        k.fittings.add(new Fitting(
+                "probe",
+                FittingKind.THERMOCOUPLE,
+                "K",
+                "standard",
+                On.WALL,
+                panel(1 + r.nextInt(sides)),
+                onPanel(upTo(30), 40 + r.nextInt(100)),
+                len(4),
+                null,
+                null,
+                null,
+                null,
+                len(16),
+                null));
+        k.fittings.add(new Fitting(
+                "box",
+                FittingKind.CONTROL_BOX,
+                null,
+                null,
+                On.WALL,
+                panel(1 + r.nextInt(sides)),
+                onPanel(upTo(10), 120),
+                null,
+                new Size2(len(80), len(120)),
+                angle(0),
+                null,
+                len(16),
+                null,
+                null));
     }
 
     private void shelf(TestKiln k) {
@@ -178,7 +275,19 @@ final class KilnSketch {
             posts.add(at(upTo(90), upTo(90)));
         }
         ShelfShape shape = r.nextBoolean() ? ShelfShape.ROUND : ShelfShape.HALF;
-        k.shelves.add(new Shelf("shelf", shape, len(180 + r.nextInt(60)), null, null, null, null, planTurn(r.nextInt(360)), len(20 + r.nextInt(40)), len(10), at(upTo(10), upTo(10)), posts,
+        k.shelves.add(new Shelf(
+                "shelf",
+                shape,
+                len(180 + r.nextInt(60)),
+                null,
+                null,
+                null,
+                null,
+                planTurn(r.nextInt(360)),
+                len(20 + r.nextInt(40)),
+                len(10),
+                at(upTo(10), upTo(10)),
+                posts,
                 len(24)));
     }
 
@@ -187,13 +296,42 @@ final class KilnSketch {
         for (int i = 0; i < 3; i++) {
             int d = 12 + r.nextInt(24);
             k.port("inlet " + i, Role.INLET, On.FLOOR, null, at(upTo(110), upTo(110)), len(d));
-            k.burners.add(new Burner("burner " + i, "inlet " + i, Fuel.PROPANE, null, new Jet("1 mm", TestKiln.mm(1), null), null, null, null, null, null, BurnerHead.BARE,
-                    len(6 + r.nextInt(8)), len(16), len(r.nextInt(16)), len(80 + r.nextInt(40)), null, null, null));
+            k.burners.add(new Burner(
+                    "burner " + i,
+                    "inlet " + i,
+                    Fuel.PROPANE,
+                    null,
+                    new Jet("1 mm", TestKiln.mm(1), null),
+                    null,
+                    null,
+                    null,
+                    null,
+                    null,
+                    BurnerHead.BARE,
+                    len(6 + r.nextInt(8)),
+                    len(16),
+                    len(r.nextInt(16)),
+                    len(80 + r.nextInt(40)),
+                    null,
+                    null,
+                    null));
         }
         k.port("flue 1", Role.FLUE, On.LID, null, at(upTo(110), upTo(110)), len(16 + r.nextInt(16)));
         k.port("flue 2", Role.FLUE, On.LID, null, at(upTo(110), upTo(110)), len(16 + r.nextInt(16)));
         int p = 1 + r.nextInt(sides);
-        k.port("wall 1", Role.INLET, On.WALL, panel(p), onPanel(upTo(30), 20 + r.nextInt(100)), len(14 + r.nextInt(10)));
-        k.port("wall 2", Role.INLET, On.WALL, panel(1 + p % sides), onPanel(upTo(30), 20 + r.nextInt(100)), len(14 + r.nextInt(10)));
+        k.port(
+                "wall 1",
+                Role.INLET,
+                On.WALL,
+                panel(p),
+                onPanel(upTo(30), 20 + r.nextInt(100)),
+                len(14 + r.nextInt(10)));
+        k.port(
+                "wall 2",
+                Role.INLET,
+                On.WALL,
+                panel(1 + p % sides),
+                onPanel(upTo(30), 20 + r.nextInt(100)),
+                len(14 + r.nextInt(10)));
     }
 }

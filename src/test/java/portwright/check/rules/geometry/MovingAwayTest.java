@@ -47,8 +47,21 @@ class MovingAwayTest {
                 Random r = new Random(s);
                 TestKiln k = big(r);
                 boolean box = r.nextBoolean();
-                k.fittings.add(new Fitting("leg", FittingKind.LEG, null, null, On.FLOOR, null, at(off(r), off(r)), box ? null : mm(10 + r.nextInt(80)),
-                        box ? new Size2(mm(20 + r.nextInt(200)), mm(5 + r.nextInt(100))) : null, deg(r.nextInt(180)), null, null, null, mm(WIDE)));
+                k.fittings.add(new Fitting(
+                        "leg",
+                        FittingKind.LEG,
+                        null,
+                        null,
+                        On.FLOOR,
+                        null,
+                        at(off(r), off(r)),
+                        box ? null : mm(10 + r.nextInt(80)),
+                        box ? new Size2(mm(20 + r.nextInt(200)), mm(5 + r.nextInt(100))) : null,
+                        deg(r.nextInt(180)),
+                        null,
+                        null,
+                        null,
+                        mm(WIDE)));
                 return k.inlet("A", x, y, 20 + r.nextInt(40));
             });
         }
@@ -60,7 +73,9 @@ class MovingAwayTest {
             long s = seed;
             run(seed, "element-clearance", (x, y) -> {
                 Random r = new Random(s);
-                return big(r).slabElement("EF", On.FLOOR, 10 + r.nextInt(20), 20, at(off(r), off(r)), at(off(r), off(r))).inlet("A", x, y, 20 + r.nextInt(40))
+                return big(r).slabElement(
+                                "EF", On.FLOOR, 10 + r.nextInt(20), 20, at(off(r), off(r)), at(off(r), off(r)))
+                        .inlet("A", x, y, 20 + r.nextInt(40))
                         .limit("element-clearance", "limit", WIDE);
             });
         }
@@ -72,7 +87,9 @@ class MovingAwayTest {
             long s = seed;
             run(seed, "port-spacing", (x, y) -> {
                 Random r = new Random(s);
-                return big(r).inlet("B", off(r), off(r), 20 + r.nextInt(40)).inlet("A", x, y, 20 + r.nextInt(40)).limit("port-spacing", "limit", 2 * WIDE);
+                return big(r).inlet("B", off(r), off(r), 20 + r.nextInt(40))
+                        .inlet("A", x, y, 20 + r.nextInt(40))
+                        .limit("port-spacing", "limit", 2 * WIDE);
             });
         }
     }
@@ -91,13 +108,16 @@ class MovingAwayTest {
             return;
         }
         // a centre within the obstacle leaves it over the nearest point of its edge
-        double out = !rule.equals("port-spacing") && before.measured().value() + radius(scene.with(x, y)) < -1e-9 ? -1 : 1;
+        double out =
+                !rule.equals("port-spacing") && before.measured().value() + radius(scene.with(x, y)) < -1e-9 ? -1 : 1;
         double last = before.measured().value();
         for (int i = 1; i <= 5; i++) {
             double by = i * 10 * (1 + r.nextDouble());
             Pt to = hole.plus(out * (hole.x() - near.x()) / d * by, out * (hole.y() - near.y()) / d * by);
             Finding after = GeoBench.alone(scene.with(to.x(), to.y()), rule).get(0);
-            assertThat(after.measured().value()).as("%s, seed %d, by %s mm", rule, seed, by).isEqualTo(before.measured().value() + by, org.assertj.core.api.Assertions.within(1e-6));
+            assertThat(after.measured().value())
+                    .as("%s, seed %d, by %s mm", rule, seed, by)
+                    .isEqualTo(before.measured().value() + by, org.assertj.core.api.Assertions.within(1e-6));
             last = Math.max(last, after.measured().value());
         }
         assertThat(last).isGreaterThan(before.measured().value());
@@ -111,13 +131,30 @@ class MovingAwayTest {
     @Test
     void theRemedyLeadsOutOfAnObstacle() {
         TestKiln k = AtTheLimitTest.square().inlet("A", 30, 100, 40);
-        k.fittings.add(new Fitting("bar", FittingKind.STAND_BAR, null, null, On.FLOOR, null, at(0, 100), null, new Size2(mm(80), mm(400)), null, null, null, null, null));
+        k.fittings.add(new Fitting(
+                "bar",
+                FittingKind.STAND_BAR,
+                null,
+                null,
+                On.FLOOR,
+                null,
+                at(0, 100),
+                null,
+                new Size2(mm(80), mm(400)),
+                null,
+                null,
+                null,
+                null,
+                null));
         Finding f = GeoBench.alone(k, "fitting-clearance").get(0);
         // edge at x = 40: 10 to the edge, 21 of radius, 25 of clearance
         assertThat(f.remedy()).isEqualTo("Move A 56.0 mm (2 1/4 in) to the right.");
-        TestKiln g = AtTheLimitTest.square().slabElement("EF", On.FLOOR, 16, 20, at(100, -150), at(100, 150)).inlet("A", 105, 0, 40);
+        TestKiln g = AtTheLimitTest.square()
+                .slabElement("EF", On.FLOOR, 16, 20, at(100, -150), at(100, 150))
+                .inlet("A", 105, 0, 40);
         // away from the chamber's middle: edge at x = 108, 3 + 21 + 25
-        assertThat(GeoBench.alone(g, "element-clearance").get(0).remedy()).isEqualTo("Move A 49.0 mm (1 15/16 in) away from the centre.");
+        assertThat(GeoBench.alone(g, "element-clearance").get(0).remedy())
+                .isEqualTo("Move A 49.0 mm (1 15/16 in) away from the centre.");
     }
 
     /** Across parts: a floor hole moved straight off a wall never nears its grooves, a wall hole moved up never nears the floor's. */
@@ -130,18 +167,30 @@ class MovingAwayTest {
             double v = 10 + r.nextInt(40);
             double last = Double.NEGATIVE_INFINITY;
             for (int i = 0; i < 6; i++) {
-                List<Finding> f = GeoBench.alone(AtTheLimitTest.square().wallElement("E1", v, 16, 20, 0, List.of(2)).inlet("A", x - 8 * i, y, 40).limit("element-clearance", "limit", WIDE),
+                List<Finding> f = GeoBench.alone(
+                        AtTheLimitTest.square()
+                                .wallElement("E1", v, 16, 20, 0, List.of(2))
+                                .inlet("A", x - 8 * i, y, 40)
+                                .limit("element-clearance", "limit", WIDE),
                         "element-clearance");
                 assertThat(f).hasSize(1);
-                assertThat(f.get(0).measured().value()).as("run %d, step %d", run, i).isGreaterThanOrEqualTo(last - 1e-6);
+                assertThat(f.get(0).measured().value())
+                        .as("run %d, step %d", run, i)
+                        .isGreaterThanOrEqualTo(last - 1e-6);
                 last = f.get(0).measured().value();
             }
             last = Double.NEGATIVE_INFINITY;
             double groove = 220 + r.nextInt(60);
             for (int i = 0; i < 6; i++) {
-                List<Finding> f = GeoBench.alone(AtTheLimitTest.square().slabElement("EF", On.FLOOR, 16, 20, at(groove, -150), at(groove, 150)).wallInlet("A", 2, 0, 25 + 9 * i, 40)
-                        .limit("element-clearance", "limit", WIDE), "element-clearance");
-                assertThat(f.get(0).measured().value()).as("run %d, step %d", run, i).isGreaterThanOrEqualTo(last - 1e-6);
+                List<Finding> f = GeoBench.alone(
+                        AtTheLimitTest.square()
+                                .slabElement("EF", On.FLOOR, 16, 20, at(groove, -150), at(groove, 150))
+                                .wallInlet("A", 2, 0, 25 + 9 * i, 40)
+                                .limit("element-clearance", "limit", WIDE),
+                        "element-clearance");
+                assertThat(f.get(0).measured().value())
+                        .as("run %d, step %d", run, i)
+                        .isGreaterThanOrEqualTo(last - 1e-6);
                 last = f.get(0).measured().value();
             }
         }
@@ -156,9 +205,15 @@ class MovingAwayTest {
             double y = (r.nextDouble() - 0.5) * 200;
             double last = Double.NEGATIVE_INFINITY;
             for (int i = 0; i < 6; i++) {
-                List<Finding> f = GeoBench.alone(AtTheLimitTest.square().wallElement("E1", v, 16, 20, 0, List.of(2)).inlet("A", 260 - 25 * i, y, 40).limit("flame-on-element", "caution", WIDE),
+                List<Finding> f = GeoBench.alone(
+                        AtTheLimitTest.square()
+                                .wallElement("E1", v, 16, 20, 0, List.of(2))
+                                .inlet("A", 260 - 25 * i, y, 40)
+                                .limit("flame-on-element", "caution", WIDE),
                         "flame-on-element");
-                assertThat(f.get(0).measured().value()).as("run %d, step %d", run, i).isGreaterThanOrEqualTo(last - 1e-9);
+                assertThat(f.get(0).measured().value())
+                        .as("run %d, step %d", run, i)
+                        .isGreaterThanOrEqualTo(last - 1e-9);
                 last = f.get(0).measured().value();
             }
         }

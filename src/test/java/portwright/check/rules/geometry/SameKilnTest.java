@@ -70,17 +70,44 @@ class SameKilnTest {
             int sides = KilnGeometry.of(plain).panels().size();
             List<Line> first = lines(a, 0);
             List<Line> second = lines(b, change == Change.MIRROR ? sides : 0);
-            assertThat(second).as("%s, seed %d", change, seed).extracting(Line::key).containsExactlyElementsOf(first.stream().map(Line::key).toList());
+            assertThat(second)
+                    .as("%s, seed %d", change, seed)
+                    .extracting(Line::key)
+                    .containsExactlyElementsOf(first.stream().map(Line::key).toList());
             for (int i = 0; i < first.size(); i++) {
-                assertClose(first.get(i).measured(), second.get(i).measured(), first.get(i).key().startsWith("weakest-section") ? climb : CLOSE, change + ", seed " + seed + ": " + first.get(i).key());
-                assertClose(first.get(i).limit(), second.get(i).limit(), CLOSE, change + ", seed " + seed + ": limit of " + first.get(i).key());
+                assertClose(
+                        first.get(i).measured(),
+                        second.get(i).measured(),
+                        first.get(i).key().startsWith("weakest-section") ? climb : CLOSE,
+                        change + ", seed " + seed + ": " + first.get(i).key());
+                assertClose(
+                        first.get(i).limit(),
+                        second.get(i).limit(),
+                        CLOSE,
+                        change + ", seed " + seed + ": limit of " + first.get(i).key());
             }
             assertThat(b.drilling()).isEqualTo(a.drilling());
             assertThat(b.lighting()).isEqualTo(a.lighting());
-            assertClose(a.figures().weakestFloorSectionShare(), b.figures().weakestFloorSectionShare(), climb, change + ", seed " + seed + ": floor");
-            assertClose(a.figures().weakestLidSectionShare(), b.figures().weakestLidSectionShare(), climb, change + ", seed " + seed + ": lid");
-            assertClose(a.figures().chamberVolumeL(), b.figures().chamberVolumeL(), CLOSE, change + ", seed " + seed + ": volume");
-            assertClose(a.figures().flueToInletRatio(), b.figures().flueToInletRatio(), CLOSE, change + ", seed " + seed + ": ratio");
+            assertClose(
+                    a.figures().weakestFloorSectionShare(),
+                    b.figures().weakestFloorSectionShare(),
+                    climb,
+                    change + ", seed " + seed + ": floor");
+            assertClose(
+                    a.figures().weakestLidSectionShare(),
+                    b.figures().weakestLidSectionShare(),
+                    climb,
+                    change + ", seed " + seed + ": lid");
+            assertClose(
+                    a.figures().chamberVolumeL(),
+                    b.figures().chamberVolumeL(),
+                    CLOSE,
+                    change + ", seed " + seed + ": volume");
+            assertClose(
+                    a.figures().flueToInletRatio(),
+                    b.figures().flueToInletRatio(),
+                    CLOSE,
+                    change + ", seed " + seed + ": ratio");
         }
     }
 
@@ -89,7 +116,9 @@ class SameKilnTest {
             assertThat(b).as(what).isEqualTo(a);
             return;
         }
-        assertThat(Math.abs(a - b)).as("%s: %s and %s", what, a, b).isLessThanOrEqualTo(close * Math.max(1, Math.abs(a)));
+        assertThat(Math.abs(a - b))
+                .as("%s: %s and %s", what, a, b)
+                .isLessThanOrEqualTo(close * Math.max(1, Math.abs(a)));
     }
 
     private record Line(String key, Double measured, Double limit) {}
@@ -97,8 +126,11 @@ class SameKilnTest {
     private static List<Line> lines(CheckResult r, int mirrorSides) {
         List<Line> out = new ArrayList<>();
         for (Finding f : r.findings()) {
-            String parts = String.join("|", f.parts().stream().map(p -> panels(p, mirrorSides)).toList());
-            out.add(new Line(f.rule() + " " + f.severity() + " " + f.forbids() + " " + parts, f.measured() == null ? null : f.measured().value(),
+            String parts = String.join(
+                    "|", f.parts().stream().map(p -> panels(p, mirrorSides)).toList());
+            out.add(new Line(
+                    f.rule() + " " + f.severity() + " " + f.forbids() + " " + parts,
+                    f.measured() == null ? null : f.measured().value(),
                     f.limit() == null ? null : f.limit().value()));
         }
         out.sort(Comparator.comparing(Line::key).thenComparing(l -> l.measured() == null ? 0 : l.measured()));
@@ -107,6 +139,8 @@ class SameKilnTest {
 
     private static String panels(String part, int sides) {
         Matcher m = Pattern.compile("panel (\\d+)").matcher(part);
-        return sides > 0 && m.matches() ? "panel " + KilnSketch.mirroredPanel(Integer.parseInt(m.group(1)), sides) : part;
+        return sides > 0 && m.matches()
+                ? "panel " + KilnSketch.mirroredPanel(Integer.parseInt(m.group(1)), sides)
+                : part;
     }
 }

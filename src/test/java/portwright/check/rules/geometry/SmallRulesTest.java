@@ -27,15 +27,36 @@ class SmallRulesTest {
     /** Bricks 200 × 100 with a corner at the origin; the hole in the middle of one: 50 − 21 = 29, moved 4 up: 25. */
     @Test
     void oneBrickKeepsTwentyFiveMillimetres() {
-        GeoBench.edge("one-brick", Severity.NOTE, Forbids.NOTHING, t -> AtTheLimitTest.square().joints(On.FLOOR, 200, 100, Bond.STACKED, 0, 0, 0).inlet("A", 100, 54 - t, 40), "A");
-        assertThat(GeoBench.of(AtTheLimitTest.square().joints(On.FLOOR, 200, 100, Bond.STACKED, 0, 0, 0).inlet("A", 100, 0, 40), "one-brick").get(0).message()).contains("cuts a brick joint");
+        GeoBench.edge(
+                "one-brick",
+                Severity.NOTE,
+                Forbids.NOTHING,
+                t -> AtTheLimitTest.square()
+                        .joints(On.FLOOR, 200, 100, Bond.STACKED, 0, 0, 0)
+                        .inlet("A", 100, 54 - t, 40),
+                "A");
+        assertThat(GeoBench.of(
+                                AtTheLimitTest.square()
+                                        .joints(On.FLOOR, 200, 100, Bond.STACKED, 0, 0, 0)
+                                        .inlet("A", 100, 0, 40),
+                                "one-brick")
+                        .get(0)
+                        .message())
+                .contains("cuts a brick joint");
     }
 
     /** A hole that cuts the joint leaves no sliver. */
     @Test
     void aCutJointIsNoSliver() {
-        GeoBench.edge("joint-sliver", Severity.CAUTION, Forbids.NOTHING, t -> AtTheLimitTest.square().joints(On.LID, 200, 100, Bond.STACKED, 0, 0, 0)
-                .flue("F", 100, t < 0 ? 21 + 1e-3 : 21 - t, 40), "F", "lid joint");
+        GeoBench.edge(
+                "joint-sliver",
+                Severity.CAUTION,
+                Forbids.NOTHING,
+                t -> AtTheLimitTest.square()
+                        .joints(On.LID, 200, 100, Bond.STACKED, 0, 0, 0)
+                        .flue("F", 100, t < 0 ? 21 + 1e-3 : 21 - t, 40),
+                "F",
+                "lid joint");
     }
 
     /** 2 tan 11° (12.7 + 60) + 0.7: the bare jet just touches a hole of that width, and clears one a micrometre wider. */
@@ -50,28 +71,54 @@ class SmallRulesTest {
 
     private static List<Finding> bare(double d, BurnerHead head) {
         TestKiln k = AtTheLimitTest.square().inlet("A", 0, 0, d);
-        k.burners = List.of(new Burner("burner", "A", Fuel.PROPANE, null, new Jet("0.7 mm", mm(0.7), null), null, null, null, null, null, head, mm(10), mm(20), mm(12.7), mm(150),
-                null, null, null));
+        k.burners = List.of(new Burner(
+                "burner",
+                "A",
+                Fuel.PROPANE,
+                null,
+                new Jet("0.7 mm", mm(0.7), null),
+                null,
+                null,
+                null,
+                null,
+                null,
+                head,
+                mm(10),
+                mm(20),
+                mm(12.7),
+                mm(150),
+                null,
+                null,
+                null));
         return GeoBench.of(k, "jet-in-hole");
     }
 
     /** 5 1/2 in is the last saw but one of the inch series; 0.2 mm off it is not worth a word. */
     @Test
     void sawTwoTenthsOff() {
-        Finding f = GeoBench.edge("saw-size", Severity.NOTE, Forbids.NOTHING, t -> AtTheLimitTest.square().inlet("A", 0, 0, 6 * 25.4 + 0.2 - Math.min(t, 0.2)), "A");
+        Finding f = GeoBench.edge(
+                "saw-size",
+                Severity.NOTE,
+                Forbids.NOTHING,
+                t -> AtTheLimitTest.square().inlet("A", 0, 0, 6 * 25.4 + 0.2 - Math.min(t, 0.2)),
+                "A");
         assertThat(f.remedy()).contains("6 in");
     }
 
     @ParameterizedTest
     @CsvSource({"1 1/4 in", "1 3/8 in", "1 1/2 in", "2 in", "35 mm"})
     void sizesThatAreSoldPassWithoutAWord(String size) {
-        TestKiln k = AtTheLimitTest.square().port("A", portwright.model.Role.INLET, On.FLOOR, null, at(0, 0), TestKiln.len(size));
+        TestKiln k = AtTheLimitTest.square()
+                .port("A", portwright.model.Role.INLET, On.FLOOR, null, at(0, 0), TestKiln.len(size));
         assertThat(GeoBench.of(k, "saw-size")).isEmpty();
     }
 
     @Test
     void jacketAndPan() {
-        TestKiln k = AtTheLimitTest.square().inlet("A", 0, 0, 40).wallInlet("W", 1, 0, 200, 40).flue("F", 0, 0, 40);
+        TestKiln k = AtTheLimitTest.square()
+                .inlet("A", 0, 0, 40)
+                .wallInlet("W", 1, 0, 200, 40)
+                .flue("F", 0, 0, 40);
         assertThat(GeoBench.of(k, "jacket")).extracting(Finding::parts).containsExactly(List.of("A"), List.of("W"));
         k.floor = new Slab(mm(60), "ifb-23", mm(0), false, null);
         assertThat(GeoBench.of(k, "jacket")).extracting(Finding::parts).containsExactly(List.of("W"));
@@ -79,28 +126,50 @@ class SmallRulesTest {
 
     @Test
     void fibreAndUnknownBrick() {
-        TestKiln k = AtTheLimitTest.square().inlet("A", 0, 0, 40).flue("F", 0, 0, 40).wallInlet("W", 1, 0, 200, 40);
+        TestKiln k =
+                AtTheLimitTest.square().inlet("A", 0, 0, 40).flue("F", 0, 0, 40).wallInlet("W", 1, 0, 200, 40);
         assertThat(GeoBench.of(k, "brick-kind")).isEmpty();
         k.floor = new Slab(mm(60), "fibre-board", mm(0), true, null);
         k.lid = new Slab(mm(60), "mystery", mm(0), null, null);
         k.wall = new Wall(mm(60), null);
-        assertThat(GeoBench.of(k, "brick-kind")).allMatch(f -> f.severity() == Severity.CAUTION).extracting(Finding::parts).containsExactlyInAnyOrder(List.of("floor"), List.of("lid"));
+        assertThat(GeoBench.of(k, "brick-kind"))
+                .allMatch(f -> f.severity() == Severity.CAUTION)
+                .extracting(Finding::parts)
+                .containsExactlyInAnyOrder(List.of("floor"), List.of("lid"));
         assertThat(GeoBench.lacks(k, "brick-kind").get(0).needs()).containsExactly("kiln.wall.brick");
     }
 
     /** 40 at x = 90 and 40·√2 at x = −45 balance each other: areas stand as 1 to 2. */
     @Test
     void balanceGoesByArea() {
-        assertThat(GeoBench.of(AtTheLimitTest.square().inlet("A", 90, 0, 40).inlet("B", -45, 0, 40 * Math.sqrt(2)), "port-balance")).isEmpty();
-        assertThat(GeoBench.of(AtTheLimitTest.square().flue("A", 90, 0, 40).flue("B", 90, 0, 40), "port-balance")).hasSize(1);
-        assertThat(GeoBench.of(AtTheLimitTest.square().wallInlet("W", 1, 0, 200, 40), "port-balance")).allMatch(f -> f.severity() == Severity.NOTE).hasSize(1);
+        assertThat(GeoBench.of(
+                        AtTheLimitTest.square().inlet("A", 90, 0, 40).inlet("B", -45, 0, 40 * Math.sqrt(2)),
+                        "port-balance"))
+                .isEmpty();
+        assertThat(GeoBench.of(AtTheLimitTest.square().flue("A", 90, 0, 40).flue("B", 90, 0, 40), "port-balance"))
+                .hasSize(1);
+        assertThat(GeoBench.of(AtTheLimitTest.square().wallInlet("W", 1, 0, 200, 40), "port-balance"))
+                .allMatch(f -> f.severity() == Severity.NOTE)
+                .hasSize(1);
     }
 
     /** In a slab of 100 mm the brick between two holes, and to the rim, is asked by the thickness. */
     @Test
     void thicknessRulesEdgeAndSpacing() {
-        GeoBench.edge("port-spacing", Severity.CAUTION, Forbids.DRILLING, t -> thick().inlet("A", 0, 0, 40).inlet("B", 42 + 100 + t, 0, 40), "A", "B");
-        GeoBench.edge("edge-distance", Severity.CAUTION, Forbids.DRILLING, t -> thick().inlet("A", 360 - 21 - 100 - t, 0, 40), "A", "floor rim");
+        GeoBench.edge(
+                "port-spacing",
+                Severity.CAUTION,
+                Forbids.DRILLING,
+                t -> thick().inlet("A", 0, 0, 40).inlet("B", 42 + 100 + t, 0, 40),
+                "A",
+                "B");
+        GeoBench.edge(
+                "edge-distance",
+                Severity.CAUTION,
+                Forbids.DRILLING,
+                t -> thick().inlet("A", 360 - 21 - 100 - t, 0, 40),
+                "A",
+                "floor rim");
     }
 
     private static TestKiln thick() {
@@ -112,36 +181,63 @@ class SmallRulesTest {
     /** A lid smaller than the wall brings its rim nearer: overhang −30 puts it at 330. */
     @Test
     void overhangMovesTheRim() {
-        GeoBench.edge("edge-distance", Severity.STOP, Forbids.DRILLING, t -> {
-            TestKiln k = AtTheLimitTest.square().flue("F", 330 - 21 - 50 - t, 0, 40);
-            k.lid = new Slab(mm(60), "ifb-23", mm(-30), null, null);
-            return k;
-        }, "F", "lid rim");
+        GeoBench.edge(
+                "edge-distance",
+                Severity.STOP,
+                Forbids.DRILLING,
+                t -> {
+                    TestKiln k = AtTheLimitTest.square().flue("F", 330 - 21 - 50 - t, 0, 40);
+                    k.lid = new Slab(mm(60), "ifb-23", mm(-30), null, null);
+                    return k;
+                },
+                "F",
+                "lid rim");
     }
 
     /** Where the outline turns inward a panel narrows outward: the cold face sets the limit. */
     @Test
     void recessNarrowsThePanelAtItsColdFace() {
-        GeoBench.edge("inside-chamber", Severity.STOP, Forbids.DRILLING, t -> {
-            TestKiln k = TestKiln.of(new PlanShape.OutlinePlan(List.of(at(0, 0), at(0, 600), at(600, 600), at(600, 300), at(300, 300), at(300, 0))));
-            k.wall = new Wall(mm(60), "ifb-23");
-            // panel 4 is 300 wide at the hot face, u −150 to 150; its right end at the cold face is 60 less
-            return k.wallInlet("A", 4, 150 - 60 - 21 - t, 200, 40);
-        }, "A", "panel 4");
+        GeoBench.edge(
+                "inside-chamber",
+                Severity.STOP,
+                Forbids.DRILLING,
+                t -> {
+                    TestKiln k = TestKiln.of(new PlanShape.OutlinePlan(
+                            List.of(at(0, 0), at(0, 600), at(600, 600), at(600, 300), at(300, 300), at(300, 0))));
+                    k.wall = new Wall(mm(60), "ifb-23");
+                    // panel 4 is 300 wide at the hot face, u −150 to 150; its right end at the cold face is 60 less
+                    return k.wallInlet("A", 4, 150 - 60 - 21 - t, 200, 40);
+                },
+                "A",
+                "panel 4");
     }
 
     /** A hole whose middle lies past the narrow end is sent back onto its panel. */
     @Test
     void recessSendsTheHoleBack() {
-        TestKiln k = TestKiln.of(new PlanShape.OutlinePlan(List.of(at(0, 0), at(0, 600), at(600, 600), at(600, 300), at(300, 300), at(300, 0))));
+        TestKiln k = TestKiln.of(new PlanShape.OutlinePlan(
+                List.of(at(0, 0), at(0, 600), at(600, 600), at(600, 300), at(300, 300), at(300, 0))));
         k.wall = new Wall(mm(60), "ifb-23");
-        Finding f = GeoBench.alone(k.wallInlet("A", 4, 100, 200, 40), "inside-chamber").get(0);
+        Finding f = GeoBench.alone(k.wallInlet("A", 4, 100, 200, 40), "inside-chamber")
+                .get(0);
         assertThat(f.remedy()).isEqualTo("Move A 31.0 mm (1 1/4 in) to the left, seen from inside.");
     }
 
     @Test
     void oversizeOfTheDesignIsUsed() {
-        GeoBench.edge("inside-chamber", Severity.STOP, Forbids.DRILLING, t -> AtTheLimitTest.square().oversize(6).inlet("A", 300 - 23 - t, 0, 40), "A", "wall");
-        GeoBench.edge("inside-chamber", Severity.STOP, Forbids.DRILLING, t -> AtTheLimitTest.square().oversize(0).inlet("A", 300 - 20 - t, 0, 40), "A", "wall");
+        GeoBench.edge(
+                "inside-chamber",
+                Severity.STOP,
+                Forbids.DRILLING,
+                t -> AtTheLimitTest.square().oversize(6).inlet("A", 300 - 23 - t, 0, 40),
+                "A",
+                "wall");
+        GeoBench.edge(
+                "inside-chamber",
+                Severity.STOP,
+                Forbids.DRILLING,
+                t -> AtTheLimitTest.square().oversize(0).inlet("A", 300 - 20 - t, 0, 40),
+                "A",
+                "wall");
     }
 }

@@ -28,7 +28,6 @@ class SoldSizesTest {
     private static final RuleBook BOOK = new RuleBook(LimitTable.load());
     private static final double LITRES_A_CUBIC_FOOT = 28.316846592;
 
-
     private static CheckResult shapes(TestKiln k) {
         return BOOK.check(Review.geometryOnly(k.build()), java.util.Set.of(RuleBook.Section.GEOMETRY));
     }
@@ -47,12 +46,24 @@ class SoldSizesTest {
         double volume = KilnGeometry.of(k.build()).chamberVolumeM3() * 1000 / LITRES_A_CUBIC_FOOT;
         assertThat(volume).isCloseTo(cubicFeet, within(0.5));
         double apothemFt = len(flats).mm() / 2 / 304.8;
-        assertThat(volume).as("n a² tan(π/n) h").isCloseTo(sides * apothemFt * apothemFt * Math.tan(Math.PI / sides) * 27 / 12, within(1e-9));
+        assertThat(volume)
+                .as("n a² tan(π/n) h")
+                .isCloseTo(sides * apothemFt * apothemFt * Math.tan(Math.PI / sides) * 27 / 12, within(1e-9));
     }
 
     /** Inch sizes of a bi-metal hole-saw operating chart with the millimetres printed beside them (published). */
     @ParameterizedTest
-    @CsvSource({"3/4 in, 19", "7/8 in, 22", "1 in, 25", "1 1/8 in, 29", "1 1/4 in, 32", "1 3/8 in, 35", "1 1/2 in, 38", "1 3/4 in, 44", "2 in, 51"})
+    @CsvSource({
+        "3/4 in, 19",
+        "7/8 in, 22",
+        "1 in, 25",
+        "1 1/8 in, 29",
+        "1 1/4 in, 32",
+        "1 3/8 in, 35",
+        "1 1/2 in, 38",
+        "1 3/4 in, 44",
+        "2 in, 51"
+    })
     @Tag("published")
     void holeSawsOfTheChartNeedNoNote(String size, double millimetres) {
         HoleSaw saw = HoleSaw.nearest(len(size).mm(), true);
@@ -78,9 +89,16 @@ class SoldSizesTest {
         }
         k.roundShelf("bottom shelf", 20.5 * 25.4, 76.2, 38, polar("8 in", 90), polar("8 in", 230), polar("8 in", 310));
         CheckResult r = BOOK.check(Review.of(k.build()));
-        assertThat(r.findings()).filteredOn(f -> f.severity() == Severity.STOP && f.forbids() == Forbids.DRILLING).extracting(Finding::message).isEmpty();
-        assertThat(r.findings()).filteredOn(f -> f.severity() == Severity.CAUTION && f.forbids() == Forbids.DRILLING).extracting(Finding::message).isEmpty();
-        assertThat(r.notChecked()).noneMatch(n -> n.forbids() == Forbids.DRILLING && n.rule().equals("element-clearance"));
+        assertThat(r.findings())
+                .filteredOn(f -> f.severity() == Severity.STOP && f.forbids() == Forbids.DRILLING)
+                .extracting(Finding::message)
+                .isEmpty();
+        assertThat(r.findings())
+                .filteredOn(f -> f.severity() == Severity.CAUTION && f.forbids() == Forbids.DRILLING)
+                .extracting(Finding::message)
+                .isEmpty();
+        assertThat(r.notChecked())
+                .noneMatch(n -> n.forbids() == Forbids.DRILLING && n.rule().equals("element-clearance"));
         assertThat(r.figures().flueToInletRatio()).isCloseTo(1, within(1e-12));
     }
 }

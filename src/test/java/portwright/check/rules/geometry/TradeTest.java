@@ -29,11 +29,25 @@ class TradeTest {
      */
     @ParameterizedTest
     @Tag("published")
-    @CsvSource({"6,2.5,10.6", "7,2.5,13.7", "8,2.5,16.7", "9,2.5,19.7", "10,2.5,22.7", "12,2.5,28.6", "6,3,9.6", "7,3,12.7", "8,3,15.7", "9,3,18.7", "10,3,21.7", "12,3,27.6"})
+    @CsvSource({
+        "6,2.5,10.6",
+        "7,2.5,13.7",
+        "8,2.5,16.7",
+        "9,2.5,19.7",
+        "10,2.5,22.7",
+        "12,2.5,28.6",
+        "6,3,9.6",
+        "7,3,12.7",
+        "8,3,15.7",
+        "9,3,18.7",
+        "10,3,21.7",
+        "12,3,27.6"
+    })
     void acrossFlatsByTheBrick(int sides, double wallIn, double acrossFlatsIn) {
         TestKiln k = TestKiln.polygon(sides, acrossFlatsIn + " in");
         k.wall = new portwright.model.Wall(len(wallIn + " in"), "ifb-23");
-        assertThat(GeoBench.of(k.limit("facet-rule", "limit", 0.05 * 25.4 + 0.01), "facet-rule")).isEmpty();
+        assertThat(GeoBench.of(k.limit("facet-rule", "limit", 0.05 * 25.4 + 0.01), "facet-rule"))
+                .isEmpty();
         k.limits.clear();
         TestKiln off = TestKiln.polygon(sides, acrossFlatsIn + 1.6 + " in");
         off.wall = k.wall;
@@ -59,7 +73,9 @@ class TradeTest {
     @Test
     @Tag("published")
     void gapOfADecagonShelf() {
-        KilnGeometry g = KilnGeometry.of(TestKiln.polygon(10, "23 in").roundShelf("shelf", 21 * 25.4, 75, 40).build());
+        KilnGeometry g = KilnGeometry.of(TestKiln.polygon(10, "23 in")
+                .roundShelf("shelf", 21 * 25.4, 75, 40)
+                .build());
         ShelfLevel level = ShelfLevel.of(g).get(0);
         assertThat(g.inner().area() / 645.16).isCloseTo(430, within(0.5));
         assertThat(level.freeArea() / 645.16).isCloseTo(83, within(0.5));
@@ -75,7 +91,8 @@ class TradeTest {
     @Tag("published")
     @CsvSource({"1.77,1.77,1.0", "3.14,3.14,1.0", "54,70,1.30", "1,2,2.0"})
     void builtAreasAreAccepted(double inletIn2, double flueIn2, double ratio) {
-        TestKiln k = TestKiln.polygon(12, "60 in").inlet("A", 0, 0, width(inletIn2)).flue("F", 0, 0, width(flueIn2));
+        TestKiln k =
+                TestKiln.polygon(12, "60 in").inlet("A", 0, 0, width(inletIn2)).flue("F", 0, 0, width(flueIn2));
         assertThat(Review.geometryOnly(k.build()).figures().flueToInletRatio()).isCloseTo(ratio, within(0.005));
         assertThat(ratio(k)).isEmpty();
     }
@@ -86,7 +103,8 @@ class TradeTest {
 
     private static List<Finding> ratio(TestKiln k) {
         Findings out = new Findings();
-        new FlueInletRatio().check(Review.geometryOnly(k.build()), new LimitsInForce(LimitTable.load(), k.build()), out);
+        new FlueInletRatio()
+                .check(Review.geometryOnly(k.build()), new LimitsInForce(LimitTable.load(), k.build()), out);
         return out.findings();
     }
 
@@ -96,10 +114,29 @@ class TradeTest {
         TestKiln k = TestKiln.polygon(10, "23 in");
         k.height = len("27 in");
         for (int i = 0; i < 2; i++) {
-            k.port("inlet " + "AB".charAt(i), Role.INLET, On.FLOOR, null, TestKiln.polar("5 in", 90 + 180.0 * i), len("1 1/4 in"));
-            k.port("flue " + "AB".charAt(i), Role.FLUE, On.LID, null, TestKiln.polar("5 in", 180.0 * i), len("1 1/4 in"));
+            k.port(
+                    "inlet " + "AB".charAt(i),
+                    Role.INLET,
+                    On.FLOOR,
+                    null,
+                    TestKiln.polar("5 in", 90 + 180.0 * i),
+                    len("1 1/4 in"));
+            k.port(
+                    "flue " + "AB".charAt(i),
+                    Role.FLUE,
+                    On.LID,
+                    null,
+                    TestKiln.polar("5 in", 180.0 * i),
+                    len("1 1/4 in"));
         }
-        k.roundShelf("shelf", 21 * 25.4, 76.2, 38, TestKiln.polar("8 in", 0), TestKiln.polar("8 in", 135), TestKiln.polar("8 in", 225));
+        k.roundShelf(
+                "shelf",
+                21 * 25.4,
+                76.2,
+                38,
+                TestKiln.polar("8 in", 0),
+                TestKiln.polar("8 in", 135),
+                TestKiln.polar("8 in", 225));
         assertThat(ratio(k)).isEmpty();
         assertThat(Review.geometryOnly(k.build()).figures().flueToInletRatio()).isCloseTo(1, within(1e-12));
         assertThat(GeoBench.check(k.build()).findings()).noneMatch(f -> f.severity() == Severity.STOP);

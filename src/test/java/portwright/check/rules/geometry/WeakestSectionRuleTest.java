@@ -17,7 +17,13 @@ class WeakestSectionRuleTest {
 
     @Test
     void aThirdPasses() {
-        Finding f = GeoBench.edge(RULE, Severity.STOP, Forbids.DRILLING, t -> AtTheLimitTest.square().inlet("A", 0, 0, 240 - 2 - t), "A", "floor");
+        Finding f = GeoBench.edge(
+                RULE,
+                Severity.STOP,
+                Forbids.DRILLING,
+                t -> AtTheLimitTest.square().inlet("A", 0, 0, 240 - 2 - t),
+                "A",
+                "floor");
         assertThat(f.measured().value()).isCloseTo(1 / 3.0 + 1e-3 / 720, within(1e-9));
         assertThat(f.marks()).hasSize(1);
         assertThat(f.marks().get(0).a().distance(f.marks().get(0).b())).isCloseTo(720, within(1e-6));
@@ -25,7 +31,13 @@ class WeakestSectionRuleTest {
 
     @Test
     void aQuarterPasses() {
-        GeoBench.edge(RULE, Severity.CAUTION, Forbids.DRILLING, t -> AtTheLimitTest.square().flue("F", 0, 0, 180 - 2 - t), "F", "lid");
+        GeoBench.edge(
+                RULE,
+                Severity.CAUTION,
+                Forbids.DRILLING,
+                t -> AtTheLimitTest.square().flue("F", 0, 0, 180 - 2 - t),
+                "F",
+                "lid");
     }
 
     /** Two holes of 60 (d+ 62) and 120 (d+ 122) on one diameter: 184/720, a spyhole of 30 on it as well: 214/720. */
@@ -40,7 +52,9 @@ class WeakestSectionRuleTest {
     /** A groove 20 deep in 60 of slab counts by a third: 300 mm of it along the line lose 100, the hole 98 + 2 more. */
     @Test
     void grooveCountsByItsDepth() {
-        TestKiln k = AtTheLimitTest.square().inlet("A", 250, 0, 98).slabElement("EF", On.FLOOR, 16, 20, TestKiln.at(-192, 0), TestKiln.at(92, 0));
+        TestKiln k = AtTheLimitTest.square()
+                .inlet("A", 250, 0, 98)
+                .slabElement("EF", On.FLOOR, 16, 20, TestKiln.at(-192, 0), TestKiln.at(92, 0));
         assertThat(GeoBench.of(k, RULE).get(0).measured().value()).isCloseTo(200 / 720.0, within(1e-6));
     }
 }

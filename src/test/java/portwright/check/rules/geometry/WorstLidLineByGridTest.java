@@ -32,8 +32,18 @@ class WorstLidLineByGridTest {
     private static final RuleBook BOOK = new RuleBook(LimitTable.load());
 
     /** Expected figures rounded as a person would write them: hole to rim in mm, share of the worst lid line, free area over inlet area. */
-    private record Hand(String name, int sides, double acrossFlatsIn, double portIn, double radiusIn, double shelfIn, double postRadiusIn, double postIn,
-            double rimMm, double lidShare, double flamePath) {
+    private record Hand(
+            String name,
+            int sides,
+            double acrossFlatsIn,
+            double portIn,
+            double radiusIn,
+            double shelfIn,
+            double postRadiusIn,
+            double postIn,
+            double rimMm,
+            double lidShare,
+            double flamePath) {
         double across() {
             return acrossFlatsIn * IN;
         }
@@ -90,31 +100,44 @@ class WorstLidLineByGridTest {
 
     /** The one figure of a rule for one hole, brought out by a limit that no kiln meets. */
     private static double measured(CheckResult r, String rule, String part) {
-        return r.findings().stream().filter(f -> f.rule().equals(rule) && f.parts().contains(part)).mapToDouble(f -> f.measured().value()).findFirst().orElseThrow();
+        return r.findings().stream()
+                .filter(f -> f.rule().equals(rule) && f.parts().contains(part))
+                .mapToDouble(f -> f.measured().value())
+                .findFirst()
+                .orElseThrow();
     }
 
     @TestFactory
     Stream<DynamicTest> ordinaryKilnsAgainstAGridOfLines() {
-        return HANDS.stream().map(h -> DynamicTest.dynamicTest(h.name, () -> {
-            CheckResult plain = check(kiln(h));
-            assertThat(plain.findings().stream().filter(f -> f.severity() == Severity.STOP).map(Finding::message)).isEmpty();
+        return HANDS.stream()
+                .map(h -> DynamicTest.dynamicTest(h.name, () -> {
+                    CheckResult plain = check(kiln(h));
+                    assertThat(plain.findings().stream()
+                                    .filter(f -> f.severity() == Severity.STOP)
+                                    .map(Finding::message))
+                            .isEmpty();
 
-            CheckResult all = check(kiln(h).limit("edge-distance", "caution", 1e4).limit("weakest-section", "caution", 0.001).limit("flame-path", "caution", 1e4));
-            for (String hole : List.of("inlet A", "inlet B", "flue A", "flue B")) {
-                assertThat(measured(all, "edge-distance", hole)).isCloseTo(h.rim(), within(1e-9));
-            }
-            assertThat(h.rim()).isCloseTo(h.rimMm, within(0.5));
+                    CheckResult all = check(kiln(h).limit("edge-distance", "caution", 1e4)
+                            .limit("weakest-section", "caution", 0.001)
+                            .limit("flame-path", "caution", 1e4));
+                    for (String hole : List.of("inlet A", "inlet B", "flue A", "flue B")) {
+                        assertThat(measured(all, "edge-distance", hole)).isCloseTo(h.rim(), within(1e-9));
+                    }
+                    assertThat(h.rim()).isCloseTo(h.rimMm, within(0.5));
 
-            double worst = worstLine(h);
-            assertThat(measured(all, "weakest-section", "lid")).isCloseTo(worst, within(1e-6));
-            assertThat(worst).isCloseTo(h.lidShare, within(0.005));
-            assertThat(worst).as("two holes across the flats: 2 d / W").isGreaterThanOrEqualTo(2 * h.hole() / h.slabAcross() - 1e-9);
+                    double worst = worstLine(h);
+                    assertThat(measured(all, "weakest-section", "lid")).isCloseTo(worst, within(1e-6));
+                    assertThat(worst).isCloseTo(h.lidShare, within(0.005));
+                    assertThat(worst)
+                            .as("two holes across the flats: 2 d / W")
+                            .isGreaterThanOrEqualTo(2 * h.hole() / h.slabAcross() - 1e-9);
 
-            assertThat(measured(all, "flame-path", "bottom shelf")).isCloseTo(h.path(), within(1e-9 * h.path()));
-            assertThat(h.path()).isCloseTo(h.flamePath, within(0.6));
+                    assertThat(measured(all, "flame-path", "bottom shelf"))
+                            .isCloseTo(h.path(), within(1e-9 * h.path()));
+                    assertThat(h.path()).isCloseTo(h.flamePath, within(0.6));
 
-            assertThat(plain.figures().flueToInletRatio()).isCloseTo(1, within(1e-12));
-        }));
+                    assertThat(plain.figures().flueToInletRatio()).isCloseTo(1, within(1e-12));
+                }));
     }
 
     /** Share lost on the worst straight line across the lid: every angle and offset on a grid, then a finer grid round the best, three times. */

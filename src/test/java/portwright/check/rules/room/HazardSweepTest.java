@@ -29,7 +29,8 @@ class HazardSweepTest {
     List<DynamicTest> caughtByTheRightRule() {
         List<DynamicTest> tests = new ArrayList<>();
         for (Table.Row r : rows()) {
-            tests.add(DynamicTest.dynamicTest(r.text("hazard") + " " + r.text("rule") + " line " + r.line(), () -> one(r)));
+            tests.add(DynamicTest.dynamicTest(
+                    r.text("hazard") + " " + r.text("rule") + " line " + r.line(), () -> one(r)));
         }
         return tests;
     }
@@ -62,8 +63,11 @@ class HazardSweepTest {
     }
 
     private static List<Finding> hits(CheckResult result, Table.Row r) {
-        return result.findings().stream().filter(f -> f.rule().equals(r.text("rule")) && f.severity().id().equals(r.text("severity"))
-                && f.message().contains(r.text("word"))).toList();
+        return result.findings().stream()
+                .filter(f -> f.rule().equals(r.text("rule"))
+                        && f.severity().id().equals(r.text("severity"))
+                        && f.message().contains(r.text("word")))
+                .toList();
     }
 
     @Test
@@ -112,8 +116,11 @@ class HazardSweepTest {
                 }
                 tried++;
                 Verdict after = TestDesigns.check(read.design()).lighting();
-                boolean noBetter = after.ordinal() <= before.ordinal() || before == Verdict.STOP && after == Verdict.INCOMPLETE;
-                assertThat(noBetter).as("line %d without %s: %s becomes %s", r.line(), path, before, after).isTrue();
+                boolean noBetter =
+                        after.ordinal() <= before.ordinal() || before == Verdict.STOP && after == Verdict.INCOMPLETE;
+                assertThat(noBetter)
+                        .as("line %d without %s: %s becomes %s", r.line(), path, before, after)
+                        .isTrue();
             }
         }
         return tried;

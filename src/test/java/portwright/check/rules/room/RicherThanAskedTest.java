@@ -12,8 +12,9 @@ class RicherThanAskedTest {
 
     @Test
     void tooMuchGasCountsRichWhateverIsAsked() {
-        String clean = "room.ledOutdoors=\"0 %\" ; room.hood=- ; firing.steps[1].atmosphere=\"oxidizing\" ; firing.steps[2].atmosphere=\"oxidizing\" ; "
-                + "firing.steps[3].atmosphere=\"oxidizing\"";
+        String clean =
+                "room.ledOutdoors=\"0 %\" ; room.hood=- ; firing.steps[1].atmosphere=\"oxidizing\" ; firing.steps[2].atmosphere=\"oxidizing\" ; "
+                        + "firing.steps[3].atmosphere=\"oxidizing\"";
         ObjectNode little = TestDesigns.edit(TestDesigns.studio(), clean);
         ObjectNode much = TestDesigns.edit(little, "burners[0].heat=\"9 kW\"");
         RoomReview.Co a = Review.of(TestDesigns.design(little)).room().co().value();

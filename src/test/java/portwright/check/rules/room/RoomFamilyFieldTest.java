@@ -13,6 +13,8 @@ class RoomFamilyFieldTest {
         assertThat(r.ok()).isFalse();
         assertThat(r.problems()).hasSize(1);
         assertThat(r.problems().get(0).toString()).contains("strictest, us, eu or uk");
-        assertThat(TestDesigns.read(TestDesigns.edit(TestDesigns.studio(), "room.family=\"strictest\"")).ok()).isTrue();
+        assertThat(TestDesigns.read(TestDesigns.edit(TestDesigns.studio(), "room.family=\"strictest\""))
+                        .ok())
+                .isTrue();
     }
 }

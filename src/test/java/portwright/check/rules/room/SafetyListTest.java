@@ -27,14 +27,24 @@ class SafetyListTest {
 
     @Test
     void noHazardIsLost() {
-        assertThat(ALL.stream().map(Caution::id)).containsExactlyInAnyOrderElementsOf(
-                IntStream.rangeClosed(1, 93).mapToObj(i -> String.format("H%02d", i)).toList());
-        assertThat(ALL).allSatisfy(c -> assertThat(c.text()).as(c.id()).endsWith(".").doesNotContain("!"));
+        assertThat(ALL.stream().map(Caution::id))
+                .containsExactlyInAnyOrderElementsOf(IntStream.rangeClosed(1, 93)
+                        .mapToObj(i -> String.format("H%02d", i))
+                        .toList());
+        assertThat(ALL)
+                .allSatisfy(c -> assertThat(c.text()).as(c.id()).endsWith(".").doesNotContain("!"));
     }
 
     /** Rules of the other sections that the list names; asked for as soon as their section has rules. */
     private static final Map<Section, Set<String>> OTHERS = Map.of(
-            Section.GEOMETRY, Set.of("element-clearance", "fitting-clearance", "weakest-section", "edge-distance", "brick-kind", "flame-on-fitting"),
+            Section.GEOMETRY,
+                    Set.of(
+                            "element-clearance",
+                            "fitting-clearance",
+                            "weakest-section",
+                            "edge-distance",
+                            "brick-kind",
+                            "flame-on-fitting"),
             Section.FIRE, Set.of("chamber-pressure", "damper-cover", "inlet-draw", "flue-inlet-ratio", "soot"),
             Section.FIRING, Set.of("element-atmosphere", "firing-reach"));
 
@@ -46,7 +56,11 @@ class SafetyListTest {
                 known.addAll(ids);
             }
         });
-        List<String> unknown = ALL.stream().flatMap(c -> c.rules().stream()).filter(r -> !known.contains(r)).distinct().toList();
+        List<String> unknown = ALL.stream()
+                .flatMap(c -> c.rules().stream())
+                .filter(r -> !known.contains(r))
+                .distinct()
+                .toList();
         assertThat(unknown).isEmpty();
     }
 
@@ -54,13 +68,19 @@ class SafetyListTest {
     void everyHazardOfThisSectionHasATestDesign() {
         Set<String> mine = RoomRules.list().stream().map(Rule::id).collect(Collectors.toSet());
         Set<String> swept = Table.resource("/portwright/check/hazard_sweep.csv").rows().stream()
-                .map(r -> r.text("hazard") + " " + r.text("rule")).collect(Collectors.toSet());
-        Set<String> sweptRules = Table.resource("/portwright/check/hazard_sweep.csv").rows().stream().map(r -> r.text("rule"))
+                .map(r -> r.text("hazard") + " " + r.text("rule"))
+                .collect(Collectors.toSet());
+        Set<String> sweptRules = Table.resource("/portwright/check/hazard_sweep.csv").rows().stream()
+                .map(r -> r.text("rule"))
                 .collect(Collectors.toSet());
         // these two answer no hazard of the list; every other rule here has its design
-        assertThat(mine.stream().filter(r -> !sweptRules.contains(r))).containsExactlyInAnyOrder("vent-fan", "room-heat");
-        assertThat(ALL.stream().filter(c -> c.rules().stream().anyMatch(mine::contains)).filter(c -> !c.id().equals("H18"))
-                .filter(c -> c.rules().stream().noneMatch(r -> swept.contains(c.id() + " " + r)))).isEmpty();
+        assertThat(mine.stream().filter(r -> !sweptRules.contains(r)))
+                .containsExactlyInAnyOrder("vent-fan", "room-heat");
+        assertThat(ALL.stream()
+                        .filter(c -> c.rules().stream().anyMatch(mine::contains))
+                        .filter(c -> !c.id().equals("H18"))
+                        .filter(c -> c.rules().stream().noneMatch(r -> swept.contains(c.id() + " " + r))))
+                .isEmpty();
     }
 
     @Test
@@ -71,13 +91,17 @@ class SafetyListTest {
             assertThat(from).as(m.heading()).isPositive();
             int to = page.indexOf("\n## ", from + 3);
             String section = page.substring(from, to < 0 ? page.length() : to);
-            List<String> lines = section.lines().filter(l -> l.startsWith("- **H")).toList();
+            List<String> lines =
+                    section.lines().filter(l -> l.startsWith("- **H")).toList();
             List<Caution> here = ALL.stream().filter(c -> c.moment() == m).toList();
             assertThat(lines).as(m.heading()).hasSize(here.size());
             for (Caution c : here) {
                 assertThat(lines).anySatisfy(l -> {
-                    assertThat(l.toLowerCase(Locale.ROOT)).startsWith("- **" + c.id().toLowerCase(Locale.ROOT) + " " + c.severity());
-                    assertThat(l).contains(c.text()).contains(c.source().standing().words());
+                    assertThat(l.toLowerCase(Locale.ROOT))
+                            .startsWith("- **" + c.id().toLowerCase(Locale.ROOT) + " " + c.severity());
+                    assertThat(l)
+                            .contains(c.text())
+                            .contains(c.source().standing().words());
                     c.rules().forEach(r -> assertThat(l).contains("`" + r + "`"));
                 });
             }

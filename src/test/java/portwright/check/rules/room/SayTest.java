@@ -8,7 +8,17 @@ import org.junit.jupiter.params.provider.CsvSource;
 class SayTest {
 
     @ParameterizedTest
-    @CsvSource({"0,0", "26400.4,26 400", "8079,8080", "123456789,123 000 000", "0.1684,0.168", "12.34,12.3", "999.6,1000", "-5.25,-5.25", "900,900"})
+    @CsvSource({
+        "0,0",
+        "26400.4,26 400",
+        "8079,8080",
+        "123456789,123 000 000",
+        "0.1684,0.168",
+        "12.34,12.3",
+        "999.6,1000",
+        "-5.25,-5.25",
+        "900,900"
+    })
     void threeFigures(double v, String words) {
         assertThat(Say.n(v)).isEqualTo(words);
     }

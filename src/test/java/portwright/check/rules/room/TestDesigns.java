@@ -1,7 +1,5 @@
 package portwright.check.rules.room;
 
-import portwright.review.Known;
-import portwright.review.FiringReview;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -26,6 +24,8 @@ import portwright.file.ReadResult;
 import portwright.geometry.KilnGeometry;
 import portwright.model.Design;
 import portwright.review.Assumptions;
+import portwright.review.FiringReview;
+import portwright.review.Known;
 import portwright.review.Review;
 import portwright.review.RoomReview;
 import portwright.review.SupplyReview;
@@ -41,16 +41,20 @@ final class TestDesigns {
 
     /** Two small supervised burners outdoors: nothing of this section stops it, nothing lacks. */
     static ObjectNode outdoors() {
-        return edit(example(), "burners[0]={\"name\":\"burner A\",\"port\":\"inlet A\",\"fuel\":\"propane\",\"heat\":\"1.6 kW\",\"pressure\":\"11 inH2O\","
-                + "\"flameSafety\":{\"closes\":\"20 s\"}} ; burners[1].pressure=\"11 inH2O\" ; burners[1].flameSafety={\"closes\":\"20 s\"} ; "
-                + "room.place=\"outdoors\" ; room.ceiling=- ; kiln.fittings[0].at=[\"0 in\",\"2 in\"] ; "
-                + "kiln.fittings[2].at=[\"0 in\",\"15 in\"]");
+        return edit(
+                example(),
+                "burners[0]={\"name\":\"burner A\",\"port\":\"inlet A\",\"fuel\":\"propane\",\"heat\":\"1.6 kW\",\"pressure\":\"11 inH2O\","
+                        + "\"flameSafety\":{\"closes\":\"20 s\"}} ; burners[1].pressure=\"11 inH2O\" ; burners[1].flameSafety={\"closes\":\"20 s\"} ; "
+                        + "room.place=\"outdoors\" ; room.ceiling=- ; kiln.fittings[0].at=[\"0 in\",\"2 in\"] ; "
+                        + "kiln.fittings[2].at=[\"0 in\",\"15 in\"]");
     }
 
     /** The same in a studio with flue gas led outdoors and a hood that is large enough. */
     static ObjectNode studio() {
-        return edit(outdoors(), "room.place=\"studio\" ; room.ceiling=\"3 m\" ; room.ledOutdoors=\"99.9 %\" ; "
-                + "room.hood={\"flow\":\"1300 m3/h\",\"diameter\":\"1.2 m\",\"height\":\"0.4 m\"} ; room.openings[1].free=\"100 %\"");
+        return edit(
+                outdoors(),
+                "room.place=\"studio\" ; room.ceiling=\"3 m\" ; room.ledOutdoors=\"99.9 %\" ; "
+                        + "room.hood={\"flow\":\"1300 m3/h\",\"diameter\":\"1.2 m\",\"height\":\"0.4 m\"} ; room.openings[1].free=\"100 %\"");
     }
 
     static ObjectNode base(String name) {
@@ -120,7 +124,10 @@ final class TestDesigns {
     static CheckResult check(Design design) {
         Assumptions assume = new Assumptions();
         KilnGeometry geometry = KilnGeometry.of(design);
-        SupplyReview supply = SupplyReview.of(design, FiringReview.of(design, KilnGeometry.of(design), Known.lacks(List.of("burners")), assume), assume);
+        SupplyReview supply = SupplyReview.of(
+                design,
+                FiringReview.of(design, KilnGeometry.of(design), Known.lacks(List.of("burners")), assume),
+                assume);
         RoomReview room = RoomReview.of(design, geometry, supply, null, assume);
         Review review = new Review(design, geometry, null, supply, room, null, assume.list());
         return new RuleBook(LimitTable.load()).check(review, Set.of(RuleBook.Section.ROOM));
@@ -131,6 +138,10 @@ final class TestDesigns {
     }
 
     static List<String> stops(CheckResult r) {
-        return r.findings().stream().filter(f -> f.severity() == Severity.STOP).map(f -> f.rule()).distinct().toList();
+        return r.findings().stream()
+                .filter(f -> f.severity() == Severity.STOP)
+                .map(f -> f.rule())
+                .distinct()
+                .toList();
     }
 }
