@@ -14,11 +14,16 @@ public final class Findings {
 
     public void lacks(Rule rule, String... needs) {
         if (rule.canForbid().isEmpty()) {
-            notChecked.add(new NotChecked(rule.id(), List.of(needs), Forbids.NOTHING));
+            lacksFigure(rule, needs);
         }
         for (Forbids f : rule.canForbid()) {
             notChecked.add(new NotChecked(rule.id(), List.of(needs), f));
         }
+    }
+
+    /** A figure of a rule that forbids nothing by itself lacks input; the rule's own checks are done. */
+    public void lacksFigure(Rule rule, String... needs) {
+        notChecked.add(new NotChecked(rule.id(), List.of(needs), Forbids.NOTHING));
     }
 
     public List<Finding> findings() {

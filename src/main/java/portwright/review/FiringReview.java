@@ -2,18 +2,21 @@ package portwright.review;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import portwright.calc.combustion.AtmosphereLevel;
 import portwright.calc.draft.DraftCase;
 import portwright.calc.firing.ConeWork;
 import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Forecast;
 import portwright.calc.firing.GasExchange;
+import portwright.calc.firing.HeatStop;
 import portwright.calc.firing.KilnHeat;
 import portwright.calc.firing.Numerics;
 import portwright.calc.firing.Simulation;
 import portwright.calc.firing.Step;
 import portwright.calc.firing.StepResult;
 import portwright.data.Cones;
+import portwright.data.SafetyNumber;
 import portwright.geometry.KilnGeometry;
 import portwright.model.Design;
 import portwright.model.Heat;
@@ -29,6 +32,7 @@ public final class FiringReview {
     private final Known<DraftCase> draft;
     private Known<Forecast> forecast;
     private Known<FiringRun> allElectric;
+    private Known<Optional<HeatStop>> heatStop;
 
     private FiringReview(Design design, Known<KilnHeat> kiln, Known<List<Step>> steps, Known<DraftCase> draft) {
         this.design = design;
@@ -78,6 +82,22 @@ public final class FiringReview {
                     : Known.lacks(needs);
         }
         return allElectric;
+    }
+
+    /** How soon the hot faces fall to the temperature that lights gas when all heat stops in a step with gas; an empty answer without such a step. */
+    public synchronized Known<Optional<HeatStop>> heatStop() {
+        if (heatStop == null) {
+            List<String> needs = needs();
+            heatStop = needs.isEmpty()
+                    ? Known.of(Optional.ofNullable(HeatStop.shortest(
+                            kiln.value(),
+                            gas(),
+                            steps.value(),
+                            SafetyNumber.value("flame-watch-wall") + 273.15,
+                            Numerics.STANDARD)))
+                    : Known.lacks(needs);
+        }
+        return heatStop;
     }
 
     private static Step electric(Step s) {

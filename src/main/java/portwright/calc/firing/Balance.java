@@ -1,5 +1,7 @@
 package portwright.calc.firing;
 
+import java.util.Arrays;
+
 /**
  * The coupled state: chamber with all hot faces, inner nodes of every part, load. One call advances one implicit step;
  * conductances, film and radiation are renewed in two passes.
@@ -34,6 +36,19 @@ final class Balance {
             c += g.faceCapacity();
         }
         faceCapacity = c;
+    }
+
+    /** The same state, to be carried on apart. */
+    Balance copy() {
+        return new Balance(this);
+    }
+
+    private Balance(Balance other) {
+        kiln = other.kiln;
+        grids = Arrays.stream(other.grids).map(PartGrid::copy).toArray(PartGrid[]::new);
+        faceCapacity = other.faceCapacity;
+        chamberK = other.chamberK;
+        loadK = other.loadK;
     }
 
     /**

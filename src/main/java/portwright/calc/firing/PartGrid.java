@@ -11,6 +11,7 @@ final class PartGrid {
     private final ShellPart part;
     private final double roomK;
     private final double lossFactor;
+    private final int intervals;
     private final int n;
     private final double[] dx;
     private final double[] midArea;
@@ -29,6 +30,7 @@ final class PartGrid {
         this.part = part;
         this.roomK = roomK;
         this.lossFactor = lossFactor;
+        intervals = intervalsPerLayer;
         n = intervalsPerLayer * part.layers().size();
         dx = new double[n];
         midArea = new double[n];
@@ -53,6 +55,14 @@ final class PartGrid {
         }
         Arrays.fill(old, startK);
         Arrays.fill(now, startK);
+    }
+
+    /** The same accepted state, to be carried on apart. */
+    PartGrid copy() {
+        PartGrid g = new PartGrid(part, lossFactor, roomK, roomK, intervals);
+        System.arraycopy(old, 0, g.old, 0, n + 1);
+        g.reject();
+        return g;
     }
 
     private double area(double share) {

@@ -22,6 +22,7 @@ public final class Simulation {
     private final double[] work;
     private final Balance balance;
     private final double startK;
+    private final StepWatch watch;
     private final List<Sample> samples = new ArrayList<>();
     private final List<ConeDown> down = new ArrayList<>();
     private double timeS;
@@ -34,7 +35,9 @@ public final class Simulation {
     private double hottestOutsideK;
     private double climb;
 
-    private Simulation(KilnHeat kiln, GasExchange gas, List<ConeWork> watched, Numerics numerics) {
+    private Simulation(
+            KilnHeat kiln, GasExchange gas, List<ConeWork> watched, Numerics numerics, StepWatch watch) {
+        this.watch = watch;
         this.kiln = kiln;
         this.gas = gas;
         this.numerics = numerics;
@@ -51,6 +54,17 @@ public final class Simulation {
      */
     public static FiringRun run(
             KilnHeat kiln, GasExchange gas, List<Step> steps, List<ConeWork> watched, Numerics numerics) {
+        return run(kiln, gas, steps, watched, numerics, (step, share, state) -> {});
+    }
+
+    /** The same, with someone who looks at the kiln where each step begins and ends. */
+    static FiringRun run(
+            KilnHeat kiln,
+            GasExchange gas,
+            List<Step> steps,
+            List<ConeWork> watched,
+            Numerics numerics,
+            StepWatch watch) {
         if (steps.isEmpty()) {
             throw new IllegalArgumentException("a firing needs a step");
         }
@@ -61,7 +75,7 @@ public final class Simulation {
                 all.add(c.cone());
             }
         }
-        return new Simulation(kiln, gas, all, numerics).run(steps);
+        return new Simulation(kiln, gas, all, numerics, watch).run(steps);
     }
 
     private FiringRun run(List<Step> steps) {
@@ -85,6 +99,7 @@ public final class Simulation {
         double heat0 = fuelNetJ;
         double share = damper(step, beginK);
         FlowCurve flow = new FlowCurve(kiln, gas, step, share);
+        watch.look(step, share, balance);
         double most = !step.electric() ? 0 : kiln.elements().fullW() * (step.controlled() ? 1 : step.elementShare());
         int cone = step.goal() instanceof Step.ToCone c ? indexOf(c.cone()) : -1;
         double goalK = step.goal() instanceof Step.To t ? t.temperatureK() : Double.NaN;
@@ -102,28 +117,25 @@ public final class Simulation {
             double t = balance.chamberK();
             double dt = Math.min(numerics.stepS(), holdS - (timeS - beginS));
             dt = Math.min(dt, nextSampleS() - timeS);
-            double target = Double.NaN;
-            if (holdS < Double.POSITIVE_INFINITY) {
-                target = step.controlled() ? beginK : Double.NaN;
-            } else if (step.controlled() && step.rateKPerS() < Step.FULL) {
-                if (!Double.isNaN(goalK)) {
-                    dt = Math.min(dt, Math.max(1e-3, Math.abs(goalK - t) / step.rateKPerS()));
-                }
-                target = t + direction * step.rateKPerS() * dt;
-            } else if (step.controlled() && direction < 0) {
-                target = goalK;
+            boolean ramp = holdS == Double.POSITIVE_INFINITY && step.controlled() && step.rateKPerS() < Step.FULL;
+            if (ramp && !Double.isNaN(goalK)) {
+                dt = Math.min(dt, Math.max(1e-3, Math.abs(goalK - t) / step.rateKPerS()));
             }
-            balance.advance(dt, target, most, flow);
+            double rate = ramp ? direction * step.rateKPerS() : Double.NaN;
+            double kept = !step.controlled() || ramp
+                    ? Double.NaN
+                    : holdS < Double.POSITIVE_INFINITY ? beginK : direction < 0 ? goalK : Double.NaN;
+            balance.advance(dt, ramp ? t + rate * dt : kept, most, flow);
             double next = balance.nextChamberK();
             double over = Double.isNaN(goalK) ? 0 : direction * (next - goalK);
             if (!Double.isNaN(goalK) && over > 1e-9) {
                 dt *= (goalK - t) / (next - t);
-                balance.advance(dt, target, most, flow);
+                balance.advance(dt, ramp ? t + rate * dt : kept, most, flow);
             } else if (cone >= 0) {
                 double add = coneWork(cone, t, next, dt);
                 if (work[cone] + add > 1) {
                     dt *= (1 - work[cone]) / add;
-                    balance.advance(dt, target, most, flow);
+                    balance.advance(dt, ramp ? t + rate * dt : kept, most, flow);
                     done = true;
                 }
             }
@@ -143,6 +155,7 @@ public final class Simulation {
                     || next > HOTTEST_K;
         }
         sample(index, flow, climb);
+        watch.look(step, share, balance);
         boolean open = step.portsOpen();
         return new StepResult(
                 index,

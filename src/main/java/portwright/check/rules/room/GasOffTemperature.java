@@ -1,7 +1,9 @@
 package portwright.check.rules.room;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import portwright.calc.firing.HeatStop;
 import portwright.check.Findings;
 import portwright.check.Forbids;
 import portwright.check.Limits;
@@ -9,10 +11,11 @@ import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
 import portwright.data.SafetyNumber;
+import portwright.review.Known;
 import portwright.review.Review;
 import portwright.review.StepTime;
 
-/** No later step burns gas while the chamber falls below the temperature that lights it. */
+/** No later step burns gas while the chamber falls below the temperature that lights it, and an alarm is there where that could come soon. */
 public final class GasOffTemperature implements Rule {
 
     @Override
@@ -58,13 +61,42 @@ public final class GasOffTemperature implements Rule {
             }
         }
         if (opened) {
+            heatStops(review, least, out);
+        }
+    }
+
+    /** EN 746-2: an alarm that is heard and seen where the walls would be below 750 °C within an hour after the flame is lost. */
+    private void heatStops(Review review, double least, Findings out) {
+        Known<Optional<HeatStop>> known = review.firing().heatStop();
+        String remedy = "Set an alarm that is heard and seen at " + Say.n(least) + " °C falling; shut gas when it sounds.";
+        double alarm = SafetyNumber.value("cool-alarm-time");
+        Measure limit = new Measure(alarm / 60, "min");
+        String wall = Say.n(SafetyNumber.value("flame-watch-wall")) + " °C";
+        if (!known.known()) {
+            out.lacksFigure(this, known.lacking());
             out.add(Say.caution(
                     this,
                     null,
-                    new Measure(SafetyNumber.value("cool-alarm-time") / 3600, "h"),
-                    "How long the walls stay over 750 °C without heat is not computed; a small kiln with open ports is counted to fall there within 1 h.",
-                    "Set an alarm that is heard and seen at " + Say.n(least) + " °C falling; shut gas when it sounds.",
+                    limit,
+                    "How long the walls stay over " + wall
+                            + " when all heat stops cannot be computed from this design; count on less than "
+                            + Say.time(alarm) + ".",
+                    remedy,
                     SafetyNumber.named("cool-alarm-time").source()));
+            return;
         }
+        known.value().filter(h -> Say.under(h.seconds(), alarm)).ifPresent(h -> {
+            String falls = h.seconds() > 0
+                    ? "the walls fall from " + Say.celsius(h.fromK()) + " to " + wall + " in " + Say.time(h.seconds())
+                    : "the walls are at " + Say.celsius(h.fromK()) + ", not over " + wall;
+            out.add(Say.caution(
+                    this,
+                    new Measure(h.seconds() / 60, "min"),
+                    limit,
+                    "If gas and elements stop together while gas burns, " + falls
+                            + " with ports open and damper as set (computed; shortest of all steps with gas and of brick conducting ±20 %).",
+                    remedy,
+                    SafetyNumber.named("cool-alarm-time").source()));
+        });
     }
 }

@@ -16,6 +16,8 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import portwright.check.CheckResult;
+import portwright.check.Forbids;
+import portwright.check.NotChecked;
 import portwright.check.Severity;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
@@ -120,21 +122,24 @@ final class TestDesigns {
         return r.design();
     }
 
-    /** The rules of this section over a design, without the figures of the others. */
+    /** The rules of this section over a design, without the figures of the others: no draft, so no firing over time. */
     static CheckResult check(Design design) {
         Assumptions assume = new Assumptions();
         KilnGeometry geometry = KilnGeometry.of(design);
-        SupplyReview supply = SupplyReview.of(
-                design,
-                FiringReview.of(design, KilnGeometry.of(design), Known.lacks(List.of("burners")), assume),
-                assume);
+        FiringReview firing = FiringReview.of(design, geometry, Known.lacks(List.of("burners")), assume);
+        SupplyReview supply = SupplyReview.of(design, firing, assume);
         RoomReview room = RoomReview.of(design, geometry, supply, null, assume);
-        Review review = new Review(design, geometry, null, supply, room, null, assume.list());
+        Review review = new Review(design, geometry, null, supply, room, firing, assume.list());
         return new RuleBook(LimitTable.load()).check(review, Set.of(RuleBook.Section.ROOM));
     }
 
     static CheckResult check(JsonNode design) {
         return check(design(design));
+    }
+
+    /** What is not checked and could forbid something. */
+    static List<NotChecked> lacking(CheckResult r) {
+        return r.notChecked().stream().filter(n -> n.forbids() != Forbids.NOTHING).toList();
     }
 
     static List<String> stops(CheckResult r) {
