@@ -27,8 +27,7 @@ public record HeatStop(double fromK, double seconds) {
      * @param toK temperature that the hot faces must not fall below
      * @return null when no step with gas is begun
      */
-    public static HeatStop shortest(
-            KilnHeat kiln, GasExchange gas, List<Step> steps, double toK, Numerics numerics) {
+    public static HeatStop shortest(KilnHeat kiln, GasExchange gas, List<Step> steps, double toK, Numerics numerics) {
         Numerics fine = new Numerics(
                 numerics.stepS(), FINER * numerics.intervalsPerLayer(), numerics.sampleS(), numerics.longestS());
         List<HeatStop> all = new ArrayList<>();

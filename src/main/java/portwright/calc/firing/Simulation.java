@@ -35,8 +35,7 @@ public final class Simulation {
     private double hottestOutsideK;
     private double climb;
 
-    private Simulation(
-            KilnHeat kiln, GasExchange gas, List<ConeWork> watched, Numerics numerics, StepWatch watch) {
+    private Simulation(KilnHeat kiln, GasExchange gas, List<ConeWork> watched, Numerics numerics, StepWatch watch) {
         this.watch = watch;
         this.kiln = kiln;
         this.gas = gas;

@@ -74,8 +74,7 @@ class HeatStopTest {
     void noGasStepNoAnswerAndHotterLastsLonger() {
         KilnHeat kiln = TestKilns.decagon(11500, 1.25, 57, TestKilns.FIVE_PORTS);
         GasExchange air = new AvailableHeat(4000, 0.9, 0.002);
-        assertThat(HeatStop.shortest(
-                        kiln, air, List.of(TestKilns.full(TestKilns.to(850))), K750, Numerics.STANDARD))
+        assertThat(HeatStop.shortest(kiln, air, List.of(TestKilns.full(TestKilns.to(850))), K750, Numerics.STANDARD))
                 .isNull();
         double last = 0;
         for (double c : new double[] {740, 800, 850, 907, 1000}) {

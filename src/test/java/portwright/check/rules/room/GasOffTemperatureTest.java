@@ -19,8 +19,7 @@ import portwright.review.Review;
 class GasOffTemperatureTest {
 
     private static CheckResult check(ObjectNode d) {
-        return new RuleBook(LimitTable.load())
-                .check(Review.of(TestDesigns.design(d)), Set.of(RuleBook.Section.ROOM));
+        return new RuleBook(LimitTable.load()).check(Review.of(TestDesigns.design(d)), Set.of(RuleBook.Section.ROOM));
     }
 
     private static List<Finding> mine(CheckResult r) {
@@ -52,7 +51,8 @@ class GasOffTemperatureTest {
                 "kiln.power=\"12 kW\" ; kiln.wall.thickness=\"4 1/2 in\" ; kiln.floor.thickness=\"4 1/2 in\" ; kiln.lid.thickness=\"4 1/2 in\" ; "
                         + "firing.load=\"60 kg\" ; firing.steps[0].to=\"1150 °C\" ; firing.steps[1].to=\"1180 °C\"");
         CheckResult r = check(d);
-        assertThat(review(d).firing().heatStop().value().orElseThrow().seconds()).isGreaterThan(3600);
+        assertThat(review(d).firing().heatStop().value().orElseThrow().seconds())
+                .isGreaterThan(3600);
         assertThat(mine(r)).isEmpty();
         assertThat(r.notChecked()).noneMatch(n -> n.rule().equals("gas-off-temperature"));
     }

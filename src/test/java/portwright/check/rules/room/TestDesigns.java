@@ -139,7 +139,9 @@ final class TestDesigns {
 
     /** What is not checked and could forbid something. */
     static List<NotChecked> lacking(CheckResult r) {
-        return r.notChecked().stream().filter(n -> n.forbids() != Forbids.NOTHING).toList();
+        return r.notChecked().stream()
+                .filter(n -> n.forbids() != Forbids.NOTHING)
+                .toList();
     }
 
     static List<String> stops(CheckResult r) {
