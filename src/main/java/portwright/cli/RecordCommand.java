@@ -2,12 +2,8 @@ package portwright.cli;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -17,9 +13,10 @@ import picocli.CommandLine.Spec;
 import portwright.calc.firing.log.FiringLog;
 import portwright.calc.firing.log.Fit;
 import portwright.calc.firing.log.LogException;
-import portwright.calc.firing.log.LogParser;
+import portwright.calc.firing.log.LogFile;
 import portwright.file.DesignFile;
 import portwright.file.DesignText;
+import portwright.file.FittedText;
 import portwright.file.ReadResult;
 import portwright.report.RecordJson;
 import portwright.report.RecordText;
@@ -35,8 +32,6 @@ import portwright.sheet.AtomicFile;
                 "Logged firings against the forecast: faults, thermocouple, atmosphere, gas; and the kiln's ledger over them.",
         mixinStandardHelpOptions = true)
 final class RecordCommand implements Callable<Integer> {
-    private static final long MOST_BYTES = 100_000_000;
-
     @Parameters(
             arity = "2..*",
             paramLabel = "LOG.csv... DESIGN",
@@ -101,37 +96,20 @@ final class RecordCommand implements Callable<Integer> {
 
     private static FiringLog log(Path file) {
         try {
-            if (Files.isDirectory(file)) {
-                throw new UserError(Cli.MISUSE, file + ": a folder, not a log.");
-            }
-            if (Files.size(file) > MOST_BYTES) {
-                throw new UserError(Cli.MISUSE, file + ": larger than 100 MB. That is no log of one firing.");
-            }
-            return LogParser.parse(Files.readAllBytes(file));
+            return LogFile.read(file);
         } catch (LogException e) {
-            throw new UserError(Cli.MISUSE, file + ": " + e.getMessage() + ".");
-        } catch (NoSuchFileException e) {
-            throw new UserError(Cli.MISUSE, file + ": there is no such file. Write: record LOG.csv DESIGN.json");
-        } catch (IOException e) {
-            throw new UserError(Cli.MISUSE, file + ": cannot be read (" + e.getMessage() + ").");
+            throw new UserError(Cli.MISUSE, file + ": " + e.getMessage() + ". Write: record LOG.csv DESIGN.json");
         }
     }
 
     private void save(DesignText document, Fit f) {
-        List<String> why = new ArrayList<>();
-        DesignText out = document;
-        if (Double.isNaN(f.lossFactor())) {
-            why.add(f.whyNoLoss());
-        } else {
-            out = out.set("kiln.lossFactor", String.format(Locale.ROOT, "%.3f", f.lossFactor()));
-        }
-        if (!Double.isNaN(f.leakM2())) {
-            out = out.setText("kiln.leakArea", String.format(Locale.ROOT, "%.1f cm2", f.leakM2() * 1e4));
-        }
         if (Double.isNaN(f.lossFactor()) && Double.isNaN(f.leakM2())) {
-            spec.commandLine().getErr().println(fit + ": not written; nothing is fitted: " + why.get(0) + ".");
+            spec.commandLine()
+                    .getErr()
+                    .println(fit + ": not written; nothing is fitted: " + f.whyNoLoss() + ".");
             return;
         }
+        DesignText out = FittedText.put(document, f.lossFactor(), f.leakM2());
         ReadResult check = out.read();
         if (!check.ok()) {
             throw new UserError(

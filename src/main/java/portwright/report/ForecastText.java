@@ -91,7 +91,13 @@ public final class ForecastText {
                                 ? ""
                                 : ", " + n(f.stallAllK() - ZERO_C, 0) + " °C with gas as the steps ask"));
         row(b, "power", powerPerSurface(review));
-        energy(b, firing, run);
+        besideElectric(firing).forEach(l -> row(b, l.name(), l.value()));
+        row(
+                b,
+                "energy balance",
+                "closed to "
+                        + String.format(
+                                Locale.ROOT, "%.1e", Math.abs(run.energy().closure())));
         b.append('\n').append(DamperCurve.HOW_TO_SET).append('\n');
         b.append(
                 "The forecast decides nothing at the kiln: read probe and cones. Local codes and licensed practice come first.\n");
@@ -118,33 +124,35 @@ public final class ForecastText {
                 + " W per square inch of inside surface (seen in the trade: 4.0 reaches cone 10, 3.1 stops near cone 8)";
     }
 
-    private static void energy(StringBuilder b, FiringReview firing, FiringRun run) {
+    /** Energy, gas and cost of this firing beside the same load fired by electricity alone. The forecast must be known. */
+    public static List<ReportLine> besideElectric(FiringReview firing) {
+        FiringRun run = firing.forecast().value().nominal();
         FiringRun electric = firing.allElectric().value();
         String currency = firing.currency();
         Double cost = firing.cost(run);
         Double plain = firing.cost(electric);
-        row(
-                b,
-                "this firing",
-                n(run.electricJ() / 3.6e6, 1) + " kWh, " + n(run.fuelKg(), 2) + " kg of gas" + money(cost, currency));
-        row(
-                b,
-                "all electric",
-                n(electric.electricJ() / 3.6e6, 1) + " kWh" + money(plain, currency)
-                        + (electric.reached() ? "" : "; it does not reach the same goal")
-                        + (cost == null || plain == null || !electric.reached()
-                                ? ""
-                                : "; reduction costs " + n(cost - plain, 2) + " " + currency + " more"));
-        row(
-                b,
-                "energy balance",
-                "closed to "
-                        + String.format(
-                                Locale.ROOT, "%.1e", Math.abs(run.energy().closure())));
+        return List.of(
+                new ReportLine(
+                        "this firing",
+                        n(run.electricJ() / 3.6e6, 1) + " kWh, " + n(run.fuelKg(), 2) + " kg of gas"
+                                + money(cost, currency)),
+                new ReportLine(
+                        "all electric",
+                        n(electric.electricJ() / 3.6e6, 1) + " kWh" + money(plain, currency)
+                                + (electric.reached() ? "" : "; it does not reach the same goal")
+                                + (cost == null || plain == null || !electric.reached()
+                                        ? ""
+                                        : "; reduction costs " + (cost >= plain ? "" : "nothing more, it saves ")
+                                                + two(Math.abs(cost - plain)) + " " + currency
+                                                + (cost >= plain ? " more" : ""))));
     }
 
     private static String money(Double cost, String currency) {
-        return cost == null ? "" : ", " + n(cost, 2) + " " + currency;
+        return cost == null ? "" : ", " + two(cost) + " " + currency;
+    }
+
+    private static String two(double v) {
+        return String.format(Locale.ROOT, "%.2f", v);
     }
 
     private static String damper(StepRow r) {

@@ -66,7 +66,7 @@ public final class RecordJson {
         x.findings().forEach(f -> {
             ObjectNode n = findings.addObject()
                     .put("kind", f.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'))
-                    .put("severity", f.kind().name().equals("WEAK") ? "note" : "caution");
+                    .put("severity", RecordText.note(f) ? "note" : "caution");
             Json.number(n, "hours", f.timeS() / 3600);
             Json.number(n, "readingC", f.kelvin() - ZERO_C);
             Json.number(n, "lostKw", f.lostW() / 1000);

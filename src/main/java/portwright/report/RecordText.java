@@ -22,6 +22,12 @@ public final class RecordText {
     private static final double ZERO_C = 273.15;
     private static final int MOST_FAULTS = 40;
 
+    /** A record without findings. */
+    public static final String NOTHING = "no change of power, air or reading found in this record";
+    /** What a record is not. */
+    public static final String LAST_WORD =
+            "A record decides nothing alone: look at elements, relays and damper with the kiln cold and unplugged. Work on the wiring belongs to licensed practice.";
+
     private RecordText() {}
 
     /** Every log, then the ledger, then the fit where one was asked for ({@code null}: none). */
@@ -29,37 +35,48 @@ public final class RecordText {
         StringBuilder b = new StringBuilder(r.review().design().title()).append("\n");
         for (int i = 0; i < r.logs().size(); i++) {
             b.append('\n').append(names.get(i)).append('\n');
-            log(b, r.logs().get(i));
-            result(b, r, r.results().get(i));
+            rows(b, log(r.logs().get(i)));
+            faults(b, r.logs().get(i).faults());
+            steps(b, r, r.results().get(i));
+            b.append('\n');
+            rows(b, result(r.results().get(i)));
+            findings(b, r.results().get(i).findings());
         }
         b.append("\nLedger of ").append(r.logs().size()).append(r.logs().size() == 1 ? " record\n" : " records\n");
-        ledger(b, r.ledger());
+        rows(b, ledger(r.ledger()));
         if (fit != null) {
-            fit(b, fit);
+            b.append("\nFit to the last record\n");
+            rows(b, fit(fit));
         }
-        b.append(
-                "\nA record decides nothing alone: look at elements, relays and damper with the kiln cold and unplugged. Work on the wiring belongs to licensed practice.\n");
+        b.append('\n').append(LAST_WORD).append('\n');
         return b.toString();
     }
 
-    private static void log(StringBuilder b, FiringLog log) {
-        row(
-                b,
+    /** How the file was read: rows used and skipped, how it was understood. */
+    public static List<ReportLine> log(FiringLog log) {
+        List<ReportLine> out = new ArrayList<>();
+        add(
+                out,
                 "rows",
                 log.rows().size() + " used, "
                         + log.faults().stream().filter(LogFault::skipped).count() + " skipped");
-        log.remarks().forEach(m -> row(b, "", m));
-        log.faults().stream().limit(MOST_FAULTS).forEach(f -> row(b, "", fault(f)));
-        if (log.faults().size() > MOST_FAULTS) {
-            row(b, "", log.faults().size() - MOST_FAULTS + " more; --json lists all");
+        log.remarks().forEach(m -> add(out, "", m));
+        return out;
+    }
+
+    private static void faults(StringBuilder b, List<LogFault> faults) {
+        faults.stream().limit(MOST_FAULTS).forEach(f -> row(b, "", fault(f)));
+        if (faults.size() > MOST_FAULTS) {
+            row(b, "", faults.size() - MOST_FAULTS + " more; --json lists all");
         }
     }
 
-    static String fault(LogFault f) {
+    /** A row or cell that is left out, in words. */
+    public static String fault(LogFault f) {
         return "line " + f.line() + (f.skipped() ? " skipped: " : ", cell not used: ") + f.reason();
     }
 
-    private static void result(StringBuilder b, RecordReview r, RecordResult x) {
+    private static void steps(StringBuilder b, RecordReview r, RecordResult x) {
         b.append(String.format(
                 Locale.ROOT,
                 "%n%-6s%8s%8s%9s%14s%14s%9s%n",
@@ -82,15 +99,19 @@ public final class RecordText {
                     n(forecastClimb(r, s.index()), 0),
                     s.gasKg()));
         }
-        b.append('\n');
-        row(
+    }
+
+    /** What the record says, without steps and findings: goal, power, cones, atmosphere, gas, spells. */
+    public static List<ReportLine> result(RecordResult x) {
+        List<ReportLine> b = new ArrayList<>();
+        add(
                 b,
                 "goal",
                 x.reached()
                         ? "the last step's goal is reached; top reading " + n(x.topK() - ZERO_C, 0) + " °C"
                         : "the record ends before the last step's goal; top reading " + n(x.topK() - ZERO_C, 0)
                                 + " °C");
-        row(
+        add(
                 b,
                 "power",
                 Double.isNaN(x.powerShare())
@@ -98,7 +119,7 @@ public final class RecordText {
                         : n(x.powerShare() * 100, 0) + " % of the element power that the steps ask, from "
                                 + n(x.telling(), 0) + " minutes");
         for (ConeOffset o : x.offsets()) {
-            row(
+            add(
                     b,
                     "cone " + o.cone(),
                     "down at " + n(o.timeS() / 3600, 2) + " h, reading " + n(o.readingK() - ZERO_C, 0) + " °C: "
@@ -106,27 +127,36 @@ public final class RecordText {
         }
         for (AtmosphereLevel l : AtmosphereLevel.values()) {
             if (x.atmosphereS().containsKey(l)) {
-                row(b, l.id(), n(x.atmosphereS().get(l) / 60, 0) + " min with gas");
+                add(b, l.id(), n(x.atmosphereS().get(l) / 60, 0) + " min with gas");
             }
         }
         if (x.unknownAtmosphereS() > 0) {
-            row(
+            add(
                     b,
                     "not known",
                     n(x.unknownAtmosphereS() / 60, 0) + " min with gas at a pressure away from the design's");
         }
-        row(b, "gas used", n(x.gasKg(), 2) + " kg");
+        add(b, "gas used", n(x.gasKg(), 2) + " kg");
         for (Spell s : x.spells()) {
-            row(
+            add(
                     b,
                     s.falls() ? "falls" : "stands",
                     "from " + n(s.fromS() / 3600, 2) + " to " + n(s.toS() / 3600, 2) + " h, " + n(s.fromK() - ZERO_C, 0)
                             + " to " + n(s.toK() - ZERO_C, 0) + " °C");
         }
-        if (x.findings().isEmpty()) {
-            row(b, "findings", "no change of power, air or reading found in this record");
+        return b;
+    }
+
+    private static void findings(StringBuilder b, List<LogFinding> findings) {
+        if (findings.isEmpty()) {
+            row(b, "findings", NOTHING);
         }
-        x.findings().forEach(f -> row(b, f.kind() == LogFinding.Kind.WEAK ? "note" : "caution", words(f)));
+        findings.forEach(f -> row(b, note(f) ? "note" : "caution", words(f)));
+    }
+
+    /** Whether a finding is a note; all others are cautions. */
+    public static boolean note(LogFinding f) {
+        return f.kind() == LogFinding.Kind.WEAK;
     }
 
     private static double forecastClimb(RecordReview r, int index) {
@@ -139,7 +169,8 @@ public final class RecordText {
                 : Double.NaN;
     }
 
-    static String offset(double k) {
+    /** How far the thermocouple reads from a cone, in words. */
+    public static String offset(double k) {
         return "thermocouple reads " + n(Math.abs(k), 0) + " °C (" + n(Math.abs(k) * 1.8, 0) + " °F) "
                 + (k >= 0 ? "low" : "high") + " against the cone";
     }
@@ -169,24 +200,26 @@ public final class RecordText {
                         + " Either the damper stands too far open or an element is broken; a damper column in the log tells them apart.";
             case WEAK ->
                 "the kiln gives " + lost
-                        + " less than forecast from the start of full power. Aged elements, low voltage, a dead element, or more heat loss than the design says; --fit learns it.";
+                        + " less than forecast from the start of full power. Aged elements, low voltage, a dead element, or more heat loss than the design says; a fit to this record learns it.";
             case THERMOCOUPLE ->
                 at + offset(f.offsetK()) + ". Trust the cones; replace the thermocouple or correct the reading.";
         };
     }
 
-    private static void ledger(StringBuilder b, Ledger l) {
-        row(
+    /** The ledger over all records. */
+    public static List<ReportLine> ledger(Ledger l) {
+        List<ReportLine> b = new ArrayList<>();
+        add(
                 b,
                 "reduction",
                 n(l.reductionHours(), 1) + " h "
                         + (l.oxidisedSince()
                                 ? "since the last oxidising firing"
                                 : "in these records, without an oxidising firing among them"));
-        row(b, "gas", n(l.gasUsedKg(), 2) + " kg used, " + left(l));
+        add(b, "gas", n(l.gasUsedKg(), 2) + " kg used, " + left(l));
         List<String> shares = new ArrayList<>();
         l.powerShares().forEach(s -> shares.add(Double.isNaN(s) ? "-" : n(s * 100, 0) + " %"));
-        row(
+        add(
                 b,
                 "power",
                 String.join(", ", shares) + " of what is asked"
@@ -195,12 +228,13 @@ public final class RecordText {
                                 : "; element resistance " + (l.resistanceRise() >= 0 ? "up " : "down ")
                                         + n(Math.abs(l.resistanceRise()) * 100, 0) + " % since the first"));
         if (!Double.isNaN(l.thermocoupleK())) {
-            row(b, "thermocouple", offset(l.thermocoupleK()));
+            add(b, "thermocouple", offset(l.thermocoupleK()));
         }
-        l.due().forEach(d -> row(b, "due", words(d)));
+        l.due().forEach(d -> add(b, "due", words(d)));
         if (l.due().isEmpty()) {
-            row(b, "due", "nothing that these records tell of");
+            add(b, "due", "nothing that these records tell of");
         }
+        return b;
     }
 
     private static String left(Ledger l) {
@@ -222,13 +256,23 @@ public final class RecordText {
         };
     }
 
-    private static void fit(StringBuilder b, Fit f) {
-        b.append("\nFit to the last record\n");
-        row(b, "loss factor", Double.isNaN(f.lossFactor()) ? "kept: " + f.whyNoLoss() : n(f.lossFactor(), 3));
-        row(b, "leak area", Double.isNaN(f.leakM2()) ? "kept: " + f.whyNoLeak() : n(f.leakM2() * 1e4, 1) + " cm2");
+    /** What a fit found, or why it keeps a number. */
+    public static List<ReportLine> fit(Fit f) {
+        List<ReportLine> b = new ArrayList<>();
+        add(b, "loss factor", Double.isNaN(f.lossFactor()) ? "kept: " + f.whyNoLoss() : n(f.lossFactor(), 3));
+        add(b, "leak area", Double.isNaN(f.leakM2()) ? "kept: " + f.whyNoLeak() : n(f.leakM2() * 1e4, 1) + " cm2");
         if (!Double.isNaN(f.leftShare())) {
-            row(b, "left over", n(f.leftShare() * 100, 1) + " % of full power, root mean square");
+            add(b, "left over", n(f.leftShare() * 100, 1) + " % of full power, root mean square");
         }
+        return b;
+    }
+
+    private static void add(List<ReportLine> out, String name, String value) {
+        out.add(new ReportLine(name, value));
+    }
+
+    private static void rows(StringBuilder b, List<ReportLine> lines) {
+        lines.forEach(l -> row(b, l.name(), l.value()));
     }
 
     private static void row(StringBuilder b, String name, String value) {

@@ -50,6 +50,11 @@ public record RecordReview(
                         .toList()));
     }
 
+    /** Hour of the forecast at which a log's first reading stands; 0 for a log that begins cold. */
+    public double shiftHours(int index) {
+        return RecordView.shiftS(logs.get(index), review.firing().forecast().value()) / 3600;
+    }
+
     /** A log as input of the calculation. The forecast must be known. */
     public static RecordCase caseOf(Review review, FiringLog log) {
         FiringReview firing = review.firing();

@@ -26,10 +26,7 @@ public record RecordView(double hours, Double measuredC, Double forecastC, Doubl
     static List<RecordView> of(FiringLog log, Forecast f) {
         List<LogRow> rows = log.readings();
         double first = rows.get(0).timeS();
-        double shift = rows.get(0).kelvin() > f.nominal().samples().get(0).chamberK() + WARM_K
-                ? f.nominal().timeAtK(rows.get(0).kelvin())
-                : 0;
-        shift = Double.isNaN(shift) ? 0 : shift;
+        double shift = shiftS(log, f);
         double end =
                 Math.max(rows.get(rows.size() - 1).timeS() - first, f.nominal().endS() - shift);
         List<RecordView> out = new ArrayList<>();
@@ -46,6 +43,15 @@ public record RecordView(double hours, Double measuredC, Double forecastC, Doubl
                     at(f.quick(), t + shift)));
         }
         return out;
+    }
+
+    /** How long the forecast has run where the record begins, s; 0 for one that begins cold. */
+    public static double shiftS(FiringLog log, Forecast f) {
+        double firstK = log.readings().get(0).kelvin();
+        double shift = firstK > f.nominal().samples().get(0).chamberK() + WARM_K
+                ? f.nominal().timeAtK(firstK)
+                : 0;
+        return Double.isNaN(shift) ? 0 : shift;
     }
 
     private static Double measured(List<LogRow> rows, int i, double t) {

@@ -306,6 +306,22 @@ class WindowTest {
     }
 
     @Test
+    void aLogLetGoOverTheWindowLiesOverTheForecast() throws Exception {
+        StringBuilder log = new StringBuilder("time h,temp °C\nno time,40\n");
+        for (int i = 0; i <= 60; i++) {
+            log.append(String.format(java.util.Locale.ROOT, "%.2f,%d%n", i / 12.0, 20 + 8 * i));
+        }
+        Path file = Files.writeString(folder.resolve("firing.csv"), log.toString());
+        Toolkit.until(() -> !doc.checking());
+        Toolkit.run(() -> shell.dropped(java.util.List.of(file)));
+        assertThat(view.step()).isEqualTo(Step.FIRING);
+        Toolkit.until(() -> view.lookupAll(".part-row").stream()
+                .anyMatch(n -> n instanceof javafx.scene.control.ToggleButton b
+                        && b.isSelected()
+                        && "firing.csv".equals(b.getText())));
+    }
+
+    @Test
     void aFileChangedOnDiskIsNoticed() throws Exception {
         Path file = folder.resolve("kiln.json");
         Toolkit.run(() -> shell.saveTo(file));

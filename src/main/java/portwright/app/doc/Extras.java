@@ -6,6 +6,8 @@ import portwright.calc.draft.DamperCurve;
 import portwright.calc.draft.DamperPlate;
 import portwright.calc.draft.DraftBalance;
 import portwright.calc.draft.FireBand;
+import portwright.report.ForecastText;
+import portwright.report.ReportLine;
 import portwright.review.FireReview;
 import portwright.review.LevelSetting;
 import portwright.review.Review;
@@ -17,9 +19,10 @@ import portwright.review.StepRow;
  * @param fire figures of the foot
  * @param gas curves of the Gas step; null without gas
  * @param rows one a firing step; empty while the forecast lacks fields
+ * @param energy this firing beside an all-electric one; empty while the forecast lacks fields
  */
-public record Extras(FireWords fire, Gas gas, List<StepRow> rows) {
-    public static final Extras NONE = new Extras(FireWords.NONE, null, List.of());
+public record Extras(FireWords fire, Gas gas, List<StepRow> rows, List<ReportLine> energy) {
+    public static final Extras NONE = new Extras(FireWords.NONE, null, List.of(), List.of());
 
     /**
      * The fire over the damper.
@@ -50,14 +53,18 @@ public record Extras(FireWords fire, Gas gas, List<StepRow> rows) {
         return new Extras(
                 FireWords.of(r),
                 null,
-                r.firing() == null ? List.of() : r.firing().rows(r.fire()));
+                r.firing() == null ? List.of() : r.firing().rows(r.fire()),
+                List.of());
     }
 
     /** Everything; may take some seconds and ends early when its thread is interrupted. */
     public Extras withCurves(Review r) {
+        List<ReportLine> beside = r.firing() == null || !r.firing().forecast().known()
+                ? List.of()
+                : ForecastText.besideElectric(r.firing());
         FireReview f = r.fire();
         if (f == null || !f.gas() || f.gasOn().isEmpty() || f.plate() == null) {
-            return this;
+            return new Extras(fire, null, rows, beside);
         }
         double top = f.top().orElseThrow();
         double on = f.gasOn().orElseThrow();
@@ -73,6 +80,7 @@ public record Extras(FireWords fire, Gas gas, List<StepRow> rows) {
                         f.damperOpen(),
                         f.state(top, f.damperOpen()).balance(),
                         f.band(top, f.damperOpen())),
-                rows);
+                rows,
+                beside);
     }
 }

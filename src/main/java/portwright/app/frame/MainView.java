@@ -1,6 +1,8 @@
 package portwright.app.frame;
 
+import java.nio.file.Path;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import javafx.geometry.Insets;
 import javafx.scene.Node;
@@ -17,6 +19,7 @@ import portwright.app.doc.Picture;
 import portwright.app.doc.Step;
 import portwright.app.doc.VerdictWords;
 import portwright.app.step.BoardTools;
+import portwright.app.step.FiringStep;
 import portwright.app.step.KilnStep;
 import portwright.app.step.PortsStep;
 import portwright.app.step.StepView;
@@ -186,6 +189,14 @@ public final class MainView extends Pane {
         go(to);
         if (steps.get(to) instanceof KilnStep k) {
             k.open(need);
+        }
+    }
+
+    /** Lays firing logs over the forecast. */
+    public void records(List<Path> logs) {
+        go(Step.FIRING);
+        if (steps.get(Step.FIRING) instanceof FiringStep f) {
+            f.load(logs);
         }
     }
 

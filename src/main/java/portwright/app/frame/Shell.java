@@ -140,10 +140,20 @@ public final class Shell {
         scene.setOnDragDropped(e -> {
             List<File> files = e.getDragboard().getFiles();
             e.setDropCompleted(!files.isEmpty());
-            if (!files.isEmpty()) {
-                open(files.get(0).toPath());
-            }
+            dropped(files.stream().map(File::toPath).toList());
         });
+    }
+
+    /** Takes files that were let go over the window: logs lie over the forecast, else the first is opened as a design. */
+    public void dropped(List<Path> files) {
+        List<Path> logs = files.stream()
+                .filter(f -> f.toString().toLowerCase(java.util.Locale.ROOT).matches(".*\\.(csv|tsv|txt|log)"))
+                .toList();
+        if (!logs.isEmpty()) {
+            view.records(logs);
+        } else if (!files.isEmpty()) {
+            open(files.get(0));
+        }
     }
 
     /** Sets the size of everything, 1 to 2. */

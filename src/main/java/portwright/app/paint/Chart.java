@@ -190,6 +190,14 @@ public final class Chart {
         Say.at(g, p, words, px, py, size, bold, ink, align, base, halo);
     }
 
+    public double minX() {
+        return minX;
+    }
+
+    public double maxX() {
+        return maxX;
+    }
+
     public double left() {
         return x0;
     }

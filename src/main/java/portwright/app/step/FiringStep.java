@@ -1,11 +1,60 @@
 package portwright.app.step;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import javafx.application.Platform;
+import javafx.scene.Node;
 import portwright.app.doc.Document;
 import portwright.app.doc.FormSpec;
+import portwright.app.doc.RecordDesk;
 
-/** Firing step: forecast and steps. */
-public final class FiringStep extends FormStep {
+/** Firing step: forecast, steps, records. */
+public final class FiringStep implements StepView {
+    private final FormStep form;
+    private final RecordTicket ticket;
+    private final RecordDesk records;
+
     public FiringStep(Document doc, FormSpec... specs) {
-        super(doc, new FiringBoard(doc), specs);
+        ExecutorService work = Executors.newSingleThreadExecutor(r -> {
+            Thread t = new Thread(r, "portwright records");
+            t.setDaemon(true);
+            return t;
+        });
+        records = new RecordDesk(doc, work, Platform::runLater, this::heard);
+        form = new FormStep(doc, new FiringBoard(doc, records), specs);
+        ticket = new RecordTicket(records);
+    }
+
+    private void heard() {
+        ticket.build();
+        form.changed(Document.Change.CHECK);
+    }
+
+    /** Reads logs and shows the last. */
+    public void load(List<Path> files) {
+        records.load(files);
+    }
+
+    @Override
+    public Node board() {
+        return form.board();
+    }
+
+    @Override
+    public List<Node> tickets() {
+        List<Node> all = new ArrayList<>();
+        all.add(ticket);
+        all.addAll(form.tickets());
+        return all;
+    }
+
+    @Override
+    public void changed(Document.Change change) {
+        records.changed();
+        ticket.build();
+        form.changed(change);
     }
 }

@@ -1,0 +1,195 @@
+package portwright.app.step;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import javafx.geometry.VPos;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.text.TextAlignment;
+import portwright.app.paint.Chart;
+import portwright.app.paint.Fonts;
+import portwright.app.paint.Palette;
+import portwright.app.paint.Say;
+import portwright.app.paint.TextSizes;
+import portwright.calc.firing.FiringRun;
+import portwright.calc.firing.Forecast;
+import portwright.calc.firing.Sample;
+import portwright.drawing.Ink;
+import portwright.geometry.Pt;
+import portwright.review.StepRow;
+
+/** Temperature over the firing: forecast with its band, times of gas, stall lines, a peg at the end of each step. */
+final class ForecastPlot {
+    /** Top of the temperature axis, °C. */
+    static final double MOST_C = 1400;
+
+    private static final double ZERO_C = 273.15;
+    private static final double PEG_PX = 9;
+
+    private final GraphicsContext g;
+    private final Palette p;
+    private final Chart chart;
+    private final List<StepRow> rows;
+    private final Places places;
+
+    ForecastPlot(GraphicsContext g, Palette p, Chart chart, List<StepRow> rows, Places places) {
+        this.places = places;
+        this.g = g;
+        this.p = p;
+        this.chart = chart;
+        this.rows = rows;
+    }
+
+    /** Everything under the pegs. */
+    void curves(Forecast f, double hours) {
+        gas();
+        for (int c = 0; c <= MOST_C; c += 200) {
+            chart.gridY(c, String.valueOf(c));
+        }
+        hours(chart, hours);
+        chart.clip();
+        chart.area(curve(f.quick()), curve(f.slow()), p.of(Ink.INK).deriveColor(0, 1, 1, 0.13));
+        chart.line(curve(f.quick()), Ink.INK2, 1.4, 7, 4);
+        chart.line(curve(f.slow()), Ink.INK2, 1.4, 7, 4);
+        List<Pt> nominal = curve(f.nominal());
+        chart.line(nominal, Ink.INK, 3.4);
+        nominal.forEach(q -> places.curve(chart.x(q.x()), chart.y(q.y())));
+        chart.unclip();
+        boolean same = Math.abs(f.stallAllK() - f.stallElectricK()) < 1;
+        stall(f.stallAllK(), same ? "stall %s, with or without gas" : "stall %s, electricity and gas", -9);
+        if (!same) {
+            stall(f.stallElectricK(), "stall %s, electricity alone", 15);
+        }
+        chart.frame();
+    }
+
+    /** Ticks of the time axis. */
+    static void hours(Chart chart, double hours) {
+        double px = (chart.right() - chart.left()) / hours;
+        int every = 1;
+        while (every * px < 34) {
+            every *= 2;
+        }
+        for (int t = 0; t <= hours; t += every) {
+            chart.tickX(t, String.valueOf(t));
+        }
+    }
+
+    private void gas() {
+        double at = 0;
+        for (StepRow r : rows) {
+            if (r.gasKg() > 0) {
+                boolean heavy = "heavy".equals(r.atmosphere()) || "beyond".equals(r.atmosphere());
+                chart.upright(at, at + r.hours(), ink(r.atmosphere()), heavy ? 0.35 : 0.75);
+            }
+            at += r.hours();
+        }
+    }
+
+    private static Ink ink(String atmosphere) {
+        return switch (atmosphere == null ? "" : atmosphere) {
+            case "heavy", "beyond" -> Ink.FLAME;
+            case "light", "medium" -> Ink.RUTILE_FILL;
+            default -> Ink.COBALT_FILL;
+        };
+    }
+
+    private static List<Pt> curve(FiringRun run) {
+        List<Pt> out = new ArrayList<>();
+        for (Sample s : run.samples()) {
+            out.add(new Pt(s.timeS() / 3600, s.chamberK() - ZERO_C));
+        }
+        return out;
+    }
+
+    private void stall(double k, String words, double dy) {
+        double c = k - ZERO_C;
+        if (!Double.isFinite(c) || c < 100) {
+            return;
+        }
+        String line = String.format(words, Math.round(c) + " °C");
+        if (c > MOST_C) {
+            chart.say(
+                    "↑ " + line,
+                    chart.left() + 12,
+                    chart.top() + 14 + (dy > 0 ? 18 : 0),
+                    13,
+                    true,
+                    Ink.OXBLOOD,
+                    TextAlignment.LEFT,
+                    VPos.CENTER,
+                    true);
+            return;
+        }
+        chart.line(List.of(new Pt(chart.minX(), c), new Pt(chart.maxX(), c)), Ink.OXBLOOD, 2, 14, 6);
+        chart.say(
+                line,
+                chart.left() + 12,
+                chart.y(c) + dy,
+                13,
+                true,
+                Ink.OXBLOOD,
+                TextAlignment.LEFT,
+                VPos.CENTER,
+                true);
+    }
+
+    /** A ring at the end of each step with its words; {@code held} is the index of the step in the hand, −1 for none. */
+    void pegs(int held, double heldC) {
+        double at = 0;
+        for (StepRow r : rows) {
+            at += r.hours();
+            boolean mine = held == r.index();
+            double x = chart.x(at);
+            double y = chart.y(mine ? heldC : r.endC());
+            g.setFill(p.of(Ink.PAPER));
+            g.fillOval(x - PEG_PX, y - PEG_PX, 2 * PEG_PX, 2 * PEG_PX);
+            g.setStroke(p.of(mine ? Ink.EMBER : Ink.COBALT));
+            g.setLineWidth(3);
+            g.setLineDashes();
+            g.strokeOval(x - PEG_PX, y - PEG_PX, 2 * PEG_PX, 2 * PEG_PX);
+            places.name(x - PEG_PX, y - PEG_PX, 2 * PEG_PX, 2 * PEG_PX);
+        }
+        at = 0;
+        for (StepRow r : rows) {
+            at += r.hours();
+            boolean mine = held == r.index();
+            String head = r.stalled()
+                    ? r.goal() + ": stalls"
+                    : r.goal() + (r.atmosphere() == null ? "" : " · " + r.atmosphere());
+            String tail = mine ? Math.round(heldC) + " °C" : hm(at) + " · " + Math.round(r.endC()) + " °C";
+            words(head, tail, chart.x(at), chart.y(mine ? heldC : r.endC()), r.stalled());
+        }
+    }
+
+    /** Two lines beside a peg, in the first of a fixed list of places where nothing stands yet; left out where all are taken. */
+    private void words(String head, String tail, double x, double y, boolean stalled) {
+        double w = Math.max(TextSizes.width(head, Fonts.bold(13)), TextSizes.width(tail, Fonts.sans(13)));
+        double h = 34;
+        double[][] corners = {
+            {x - 16 - w, y - 30}, {x + 16, y + 6}, {x + 16, y - 12}, {x - 16 - w, y - 62}, {x + 16, y + 34},
+            {x - 16 - w, y + 8}, {x - 16 - w, y - 96}, {x + 16, y + 68}, {x - 16 - w, y + 44}, {x - 16 - w, y + 80}
+        };
+        double[] at = places.first(
+                Arrays.stream(corners).filter(c -> inside(c, w, h)).toArray(double[][]::new), w, h);
+        if (at != null) {
+            places.name(at[0], at[1], w, h);
+            Ink ink = stalled ? Ink.OXBLOOD : Ink.INK;
+            Say.at(g, p, head, at[0], at[1] + 9, 13, true, ink, TextAlignment.LEFT, VPos.CENTER, true);
+            Say.at(g, p, tail, at[0], at[1] + 26, 13, false, Ink.INK, TextAlignment.LEFT, VPos.CENTER, true);
+        }
+    }
+
+    private boolean inside(double[] at, double w, double h) {
+        return at[0] > chart.left() + 4
+                && at[0] + w < chart.right() - 4
+                && at[1] > chart.top() + 2
+                && at[1] + h < chart.bottom() - 2;
+    }
+
+    static String hm(double hours) {
+        long min = Math.round(hours * 60);
+        return min / 60 + " h " + String.format(Locale.ROOT, "%02d", min % 60);
+    }
+}

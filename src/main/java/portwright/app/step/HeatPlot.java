@@ -1,0 +1,140 @@
+package portwright.app.step;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import javafx.geometry.VPos;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.text.TextAlignment;
+import portwright.app.paint.Chart;
+import portwright.app.paint.Fonts;
+import portwright.app.paint.Palette;
+import portwright.app.paint.Say;
+import portwright.app.paint.TextSizes;
+import portwright.calc.firing.FiringRun;
+import portwright.calc.firing.Sample;
+import portwright.drawing.Ink;
+import portwright.geometry.Pt;
+import portwright.review.StepRow;
+
+/** Electricity and gas stacked over the firing, and the boxwood strip of damper settings. */
+final class HeatPlot {
+    private static final double STRIP_PX = 30;
+
+    private final GraphicsContext g;
+    private final Palette p;
+
+    HeatPlot(GraphicsContext g, Palette p) {
+        this.g = g;
+        this.p = p;
+    }
+
+    /** Top of the axis, kW. */
+    static double niceKw(FiringRun run) {
+        double most = 4;
+        for (Sample s : run.samples()) {
+            most = Math.max(most, (s.electricW() + Math.max(0, s.flowHeatW())) / 1000);
+        }
+        return Math.ceil(most / 4) * 4;
+    }
+
+    void heat(Chart c, FiringRun run) {
+        Say.left(g, p, "heat into the chamber, kW", 24, c.top() - 12, 13, false, Ink.INK2);
+        List<Pt> base = new ArrayList<>();
+        List<Pt> electric = new ArrayList<>();
+        List<Pt> both = new ArrayList<>();
+        for (Sample s : run.samples()) {
+            double t = s.timeS() / 3600;
+            base.add(new Pt(t, 0));
+            electric.add(new Pt(t, s.electricW() / 1000));
+            both.add(new Pt(t, (s.electricW() + Math.max(0, s.flowHeatW())) / 1000));
+        }
+        double top = niceKw(run);
+        for (double v = 0; v <= top; v += top / 4 >= 4 ? 4 : 2) {
+            c.gridY(v, String.valueOf(Math.round(v)));
+        }
+        c.area(both, electric, p.of(Ink.COBALT).deriveColor(0, 1, 1, 0.3));
+        c.area(electric, base, p.of(Ink.EMBER).deriveColor(0, 1, 1, 0.3));
+        c.line(both, Ink.COBALT, 1.8);
+        c.line(electric, Ink.EMBER, 1.8);
+        double mid = c.x(run.endS() / 3600 * 0.4);
+        Say.at(
+                g,
+                p,
+                "electricity",
+                mid,
+                c.bottom() - 16,
+                13,
+                true,
+                Ink.EMBER,
+                TextAlignment.CENTER,
+                VPos.CENTER,
+                true);
+        if (run.fuelKg() > 0) {
+            Say.at(
+                    g,
+                    p,
+                    "gas, inside the chamber",
+                    c.right(),
+                    c.top() - 12,
+                    13,
+                    true,
+                    Ink.COBALT,
+                    TextAlignment.RIGHT,
+                    VPos.BASELINE,
+                    false);
+        }
+    }
+
+    /** The strip under the time axis of a chart. */
+    void strip(Chart c, double y, List<StepRow> rows) {
+        Say.at(
+                g,
+                p,
+                "damper",
+                c.left() - 8,
+                y + STRIP_PX / 2,
+                13,
+                false,
+                Ink.INK,
+                TextAlignment.RIGHT,
+                VPos.CENTER,
+                false);
+        g.setFill(p.of(Ink.BOXWOOD));
+        g.fillRect(c.left(), y, c.right() - c.left(), STRIP_PX);
+        double at = 0;
+        g.setStroke(p.of(Ink.BOXINK));
+        g.setLineWidth(2);
+        g.setLineDashes();
+        for (StepRow r : rows) {
+            double x0 = c.x(at);
+            double x1 = c.x(at + r.hours());
+            for (String words : damper(r)) {
+                if (TextSizes.width(words, Fonts.bold(13)) <= x1 - x0 - 6) {
+                    middle(words, (x0 + x1) / 2, y);
+                    break;
+                }
+            }
+            g.strokeLine(x1, y, x1, y + STRIP_PX);
+            at += r.hours();
+        }
+        if (c.right() - c.x(at) > 90) {
+            middle("shut", (c.x(at) + c.right()) / 2, y);
+        }
+    }
+
+    private void middle(String words, double x, double y) {
+        Say.at(g, p, words, x, y + STRIP_PX / 2, 13, true, Ink.BOXINK, TextAlignment.CENTER, VPos.CENTER, false);
+    }
+
+    /** The damper of a step in words, the long form first. */
+    private static List<String> damper(StepRow r) {
+        if (r.travelMm() != null) {
+            String mm = String.format(Locale.ROOT, "%.1f", r.travelMm());
+            return List.of(mm + " mm", mm);
+        }
+        return r.damperOpen() == null
+                ? List.of("shut, inlets plugged", "shut")
+                : List.of(Math.round(r.damperOpen() * 100) + " % open", Math.round(r.damperOpen() * 100) + " %");
+    }
+}
