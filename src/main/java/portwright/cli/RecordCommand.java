@@ -104,9 +104,7 @@ final class RecordCommand implements Callable<Integer> {
 
     private void save(DesignText document, Fit f) {
         if (Double.isNaN(f.lossFactor()) && Double.isNaN(f.leakM2())) {
-            spec.commandLine()
-                    .getErr()
-                    .println(fit + ": not written; nothing is fitted: " + f.whyNoLoss() + ".");
+            spec.commandLine().getErr().println(fit + ": not written; nothing is fitted: " + f.whyNoLoss() + ".");
             return;
         }
         DesignText out = FittedText.put(document, f.lossFactor(), f.leakM2());

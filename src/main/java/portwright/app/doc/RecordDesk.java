@@ -203,7 +203,9 @@ public final class RecordDesk {
 
     /** All records; null while they are not read or the forecast lacks fields. */
     public RecordReview record() {
-        return answer == null || answer.record() == null || answer.record().logs().size() != entries.size()
+        return answer == null
+                        || answer.record() == null
+                        || answer.record().logs().size() != entries.size()
                 ? null
                 : answer.record();
     }

@@ -124,15 +124,7 @@ final class ForecastPlot {
         }
         chart.line(List.of(new Pt(chart.minX(), c), new Pt(chart.maxX(), c)), Ink.OXBLOOD, 2, 14, 6);
         chart.say(
-                line,
-                chart.left() + 12,
-                chart.y(c) + dy,
-                13,
-                true,
-                Ink.OXBLOOD,
-                TextAlignment.LEFT,
-                VPos.CENTER,
-                true);
+                line, chart.left() + 12, chart.y(c) + dy, 13, true, Ink.OXBLOOD, TextAlignment.LEFT, VPos.CENTER, true);
     }
 
     /** A ring at the end of each step with its words; {@code held} is the index of the step in the hand, −1 for none. */
@@ -171,8 +163,8 @@ final class ForecastPlot {
             {x - 16 - w, y - 30}, {x + 16, y + 6}, {x + 16, y - 12}, {x - 16 - w, y - 62}, {x + 16, y + 34},
             {x - 16 - w, y + 8}, {x - 16 - w, y - 96}, {x + 16, y + 68}, {x - 16 - w, y + 44}, {x - 16 - w, y + 80}
         };
-        double[] at = places.first(
-                Arrays.stream(corners).filter(c -> inside(c, w, h)).toArray(double[][]::new), w, h);
+        double[] at =
+                places.first(Arrays.stream(corners).filter(c -> inside(c, w, h)).toArray(double[][]::new), w, h);
         if (at != null) {
             places.name(at[0], at[1], w, h);
             Ink ink = stalled ? Ink.OXBLOOD : Ink.INK;

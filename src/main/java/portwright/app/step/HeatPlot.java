@@ -58,18 +58,7 @@ final class HeatPlot {
         c.line(both, Ink.COBALT, 1.8);
         c.line(electric, Ink.EMBER, 1.8);
         double mid = c.x(run.endS() / 3600 * 0.4);
-        Say.at(
-                g,
-                p,
-                "electricity",
-                mid,
-                c.bottom() - 16,
-                13,
-                true,
-                Ink.EMBER,
-                TextAlignment.CENTER,
-                VPos.CENTER,
-                true);
+        Say.at(g, p, "electricity", mid, c.bottom() - 16, 13, true, Ink.EMBER, TextAlignment.CENTER, VPos.CENTER, true);
         if (run.fuelKg() > 0) {
             Say.at(
                     g,

@@ -148,18 +148,7 @@ final class RecordOverlay {
             g.fillPolygon(xs, ys, 3);
             g.strokePolygon(xs, ys, 3);
             places.name(x - 10, y - 14, 46, 36);
-            Say.at(
-                    g,
-                    p,
-                    o.cone(),
-                    x + 15,
-                    y + 14,
-                    13,
-                    true,
-                    Ink.UMBER,
-                    TextAlignment.LEFT,
-                    VPos.CENTER,
-                    true);
+            Say.at(g, p, o.cone(), x + 15, y + 14, 13, true, Ink.UMBER, TextAlignment.LEFT, VPos.CENTER, true);
         }
     }
 }

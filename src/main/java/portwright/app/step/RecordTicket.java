@@ -49,7 +49,8 @@ final class RecordTicket extends VBox {
         List<Node> rows = new ArrayList<>();
         rows.add(new FlowPane(8, 8, button("Load a firing log…", this::choose)));
         if (desk.entries().isEmpty()) {
-            rows.add(words("CSV with time and temperature, as the controller saves it. Or drag the file onto the window."));
+            rows.add(words(
+                    "CSV with time and temperature, as the controller saves it. Or drag the file onto the window."));
         }
         if (desk.running()) {
             ProgressBar bar = new ProgressBar();
@@ -62,8 +63,7 @@ final class RecordTicket extends VBox {
             rows.add(entry(i));
         }
         if (!desk.needs().isEmpty()) {
-            rows.add(SlipView.caution(
-                    "No forecast to lay it over", "Add " + String.join(", ", desk.needs()) + "."));
+            rows.add(SlipView.caution("No forecast to lay it over", "Add " + String.join(", ", desk.needs()) + "."));
         }
         if (desk.record() != null) {
             record(rows);
@@ -128,8 +128,11 @@ final class RecordTicket extends VBox {
                     faults(rows, log);
                 });
         int count = desk.entries().size();
-        group(rows, LEDGER, count == 1 ? "Ledger of this record" : "Ledger of " + count + " records", () -> rows.add(
-                lines(RecordText.ledger(desk.record().ledger()))));
+        group(
+                rows,
+                LEDGER,
+                count == 1 ? "Ledger of this record" : "Ledger of " + count + " records",
+                () -> rows.add(lines(RecordText.ledger(desk.record().ledger()))));
         rows.add(words(RecordText.LAST_WORD));
     }
 
@@ -192,11 +195,16 @@ final class RecordTicket extends VBox {
         if (rest > 0 && allFaults) {
             rows.add(words(Format.plain(rest, 0) + " more; the command record lists all."));
         } else if (rest > 0) {
-            rows.add(button("Show " + (log.faults().size() > MOST_FAULTS ? MOST_FAULTS : log.faults().size()) + " of "
-                    + log.faults().size(), () -> {
-                allFaults = true;
-                build();
-            }));
+            rows.add(button(
+                    "Show "
+                            + (log.faults().size() > MOST_FAULTS
+                                    ? MOST_FAULTS
+                                    : log.faults().size()) + " of "
+                            + log.faults().size(),
+                    () -> {
+                        allFaults = true;
+                        build();
+                    }));
         }
     }
 

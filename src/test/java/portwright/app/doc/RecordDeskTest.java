@@ -68,7 +68,8 @@ class RecordDeskTest {
         load("glaze.csv", RecordBench.healthyCsv(1.12, 5e-4));
         assertThat(desk.faults()).isEmpty();
         assertThat(desk.result().findings()).isEmpty();
-        double same = RecordReview.fit(doc.review(), desk.entries().get(0).log()).lossFactor();
+        double same =
+                RecordReview.fit(doc.review(), desk.entries().get(0).log()).lossFactor();
         assertThat(desk.fit().lossFactor()).isEqualTo(same).isBetween(1.08, 1.16);
         String before = doc.text().toText();
         assertThat(desk.taken()).isFalse();
@@ -77,7 +78,9 @@ class RecordDeskTest {
         assertThat(doc.text().get("kiln.lossFactor").orElseThrow()).startsWith("1.1");
         assertThat(desk.taken()).isTrue();
         until(() -> !doc.checking() && !desk.running());
-        assertThat(desk.record().review()).as("the record follows the new forecast").isSameAs(doc.review());
+        assertThat(desk.record().review())
+                .as("the record follows the new forecast")
+                .isSameAs(doc.review());
         doc.undo();
         assertThat(doc.text().toText()).isEqualTo(before);
     }
