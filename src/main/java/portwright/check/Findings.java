@@ -17,13 +17,20 @@ public final class Findings {
             lacksFigure(rule, needs);
         }
         for (Forbids f : rule.canForbid()) {
-            notChecked.add(new NotChecked(rule.id(), List.of(needs), f));
+            notChecked(rule, f, needs);
         }
     }
 
     /** A figure of a rule that forbids nothing by itself lacks input; the rule's own checks are done. */
     public void lacksFigure(Rule rule, String... needs) {
-        notChecked.add(new NotChecked(rule.id(), List.of(needs), Forbids.NOTHING));
+        notChecked(rule, Forbids.NOTHING, needs);
+    }
+
+    private void notChecked(Rule rule, Forbids forbids, String... needs) {
+        NotChecked n = new NotChecked(rule.id(), List.of(needs), forbids);
+        if (!notChecked.contains(n)) {
+            notChecked.add(n);
+        }
     }
 
     public List<Finding> findings() {

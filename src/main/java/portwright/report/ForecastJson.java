@@ -10,6 +10,7 @@ import portwright.calc.firing.Sample;
 import portwright.review.FiringReview;
 import portwright.review.Review;
 import portwright.review.StepRow;
+import portwright.review.TradeFigure;
 
 /** The firing forecast as JSON and CSV. */
 public final class ForecastJson {
@@ -59,6 +60,15 @@ public final class ForecastJson {
                         Json.number(cones.addObject().put("cone", c.cone()), "hours", c.timeS() / 3600),
                         "chamberC",
                         c.chamberK() - ZERO_C));
+        ArrayNode trade = root.putArray("trade");
+        for (TradeFigure t : TradeFigure.of(review)) {
+            ObjectNode o = trade.addObject().put("what", t.seen().what());
+            Json.number(o, "computed", t.computed());
+            Json.number(o, "seenLow", t.seen().low());
+            Json.number(o, "seenHigh", t.seen().high());
+            o.put("unit", t.seen().unit());
+            o.put("source", t.seen().source().line());
+        }
         ArrayNode series = root.putArray("series");
         for (Sample s : run.samples()) {
             ObjectNode o = series.addObject();

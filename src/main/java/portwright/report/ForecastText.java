@@ -6,9 +6,11 @@ import portwright.calc.draft.DamperCurve;
 import portwright.calc.firing.ConeDown;
 import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Forecast;
+import portwright.data.FiringFigure;
 import portwright.review.FiringReview;
 import portwright.review.Review;
 import portwright.review.StepRow;
+import portwright.review.TradeFigure;
 import portwright.units.Format;
 
 /** The firing forecast as text for people. */
@@ -90,7 +92,6 @@ public final class ForecastText {
                         + (Double.isNaN(f.stallAllK())
                                 ? ""
                                 : ", " + n(f.stallAllK() - ZERO_C, 0) + " °C with gas as the steps ask"));
-        row(b, "power", powerPerSurface(review));
         besideElectric(firing).forEach(l -> row(b, l.name(), l.value()));
         row(
                 b,
@@ -98,6 +99,7 @@ public final class ForecastText {
                 "closed to "
                         + String.format(
                                 Locale.ROOT, "%.1e", Math.abs(run.energy().closure())));
+        trade(b, review);
         b.append('\n').append(DamperCurve.HOW_TO_SET).append('\n');
         b.append(
                 "The forecast decides nothing at the kiln: read probe and cones. Local codes and licensed practice come first.\n");
@@ -116,12 +118,17 @@ public final class ForecastText {
                 + " kg gas" + (run.reached() ? "" : "; the last goal is not reached");
     }
 
-    /** The trade's measure of power, with its two published points. */
-    private static String powerPerSurface(Review review) {
-        var kiln = review.firing().kiln().value();
-        double wPerIn2 = kiln.elements().fullW() / kiln.innerAreaM2() * 0.00064516;
-        return n(wPerIn2, 2)
-                + " W per square inch of inside surface (seen in the trade: 4.0 reaches cone 10, 3.1 stops near cone 8)";
+    /** Power, energy and gas beside what the trade says, source by source. */
+    private static void trade(StringBuilder b, Review review) {
+        b.append("\nBeside figures of the trade, which do not agree with each other:\n");
+        for (TradeFigure t : TradeFigure.of(review)) {
+            FiringFigure seen = t.seen();
+            b.append(String.format(
+                    "  %-14s%s%n",
+                    t.computed() == null ? "none" : n(t.computed(), 2) + " " + seen.unit(),
+                    "seen " + n(seen.low(), 2) + (seen.high() > seen.low() ? " to " + n(seen.high(), 2) : "") + ": "
+                            + seen.what() + "; " + seen.source().line()));
+        }
     }
 
     /** Energy, gas and cost of this firing beside the same load fired by electricity alone. The forecast must be known. */

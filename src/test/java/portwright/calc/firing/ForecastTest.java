@@ -61,69 +61,6 @@ class ForecastTest {
         assertThat(small.endS() / 3600).isLessThan(13);
     }
 
-    /**
-     * Common practice, no source: gas opened at about 907 °C, heavy for the first 47 °C takes about half an hour, 1030 °C
-     * after about 1 h 45 min, cone 10 some 12 h after a slow electric start; the climb slows and never reverses.
-     *
-     * <p>Inputs: 23 × 27 in decagon of 190 L, 2.5 in group 23 wall, loss factor 1.25, 57 kg of ware and shelves, 11.5 kW;
-     * 120 °C/h to 907 °C on the controller; then 6 kW net of propane at lambda 0.8 with the elements on a fixed half up to
-     * 1030 °C, all elements from there.
-     */
-    @Test
-    void reductionFiringOfCommonPractice() {
-        KilnHeat k = kiln(10, 23, 1.25, 57, 11500, TestKilns.FIVE_PORTS);
-        Step half = new Step(TestKilns.to(1030), Step.FULL, true, true, 0.5, true, new Step.Share(1));
-        Step all = new Step(new Step.ToCone(TEN), Step.FULL, true, true, 1.0, true, new Step.Share(1));
-        FiringRun r = Simulation.run(
-                k,
-                new AvailableHeat(6000, 0.8, 0.002),
-                List.of(Step.electric(TestKilns.to(907), 120 / 3600.0), half, all),
-                List.of(),
-                Numerics.STANDARD);
-        double on = r.steps().get(1).startS();
-        assertThat((r.timeAtK(954 + Z) - on) / 60).isBetween(25.0, 38.0);
-        assertThat((r.timeAtK(1030 + Z) - on) / 60).isBetween(90.0, 120.0);
-        assertThat(r.reached()).isTrue();
-        assertThat(r.endS() / 3600).isBetween(10.5, 13.0);
-        for (int step = 1; step <= 2; step++) {
-            double last = Double.POSITIVE_INFINITY;
-            int skip = 3;
-            for (Sample s : r.samples()) {
-                if (s.step() == step) {
-                    assertThat(s.climbKPerS()).isGreaterThan(0);
-                    if (skip-- <= 0) {
-                        assertThat(s.climbKPerS()).isLessThan(last * 1.001);
-                    }
-                    last = s.climbKPerS();
-                }
-            }
-        }
-    }
-
-    /** The same kiln with a controller asked for 90 °C/h sheds power when the gas comes on: it does not show the slow first half hour. */
-    @Test
-    void aControllerShedsPowerForTheGas() {
-        KilnHeat k = kiln(10, 23, 1.25, 57, 11500, TestKilns.FIVE_PORTS);
-        Step both = new Step(TestKilns.to(1030), 90 / 3600.0, true, true, Step.CONTROLLER, true, new Step.Share(1));
-        FiringRun r = Simulation.run(
-                k,
-                new AvailableHeat(6000, 0.8, 0.002),
-                List.of(Step.electric(TestKilns.to(907), 90 / 3600.0), both),
-                List.of(),
-                Numerics.STANDARD);
-        Sample before = r.samples().stream()
-                .filter(s -> s.step() == 0)
-                .reduce((a, b) -> b)
-                .orElseThrow();
-        Sample after = r.samples().stream()
-                .filter(s -> s.step() == 1)
-                .skip(2)
-                .findFirst()
-                .orElseThrow();
-        assertThat(after.electricW()).isLessThan(before.electricW() - 1000);
-        assertThat(r.steps().get(1).seconds()).isBetween(123 / 90.0 * 3600 - 2, 123 / 90.0 * 3600 + 2);
-    }
-
     @Test
     void theBandLiesAroundTheForecast() {
         Forecast f = Forecast.of(

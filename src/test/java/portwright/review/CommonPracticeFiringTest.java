@@ -1,0 +1,127 @@
+package portwright.review;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import portwright.calc.firing.FiringRun;
+import portwright.calc.firing.GasExchange;
+import portwright.calc.firing.KilnHeat;
+import portwright.calc.firing.Numerics;
+import portwright.calc.firing.Sample;
+import portwright.calc.firing.Simulation;
+import portwright.calc.firing.Step;
+import portwright.calc.firing.StepResult;
+import portwright.file.DesignFile;
+
+/**
+ * A reduction firing as potters tell of it; standing: common practice, no source. Gas opened at about 907 °C into a kiln that
+ * electricity lifts steadily: the first 47 °C in heavy reduction take about half an hour, 1030 °C comes after about 1 h 45 min, cone 10
+ * some 12 h after a slow electric start; the climb slows and never reverses.
+ *
+ * <p>Inputs: the two designs in the test resources, which {@code forecast} runs. 190 L, 11.5 kW, three burners of 2 kW net; 99 L, 7.7 kW,
+ * two burners of 2 kW; 2.5 in of group 23 all round, loss factor 1.25, 57 and 35 kg of ware and shelves; 75 °C/h to 200 °C and 115 °C/h
+ * to 907 °C on the controller; then elements on a fixed share, lambda by the kiln's own draft at the damper of "heavy" (0.835 at the middle
+ * of each step, 0.86 falling to 0.81 over all).
+ *
+ * <p>Two disagreements stand. With the share that gives the first two figures (a half) kept to the end, the climb ends near 1180 °C:
+ * cone 10 wants the share raised on the way, here to 85 % from 1030 °C, and there the climb quickens once. And half power at lambda
+ * 0.80 to 0.83 lies close to what the walls lose, so these times move by a third with 20 % of brick conductivity.
+ */
+@Tag("published")
+@DisplayName("Reduction firing of common practice, no source")
+class CommonPracticeFiringTest {
+    private static final double Z = 273.15;
+
+    private static Review review(String litres) {
+        try {
+            return Review.of(
+                    DesignFile.read(Path.of("src/test/resources/designs/common-practice-" + litres + "-litres.json"))
+                            .design());
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"190", "100"})
+    void theTimesOfCommonPractice(String litres) {
+        FiringRun r = review(litres).firing().forecast().value().nominal();
+        double on = r.steps().get(2).startS();
+        assertThat(r.steps().get(2).startK() - Z).isBetween(906.0, 908.0);
+        assertThat((r.timeAtK(954 + Z) - on) / 60).as("minutes to 954 °C").isBetween(27.0, 33.0);
+        assertThat((r.timeAtK(1030 + Z) - on) / 60).as("minutes to 1030 °C").isBetween(95.0, 115.0);
+        assertThat(r.reached()).isTrue();
+        assertThat(r.endS() / 3600).as("hours to cone 10").isBetween(11.5, 12.5);
+        r.samples().stream()
+                .filter(s -> s.lambda() > 0)
+                .forEach(s -> assertThat(s.lambda()).isBetween(0.80, 0.87));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"190", "100"})
+    void theClimbSlowsWithinEachShareAndNeverReverses(String litres) {
+        FiringRun r = review(litres).firing().forecast().value().nominal();
+        for (int step = 2; step < 5; step++) {
+            int k = step;
+            List<Sample> of = r.samples().stream().filter(s -> s.step() == k).toList();
+            assertThat(of).allMatch(s -> s.climbKPerS() > 0);
+            for (int i = 1; i < of.size(); i++) {
+                assertThat(of.get(i).climbKPerS()).isLessThan(of.get(i - 1).climbKPerS() * 1.001);
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"190", "100"})
+    void halfTheElementsToTheEndDoNotReachCone10(String litres) {
+        Review review = review(litres);
+        KilnHeat kiln = review.firing().kiln().value();
+        GasExchange gas = review.firing().gas();
+        List<Step> steps = review.firing().steps().value().stream()
+                .map(s -> new Step(
+                        s.goal(),
+                        s.rateKPerS(),
+                        s.electric(),
+                        s.gas(),
+                        s.gas() ? 0.5 : s.elementShare(),
+                        s.portsOpen(),
+                        s.damper()))
+                .toList();
+        StepResult last = Simulation.run(kiln, gas, steps, List.of(), Numerics.STANDARD)
+                .steps()
+                .get(4);
+        assertThat(last.stalled()).isTrue();
+        assertThat(last.endK() - Z).isBetween(1130.0, 1200.0);
+    }
+
+    /** A controller sheds power for the gas: at 90 °C/h the first 47 °C take 31 min whatever the gas gives, and the elements fall. */
+    @Test
+    void aControllerHidesTheGas() {
+        Review review = review("190");
+        List<Step> steps = review.firing().steps().value().stream()
+                .map(s -> s.gas() ? new Step(s.goal(), 90 / 3600.0, true, true, Step.CONTROLLER, true, s.damper()) : s)
+                .toList();
+        FiringRun r = Simulation.run(
+                review.firing().kiln().value(), review.firing().gas(), steps, List.of(), Numerics.STANDARD);
+        assertThat(r.steps().get(3).seconds()).isBetween(76 / 90.0 * 3600 - 60, 76 / 90.0 * 3600 + 60);
+        double before = r.samples().stream()
+                .filter(s -> s.step() == 1)
+                .reduce((a, b) -> b)
+                .orElseThrow()
+                .electricW();
+        double after = r.samples().stream()
+                .filter(s -> s.step() == 2)
+                .skip(3)
+                .findFirst()
+                .orElseThrow()
+                .electricW();
+        assertThat(after).isLessThan(before - 1000);
+    }
+}
