@@ -37,11 +37,11 @@ public final class WindowApp extends Application {
         shell.show(Math.min(1440, screen.getWidth()), Math.min(900, screen.getHeight()));
         List<String> args = getParameters().getRaw();
         if (args.isEmpty()) {
-            shell.firstStart(FIRST);
+            shell.files().firstStart(FIRST);
         } else {
-            shell.open(Path.of(args.get(0)));
+            shell.files().open(Path.of(args.get(0)));
         }
-        shell.offerRecovery();
+        shell.files().offerLeftWork();
     }
 
     @Override

@@ -129,7 +129,7 @@ class WindowTest {
     void everyStarterOpensOnEveryStepAndView() {
         for (String name : Starters.names()) {
             Toolkit.run(() -> {
-                shell.starter(name);
+                shell.files().starter(name);
                 for (Step s : Step.values()) {
                     view.go(s);
                     view.layout();
@@ -254,10 +254,10 @@ class WindowTest {
         Toolkit.run(() -> {
             doc.edit("title", t -> t.setText("title", "Saved kiln"));
             assertThat(doc.unsaved()).isTrue();
-            assertThat(shell.saveTo(file)).isTrue();
+            assertThat(shell.files().saveTo(file)).isTrue();
             assertThat(doc.unsaved()).isFalse();
             String text = doc.text().toText();
-            assertThat(shell.open(file)).isTrue();
+            assertThat(shell.files().open(file)).isTrue();
             assertThat(doc.text().toText()).isEqualTo(text);
             assertThat(shell.home().recent()).contains(file);
         });
@@ -268,7 +268,7 @@ class WindowTest {
         Path file = folder.resolve("broken.json");
         Files.writeString(file, "{\n  \"portwright\": 1,\n  \"title\": \"x\",\n  \"kiln\": {\"height\": \"18\"},\n}\n");
         Toolkit.run(() -> {
-            assertThat(shell.open(file)).isFalse();
+            assertThat(shell.files().open(file)).isFalse();
             assertThat(shell.showsReport()).isTrue();
             stage.getScene().getRoot().applyCss();
             stage.getScene().getRoot().layout();
@@ -298,7 +298,7 @@ class WindowTest {
             } catch (java.io.IOException e) {
                 throw new java.io.UncheckedIOException(e);
             }
-            shell.offerRecovery();
+            shell.files().offerLeftWork();
             assertThat(view.messages().getChildren()).isNotEmpty();
             assertThat(new Recovery(home, "other").left().get(0).text().toText())
                     .isEqualTo(text.get());
@@ -324,7 +324,7 @@ class WindowTest {
     @Test
     void aFileChangedOnDiskIsNoticed() throws Exception {
         Path file = folder.resolve("kiln.json");
-        Toolkit.run(() -> shell.saveTo(file));
+        Toolkit.run(() -> shell.files().saveTo(file));
         DesignText other = Starters.find("hexagon-27cm").orElseThrow();
         DesignFile.save(file, other);
         Toolkit.until(() -> !view.messages().getChildren().isEmpty());

@@ -33,9 +33,9 @@ final class BrokenReport extends VBox {
         VBox.setVgrow(scroll, Priority.ALWAYS);
         HBox buttons = new HBox(
                 10,
-                Shell.button("Read again", again),
-                Shell.button("Open another…", other),
-                Shell.button("Back to the board", back));
+                Notices.button("Read again", again),
+                Notices.button("Open another…", other),
+                Notices.button("Back to the board", back));
         getChildren().addAll(line, scroll, buttons);
     }
 

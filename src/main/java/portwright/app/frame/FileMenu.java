@@ -14,12 +14,12 @@ final class FileMenu {
         Menu recent = new Menu("Recent");
         button.getItems()
                 .setAll(
-                        item("New from a starter…   Ctrl+N", shell::newDialog),
-                        item("Open…   Ctrl+O", shell::openDialog),
+                        item("New from a starter…   Ctrl+N", shell.files()::newDialog),
+                        item("Open…   Ctrl+O", shell.files()::openDialog),
                         recent,
                         new SeparatorMenuItem(),
-                        item("Save   Ctrl+S", shell::save),
-                        item("Save as…   Ctrl+Shift+S", shell::saveAs),
+                        item("Save   Ctrl+S", shell.files()::save),
+                        item("Save as…   Ctrl+Shift+S", shell.files()::saveAs),
                         new SeparatorMenuItem(),
                         item("Light or dark", shell::turnTheme),
                         sizes(shell),
@@ -27,7 +27,7 @@ final class FileMenu {
         button.setOnShowing(e -> {
             recent.getItems().clear();
             for (Path p : shell.home().recent()) {
-                recent.getItems().add(item(p.getFileName() + "   " + p.getParent(), () -> shell.open(p)));
+                recent.getItems().add(item(p.getFileName() + "   " + p.getParent(), () -> shell.files().open(p)));
             }
             recent.setDisable(recent.getItems().isEmpty());
         });

@@ -1,0 +1,237 @@
+package portwright.app.frame;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalTime;
+import java.util.Locale;
+import java.util.UUID;
+import java.util.function.Consumer;
+import javafx.stage.FileChooser;
+import javafx.stage.Stage;
+import portwright.app.doc.Document;
+import portwright.app.doc.HomeFolder;
+import portwright.app.doc.OpenMark;
+import portwright.app.doc.OpenedFile;
+import portwright.app.doc.Recovery;
+import portwright.app.part.SlipView;
+import portwright.file.DesignFile;
+import portwright.file.DesignText;
+import portwright.file.ReadResult;
+import portwright.file.Starters;
+
+/** Opening, saving and leaving the one design of a window, without losing any of it. */
+public final class FileDesk {
+    private final Stage stage;
+    private final Document doc;
+    private final HomeFolder home;
+    private final Notices notices;
+    private final Consumer<BrokenReport> report;
+    private final Runnable fresh;
+    private final OpenedFile file = new OpenedFile();
+    private final OpenMark mark;
+    private final LeftWork left;
+    private final DiskWatch disk;
+
+    /**
+     * @param report shows the report of a broken file; null puts the board back
+     * @param fresh called when another design lies on the board
+     */
+    FileDesk(
+            Stage stage,
+            Document doc,
+            HomeFolder home,
+            Notices notices,
+            Consumer<BrokenReport> report,
+            Runnable fresh) {
+        this.stage = stage;
+        this.doc = doc;
+        this.home = home;
+        this.notices = notices;
+        this.report = report;
+        this.fresh = fresh;
+        String window = UUID.randomUUID().toString().substring(0, 8);
+        mark = new OpenMark(home, window);
+        left = new LeftWork(doc, file, new Recovery(home, window), notices);
+        disk = new DiskWatch(file, notices, this::save, () -> read(file.path()));
+    }
+
+    void start() {
+        disk.start(stage);
+    }
+
+    /** The file of the design and its state in words. */
+    public String words() {
+        return file.words(doc.unsaved());
+    }
+
+    /** Starts from a starter design. */
+    public void starter(String name) {
+        if (mayReplace()) {
+            become(Starters.find(name).orElseThrow(), null, name, true);
+        }
+    }
+
+    /** Shows a starter as the first design of a fresh window, with the lines that say what to do. */
+    public void firstStart(String name) {
+        become(Starters.find(name).orElseThrow(), null, name, false);
+        SlipView first = SlipView.note(
+                "This kiln is an example.",
+                "Drag an inlet and watch the slips on the right.\nReady? Kiln step: measure yours.");
+        notices.add(first);
+        first.setOnMouseClicked(e -> notices.remove(first));
+    }
+
+    /** Opens a file, after asking about unsaved work; a broken one shows its report and leaves the design as it is. */
+    public boolean open(Path path) {
+        return mayReplace() && read(path);
+    }
+
+    private boolean read(Path path) {
+        ReadResult r;
+        try {
+            r = DesignFile.read(path);
+        } catch (IOException e) {
+            notices.say("Not opened", path.getFileName() + " cannot be read: " + e.getMessage());
+            return false;
+        }
+        if (!r.ok()) {
+            String text;
+            try {
+                text = Files.readString(path);
+            } catch (IOException e) {
+                text = "";
+            }
+            report.accept(new BrokenReport(
+                    path, text, r.problems(), () -> read(path), this::openDialog, () -> report.accept(null)));
+            return false;
+        }
+        report.accept(null);
+        become(r.document(), path, null, false);
+        home.opened(path);
+        return true;
+    }
+
+    private void become(DesignText text, Path path, String example, boolean unsaved) {
+        left.drop();
+        mark.leave();
+        notices.clear();
+        if (path == null) {
+            file.none(example);
+        } else {
+            file.read(path);
+            if (mark.take(path)) {
+                notices.say(
+                        "Open in another window",
+                        path.getFileName() + " is open in another window. What is saved last stays.");
+            }
+        }
+        doc.replace(text, text.read().design(), unsaved);
+        fresh.run();
+    }
+
+    /** Offers what an earlier program left behind. */
+    public void offerLeftWork() {
+        left.offer(this::take);
+    }
+
+    private boolean take(Recovery.Left work) {
+        if (!mayReplace()) {
+            return false;
+        }
+        ReadResult r = work.text().read();
+        if (!r.ok()) {
+            notices.say(
+                    "Not recovered",
+                    "The copy has errors: " + r.problems().get(0).message());
+            return false;
+        }
+        become(work.text(), work.file(), null, true);
+        return true;
+    }
+
+    /** Asks for a file to open. */
+    public void openDialog() {
+        File f = chooser("Open a design").showOpenDialog(stage);
+        if (f != null) {
+            open(f.toPath());
+        }
+    }
+
+    /** Shows the starter designs. */
+    public void newDialog() {
+        StarterDialog.show(stage, this::starter);
+    }
+
+    private FileChooser chooser(String title) {
+        FileChooser c = new FileChooser();
+        c.setTitle(title);
+        c.getExtensionFilters().add(new FileChooser.ExtensionFilter("Designs", "*.json"));
+        if (file.path() != null && file.path().toAbsolutePath().getParent() != null) {
+            c.setInitialDirectory(file.path().toAbsolutePath().getParent().toFile());
+        }
+        return c;
+    }
+
+    /** Saves; asks for a name when there is none. */
+    public boolean save() {
+        return file.path() == null ? saveAs() : saveTo(file.path());
+    }
+
+    /** Saves under another name. */
+    public boolean saveAs() {
+        FileChooser c = chooser("Save the design");
+        c.setInitialFileName(
+                file.path() == null
+                        ? fileName(doc.text().get("title").orElse("kiln"))
+                        : file.path().getFileName().toString());
+        File f = c.showSaveDialog(stage);
+        return f != null && saveTo(f.toPath());
+    }
+
+    private static String fileName(String title) {
+        String s = title.toLowerCase(Locale.ROOT)
+                .replaceAll("[^\\p{L}\\p{N}]+", "-")
+                .replaceAll("^-|-$", "");
+        return (s.isEmpty() ? "kiln" : s) + ".json";
+    }
+
+    /** Saves to a file; a failed write leaves the old file whole and says so. */
+    public boolean saveTo(Path path) {
+        try {
+            DesignFile.save(path, doc.text());
+        } catch (IOException e) {
+            notices.say(
+                    "Not saved",
+                    path.getFileName() + " is not written: " + e.getMessage() + ". The old file is whole.");
+            return false;
+        }
+        if (!path.equals(file.path())) {
+            mark.take(path);
+            home.opened(path);
+        }
+        file.written(path, LocalTime.now().format(DiskWatch.CLOCK));
+        left.drop();
+        disk.settled();
+        doc.markSaved(doc.text());
+        return true;
+    }
+
+    private boolean mayReplace() {
+        if (!doc.unsaved() || file.isExample() && doc.undoStack().size() == 0) {
+            return true;
+        }
+        return LeaveDialog.ask(stage, doc.text().get("title").orElse("the design"), this::save);
+    }
+
+    /** Ends the window when nothing is lost by it. */
+    public boolean leave() {
+        if (!mayReplace()) {
+            return false;
+        }
+        left.drop();
+        mark.leave();
+        return true;
+    }
+}

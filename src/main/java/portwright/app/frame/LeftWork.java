@@ -1,0 +1,65 @@
+package portwright.app.frame;
+
+import java.util.function.Predicate;
+import javafx.animation.PauseTransition;
+import javafx.scene.control.Button;
+import javafx.util.Duration;
+import portwright.app.doc.Document;
+import portwright.app.doc.OpenedFile;
+import portwright.app.doc.Recovery;
+import portwright.app.part.SlipView;
+
+/** Keeps a copy of unsaved work under 1 s after the last edit, and offers what an earlier program left behind when it was killed. */
+final class LeftWork {
+    private final Document doc;
+    private final OpenedFile file;
+    private final Recovery recovery;
+    private final Notices notices;
+    private final PauseTransition pause = new PauseTransition(Duration.millis(700));
+
+    LeftWork(Document doc, OpenedFile file, Recovery recovery, Notices notices) {
+        this.doc = doc;
+        this.file = file;
+        this.recovery = recovery;
+        this.notices = notices;
+        pause.setOnFinished(e -> keep());
+        doc.listen(c -> {
+            if (c == Document.Change.DESIGN && doc.unsaved()) {
+                pause.playFromStart();
+            }
+        });
+    }
+
+    private void keep() {
+        if (doc.unsaved()) {
+            recovery.keep(doc.text(), file.path());
+        }
+    }
+
+    /** The work is saved or given up. */
+    void drop() {
+        pause.stop();
+        recovery.drop();
+    }
+
+    /** One slip for each piece of left work; {@code take} puts it on the board and answers whether it did. */
+    void offer(Predicate<Recovery.Left> take) {
+        for (Recovery.Left left : recovery.left()) {
+            SlipView[] slip = new SlipView[1];
+            Button open = Notices.button("Open it", () -> {
+                if (take.test(left)) {
+                    notices.remove(slip[0]);
+                    keep();
+                    Recovery.delete(left.copy());
+                }
+            });
+            Button drop = Notices.button("Drop it", () -> {
+                notices.remove(slip[0]);
+                Recovery.delete(left.copy());
+            });
+            slip[0] = SlipView.caution(
+                    "Unsaved work was left", "Portwright ended without saving " + left.words() + ".", open, drop);
+            notices.add(slip[0]);
+        }
+    }
+}

@@ -1,0 +1,44 @@
+package portwright.app.frame;
+
+import javafx.scene.control.Button;
+import javafx.scene.layout.VBox;
+import portwright.app.part.SlipView;
+
+/** Messages of the window itself, over the findings; each stays until someone answers it. */
+final class Notices {
+    private final VBox place;
+
+    Notices(VBox place) {
+        this.place = place;
+    }
+
+    /** Says something that can only be closed. */
+    void say(String head, String text) {
+        SlipView[] slip = new SlipView[1];
+        slip[0] = SlipView.caution(head, text, button("Close", () -> remove(slip[0])));
+        add(slip[0]);
+    }
+
+    void add(SlipView slip) {
+        place.getChildren().add(slip);
+    }
+
+    void remove(SlipView slip) {
+        place.getChildren().remove(slip);
+    }
+
+    boolean holds(SlipView slip) {
+        return place.getChildren().contains(slip);
+    }
+
+    void clear() {
+        place.getChildren().clear();
+    }
+
+    static Button button(String words, Runnable run) {
+        Button b = new Button(words);
+        b.getStyleClass().setAll("plain-button");
+        b.setOnAction(e -> run.run());
+        return b;
+    }
+}
