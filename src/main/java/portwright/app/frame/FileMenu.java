@@ -27,7 +27,10 @@ final class FileMenu {
         button.setOnShowing(e -> {
             recent.getItems().clear();
             for (Path p : shell.home().recent()) {
-                recent.getItems().add(item(p.getFileName() + "   " + p.getParent(), () -> shell.files().open(p)));
+                recent.getItems()
+                        .add(item(
+                                p.getFileName() + "   " + p.getParent(),
+                                () -> shell.files().open(p)));
             }
             recent.setDisable(recent.getItems().isEmpty());
         });
