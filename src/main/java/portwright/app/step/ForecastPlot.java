@@ -56,11 +56,7 @@ final class ForecastPlot {
         chart.line(nominal, Ink.INK, 3.4);
         nominal.forEach(q -> places.curve(chart.x(q.x()), chart.y(q.y())));
         chart.unclip();
-        boolean same = Math.abs(f.stallAllK() - f.stallElectricK()) < 1;
-        stall(f.stallAllK(), same ? "stall %s, with or without gas" : "stall %s, electricity and gas", -9);
-        if (!same) {
-            stall(f.stallElectricK(), "stall %s, electricity alone", 15);
-        }
+        stalls(f.stallAllK() - ZERO_C, f.stallElectricK() - ZERO_C);
         chart.frame();
     }
 
@@ -103,28 +99,46 @@ final class ForecastPlot {
         return out;
     }
 
-    private void stall(double k, String words, double dy) {
-        double c = k - ZERO_C;
+    /** Stall lines with their words; in one line of words where they lie close or beyond the axis. */
+    private void stalls(double allC, double electricC) {
+        boolean all = stallLine(allC);
+        boolean electric = stallLine(electricC);
+        boolean same = Math.abs(allC - electricC) < 1;
+        boolean close = Math.abs(chart.y(allC) - chart.y(electricC)) < 36 || allC > MOST_C && electricC > MOST_C;
+        if (all && electric && same) {
+            say(allC, degrees(allC) + ", with or without gas");
+        } else if (all && electric && close) {
+            say(Math.min(allC, electricC), degrees(allC) + " with gas, " + degrees(electricC) + " electricity alone");
+        } else {
+            if (all) {
+                say(allC, degrees(allC) + ", electricity and gas");
+            }
+            if (electric) {
+                say(electricC, degrees(electricC) + ", electricity alone");
+            }
+        }
+    }
+
+    private static String degrees(double c) {
+        return Math.round(c) + " °C";
+    }
+
+    private boolean stallLine(double c) {
         if (!Double.isFinite(c) || c < 100) {
-            return;
+            return false;
         }
-        String line = String.format(words, Math.round(c) + " °C");
-        if (c > MOST_C) {
-            chart.say(
-                    "↑ " + line,
-                    chart.left() + 12,
-                    chart.top() + 14 + (dy > 0 ? 18 : 0),
-                    13,
-                    true,
-                    Ink.OXBLOOD,
-                    TextAlignment.LEFT,
-                    VPos.CENTER,
-                    true);
-            return;
+        if (c <= MOST_C) {
+            chart.line(List.of(new Pt(chart.minX(), c), new Pt(chart.maxX(), c)), Ink.OXBLOOD, 2, 14, 6);
         }
-        chart.line(List.of(new Pt(chart.minX(), c), new Pt(chart.maxX(), c)), Ink.OXBLOOD, 2, 14, 6);
-        chart.say(
-                line, chart.left() + 12, chart.y(c) + dy, 13, true, Ink.OXBLOOD, TextAlignment.LEFT, VPos.CENTER, true);
+        return true;
+    }
+
+    private void say(double c, String words) {
+        String line = (c > MOST_C ? "↑ stall " : "stall ") + words;
+        double x = chart.left() + 12;
+        double y = c > MOST_C ? chart.top() + 14 : chart.y(c) + 15;
+        chart.say(line, x, y, 13, true, Ink.OXBLOOD, TextAlignment.LEFT, VPos.CENTER, true);
+        places.name(x, y - 9, TextSizes.width(line, Fonts.bold(13)), 18);
     }
 
     /** A ring at the end of each step with its words; {@code held} is the index of the step in the hand, −1 for none. */
@@ -160,16 +174,29 @@ final class ForecastPlot {
         double w = Math.max(TextSizes.width(head, Fonts.bold(13)), TextSizes.width(tail, Fonts.sans(13)));
         double h = 34;
         double[][] corners = {
-            {x - 16 - w, y - 30}, {x + 16, y + 6}, {x + 16, y - 12}, {x - 16 - w, y - 62}, {x + 16, y + 34},
-            {x - 16 - w, y + 8}, {x - 16 - w, y - 96}, {x + 16, y + 68}, {x - 16 - w, y + 44}, {x - 16 - w, y + 80}
+            {x - 16 - w, y - 30}, {x + 16, y + 6}, {x + 16, y - 12}, {x - 16 - w, y - 44}, {x + 16, y + 24},
+            {x - w / 2, y + 14}, {x - w - 6, y + 14}, {x - w - 40, y + 40}, {x - w - 6, y + 66}
         };
         double[] at =
                 places.first(Arrays.stream(corners).filter(c -> inside(c, w, h)).toArray(double[][]::new), w, h);
         if (at != null) {
             places.name(at[0], at[1], w, h);
+            leader(x, y, at, w, h);
             Ink ink = stalled ? Ink.OXBLOOD : Ink.INK;
             Say.at(g, p, head, at[0], at[1] + 9, 13, true, ink, TextAlignment.LEFT, VPos.CENTER, true);
             Say.at(g, p, tail, at[0], at[1] + 26, 13, false, Ink.INK, TextAlignment.LEFT, VPos.CENTER, true);
+        }
+    }
+
+    /** A thin line from a peg to words that do not touch it. */
+    private void leader(double x, double y, double[] at, double w, double h) {
+        double nx = Math.max(at[0], Math.min(at[0] + w, x));
+        double ny = Math.max(at[1], Math.min(at[1] + h, y));
+        double d = Math.hypot(nx - x, ny - y);
+        if (d > 24) {
+            g.setStroke(p.of(Ink.COBALT));
+            g.setLineWidth(1.2);
+            g.strokeLine(x + (nx - x) / d * PEG_PX, y + (ny - y) / d * PEG_PX, nx, ny);
         }
     }
 

@@ -23,6 +23,7 @@ import portwright.review.RecordView;
 /** A record over the forecast: the reading, where it falls or stands, cones down, a numbered sign where a finding begins. */
 final class RecordOverlay {
     private static final double ZERO_C = 273.15;
+    private static final double LOW_PX = 180;
 
     private final GraphicsContext g;
     private final Palette p;
@@ -94,6 +95,9 @@ final class RecordOverlay {
 
     /** The file's name under the curve, where a third of it has passed. */
     private void name() {
+        if (chart.bottom() - chart.top() < LOW_PX) {
+            return;
+        }
         Pt at = line.get(line.size() / 3);
         double w = TextSizes.width(name, Fonts.bold(13));
         double x = Math.min(chart.right() - w - 6, chart.x(at.x()) + 18);
@@ -110,30 +114,21 @@ final class RecordOverlay {
         return best.y();
     }
 
-    /** A caution triangle over the curve with the finding's number in the ticket. */
+    /** A caution triangle over the curve, or under it where there is no room, with the finding's number in the ticket. */
     private void sign(int number, double x, double y) {
-        double top = y - 44;
+        boolean over = y - 52 > chart.top();
+        double top = over ? y - 44 : y + 24;
         g.setStroke(p.of(Ink.RUTILE));
         g.setLineWidth(1.6);
         g.setLineDashes();
-        g.strokeLine(x, y - 4, x, top + 22);
+        g.strokeLine(x, over ? y - 4 : y + 4, x, over ? top + 20 : top);
         double[] xs = {x, x + 15, x - 15};
         double[] ys = {top - 6, top + 21, top + 21};
         g.setFill(p.of(Ink.RUTILE));
         g.fillPolygon(xs, ys, 3);
-        places.name(x - 15, top - 6, 30, 46);
-        Say.at(
-                g,
-                p,
-                String.valueOf(number),
-                x,
-                top + 12,
-                13,
-                true,
-                Ink.PAPER,
-                TextAlignment.CENTER,
-                VPos.CENTER,
-                false);
+        places.name(x - 15, top - 6, 30, 30);
+        String n = String.valueOf(number);
+        Say.at(g, p, n, x, top + 12, 13, true, Ink.PAPER, TextAlignment.CENTER, VPos.CENTER, false);
     }
 
     private void cones() {
