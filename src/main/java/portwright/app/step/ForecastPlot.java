@@ -174,8 +174,15 @@ final class ForecastPlot {
         double w = Math.max(TextSizes.width(head, Fonts.bold(13)), TextSizes.width(tail, Fonts.sans(13)));
         double h = 34;
         double[][] corners = {
-            {x - 16 - w, y - 30}, {x + 16, y + 6}, {x + 16, y - 12}, {x - 16 - w, y - 44}, {x + 16, y + 24},
-            {x - w / 2, y + 14}, {x - w - 6, y + 14}, {x - w - 40, y + 40}, {x - w - 6, y + 66}
+            {x - 16 - w, y - 30},
+            {x + 16, y + 6},
+            {x + 16, y - 12},
+            {x - 16 - w, y - 44},
+            {x + 16, y + 24},
+            {x - w / 2, y + 14},
+            {x - w - 6, y + 14},
+            {x - w - 40, y + 40},
+            {x - w - 6, y + 66}
         };
         double[] at =
                 places.first(Arrays.stream(corners).filter(c -> inside(c, w, h)).toArray(double[][]::new), w, h);
