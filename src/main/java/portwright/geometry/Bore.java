@@ -10,7 +10,7 @@ import portwright.model.On;
  * @param length thickness of the part
  * @param radius of the bore
  */
-public record Bore(Pt3 hot, Pt3 axis, double length, double radius) {
+public record Bore(Pt3 hot, Pt3 axis, double length, double radius) implements Convex {
     /** The drilled bore of a hole (with oversize). */
     public static Bore of(KilnGeometry kiln, Hole h) {
         double t = kiln.thickness(h.face().on());
@@ -26,18 +26,15 @@ public record Bore(Pt3 hot, Pt3 axis, double length, double radius) {
                 new Pt3(c.x(), c.y(), floor ? 0 : kiln.height()), new Pt3(0, 0, floor ? -1 : 1), t, h.drilledRadius());
     }
 
-    /** The point of the solid cylinder nearest to p. */
-    Pt3 project(Pt3 p) {
-        double dx = p.x() - hot.x();
-        double dy = p.y() - hot.y();
-        double dz = p.z() - hot.z();
-        double s = dx * axis.x() + dy * axis.y() + dz * axis.z();
-        double rx = dx - s * axis.x();
-        double ry = dy - s * axis.y();
-        double rz = dz - s * axis.z();
+    @Override
+    public Pt3 outermost(Pt3 direction) {
+        double s = direction.dot(axis);
+        double rx = direction.x() - s * axis.x();
+        double ry = direction.y() - s * axis.y();
+        double rz = direction.z() - s * axis.z();
         double r = Math.sqrt(rx * rx + ry * ry + rz * rz);
-        double k = r > radius ? radius / r : 1;
-        double t = Math.max(0, Math.min(length, s));
+        double k = r == 0 ? 0 : radius / r;
+        double t = s > 0 ? length : 0;
         return new Pt3(
                 hot.x() + t * axis.x() + k * rx, hot.y() + t * axis.y() + k * ry, hot.z() + t * axis.z() + k * rz);
     }

@@ -7,6 +7,16 @@ public record Pt3(double x, double y, double z) {
         return new Pt(x, y);
     }
 
+    /** The way from another point to this one. */
+    public Pt3 minus(Pt3 o) {
+        return new Pt3(x - o.x, y - o.y, z - o.z);
+    }
+
+    /** Scalar product of the two as vectors. */
+    public double dot(Pt3 o) {
+        return x * o.x + y * o.y + z * o.z;
+    }
+
     /** Distance, mm. */
     public double distance(Pt3 o) {
         return Math.sqrt((x - o.x) * (x - o.x) + (y - o.y) * (y - o.y) + (z - o.z) * (z - o.z));

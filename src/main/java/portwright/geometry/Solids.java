@@ -1,80 +1,90 @@
 package portwright.geometry;
 
-import java.util.function.UnaryOperator;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import portwright.model.On;
 
 /**
- * Shortest distances of solids through the brick. Both solids are convex and each gives its nearest point to any point; stepping to and fro
- * between the two nearest points closes in on the shortest distance.
+ * Shortest distances of convex solids through the brick. The difference of two convex solids is convex, and the shortest distance is how near
+ * it comes to the origin (method of Gilbert, Johnson and Keerthi, 1988). Each step gives a distance that is reached and, from the plane square
+ * to it, one that is surely not undercut; the search ends when the two agree.
  */
 public final class Solids {
-    private static final int STEPS = 4000;
+    /** The search ends when the distance is enclosed so closely, mm. */
+    private static final double CLOSE_MM = 1e-10;
+
+    /** How closely a distance is enclosed where rounding ends the search, mm. */
+    private static final double ENCLOSED_MM = 1e-7;
+
+    private static final int STEPS = 500;
 
     private Solids() {}
 
-    /** Distance of two bores; 0 where they meet. */
-    public static double distance(Bore a, Bore b) {
-        return distance(a::project, b::project, middle(a));
+    /** Distance of a bore to a groove, mm; 0 where they meet. */
+    public static double distance(Bore bore, GrooveSolid groove, KilnGeometry kiln) {
+        double best = Double.POSITIVE_INFINITY;
+        for (Convex c : convex(groove, kiln)) {
+            best = Math.min(best, distance(bore, c));
+        }
+        return best;
     }
 
-    /** Distance of a bore to a groove; 0 where they meet. */
-    public static double distance(Bore bore, GrooveSolid groove, KilnGeometry kiln) {
+    private static List<Convex> convex(GrooveSolid groove, KilnGeometry kiln) {
+        List<Convex> out = new ArrayList<>();
         if (groove instanceof GrooveSolid.OnSlab slab) {
             double z0 = slab.on() == On.FLOOR ? -slab.depth() : kiln.height();
-            double z1 = z0 + slab.depth();
-            double best = Double.POSITIVE_INFINITY;
             for (Segment s : slab.strip().pieces()) {
-                best = Math.min(
-                        best,
-                        distance(bore::project, p -> stadium(p, s, slab.strip().halfWidth(), z0, z1), middle(bore)));
+                out.add(Convex.slot(s, slab.strip().halfWidth(), z0, z0 + slab.depth()));
             }
-            return best;
+        } else {
+            GrooveSolid.OnWall wall = (GrooveSolid.OnWall) groove;
+            Panel p = wall.panel();
+            List<Pt3> corners = new ArrayList<>();
+            for (double w : new double[] {0, wall.depth()}) {
+                for (double v : new double[] {wall.bottomAt(w), wall.top()}) {
+                    corners.add(p.point(p.uMin(w), v, w));
+                    corners.add(p.point(p.uMax(w), v, w));
+                }
+            }
+            out.add(Convex.of(corners));
         }
-        GrooveSolid.OnWall wall = (GrooveSolid.OnWall) groove;
-        return least(0, wall.depth(), w -> distance(bore::project, p -> slice(p, wall, w), middle(bore)));
+        return out;
     }
 
-    private static Pt3 middle(Bore b) {
-        return new Pt3(
-                b.hot().x() + b.axis().x() * b.length() / 2,
-                b.hot().y() + b.axis().y() * b.length() / 2,
-                b.hot().z() + b.axis().z() * b.length() / 2);
-    }
-
-    private static double distance(UnaryOperator<Pt3> a, UnaryOperator<Pt3> b, Pt3 start) {
-        Pt3 p = start;
-        double last = Double.POSITIVE_INFINITY;
+    /**
+     * Distance of two convex solids, mm; 0 where they meet. It is enclosed within 1e-7 mm; should the search ever end before that, the distance
+     * that is surely not undercut.
+     */
+    public static double distance(Convex a, Convex b) {
+        Simplex simplex = new Simplex(difference(a, b, new Pt3(1, 0, 0)));
+        double sure = 0;
         for (int i = 0; i < STEPS; i++) {
-            Pt3 q = b.apply(p);
-            p = a.apply(q);
-            double d = p.distance(q);
-            if (last - d < 1e-13 * (1 + d) || d < 1e-12) {
-                return d < 1e-12 ? 0 : d;
+            Pt3 v = simplex.nearest();
+            double reached = Math.sqrt(v.dot(v));
+            if (reached < CLOSE_MM) {
+                return 0;
             }
-            last = d;
+            Pt3 w = difference(a, b, v);
+            sure = Math.max(sure, v.dot(w) / reached);
+            if (reached - sure <= CLOSE_MM) {
+                return reached;
+            }
+            if (!simplex.add(w)) {
+                return reached - sure <= ENCLOSED_MM ? reached : sure;
+            }
         }
-        return last;
+        return sure;
     }
 
-    /** Nearest point of an upright slot with round ends. */
-    private static Pt3 stadium(Pt3 p, Segment s, double halfWidth, double z0, double z1) {
-        Pt plan = p.plan();
-        Pt n = s.nearest(plan);
-        double d = n.distance(plan);
-        Pt q = d > halfWidth ? n.towards(plan, halfWidth) : plan;
-        return new Pt3(q.x(), q.y(), Math.max(z0, Math.min(z1, p.z())));
-    }
-
-    /** Nearest point of the groove's rectangle at depth w. */
-    private static Pt3 slice(Pt3 p, GrooveSolid.OnWall g, double w) {
-        Pt local = g.panel().local(p.plan());
-        double u = Math.max(g.panel().uMin(w), Math.min(g.panel().uMax(w), local.x()));
-        double v = Math.max(g.bottomAt(w), Math.min(g.top(), p.z()));
-        return g.panel().point(u, v, w);
+    /** The point of a − b that lies farthest against a direction. */
+    private static Pt3 difference(Convex a, Convex b, Pt3 direction) {
+        Pt3 back = new Pt3(-direction.x(), -direction.y(), -direction.z());
+        return a.outermost(back).minus(b.outermost(direction));
     }
 
     /** Least value of a convex function between two ends. */
-    static double least(double from, double to, java.util.function.DoubleUnaryOperator f) {
+    static double least(double from, double to, DoubleUnaryOperator f) {
         double g = (Math.sqrt(5) - 1) / 2;
         double a = from;
         double b = to;
