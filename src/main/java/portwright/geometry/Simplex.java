@@ -133,13 +133,17 @@ final class Simplex {
             double det = normal.dot(normal);
             return det == 0
                     ? null
-                    : new double[] {-cross(o, e[1]).dot(normal) / det, -cross(e[0], o).dot(normal) / det};
+                    : new double[] {
+                        -cross(o, e[1]).dot(normal) / det, -cross(e[0], o).dot(normal) / det
+                    };
         }
         double det = cross(e[0], e[1]).dot(e[2]);
         return det == 0
                 ? null
                 : new double[] {
-                    -cross(e[1], e[2]).dot(o) / det, -cross(e[2], e[0]).dot(o) / det, -cross(e[0], e[1]).dot(o) / det
+                    -cross(e[1], e[2]).dot(o) / det,
+                    -cross(e[2], e[0]).dot(o) / det,
+                    -cross(e[0], e[1]).dot(o) / det
                 };
     }
 

@@ -160,11 +160,11 @@ class SolidsTest {
     void boresOfNeighbouringPanels() {
         Random r = new Random(14);
         for (int seed = 0; seed < 20; seed++) {
-            KilnGeometry kiln = KilnGeometry.of(TestKiln.of(new PlanShape.PolygonPlan(
-                            seed % 2 == 0 ? 48 : 8, mm(1600), deg(45 * r.nextDouble())))
-                    .wallInlet("A", 1, 20, 100, 30)
-                    .wallInlet("B", 2, -20, 100 + 60 * r.nextDouble(), 30)
-                    .build());
+            KilnGeometry kiln = KilnGeometry.of(
+                    TestKiln.of(new PlanShape.PolygonPlan(seed % 2 == 0 ? 48 : 8, mm(1600), deg(45 * r.nextDouble())))
+                            .wallInlet("A", 1, 20, 100, 30)
+                            .wallInlet("B", 2, -20, 100 + 60 * r.nextDouble(), 30)
+                            .build());
             Bore a = Bore.of(kiln, kiln.holes().get(0));
             Bore b = Bore.of(kiln, kiln.holes().get(1));
             double least = search(a, p -> {
