@@ -24,6 +24,7 @@ import portwright.model.Heat;
 import portwright.model.On;
 import portwright.model.PortsState;
 import portwright.model.Role;
+import portwright.model.Slab;
 import portwright.units.Kind;
 
 /** Turns a design into the input of the firing model, and lists what it lacks and what it assumed. */
@@ -76,13 +77,15 @@ final class FiringCase {
                         List.of(floor),
                         inside,
                         geometry.slab(On.FLOOR).area() * 1e-6,
-                        OutsideFilm.of(Facing.DOWN, width, OutsideFilm.BRIGHT_JACKET)),
+                        OutsideFilm.of(
+                                Facing.DOWN, width, emissivity(design.kiln().floor()))),
                 new ShellPart(
                         "lid",
                         List.of(lid),
                         inside,
                         geometry.slab(On.LID).area() * 1e-6,
-                        OutsideFilm.of(Facing.UP, width, OutsideFilm.BRIGHT_JACKET)));
+                        OutsideFilm.of(
+                                Facing.UP, width, emissivity(design.kiln().lid()))));
         double loss = design.kiln().lossFactor() == null
                 ? KilnHeat.DEFAULT_LOSS_FACTOR
                 : design.kiln().lossFactor();
@@ -104,6 +107,11 @@ final class FiringCase {
                 new Elements(design.kiln().power().si(), rise(), 1),
                 ports,
                 roomKelvin()));
+    }
+
+    /** Metal shines, brick does not; a slab that does not say counts as covered, like the walls. */
+    private static double emissivity(Slab slab) {
+        return Boolean.FALSE.equals(slab.pan()) ? OutsideFilm.BARE_BRICK : OutsideFilm.BRIGHT_JACKET;
     }
 
     private double rise() {

@@ -33,8 +33,9 @@ public record RecordReview(
     private static final double ASSUMED_LEAK_M2 = 5e-4;
 
     /** Reads logs against a design; lacks the fields that the forecast lacks. */
-    public static Known<RecordReview> of(Review review, List<FiringLog> logs) {
+    public static Known<RecordReview> of(Review review, List<FiringLog> read) {
         FiringReview firing = review.firing();
+        List<FiringLog> logs = read.stream().map(l -> shares(review, l)).toList();
         if (!firing.forecast().known()) {
             return Known.lacks(firing.forecast().needs());
         }
@@ -55,7 +56,11 @@ public record RecordReview(
         return RecordView.shiftS(logs.get(index), review.firing().forecast().value()) / 3600;
     }
 
-    /** A log as input of the calculation. The forecast must be known. */
+    private static FiringLog shares(Review review, FiringLog log) {
+        return log.withShares(FluePlate.of(review.design(), review.geometry()));
+    }
+
+    /** A log as input of the calculation; travels of the damper become open shares. The forecast must be known. */
     public static RecordCase caseOf(Review review, FiringLog log) {
         FiringReview firing = review.firing();
         Forecast f = firing.forecast().value();
@@ -65,7 +70,12 @@ public record RecordReview(
             damper[r.index()] = r.damperShare();
         }
         return new RecordCase(
-                log, firing.kiln().value(), firing.gas(), firing.steps().value(), damper, designGasPa(review.design()));
+                shares(review, log),
+                firing.kiln().value(),
+                firing.gas(),
+                firing.steps().value(),
+                damper,
+                designGasPa(review.design()));
     }
 
     /** Loss factor and leak area from one log. */

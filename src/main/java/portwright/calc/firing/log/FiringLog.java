@@ -1,6 +1,9 @@
 package portwright.calc.firing.log;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import portwright.calc.draft.DamperPlate;
 
 /**
  * A log as read.
@@ -14,6 +17,32 @@ public record FiringLog(List<LogRow> rows, List<LogFault> faults, List<String> r
         rows = List.copyOf(rows);
         faults = List.copyOf(faults);
         remarks = List.copyOf(remarks);
+    }
+
+    /**
+     * The same log with every travel of the damper turned into the open share that the plate leaves of the flues.
+     *
+     * @param plate null for a kiln without flues: then the travels stay unused, and a remark says so
+     */
+    public FiringLog withShares(DamperPlate plate) {
+        if (rows.stream().noneMatch(r -> r.damperM() != null)) {
+            return this;
+        }
+        List<String> said = new ArrayList<>(remarks);
+        if (plate == null) {
+            said.add("the damper is noted as travel of the plate, but the design has no flue; the column is not used");
+            return new FiringLog(rows.stream().map(r -> r.damper(null)).toList(), faults, said);
+        }
+        said.add(String.format(
+                Locale.ROOT,
+                "the damper is noted as travel of the plate; it counts from all shut, all open is %.0f mm",
+                plate.fullTravel() * 1000));
+        return new FiringLog(
+                rows.stream()
+                        .map(r -> r.damperM() == null ? r : r.damper(plate.openShare(r.damperM())))
+                        .toList(),
+                faults,
+                said);
     }
 
     /** Rows with a temperature. */

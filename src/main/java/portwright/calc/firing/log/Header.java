@@ -2,6 +2,7 @@ package portwright.calc.firing.log;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import portwright.units.Kind;
 import portwright.units.Quantity;
@@ -10,6 +11,8 @@ import portwright.units.QuantityException;
 /**
  * Which column holds what. −1: there is none.
  *
+ * @param damperTravel the damper column gives the plate's travel, not its open share
+ * @param damperM metres of one unit of that travel; NaN: each cell must say it
  * @param celsius scale of the temperature column; null: each cell must say it
  * @param timeUnitS seconds of one unit of a bare number in the time column; NaN: not said
  * @param elapsed the time column says that it counts from the start
@@ -24,6 +27,7 @@ record Header(
         int temperature,
         int damper,
         boolean damperTravel,
+        double damperM,
         int pressure,
         int cone,
         int note,
@@ -44,6 +48,7 @@ record Header(
     private static final Pattern MINUTES = Pattern.compile("\\b(min|mins|minutes?)\\b");
     private static final Pattern HOURS = Pattern.compile("\\b(h|hr|hrs|hours?)\\b");
     private static final Pattern SECONDS = Pattern.compile("\\b(s|sec|secs|seconds?)\\b");
+    private static final Pattern TRAVEL = Pattern.compile("\\b(mm|cm|in|inch|inches|travel)\\b|\"");
     private static final Pattern UNIT = Pattern.compile("(inh2o|in h2o|in\\. ?wc|in wc|\"wc|mbar|bar|psi|kpa|pa)\\b");
 
     /** Reads a header line; null when it has no time or no temperature column. */
@@ -104,7 +109,8 @@ record Header(
                 date,
                 temperature,
                 damper,
-                damper >= 0 && plain(names.get(damper)).matches(".*\\b(mm|cm|in|inch|travel)\\b.*"),
+                damper >= 0 && travel(plain(names.get(damper))),
+                damper < 0 ? Double.NaN : metres(plain(names.get(damper))),
                 pressure,
                 cone,
                 note,
@@ -119,6 +125,24 @@ record Header(
             return false;
         }
         return TEMPERATURE.matcher(n).find() || n.matches("°?\\s*[cf]|deg\\.?\\s*[cf]|℃|℉|celsius|fahrenheit");
+    }
+
+    private static boolean travel(String name) {
+        return !name.contains("%") && TRAVEL.matcher(name).find();
+    }
+
+    private static double metres(String name) {
+        Matcher m = TRAVEL.matcher(name);
+        double unit = Double.NaN;
+        while (m.find()) {
+            unit = switch (m.group()) {
+                case "mm" -> 1e-3;
+                case "cm" -> 1e-2;
+                case "travel" -> unit;
+                default -> 0.0254;
+            };
+        }
+        return unit;
     }
 
     private static double pascals(String name) {

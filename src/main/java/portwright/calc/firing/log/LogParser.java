@@ -94,10 +94,6 @@ public final class LogParser {
                             : "; line " + faults.get(0).line() + ": "
                                     + faults.get(0).reason()) + ". " + EXAMPLE);
         }
-        if (h.damperTravel()) {
-            remarks.add(
-                    "the damper column gives travel; the open share is wanted (damper %), so the column is not used");
-        }
         faults.sort((a, b) -> Integer.compare(a.line(), b.line()));
         return new FiringLog(timed, faults, remarks);
     }
@@ -186,11 +182,13 @@ public final class LogParser {
             skip(line, "no temperature");
             return;
         }
+        DamperCell damper = damper(h, line, cell(cells, h.damper()));
         rows.add(new LogRow(
                 line,
                 0,
                 kelvin,
-                h.damperTravel() ? null : damper(line, cell(cells, h.damper())),
+                damper.share(),
+                damper.travelM(),
                 pressure(h, line, cell(cells, h.pressure())),
                 cone,
                 note));
@@ -223,21 +221,18 @@ public final class LogParser {
         };
     }
 
-    private Double damper(int line, String text) {
-        if (text.isEmpty() || text.equals("-")) {
-            return null;
+    private DamperCell damper(Header h, int line, String text) {
+        DamperCell d = DamperCell.read(text, h);
+        if (d == null) {
+            faults.add(
+                    new LogFault(
+                            line,
+                            false,
+                            "damper \"" + text
+                                    + "\" is neither an open share of 0 to 100 % nor a travel of 0 to 500 mm; name the column damper % or damper mm"));
+            return DamperCell.NONE;
         }
-        String low = text.toLowerCase(Locale.ROOT);
-        double v = low.matches("open|full|fully open")
-                ? 100
-                : low.matches("shut|closed") ? 0 : Cells.number(text, Cells.Comma.DECIMAL);
-        String unit = Cells.unit(text);
-        if (!(v >= 0 && v <= 100)
-                || !(unit.isEmpty() || unit.equals("%")) && !low.matches("open|full|fully open|shut|closed")) {
-            faults.add(new LogFault(line, false, "damper \"" + text + "\" is no open share of 0 to 100 %"));
-            return null;
-        }
-        return unit.isEmpty() && v <= 1 && text.matches("[01]?[.,]\\d+") ? v : v / 100;
+        return d;
     }
 
     private Double pressure(Header h, int line, String text) {

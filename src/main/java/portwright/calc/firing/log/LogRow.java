@@ -7,13 +7,25 @@ package portwright.calc.firing.log;
  * @param timeS from the first good row, s
  * @param kelvin reading of the thermocouple, K; null in a row that only tells of a cone or carries a note
  * @param damperShare open share of the flues, 0 to 1; null where the log does not say
+ * @param damperM travel of the plate from all shut, m; null where the log gives the share or nothing
  * @param gasPa gauge pressure of the gas, Pa; null where the log does not say
  * @param cone that went down; null for none
  * @param note free text; empty for none
  */
 public record LogRow(
-        int line, double timeS, Double kelvin, Double damperShare, Double gasPa, String cone, String note) {
+        int line,
+        double timeS,
+        Double kelvin,
+        Double damperShare,
+        Double damperM,
+        Double gasPa,
+        String cone,
+        String note) {
     LogRow at(double seconds) {
-        return new LogRow(line, seconds, kelvin, damperShare, gasPa, cone, note);
+        return new LogRow(line, seconds, kelvin, damperShare, damperM, gasPa, cone, note);
+    }
+
+    LogRow damper(Double share) {
+        return new LogRow(line, timeS, kelvin, share, null, gasPa, cone, note);
     }
 }

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
+import portwright.calc.draft.DamperPlate;
 
 class LogParserTest {
     private static void row(FiringLog log, int i, double seconds, double celsius) {
@@ -159,5 +160,51 @@ class LogParserTest {
         assertThat(log.rows()).hasSize(100_000);
         assertThat(log.faults()).isEmpty();
         row(log, 99_999, 99_999, Math.round((20 + 99_999 * 0.012) * 10) / 10.0);
+    }
+
+    private static FiringLog dampers(String name, String... cells) {
+        StringBuilder b = new StringBuilder("time min;temp °C;" + name + "\n");
+        for (int i = 0; i < cells.length; i++) {
+            b.append(i * 5)
+                    .append(";")
+                    .append(900 + i)
+                    .append(";")
+                    .append(cells[i])
+                    .append('\n');
+        }
+        return LogParser.parse(b.toString());
+    }
+
+    /** A plate over one hole of 40 mm: 20 mm of travel are half of it, 10 mm leave a segment of 0.1955 (r²(α − sin α cos α)/πr², cos α = 0.5). */
+    @Test
+    void travelOfTheDamperBecomesAShare() {
+        DamperPlate plate = new DamperPlate(List.of(new DamperPlate.Hole(0.040, 0)));
+        for (FiringLog log : List.of(
+                dampers("damper mm", "20", "10", "0", "40", ""),
+                dampers("damper (cm)", "2", "1,0", "shut", "open", "-"),
+                dampers("damper", "20 mm", "10 mm", "0 mm", "4 cm", ""),
+                dampers("damper travel in", "0.7874", "10 mm", "0", "1 37/64 in", ""))) {
+            FiringLog shares = log.withShares(plate);
+            assertThat(log.faults()).isEmpty();
+            double[] want = {0.5, 0.1955, 0, 1};
+            for (int i = 0; i < 4; i++) {
+                assertThat(shares.rows().get(i).damperShare()).isCloseTo(want[i], within(2e-4));
+            }
+            assertThat(shares.rows().get(4).damperShare()).isNull();
+            assertThat(shares.remarks()).anyMatch(r -> r.contains("all open is 40 mm"));
+            assertThat(shares.withShares(plate)).isSameAs(shares);
+        }
+    }
+
+    @Test
+    void aDamperThatIsNeitherIsToldByLine() {
+        assertThat(dampers("damper travel", "20", "20 mm").faults())
+                .singleElement()
+                .satisfies(f -> assertThat(f.line()).isEqualTo(2));
+        assertThat(dampers("damper mm", "800", "wide").faults()).hasSize(2);
+        assertThat(dampers("damper in %", "50").rows().get(0).damperShare()).isEqualTo(0.5);
+        FiringLog none = dampers("damper mm", "20").withShares(null);
+        assertThat(none.rows().get(0).damperShare()).isNull();
+        assertThat(none.remarks()).anyMatch(r -> r.contains("no flue"));
     }
 }
