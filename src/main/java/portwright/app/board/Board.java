@@ -1,15 +1,18 @@
 package portwright.app.board;
 
 import java.util.List;
+import javafx.application.Platform;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
+import portwright.app.doc.Background;
 import portwright.app.doc.Document;
 import portwright.app.doc.Moves;
 import portwright.app.doc.Picture;
 import portwright.app.doc.Plot;
+import portwright.app.doc.RegionDesk;
 import portwright.app.doc.View;
 import portwright.app.paint.BoardLook;
 import portwright.app.paint.CanvasPen;
@@ -32,11 +35,13 @@ public final class Board extends Region {
     private final Marks marks = new Marks();
     private final BoardKeys keys;
     private final BoardMouse mouse;
+    private final RegionDesk regions;
     private Picture picture = Picture.FLOOR_HOT;
     private View view;
     private Plot plot;
     private boolean fitted = true;
     private Runnable onPicture = () -> {};
+    private Runnable onRegion = () -> {};
     private SectionWords sectionWords = SectionWords.NONE;
 
     public Board(Document doc) {
@@ -47,6 +52,10 @@ public final class Board extends Region {
         probe.setManaged(false);
         probe.backgroundProperty().addListener((o, a, b) -> redraw());
         getChildren().addAll(probe, still, live);
+        regions = new RegionDesk(doc, Background.one("portwright region"), Platform::runLater, () -> {
+            redraw();
+            onRegion.run();
+        });
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.NODE);
         Rectangle clip = new Rectangle();
@@ -60,6 +69,9 @@ public final class Board extends Region {
         keys.install();
         focusedProperty().addListener((o, a, b) -> redrawLive());
         doc.listen(c -> {
+            if (c == Document.Change.DESIGN || c == Document.Change.SELECTION) {
+                regions.changed();
+            }
             if (c == Document.Change.SELECTION) {
                 redraw();
             } else if (c != Document.Change.SAVED) {
@@ -71,6 +83,11 @@ public final class Board extends Region {
     /** Called when the board turns to another picture by itself. */
     public void onPicture(Runnable run) {
         onPicture = run;
+    }
+
+    /** Called when the places of the chosen hole's centre are worked out. */
+    public void onRegion(Runnable run) {
+        onRegion = run;
     }
 
     public Picture picture() {
@@ -200,6 +217,9 @@ public final class Board extends Region {
         Pt a = view.toMm(left, h);
         Pt b = view.toMm(w, left);
         plot().paint(pen, new Box(a.x(), a.y(), b.x(), b.y()));
+        if (marks.region && regions.region() != null) {
+            RegionPainter.paint(g, p, plot(), view, regions.region(), w, h);
+        }
         if (picture == Picture.SECTION) {
             SectionDeck.over(g, pen, view, p, plot().kiln(), sectionWords, w, h);
         }
@@ -233,6 +253,16 @@ public final class Board extends Region {
 
     public boolean snapping() {
         return marks.snap;
+    }
+
+    /** Whether the places of the chosen hole's centre are shown. */
+    public boolean showsRegion() {
+        return marks.region;
+    }
+
+    /** The places of the chosen hole's centre; null while they are worked out, and without a floor or lid hole chosen. */
+    public RegionDesk.Region region() {
+        return regions.region();
     }
 
     public boolean measuring() {

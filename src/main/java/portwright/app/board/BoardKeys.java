@@ -53,7 +53,7 @@ final class BoardKeys {
             }
             case ESCAPE -> act("escape");
             case DELETE, BACK_SPACE -> act("delete");
-            case N, D, I, C, S, M, T, F, PERIOD, COMMA ->
+            case N, D, I, C, S, M, R, T, F, PERIOD, COMMA ->
                 act(e.isShiftDown() && e.getCode() == KeyCode.I ? "mirror-y" : letter(e.getCode()));
             default -> {
                 return;
@@ -70,6 +70,7 @@ final class BoardKeys {
             case C -> "spread";
             case S -> "snap";
             case M -> "measure";
+            case R -> "region";
             case T -> "turn";
             case PERIOD -> "next";
             case COMMA -> "previous";
@@ -90,6 +91,10 @@ final class BoardKeys {
             case "measure" -> {
                 board.marks().measuring = !board.marks().measuring;
                 board.marks().clearMeasure();
+                board.redraw();
+            }
+            case "region" -> {
+                board.marks().region = !board.marks().region;
                 board.redraw();
             }
             case "turn" -> board.show(board.picture().turned());

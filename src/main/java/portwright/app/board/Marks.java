@@ -6,6 +6,7 @@ import portwright.geometry.Pt;
 final class Marks {
     boolean snap = true;
     boolean measuring;
+    boolean region = true;
     boolean centreToCentre;
     /** Name of the part the hand drags; null when none. */
     String dragged;

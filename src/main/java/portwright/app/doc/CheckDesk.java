@@ -4,7 +4,6 @@ import java.util.EnumSet;
 import java.util.Set;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Consumer;
 import portwright.check.CheckResult;
@@ -36,11 +35,7 @@ public final class CheckDesk implements AutoCloseable {
     public CheckDesk(RuleBook book, Executor ui) {
         this.book = book;
         this.ui = ui;
-        this.worker = Executors.newSingleThreadExecutor(r -> {
-            Thread t = new Thread(r, "portwright check");
-            t.setDaemon(true);
-            return t;
-        });
+        this.worker = Background.one("portwright check");
     }
 
     /** The answer of the shapes alone, now. */

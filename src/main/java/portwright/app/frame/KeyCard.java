@@ -25,6 +25,7 @@ final class KeyCard {
             new String[] {"Delete", "take away"},
             new String[] {"S", "snap on or off; Alt lifts it"},
             new String[] {"M", "measure; Tab: centres"},
+            new String[] {"R", "where the centre may go, on or off"},
             new String[] {"T", "turn the part over"},
             new String[] {"F, + −", "fit, zoom"},
             new String[] {"U", "inches or millimetres"},

@@ -1,5 +1,6 @@
 package portwright.app.step;
 
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Insets;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
@@ -10,10 +11,13 @@ import portwright.app.paint.RulePainter;
 
 /** The small key hints that lie on the board. */
 public final class BoardTools extends Pane {
+    private static final double NARROW_PX = 760;
+
     private final Board board;
-    private final ToggleButton snap = hint("S", "snap: joints, mirror, 15°");
-    private final ToggleButton measure = hint("M", "measure");
-    private final HBox top = new HBox(8, snap, measure);
+    private final ToggleButton snap = hint("S", "snap", "snap: joints, mirror, 15°");
+    private final ToggleButton measure = hint("M", "measure", "measure");
+    private final ToggleButton region = hint("R", "may go", "where it may go");
+    private final HBox top = new HBox(8, snap, measure, region);
     private final HBox nudge = new HBox(5);
 
     public BoardTools(Board board) {
@@ -21,6 +25,7 @@ public final class BoardTools extends Pane {
         setPickOnBounds(false);
         snap.setOnAction(e -> board.press("snap"));
         measure.setOnAction(e -> board.press("measure"));
+        region.setOnAction(e -> board.press("region"));
         Label keys = new Label("↑ ↓ ← →");
         keys.getStyleClass().add("key-cap");
         Label words = new Label("nudge 1/16 in, Shift 1/2 in");
@@ -33,10 +38,12 @@ public final class BoardTools extends Pane {
         sync();
     }
 
-    private static ToggleButton hint(String key, String words) {
+    /** @param shortWords shown on a narrow board */
+    private ToggleButton hint(String key, String shortWords, String words) {
         Label k = new Label(key);
         k.getStyleClass().add("key-cap");
-        Label w = new Label(words);
+        Label w = new Label();
+        w.textProperty().bind(Bindings.when(widthProperty().lessThan(NARROW_PX)).then(shortWords).otherwise(words));
         w.setStyle("-fx-font-size: 13px;");
         HBox box = new HBox(5, k, w);
         box.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
@@ -51,6 +58,7 @@ public final class BoardTools extends Pane {
     public void sync() {
         snap.setSelected(board.snapping());
         measure.setSelected(board.measuring());
+        region.setSelected(board.showsRegion());
     }
 
     /** Whether the nudge hint shows. */

@@ -3,10 +3,9 @@ package portwright.app.step;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import javafx.application.Platform;
 import javafx.scene.Node;
+import portwright.app.doc.Background;
 import portwright.app.doc.Document;
 import portwright.app.doc.FormSpec;
 import portwright.app.doc.RecordDesk;
@@ -18,12 +17,7 @@ public final class FiringStep implements StepView {
     private final RecordDesk records;
 
     public FiringStep(Document doc, FormSpec... specs) {
-        ExecutorService work = Executors.newSingleThreadExecutor(r -> {
-            Thread t = new Thread(r, "portwright records");
-            t.setDaemon(true);
-            return t;
-        });
-        records = new RecordDesk(doc, work, Platform::runLater, this::heard);
+        records = new RecordDesk(doc, Background.one("portwright records"), Platform::runLater, this::heard);
         form = new FormStep(doc, new FiringBoard(doc, records), specs);
         ticket = new RecordTicket(records);
     }

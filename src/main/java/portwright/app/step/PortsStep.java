@@ -19,6 +19,7 @@ import portwright.app.doc.FieldSpec;
 import portwright.app.doc.FormSpec;
 import portwright.app.doc.Parts;
 import portwright.app.doc.Picture;
+import portwright.app.doc.RegionWords;
 import portwright.app.part.FieldBox;
 import portwright.app.part.FormView;
 import portwright.app.part.PlaceBox;
@@ -37,6 +38,7 @@ public final class PortsStep implements StepView {
         this.doc = doc;
         this.board = board;
         proposals = new ProposalTicket(doc);
+        board.onRegion(() -> refreshers.forEach(Runnable::run));
         build();
     }
 
@@ -118,6 +120,8 @@ public final class PortsStep implements StepView {
         fields.getChildren().add(place);
         if (wall) {
             field(fields, path, spec, "panel");
+        } else {
+            fields.getChildren().add(roomLine());
         }
         field(fields, path, spec, "name");
         field(fields, path, spec, "role");
@@ -138,6 +142,17 @@ public final class PortsStep implements StepView {
         ((HBox) ticket.getChildren().get(0)).getChildren().add(0, dot(path));
         ((HBox) ticket.getChildren().get(0)).setAlignment(Pos.CENTER_LEFT);
         return ticket;
+    }
+
+    /** How much of the slab is clear for the centre, in words for those who do not see the board. */
+    private Label roomLine() {
+        Label l = new Label();
+        l.setWrapText(true);
+        l.getStyleClass().addAll("muted", "slip-text");
+        Runnable show = () -> l.setText(RegionWords.of(board.region()));
+        refreshers.add(show);
+        show.run();
+        return l;
     }
 
     private void field(VBox box, String path, FormSpec spec, String key) {

@@ -1,0 +1,104 @@
+package portwright.app.doc;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import org.junit.jupiter.api.Test;
+import portwright.app.doc.RegionDesk.Region;
+import portwright.geometry.FeasibleRegion.Piece;
+import portwright.geometry.Pt;
+
+class RegionDeskTest {
+    private final Deque<Runnable> work = new ArrayDeque<>();
+    private final Document doc = Open.starter("octagon-17");
+    private int heard;
+    private final RegionDesk desk = new RegionDesk(doc, work::add, Runnable::run, () -> heard++);
+
+    private static boolean holds(Region r, Pt p) {
+        for (Piece piece : r.pieces()) {
+            if (piece.outer().contains(p) && piece.holes().stream().noneMatch(h -> h.contains(p))) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void run() {
+        while (!work.isEmpty()) {
+            work.remove().run();
+        }
+    }
+
+    private String path(String hole) {
+        return Parts.path(doc.text(), hole);
+    }
+
+    /** The starter has no stop, so that each hole stands in its own region; another hole's centre never does. */
+    @Test
+    void aSoundHoleStandsInItsRegionAndNotOnAnother() {
+        doc.select("inlet left");
+        desk.changed();
+        assertThat(desk.region()).isNull();
+        run();
+        assertThat(heard).isEqualTo(1);
+        assertThat(holds(desk.region(), new Pt(-4.5 * 25.4, 0))).isTrue();
+        assertThat(holds(desk.region(), new Pt(4.5 * 25.4, 0))).isFalse();
+        assertThat(holds(desk.region(), new Pt(0, 300))).isFalse();
+        assertThat(RegionWords.of(desk.region())).contains("cm² of clear floor");
+    }
+
+    @Test
+    void draggingTheHoleComputesNothing() {
+        doc.select("inlet left");
+        desk.changed();
+        run();
+        Region before = desk.region();
+        for (int i = 1; i <= 30; i++) {
+            doc.preview(Moves.to(doc.text(), path("inlet left"), new Pt(-100 + i, i)));
+            assertThat(desk.changed()).isFalse();
+        }
+        assertThat(work).isEmpty();
+        assertThat(desk.region()).isSameAs(before);
+    }
+
+    @Test
+    void movingAnotherHoleOrTypingASizeAsksAgain() {
+        doc.select("inlet left");
+        desk.changed();
+        run();
+        double area = desk.region().areaMm2();
+        doc.edit("move", t -> Moves.to(t, path("inlet right"), new Pt(0, 0)));
+        assertThat(desk.changed()).isTrue();
+        run();
+        assertThat(holds(desk.region(), new Pt(4.5 * 25.4, 0))).isTrue();
+        doc.edit("wider", t -> t.setText(path("inlet left") + ".diameter", "60 mm"));
+        assertThat(desk.changed()).isTrue();
+        run();
+        assertThat(desk.region().areaMm2()).isLessThan(area);
+    }
+
+    @Test
+    void anAnswerThatCameTooLateIsDropped() {
+        doc.select("inlet left");
+        desk.changed();
+        doc.select("inlet right");
+        desk.changed();
+        run();
+        assertThat(desk.region().hole()).isEqualTo("inlet right");
+        assertThat(heard).isEqualTo(1);
+        doc.select(null);
+        desk.changed();
+        assertThat(desk.region()).isNull();
+    }
+
+    @Test
+    void aHoleTooWideForTheFloorHasNoPlace() {
+        doc.edit("wide", t -> t.setText(path("inlet left") + ".diameter", "200 mm"));
+        doc.select("inlet left");
+        desk.changed();
+        run();
+        assertThat(desk.region().pieces()).isEmpty();
+        assertThat(RegionWords.of(desk.region())).startsWith("No place of the floor");
+    }
+}
