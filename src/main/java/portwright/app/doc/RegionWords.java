@@ -12,7 +12,8 @@ public final class RegionWords {
             return "Where it may go is being worked out.";
         }
         if (r.pieces().isEmpty()) {
-            return "No place of the " + r.on().id() + " is clear for it. Take a smaller hole, or move what is in the way.";
+            return "No place of the " + r.on().id()
+                    + " is clear for it. Take a smaller hole, or move what is in the way.";
         }
         int n = r.pieces().size();
         return "Its centre has " + Format.plain(r.areaMm2() / 100, 0) + " cm² of clear " + r.on().id()

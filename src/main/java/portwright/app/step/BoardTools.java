@@ -43,7 +43,10 @@ public final class BoardTools extends Pane {
         Label k = new Label(key);
         k.getStyleClass().add("key-cap");
         Label w = new Label();
-        w.textProperty().bind(Bindings.when(widthProperty().lessThan(NARROW_PX)).then(shortWords).otherwise(words));
+        w.textProperty()
+                .bind(Bindings.when(widthProperty().lessThan(NARROW_PX))
+                        .then(shortWords)
+                        .otherwise(words));
         w.setStyle("-fx-font-size: 13px;");
         HBox box = new HBox(5, k, w);
         box.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
