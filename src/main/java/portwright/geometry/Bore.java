@@ -13,17 +13,40 @@ import portwright.model.On;
 public record Bore(Pt3 hot, Pt3 axis, double length, double radius) implements Convex {
     /** The drilled bore of a hole (with oversize). */
     public static Bore of(KilnGeometry kiln, Hole h) {
-        double t = kiln.thickness(h.face().on());
-        Pt c = h.centre();
-        if (h.face().on() == On.WALL) {
-            Panel p = kiln.panel(h.face().panel());
-            Pt3 hot = p.point(c.x(), c.y(), 0);
-            Pt3 cold = p.point(c.x(), c.y(), t);
-            return new Bore(hot, new Pt3((cold.x() - hot.x()) / t, (cold.y() - hot.y()) / t, 0), t, h.drilledRadius());
+        return of(kiln, h.face(), h.centre(), h.drilledRadius(), 0, kiln.thickness(h.face().on()));
+    }
+
+    /** A bore through the floor or lid. */
+    public static Bore slab(KilnGeometry kiln, On on, Pt centre, double radius) {
+        return of(kiln, new Face(on, 0, true), centre, radius, 0, kiln.thickness(on));
+    }
+
+    /** The hole by which the ends of an element pass the wall. */
+    public static Bore of(KilnGeometry kiln, TailHole t) {
+        return of(kiln, t.face(), t.circle().centre(), t.circle().radius(), 0, kiln.thickness(On.WALL));
+    }
+
+    /**
+     * A cylinder square to a part.
+     *
+     * @param face the part
+     * @param centre in the part's frame, mm
+     * @param radius mm
+     * @param from where it begins, mm from the hot face into the part
+     * @param to where it ends, mm from the hot face
+     */
+    static Bore of(KilnGeometry kiln, Face face, Pt centre, double radius, double from, double to) {
+        if (face.on() == On.WALL) {
+            Panel p = kiln.panel(face.panel());
+            Pt3 hot = p.point(centre.x(), centre.y(), 0);
+            Pt3 in = p.point(centre.x(), centre.y(), 1).minus(hot);
+            return new Bore(
+                    new Pt3(hot.x() + from * in.x(), hot.y() + from * in.y(), hot.z()), in, to - from, radius);
         }
-        boolean floor = h.face().on() == On.FLOOR;
-        return new Bore(
-                new Pt3(c.x(), c.y(), floor ? 0 : kiln.height()), new Pt3(0, 0, floor ? -1 : 1), t, h.drilledRadius());
+        boolean floor = face.on() == On.FLOOR;
+        double down = floor ? -1 : 1;
+        double z = (floor ? 0 : kiln.height()) + down * from;
+        return new Bore(new Pt3(centre.x(), centre.y(), z), new Pt3(0, 0, down), to - from, radius);
     }
 
     @Override

@@ -9,7 +9,7 @@ public interface Convex {
     Pt3 outermost(Pt3 direction);
 
     /** The body between some points. */
-    static Convex of(List<Pt3> points) {
+    static Convex between(List<Pt3> points) {
         List<Pt3> corners = List.copyOf(points);
         return g -> {
             Pt3 best = corners.get(0);
@@ -25,22 +25,12 @@ public interface Convex {
         };
     }
 
-    /**
-     * An upright slot with round ends.
-     *
-     * @param middle its middle line in plan
-     * @param halfWidth half its width, mm
-     * @param z0 its lower end, mm
-     * @param z1 its upper end, mm
-     */
-    static Convex slot(Segment middle, double halfWidth, double z0, double z1) {
+    /** The body that a solid leaves when it is pushed straight to where another of its form stands: two bores give a slot with round ends. */
+    static Convex between(Convex a, Convex b) {
         return g -> {
-            Pt a = middle.a();
-            Pt b = middle.b();
-            Pt end = (b.x() - a.x()) * g.x() + (b.y() - a.y()) * g.y() > 0 ? b : a;
-            double flat = Math.hypot(g.x(), g.y());
-            double k = flat == 0 ? 0 : halfWidth / flat;
-            return new Pt3(end.x() + k * g.x(), end.y() + k * g.y(), g.z() > 0 ? z1 : z0);
+            Pt3 p = a.outermost(g);
+            Pt3 q = b.outermost(g);
+            return p.dot(g) >= q.dot(g) ? p : q;
         };
     }
 }

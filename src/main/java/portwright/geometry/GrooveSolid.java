@@ -1,5 +1,6 @@
 package portwright.geometry;
 
+import java.util.ArrayList;
 import java.util.List;
 import portwright.model.On;
 
@@ -16,6 +17,9 @@ public sealed interface GrooveSolid {
 
     /** The groove as it covers its part seen square to the hot face, slope included. */
     Shape footprint();
+
+    /** The convex solids that it is made of. */
+    List<Convex> solids(KilnGeometry kiln);
 
     /**
      * A groove along a whole panel, from mitre line to mitre line.
@@ -44,6 +48,18 @@ public sealed interface GrooveSolid {
             return new Shape.Poly(new Outline(List.of(new Pt(l, low), new Pt(l, top), new Pt(r, top), new Pt(r, low))));
         }
 
+        @Override
+        public List<Convex> solids(KilnGeometry kiln) {
+            List<Pt3> corners = new ArrayList<>();
+            for (double w : new double[] {0, depth}) {
+                for (double v : new double[] {bottomAt(w), top}) {
+                    corners.add(panel.point(panel.uMin(w), v, w));
+                    corners.add(panel.point(panel.uMax(w), v, w));
+                }
+            }
+            return List.of(Convex.between(corners));
+        }
+
         /** What is seen of it at the hot face: left, bottom to right, top. */
         public Segment mouth() {
             return new Segment(new Pt(-panel.width() / 2, bottom), new Pt(panel.width() / 2, top));
@@ -60,6 +76,17 @@ public sealed interface GrooveSolid {
         @Override
         public Shape footprint() {
             return strip;
+        }
+
+        @Override
+        public List<Convex> solids(KilnGeometry kiln) {
+            List<Convex> out = new ArrayList<>();
+            for (Segment s : strip.pieces()) {
+                out.add(Convex.between(
+                        Bore.of(kiln, face(), s.a(), strip.halfWidth(), 0, depth),
+                        Bore.of(kiln, face(), s.b(), strip.halfWidth(), 0, depth)));
+            }
+            return out;
         }
     }
 }

@@ -22,6 +22,11 @@ public record Hole(Port port, Face face, Pt centre, double diameter, double dril
         return port.role() == Role.INLET;
     }
 
+    /** The same hole elsewhere on its part. */
+    public Hole at(Pt place) {
+        return new Hole(port, face, place, diameter, drilled);
+    }
+
     /** Radius with oversize, mm. */
     public double drilledRadius() {
         return drilled / 2;

@@ -4,10 +4,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Stream;
-import portwright.model.FittingKind;
 import portwright.model.On;
 
-/** How much of a straight line across a slab is lost: holes wholly, grooves by their depth against the slab's thickness. */
+/** How much of a straight line across a slab is lost: holes and slots wholly, grooves by their depth against the slab's thickness. */
 final class SectionLoss {
     final double[] cornerX;
     final double[] cornerY;
@@ -20,8 +19,19 @@ final class SectionLoss {
     final List<Strip> strips;
     private final double[] cuts;
 
-    /** A groove: its straight pieces and its share of the thickness. */
-    record Strip(double[] ax, double[] ay, double[] bx, double[] by, double halfWidth, double factor) {}
+    /** A groove or a slot: its straight pieces and its share of the thickness. */
+    record Strip(double[] ax, double[] ay, double[] bx, double[] by, double halfWidth, double factor) {
+        static Strip of(Shape.Strip s, double factor) {
+            List<Segment> p = s.pieces();
+            return new Strip(
+                    p.stream().mapToDouble(e -> e.a().x()).toArray(),
+                    p.stream().mapToDouble(e -> e.a().y()).toArray(),
+                    p.stream().mapToDouble(e -> e.b().x()).toArray(),
+                    p.stream().mapToDouble(e -> e.b().y()).toArray(),
+                    s.halfWidth(),
+                    factor);
+        }
+    }
 
     private SectionLoss(Outline slab, List<Circle> proposedHoles, List<Circle> others, List<Strip> strips) {
         this(
@@ -60,23 +70,20 @@ final class SectionLoss {
         double t = kiln.thickness(on);
         List<Circle> holes = kiln.holes(on).stream().map(Hole::drilledCircle).toList();
         List<Circle> others = new ArrayList<>();
+        List<Strip> strips = new ArrayList<>();
         for (FittingShape f : kiln.fittings()) {
-            boolean open = f.fitting().kind() == FittingKind.VENT || f.fitting().kind() == FittingKind.SPYHOLE;
-            if (open && f.face().on() == on && f.shape() instanceof Shape.Disc d) {
+            if (!f.open() || f.face().on() != on) {
+                continue;
+            }
+            if (f.shape() instanceof Shape.Disc d) {
                 others.add(d.circle());
+            } else {
+                strips.add(Strip.of(f.slot(), 1));
             }
         }
-        List<Strip> strips = new ArrayList<>();
         for (GrooveSolid g : kiln.grooves()) {
             if (g instanceof GrooveSolid.OnSlab s && s.on() == on) {
-                List<Segment> p = s.strip().pieces();
-                strips.add(new Strip(
-                        p.stream().mapToDouble(e -> e.a().x()).toArray(),
-                        p.stream().mapToDouble(e -> e.a().y()).toArray(),
-                        p.stream().mapToDouble(e -> e.b().x()).toArray(),
-                        p.stream().mapToDouble(e -> e.b().y()).toArray(),
-                        s.strip().halfWidth(),
-                        Math.min(1, s.depth() / t)));
+                strips.add(Strip.of(s.strip(), Math.min(1, s.depth() / t)));
             }
         }
         return new SectionLoss(kiln.slab(on), holes, others, strips);

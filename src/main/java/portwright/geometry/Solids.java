@@ -1,9 +1,7 @@
 package portwright.geometry;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
-import portwright.model.On;
 
 /**
  * Shortest distances of convex solids through the brick. The difference of two convex solids is convex, and the shortest distance is how near
@@ -21,43 +19,26 @@ public final class Solids {
 
     private Solids() {}
 
-    /** Distance of a bore to a groove, mm; 0 where they meet. */
-    public static double distance(Bore bore, GrooveSolid groove, KilnGeometry kiln) {
+    /** Distance of a solid to the nearest of some, mm; 0 where they meet. Beyond the reach only some distance that is surely not undercut. */
+    public static double distance(Convex a, List<Convex> others, double reach) {
         double best = Double.POSITIVE_INFINITY;
-        for (Convex c : convex(groove, kiln)) {
-            best = Math.min(best, distance(bore, c));
+        for (Convex b : others) {
+            best = Math.min(best, distance(a, b, Math.min(reach, best)));
         }
         return best;
     }
 
-    private static List<Convex> convex(GrooveSolid groove, KilnGeometry kiln) {
-        List<Convex> out = new ArrayList<>();
-        if (groove instanceof GrooveSolid.OnSlab slab) {
-            double z0 = slab.on() == On.FLOOR ? -slab.depth() : kiln.height();
-            for (Segment s : slab.strip().pieces()) {
-                out.add(Convex.slot(s, slab.strip().halfWidth(), z0, z0 + slab.depth()));
-            }
-        } else {
-            GrooveSolid.OnWall wall = (GrooveSolid.OnWall) groove;
-            Panel p = wall.panel();
-            List<Pt3> corners = new ArrayList<>();
-            for (double w : new double[] {0, wall.depth()}) {
-                for (double v : new double[] {wall.bottomAt(w), wall.top()}) {
-                    corners.add(p.point(p.uMin(w), v, w));
-                    corners.add(p.point(p.uMax(w), v, w));
-                }
-            }
-            out.add(Convex.of(corners));
-        }
-        return out;
+    /** Distance of two convex solids, mm; 0 where they meet. */
+    public static double distance(Convex a, Convex b) {
+        return distance(a, b, Double.POSITIVE_INFINITY);
     }
 
     /**
      * Distance of two convex solids, mm; 0 where they meet. It is enclosed within 1e-7 mm; should the search ever end before that, the distance
-     * that is surely not undercut.
+     * that is surely not undercut. The same is given as soon as that is beyond the reach.
      */
-    public static double distance(Convex a, Convex b) {
-        Simplex simplex = new Simplex(difference(a, b, new Pt3(1, 0, 0)));
+    public static double distance(Convex a, Convex b, double reach) {
+        Simplex simplex = new Simplex(difference(a, b, new Pt3(0, 0, 1)));
         double sure = 0;
         for (int i = 0; i < STEPS; i++) {
             Pt3 v = simplex.nearest();
@@ -67,6 +48,9 @@ public final class Solids {
             }
             Pt3 w = difference(a, b, v);
             sure = Math.max(sure, v.dot(w) / reached);
+            if (sure > reach) {
+                return sure;
+            }
             if (reached - sure <= CLOSE_MM) {
                 return reached;
             }

@@ -2,7 +2,10 @@ package portwright.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import portwright.geometry.Bore;
 import portwright.geometry.CoilRun;
+import portwright.geometry.Convex;
+import portwright.geometry.Face;
 import portwright.geometry.FittingShape;
 import portwright.geometry.GrooveSolid;
 import portwright.geometry.KilnGeometry;
@@ -13,6 +16,8 @@ import portwright.geometry.Segment;
 import portwright.geometry.Segment3;
 import portwright.geometry.Shape;
 import portwright.geometry.ShelfPlate;
+import portwright.geometry.Solids;
+import portwright.geometry.TailHole;
 import portwright.model.FittingKind;
 import portwright.model.On;
 
@@ -105,6 +110,16 @@ final class Obstacles {
                 acrossCorner(w, stop, caution);
             }
         }
+        for (TailHole tail : kiln.tails()) {
+            throughWall(
+                    "element-clearance",
+                    tail.element(),
+                    tail.face(),
+                    new Shape.Disc(tail.circle()),
+                    List.of(Bore.of(kiln, tail)),
+                    stop,
+                    caution);
+        }
         for (CoilRun c : kiln.coils()) {
             for (Segment3 s : c.on() == on ? c.pieces() : List.<Segment3>of()) {
                 Shape line = new Shape.Strip(List.of(s.a().plan(), s.b().plan()), c.radius());
@@ -137,10 +152,9 @@ final class Obstacles {
     private void fittings(double bodyMm) {
         for (FittingShape f : kiln.fittings()) {
             boolean outside = f.face().on() == On.WALL && f.outside();
-            if (f.face().on() != on && !outside) {
+            if (f.face().on() != on && f.face().on() != On.WALL) {
                 continue;
             }
-            Shape shape = outside ? plate(f) : f.shape();
             double caution = f.fitting().clear() != null
                     ? f.fitting().clear().mm()
                     : limits.value(
@@ -148,6 +162,11 @@ final class Obstacles {
                             f.fitting().kind().id(),
                             LayoutLimits.fitting(f.fitting().kind()));
             double stop = caution / 2;
+            if (f.face().on() != on && !outside) {
+                throughWall("fitting-clearance", f.name(), f.face(), f.shape(), f.solids(kiln), stop, caution);
+                continue;
+            }
+            Shape shape = outside ? plate(f) : f.shape();
             if (outside) {
                 double rise = rise(f);
                 Obstacle.Gap plan = Plain.gap(shape, r);
@@ -195,6 +214,30 @@ final class Obstacles {
                         bodyMm / 2));
             }
         }
+    }
+
+    /** Something that passes the wall near the slab, through the corner. */
+    private void throughWall(
+            String rule, String part, Face face, Shape inPanel, List<Convex> solids, double stop, double caution) {
+        Segment box = box(inPanel);
+        double low = on == On.FLOOR ? box.a().y() : kiln.height() - box.b().y();
+        if (low >= caution) {
+            return;
+        }
+        Panel p = kiln.panel(face.panel());
+        Shape line = new Shape.Strip(List.of(p.plan(box.a().x(), 0), p.plan(box.b().x(), 0)), 0);
+        double keep = low >= stop ? Double.NaN : r + Math.sqrt(stop * stop - Math.max(0, low) * Math.max(0, low));
+        list.add(new Obstacle(
+                rule,
+                part,
+                stop,
+                caution,
+                (x, y) -> Solids.distance(Bore.slab(kiln, on, new Pt(x, y), r), solids, Double.POSITIVE_INFINITY),
+                0,
+                1,
+                rule.equals("element-clearance"),
+                line,
+                keep));
     }
 
     /** The side of a fitting outside the wall that faces the kiln, seen from above. */

@@ -2,13 +2,14 @@ package portwright.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeSet;
 import portwright.geometry.FittingShape;
 import portwright.geometry.GrooveSolid;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Outline;
 import portwright.geometry.Pt;
+import portwright.geometry.Segment;
 import portwright.geometry.Shape;
-import portwright.model.FittingKind;
 import portwright.model.On;
 
 /**
@@ -32,40 +33,41 @@ final class Section {
         ox = o.points().stream().mapToDouble(Pt::x).toArray();
         oy = o.points().stream().mapToDouble(Pt::y).toArray();
         List<double[]> discs = new ArrayList<>();
+        List<double[]> strips = new ArrayList<>();
+        TreeSet<Double> turns = new TreeSet<>();
         for (FittingShape f : kiln.fittings()) {
-            boolean hole = f.fitting().kind() == FittingKind.VENT || f.fitting().kind() == FittingKind.SPYHOLE;
-            if (hole && f.face().on() == on && f.shape() instanceof Shape.Disc d) {
+            if (!f.open() || f.face().on() != on) {
+                continue;
+            }
+            if (f.shape() instanceof Shape.Disc d) {
                 discs.add(new double[] {
                     d.circle().centre().x(), d.circle().centre().y(), d.circle().radius()
                 });
+            } else {
+                add(f.slot(), 1, strips, turns);
             }
         }
         fixedX = discs.stream().mapToDouble(a -> a[0]).toArray();
         fixedY = discs.stream().mapToDouble(a -> a[1]).toArray();
         fixedR = discs.stream().mapToDouble(a -> a[2]).toArray();
-        List<double[]> strips = new ArrayList<>();
-        java.util.TreeSet<Double> turns = new java.util.TreeSet<>();
         for (GrooveSolid g : kiln.grooves()) {
             if (g instanceof GrooveSolid.OnSlab s && s.on() == on) {
-                double share = Math.min(1, s.depth() / kiln.thickness(on));
-                for (var piece : s.strip().pieces()) {
-                    strips.add(new double[] {
-                        piece.a().x(),
-                        piece.a().y(),
-                        piece.b().x(),
-                        piece.b().y(),
-                        s.strip().halfWidth(),
-                        share
-                    });
-                    double turn = Math.atan2(
-                            piece.b().y() - piece.a().y(),
-                            piece.b().x() - piece.a().x());
-                    turns.add(Math.rint((turn < 0 ? turn + Math.PI : turn) * 1e6) / 1e6);
-                }
+                add(s.strip(), Math.min(1, s.depth() / kiln.thickness(on)), strips, turns);
             }
         }
         grooves = strips.toArray(double[][]::new);
         grooveTurns = turns.stream().limit(12).mapToDouble(Double::doubleValue).toArray();
+    }
+
+    private static void add(Shape.Strip strip, double share, List<double[]> strips, TreeSet<Double> turns) {
+        for (Segment piece : strip.pieces()) {
+            strips.add(new double[] {
+                piece.a().x(), piece.a().y(), piece.b().x(), piece.b().y(), strip.halfWidth(), share
+            });
+            double turn =
+                    Math.atan2(piece.b().y() - piece.a().y(), piece.b().x() - piece.a().x());
+            turns.add(Math.rint((turn < 0 ? turn + Math.PI : turn) * 1e6) / 1e6);
+        }
     }
 
     /** The greatest lost share over all lines that meet one of the holes (all of one radius). */

@@ -93,6 +93,8 @@ public final class BurnerRoom implements Rule {
             double left = f.shape().distance(h.centre()) - b.body().mm() / 2;
             boolean stopped = Geo.under(left, 0);
             if (stopped || Geo.under(left, limit)) {
+                double body = b.body().mm() / 2;
+                String move = Move.forRoom(kiln, h, limit, x -> f.shape().distance(x.centre()) - body);
                 out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, "limit")
                         .parts(b.name(), f.name())
                         .mm(left, stopped ? 0 : limit)
@@ -102,14 +104,8 @@ public final class BurnerRoom implements Rule {
                                         ? b.name() + " does not fit beside " + f.name() + "."
                                         : Geo.mm(left) + " between " + b.name() + " and " + f.name() + "; "
                                                 + Geo.mm(limit) + " wanted.",
-                                "Turn the stand, or m"
-                                        + Move.away(
-                                                        kiln,
-                                                        h,
-                                                        f.shape().nearest(h.centre()),
-                                                        f.shape().distance(h.centre()) < 0,
-                                                        limit - left)
-                                                .substring(1)));
+                                "Turn the stand, or "
+                                        + (move == null ? "choose another place for " + h.name() : move) + "."));
             }
         }
     }

@@ -33,10 +33,7 @@ public final class EdgeDistance implements Rule {
             Pt near = wall
                     ? PanelEdges.nearest(kiln, h)
                     : kiln.slab(h.face().on()).nearest(h.centre());
-            double left = (wall
-                            ? PanelEdges.distance(kiln, h)
-                            : kiln.slab(h.face().on()).depth(h.centre()))
-                    - h.drilledRadius();
+            double left = room(kiln, h);
             double stop = wall
                     ? limits.value(id(), "panel-stop")
                     : Math.max(limits.value(id(), "stop-diameters") * h.diameter(), limits.value(id(), "stop"));
@@ -52,6 +49,7 @@ public final class EdgeDistance implements Rule {
                 continue;
             }
             double limit = stopped ? stop : caution;
+            double wanted = Math.max(stop, caution);
             String name = (wall ? "panel-" : "") + (stopped ? "stop" : "caution");
             String edge = wall
                     ? "the edge of panel " + h.face().panel()
@@ -63,9 +61,16 @@ public final class EdgeDistance implements Rule {
                     .mm(left, limit)
                     .mark(new Mark(h.face(), h.centre(), near))
                     .say(
-                            Geo.mm(left) + " of brick between " + h.name() + " and " + edge + "; " + Geo.mm(limit)
-                                    + " wanted.",
-                            Move.away(kiln, h, near, left + h.drilledRadius() < 0, limit - left)));
+                            Geo.mm(left) + " of brick between " + h.name() + " and " + edge + "; "
+                                    + Geo.asked(stopped, stop, wanted) + ".",
+                            Move.sentence(kiln, h, wanted, x -> room(kiln, x))));
         }
+    }
+
+    private static double room(KilnGeometry kiln, Hole h) {
+        return (h.face().on() == On.WALL
+                        ? PanelEdges.distance(kiln, h)
+                        : kiln.slab(h.face().on()).depth(h.centre()))
+                - h.drilledRadius();
     }
 }

@@ -1,5 +1,6 @@
 package portwright.check.rules.geometry;
 
+import java.util.List;
 import java.util.Set;
 import portwright.check.Findings;
 import portwright.check.Forbids;
@@ -7,14 +8,15 @@ import portwright.check.Limits;
 import portwright.check.Mark;
 import portwright.check.Rule;
 import portwright.check.Severity;
+import portwright.geometry.Bore;
+import portwright.geometry.Convex;
 import portwright.geometry.FittingShape;
 import portwright.geometry.Hole;
 import portwright.geometry.KilnGeometry;
-import portwright.geometry.Pt;
-import portwright.model.On;
+import portwright.geometry.Solids;
 import portwright.review.Review;
 
-/** Room between a hole and each fitting; what stands outside the wall counts for floor and lid holes too. */
+/** Room between a hole and each fitting; through the brick, or through the air outside, where the fitting is on another part. */
 public final class FittingClearance implements Rule {
     @Override
     public String id() {
@@ -34,37 +36,40 @@ public final class FittingClearance implements Rule {
         }
         for (Hole h : kiln.holes()) {
             for (FittingShape f : kiln.fittings()) {
-                if (f.face().samePart(h.face())) {
-                    double left = f.shape().distance(h.centre()) - h.drilledRadius();
-                    judge(kiln, limits, out, h, f, left, f.shape().nearest(h.centre()));
-                } else if (f.face().on() == On.WALL && h.face().on() != On.WALL && f.outside()) {
-                    judge(kiln, limits, out, h, f, Outside.distance(kiln, h, f), null);
-                }
+                judge(kiln, limits, out, h, f);
             }
         }
     }
 
-    private void judge(KilnGeometry kiln, Limits limits, Findings out, Hole h, FittingShape f, double left, Pt at) {
+    private static double room(KilnGeometry kiln, Hole h, FittingShape f, List<Convex> solids, double reach) {
+        return f.face().samePart(h.face())
+                ? f.shape().distance(h.centre()) - h.drilledRadius()
+                : Solids.distance(Bore.of(kiln, h), solids, reach);
+    }
+
+    private void judge(KilnGeometry kiln, Limits limits, Findings out, Hole h, FittingShape f) {
         String kind = f.fitting().kind().id();
         boolean own = f.fitting().clear() != null;
         double limit = own ? f.fitting().clear().mm() : limits.value(id(), kind);
+        boolean same = f.face().samePart(h.face());
+        List<Convex> solids = same ? List.of() : f.solids(kiln);
+        double left = room(kiln, h, f, solids, limit);
         boolean stopped = Geo.under(left, limit / 2);
         if (stopped || Geo.under(left, limit)) {
-            double wanted = stopped ? limit / 2 : limit;
-            Mark[] marks = at == null ? new Mark[0] : new Mark[] {new Mark(h.face(), h.centre(), at)};
+            Mark[] marks = same
+                    ? new Mark[] {new Mark(h.face(), h.centre(), f.shape().nearest(h.centre()))}
+                    : new Mark[0];
             out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, kind)
                     .ownClear(own)
                     .parts(h.name(), f.name())
-                    .mm(left, wanted)
+                    .mm(left, stopped ? limit / 2 : limit)
                     .mark(marks)
                     .say(
                             left < 0
-                                    ? h.name() + " cuts into " + f.name() + "."
-                                    : Geo.mm(left) + " between " + h.name() + " and " + f.name() + "; " + Geo.mm(wanted)
-                                            + " wanted.",
-                            at == null
-                                    ? "Move " + h.name() + " " + Geo.both(limit - left) + " toward the centre."
-                                    : Move.away(kiln, h, at, f.shape().distance(h.centre()) < 0, limit - left)));
+                                    ? h.name() + " cuts into " + f.name() + "; " + Geo.mm(limit) + " between them wanted."
+                                    : Geo.mm(left) + " between " + h.name() + " and " + f.name() + "; "
+                                            + Geo.asked(stopped, limit / 2, limit) + ".",
+                            Move.sentence(kiln, h, limit, x -> room(kiln, x, f, solids, limit))));
         }
     }
 }

@@ -10,8 +10,10 @@ import portwright.geometry.CoilRun;
 import portwright.geometry.Flame;
 import portwright.geometry.Hole;
 import portwright.geometry.KilnGeometry;
+import portwright.geometry.Segment3;
 import portwright.model.Design;
 import portwright.model.Heat;
+import portwright.model.On;
 import portwright.review.Review;
 
 /** Distance of the flame's envelope to every coil. */
@@ -42,13 +44,8 @@ public final class FlameOnElement implements Rule {
             if (!h.inlet()) {
                 continue;
             }
-            Flame flame = Flame.of(kiln, h, Geo.JET_HALF_ANGLE);
             for (CoilRun coil : kiln.coils()) {
-                double left = coil.pieces().stream()
-                                .mapToDouble(flame::distance)
-                                .min()
-                                .orElse(Double.POSITIVE_INFINITY)
-                        - coil.radius();
+                double left = room(kiln, h, coil);
                 boolean stopped = Geo.under(left, stop) && !off;
                 if (stopped || Geo.under(left, caution)) {
                     double limit = stopped ? stop : caution;
@@ -65,11 +62,25 @@ public final class FlameOnElement implements Rule {
                                                     + (off ? ", which is off while gas burns." : ".")
                                             : Geo.mm(left) + " between the flame of " + h.name() + " and coil "
                                                     + coil.name() + "; " + Geo.mm(limit) + " wanted.",
-                                    "Set a shelf over " + h.name() + ", move it " + Geo.both(caution - left)
-                                            + " away from the element, or use a smaller hole."));
+                                    remedy(kiln, h, coil, caution)));
                 }
             }
         }
+    }
+
+    private static double room(KilnGeometry kiln, Hole h, CoilRun coil) {
+        Flame flame = Flame.of(kiln, h, Geo.JET_HALF_ANGLE);
+        double least = Double.POSITIVE_INFINITY;
+        for (Segment3 s : coil.pieces()) {
+            least = Math.min(least, flame.distance(s));
+        }
+        return least - coil.radius();
+    }
+
+    private static String remedy(KilnGeometry kiln, Hole h, CoilRun coil, double wanted) {
+        String move = Move.forRoom(kiln, h, wanted, x -> room(kiln, x, coil));
+        return (h.face().on() == On.FLOOR ? "Set a shelf over " + h.name() + ", " : "")
+                + (move == null ? "choose another place for " + h.name() : move) + ", or use a smaller hole.";
     }
 
     /** Whether the steps keep the elements off whenever gas burns. Without steps coils count as on. */

@@ -39,10 +39,20 @@ final class Geo {
         return String.format(java.util.Locale.ROOT, "%.1f mm", v).replace('-', '−');
     }
 
+    /** The next tenth of a millimetre up. */
+    static double tenths(double mm) {
+        return Math.ceil(mm * 10 - 1e-6) / 10;
+    }
+
+    /** Sixteenths of an inch, the next one up. */
+    static int sixteenths(double mm) {
+        return (int) Math.ceil(mm / 25.4 * 16 - 1e-6);
+    }
+
     /** A length to be carried out by hand, rounded up to the next tenth and given in inches too: {@code 17.0 mm (11/16 in)}. */
     static String both(double v) {
-        double up = Math.ceil(v * 10 - 1e-6) / 10;
-        int sixteenths = (int) Math.ceil(up / 25.4 * 16 - 1e-6);
+        double up = tenths(v);
+        int sixteenths = sixteenths(up);
         int whole = sixteenths / 16;
         int part = sixteenths % 16;
         int den = 16;
@@ -52,6 +62,13 @@ final class Geo {
         }
         String inch = part == 0 ? whole + "" : (whole == 0 ? "" : whole + " ") + part + "/" + den;
         return mm(up) + " (" + inch + " in)";
+    }
+
+    /** What a stop needs at least and what is wanted to be without a caution: {@code at least 25.0 mm needed, 35.0 mm wanted}. */
+    static String asked(boolean stopped, double needed, double wanted) {
+        return stopped && needed < wanted
+                ? "at least " + mm(needed) + " needed, " + mm(wanted) + " wanted"
+                : mm(wanted) + " wanted";
     }
 
     static String percent(double share) {

@@ -32,7 +32,7 @@ public final class InsideChamber implements Rule {
         for (Hole h : kiln.holes()) {
             boolean wall = h.face().on() == On.WALL;
             Pt near = wall ? PanelEdges.nearest(kiln, h) : kiln.inner().nearest(h.centre());
-            double left = (wall ? PanelEdges.distance(kiln, h) : kiln.inner().depth(h.centre())) - h.drilledRadius();
+            double left = room(kiln, h);
             if (Geo.under(left, limit)) {
                 out.add(Geo.finding(this, Severity.STOP, limits, "stop")
                         .parts(h.name(), wall ? "panel " + h.face().panel() : "wall")
@@ -43,10 +43,13 @@ public final class InsideChamber implements Rule {
                                         + (wall
                                                 ? " reaches " + Geo.mm(-left) + " past the edge of its panel."
                                                 : " reaches " + Geo.mm(-left) + " under the wall."),
-                                wall
-                                        ? Move.away(kiln, h, near, PanelEdges.distance(kiln, h) < 0, limit - left)
-                                        : "Move " + h.name() + " " + Geo.both(limit - left) + " toward the centre."));
+                                Move.sentence(kiln, h, limit, x -> room(kiln, x))));
             }
         }
+    }
+
+    private static double room(KilnGeometry kiln, Hole h) {
+        return (h.face().on() == On.WALL ? PanelEdges.distance(kiln, h) : kiln.inner().depth(h.centre()))
+                - h.drilledRadius();
     }
 }

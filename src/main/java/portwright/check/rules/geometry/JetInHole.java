@@ -1,5 +1,6 @@
 package portwright.check.rules.geometry;
 
+import java.util.List;
 import java.util.Set;
 import portwright.check.Findings;
 import portwright.check.Forbids;
@@ -32,15 +33,26 @@ public final class JetInHole implements Rule {
     @Override
     public void check(Review review, Limits limits, Findings out) {
         KilnGeometry kiln = review.geometry();
-        if (review.design().burners() == null) {
+        List<Burner> burners = review.design().burners();
+        if (burners == null) {
+            if (kiln.holes().stream().anyMatch(Hole::inlet)) {
+                out.lacks(this, "burners");
+            }
             return;
         }
-        for (Burner b : review.design().burners()) {
+        for (int i = 0; i < burners.size(); i++) {
+            Burner b = burners.get(i);
             Hole h = kiln.holes().stream()
                     .filter(x -> x.name().equals(b.port()))
                     .findFirst()
                     .orElse(null);
-            if (h == null || b.head() != BurnerHead.BARE || b.jet() == null || b.setback() == null) {
+            if (h == null || b.head() != null && b.head() != BurnerHead.BARE) {
+                continue;
+            }
+            if (b.head() == null || b.jet() == null || b.setback() == null) {
+                out.lacks(
+                        this,
+                        "burners[" + i + "]." + (b.head() == null ? "head" : b.jet() == null ? "jet" : "setback"));
                 continue;
             }
             double bore = b.jet().diameter() != null

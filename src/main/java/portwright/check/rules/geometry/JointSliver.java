@@ -11,7 +11,6 @@ import portwright.check.Severity;
 import portwright.geometry.Hole;
 import portwright.geometry.JointPattern;
 import portwright.geometry.KilnGeometry;
-import portwright.geometry.Pt;
 import portwright.geometry.Segment;
 import portwright.model.On;
 import portwright.review.Review;
@@ -40,26 +39,44 @@ public final class JointSliver implements Rule {
                 continue;
             }
             for (Hole h : holes) {
-                double least = Double.POSITIVE_INFINITY;
-                Pt at = null;
-                for (Segment joint : pattern.near(kiln.slab(on), h.centre(), h.drilledRadius() + limit + 1)) {
-                    double left = joint.distance(h.centre()) - h.drilledRadius();
-                    if (Geo.over(left, 0) && Geo.under(left, limit) && left < least) {
-                        least = left;
-                        at = joint.nearest(h.centre());
-                    }
-                }
-                if (at != null) {
+                Segment joint = nearest(kiln, pattern, h, limit);
+                if (joint != null) {
+                    double least = joint.distance(h.centre()) - h.drilledRadius();
                     out.add(Geo.finding(this, Severity.CAUTION, limits, "limit")
                             .parts(h.name(), on.id() + " joint")
                             .mm(least, limit)
-                            .mark(new Mark(h.face(), h.centre(), at))
+                            .mark(new Mark(h.face(), h.centre(), joint.nearest(h.centre())))
                             .say(
                                     Geo.mm(least) + " of brick would stand between " + h.name() + " and a brick joint.",
-                                    "Move it " + Geo.both(least) + " onto the joint, or " + Geo.both(limit - least)
-                                            + " away from it."));
+                                    remedy(kiln, pattern, h, limit)));
                 }
             }
         }
+    }
+
+    /** The joint that leaves the thinnest sliver, or null. */
+    private static Segment nearest(KilnGeometry kiln, JointPattern pattern, Hole h, double limit) {
+        double least = Double.POSITIVE_INFINITY;
+        Segment at = null;
+        for (Segment joint : pattern.near(kiln.slab(h.face().on()), h.centre(), h.drilledRadius() + limit + 1)) {
+            double left = joint.distance(h.centre()) - h.drilledRadius();
+            if (Geo.over(left, 0) && Geo.under(left, limit) && left < least) {
+                least = left;
+                at = joint;
+            }
+        }
+        return at;
+    }
+
+    /** Onto the joint or off it, whichever is nearer. */
+    private static String remedy(KilnGeometry kiln, JointPattern pattern, Hole hole, double limit) {
+        String move = Move.of(kiln, hole, h -> {
+            Segment joint = nearest(kiln, pattern, h, limit);
+            double left = joint == null ? 0 : joint.distance(h.centre()) - h.drilledRadius();
+            return Math.min(left, limit - left);
+        });
+        return move == null
+                ? "Slide the brick pattern, or choose another diameter."
+                : "M" + move.substring(1) + ", so that it cuts the joint or leaves enough brick.";
     }
 }

@@ -1,46 +1,113 @@
 package portwright.check.rules.geometry;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
 import portwright.geometry.Hole;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
 import portwright.model.On;
 
-/** Says which way a hole has to go. */
+/** Finds the shortest move of a hole, of those that can be said in a few words, after which a rule is content. */
 final class Move {
+    /** Farthest move that is worth saying, mm. */
+    private static final double FAR_MM = 1000;
+
+    private static final int TRIES = 200;
+
+    private record Way(double dx, double dy, String words) {}
+
     private Move() {}
 
-    /** "Move inlet B 17.0 mm (11/16 in) toward the centre." for a hole that has to get away from a point by a distance. */
-    static String away(KilnGeometry kiln, Hole hole, Pt from, double by) {
-        return away(kiln, hole, from, false, by);
+    /** The move after which there is so much room, or null when there is none. The room changes by no more than the hole moves. */
+    static String forRoom(KilnGeometry kiln, Hole hole, double wanted, ToDoubleFunction<Hole> room) {
+        return of(kiln, hole, h -> {
+            double left = room.applyAsDouble(h);
+            return Geo.under(left, wanted) ? wanted - left : 0;
+        });
     }
 
-    /** The same; a hole whose centre lies within the obstacle leaves it over the nearest point of its edge. */
-    static String away(KilnGeometry kiln, Hole hole, Pt from, boolean within, double by) {
-        double out = within ? -1 : 1;
-        double dx = out * (hole.centre().x() - from.x());
-        double dy = out * (hole.centre().y() - from.y());
-        return "Move " + hole.name() + " " + Geo.both(by) + " " + direction(kiln, hole, dx, dy) + ".";
+    /** The same as a sentence: says that another way is needed when there is no such move. */
+    static String sentence(KilnGeometry kiln, Hole hole, double wanted, ToDoubleFunction<Hole> room) {
+        String move = forRoom(kiln, hole, wanted, room);
+        return move == null
+                ? "No straight move of " + hole.name() + " within the "
+                        + (hole.face().on() == On.WALL ? "panel" : "chamber")
+                        + " gives that room: choose another place or a smaller hole."
+                : "M" + move.substring(1) + ".";
     }
 
-    private static String direction(KilnGeometry kiln, Hole hole, double dx, double dy) {
-        if (hole.face().on() == On.WALL) {
-            return Math.abs(dx) > Math.abs(dy)
-                    ? (dx > 0 ? "to the right, seen from inside" : "to the left, seen from inside")
-                    : dy > 0 ? "up" : "down";
+    /**
+     * {@code move inlet B 17.0 mm (11/16 in) toward the centre}, or null when no move within the chamber (or the panel) helps.
+     *
+     * @param lacks how far the hole has to be moved at least, mm; 0 where the rule is content
+     */
+    static String of(KilnGeometry kiln, Hole hole, ToDoubleFunction<Hole> lacks) {
+        double best = FAR_MM;
+        Way found = null;
+        for (Way way : ways(kiln, hole)) {
+            double by = least(kiln, hole, way, lacks, best);
+            if (by < best) {
+                best = by;
+                found = way;
+            }
         }
+        return found == null ? null : "move " + hole.name() + " " + Geo.both(best) + " " + found.words();
+    }
+
+    /** Least move one way, told in whole tenths of a millimetre, with which the rule is content in millimetres and in sixteenths of an inch. */
+    private static double least(
+            KilnGeometry kiln, Hole hole, Way way, ToDoubleFunction<Hole> lacks, double enough) {
+        double by = 0;
+        for (int i = 0; i < TRIES && by < enough; i++) {
+            double told = Geo.tenths(by);
+            double inInches = Geo.sixteenths(told) / 16.0 * 25.4;
+            double more = lacks.applyAsDouble(moved(hole, way, told));
+            if (more == 0) {
+                more = lacks.applyAsDouble(moved(hole, way, inInches));
+                if (more == 0) {
+                    return inside(kiln, moved(hole, way, told)) && inside(kiln, moved(hole, way, inInches))
+                            ? told
+                            : Double.POSITIVE_INFINITY;
+                }
+            }
+            by = Math.max(by + more, told + 1e-3);
+        }
+        return Double.POSITIVE_INFINITY;
+    }
+
+    private static Hole moved(Hole h, Way way, double by) {
+        return h.at(h.centre().plus(way.dx() * by, way.dy() * by));
+    }
+
+    private static boolean inside(KilnGeometry kiln, Hole h) {
+        double room = h.face().on() == On.WALL
+                ? PanelEdges.distance(kiln, h)
+                : kiln.inner().depth(h.centre());
+        return !Geo.under(room, h.drilledRadius());
+    }
+
+    private static List<Way> ways(KilnGeometry kiln, Hole h) {
+        if (h.face().on() == On.WALL) {
+            return List.of(
+                    new Way(0, 1, "up"),
+                    new Way(0, -1, "down"),
+                    new Way(1, 0, "to the right, seen from inside"),
+                    new Way(-1, 0, "to the left, seen from inside"));
+        }
+        List<Way> out = new ArrayList<>();
         Pt c = kiln.centre();
-        double cx = c.x() - hole.centre().x();
-        double cy = c.y() - hole.centre().y();
-        double along = Math.hypot(cx, cy) * Math.hypot(dx, dy);
-        double cos = along == 0 ? 0 : (cx * dx + cy * dy) / along;
-        if (cos > 0.8) {
-            return "toward the centre";
+        double off = c.distance(h.centre());
+        if (off > 1) {
+            double dx = (c.x() - h.centre().x()) / off;
+            double dy = (c.y() - h.centre().y()) / off;
+            out.add(new Way(dx, dy, "toward the centre"));
+            out.add(new Way(-dx, -dy, "away from the centre"));
         }
-        if (cos < -0.8) {
-            return "away from the centre";
-        }
-        return Math.abs(dx) > Math.abs(dy)
-                ? (dx > 0 ? "to the right" : "to the left")
-                : dy > 0 ? "to the back" : "to the front";
+        out.add(new Way(1, 0, "to the right, seen from above"));
+        out.add(new Way(-1, 0, "to the left, seen from above"));
+        out.add(new Way(0, 1, "to the back"));
+        out.add(new Way(0, -1, "to the front"));
+        return out;
     }
 }

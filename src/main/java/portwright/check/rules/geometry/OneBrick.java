@@ -31,9 +31,12 @@ public final class OneBrick implements Rule {
         KilnGeometry kiln = review.geometry();
         double limit = limits.value(id(), "limit");
         for (Hole h : kiln.holes()) {
-            JointPattern pattern =
-                    h.face().on() == On.WALL ? null : kiln.pattern(h.face().on());
+            if (h.face().on() == On.WALL) {
+                continue;
+            }
+            JointPattern pattern = kiln.pattern(h.face().on());
             if (pattern == null) {
+                out.lacks(this, "kiln." + h.face().on().id() + ".joints");
                 continue;
             }
             Brick brick = pattern.brick(h.centre());

@@ -35,19 +35,18 @@ public final class PortSpacing implements Rule {
             for (int j = i + 1; j < holes.size(); j++) {
                 Hole a = holes.get(i);
                 Hole b = holes.get(j);
-                if (a.face().samePart(b.face())) {
-                    judge(
-                            kiln,
-                            limits,
-                            out,
-                            a,
-                            b,
-                            a.centre().distance(b.centre()) - a.drilledRadius() - b.drilledRadius());
-                } else if (a.face().on() == On.WALL && b.face().on() == On.WALL && neighbours(kiln, a, b)) {
-                    judge(kiln, limits, out, a, b, Solids.distance(Bore.of(kiln, a), Bore.of(kiln, b)));
+                if (a.face().samePart(b.face())
+                        || a.face().on() == On.WALL && b.face().on() == On.WALL && neighbours(kiln, a, b)) {
+                    judge(kiln, limits, out, a, b);
                 }
             }
         }
+    }
+
+    private static double room(KilnGeometry kiln, Hole a, Hole b) {
+        return a.face().samePart(b.face())
+                ? a.centre().distance(b.centre()) - a.drilledRadius() - b.drilledRadius()
+                : Solids.distance(Bore.of(kiln, a), Bore.of(kiln, b));
     }
 
     private static boolean neighbours(KilnGeometry kiln, Hole a, Hole b) {
@@ -55,7 +54,8 @@ public final class PortSpacing implements Rule {
         return apart == 1 || apart == kiln.panels().size() - 1;
     }
 
-    private void judge(KilnGeometry kiln, Limits limits, Findings out, Hole a, Hole b, double left) {
+    private void judge(KilnGeometry kiln, Limits limits, Findings out, Hole a, Hole b) {
+        double left = room(kiln, a, b);
         double d = Math.max(a.diameter(), b.diameter());
         double least = limits.value(id(), "limit");
         double stop = Math.max(d, least) / 2;
@@ -63,6 +63,7 @@ public final class PortSpacing implements Rule {
         boolean stopped = Geo.under(left, stop);
         if (stopped || Geo.under(left, caution)) {
             double limit = stopped ? stop : caution;
+            double wanted = Math.max(stop, caution);
             boolean same = a.face().samePart(b.face());
             Mark[] marks = same ? new Mark[] {new Mark(a.face(), a.centre(), b.centre())} : new Mark[0];
             out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, "limit")
@@ -70,12 +71,9 @@ public final class PortSpacing implements Rule {
                     .mm(left, limit)
                     .mark(marks)
                     .say(
-                            Geo.mm(left) + " of brick between " + a.name() + " and " + b.name() + "; " + Geo.mm(limit)
-                                    + " wanted.",
-                            same
-                                    ? Move.away(kiln, b, a.centre(), limit - left)
-                                    : "Move " + b.name() + " " + Geo.both(limit - left) + " from the corner to "
-                                            + a.name() + "."));
+                            Geo.mm(left) + " of brick between " + a.name() + " and " + b.name() + "; "
+                                    + Geo.asked(stopped, stop, wanted) + ".",
+                            Move.sentence(kiln, b, wanted, x -> room(kiln, a, x))));
         }
     }
 }

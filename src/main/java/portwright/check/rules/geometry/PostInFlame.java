@@ -8,6 +8,7 @@ import portwright.check.Mark;
 import portwright.check.Rule;
 import portwright.check.Severity;
 import portwright.geometry.Circle;
+import portwright.geometry.Flame;
 import portwright.geometry.Hole;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Panel;
@@ -55,9 +56,11 @@ public final class PostInFlame implements Rule {
         boolean floor = h.face().on() == On.FLOOR;
         double beside;
         double flame;
+        double spread = 0;
         if (floor) {
             beside = post.centre().distance(h.centre()) - post.radius() - h.diameter() / 2;
-            flame = beside - s.bottom() * Math.tan(Geo.JET_HALF_ANGLE);
+            spread = Math.min(s.bottom(), Flame.of(kiln, h, Geo.JET_HALF_ANGLE).reach()) * Math.tan(Geo.JET_HALF_ANGLE);
+            flame = beside - spread;
         } else {
             Panel p = kiln.panel(h.face().panel());
             Pt local = p.local(post.centre());
@@ -84,12 +87,9 @@ public final class PostInFlame implements Rule {
                                                     ? " stands " + Geo.mm(-flame) + " in the flame of "
                                                     : " stands " + Geo.mm(flame) + " from the flame of ")
                                             + h.name() + ".",
-                            "Move the post "
-                                    + Geo.both(
-                                            stopped
-                                                    ? -beside + s.bottom() * Math.tan(Geo.JET_HALF_ANGLE) + room
-                                                    : room - flame)
-                                    + " away from " + h.name() + "."));
+                            "Move the post " + Geo.both(stopped ? -beside + spread + room : room - flame)
+                                    + (floor ? " straight away from " : " sideways out of the flame of ") + h.name()
+                                    + "."));
         }
     }
 

@@ -148,13 +148,13 @@ class MovingAwayTest {
                 null));
         Finding f = GeoBench.alone(k, "fitting-clearance").get(0);
         // edge at x = 40: 10 to the edge, 21 of radius, 25 of clearance
-        assertThat(f.remedy()).isEqualTo("Move A 56.0 mm (2 1/4 in) to the right.");
+        assertThat(f.remedy()).isEqualTo("Move A 56.0 mm (2 1/4 in) to the right, seen from above.");
         TestKiln g = AtTheLimitTest.square()
                 .slabElement("EF", On.FLOOR, 16, 20, at(100, -150), at(100, 150))
                 .inlet("A", 105, 0, 40);
-        // away from the chamber's middle: edge at x = 108, 3 + 21 + 25
+        // away from the chamber's middle: edge at x = 108, 3 + 21 + 35
         assertThat(GeoBench.alone(g, "element-clearance").get(0).remedy())
-                .isEqualTo("Move A 49.0 mm (1 15/16 in) away from the centre.");
+                .isEqualTo("Move A 59.0 mm (2 3/8 in) away from the centre.");
     }
 
     /** Across parts: a floor hole moved straight off a wall never nears its grooves, a wall hole moved up never nears the floor's. */

@@ -18,6 +18,7 @@ import portwright.check.NotChecked;
 import portwright.check.Verdict;
 import portwright.model.Bond;
 import portwright.model.Burner;
+import portwright.model.BurnerHead;
 import portwright.model.ElementRun;
 import portwright.model.Fitting;
 import portwright.model.FittingKind;
@@ -76,6 +77,32 @@ class NotCheckedTest {
                         q(body),
                         q(setback),
                         q(length),
+                        null,
+                        null,
+                        null));
+    }
+
+    private static void head(TestKiln k, BurnerHead head, Double setback) {
+        burner(k, 20.0, 30.0, setback, 150.0);
+        Burner b = k.burners.get(0);
+        k.burners.set(
+                0,
+                new Burner(
+                        b.name(),
+                        b.port(),
+                        b.fuel(),
+                        null,
+                        b.jet(),
+                        null,
+                        null,
+                        null,
+                        null,
+                        null,
+                        head,
+                        b.tip(),
+                        b.body(),
+                        b.setback(),
+                        b.length(),
                         null,
                         null,
                         null));
@@ -162,6 +189,14 @@ class NotCheckedTest {
                 Forbids.NOTHING,
                 "kiln.floor.joints",
                 k -> k.floor = new portwright.model.Slab(mm(60), "ifb-23", mm(0), true, null)));
+        c.add(new Case(
+                "one-brick",
+                Forbids.NOTHING,
+                "kiln.floor.joints",
+                k -> k.floor = new portwright.model.Slab(mm(60), "ifb-23", mm(0), true, null)));
+        c.add(new Case("jet-in-hole", Forbids.NOTHING, "burners", k -> k.burners = null));
+        c.add(new Case("jet-in-hole", Forbids.NOTHING, "burners[0].setback", k -> head(k, BurnerHead.BARE, null)));
+        c.add(new Case("jet-in-hole", Forbids.NOTHING, "burners[0].head", k -> head(k, null, 15.0)));
         for (String rule : List.of("post-in-flame", "shelf-over-inlet", "flame-path")) {
             c.add(new Case(rule, Forbids.LIGHTING, "shelves", k -> k.shelves = null));
             c.add(new Case(rule, Forbids.LIGHTING, "shelves[0].height", k -> shelf(k, 500.0, null, List.of(), 40.0)));
