@@ -13,7 +13,13 @@ import portwright.model.On;
 public record Bore(Pt3 hot, Pt3 axis, double length, double radius) implements Convex {
     /** The drilled bore of a hole (with oversize). */
     public static Bore of(KilnGeometry kiln, Hole h) {
-        return of(kiln, h.face(), h.centre(), h.drilledRadius(), 0, kiln.thickness(h.face().on()));
+        return of(
+                kiln,
+                h.face(),
+                h.centre(),
+                h.drilledRadius(),
+                0,
+                kiln.thickness(h.face().on()));
     }
 
     /** A bore through the floor or lid. */
@@ -40,8 +46,7 @@ public record Bore(Pt3 hot, Pt3 axis, double length, double radius) implements C
             Panel p = kiln.panel(face.panel());
             Pt3 hot = p.point(centre.x(), centre.y(), 0);
             Pt3 in = p.point(centre.x(), centre.y(), 1).minus(hot);
-            return new Bore(
-                    new Pt3(hot.x() + from * in.x(), hot.y() + from * in.y(), hot.z()), in, to - from, radius);
+            return new Bore(new Pt3(hot.x() + from * in.x(), hot.y() + from * in.y(), hot.z()), in, to - from, radius);
         }
         boolean floor = face.on() == On.FLOOR;
         double down = floor ? -1 : 1;

@@ -45,8 +45,7 @@ public record FittingShape(Fitting fitting, Face face, Shape shape, double stand
         boolean along = side.length() >= next.length();
         Segment first = along ? next : side;
         Segment last = along ? o.edge(3) : o.edge(2);
-        return new Shape.Strip(
-                List.of(middle(first), middle(last)), Math.min(side.length(), next.length()) / 2);
+        return new Shape.Strip(List.of(middle(first), middle(last)), Math.min(side.length(), next.length()) / 2);
     }
 
     /** The convex solids that it takes up: through its part where it goes through, else a flat plate where its near side stands. */

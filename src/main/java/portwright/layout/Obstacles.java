@@ -225,7 +225,8 @@ final class Obstacles {
             return;
         }
         Panel p = kiln.panel(face.panel());
-        Shape line = new Shape.Strip(List.of(p.plan(box.a().x(), 0), p.plan(box.b().x(), 0)), 0);
+        Shape line =
+                new Shape.Strip(List.of(p.plan(box.a().x(), 0), p.plan(box.b().x(), 0)), 0);
         double keep = low >= stop ? Double.NaN : r + Math.sqrt(stop * stop - Math.max(0, low) * Math.max(0, low));
         list.add(new Obstacle(
                 rule,

@@ -64,8 +64,8 @@ final class Section {
             strips.add(new double[] {
                 piece.a().x(), piece.a().y(), piece.b().x(), piece.b().y(), strip.halfWidth(), share
             });
-            double turn =
-                    Math.atan2(piece.b().y() - piece.a().y(), piece.b().x() - piece.a().x());
+            double turn = Math.atan2(
+                    piece.b().y() - piece.a().y(), piece.b().x() - piece.a().x());
             turns.add(Math.rint((turn < 0 ? turn + Math.PI : turn) * 1e6) / 1e6);
         }
     }

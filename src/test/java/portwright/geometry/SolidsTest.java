@@ -187,8 +187,7 @@ class SolidsTest {
                 .slabElement("EF", On.FLOOR, 16, 20, at(250, -100), at(350, 100))
                 .wallInlet("A", 2, 0, 20, 40)
                 .build());
-        assertThat(distance(
-                        Bore.of(kiln, kiln.holes().get(0)), kiln.grooves().get(0), kiln))
+        assertThat(distance(Bore.of(kiln, kiln.holes().get(0)), kiln.grooves().get(0), kiln))
                 .isLessThan(CLOSE);
     }
 }

@@ -104,8 +104,8 @@ public final class BurnerRoom implements Rule {
                                         ? b.name() + " does not fit beside " + f.name() + "."
                                         : Geo.mm(left) + " between " + b.name() + " and " + f.name() + "; "
                                                 + Geo.mm(limit) + " wanted.",
-                                "Turn the stand, or "
-                                        + (move == null ? "choose another place for " + h.name() : move) + "."));
+                                "Turn the stand, or " + (move == null ? "choose another place for " + h.name() : move)
+                                        + "."));
             }
         }
     }

@@ -88,7 +88,10 @@ public final class ElementClearance implements Rule {
             if (e.on() == On.WALL && tailsCount && e.tails() == null) {
                 out.add("kiln.elements[" + i + "].tails");
             }
-            if (e.on() == On.WALL && floorAtWall && e.groove() != null && e.groove().slope() == null) {
+            if (e.on() == On.WALL
+                    && floorAtWall
+                    && e.groove() != null
+                    && e.groove().slope() == null) {
                 out.add("kiln.elements[" + i + "].groove.slope");
             }
         }
@@ -143,8 +146,7 @@ public final class ElementClearance implements Rule {
                 if (c.on() == h.face().on()
                         && (c.on() != On.WALL || c.panels().get(i) == h.face().panel())) {
                     Segment s = inPart(kiln, c, i);
-                    best = nearer(
-                            best, s.distance(h.centre()) - c.radius() - r, "coil", s.nearest(h.centre()));
+                    best = nearer(best, s.distance(h.centre()) - c.radius() - r, "coil", s.nearest(h.centre()));
                 }
             }
         }

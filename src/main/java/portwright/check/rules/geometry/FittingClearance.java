@@ -56,9 +56,8 @@ public final class FittingClearance implements Rule {
         double left = room(kiln, h, f, solids, limit);
         boolean stopped = Geo.under(left, limit / 2);
         if (stopped || Geo.under(left, limit)) {
-            Mark[] marks = same
-                    ? new Mark[] {new Mark(h.face(), h.centre(), f.shape().nearest(h.centre()))}
-                    : new Mark[0];
+            Mark[] marks =
+                    same ? new Mark[] {new Mark(h.face(), h.centre(), f.shape().nearest(h.centre()))} : new Mark[0];
             out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, kind)
                     .ownClear(own)
                     .parts(h.name(), f.name())
@@ -66,7 +65,8 @@ public final class FittingClearance implements Rule {
                     .mark(marks)
                     .say(
                             left < 0
-                                    ? h.name() + " cuts into " + f.name() + "; " + Geo.mm(limit) + " between them wanted."
+                                    ? h.name() + " cuts into " + f.name() + "; " + Geo.mm(limit)
+                                            + " between them wanted."
                                     : Geo.mm(left) + " between " + h.name() + " and " + f.name() + "; "
                                             + Geo.asked(stopped, limit / 2, limit) + ".",
                             Move.sentence(kiln, h, limit, x -> room(kiln, x, f, solids, limit))));

@@ -50,8 +50,8 @@ public final class FlueOverInlet implements Rule {
                             .say(
                                     flue.name() + " stands " + Geo.mm(off) + " off the axis of " + in.name()
                                             + " with no shelf between: gas goes straight out.",
-                                    "Set a shelf over " + in.name() + ", or move " + flue.name() + " " + Geo.both(limit - off)
-                                            + " farther off the axis of " + in.name() + "."));
+                                    "Set a shelf over " + in.name() + ", or move " + flue.name() + " "
+                                            + Geo.both(limit - off) + " farther off the axis of " + in.name() + "."));
                 }
             }
         }

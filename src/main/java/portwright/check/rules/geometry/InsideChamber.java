@@ -49,7 +49,9 @@ public final class InsideChamber implements Rule {
     }
 
     private static double room(KilnGeometry kiln, Hole h) {
-        return (h.face().on() == On.WALL ? PanelEdges.distance(kiln, h) : kiln.inner().depth(h.centre()))
+        return (h.face().on() == On.WALL
+                        ? PanelEdges.distance(kiln, h)
+                        : kiln.inner().depth(h.centre()))
                 - h.drilledRadius();
     }
 }

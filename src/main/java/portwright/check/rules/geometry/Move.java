@@ -56,8 +56,7 @@ final class Move {
     }
 
     /** Least move one way, told in whole tenths of a millimetre, with which the rule is content in millimetres and in sixteenths of an inch. */
-    private static double least(
-            KilnGeometry kiln, Hole hole, Way way, ToDoubleFunction<Hole> lacks, double enough) {
+    private static double least(KilnGeometry kiln, Hole hole, Way way, ToDoubleFunction<Hole> lacks, double enough) {
         double by = 0;
         for (int i = 0; i < TRIES && by < enough; i++) {
             double told = Geo.tenths(by);

@@ -84,8 +84,7 @@ class AcrossPartsTest {
                 Forbids.DRILLING,
                 t -> AtTheLimitTest.square()
                         .flue("F", 300 - 21 - 30 * (1 + t / 50), 0, 40)
-                        .fitting(
-                                "probe", FittingKind.THERMOCOUPLE, On.WALL, 2, at(0, 450 - 3 - 40 * (1 + t / 50)), 6),
+                        .fitting("probe", FittingKind.THERMOCOUPLE, On.WALL, 2, at(0, 450 - 3 - 40 * (1 + t / 50)), 6),
                 "F",
                 "probe");
     }

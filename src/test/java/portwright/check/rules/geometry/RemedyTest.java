@@ -103,7 +103,9 @@ class RemedyTest {
 
     @Test
     void wordsAndNumbersAgree() {
-        TestKiln k = AtTheLimitTest.square().inlet("A", 0, 0, 40).fitting("leg", FittingKind.LEG, On.FLOOR, null, at(50, 0), 40);
+        TestKiln k = AtTheLimitTest.square()
+                .inlet("A", 0, 0, 40)
+                .fitting("leg", FittingKind.LEG, On.FLOOR, null, at(50, 0), 40);
         Finding f = GeoBench.alone(k, "fitting-clearance").get(0);
         assertThat(f.message()).isEqualTo("9.0 mm between A and leg; at least 12.5 mm needed, 25.0 mm wanted.");
         assertThat(f.remedy()).isEqualTo("Move A 16.0 mm (11/16 in) to the left, seen from above.");
@@ -117,7 +119,8 @@ class RemedyTest {
                 .inlet("A", 0, 0, 30);
         Finding f = GeoBench.alone(k, "element-clearance").get(0);
         assertThat(f.remedy())
-                .isEqualTo("No straight move of A within the chamber gives that room: choose another place or a smaller hole.");
+                .isEqualTo(
+                        "No straight move of A within the chamber gives that room: choose another place or a smaller hole.");
     }
 
     private static double inches(String text) {
@@ -148,8 +151,7 @@ class RemedyTest {
                 case "to the back", "up" -> new double[] {0, 1};
                 default -> new double[] {0, -1};
             };
-            ports.add(new Port(
-                    name, p.role(), p.on(), p.panel(), at(x + by * dir[0], y + by * dir[1]), p.diameter()));
+            ports.add(new Port(name, p.role(), p.on(), p.panel(), at(x + by * dir[0], y + by * dir[1]), p.diameter()));
         }
         return with(d, d.shelves(), ports);
     }
@@ -168,7 +170,9 @@ class RemedyTest {
                     double dx = posts.get(i).xMm() - h.xMm();
                     double dy = posts.get(i).yMm() - h.yMm();
                     double off = Math.hypot(dx, dy);
-                    posts.set(i, at(posts.get(i).xMm() + by * dx / off, posts.get(i).yMm() + by * dy / off));
+                    posts.set(
+                            i,
+                            at(posts.get(i).xMm() + by * dx / off, posts.get(i).yMm() + by * dy / off));
                 }
             }
             shelves.add(new Shelf(
