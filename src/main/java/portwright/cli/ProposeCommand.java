@@ -14,6 +14,7 @@ import portwright.check.Severity;
 import portwright.file.DesignFile;
 import portwright.file.PortsText;
 import portwright.file.ReadResult;
+import portwright.layout.DrillOutlook;
 import portwright.layout.Progress;
 import portwright.layout.Proposal;
 import portwright.layout.Proposals;
@@ -116,6 +117,7 @@ final class ProposeCommand implements Callable<Integer> {
         print.println("   " + p.reason());
         print.println("   " + p.limits());
         ports(print, p);
+        print.println("   " + DrillOutlook.of(p.design()).words());
         print.println("   Drilling: " + p.check().drilling().id() + ". Lighting: "
                 + p.check().lighting().id() + ".");
         for (Finding f : p.check().findings()) {

@@ -6,24 +6,53 @@ import portwright.geometry.ShelfPlate;
 
 /** Inlets and flues together, with the rules that look at both. */
 record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross, double sizes) {
+    /** What an even arrangement of one role is worth once no rule cautions, on the scale of {@link #rank()} (judgement). */
+    private static final double EVEN_WORTH = 0.08;
+
     double margin() {
         return Math.min(Math.min(inlets.margin(), flues.margin()), Math.min(cross, sizes));
     }
 
-    /** For ranking: a symmetric arrangement outweighs a few per cent, and what does not burn clean comes last. */
+    /**
+     * For ranking. Up to the caution limits every bit of margin counts; beyond them more room is worth ever less, so that an arrangement about the
+     * middle, which heats evenly and is easy to mark out, comes before one that only gains some room. What does not burn clean comes last.
+     */
     double rank() {
         double m = margin();
-        double bonus = SlabSearch.SYMMETRY_WORTH / 2 * Math.abs(m);
+        double worth = m <= 1 ? m : 2 - 1 / m;
+        double bonus = m < 1 ? SlabSearch.SYMMETRY_WORTH / 2 * Math.abs(m) : EVEN_WORTH;
         double fire = choice.clean() ? 0 : -1000 * (1 - choice.lambdaLow());
-        return m + (inlets.symmetric() ? bonus : 0) + (flues.symmetric() ? bonus : 0) + fire;
+        return worth + (inlets.even() ? bonus : 0) + (flues.even() ? bonus : 0) + fire;
     }
 
+    /** Whether both roles lie evenly about the middle. */
+    boolean even() {
+        return inlets.even() && flues.even();
+    }
+
+    /** Whether this even layout leaves nothing to gain by an uneven one with the same holes. */
+    boolean evenAndAsGoodAs(Combination o) {
+        return even()
+                && !o.even()
+                && choice.equals(o.choice)
+                && margin() >= o.margin() * (1 - SlabSearch.SYMMETRY_WORTH);
+    }
+
+    /** Other numbers, inlets in other places, or flues arranged in another way; a mirror image, or the same
+     * flues turned over the same inlets, is no choice. */
     boolean clearlyDiffers(Combination o) {
         if (choice.inlets() != o.choice.inlets() || choice.flues() != o.choice.flues()) {
             return true;
         }
+        if (choice.equals(o.choice)
+                && inlets.family().equals(o.inlets.family())
+                && flues.family().equals(o.flues.family())
+                && Math.abs(margin() - o.margin()) < SlabSearch.SYMMETRY_WORTH * Math.abs(margin())) {
+            return false;
+        }
         double far = 1.5 * Math.max(choice.inletMm(), choice.flueMm());
-        return inlets.farFrom(o.inlets) > far || flues.farFrom(o.flues) > far;
+        return inlets.farFrom(o.inlets) > far
+                || flues.farFrom(o.flues) > far && !flues.family().equals(o.flues.family());
     }
 
     /** Margin of the flues' distance from the inlets' axes where no shelf lies between. */

@@ -1,15 +1,19 @@
 package portwright.layout;
 
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
 import portwright.model.Burner;
 import portwright.model.Design;
+import portwright.model.On;
 import portwright.model.Port;
 import portwright.model.Role;
 
-/** Names of proposed ports: those of the design first (ports with a burner before the others), then new ones that nothing else bears. */
+/** Names of proposed ports: those of the design that a burner feeds or, where the number stays, all of them; then new ones that nothing else bears. */
 final class PortNames {
     private PortNames() {}
 
@@ -20,21 +24,28 @@ final class PortNames {
                 ? List.of()
                 : design.burners().stream().map(Burner::port).toList();
         if (design.ports() != null) {
-            design.ports().forEach(p -> taken.add(p.name()));
-            design.ports().stream()
-                    .filter(p -> p.role() == role && fed.contains(p.name()))
+            List<String> own = design.ports().stream()
+                    .filter(p -> p.role() == role)
                     .map(Port::name)
-                    .forEach(out::add);
+                    .toList();
             design.ports().stream()
-                    .filter(p -> p.role() == role && !fed.contains(p.name()))
                     .map(Port::name)
-                    .forEach(out::add);
+                    .filter(p -> !own.contains(p))
+                    .forEach(taken::add);
+            own.stream().filter(fed::contains).forEach(out::add);
+            if (own.size() == n) {
+                own.stream().filter(p -> !fed.contains(p)).forEach(out::add);
+            }
         }
         if (design.kiln().elements() != null) {
             design.kiln().elements().forEach(e -> taken.add(e.name()));
         }
         if (design.kiln().fittings() != null) {
             design.kiln().fittings().forEach(f -> taken.add(f.name()));
+        }
+        taken.addAll(out);
+        if (n == 1 && out.isEmpty() && taken.add(role.id())) {
+            out.add(role.id());
         }
         for (int i = 0; out.size() < n; i++) {
             String name = role.id() + " " + (i < 26 ? String.valueOf((char) ('A' + i)) : String.valueOf(i + 1));
@@ -43,6 +54,37 @@ final class PortNames {
             }
         }
         return List.copyOf(out.subList(0, n));
+    }
+
+    /** Which of the places each name takes: a port of the design the one nearest to where it was, the others what is left in order. */
+    static int[] nearest(Design design, List<String> names, double[] x, double[] y) {
+        int[] out = new int[names.size()];
+        Arrays.fill(out, -1);
+        Set<Integer> free = new TreeSet<>();
+        for (int i = 0; i < x.length; i++) {
+            free.add(i);
+        }
+        for (int pass = 0; pass < 2; pass++) {
+            for (int k = 0; k < out.length; k++) {
+                String name = names.get(k);
+                Port was = pass == 1 || design.ports() == null
+                        ? null
+                        : design.ports().stream()
+                                .filter(p -> p.name().equals(name) && p.on() != On.WALL)
+                                .findFirst()
+                                .orElse(null);
+                if (out[k] < 0 && (pass == 1 || was != null)) {
+                    out[k] = was == null
+                            ? free.iterator().next()
+                            : free.stream()
+                                    .min(Comparator.comparingDouble(i -> Math.hypot(
+                                            x[i] - was.at().xMm(), y[i] - was.at().yMm())))
+                                    .orElseThrow();
+                    free.remove(out[k]);
+                }
+            }
+        }
+        return out;
     }
 
     /** The design with other ports; burners whose port is gone are left out. */

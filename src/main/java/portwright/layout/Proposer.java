@@ -3,11 +3,14 @@ package portwright.layout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import portwright.check.CheckResult;
+import portwright.check.Finding;
+import portwright.check.Severity;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.geometry.KilnGeometry;
@@ -46,6 +49,12 @@ public final class Proposer {
             "clean-burn",
             "inlet-draw",
             "damper-range");
+
+    /** Those of them that numbers and sizes decide, wherever the holes lie. */
+    private static final Set<String> BY_SIZE =
+            Set.of("flame-path", "burner-fit", "flue-inlet-ratio", "clean-burn", "inlet-draw", "damper-range");
+    /** Most layouts that are put through the whole rule book. */
+    private static final int CHECKED = 12;
 
     private final Design design;
     private final KilnGeometry kiln;
@@ -200,44 +209,59 @@ public final class Proposer {
         return best;
     }
 
-    /** The best that are clearly different, each put through the whole rule book; those that some curable rule still stops come last. */
+    /** The best that are clearly different, each put through the whole rule book; those that some curable rule still stops are shown only if no other is. */
     private List<Proposal> checked(List<Combination> passing) {
-        List<Combination> different = new ArrayList<>();
-        different.add(passing.get(0));
-        passing.stream()
-                .filter(c -> c.inlets().symmetric()
-                        && c.flues().symmetric()
-                        && c.choice().clean() == passing.get(0).choice().clean())
-                .findFirst()
-                .filter(c -> c.clearlyDiffers(passing.get(0)))
-                .ifPresent(different::add);
-        for (Combination c : passing) {
-            if (different.size() < 2 * SHOWN && different.stream().allMatch(o -> o.clearlyDiffers(c))) {
-                different.add(c);
-            }
-        }
+        List<Combination> order = new ArrayList<>(passing);
+        Combination widest = passing.stream()
+                .filter(c -> c.choice().clean() == passing.get(0).choice().clean())
+                .max(Comparator.comparingDouble(Combination::margin))
+                .orElseThrow();
+        order.add(1, widest);
+        List<Combination> shown = new ArrayList<>();
         List<Proposal> good = new ArrayList<>();
+        List<Combination> tried = new ArrayList<>();
         List<Proposal> stopped = new ArrayList<>();
-        for (int i = 0; i < different.size() && good.size() < SHOWN && !progress.cancelled(); i++) {
-            progress.at(0.9 + 0.1 * i / different.size(), "full check of the best");
-            Proposal p =
-                    proposal(different.get(i), i == 0 ? "Largest worst-case margin of all that were tried." : null);
-            (curableStops(p.check()) == 0 ? good : stopped).add(p);
-        }
-        for (int i = 0; i < stopped.size() && good.size() < SHOWN; i++) {
-            if (stopped.get(i).margin() >= -1e-9) {
-                good.add(stopped.get(i));
+        Set<Sizes.Choice> burnsBadly = new HashSet<>();
+        for (Combination c : order) {
+            if (good.size() == SHOWN || tried.size() == CHECKED || progress.cancelled()) {
+                break;
+            }
+            if (burnsBadly.contains(c.choice())
+                    || shown.stream().anyMatch(o -> !o.clearlyDiffers(c) || o.evenAndAsGoodAs(c))
+                    || tried.contains(c)) {
+                continue;
+            }
+            progress.at(0.9 + 0.1 * tried.size() / CHECKED, "full check of the best");
+            tried.add(c);
+            Proposal p = proposal(c, why(c, widest));
+            List<String> stops = curableStops(p.check());
+            if (stops.isEmpty()) {
+                good.add(p);
+                shown.add(c);
+            } else {
+                stopped.add(p);
+                if (stops.stream().anyMatch(BY_SIZE::contains)) {
+                    burnsBadly.add(c.choice());
+                }
             }
         }
-        return good;
+        return good.isEmpty() ? stopped.subList(0, Math.min(SHOWN, stopped.size())) : good;
     }
 
-    private static long curableStops(CheckResult r) {
-        return r == null
-                ? 0
-                : r.findings().stream()
-                        .filter(f -> f.severity() == portwright.check.Severity.STOP && CURABLE.contains(f.rule()))
-                        .count();
+    private static String why(Combination c, Combination widest) {
+        if (c.margin() >= widest.margin() * (1 - SlabSearch.SYMMETRY_WORTH)) {
+            return "Largest worst-case margin of all that were tried"
+                    + (c.even() ? ", and even about the middle." : ".");
+        }
+        return c.even() ? "Even about the middle: heats evenly and is easy to mark out." : null;
+    }
+
+    private static List<String> curableStops(CheckResult r) {
+        return r.findings().stream()
+                .filter(f -> f.severity() == Severity.STOP && CURABLE.contains(f.rule()))
+                .map(Finding::rule)
+                .distinct()
+                .toList();
     }
 
     private Proposal proposal(Combination c, String why) {
@@ -283,8 +307,11 @@ public final class Proposer {
     private void ports(List<Port> out, Role role, On on, Spots spots, double d) {
         List<String> names = PortNames.of(design, role, spots.x().length);
         boolean polar = spots.family().equals("on a circle") && kiln.centre().equals(new Pt(0, 0));
+        int[] taken = PortNames.nearest(design, names, spots.x(), spots.y());
         for (int i = 0; i < names.size(); i++) {
-            Place at = polar ? typed.polar(spots.x()[i], spots.y()[i]) : typed.place(spots.x()[i], spots.y()[i]);
+            double x = spots.x()[taken[i]];
+            double y = spots.y()[taken[i]];
+            Place at = polar ? typed.polar(x, y) : typed.place(x, y);
             out.add(new Port(names.get(i), role, on, null, at, typed.diameter(d)));
         }
     }

@@ -17,6 +17,9 @@ final class SlabSearch {
     /** A free arrangement replaces a symmetric one when it is better by more than this share. */
     static final double SYMMETRY_WORTH = 0.005;
 
+    /** Difference of the two widths, as a share, from which a chamber counts as oblong; a regular hexagon differs by 0.134. */
+    private static final double OBLONG = 0.15;
+
     private final Site site;
     private final int n;
     private final Pt middle;
@@ -42,7 +45,7 @@ final class SlabSearch {
         List<Spots> out = new ArrayList<>();
         double w = box.b().x() - box.a().x();
         double d = box.b().y() - box.a().y();
-        boolean oblong = Math.abs(w - d) > 0.12 * size;
+        boolean oblong = Math.abs(w - d) > OBLONG * size;
         for (Families.Family f : Families.of(n, oblong)) {
             out.addAll(family(f));
             if (progress.cancelled()) {
@@ -179,7 +182,7 @@ final class SlabSearch {
             double m = compass(p, random);
             if (best == null || m > best.margin()) {
                 split(p);
-                best = spots("placed one by one", false, m);
+                best = spots(n == 1 ? "where it has most room" : "placed one by one", false, m);
             }
         }
         if (best != null && best.margin() > known + SYMMETRY_WORTH * Math.abs(known) || best != null && out.isEmpty()) {

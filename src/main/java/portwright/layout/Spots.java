@@ -10,6 +10,11 @@ package portwright.layout;
  * @param margin least margin of all rules on this slab
  */
 record Spots(String family, boolean symmetric, double[] x, double[] y, double margin) {
+    /** Whether they lie evenly round the middle; a row repeats about it but heats in a stripe. */
+    boolean even() {
+        return symmetric && (x.length < 3 || !family.contains("row"));
+    }
+
     /** Largest distance of a hole from the nearest of another arrangement, mm; infinite when the numbers differ. */
     double farFrom(Spots o) {
         if (o.x.length != x.length) {
