@@ -50,7 +50,9 @@ public record DrillOutlook(List<HoleOdds> odds, List<Wander> wander) {
         double percent = 100 * allInside();
         String share = percent > 99.95 ? "more than 99.9" : Format.plain(percent, 1);
         return "Drilled by hand, " + share + " of 100 end inside every stop limit"
-                + (allInside() < HoleOdds.TARGET ? ", under the " + Format.plain(100 * HoleOdds.TARGET, 0) + " aimed at: drill with a guide. " : ". ")
+                + (allInside() < HoleOdds.TARGET
+                        ? ", under the " + Format.plain(100 * HoleOdds.TARGET, 0) + " aimed at: drill with a guide. "
+                        : ". ")
                 + (w.leastMm() >= Wander.MOST_MM
                         ? "Every hole may wander " + Format.plain(Wander.MOST_MM, 0) + " mm or more."
                         : "Least room: " + w.hole() + " may wander " + Format.plain(w.leastMm(), 1) + " mm to "

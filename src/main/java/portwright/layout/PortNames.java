@@ -78,7 +78,8 @@ final class PortNames {
                             ? free.iterator().next()
                             : free.stream()
                                     .min(Comparator.comparingDouble(i -> Math.hypot(
-                                            x[i] - was.at().xMm(), y[i] - was.at().yMm())))
+                                            x[i] - was.at().xMm(),
+                                            y[i] - was.at().yMm())))
                                     .orElseThrow();
                     free.remove(out[k]);
                 }
