@@ -71,13 +71,21 @@ final class HolePainter {
         if (look.plan()) {
             labels.place(String.valueOf(n.number()), around(c, r), TextStyle.LABEL_BOLD);
         } else if (pen.flavour() == Flavour.SCREEN) {
-            labels.place(
-                    n.hole().name() + "  ⌀ " + n.hole().port().diameter().typed(),
-                    around(c, r),
-                    TextStyle.LABEL_BOLD.withInk(ink(n)));
+            name(n, c, n.hasMetal() ? Math.max(r, n.metalMm() / 2) : r);
         } else if (window.touches(box(c, r))) {
             ticket(n, c, r);
             keepOutWords(n, c);
+        }
+    }
+
+    /** Name and size outside of the keep-out ring, else outside of the hole; the name alone where there is less room. */
+    private void name(HoleNote n, Pt c, double r) {
+        List<Labels.Spot> spots = around(c, n.hole().drilledRadius() + look.keepOutMm());
+        spots.addAll(around(c, r));
+        TextStyle style = TextStyle.LABEL_BOLD.withInk(ink(n));
+        String words = n.hole().name();
+        if (!labels.place(words + "  ⌀ " + n.hole().port().diameter().typed(), spots, style)) {
+            labels.place(words, spots, style);
         }
     }
 

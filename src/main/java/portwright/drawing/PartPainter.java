@@ -104,9 +104,16 @@ public final class PartPainter {
         for (HoleNote n : holes()) {
             painter.label(n, view(n.hole().centre()));
         }
-        if (!look.plan()) {
+        if (!look.plan() && roomy(pen)) {
             shapes.words(labels);
         }
+    }
+
+    /** Whether the picture is large enough on screen to carry the names of everything; paper always is. */
+    private boolean roomy(Pen pen) {
+        Box b = bounds();
+        return pen.flavour() != Flavour.SCREEN
+                || Math.max(b.width(), b.height()) > pen.size(0, face.on() == On.WALL ? 60 : 330);
     }
 
     private void weakest(Pen pen, Labels labels) {

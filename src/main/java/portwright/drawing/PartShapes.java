@@ -111,7 +111,9 @@ final class PartShapes {
             String words = face.hot()
                     ? "groove " + g.name() + ", " + Format.plain(g.depth(), 1) + " mm deep"
                     : "groove " + g.name() + " on the other face";
-            labelled.add(new Labelled(words, outlines.get(0), true, null));
+            if (!unrolled()) {
+                labelled.add(new Labelled(words, outlines.get(0), true, null));
+            }
         }
         for (TailHole t : kiln.tails()) {
             if (t.face().samePart(face)) {
@@ -127,7 +129,14 @@ final class PartShapes {
 
     private void hole(Circle c, String name) {
         pen.circle(view.apply(c.centre()), c.radius(), LineStyle.FITTING);
-        labelled.add(new Labelled(name, null, false, ShapeLines.box(new Shape.Disc(c), view)));
+        if (!unrolled()) {
+            labelled.add(new Labelled(name, null, false, ShapeLines.box(new Shape.Disc(c), view)));
+        }
+    }
+
+    /** On screen the panels hang side by side and {@link UnrolledWalls} names the elements once for all. */
+    private boolean unrolled() {
+        return face.on() == On.WALL && pen.flavour() == Flavour.SCREEN;
     }
 
     private void fittings() {

@@ -80,18 +80,28 @@ public final class SectionPainter {
         for (Hole hole : kiln.holes()) {
             if (hole.face().on() != On.WALL) {
                 double y = hole.face().on() == On.FLOOR ? -kiln.thickness(On.FLOOR) : h + kiln.thickness(On.LID);
-                double off = pen.size(2, 6);
-                double size = pen.textSize(TextStyle.LABEL);
-                Pt at = new Pt(hole.centre().x(), hole.face().on() == On.FLOOR ? y - off - size : y + off);
-                labels.place(
-                        hole.name(),
-                        List.of(
-                                new Labels.Spot(at, Pen.Align.CENTRE, 0),
-                                new Labels.Spot(at, Pen.Align.LEFT, 0),
-                                new Labels.Spot(at, Pen.Align.RIGHT, 0)),
-                        TextStyle.LABEL_BOLD);
+                labels.place(hole.name(), beside(pen, hole, y), TextStyle.LABEL_BOLD);
             }
         }
+    }
+
+    /** Over a hole in the lid; beside one in the floor, where the burner stands under it. */
+    private List<Labels.Spot> beside(Pen pen, Hole hole, double y) {
+        double x = hole.centre().x();
+        double size = pen.textSize(TextStyle.LABEL);
+        if (hole.face().on() == On.LID) {
+            Pt at = new Pt(x, y + pen.size(2, 6));
+            return List.of(
+                    new Labels.Spot(at, Pen.Align.CENTRE, 0),
+                    new Labels.Spot(at, Pen.Align.LEFT, 0),
+                    new Labels.Spot(at, Pen.Align.RIGHT, 0));
+        }
+        double out = hole.diameter() / 2 + pen.size(7, 26);
+        double at = y - pen.size(2, 5) - size;
+        return List.of(
+                x < kiln.centre().x()
+                        ? new Labels.Spot(new Pt(x - out, at), Pen.Align.RIGHT, 0)
+                        : new Labels.Spot(new Pt(x + out, at), Pen.Align.LEFT, 0));
     }
 
     /** A slab with a gap for every hole. */

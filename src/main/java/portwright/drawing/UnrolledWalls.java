@@ -1,9 +1,13 @@
 package portwright.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import portwright.check.Finding;
 import portwright.geometry.Face;
+import portwright.geometry.GrooveSolid;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Panel;
 import portwright.geometry.Pt;
@@ -11,11 +15,15 @@ import portwright.model.On;
 
 /** All wall panels side by side: seen from inside they follow one another to the right, seen from outside to the left. */
 public final class UnrolledWalls {
+    private static final double RIM_ROOM_MM = 8;
+
+    private final KilnGeometry kiln;
     private final List<PartPainter> painters = new ArrayList<>();
     private final List<Double> middles = new ArrayList<>();
 
     /** @param hot seen from inside, else from outside */
     public UnrolledWalls(KilnGeometry kiln, boolean hot, List<Finding> findings, PartLook look) {
+        this.kiln = kiln;
         double x = 0;
         for (Panel p : kiln.panels()) {
             double width = hot ? p.width() : p.uMax(p.thickness()) - p.uMin(p.thickness());
@@ -61,6 +69,29 @@ public final class UnrolledWalls {
                     Pen.Align.CENTRE,
                     0,
                     TextStyle.LABEL_BOLD);
+        }
+        if (pen.flavour() == Flavour.SCREEN && bounds().width() > pen.size(0, 330)) {
+            elements(pen);
+        }
+    }
+
+    /** Names the elements once, at the left end of the walls, each at its height. */
+    private void elements(Pen pen) {
+        double left = bounds().minX() + RIM_ROOM_MM - pen.size(2, 8);
+        double step = pen.textSize(TextStyle.LABEL);
+        double last = Double.NEGATIVE_INFINITY;
+        List<GrooveSolid.OnWall> rows = kiln.grooves().stream()
+                .filter(GrooveSolid.OnWall.class::isInstance)
+                .map(GrooveSolid.OnWall.class::cast)
+                .sorted(Comparator.comparingDouble(GrooveSolid.OnWall::bottom))
+                .toList();
+        Set<String> said = new HashSet<>();
+        for (GrooveSolid.OnWall g : rows) {
+            double y = (g.bottom() + g.top()) / 2 - step / 3;
+            if (y - last >= step && said.add(g.name())) {
+                pen.text(g.name(), new Pt(left, y), Pen.Align.RIGHT, 0, TextStyle.LABEL);
+                last = y;
+            }
         }
     }
 }

@@ -15,6 +15,7 @@ import portwright.app.doc.Step;
 import portwright.app.frame.MainView;
 import portwright.app.frame.ScaledPane;
 import portwright.app.frame.Themes;
+import portwright.app.step.PaperStep;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.file.DesignText;
@@ -88,6 +89,7 @@ public final class Pictures {
         }
         Toolkit.run(() -> {
             holder.view.go(step);
+            holder.view.focusBoard();
             if (p != null) {
                 holder.view.board().show(p);
                 holder.doc.select(
@@ -96,9 +98,12 @@ public final class Pictures {
                                 : null);
             }
         });
-        for (int i = 0; i < (step == Step.PAPER ? 100 : 3); i++) {
+        if (holder.view.stepView(step) instanceof PaperStep paper) {
+            Toolkit.until(paper::ready);
+        }
+        for (int i = 0; i < 3; i++) {
             Toolkit.run(() -> holder.scene.getRoot().layout());
-            pause(120);
+            pause(60);
         }
         WritableImage image = Toolkit.call(() -> holder.scene.snapshot(null));
         write(image, file);

@@ -2,6 +2,7 @@ package portwright.app.board;
 
 import java.util.List;
 import javafx.application.Platform;
+import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
@@ -73,6 +74,7 @@ public final class Board extends Region {
                 regions.changed();
             }
             if (c == Document.Change.SELECTION) {
+                speak();
                 redraw();
             } else if (c != Document.Change.SAVED) {
                 rebuild();
@@ -155,6 +157,15 @@ public final class Board extends Region {
         return Moves.units(doc.text());
     }
 
+    /** Tells a screen reader what is chosen, with its numbers and its worst finding. */
+    private void speak() {
+        setAccessibleText(
+                doc.selected() == null
+                        ? picture.title()
+                        : String.join(", ", HoverWords.of(plot(), doc, doc.selected(), units())));
+        notifyAccessibleAttributeChanged(AccessibleAttribute.TEXT);
+    }
+
     private void rebuild() {
         plot = null;
         redraw();
@@ -224,7 +235,7 @@ public final class Board extends Region {
             SectionDeck.over(g, pen, view, p, plot().kiln(), sectionWords, w, h);
         }
         BoardLook.tapes(g, p, plot(), view, w, h);
-        BoardLook.emptyHint(g, p, plot(), w, h);
+        BoardLook.emptyHint(g, p, plot(), view, w, h);
         g.restore();
         RulePainter.left(g, p, view, units(), left, h);
         RulePainter.top(g, p, view, units(), left, w);

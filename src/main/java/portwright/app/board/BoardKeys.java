@@ -12,6 +12,7 @@ import portwright.app.doc.Templates;
 import portwright.file.DesignText;
 import portwright.geometry.Face;
 import portwright.geometry.FittingShape;
+import portwright.geometry.GrooveSolid;
 import portwright.geometry.Hole;
 import portwright.geometry.Pt;
 import portwright.model.On;
@@ -121,7 +122,7 @@ final class BoardKeys {
         board.onChanged();
     }
 
-    /** Selects the next part in the picture. */
+    /** Selects the next part in the picture: ports, fittings, elements, shelves. */
     private void step(int by) {
         List<String> names = new ArrayList<>();
         for (Hole h : board.plot().kiln().holes()) {
@@ -133,6 +134,14 @@ final class BoardKeys {
             if (board.plot().shows(f.face())) {
                 names.add(f.name());
             }
+        }
+        for (GrooveSolid g : board.plot().kiln().grooves()) {
+            if (board.plot().shows(g.face()) && !names.contains(g.name())) {
+                names.add(g.name());
+            }
+        }
+        if (board.picture() == Picture.FLOOR_HOT) {
+            board.plot().kiln().shelves().forEach(s -> names.add(s.name()));
         }
         if (!names.isEmpty()) {
             int i = names.indexOf(doc.selected());

@@ -5,11 +5,15 @@ import java.util.List;
 import java.util.Locale;
 import portwright.file.DesignText;
 import portwright.units.Display;
+import portwright.units.Kind;
 import portwright.units.Quantity;
 import portwright.units.QuantityException;
 
 /** Between what a field shows and what the file holds. */
 public final class FieldCodec {
+    /** Metric lengths from here on are a room's or a mountain's, mm: feet say more than inches. */
+    private static final double LONG_MM = 2000;
+
     private FieldCodec() {}
 
     /** What the field shows; empty when the file has nothing there. */
@@ -123,7 +127,9 @@ public final class FieldCodec {
             return "";
         }
         try {
-            String other = Display.other(Quantity.parse(typed.strip(), f.kind()));
+            Quantity q = Quantity.parse(typed.strip(), f.kind());
+            boolean room = f.kind() == Kind.LENGTH && !Display.inch(q) && Math.abs(q.mm()) >= LONG_MM;
+            String other = room ? Display.in(Kind.LENGTH, q.base(), "ft") : Display.other(q);
             return other == null || other.equals(typed.strip()) ? "" : other.replace("-", "−");
         } catch (QuantityException e) {
             return "";

@@ -1,7 +1,9 @@
 package portwright.app.frame;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -9,6 +11,7 @@ import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.ToggleGroup;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
@@ -24,16 +27,20 @@ import portwright.model.UnitSystem;
 
 /** The top of the window: title and file menu, six test tiles on their rail, undo, redo, units. */
 final class Rail extends Pane {
+    private static final int LONG_TITLE = 20;
+
     private final MenuButton file = new MenuButton();
     private final Label title = new Label();
     private final Label state = new Label();
+    private final Tooltip titleTip = new Tooltip();
     private final HBox tilesBox = new HBox(10);
     private final List<Tile> tiles = new ArrayList<>();
     private final Region bar = new Region();
     private final Label undoName = new Label();
     private final Label redoName = new Label();
-    private final Button undo = twoLines("Undo", undoName);
-    private final Button redo = twoLines("Redo", redoName);
+    private final Map<Button, Label> arrows = new HashMap<>();
+    private final Button undo = twoLines("Undo", undoName, "↶");
+    private final Button redo = twoLines("Redo", redoName, "↷");
     private final Button units = new Button();
     private final HBox right = new HBox(10);
     private final Document doc;
@@ -51,6 +58,7 @@ final class Rail extends Pane {
         file.setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
         file.getStyleClass().add("file-menu");
         file.setAccessibleText("file menu");
+        file.setTooltip(titleTip);
         bar.getStyleClass().add("rail-bar");
         ToggleGroup group = new ToggleGroup();
         for (Step s : Step.values()) {
@@ -76,18 +84,21 @@ final class Rail extends Pane {
         doc.edit(inch ? "show millimetres" : "show inches", t -> t.setText("units", inch ? "metric" : "inch"));
     }
 
-    private static Button twoLines(String word, Label name) {
+    /** A button that says what it would do; in a tight window only its arrow. */
+    private Button twoLines(String word, Label name, String sign) {
         Label w = new Label(word);
         w.setStyle("-fx-font-size: 13px;");
         name.getStyleClass().addAll("muted", "small");
         name.setMaxWidth(120);
-        VBox box = new VBox(0, w, name);
+        Label arrow = new Label(sign);
+        arrow.setStyle("-fx-font-size: 20px;");
+        VBox box = new VBox(0, w, name, arrow);
         Button b = new Button();
         b.setGraphic(box);
         b.setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
         b.getStyleClass().setAll("plain-button");
         b.setMinHeight(48);
-        b.setMinWidth(78);
+        arrows.put(b, arrow);
         return b;
     }
 
@@ -98,6 +109,8 @@ final class Rail extends Pane {
     /** Shows title, file state and the names of undo and redo. */
     void show(String titleText, String stateText) {
         title.setText(titleText);
+        title.setStyle(titleText.length() > LONG_TITLE ? "-fx-font-size: 14px;" : "");
+        titleTip.setText(titleText);
         state.setText(stateText);
         name(undo, undoName, doc.undoStack().undoName(), "Undo");
         name(redo, redoName, doc.undoStack().redoName(), "Redo");
@@ -123,6 +136,7 @@ final class Rail extends Pane {
             b.getStyleClass().add("off");
         }
         b.setAccessibleText(word + " " + (name == null ? "nothing" : name));
+        b.setTooltip(new Tooltip(b.getAccessibleText()));
     }
 
     void show(Step step, StepCount count) {
@@ -141,15 +155,27 @@ final class Rail extends Pane {
     @Override
     protected void layoutChildren() {
         double w = getWidth();
-        double rightW = Math.min(w * 0.34, right.prefWidth(-1));
+        boolean tight = w < 900;
+        for (Button b : List.of(undo, redo)) {
+            b.setMinWidth(tight ? 44 : 78);
+            ((VBox) b.getGraphic()).getChildren().forEach(n -> {
+                boolean arrow = n == arrows.get(b);
+                n.setVisible(arrow == tight);
+                n.setManaged(arrow == tight);
+            });
+        }
+        right.setSpacing(tight ? 6 : 10);
+        tilesBox.setSpacing(tight ? 5 : 10);
+        units.setMinWidth(tight ? 66 : 80);
+        double rightW = Math.min(w * (tight ? 0.4 : 0.34), right.prefWidth(-1));
         right.resizeRelocate(w - rightW - 20, 20, rightW, 48);
         boolean narrow = w < 1330;
         double each = narrow ? Math.min(120, Math.max(62, (w - 290 - rightW - 60) / 6 - 8)) : 120;
         boolean number = each < 100;
-        tiles.forEach(t -> t.narrow(number));
+        tiles.forEach(t -> t.narrow(number, tight ? 50 : 62));
         double tw = tilesBox.prefWidth(-1);
-        double leftW = Math.max(120, Math.min(280, w - tw - rightW - 70));
-        double x = Math.max(leftW + 24, Math.min((w - tw) / 2 - 20, w - rightW - 40 - tw));
+        double leftW = Math.max(110, Math.min(280, w - tw - rightW - (tight ? 50 : 70)));
+        double x = Math.max(leftW + (tight ? 12 : 24), Math.min((w - tw) / 2 - 20, w - rightW - 40 - tw));
         tilesBox.resizeRelocate(x, 10, tw, 82);
         bar.resizeRelocate(x - 14, 11, tw + 28, 7);
         file.resizeRelocate(10, 12, leftW, 52);

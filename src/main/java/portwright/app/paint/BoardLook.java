@@ -102,7 +102,7 @@ public final class BoardLook {
     }
 
     /** One line on a part without a hole. */
-    public static void emptyHint(GraphicsContext g, Palette p, Plot plot, double w, double h) {
+    public static void emptyHint(GraphicsContext g, Palette p, Plot plot, View v, double w, double h) {
         if (plot.picture() == Picture.SECTION) {
             return;
         }
@@ -113,12 +113,13 @@ public final class BoardLook {
             g.setFont(Fonts.sans(14));
             g.setTextAlign(TextAlignment.CENTER);
             g.setTextBaseline(VPos.CENTER);
-            g.setStroke(p.of(Ink.PAPER));
-            g.setLineWidth(4);
-            g.setLineDashes();
-            g.strokeText(words, w / 2, h / 2);
+            double middle = (w + RulePainter.BREADTH) / 2;
+            double y = Math.min(h - 60, v.y(plot.bounds().minY()) + 46);
+            double half = TextSizes.width(words, Fonts.sans(14)) / 2 + 12;
+            g.setFill(p.of(Ink.PAPER));
+            g.fillRoundRect(middle - half, y - 14, 2 * half, 28, 8, 8);
             g.setFill(p.of(Ink.INK));
-            g.fillText(words, w / 2, h / 2);
+            g.fillText(words, middle, y);
             g.setTextBaseline(VPos.BASELINE);
         }
     }

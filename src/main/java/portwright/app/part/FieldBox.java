@@ -33,7 +33,10 @@ public final class FieldBox extends VBox {
         Label name = new Label(model.spec().label());
         name.getStyleClass().add("field-name");
         name.setMinWidth(86);
+        name.setMaxWidth(86);
+        name.setWrapText(true);
         name.setPrefWidth(86);
+        name.setMinHeight(USE_PREF_SIZE);
         box.getStyleClass().add("field");
         box.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(box, Priority.ALWAYS);

@@ -26,6 +26,7 @@ final class OtherForm extends HBox {
         HBox.setHgrow(box, Priority.ALWAYS);
         Button turn = new Button("type");
         turn.getStyleClass().add("plain-button");
+        turn.setMinWidth(USE_PREF_SIZE);
         turn.setOnAction(e -> model.turn());
         turn.setAccessibleText("type the place as " + (model.polar() ? "right and back" : "radius and bearing"));
         getChildren().addAll(or, box, turn);

@@ -18,6 +18,11 @@ public abstract class PaintedRegion extends Region {
         probe.backgroundProperty().addListener((o, a, b) -> requestLayout());
     }
 
+    /** The least room, px, in which the picture can be read. */
+    protected final void least(double width, double height) {
+        setMinSize(width, height);
+    }
+
     @Override
     protected void layoutChildren() {
         double w = getWidth();

@@ -29,6 +29,8 @@ public final class PlainField extends VBox {
         Label name = new Label(label);
         name.getStyleClass().add("field-name");
         name.setMinWidth(86);
+        name.setMaxWidth(86);
+        name.setWrapText(true);
         name.setLabelFor(input);
         input.setText(text);
         input.setAccessibleText(label);

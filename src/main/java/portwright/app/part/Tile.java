@@ -20,6 +20,7 @@ public final class Tile extends ToggleButton {
     private final HBox counts = new HBox(4);
     private final String name;
     private boolean narrow;
+    private double least = 62;
 
     public Tile(int number, String name) {
         this.number = number;
@@ -39,16 +40,17 @@ public final class Tile extends ToggleButton {
     }
 
     private void size() {
-        double w = narrow ? 62 : 120;
+        double w = narrow ? least : 120;
         setMinSize(w, isSelected() ? 79 : 68);
         setPrefSize(w, isSelected() ? 79 : 68);
         setMaxSize(w, isSelected() ? 79 : 68);
         word.setText(narrow ? String.valueOf(number) : number + " " + name);
     }
 
-    /** In a narrow window only number and sign stay. */
-    public void narrow(boolean on) {
+    /** In a narrow window only number and sign stay, on a tile of the width given, px. */
+    public void narrow(boolean on, double width) {
         narrow = on;
+        least = width;
         size();
     }
 

@@ -1,5 +1,7 @@
 package portwright.app.step;
 
+import java.util.ArrayList;
+import java.util.List;
 import javafx.beans.binding.Bindings;
 import javafx.geometry.Insets;
 import javafx.scene.control.Label;
@@ -7,6 +9,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
 import portwright.app.board.Board;
+import portwright.app.doc.Picture;
 import portwright.app.paint.RulePainter;
 
 /** The small key hints that lie on the board. */
@@ -14,11 +17,13 @@ public final class BoardTools extends Pane {
     private static final double NARROW_PX = 760;
 
     private final Board board;
+    private final List<Label> words = new ArrayList<>();
     private final ToggleButton snap = hint("S", "snap", "snap: joints, mirror, 15°");
     private final ToggleButton measure = hint("M", "measure", "measure");
     private final ToggleButton region = hint("R", "may go", "where it may go");
     private final HBox top = new HBox(8, snap, measure, region);
     private final HBox nudge = new HBox(5);
+    private boolean ports;
 
     public BoardTools(Board board) {
         this.board = board;
@@ -28,9 +33,9 @@ public final class BoardTools extends Pane {
         region.setOnAction(e -> board.press("region"));
         Label keys = new Label("↑ ↓ ← →");
         keys.getStyleClass().add("key-cap");
-        Label words = new Label("nudge 1/16 in, Shift 1/2 in");
-        words.setStyle("-fx-font-size: 13px;");
-        nudge.getChildren().addAll(keys, words);
+        Label far = new Label("nudge 1/16 in, Shift 1/2 in");
+        far.setStyle("-fx-font-size: 13px;");
+        nudge.getChildren().addAll(keys, far);
         nudge.getStyleClass().add("key-hint");
         nudge.setPadding(new Insets(4, 7, 4, 5));
         nudge.setMouseTransparent(true);
@@ -48,6 +53,7 @@ public final class BoardTools extends Pane {
                         .then(shortWords)
                         .otherwise(words));
         w.setStyle("-fx-font-size: 13px;");
+        this.words.add(w);
         HBox box = new HBox(5, k, w);
         box.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
         ToggleButton b = new ToggleButton();
@@ -62,18 +68,25 @@ public final class BoardTools extends Pane {
         snap.setSelected(board.snapping());
         measure.setSelected(board.measuring());
         region.setSelected(board.showsRegion());
+        nudge.setVisible(ports && board.picture() != Picture.SECTION);
     }
 
-    /** Whether the nudge hint shows. */
+    /** Whether the nudge hint may show: there are ports to move. */
     public void nudge(boolean on) {
-        nudge.setVisible(on);
+        ports = on;
+        sync();
     }
 
     @Override
     protected void layoutChildren() {
         double m = RulePainter.BREADTH + 12;
+        boolean small = getWidth() < 640 || getHeight() < 360;
+        words.forEach(l -> {
+            l.setVisible(!small);
+            l.setManaged(!small);
+        });
         top.resizeRelocate(m, m, Math.min(getWidth() - m - 10, top.prefWidth(-1)), 28);
         nudge.resizeRelocate(m, getHeight() - 42, nudge.prefWidth(-1), 28);
-        nudge.setOpacity(getWidth() < 560 ? 0 : 1);
+        nudge.setOpacity(small ? 0 : 1);
     }
 }

@@ -17,6 +17,9 @@ import portwright.review.LevelSetting;
 
 /** The damper to scale: flues under their plate, one flue with the edge at each level, and the travel table. */
 final class DamperSketch {
+    /** Room at the right of the flue for its rule and the levels' names, px. */
+    private static final double LEVEL_WORDS = 134;
+
     private final GraphicsContext g;
     private final Palette p;
     private final Document doc;
@@ -37,12 +40,28 @@ final class DamperSketch {
         Say.left(
                 g, p, flues.size() == 1 ? "the flue" : "flues and plate, to one scale", x, y + 55, 13, false, Ink.INK2);
         double travel = gas.plate().travelFor(Math.max(0.0001, gas.open())) * 1000;
-        plates(flues, x, y + 72, w, 130, travel);
-        double top = y + 250;
-        Say.left(g, p, "One flue, the edge at each level", x, top, 14.5, true, Ink.INK);
-        double room = Math.max(90, Math.min(w * 0.62, h - top - 190));
+        boolean tall = h > 560;
+        if (tall) {
+            plates(flues, x, y + 72, w, 130, travel);
+        }
+        double top = y + (tall ? 250 : 92);
+        Say.left(g, p, "One flue at each level", x, top, 14.5, true, Ink.INK);
+        double room = Math.max(90, Math.min(w - LEVEL_WORDS, h - top - 210));
         oneFlue(flues.get(0), x + 6, top + 24, room, travel);
-        table(x, Math.min(h - 118, top + room + 66), w);
+        table(x, Math.min(h - 118, top + room + 76), w);
+    }
+
+    /** One flue and the table side by side, for a narrow board. */
+    void beside(double x, double y, double w) {
+        doc.shapes().geometry().holes().stream()
+                .filter(f -> f.port().role() == Role.FLUE)
+                .findFirst()
+                .ifPresent(f -> {
+                    Say.left(g, p, "One flue at each level", x, y + 14, 14.5, true, Ink.INK);
+                    double travel = gas.plate().travelFor(Math.max(0.0001, gas.open())) * 1000;
+                    oneFlue(f, x + 6, y + 34, 150, travel);
+                    table(x + w * 0.52, y + 50, w * 0.46);
+                });
     }
 
     private void plates(List<Hole> flues, double x, double y, double w, double h, double travel) {

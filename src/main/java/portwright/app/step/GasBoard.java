@@ -22,12 +22,19 @@ import portwright.review.LevelSetting;
 
 /** Gas step: lambda over the damper with band and levels, the plate to scale, one flue with its rule, the travel table. */
 final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
+    /** From this width on, px, chart and plate stand side by side. */
+    private static final double WIDE = 780;
+
+    private static final double SKETCH_UNDER = 250;
+
     private final Document doc;
     private Double pointed;
 
     GasBoard(Document doc) {
         this.doc = doc;
         getStyleClass().add("paper");
+        least(600, 440);
+        widthProperty().addListener((o, a, b) -> least(600, b.doubleValue() > WIDE ? 440 : 440 + SKETCH_UNDER));
         setFocusTraversable(true);
         setOnMouseMoved(e -> {
             pointed = e.getX();
@@ -65,13 +72,17 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
             Say.lines(g, p, words, 24, 100, w - 60, 14, Ink.INK);
             return;
         }
-        boolean wide = w > 820;
-        double plateW = wide ? 290 : 0;
-        double right = w - plateW - (wide ? 190 : 170);
-        chart(g, p, gas, 70, 80, right - 70, h - 80 - 156);
-        Say.left(g, p, DamperCurve.HOW_TO_SET, 24, h - 34, 13, false, Ink.INK);
-        Say.left(g, p, DamperCurve.BAND_LEAVES_OUT, 24, h - 14, 12.5, false, Ink.INK2);
-        if (wide) {
+        boolean wide = w > WIDE;
+        double plateW = wide ? Math.min(290, w * 0.3) : 0;
+        double right = w - plateW - (wide && w > 960 ? 190 : 172);
+        double wordsW = w - plateW - (wide ? 48 : 30);
+        double below = wide ? h : Math.max(440, h - SKETCH_UNDER);
+        chart(g, p, gas, 70, 80, right - 70, below - 80 - 176);
+        double under = Say.lines(g, p, DamperCurve.HOW_TO_SET, 24, below - 62, wordsW - 24, 13, Ink.INK);
+        Say.lines(g, p, DamperCurve.BAND_LEAVES_OUT, 24, under, wordsW - 24, 12.5, Ink.INK2);
+        if (!wide) {
+            new DamperSketch(g, p, doc, gas).beside(24, below + 10, w - 48);
+        } else {
             g.setStroke(p.of(Ink.HAIR));
             g.setLineWidth(1.2);
             g.setLineDashes();
@@ -346,6 +357,7 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
                         gas.plate().travelFor(Math.max(0.0001, Math.min(1, open / 100))) * 1000);
         double bw = Math.max(TextSizes.width(head, Fonts.bold(17)), TextSizes.width(tail, Fonts.sans(13))) + 26;
         double bx = x - bw - 12 > c.left() + 4 ? x - bw - 12 : x + 14;
+        bx = Math.max(c.left() + 4, Math.min(c.right() - bw - 4, bx));
         double by = Math.max(c.top() + 8, Math.min(c.bottom() - 76, y - 130));
         g.setFill(p.of(Ink.PAPER));
         g.fillRoundRect(bx, by, bw, 62, 8, 8);

@@ -39,6 +39,7 @@ final class PaperBoard extends PaintedRegion {
     PaperBoard(PaperModel model) {
         this.model = model;
         getStyleClass().add("paper");
+        least(640, 520);
         setFocusTraversable(true);
         setOnMousePressed(this::press);
         setOnKeyPressed(e -> {

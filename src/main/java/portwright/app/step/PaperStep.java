@@ -81,6 +81,11 @@ public final class PaperStep implements StepView {
         model.listen(this::made);
     }
 
+    /** Whether pages have been made. */
+    public boolean ready() {
+        return model.pages() != null;
+    }
+
     private String factor(boolean acrossBar) {
         return String.format(java.util.Locale.ROOT, "× %.4f", model.factor(acrossBar));
     }

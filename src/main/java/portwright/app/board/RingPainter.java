@@ -1,0 +1,84 @@
+package portwright.app.board;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.geometry.VPos;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.paint.Color;
+import javafx.scene.text.TextAlignment;
+import portwright.app.doc.Document;
+import portwright.app.doc.Lengths;
+import portwright.app.doc.Plot;
+import portwright.app.doc.View;
+import portwright.app.paint.CanvasPen;
+import portwright.app.paint.Fonts;
+import portwright.app.paint.Palette;
+import portwright.app.paint.RulePainter;
+import portwright.app.paint.TextSizes;
+import portwright.check.Finding;
+import portwright.check.Mark;
+import portwright.check.Severity;
+import portwright.drawing.Ink;
+import portwright.drawing.LineStyle;
+import portwright.geometry.FittingShape;
+import portwright.geometry.GrooveSolid;
+import portwright.geometry.Hole;
+import portwright.geometry.Pt;
+import portwright.geometry.ShelfPlate;
+import portwright.model.On;
+import portwright.model.UnitSystem;
+import portwright.units.Format;
+
+/** Rings the chosen parts and those of a chosen finding. */
+final class RingPainter {
+    private RingPainter() {}
+
+    static void ring(CanvasPen pen, Plot plot, Document doc, String name) {
+        for (Hole hole : plot.kiln().holes()) {
+            if (hole.name().equals(name) && plot.shows(hole.face())) {
+                pen.circle(
+                        plot.toPicture(hole.face(), hole.centre()),
+                        hole.drilled() / 2 + 25 + pen.size(1, 7),
+                        LineStyle.SELECTION);
+            }
+        }
+        for (FittingShape f : plot.kiln().fittings()) {
+            if (f.name().equals(name) && plot.shows(f.face()) && f.fitting().at() != null) {
+                Pt c = new Pt(f.fitting().at().xMm(), f.fitting().at().yMm());
+                double r = Math.max(10, Math.abs(f.shape().distance(c)));
+                pen.circle(plot.toPicture(f.face(), c), r + pen.size(2, 8), LineStyle.SELECTION);
+            }
+        }
+        for (GrooveSolid gr : plot.kiln().grooves()) {
+            if (gr.name().equals(name) && plot.shows(gr.face())) {
+                if (gr instanceof GrooveSolid.OnWall wall) {
+                    var mouth = wall.mouth();
+                    pen.line(
+                            plot.toPicture(gr.face(), mouth.a()),
+                            plot.toPicture(gr.face(), mouth.b()),
+                            LineStyle.SELECTION);
+                } else if (gr.footprint() instanceof portwright.geometry.Shape.Strip strip) {
+                    for (var s : strip.pieces()) {
+                        pen.line(
+                                plot.toPicture(gr.face(), s.a()),
+                                plot.toPicture(gr.face(), s.b()),
+                                LineStyle.SELECTION);
+                    }
+                }
+            }
+        }
+        if (plot.picture().face() != null && plot.picture().face().on() == On.FLOOR) {
+            for (ShelfPlate s : plot.kiln().shelves()) {
+                if (s.name().equals(name)) {
+                    Pt c = s.shelf().at() == null
+                            ? new Pt(0, 0)
+                            : new Pt(s.shelf().at().xMm(), s.shelf().at().yMm());
+                    pen.circle(
+                            plot.toPicture(plot.picture().face(), c),
+                            Math.max(20, Math.abs(s.shape().distance(c))) + pen.size(1, 4),
+                            LineStyle.SELECTION);
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,129 @@
+package portwright.app.board;
+
+import java.util.ArrayList;
+import java.util.List;
+import javafx.geometry.VPos;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.paint.Color;
+import javafx.scene.text.TextAlignment;
+import portwright.app.doc.Document;
+import portwright.app.doc.Lengths;
+import portwright.app.doc.Plot;
+import portwright.app.doc.View;
+import portwright.app.paint.CanvasPen;
+import portwright.app.paint.Fonts;
+import portwright.app.paint.Palette;
+import portwright.app.paint.RulePainter;
+import portwright.app.paint.TextSizes;
+import portwright.check.Finding;
+import portwright.check.Mark;
+import portwright.check.Severity;
+import portwright.drawing.Ink;
+import portwright.drawing.LineStyle;
+import portwright.geometry.FittingShape;
+import portwright.geometry.GrooveSolid;
+import portwright.geometry.Hole;
+import portwright.geometry.Pt;
+import portwright.geometry.ShelfPlate;
+import portwright.model.On;
+import portwright.model.UnitSystem;
+import portwright.units.Format;
+
+/** Marks a hole that stops: hatched to the left, its rings in oxblood, and a flag with the distance that is too small. */
+final class StopPainter {
+    private StopPainter() {}
+
+    static void paint(
+            GraphicsContext g,
+            Palette p,
+            CanvasPen pen,
+            Plot plot,
+            View v,
+            Document doc,
+            Hole hole,
+            double w,
+            double h) {
+        Finding worst = null;
+        Mark mark = null;
+        for (Finding f : doc.result().findings()) {
+            if (f.severity() == Severity.STOP
+                    && !f.parts().isEmpty()
+                    && f.parts().get(0).equals(hole.name())
+                    && worst == null) {
+                worst = f;
+                mark = f.marks().isEmpty() ? null : f.marks().get(0);
+            }
+        }
+        if (worst == null) {
+            return;
+        }
+        Pt c = plot.toPicture(hole.face(), hole.centre());
+        double r = hole.diameter() / 2;
+        double cx = v.x(c.x());
+        double cy = v.y(c.y());
+        double pr = r * v.scale();
+        Color ox = p.of(Ink.OXBLOOD);
+        g.setFill(p.of(Ink.OXBLOOD_FILL));
+        g.fillOval(cx - pr, cy - pr, 2 * pr, 2 * pr);
+        g.save();
+        g.beginPath();
+        double k = (hole.drilled() / 2 + 25) * v.scale();
+        g.arc(cx, cy, pr, pr, 0, 360);
+        g.clip();
+        g.setStroke(ox);
+        g.setLineWidth(1.6);
+        g.setLineDashes();
+        for (double t = -2 * pr; t < 2 * pr; t += 7) {
+            g.strokeLine(cx + t, cy - pr, cx + t + 2 * pr, cy + pr);
+        }
+        g.restore();
+        pen.circle(c, r, LineStyle.SAW_CIRCLE, Ink.OXBLOOD);
+        pen.circle(c, hole.drilled() / 2 + 25, LineStyle.KEEP_OUT, Ink.OXBLOOD);
+        if (worst.measured() == null || !"mm".equals(worst.measured().unit())) {
+            return;
+        }
+        if (mark != null && plot.shows(mark.face()) && !mark.a().equals(mark.b())) {
+            pen.line(
+                    plot.toPicture(mark.face(), mark.a()),
+                    plot.toPicture(mark.face(), mark.b()),
+                    LineStyle.BOX,
+                    Ink.OXBLOOD);
+        }
+        String big = String.format(
+                        java.util.Locale.ROOT, "%.1f mm", worst.measured().value())
+                .replace("-", "−");
+        String small = worst.limit() == null
+                ? ""
+                : "wants " + Format.plain(worst.limit().value(), 1) + " mm";
+        double bw = Math.max(TextSizes.width(big, Fonts.bold(17)), TextSizes.width(small, Fonts.sans(13))) + 60;
+        double bx = cx > w * 0.62 ? Math.min(w - bw - 14, cx + k + 40) : cx + k + 40;
+        if (bx + bw > w - 8) {
+            bx = cx - k - 40 - bw;
+        }
+        double by = Math.min(h - 80, Math.max(RulePainter.BREADTH + 10, cy + 70));
+        g.setStroke(ox);
+        g.setLineWidth(1.6);
+        g.strokeLine(cx + pr * 0.7, cy + pr * 0.7, bx + bw / 2, by);
+        NoteBox.frame(g, p, bx, by, bw, 54, ox);
+        octagon(g, p, bx + 12, by + 17, 20);
+        g.setTextAlign(TextAlignment.LEFT);
+        g.setTextBaseline(VPos.BASELINE);
+        g.setFill(ox);
+        g.setFont(Fonts.bold(17));
+        g.fillText(big, bx + 44, by + 24);
+        g.setFill(p.of(Ink.INK));
+        g.setFont(Fonts.sans(13));
+        g.fillText(small, bx + 44, by + 43);
+    }
+
+    private static void octagon(GraphicsContext g, Palette p, double x, double y, double s) {
+        double c = s * 0.293;
+        g.setFill(p.of(Ink.OXBLOOD));
+        g.fillPolygon(
+                new double[] {x + c, x + s - c, x + s, x + s, x + s - c, x + c, x, x},
+                new double[] {y, y, y + c, y + s - c, y + s, y + s, y + s - c, y + c},
+                8);
+        g.setFill(p.of(Ink.PAPER));
+        g.fillRect(x + s * 0.2, y + s * 0.4, s * 0.6, s * 0.2);
+    }
+}
