@@ -1,24 +1,14 @@
 package portwright.app.board;
 
-import java.util.List;
 import java.util.Locale;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;
 import portwright.app.doc.View;
-import portwright.app.paint.CanvasPen;
 import portwright.app.paint.Fonts;
 import portwright.app.paint.Palette;
 import portwright.drawing.Ink;
-import portwright.drawing.LineStyle;
-import portwright.drawing.Pen;
-import portwright.drawing.TextStyle;
-import portwright.geometry.Hole;
 import portwright.geometry.KilnGeometry;
-import portwright.geometry.Outline;
-import portwright.geometry.Pt;
-import portwright.geometry.ShelfPlate;
-import portwright.model.Burner;
 import portwright.model.On;
 
 /** Pressure over the height of the chamber, drawn beside the section at the same height. */
@@ -26,8 +16,7 @@ final class PressureChart {
     private PressureChart() {}
 
     /** @param room width kept for the chart at the board's right end, px; 0 for none */
-    static void paint(
-            GraphicsContext g, View v, Palette p, KilnGeometry k, SectionWords words, double w, double room) {
+    static void paint(GraphicsContext g, View v, Palette p, KilnGeometry k, SectionWords words, double w, double room) {
         if (room == 0) {
             return;
         }

@@ -1,24 +1,8 @@
 package portwright.app.board;
 
-import java.util.ArrayList;
-import java.util.List;
-import javafx.geometry.VPos;
-import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.paint.Color;
-import javafx.scene.text.TextAlignment;
 import portwright.app.doc.Document;
-import portwright.app.doc.Lengths;
 import portwright.app.doc.Plot;
-import portwright.app.doc.View;
 import portwright.app.paint.CanvasPen;
-import portwright.app.paint.Fonts;
-import portwright.app.paint.Palette;
-import portwright.app.paint.RulePainter;
-import portwright.app.paint.TextSizes;
-import portwright.check.Finding;
-import portwright.check.Mark;
-import portwright.check.Severity;
-import portwright.drawing.Ink;
 import portwright.drawing.LineStyle;
 import portwright.geometry.FittingShape;
 import portwright.geometry.GrooveSolid;
@@ -26,8 +10,6 @@ import portwright.geometry.Hole;
 import portwright.geometry.Pt;
 import portwright.geometry.ShelfPlate;
 import portwright.model.On;
-import portwright.model.UnitSystem;
-import portwright.units.Format;
 
 /** Rings the chosen parts and those of a chosen finding. */
 final class RingPainter {

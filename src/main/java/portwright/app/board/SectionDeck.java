@@ -1,13 +1,9 @@
 package portwright.app.board;
 
 import java.util.List;
-import java.util.Locale;
-import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.text.TextAlignment;
 import portwright.app.doc.View;
 import portwright.app.paint.CanvasPen;
-import portwright.app.paint.Fonts;
 import portwright.app.paint.Palette;
 import portwright.drawing.Ink;
 import portwright.drawing.LineStyle;

@@ -1,13 +1,10 @@
 package portwright.app.board;
 
-import java.util.ArrayList;
-import java.util.List;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
 import portwright.app.doc.Document;
-import portwright.app.doc.Lengths;
 import portwright.app.doc.Plot;
 import portwright.app.doc.View;
 import portwright.app.paint.CanvasPen;
@@ -20,13 +17,8 @@ import portwright.check.Mark;
 import portwright.check.Severity;
 import portwright.drawing.Ink;
 import portwright.drawing.LineStyle;
-import portwright.geometry.FittingShape;
-import portwright.geometry.GrooveSolid;
 import portwright.geometry.Hole;
 import portwright.geometry.Pt;
-import portwright.geometry.ShelfPlate;
-import portwright.model.On;
-import portwright.model.UnitSystem;
 import portwright.units.Format;
 
 /** Marks a hole that stops: hatched to the left, its rings in oxblood, and a flag with the distance that is too small. */
