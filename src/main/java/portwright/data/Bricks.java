@@ -1,6 +1,7 @@
 package portwright.data;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -15,13 +16,23 @@ public final class Bricks {
         this.byId = byId;
     }
 
+    /** The table, read when it is first asked for. */
+    private static final class Held {
+        static final Bricks ALL = read();
+    }
+
+    /** The table of both files. */
+    public static Bricks load() {
+        return Held.ALL;
+    }
+
     /**
      * Reads both files.
      *
      * @throws IllegalArgumentException if a brick has fewer than two conductivity points, or they do not rise in
      *     temperature and stay above zero
      */
-    public static Bricks load() {
+    private static Bricks read() {
         Table points = Table.load("brick_conductivity.csv")
                 .expect("brick", "temperatureC", "wPerMK", "title", "edition", "place", "standing");
         Table bricks = Table.load("bricks.csv")
@@ -66,7 +77,7 @@ public final class Bricks {
                 throw b.error("id", "appears twice");
             }
         }
-        return new Bricks(out);
+        return new Bricks(Collections.unmodifiableMap(out));
     }
 
     /** The brick of that id, or empty when the table does not hold it. */

@@ -19,8 +19,17 @@ public record HoleSaw(boolean inch, Quantity size, double nominalMm, Source sour
         return size.mm();
     }
 
+    /** The table, read when it is first asked for. */
+    private static final class Held {
+        static final List<HoleSaw> ALL = read();
+    }
+
     /** Both series, smallest first in each. */
     public static List<HoleSaw> all() {
+        return Held.ALL;
+    }
+
+    private static List<HoleSaw> read() {
         return Table.load("hole-saws.csv")
                 .expect("series", "size", "nominal_mm", "title", "edition", "place", "standing")
                 .rows()

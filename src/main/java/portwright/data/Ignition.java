@@ -15,8 +15,17 @@ import portwright.source.Source;
  */
 public record Ignition(String gas, double autoIgnitionC, double lowerLimitPct, double upperLimitPct, Source source) {
 
+    /** The table, read when it is first asked for. */
+    private static final class Held {
+        static final List<Ignition> ALL = read();
+    }
+
     /** All values of all standards. */
     public static List<Ignition> load() {
+        return Held.ALL;
+    }
+
+    private static List<Ignition> read() {
         List<Ignition> out = new ArrayList<>();
         for (Table.Row r : Table.load("ignition.csv").rows()) {
             Ignition i = new Ignition(

@@ -14,9 +14,14 @@ import portwright.source.Source;
  */
 public record NumberDrill(int number, double diameterMm, boolean interpolated, Source source) {
 
+    /** The table, read when it is first asked for. */
+    private static final class Held {
+        static final List<NumberDrill> ALL = read(Table.load("number_drills.csv"));
+    }
+
     /** Sizes 1 to 80, largest first. Checked: complete, falling, inch and millimetre columns agree. */
     public static List<NumberDrill> load() {
-        return read(Table.load("number_drills.csv"));
+        return Held.ALL;
     }
 
     /** Reads and checks a table of the same columns. */

@@ -57,7 +57,7 @@ public final class JetInHole implements Rule {
             }
             double bore = b.jet().diameter() != null
                     ? b.jet().diameter().mm()
-                    : NumberDrill.load().get(b.jet().drillNumber() - 1).diameterMm();
+                    : NumberDrill.of(b.jet().drillNumber()).diameterMm();
             double wide = 2
                             * Math.tan(Geo.JET_HALF_ANGLE)
                             * (b.setback().mm() + kiln.thickness(h.face().on()))

@@ -218,4 +218,31 @@ class MovingAwayTest {
             }
         }
     }
+
+    /** From the rim a hole moved toward the middle never nears; from a box outside the wall one moved square to that wall. */
+    @Test
+    void rimAndBoxOutside() {
+        Random r = new Random(9);
+        for (int run = 0; run < RUNS; run++) {
+            double bearing = 2 * Math.PI * r.nextDouble();
+            double out = 250 + 30 * r.nextDouble();
+            for (String rule : List.of("edge-distance", "fitting-clearance")) {
+                double last = Double.NEGATIVE_INFINITY;
+                for (int i = 0; i < 6; i++) {
+                    double back = i * 20;
+                    boolean rim = rule.equals("edge-distance");
+                    double x = rim ? (out - back) * Math.sin(bearing) : out - back;
+                    double y = rim ? (out - back) * Math.cos(bearing) : 100 * Math.sin(bearing);
+                    TestKiln k = AtTheLimitTest.square()
+                            .inlet("A", x, y, 40)
+                            .box("box", FittingKind.CONTROL_BOX, On.WALL, 2, at(20, 130), 150, 220, 30.0)
+                            .limit("edge-distance", "caution", WIDE)
+                            .limit("fitting-clearance", "control-box", WIDE);
+                    double now = GeoBench.alone(k, rule).get(0).measured().value();
+                    assertThat(now).as("%s, run %d, step %d", rule, run, i).isGreaterThanOrEqualTo(last - 1e-9);
+                    last = now;
+                }
+            }
+        }
+    }
 }

@@ -66,7 +66,7 @@ class RemedyTest {
     void theMoveOfARemedyMendsItsFinding() {
         Map<String, Integer> moved = new HashMap<>();
         for (long seed = 1; seed <= 25; seed++) {
-            Design d = KilnSketch.metric(seed);
+            Design d = RandomKiln.of(seed).design();
             for (Finding f : check(d, RULES)) {
                 Matcher m = MOVE.matcher(f.remedy());
                 if (!m.find()) {
