@@ -101,8 +101,12 @@ public record Flame(Hole hole, Pt3 origin, Pt3 axis, double reach, double halfAn
         return s > reach && rho <= radius(reach) ? s - reach : toSide;
     }
 
-    /** Shortest distance of a straight piece to the envelope, mm; the envelope is convex, so the distance along the piece has one valley. */
-    public double distance(Segment3 piece) {
-        return Solids.least(0, 1, t -> distance(piece.a().between(piece.b(), t)));
+    /**
+     * Shortest distance of a straight piece to the envelope, mm; the envelope is convex, so the distance along the piece has one valley. Beyond
+     * the reach only some distance that is surely not undercut.
+     */
+    public double distance(Segment3 piece, double reach) {
+        double sure = distance(piece.a().between(piece.b(), 0.5)) - piece.length() / 2;
+        return sure > reach ? sure : Solids.least(0, 1, t -> distance(piece.a().between(piece.b(), t)));
     }
 }

@@ -2,9 +2,6 @@ package portwright.geometry;
 
 /** Least gap between a shelf and the wall. */
 public final class ShelfGap {
-    /** Steps along the round side of a half shelf; its sagitta is below a micrometre for any kiln. */
-    private static final int STEPS = 2000;
-
     private ShelfGap() {}
 
     /** Least distance of a shelf's edge to the inner outline, negative where it would cut the wall, mm. */
@@ -26,9 +23,13 @@ public final class ShelfGap {
         Shape.HalfDisc h = (Shape.HalfDisc) s;
         double gap =
                 Math.min(inner.depth(h.straight().a()), inner.depth(h.straight().b()));
-        for (int i = 0; i <= STEPS; i++) {
-            double b = h.bearing() - Math.PI / 2 + Math.PI * i / STEPS;
-            gap = Math.min(gap, inner.depth(h.centre().plus(h.radius() * Math.sin(b), h.radius() * Math.cos(b))));
+        // the round side is nearest to an edge where it faces it squarely
+        for (Segment e : inner.edges()) {
+            double nx = (e.a().y() - e.b().y()) / e.length();
+            double ny = (e.b().x() - e.a().x()) / e.length();
+            if (nx * Math.sin(h.bearing()) + ny * Math.cos(h.bearing()) >= 0) {
+                gap = Math.min(gap, inner.depth(h.centre().plus(h.radius() * nx, h.radius() * ny)));
+            }
         }
         for (Pt c : inner.points()) {
             gap = Math.min(gap, s.distance(c));

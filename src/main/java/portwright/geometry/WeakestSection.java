@@ -13,6 +13,9 @@ public final class WeakestSection {
     /** A worse line than the one found, if there is one, is worse by less than this share. */
     static final double EXACT = 2e-7;
 
+    /** A roll that wins less than this share has not moved. */
+    private static final double STILL = 1e-12;
+
     private static final int BEST = 5;
     private static final int ROUND = 12;
     /** First split of the field of lines, each way. */
@@ -94,8 +97,10 @@ public final class WeakestSection {
     /** Rolls the worst line known to its very top, so that a turned or mirrored kiln gives the same figure. */
     private void polish() {
         double[] spans = {0.1, 5e-3, 2e-4, 1e-5};
-        for (int k = 0; best != null && k < 48; k++) {
+        int still = 0;
+        for (int k = 0; best != null && k < 48 && still < 2 * spans.length; k++) {
             double[] up = roll(best, spans[k % spans.length], 0.7 * k, 1e-12);
+            still = up[2] > best[2] + STILL ? 0 : still + 1;
             best = up[2] > best[2] ? up : best;
         }
     }

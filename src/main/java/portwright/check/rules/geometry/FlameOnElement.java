@@ -45,7 +45,7 @@ public final class FlameOnElement implements Rule {
                 continue;
             }
             for (CoilRun coil : kiln.coils()) {
-                double left = room(kiln, h, coil);
+                double left = room(kiln, h, coil, caution);
                 boolean stopped = Geo.under(left, stop) && !off;
                 if (stopped || Geo.under(left, caution)) {
                     double limit = stopped ? stop : caution;
@@ -68,17 +68,17 @@ public final class FlameOnElement implements Rule {
         }
     }
 
-    private static double room(KilnGeometry kiln, Hole h, CoilRun coil) {
+    private static double room(KilnGeometry kiln, Hole h, CoilRun coil, double reach) {
         Flame flame = Flame.of(kiln, h, Geo.JET_HALF_ANGLE);
         double least = Double.POSITIVE_INFINITY;
         for (Segment3 s : coil.pieces()) {
-            least = Math.min(least, flame.distance(s));
+            least = Math.min(least, flame.distance(s, reach + coil.radius()));
         }
         return least - coil.radius();
     }
 
     private static String remedy(KilnGeometry kiln, Hole h, CoilRun coil, double wanted) {
-        String move = Move.forRoom(kiln, h, wanted, x -> room(kiln, x, coil));
+        String move = Move.forRoom(kiln, h, wanted, x -> room(kiln, x, coil, wanted));
         return (h.face().on() == On.FLOOR ? "Set a shelf over " + h.name() + ", " : "")
                 + (move == null ? "choose another place for " + h.name() : move) + ", or use a smaller hole.";
     }

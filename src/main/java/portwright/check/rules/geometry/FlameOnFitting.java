@@ -90,6 +90,6 @@ public final class FlameOnFitting implements Rule {
         }
         double reach = f.fitting().reach() == null ? 0 : f.fitting().reach().mm();
         Segment3 body = new Segment3(p.point(at.x(), at.y(), 0), p.point(at.x(), at.y(), -reach));
-        return flame.distance(body) - radius <= 0;
+        return flame.distance(body, radius) - radius <= 0;
     }
 }
