@@ -11,14 +11,12 @@ import portwright.drawing.Pen;
 import portwright.drawing.Signs;
 import portwright.drawing.TextStyle;
 import portwright.drawing.Words;
-import portwright.geometry.Circle;
 import portwright.geometry.Pt;
 
 /** One full-size sheet: head, drawing area with trim lines and match marks, check bars, foot. */
 final class TilePage {
     private static final TextStyle HEAD = new TextStyle(TextStyle.Face.SANS_BOLD, 17, 5.2, Ink.INK, false);
     private static final TextStyle TILE_NAME = new TextStyle(TextStyle.Face.SANS_BOLD, 17, 8, Ink.INK, false);
-    private static final TextStyle MARK = new TextStyle(TextStyle.Face.SANS_BOLD, 13, 3, Ink.INK, true);
     private static final TextStyle FOOT = new TextStyle(TextStyle.Face.SANS, 13, 3.2, Ink.INK, false);
     private static final double NAME_BOX = 22;
 
@@ -30,6 +28,7 @@ final class TilePage {
     private final Fonts fonts;
     private final Pen plain;
     private final PdfPen model;
+    private final TileSeams seams;
 
     private TilePage(Job job, View view, Tile tile, Fonts fonts) {
         this.job = job;
@@ -49,6 +48,7 @@ final class TilePage {
                 area.minY() - sy * tile.window().minY(),
                 sx,
                 sy);
+        seams = new TileSeams(view, tile, model);
     }
 
     static Page of(Job job, View view, Tile tile, int number, int total, Fonts fonts) {
@@ -69,103 +69,13 @@ final class TilePage {
         page.clip(area.minX(), area.minY(), area.width(), area.height());
         List<Box> taken = new ArrayList<>();
         List<Runnable> later = new ArrayList<>();
-        seams(taken, later);
+        seams.lines();
+        seams.words(taken, later);
         tapes(taken, later);
         view.painter().paint(model, window.grown(-1), taken);
         later.forEach(Runnable::run);
         page.unclip();
         plain.polyline(area.corners(), true, LineStyle.FRAME, Ink.INK);
-    }
-
-    private Tile neighbour(int dc, int dr) {
-        Tile t = view.tiling().at(tile.column() + dc, tile.row() + dr);
-        return t == null || t.blank() ? null : t;
-    }
-
-    private void seams(List<Box> taken, List<Runnable> later) {
-        Box w = tile.window();
-        Tiling tiling = view.tiling();
-        for (int side = -1; side <= 1; side += 2) {
-            Tile beside = neighbour(side, 0);
-            if (beside != null) {
-                double x = tiling.seamX(side < 0 ? tile.column() - 1 : tile.column());
-                later.add(() -> model.line(new Pt(x, w.minY()), new Pt(x, w.maxY()), LineStyle.TRIM));
-                Tile first = side < 0 ? beside : tile;
-                Tile second = side < 0 ? tile : beside;
-                marks(first, second, x, true, taken, later);
-                if (side > 0) {
-                    String words = "cut " + beside.name() + " on this line and lay it over";
-                    double h = model.textSize(FOOT);
-                    double half = model.textWidth(words, FOOT) / 2;
-                    Pt at = new Pt(x - 1.2, w.centre().y());
-                    for (double share : new double[] {0.5, 0.4, 0.6, 0.34, 0.66}) {
-                        double yy = w.minY() + share * w.height();
-                        Box b = new Box(x - 1.5 - h, yy - half, x + 1, yy + half);
-                        if (view.painter().sawCircles().stream()
-                                .noneMatch(c -> b.grown(c.radius() + 2).contains(c.centre()))) {
-                            at = new Pt(x - 1.2, yy);
-                            break;
-                        }
-                    }
-                    Pt place = at;
-                    taken.add(new Box(
-                            x - 1.5 - h,
-                            at.y() - model.textWidth(words, FOOT) / 2,
-                            x + 1,
-                            at.y() + model.textWidth(words, FOOT) / 2));
-                    later.add(() -> model.text(
-                            words,
-                            place,
-                            Pen.Align.CENTRE,
-                            Math.PI / 2,
-                            new TextStyle(FOOT.face(), FOOT.px(), FOOT.mm(), Ink.INK, true)));
-                }
-            }
-            Tile above = neighbour(0, side);
-            if (above != null) {
-                double y = tiling.seamY(side < 0 ? tile.row() - 1 : tile.row());
-                later.add(() -> model.line(new Pt(w.minX(), y), new Pt(w.maxX(), y), LineStyle.TRIM));
-                marks(side < 0 ? above : tile, side < 0 ? tile : above, y, false, taken, later);
-            }
-        }
-    }
-
-    /** Two marks on a seam, at the same places on both sheets. */
-    private void marks(Tile first, Tile second, double at, boolean upright, List<Box> taken, List<Runnable> later) {
-        double low = upright
-                ? Math.max(first.window().minY(), second.window().minY())
-                : Math.max(first.window().minX(), second.window().minX());
-        double high = upright
-                ? Math.min(first.window().maxY(), second.window().maxY())
-                : Math.min(first.window().maxX(), second.window().maxX());
-        List<Circle> holes = view.painter().sawCircles();
-        for (int i = 0; i < 2; i++) {
-            double from = upright ? high : low;
-            double to = upright ? low : high;
-            double place = from + (to - from) * (i == 0 ? 0.2 : 0.8);
-            for (int tries = 0; tries < 8 && near(holes, upright ? new Pt(at, place) : new Pt(place, at)); tries++) {
-                place += (to - from) * (i == 0 ? 0.04 : -0.04);
-            }
-            Pt p = upright ? new Pt(at, place) : new Pt(place, at);
-            String name = first.name() + "·" + second.name() + (i == 0 ? " a" : " b");
-            double tw = model.textWidth(name, MARK);
-            boolean left = upright ? tile == first : i == 1;
-            Pt text = p.plus(left ? -3.6 : 3.6, upright ? 3.4 : tile == first ? 2.6 : -5);
-            taken.add(new Box(p.x() - 5.5, p.y() - 5.5, p.x() + 5.5, p.y() + 5.5));
-            taken.add(new Box(
-                    left ? text.x() - tw : text.x(), text.y() - 1, left ? text.x() : text.x() + tw, text.y() + 3.5));
-            later.add(() -> {
-                model.polyline(
-                        List.of(p.plus(0, 2.6), p.plus(2.6, 0), p.plus(0, -2.6), p.plus(-2.6, 0)), true, LineStyle.BOX);
-                model.line(p.plus(-5, 0), p.plus(5, 0), LineStyle.BOX);
-                model.line(p.plus(0, -5), p.plus(0, 5), LineStyle.BOX);
-                model.text(name, text, left ? Pen.Align.RIGHT : Pen.Align.LEFT, 0, MARK);
-            });
-        }
-    }
-
-    private static boolean near(List<Circle> holes, Pt p) {
-        return holes.stream().anyMatch(c -> c.centre().distance(p) < c.radius() + 12);
     }
 
     /** BACK, RIGHT, FRONT, LEFT in boxes at the four sides. */
@@ -213,7 +123,7 @@ final class TilePage {
 
     /** How far the trim line and its words reach into the window on one side, mm. */
     private double inset(int dc, int dr) {
-        if (neighbour(dc, dr) == null) {
+        if (seams.neighbour(dc, dr) == null) {
             return 4;
         }
         Box w = tile.window();

@@ -1,0 +1,90 @@
+package portwright.sheet;
+
+import java.util.List;
+import portwright.drawing.Box;
+import portwright.drawing.CheckBar;
+import portwright.drawing.Ink;
+import portwright.drawing.LineStyle;
+import portwright.drawing.Pen;
+import portwright.drawing.TextStyle;
+import portwright.geometry.Pt;
+
+/** What proves the print: two bars, three pins of a right-angled triangle, and the list before the drill turns. */
+final class FirstMeasures {
+    private final Job job;
+    private final Block block;
+
+    FirstMeasures(Job job, Block block) {
+        this.job = job;
+        this.block = block;
+    }
+
+    /** Draws it below a block.height, from the top; the findings are block.left to {@link FirstFindings}. */
+    void draw(double top) {
+        double sx = job.options().scaleX();
+        double sy = job.options().scaleY();
+        double x = block.left + 20;
+        double findingsX = Math.max(block.left + 131, block.right - 74);
+        double end = findingsX - 5;
+        CheckBar.down(block.pen(block.left + 6, block.height - top - 0.8, sx, sy), new Pt(0, 0));
+        double y = top + 6;
+        block.words("Measure this sheet first", x, y, FirstPage.HEADING);
+        y = block.flow(
+                "Lay a steel rule on both bars. 100 mm within 0.5 mm: use the sheets. Within 1.5 mm: print again with a correction, true length over printed length, "
+                        + "across and down. Worse: do not use, mend the printer's scaling first. Then prick P, Q and R: the sides must read 150, 200 and 250 mm.",
+                x,
+                y + 2,
+                end - x,
+                FirstPage.SMALL);
+        if (job.options().corrected()) {
+            y = block.flow("This print is " + job.options().correctionWords() + ".", x, y, end - x, FirstPage.SMALL);
+        }
+        CheckBar.across(block.pen(x, block.height - y - 8.6, sx, sy), new Pt(0, 0));
+        y += 19.5;
+        block.words("Before the drill turns", x, y, FirstPage.HEADING);
+        y += 2.2;
+        for (String s : List.of(
+                "Unplug the kiln. Lift off pan and jacket where drilled.",
+                "Offer up the real burner to the paper hole before drilling.",
+                "Mask, goggles, damp brick: the dust harms the lungs.",
+                "Metal hole first, then the brick, by slow drill.",
+                "Read the last sheet. Local code comes before this paper.")) {
+            block.pen.polyline(new Box(x, block.height - y - 4.2, x + 3.2, block.height - y - 1).corners(), true, LineStyle.BOX);
+            block.words(s, x + 6, y + 3.8, TextStyle.PLAIN);
+            y += 5.9;
+        }
+        new FirstFindings(job, block).draw(findingsX, top + 6, block.right - findingsX, block.height - Frame.MARGIN - 22);
+        pins();
+    }
+
+    private void pins() {
+        double sx = job.options().scaleX();
+        double sy = job.options().scaleY();
+        double px = block.right - 5;
+        double py = Frame.MARGIN + 5;
+        PdfPen p = block.pen(px, py, sx, sy);
+        Pt corner = new Pt(0, 0);
+        Pt q = new Pt(-150, 0);
+        Pt r = new Pt(0, 200);
+        pin(p, corner, "P", -5.5, 3);
+        pin(p, q, "Q", -6, -1.6);
+        pin(p, r, "R", 0, 6);
+        for (Pt[] d : new Pt[][] {
+            {q.plus(7, 0), q.plus(19, 0)},
+            {corner.plus(-7, 0), corner.plus(-19, 0)},
+            {corner.plus(0, 7), corner.plus(0, 19)},
+            {r.plus(0, -7), r.plus(0, -19)}
+        }) {
+            p.line(d[0], d[1], LineStyle.HIDDEN, Ink.INK);
+        }
+        p.text("P–Q 150 mm · P–R 200 mm · Q–R 250 mm", new Pt(-75, -1.2), Pen.Align.CENTRE, 0, FirstPage.SMALL);
+    }
+
+    private static void pin(Pen p, Pt c, String name, double dx, double dy) {
+        p.line(c.plus(-4.5, 0), c.plus(4.5, 0), LineStyle.DIMENSION);
+        p.line(c.plus(0, -4.5), c.plus(0, 4.5), LineStyle.DIMENSION);
+        p.circle(c, 2.5, LineStyle.BOX, Ink.INK);
+        p.fillCircle(c, 0.5, Ink.INK, 1);
+        p.text(name, c.plus(dx, dy), Pen.Align.CENTRE, 0, TextStyle.BOLD);
+    }
+}
