@@ -41,7 +41,8 @@ final class FirstFindings {
         int room = Math.max(0, (int) Math.floor((limit - y) / (FirstPage.SMALL.mm() * Words.LEADING)));
         for (int i = 0; i < Math.min(room, lines.size()); i++) {
             boolean cut = i == room - 1 && lines.size() > room;
-            block.words(cut ? "… more on the last sheets." : lines.get(i), x, y + FirstPage.SMALL.mm(), FirstPage.SMALL);
+            block.words(
+                    cut ? "… more on the last sheets." : lines.get(i), x, y + FirstPage.SMALL.mm(), FirstPage.SMALL);
             y += FirstPage.SMALL.mm() * Words.LEADING;
         }
     }

@@ -49,11 +49,13 @@ final class FirstMeasures {
                 "Mask, goggles, damp brick: the dust harms the lungs.",
                 "Metal hole first, then the brick, by slow drill.",
                 "Read the last sheet. Local code comes before this paper.")) {
-            block.pen.polyline(new Box(x, block.height - y - 4.2, x + 3.2, block.height - y - 1).corners(), true, LineStyle.BOX);
+            block.pen.polyline(
+                    new Box(x, block.height - y - 4.2, x + 3.2, block.height - y - 1).corners(), true, LineStyle.BOX);
             block.words(s, x + 6, y + 3.8, TextStyle.PLAIN);
             y += 5.9;
         }
-        new FirstFindings(job, block).draw(findingsX, top + 6, block.right - findingsX, block.height - Frame.MARGIN - 22);
+        new FirstFindings(job, block)
+                .draw(findingsX, top + 6, block.right - findingsX, block.height - Frame.MARGIN - 22);
         pins();
     }
 

@@ -11,7 +11,6 @@ import portwright.drawing.LineStyle;
 import portwright.drawing.Signs;
 import portwright.drawing.TextStyle;
 import portwright.drawing.Words;
-import portwright.geometry.Face;
 import portwright.geometry.Pt;
 
 /** Where to begin: verdict, hole schedule, small plans, check bars and pins, findings, what to do before the drill turns. */

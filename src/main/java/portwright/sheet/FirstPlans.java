@@ -95,6 +95,11 @@ final class FirstPlans {
             case LID -> "lid from above";
             case WALL -> "wall " + p.face().panel() + " from inside";
         };
-        block.pen.text(name + ", 1 : " + reduction, new Pt(cx, Math.max(block.height - top - room - 4, cy - b.height() * f / 2 - 9)), Pen.Align.CENTRE, 0, TextStyle.BOLD);
+        block.pen.text(
+                name + ", 1 : " + reduction,
+                new Pt(cx, Math.max(block.height - top - room - 4, cy - b.height() * f / 2 - 9)),
+                Pen.Align.CENTRE,
+                0,
+                TextStyle.BOLD);
     }
 }

@@ -51,12 +51,23 @@ final class FirstSchedule {
             double base = y + ROW * 0.68;
             block.pen.circle(block.at(block.left + 2.7, y + ROW / 2), 2.5, LineStyle.BOX, Ink.INK);
             block.pen.text(
-                    String.valueOf(n.number()), block.at(block.left + 2.7, y + ROW / 2 + 1.2), Pen.Align.CENTRE, 0, TextStyle.BOLD);
+                    String.valueOf(n.number()),
+                    block.at(block.left + 2.7, y + ROW / 2 + 1.2),
+                    Pen.Align.CENTRE,
+                    0,
+                    TextStyle.BOLD);
             cell(n.hole().name(), block.left, col, w, 1, base, TextStyle.BOLD);
             cell(r.part(), block.left, col, w, 2, base, TextStyle.PLAIN);
             cell(n.sizeWords(), block.left, col, w, 3, base, TextStyle.PLAIN);
             cell(LastPages.tenths(r.fromLeftMm()), block.left, col, w, 4, base, TextStyle.PLAIN);
-            cell(LastPages.tenths(r.fromOtherMm()) + (r.wall() ? " up" : ""), block.left, col, w, 5, base, TextStyle.PLAIN);
+            cell(
+                    LastPages.tenths(r.fromOtherMm()) + (r.wall() ? " up" : ""),
+                    block.left,
+                    col,
+                    w,
+                    5,
+                    base,
+                    TextStyle.PLAIN);
             cell(r.wall() ? "–" : LastPages.tenths(r.radiusMm()), block.left, col, w, 6, base, TextStyle.PLAIN);
             cell(r.wall() ? "–" : Format.plain(r.bearingDeg(), 1) + "°", block.left, col, w, 7, base, TextStyle.PLAIN);
             cell(

@@ -6,7 +6,6 @@ import portwright.drawing.Ink;
 import portwright.drawing.LineStyle;
 import portwright.drawing.Pen;
 import portwright.drawing.TextStyle;
-import portwright.drawing.Words;
 import portwright.geometry.Circle;
 import portwright.geometry.Pt;
 

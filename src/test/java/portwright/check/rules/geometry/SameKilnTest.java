@@ -38,7 +38,8 @@ class SameKilnTest {
                     : p;
             List<Finding> before = GeoBench.check(k.design()).findings();
             assertThat(before).isNotEmpty();
-            SameFindings.check("mirrored, seed " + seed, before, GeoBench.check(m).findings(), part);
+            SameFindings.check(
+                    "mirrored, seed " + seed, before, GeoBench.check(m).findings(), part);
             figuresSame("mirrored, seed " + seed, k.design(), m);
         }
     }
@@ -47,7 +48,11 @@ class SameKilnTest {
         for (long seed = first; seed <= last; seed++) {
             RandomKiln k = RandomKiln.of(seed);
             Design t = MovedKiln.turned(k.design(), new Random(seed).nextDouble() * 360);
-            SameFindings.check("turned, seed " + seed, GeoBench.check(k.design()).findings(), GeoBench.check(t).findings(), UnaryOperator.identity());
+            SameFindings.check(
+                    "turned, seed " + seed,
+                    GeoBench.check(k.design()).findings(),
+                    GeoBench.check(t).findings(),
+                    UnaryOperator.identity());
             figuresSame("turned, seed " + seed, k.design(), t);
         }
     }

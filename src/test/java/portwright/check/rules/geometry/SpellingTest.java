@@ -1,7 +1,6 @@
 package portwright.check.rules.geometry;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static portwright.TestKiln.at;
 import static portwright.TestKiln.mm;
 
 import java.math.BigDecimal;
