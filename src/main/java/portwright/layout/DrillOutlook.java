@@ -9,11 +9,14 @@ import portwright.units.Format;
  * What a drill by hand may make of a layout.
  *
  * @param odds of a stop, one a floor or lid hole
- * @param wander room of each of these holes
+ * @param wander room of each hole, walls too
  */
 public record DrillOutlook(List<HoleOdds> odds, List<Wander> wander) {
-    private static final String[] TOWARDS = {
+    private static final String[] SLAB = {
         "the back", "back right", "the right", "front right", "the front", "front left", "the left", "back left"
+    };
+    private static final String[] WALL = {
+        "the top", "top right", "the right", "bottom right", "the bottom", "bottom left", "the left", "top left"
     };
 
     public DrillOutlook {
@@ -31,31 +34,39 @@ public record DrillOutlook(List<HoleOdds> odds, List<Wander> wander) {
         return Math.max(0, 1 - odds.stream().mapToDouble(HoleOdds::stop).sum());
     }
 
-    /** The hole that may stray least; null when there is none on floor or lid. */
+    /** The hole that may stray least; null when there is none. */
     public Wander tightest() {
         return wander.stream().min(Comparator.comparingDouble(Wander::leastMm)).orElse(null);
     }
 
-    /** Eight directions in words for a bearing clockwise from the back, deg. */
-    public static String towards(double bearing) {
-        return TOWARDS[(int) Math.round(bearing / 45) % TOWARDS.length];
+    /** The direction of least room in words; on walls seen from inside. */
+    public static String towards(Wander w) {
+        String[] words = w.wall() ? WALL : SLAB;
+        return words[(int) Math.round(w.leastBearing() / 45) % words.length];
     }
 
-    /** Both in a sentence or two; empty when there is no floor or lid hole. */
+    /** Both in a sentence or two; empty when there is no hole. */
     public String words() {
         Wander w = tightest();
         if (w == null) {
             return "";
         }
+        if (odds.isEmpty()) {
+            return room(w);
+        }
         double percent = 100 * allInside();
         String share = percent > 99.95 ? "more than 99.9" : Format.plain(percent, 1);
-        return "Drilled by hand, " + share + " of 100 end inside every stop limit"
+        return "Drilled by hand, " + share + " of 100 holes in floor and lid end inside every stop limit"
                 + (allInside() < HoleOdds.TARGET
                         ? ", under the " + Format.plain(100 * HoleOdds.TARGET, 0) + " aimed at: drill with a guide. "
                         : ". ")
-                + (w.leastMm() >= Wander.MOST_MM
-                        ? "Every hole may wander " + Format.plain(Wander.MOST_MM, 0) + " mm or more."
-                        : "Least room: " + w.hole() + " may wander " + Format.plain(w.leastMm(), 1) + " mm to "
-                                + towards(w.leastBearing()) + ".");
+                + room(w);
+    }
+
+    private static String room(Wander w) {
+        return w.leastMm() >= Wander.MOST_MM
+                ? "Every hole may wander " + Format.plain(Wander.MOST_MM, 0) + " mm or more."
+                : "Least room: " + w.hole() + " may wander " + Format.plain(w.leastMm(), 1) + " mm to " + towards(w)
+                        + (w.wall() ? ", seen from inside." : ".");
     }
 }

@@ -77,10 +77,12 @@ public final class Tolerance {
                         .orElse(0);
     }
 
-    /** How far each floor and lid hole may wander. */
+    /** How far each hole may wander: those of floor and lid, then those of walls. */
     public static List<Wander> wander(Design design) {
         Tolerance t = new Tolerance(design, DrillError.of(design));
-        return t.holes.stream().map(t::wander).toList();
+        List<Wander> out = new ArrayList<>(t.holes.stream().map(t::wander).toList());
+        out.addAll(WallWander.of(design));
+        return List.copyOf(out);
     }
 
     /** Odds of a stop for each floor and lid hole, as the design says that the drill strays. */
@@ -153,7 +155,7 @@ public final class Tolerance {
                 leastBearing = bearing;
             }
         }
-        return new Wander(h.port().name(), bearings, allowed, rules, least, leastBearing);
+        return new Wander(h.port().name(), false, bearings, allowed, rules, least, leastBearing);
     }
 
     /** For each hole and draw: centre x, y, tilt shift x, y (of the whole thickness), growth of the radius; then one x, y of the measured elements. */

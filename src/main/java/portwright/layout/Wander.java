@@ -7,7 +7,8 @@ import java.util.List;
  * slab and has the design's oversize.
  *
  * @param hole its name
- * @param bearings directions clockwise from the back, deg
+ * @param wall whether it is in a wall: bearings then run clockwise from straight up, seen from inside
+ * @param bearings directions clockwise from the back seen from above, deg
  * @param allowedMm distance in each direction, mm; {@link #MOST_MM} means that much or more
  * @param rules the rule that stops in each direction; empty text where none does within that distance
  * @param leastMm the least of them, mm
@@ -15,6 +16,7 @@ import java.util.List;
  */
 public record Wander(
         String hole,
+        boolean wall,
         List<Double> bearings,
         List<Double> allowedMm,
         List<String> rules,

@@ -6,12 +6,14 @@ import java.util.Map;
 import portwright.check.Finding;
 import portwright.check.NotChecked;
 import portwright.drawing.CheckBar;
+import portwright.drawing.HoleNote;
 import portwright.drawing.LineStyle;
 import portwright.drawing.Pen;
 import portwright.drawing.Signs;
 import portwright.drawing.TextStyle;
 import portwright.drawing.Words;
 import portwright.geometry.Pt;
+import portwright.layout.DrillOutlook;
 
 /** The end of the print: cautions in full and whose word comes first, findings in full, what was not checked or assumed, sheets left out. */
 final class LastPages {
@@ -19,6 +21,7 @@ final class LastPages {
     private static final double FOOT = 16;
     /** Room at the right for the upright bar. */
     private static final double BAR = 16;
+    private static final double WANDER_COLUMN = 13;
 
     private final Job job;
     private final Fonts fonts;
@@ -40,6 +43,7 @@ final class LastPages {
         LastPages l = new LastPages(job, fonts);
         l.findings();
         l.holes();
+        l.wander();
         l.sheets();
         l.cautions();
         l.finish(first, total);
@@ -153,6 +157,42 @@ final class LastPages {
             }
             para(b.append('.').toString(), 0, TEXT);
         }
+    }
+
+    private void wander() {
+        WanderRows table = new WanderRows(
+                DrillOutlook.of(job.kiln().design()), HoleNote.of(job.kiln()));
+        List<WanderRows.Row> rows = table.rows();
+        if (rows.isEmpty()) {
+            return;
+        }
+        heading("How far each hole may wander");
+        para(table.words(), 0, TEXT);
+        y -= 1;
+        double name = textWidth() - WanderRows.HEADS.size() * WANDER_COLUMN;
+        room(6 + 9 * rows.size());
+        cells(WanderRows.HEADS, name, TextStyle.BAR);
+        for (WanderRows.Row r : rows) {
+            room(9);
+            pen.text(Words.fit(pen, r.hole(), name, TextStyle.BOLD), new Pt(Frame.MARGIN, y - 3.6), Pen.Align.LEFT, 0, TextStyle.BOLD);
+            cells(r.room(), name, TEXT);
+            if (!r.tightest().isEmpty()) {
+                para(r.tightest(), 6, TextStyle.BAR);
+            }
+            y -= 0.8;
+        }
+    }
+
+    private void cells(List<String> words, double left, TextStyle style) {
+        for (int i = 0; i < words.size(); i++) {
+            pen.text(
+                    words.get(i),
+                    new Pt(Frame.MARGIN + left + (i + 1) * WANDER_COLUMN, y - 3.6),
+                    Pen.Align.RIGHT,
+                    0,
+                    style);
+        }
+        y -= 4.8;
     }
 
     private String mm(double v) {

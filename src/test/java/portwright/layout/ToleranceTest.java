@@ -92,6 +92,20 @@ class ToleranceTest {
         assertThat(w.leastMm()).isCloseTo(2, within(1e-3));
     }
 
+    /** By hand: groove from 192 mm up, 25 mm of brick, half of 35 mm: the middle may rise to 149.5 mm; straight sideways nothing comes near. */
+    @Test
+    void wallHoleUnderARowOfElements() {
+        TestKiln k = TestKiln.polygon(4, "800 mm").oversize(0);
+        k.wallElement("E1", 200, 16, 19, 0, null);
+        Wander w = Tolerance.wander(k.wallInlet("inlet A", 1, 0, 140, 35).build()).get(0);
+        assertThat(w.wall()).isTrue();
+        assertThat(w.allowedMm().get(0)).isCloseTo(9.5, within(0.1));
+        assertThat(w.rules().get(0)).isEqualTo("element-clearance");
+        assertThat(w.allowedMm().get(1)).isCloseTo(9.5 * Math.sqrt(2), within(0.15));
+        assertThat(w.allowedMm().get(2)).isEqualTo(Wander.MOST_MM);
+        assertThat(DrillOutlook.towards(w)).isEqualTo("the top");
+    }
+
     @Test
     void regionAgreesWithTheStopsPointByPoint() {
         int inside = 0;
