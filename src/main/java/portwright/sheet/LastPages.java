@@ -21,6 +21,7 @@ final class LastPages {
     private static final double FOOT = 16;
     /** Room at the right for the upright bar. */
     private static final double BAR = 16;
+
     private static final double WANDER_COLUMN = 13;
 
     private final Job job;
@@ -160,8 +161,7 @@ final class LastPages {
     }
 
     private void wander() {
-        WanderRows table = new WanderRows(
-                DrillOutlook.of(job.kiln().design()), HoleNote.of(job.kiln()));
+        WanderRows table = new WanderRows(DrillOutlook.of(job.kiln().design()), HoleNote.of(job.kiln()));
         List<WanderRows.Row> rows = table.rows();
         if (rows.isEmpty()) {
             return;
@@ -174,7 +174,12 @@ final class LastPages {
         cells(WanderRows.HEADS, name, TextStyle.BAR);
         for (WanderRows.Row r : rows) {
             room(9);
-            pen.text(Words.fit(pen, r.hole(), name, TextStyle.BOLD), new Pt(Frame.MARGIN, y - 3.6), Pen.Align.LEFT, 0, TextStyle.BOLD);
+            pen.text(
+                    Words.fit(pen, r.hole(), name, TextStyle.BOLD),
+                    new Pt(Frame.MARGIN, y - 3.6),
+                    Pen.Align.LEFT,
+                    0,
+                    TextStyle.BOLD);
             cells(r.room(), name, TEXT);
             if (!r.tightest().isEmpty()) {
                 para(r.tightest(), 6, TextStyle.BAR);

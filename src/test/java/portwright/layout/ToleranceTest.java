@@ -97,7 +97,8 @@ class ToleranceTest {
     void wallHoleUnderARowOfElements() {
         TestKiln k = TestKiln.polygon(4, "800 mm").oversize(0);
         k.wallElement("E1", 200, 16, 19, 0, null);
-        Wander w = Tolerance.wander(k.wallInlet("inlet A", 1, 0, 140, 35).build()).get(0);
+        Wander w =
+                Tolerance.wander(k.wallInlet("inlet A", 1, 0, 140, 35).build()).get(0);
         assertThat(w.wall()).isTrue();
         assertThat(w.allowedMm().get(0)).isCloseTo(9.5, within(0.1));
         assertThat(w.rules().get(0)).isEqualTo("element-clearance");
