@@ -7,6 +7,7 @@ import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.sli
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaCall;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
@@ -86,6 +87,28 @@ class ArchitectureTest {
                     .check(ALL);
         })));
         return tests;
+    }
+
+    /** A half file must not be possible: only one class writes files, and a window's mark, which nobody reads. */
+    @Test
+    void filesAreWrittenWholeByOneClass() {
+        DescribedPredicate<JavaCall<?>> writes = DescribedPredicate.describe(
+                "write a file", c -> {
+                    String owner = c.getTargetOwner().getName();
+                    return owner.equals("java.nio.file.Files")
+                                    && c.getName().matches("write|writeString|newOutputStream|newBufferedWriter|newByteChannel|copy|move")
+                            || owner.matches("java.io.(FileOutputStream|FileWriter|RandomAccessFile|PrintStream)")
+                                    && c.getName().equals("<init>")
+                            || owner.equals("java.nio.channels.FileChannel") && c.getName().equals("open");
+                });
+        noClasses()
+                .that()
+                .doNotHaveSimpleName("AtomicFile")
+                .and()
+                .doNotHaveSimpleName("OpenMark")
+                .should()
+                .callCodeUnitWhere(writes)
+                .check(ALL);
     }
 
     @Test

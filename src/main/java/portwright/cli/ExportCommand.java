@@ -1,7 +1,5 @@
 package portwright.cli;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -17,7 +15,6 @@ import portwright.data.LimitTable;
 import portwright.model.Design;
 import portwright.report.FindingsMarkdown;
 import portwright.review.Review;
-import portwright.sheet.AtomicFile;
 import portwright.sheet.HoleSchedule;
 import portwright.sheet.SheetOptions;
 import portwright.sheet.SheetRefused;
@@ -83,11 +80,7 @@ final class ExportCommand implements Callable<Integer> {
             files.put(markdown, FindingsMarkdown.write(result));
         }
         files.forEach((path, text) -> {
-            try {
-                AtomicFile.write(path, text.getBytes(StandardCharsets.UTF_8));
-            } catch (IOException e) {
-                throw new UserError(Cli.FAULT, path + ": not written (" + e.getMessage() + ").");
-            }
+            Output.write(path, text);
             spec.commandLine().getOut().println(path);
         });
         return Cli.OK;

@@ -1,7 +1,5 @@
 package portwright.cli;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -12,7 +10,6 @@ import picocli.CommandLine.Spec;
 import portwright.report.ForecastJson;
 import portwright.report.ForecastText;
 import portwright.review.Review;
-import portwright.sheet.AtomicFile;
 
 /** The firing over time. */
 @Command(
@@ -42,12 +39,7 @@ final class ForecastCommand implements Callable<Integer> {
                             + String.join(", ", review.firing().forecast().needs()) + ".");
         }
         if (csv != null) {
-            try {
-                AtomicFile.write(csv, ForecastJson.csv(review).getBytes(StandardCharsets.UTF_8));
-            } catch (IOException e) {
-                throw new UserError(
-                        Cli.FAULT, csv + ": cannot be written (" + e.getMessage() + "). Nothing was left behind.");
-            }
+            Output.write(csv, ForecastJson.csv(review));
         }
         spec.commandLine().getOut().print(json ? ForecastJson.write(review) : ForecastText.write(review));
         return Cli.OK;

@@ -12,7 +12,6 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import portwright.file.DesignFile;
 import portwright.file.DesignText;
 import portwright.file.Starters;
 
@@ -66,15 +65,9 @@ final class NewCommand implements Callable<Integer> {
                         Cli.MISUSE,
                         out + ": there is a file of that name already. Nothing was changed. Write to another name.");
             }
-            DesignFile.save(out, starter);
         } catch (IOException e) {
-            throw new UserError(Cli.FAULT, out + ": not written (" + reason(e) + "). No file was left.");
+            throw new UserError(Cli.FAULT, out + ": the file that stands there cannot be read (" + e.getMessage() + ").");
         }
-    }
-
-    private static String reason(IOException e) {
-        return e instanceof java.nio.file.NoSuchFileException
-                ? "there is no such folder"
-                : e instanceof java.nio.file.AccessDeniedException ? "no permission" : e.getMessage();
+        Output.write(out, starter.toText());
     }
 }

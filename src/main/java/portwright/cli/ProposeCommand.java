@@ -1,6 +1,5 @@
 package portwright.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
@@ -11,7 +10,6 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import portwright.check.Finding;
 import portwright.check.Severity;
-import portwright.file.DesignFile;
 import portwright.file.PortsText;
 import portwright.file.ReadResult;
 import portwright.layout.DrillOutlook;
@@ -90,13 +88,7 @@ final class ProposeCommand implements Callable<Integer> {
         for (int i = 0; i < found.best().size(); i++) {
             show(print, i + 1, found.best().get(i));
         }
-        try {
-            DesignFile.save(
-                    out,
-                    PortsText.put(read.document(), found.best().get(take - 1).ports()));
-        } catch (IOException e) {
-            throw new UserError(Cli.FAULT, out + ": not written (" + e.getMessage() + "). No file was left.");
-        }
+        Output.write(out, PortsText.put(read.document(), found.best().get(take - 1).ports()).toText());
         int before =
                 read.design().burners() == null ? 0 : read.design().burners().size();
         Proposal taken = found.best().get(take - 1);

@@ -1,7 +1,6 @@
 package portwright.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -14,7 +13,6 @@ import portwright.calc.firing.log.FiringLog;
 import portwright.calc.firing.log.Fit;
 import portwright.calc.firing.log.LogException;
 import portwright.calc.firing.log.LogFile;
-import portwright.file.DesignFile;
 import portwright.file.DesignText;
 import portwright.file.FittedText;
 import portwright.file.ReadResult;
@@ -23,7 +21,6 @@ import portwright.report.RecordText;
 import portwright.review.Known;
 import portwright.review.RecordReview;
 import portwright.review.Review;
-import portwright.sheet.AtomicFile;
 
 /** Logged firings against the forecast, and the ledger of the kiln over them. */
 @Command(
@@ -67,7 +64,7 @@ final class RecordCommand implements Callable<Integer> {
             save(read.document(), fitted);
         }
         if (csv != null) {
-            write(csv, RecordJson.csv(record.value().views().get(logs.size() - 1)));
+            Output.write(csv, RecordJson.csv(record.value().views().get(logs.size() - 1)));
         }
         List<String> names = logFiles.stream().map(Path::toString).toList();
         spec.commandLine()
@@ -115,19 +112,6 @@ final class RecordCommand implements Callable<Integer> {
                     fit + ": not written; the fitted design would not be valid: "
                             + check.problems().get(0).message());
         }
-        try {
-            DesignFile.save(fit, out);
-        } catch (IOException e) {
-            throw new UserError(Cli.FAULT, fit + ": not written (" + e.getMessage() + ").");
-        }
-    }
-
-    private static void write(Path file, String text) {
-        try {
-            AtomicFile.write(file, text.getBytes(StandardCharsets.UTF_8));
-        } catch (IOException e) {
-            throw new UserError(
-                    Cli.FAULT, file + ": cannot be written (" + e.getMessage() + "). Nothing was left behind.");
-        }
+        Output.write(fit, out.toText());
     }
 }

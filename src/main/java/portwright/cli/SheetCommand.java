@@ -1,6 +1,5 @@
 package portwright.cli;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -13,7 +12,6 @@ import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.model.Design;
 import portwright.review.Review;
-import portwright.sheet.AtomicFile;
 import portwright.sheet.Paper;
 import portwright.sheet.SheetBook;
 import portwright.sheet.SheetOptions;
@@ -92,11 +90,7 @@ final class SheetCommand implements Callable<Integer> {
         } catch (SheetRefused e) {
             throw new UserError(Cli.STOP, e.getMessage());
         }
-        try {
-            AtomicFile.write(out, print.pdf());
-        } catch (IOException e) {
-            throw new UserError(Cli.FAULT, out + ": not written (" + e.getMessage() + "). No file was left.");
-        }
+        Output.write(out, print.pdf());
         spec.commandLine()
                 .getOut()
                 .println(out + ": " + print.sheets() + " sheets "

@@ -78,12 +78,11 @@ public final class DesignFile {
     }
 
     /**
-     * Saves the whole document or nothing, in canonical form: a temporary file in the same folder, forced to disk, then put in the old one's
-     * place in one step. Permissions stay, a symbolic link stays and its target is replaced.
+     * Saves the whole document or nothing, in canonical form. Permissions stay, a symbolic link stays and its target is replaced.
      *
      * @throws IOException when it cannot be written; the old file is whole and no temporary file is left
      */
     public static void save(Path file, DesignText document) throws IOException {
-        AtomicSave.write(file, document.toText().getBytes(java.nio.charset.StandardCharsets.UTF_8));
+        AtomicFile.write(file, document.toText().getBytes(java.nio.charset.StandardCharsets.UTF_8));
     }
 }

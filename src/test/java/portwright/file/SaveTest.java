@@ -70,19 +70,6 @@ class SaveTest {
         assertThat(files()).isEqualTo(2);
     }
 
-    /** The device that is always full refuses the bytes: the old file stays, no temporary file is left. */
-    @Test
-    void aFullDiskLeavesTheOldFile() throws IOException {
-        Path file = Files.writeString(folder.resolve("a.json"), "old");
-        assertThatThrownBy(() -> AtomicSave.write(
-                        file, design.toText().getBytes(java.nio.charset.StandardCharsets.UTF_8), bytes -> {
-                            throw new IOException("No space left on device");
-                        }))
-                .isInstanceOf(IOException.class);
-        assertThat(Files.readString(file)).isEqualTo("old");
-        assertThat(files()).isEqualTo(1);
-    }
-
     @Test
     void noticesThatSomebodyElseChangedTheFile() throws IOException {
         Path file = folder.resolve("a.json");

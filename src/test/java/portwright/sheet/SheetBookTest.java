@@ -164,19 +164,6 @@ class SheetBookTest {
     }
 
     @Test
-    void aFailedWriteLeavesNoFile(@TempDir Path folder) throws IOException {
-        Path target = Files.createDirectory(folder.resolve("out.pdf"));
-        assertThatThrownBy(() -> AtomicFile.write(target, new byte[] {1})).isInstanceOf(IOException.class);
-        assertThatThrownBy(() -> AtomicFile.write(folder.resolve("none/out.pdf"), new byte[] {1}))
-                .isInstanceOf(IOException.class);
-        try (var s = Files.walk(folder)) {
-            assertThat(s.filter(Files::isRegularFile)).isEmpty();
-        }
-        AtomicFile.write(folder.resolve("ok.pdf"), new byte[] {1});
-        assertThat(folder.resolve("ok.pdf")).hasBinaryContent(new byte[] {1});
-    }
-
-    @Test
     void scheduleFromTheBattens() {
         var rows = HoleSchedule.of(KilnGeometry.of(club));
         assertThat(rows.get(0).fromLeftMm())

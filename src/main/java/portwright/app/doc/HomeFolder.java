@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Properties;
 import java.util.stream.Stream;
+import portwright.file.AtomicFile;
 
 /** Where the window keeps what is not a design: recent files, recovery copies, who has a file open, window settings. */
 public final class HomeFolder {
@@ -97,9 +98,20 @@ public final class HomeFolder {
     private void write(String name, String text) {
         try {
             Files.createDirectories(root);
-            Files.writeString(root.resolve(name), text, StandardCharsets.UTF_8);
+            AtomicFile.write(root.resolve(name), text.getBytes(StandardCharsets.UTF_8));
         } catch (IOException notPossible) {
             return;
+        }
+    }
+
+    /** Whether the program that made a file of the name PID-… still runs. */
+    static boolean alive(String name) {
+        try {
+            return ProcessHandle.of(Long.parseLong(name.substring(0, Math.max(0, name.indexOf('-')))))
+                    .filter(ProcessHandle::isAlive)
+                    .isPresent();
+        } catch (NumberFormatException e) {
+            return false;
         }
     }
 

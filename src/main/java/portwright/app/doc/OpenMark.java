@@ -5,8 +5,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** Tells windows of one another: a small mark while a window has a file open. */
+/** Tells windows of one another: a small mark of its own for each window while it has a file open. */
 public final class OpenMark {
+    private static final String FOLDER = "open";
+
     private final HomeFolder home;
     private final String me;
     private Path mark;
@@ -16,38 +18,41 @@ public final class OpenMark {
         this.me = ProcessHandle.current().pid() + "-" + window;
     }
 
-    /** Takes the file; answers whether another living window has it open. */
+    /** Takes the file; answers whether another living window has it open. Marks first and looks then, so that of two at once both are told. */
     public boolean take(Path file) {
         leave();
-        Path folder = home.folder("open");
+        Path folder = home.folder(FOLDER);
         if (folder == null) {
             return false;
         }
-        Path p = folder.resolve(
-                Integer.toHexString(file.toAbsolutePath().normalize().toString().hashCode()) + ".txt");
-        boolean other = false;
+        String key = Integer.toHexString(real(file).toString().hashCode()) + ".";
+        Path p = folder.resolve(key + me);
         try {
-            if (Files.exists(p)) {
-                String who = Files.readString(p, StandardCharsets.UTF_8).strip();
-                other = !who.equals(me) && alive(who);
+            Files.writeString(p, real(file) + "\n", StandardCharsets.UTF_8);
+            mark = p;
+        } catch (IOException othersAreStillSeen) {
+            mark = null;
+        }
+        boolean other = false;
+        for (Path q : home.list(FOLDER)) {
+            String name = q.getFileName().toString();
+            if (name.startsWith(key) && !name.equals(key + me)) {
+                boolean lives = HomeFolder.alive(name.substring(key.length()));
+                other |= lives;
+                if (!lives) {
+                    Recovery.delete(q);
+                }
             }
-            if (!other) {
-                Files.writeString(p, me, StandardCharsets.UTF_8);
-                mark = p;
-            }
-        } catch (IOException e) {
-            return other;
         }
         return other;
     }
 
-    private static boolean alive(String who) {
+    /** The file itself, whatever links lead to it. */
+    private static Path real(Path file) {
         try {
-            return ProcessHandle.of(Long.parseLong(who.substring(0, who.indexOf('-'))))
-                    .filter(ProcessHandle::isAlive)
-                    .isPresent();
-        } catch (RuntimeException e) {
-            return false;
+            return file.toRealPath();
+        } catch (IOException e) {
+            return file.toAbsolutePath().normalize();
         }
     }
 

@@ -4,10 +4,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import portwright.file.AtomicFile;
 import portwright.file.DesignText;
 import portwright.file.ReadResult;
 
@@ -45,10 +45,8 @@ public final class Recovery {
             return false;
         }
         try {
-            Path temp = mine.resolveSibling(mine.getFileName() + ".tmp");
-            Files.writeString(
-                    temp, (file == null ? "" : file.toAbsolutePath()) + "\n" + text.toText(), StandardCharsets.UTF_8);
-            Files.move(temp, mine, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
+            String all = (file == null ? "" : file.toAbsolutePath()) + "\n" + text.toText();
+            AtomicFile.write(mine, all.getBytes(StandardCharsets.UTF_8));
             return true;
         } catch (IOException e) {
             return false;
@@ -67,22 +65,11 @@ public final class Recovery {
         List<Left> out = new ArrayList<>();
         for (Path p : home.list(FOLDER)) {
             String name = p.getFileName().toString();
-            if (name.endsWith(END) && !alive(name)) {
+            if (name.endsWith(END) && !HomeFolder.alive(name)) {
                 read(p).ifPresent(out::add);
             }
         }
         return out;
-    }
-
-    private static boolean alive(String name) {
-        int cut = name.indexOf('-');
-        try {
-            return ProcessHandle.of(Long.parseLong(name.substring(0, Math.max(0, cut))))
-                    .filter(ProcessHandle::isAlive)
-                    .isPresent();
-        } catch (NumberFormatException e) {
-            return false;
-        }
     }
 
     private static Optional<Left> read(Path p) {
@@ -91,7 +78,6 @@ public final class Recovery {
             int cut = all.indexOf('\n');
             ReadResult r = cut < 0 ? null : DesignText.read(all.substring(cut + 1));
             if (r == null || r.document() == null) {
-                delete(p);
                 return Optional.empty();
             }
             String file = all.substring(0, cut);

@@ -34,6 +34,12 @@ final class DiskWatch {
         stage.addEventHandler(javafx.stage.WindowEvent.WINDOW_HIDDEN, e -> often.stop());
     }
 
+    /** Whether the file is another's since it was read, and nobody has chosen yet which one to keep. */
+    boolean asks() {
+        look();
+        return slip != null && notices.holds(slip) && file.onDisk();
+    }
+
     private void look() {
         if (slip != null && notices.holds(slip) || !file.changedOnDisk()) {
             return;

@@ -121,14 +121,18 @@ public final class FileDesk {
             file.none(example);
         } else {
             file.read(path);
-            if (mark.take(path)) {
-                notices.say(
-                        "Open in another window",
-                        path.getFileName() + " is open in another window. What is saved last stays.");
-            }
+            mark(path);
         }
         doc.replace(text, text.read().design(), unsaved);
         fresh.run();
+    }
+
+    private void mark(Path path) {
+        if (mark.take(path)) {
+            notices.say(
+                    "Open in another window",
+                    path.getFileName() + " is open in another window. Whoever saves second is asked first.");
+        }
     }
 
     /** Offers what an earlier program left behind. */
@@ -197,8 +201,12 @@ public final class FileDesk {
         return (s.isEmpty() ? "kiln" : s) + ".json";
     }
 
-    /** Saves to a file; a failed write leaves the old file whole and says so. */
+    /** Saves to a file, not over what somebody else saved there before the user has chosen; a failed write leaves the old file whole and says so. */
     public boolean saveTo(Path path) {
+        if (path.equals(file.path()) && disk.asks()) {
+            notices.say("Not saved yet", path.getFileName() + " was changed by another program. Choose which to keep.");
+            return false;
+        }
         try {
             DesignFile.save(path, doc.text());
         } catch (IOException e) {
@@ -208,7 +216,7 @@ public final class FileDesk {
             return false;
         }
         if (!path.equals(file.path())) {
-            mark.take(path);
+            mark(path);
             home.opened(path);
         }
         file.written(path, LocalTime.now().format(DiskWatch.CLOCK));

@@ -30,10 +30,8 @@ final class LeftWork {
         });
     }
 
-    private void keep() {
-        if (doc.unsaved()) {
-            recovery.keep(doc.text(), file.path());
-        }
+    private boolean keep() {
+        return doc.unsaved() && recovery.keep(doc.text(), file.path());
     }
 
     /** The work is saved or given up. */
@@ -49,8 +47,9 @@ final class LeftWork {
             Button open = Notices.button("Open it", () -> {
                 if (take.test(left)) {
                     notices.remove(slip[0]);
-                    keep();
-                    Recovery.delete(left.copy());
+                    if (keep()) {
+                        Recovery.delete(left.copy());
+                    }
                 }
             });
             Button drop = Notices.button("Drop it", () -> {

@@ -27,7 +27,7 @@ import portwright.app.part.CorrectionGauge;
 import portwright.app.part.FormView;
 import portwright.app.part.PlainField;
 import portwright.app.part.SlipView;
-import portwright.sheet.AtomicFile;
+import portwright.file.AtomicFile;
 import portwright.sheet.PagePicture;
 import portwright.sheet.SheetOptions;
 

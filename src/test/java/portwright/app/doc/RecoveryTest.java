@@ -60,9 +60,23 @@ class RecoveryTest {
         Path file = home.resolve("kiln.json");
         assertThat(a.take(file)).isFalse();
         assertThat(b.take(file)).isTrue();
+        assertThat(a.take(file)).as("the first too, when it looks again").isTrue();
         a.leave();
         assertThat(b.take(file)).isFalse();
         b.leave();
+    }
+
+    @Test
+    void aMarkOfAProgramThatIsGoneCountsForNothing() throws Exception {
+        HomeFolder h = new HomeFolder(home);
+        Path file = home.resolve("kiln.json");
+        OpenMark a = new OpenMark(h, "a");
+        a.take(file);
+        Path mine = h.list("open").get(0);
+        String name = mine.getFileName().toString();
+        java.nio.file.Files.move(mine, mine.resolveSibling(name.substring(0, name.indexOf('.')) + ".999999999-a"));
+        assertThat(new OpenMark(h, "b").take(file)).isFalse();
+        assertThat(h.list("open")).hasSize(1);
     }
 
     @Test
