@@ -92,15 +92,17 @@ class ArchitectureTest {
     /** A half file must not be possible: only one class writes files, and a window's mark, which nobody reads. */
     @Test
     void filesAreWrittenWholeByOneClass() {
-        DescribedPredicate<JavaCall<?>> writes = DescribedPredicate.describe(
-                "write a file", c -> {
-                    String owner = c.getTargetOwner().getName();
-                    return owner.equals("java.nio.file.Files")
-                                    && c.getName().matches("write|writeString|newOutputStream|newBufferedWriter|newByteChannel|copy|move")
-                            || owner.matches("java.io.(FileOutputStream|FileWriter|RandomAccessFile|PrintStream)")
-                                    && c.getName().equals("<init>")
-                            || owner.equals("java.nio.channels.FileChannel") && c.getName().equals("open");
-                });
+        DescribedPredicate<JavaCall<?>> writes = DescribedPredicate.describe("write a file", c -> {
+            String owner = c.getTargetOwner().getName();
+            return owner.equals("java.nio.file.Files")
+                            && c.getName()
+                                    .matches(
+                                            "write|writeString|newOutputStream|newBufferedWriter|newByteChannel|copy|move")
+                    || owner.matches("java.io.(FileOutputStream|FileWriter|RandomAccessFile|PrintStream)")
+                            && c.getName().equals("<init>")
+                    || owner.equals("java.nio.channels.FileChannel")
+                            && c.getName().equals("open");
+        });
         noClasses()
                 .that()
                 .doNotHaveSimpleName("AtomicFile")

@@ -66,7 +66,8 @@ final class NewCommand implements Callable<Integer> {
                         out + ": there is a file of that name already. Nothing was changed. Write to another name.");
             }
         } catch (IOException e) {
-            throw new UserError(Cli.FAULT, out + ": the file that stands there cannot be read (" + e.getMessage() + ").");
+            throw new UserError(
+                    Cli.FAULT, out + ": the file that stands there cannot be read (" + e.getMessage() + ").");
         }
         Output.write(out, starter.toText());
     }

@@ -14,7 +14,8 @@ final class Output {
             AtomicFile.write(file, bytes);
         } catch (IOException e) {
             throw new UserError(
-                    Cli.FAULT, file + ": not written (" + e.getMessage() + "). No half file was left; an old one stands.");
+                    Cli.FAULT,
+                    file + ": not written (" + e.getMessage() + "). No half file was left; an old one stands.");
         }
     }
 

@@ -88,7 +88,10 @@ final class ProposeCommand implements Callable<Integer> {
         for (int i = 0; i < found.best().size(); i++) {
             show(print, i + 1, found.best().get(i));
         }
-        Output.write(out, PortsText.put(read.document(), found.best().get(take - 1).ports()).toText());
+        Output.write(
+                out,
+                PortsText.put(read.document(), found.best().get(take - 1).ports())
+                        .toText());
         int before =
                 read.design().burners() == null ? 0 : read.design().burners().size();
         Proposal taken = found.best().get(take - 1);

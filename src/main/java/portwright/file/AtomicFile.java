@@ -48,8 +48,7 @@ public final class AtomicFile {
             throw new IOException(file + " is write-protected");
         }
         sweep(folder);
-        Path temp =
-                folder.resolve(".portwright-" + ProcessHandle.current().pid() + "-" + UUID.randomUUID() + ".tmp");
+        Path temp = folder.resolve(".portwright-" + ProcessHandle.current().pid() + "-" + UUID.randomUUID() + ".tmp");
         try {
             fill(temp, bytes);
             keepPermissions(target, temp);

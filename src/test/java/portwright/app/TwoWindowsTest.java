@@ -112,7 +112,9 @@ class TwoWindowsTest {
             first.title("of the first window");
             assertThat(first.shell.files().save()).isTrue();
             second.title("of the second window");
-            assertThat(second.shell.files().save()).as("not over the other's work").isFalse();
+            assertThat(second.shell.files().save())
+                    .as("not over the other's work")
+                    .isFalse();
             assertThat(second.says("The file changed on disk")).isTrue();
             assertThat(saved(file)).isEqualTo("of the first window");
             assertThat(second.doc.unsaved()).isTrue();

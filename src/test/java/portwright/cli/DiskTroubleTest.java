@@ -35,8 +35,7 @@ class DiskTroubleTest {
 
     @BeforeEach
     void inputs() throws IOException {
-        design = Files.writeString(
-                work.resolve("kiln.json"), RecordBench.text().toText());
+        design = Files.writeString(work.resolve("kiln.json"), RecordBench.text().toText());
         log = Files.writeString(work.resolve("log.csv"), RecordBench.healthyCsv(1.12, 5e-4));
     }
 

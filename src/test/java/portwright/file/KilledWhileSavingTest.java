@@ -154,8 +154,8 @@ class KilledWhileSavingTest {
 
     private static List<Path> temporary(Path place) throws IOException {
         try (Stream<Path> all = Files.list(place)) {
-            return new ArrayList<>(all.filter(p -> p.getFileName().toString().endsWith(".tmp"))
-                    .toList());
+            return new ArrayList<>(
+                    all.filter(p -> p.getFileName().toString().endsWith(".tmp")).toList());
         }
     }
 }
