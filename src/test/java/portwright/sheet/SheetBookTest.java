@@ -50,6 +50,22 @@ class SheetBookTest {
                 .isEqualTo(Prints.print(Prints.read(Prints.club()), a4).pdf());
     }
 
+    /** Nine hundred millimetres of paper: the first sheet keeps together, so that it can be cut off and kept. */
+    @Test
+    void onLargePaperTheFirstSheetIsABlockToCutOff() throws IOException {
+        byte[] pdf = Prints.print(club, SheetOptions.plain(Paper.parse("900x900mm"))).pdf();
+        try (PDDocument d = Loader.loadPDF(pdf)) {
+            PrintedPage first = new PrintedPage(d.getPage(0));
+            assertThat(first.words).containsKey("cut off and keep with the kiln's papers");
+            assertThat(first.extent[2]).isLessThanOrEqualTo(421);
+            assertThat(first.extent[1]).isGreaterThanOrEqualTo(900 - 446);
+            assertThat(first.extent[3]).isLessThanOrEqualTo(900 - 12);
+        }
+        try (PDDocument d = Loader.loadPDF(Prints.print(club, a4).pdf())) {
+            assertThat(new PrintedPage(d.getPage(0)).words).doesNotContainKey("cut off and keep with the kiln's papers");
+        }
+    }
+
     @Test
     void viewersAreToldNotToScale() throws IOException {
         try (PDDocument d = Loader.loadPDF(Prints.print(club, a4).pdf())) {
