@@ -24,4 +24,11 @@ public record CheckResult(
                 .filter(f -> f.severity() == Severity.STOP && f.forbids() == purpose)
                 .count();
     }
+
+    /** Number of cautions that count for a purpose. */
+    public long cautions(Forbids purpose) {
+        return findings.stream()
+                .filter(f -> f.severity() == Severity.CAUTION && f.bearsOn(purpose))
+                .count();
+    }
 }

@@ -31,4 +31,9 @@ public record Finding(
         parts = List.copyOf(parts);
         marks = List.copyOf(marks);
     }
+
+    /** Whether who drills (or lights) has to know of it: it could forbid that, or it forbids nothing and counts for both. */
+    public boolean bearsOn(Forbids purpose) {
+        return forbids == purpose || forbids == Forbids.NOTHING;
+    }
 }

@@ -67,7 +67,10 @@ public final class CheckText {
                                         .filter(n -> n.forbids() == purpose)
                                         .count(),
                                 "rule") + " could not be checked.";
-            case CAUTION -> "no stop, " + count(r.count(Severity.CAUTION), "caution") + ".";
+            case CAUTION ->
+                r.cautions(purpose) == 0
+                        ? "no stop, no caution in what was checked."
+                        : "no stop, " + count(r.cautions(purpose), "caution") + ".";
             case CLEAR -> "no stop, no caution.";
         };
     }

@@ -1,7 +1,9 @@
 package portwright.sheet;
 
+import java.util.Comparator;
 import java.util.List;
 import portwright.check.Finding;
+import portwright.check.Forbids;
 import portwright.drawing.Signs;
 import portwright.drawing.Words;
 
@@ -19,7 +21,11 @@ final class FirstFindings {
     void draw(double x, double top, double w, double limit) {
         block.words("Findings", x, top, FirstPage.HEADING);
         double y = top + 2.5;
-        List<Finding> all = job.result().findings();
+        // of one severity what bears on drilling comes first
+        List<Finding> all = job.result().findings().stream()
+                .sorted(Comparator.comparing(Finding::severity)
+                        .thenComparing(f -> f.forbids() == Forbids.DRILLING ? 0 : f.bearsOn(Forbids.DRILLING) ? 1 : 2))
+                .toList();
         String nots = notChecked();
         double tail = Words.height(block.pen, nots, w, FirstPage.SMALL);
         int shown = 0;

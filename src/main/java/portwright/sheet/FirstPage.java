@@ -4,7 +4,6 @@ import java.util.List;
 import portwright.check.CheckResult;
 import portwright.check.Forbids;
 import portwright.check.NotChecked;
-import portwright.check.Severity;
 import portwright.drawing.Box;
 import portwright.drawing.Ink;
 import portwright.drawing.LineStyle;
@@ -87,7 +86,7 @@ final class FirstPage {
     private double verdict(double top) {
         CheckResult r = job.result();
         long stops = job.stops();
-        long cautions = r.count(Severity.CAUTION);
+        long cautions = r.cautions(Forbids.DRILLING);
         Pt c = block.at(block.left + 5.6, top + 4.5);
         String t;
         if (stops > 0) {
@@ -104,7 +103,7 @@ final class FirstPage {
             }
             t = "No stop against drilling" + (incomplete ? " in what was checked" : "") + ". "
                     + (cautions == 0
-                            ? "No caution."
+                            ? "No caution for it."
                             : cautions == 1
                                     ? "1 caution: read it before drilling."
                                     : cautions + " cautions: read them before drilling.");
@@ -115,16 +114,9 @@ final class FirstPage {
             s = s.size(s.px(), s.mm() * room / block.pen.textWidth(t, s));
         }
         block.words(t, block.left + 12, top + 5.2, s);
-        long lighting = r.stops(Forbids.LIGHTING);
-        if (lighting > 0) {
-            block.words(
-                    "Lighting: " + lighting + (lighting == 1 ? " stop" : " stops")
-                            + ". Do not light before that is mended.",
-                    block.left + 12,
-                    top + 9.8,
-                    SMALL);
-        } else if (r.notChecked().stream().anyMatch(n -> n.forbids() == Forbids.LIGHTING)) {
-            block.words("Lighting: not proven, see what was not checked.", block.left + 12, top + 9.8, SMALL);
+        String lighting = lighting(r);
+        if (!lighting.isEmpty()) {
+            block.words(lighting, block.left + 12, top + 9.8, SMALL);
         }
         return top + 16.2;
     }
@@ -133,5 +125,18 @@ final class FirstPage {
         return job.result().notChecked().stream()
                 .filter(n -> n.forbids() == Forbids.DRILLING)
                 .toList();
+    }
+
+    private static String lighting(CheckResult r) {
+        long stops = r.stops(Forbids.LIGHTING);
+        if (stops > 0) {
+            return "Lighting: " + stops + (stops == 1 ? " stop" : " stops")
+                    + ". Do not light before that is mended.";
+        }
+        if (r.notChecked().stream().anyMatch(n -> n.forbids() == Forbids.LIGHTING)) {
+            return "Lighting: not proven, see what was not checked.";
+        }
+        long cautions = r.cautions(Forbids.LIGHTING) ;
+        return cautions == 0 ? "" : "Lighting: " + cautions + (cautions == 1 ? " caution" : " cautions") + ", see the last sheets.";
     }
 }

@@ -34,7 +34,7 @@ final class FirstSchedule {
                 FirstPage.SMALL);
         double end = block.right - FirstPage.PIN_STRIP;
         double w = end - block.left;
-        double[] col = {0, 0.058, 0.205, 0.285, 0.525, 0.635, 0.745, 0.835, 0.925};
+        double[] col = {0, 0.058, 0.24, 0.315, 0.54, 0.645, 0.75, 0.84, 0.93};
         String[] names = {"no.", "hole", "part", "saw", "from left", "from back", "radius", "bearing", "metal"};
         block.rule(block.left, end, top + 2, LineStyle.CHAMBER_WALL);
         for (int i = 0; i < names.length; i++) {

@@ -84,8 +84,7 @@ public final class RuleBook {
             return Verdict.INCOMPLETE;
         }
         boolean caution = findings.stream()
-                .anyMatch(f ->
-                        f.severity() == Severity.CAUTION && (f.forbids() == purpose || f.forbids() == Forbids.NOTHING));
+                .anyMatch(f -> f.severity() == Severity.CAUTION && f.bearsOn(purpose));
         boolean unseen = notChecked.stream().anyMatch(n -> n.forbids() == Forbids.NOTHING);
         return caution || unseen ? Verdict.CAUTION : Verdict.CLEAR;
     }
