@@ -130,13 +130,14 @@ final class FirstPage {
     private static String lighting(CheckResult r) {
         long stops = r.stops(Forbids.LIGHTING);
         if (stops > 0) {
-            return "Lighting: " + stops + (stops == 1 ? " stop" : " stops")
-                    + ". Do not light before that is mended.";
+            return "Lighting: " + stops + (stops == 1 ? " stop" : " stops") + ". Do not light before that is mended.";
         }
         if (r.notChecked().stream().anyMatch(n -> n.forbids() == Forbids.LIGHTING)) {
             return "Lighting: not proven, see what was not checked.";
         }
-        long cautions = r.cautions(Forbids.LIGHTING) ;
-        return cautions == 0 ? "" : "Lighting: " + cautions + (cautions == 1 ? " caution" : " cautions") + ", see the last sheets.";
+        long cautions = r.cautions(Forbids.LIGHTING);
+        return cautions == 0
+                ? ""
+                : "Lighting: " + cautions + (cautions == 1 ? " caution" : " cautions") + ", see the last sheets.";
     }
 }

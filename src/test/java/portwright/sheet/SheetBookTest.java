@@ -53,7 +53,8 @@ class SheetBookTest {
     /** Nine hundred millimetres of paper: the first sheet keeps together, so that it can be cut off and kept. */
     @Test
     void onLargePaperTheFirstSheetIsABlockToCutOff() throws IOException {
-        byte[] pdf = Prints.print(club, SheetOptions.plain(Paper.parse("900x900mm"))).pdf();
+        byte[] pdf =
+                Prints.print(club, SheetOptions.plain(Paper.parse("900x900mm"))).pdf();
         try (PDDocument d = Loader.loadPDF(pdf)) {
             PrintedPage first = new PrintedPage(d.getPage(0));
             assertThat(first.words).containsKey("cut off and keep with the kiln's papers");
@@ -62,7 +63,8 @@ class SheetBookTest {
             assertThat(first.extent[3]).isLessThanOrEqualTo(900 - 12);
         }
         try (PDDocument d = Loader.loadPDF(Prints.print(club, a4).pdf())) {
-            assertThat(new PrintedPage(d.getPage(0)).words).doesNotContainKey("cut off and keep with the kiln's papers");
+            assertThat(new PrintedPage(d.getPage(0)).words)
+                    .doesNotContainKey("cut off and keep with the kiln's papers");
         }
     }
 

@@ -83,8 +83,7 @@ public final class RuleBook {
         if (notChecked.stream().anyMatch(n -> n.forbids() == purpose)) {
             return Verdict.INCOMPLETE;
         }
-        boolean caution = findings.stream()
-                .anyMatch(f -> f.severity() == Severity.CAUTION && f.bearsOn(purpose));
+        boolean caution = findings.stream().anyMatch(f -> f.severity() == Severity.CAUTION && f.bearsOn(purpose));
         boolean unseen = notChecked.stream().anyMatch(n -> n.forbids() == Forbids.NOTHING);
         return caution || unseen ? Verdict.CAUTION : Verdict.CLEAR;
     }
