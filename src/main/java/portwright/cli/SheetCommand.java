@@ -70,6 +70,9 @@ final class SheetCommand implements Callable<Integer> {
             description = "print although a stop forbids drilling: struck through, no awl dots")
     private boolean despiteStops;
 
+    /** More sheets than anyone tapes together unasked. */
+    private static final int MANY = 40;
+
     @Spec
     private CommandSpec spec;
 
@@ -95,6 +98,11 @@ final class SheetCommand implements Callable<Integer> {
                 .getOut()
                 .println(out + ": " + print.sheets() + " sheets "
                         + options.paper().words() + ". Print at 100 %, measure the bars, offer up the real burner.");
+        if (print.sheets() > MANY && (part == SheetOptions.Part.ALL || face == SheetOptions.Side.BOTH)) {
+            spec.commandLine()
+                    .getOut()
+                    .println("Fewer sheets: only the side that you drill from (--part floor --face cold), or larger paper.");
+        }
         print.remarks().forEach(spec.commandLine().getOut()::println);
         return Cli.OK;
     }

@@ -226,6 +226,16 @@ class CliContractTest {
         assertThat(pdf).exists();
     }
 
+    /** Both faces of everything on small paper is more than anyone tapes together: the command says how to get by with less. */
+    @Test
+    void manySheetsComeWithAWayToFewer() {
+        String pdf = folder.resolve("many.pdf").toString();
+        assertThat(run("sheet", EXAMPLE.toString(), "-o", pdf).out()).contains("Fewer sheets: ");
+        assertThat(run("sheet", EXAMPLE.toString(), "-o", pdf, "--part", "floor", "--face", "cold")
+                        .out())
+                .doesNotContain("Fewer sheets");
+    }
+
     @Test
     void wrongUseIsTwo() throws IOException {
         String pdf = folder.resolve("x.pdf").toString();
