@@ -101,7 +101,8 @@ final class SheetCommand implements Callable<Integer> {
         if (print.sheets() > MANY && (part == SheetOptions.Part.ALL || face == SheetOptions.Side.BOTH)) {
             spec.commandLine()
                     .getOut()
-                    .println("Fewer sheets: only the side that you drill from (--part floor --face cold), or larger paper.");
+                    .println(
+                            "Fewer sheets: only the side that you drill from (--part floor --face cold), or larger paper.");
         }
         print.remarks().forEach(spec.commandLine().getOut()::println);
         return Cli.OK;
