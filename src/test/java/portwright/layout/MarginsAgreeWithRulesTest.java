@@ -2,6 +2,7 @@ package portwright.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static portwright.TestKiln.at;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -19,6 +20,7 @@ import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.geometry.KilnGeometry;
 import portwright.model.Design;
+import portwright.model.FittingKind;
 import portwright.model.On;
 import portwright.model.Port;
 import portwright.model.Role;
@@ -41,11 +43,16 @@ class MarginsAgreeWithRulesTest {
     @Test
     void sameFindingsSameNumbers() {
         int compared = 0;
+        int throughWall = 0;
         Map<String, Integer> counts = new HashMap<>();
         for (int seed = 0; seed < 60; seed++) {
             TestKiln k = SomeKilns.of(seed);
             SplittableRandom r = new SplittableRandom(seed);
             double reach = 0.35 * 400;
+            // something through the wall close to the floor and to the lid
+            double h = k.height.mm();
+            k.fitting("low spyhole", FittingKind.SPYHOLE, On.WALL, 1, at(0, 18), 20)
+                    .fitting("high probe", FittingKind.THERMOCOUPLE, On.WALL, 3, at(0, h - 12), 8);
             for (int i = 0; i < 3; i++) {
                 k.inlet("inlet " + i, (r.nextDouble() - 0.5) * 2 * reach, (r.nextDouble() - 0.5) * 2 * reach, 35);
                 k.flue("flue " + i, (r.nextDouble() - 0.5) * 2 * reach, (r.nextDouble() - 0.5) * 2 * reach, 38);
@@ -97,6 +104,7 @@ class MarginsAgreeWithRulesTest {
                         .isEqualTo(severe.contains(e.getKey()));
                 compared++;
                 counts.merge(t.rule(), 1, Integer::sum);
+                throughWall += e.getKey().endsWith("low spyhole") || e.getKey().endsWith("high probe") ? 1 : 0;
             }
             for (var e : ours.entrySet()) {
                 if (COMPARED.contains(e.getValue().rule()) && !rules.containsKey(e.getKey())) {
@@ -107,6 +115,7 @@ class MarginsAgreeWithRulesTest {
             }
         }
         assertThat(compared).isGreaterThan(450);
+        assertThat(throughWall).isGreaterThan(5);
         assertThat(counts.keySet()).containsAll(COMPARED);
     }
 
