@@ -5,8 +5,9 @@ import java.util.List;
 /**
  * What a search found.
  *
- * @param best up to three clearly different layouts without a geometry stop, best first; empty when there is none
- * @param impossible rules that make a layout impossible, each with words; empty when there is one
+ * @param best up to three clearly different layouts without a geometry stop, best first; empty when there is none. One that a rule of fire stops is
+ *     here only where every layout that was checked is stopped
+ * @param impossible rules that no layout passes, each with words; empty when one passes all
  * @param nearestMiss the layout that comes nearest where none passes; null otherwise
  * @param cancelled whether the search was ended early
  */

@@ -3,14 +3,11 @@ package portwright.layout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import portwright.check.CheckResult;
-import portwright.check.Finding;
-import portwright.check.Severity;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.geometry.KilnGeometry;
@@ -30,32 +27,6 @@ import portwright.units.Format;
  * and asks its {@link Progress} whether to go on.
  */
 public final class Proposer {
-    private static final int SHOWN = 3;
-    /** Rules by which the places or sizes of ports decide; a stop of one of them sends the search to the next candidate. */
-    private static final Set<String> CURABLE = Set.of(
-            "inside-chamber",
-            "edge-distance",
-            "port-spacing",
-            "weakest-section",
-            "element-clearance",
-            "fitting-clearance",
-            "post-in-flame",
-            "shelf-over-inlet",
-            "flame-path",
-            "flame-on-element",
-            "burner-room",
-            "burner-fit",
-            "flue-inlet-ratio",
-            "clean-burn",
-            "inlet-draw",
-            "damper-range");
-
-    /** Those of them that numbers and sizes decide, wherever the holes lie. */
-    private static final Set<String> BY_SIZE =
-            Set.of("flame-path", "burner-fit", "flue-inlet-ratio", "clean-burn", "inlet-draw", "damper-range");
-    /** Most layouts that are put through the whole rule book. */
-    private static final int CHECKED = 12;
-
     private final Design design;
     private final KilnGeometry kiln;
     private final LimitTable table;
@@ -93,7 +64,8 @@ public final class Proposer {
 
     private Proposals run(Wishes wishes) {
         progress.at(0, "sizes that fit burners and draft");
-        List<Sizes.Choice> choices = new Sizes(design, wishes, limits).list();
+        Sizes sizes = new Sizes(design, wishes, limits);
+        List<Sizes.Choice> choices = sizes.list();
         if (choices.isEmpty()) {
             return new Proposals(
                     List.of(),
@@ -114,14 +86,12 @@ public final class Proposer {
                             + typed.words(c.flueMm()));
             combine(c, all);
         }
-        all.sort(Comparator.comparingDouble(c -> -c.rank()));
-        List<Combination> passing =
-                all.stream().filter(c -> c.margin() >= -1e-9).toList();
+        List<Combination> passing = passing(all);
         if (passing.isEmpty()) {
             return all.isEmpty() ? new Proposals(List.of(), List.of(), null, true) : none(all);
         }
         progress.at(0.9, "full check of the best");
-        return new Proposals(checked(passing), List.of(), null, progress.cancelled());
+        return new FullCheck(this::proposal, progress).run(passing, badly -> resized(sizes, badly));
     }
 
     private Proposals none(List<Combination> all) {
@@ -209,59 +179,24 @@ public final class Proposer {
         return best;
     }
 
-    /** The best that are clearly different, each put through the whole rule book; those that some curable rule still stops are shown only if no other is. */
-    private List<Proposal> checked(List<Combination> passing) {
-        List<Combination> order = new ArrayList<>(passing);
-        Combination widest = passing.stream()
-                .filter(c -> c.choice().clean() == passing.get(0).choice().clean())
-                .max(Comparator.comparingDouble(Combination::margin))
-                .orElseThrow();
-        order.add(1, widest);
-        List<Combination> shown = new ArrayList<>();
-        List<Proposal> good = new ArrayList<>();
-        List<Combination> tried = new ArrayList<>();
-        List<Proposal> stopped = new ArrayList<>();
-        Set<Sizes.Choice> burnsBadly = new HashSet<>();
-        for (Combination c : order) {
-            if (good.size() == SHOWN || tried.size() == CHECKED || progress.cancelled()) {
-                break;
-            }
-            if (burnsBadly.contains(c.choice())
-                    || shown.stream().anyMatch(o -> !o.clearlyDiffers(c) || o.evenAndAsGoodAs(c))
-                    || tried.contains(c)) {
-                continue;
-            }
-            progress.at(0.9 + 0.1 * tried.size() / CHECKED, "full check of the best");
-            tried.add(c);
-            Proposal p = proposal(c, why(c, widest));
-            List<String> stops = curableStops(p.check());
-            if (stops.isEmpty()) {
-                good.add(p);
-                shown.add(c);
-            } else {
-                stopped.add(p);
-                if (stops.stream().anyMatch(BY_SIZE::contains)) {
-                    burnsBadly.add(c.choice());
+    /** Layouts with every other flue saw in the place of the sizes given. */
+    private List<Combination> resized(Sizes sizes, Set<Sizes.Choice> instead) {
+        List<Combination> all = new ArrayList<>();
+        for (Sizes.Choice c : instead) {
+            for (Sizes.Choice o : sizes.others(c)) {
+                if (progress.cancelled()) {
+                    return List.of();
                 }
+                progress.at(0.9, "other flue sizes");
+                combine(o, all);
             }
         }
-        return good.isEmpty() ? stopped.subList(0, Math.min(SHOWN, stopped.size())) : good;
+        return passing(all);
     }
 
-    private static String why(Combination c, Combination widest) {
-        if (c.margin() >= widest.margin() * (1 - SlabSearch.SYMMETRY_WORTH)) {
-            return "Largest worst-case margin of all that were tried"
-                    + (c.even() ? ", and even about the middle." : ".");
-        }
-        return c.even() ? "Even about the middle: heats evenly and is easy to mark out." : null;
-    }
-
-    private static List<String> curableStops(CheckResult r) {
-        return r.findings().stream()
-                .filter(f -> f.severity() == Severity.STOP && CURABLE.contains(f.rule()))
-                .map(Finding::rule)
-                .distinct()
-                .toList();
+    private static List<Combination> passing(List<Combination> all) {
+        all.sort(Comparator.comparingDouble(c -> -c.rank()));
+        return all.stream().filter(c -> c.margin() >= -1e-9).toList();
     }
 
     private Proposal proposal(Combination c, String why) {

@@ -1,6 +1,7 @@
 package portwright.layout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
@@ -148,17 +149,32 @@ final class Sizes {
         return out;
     }
 
+    /** The same numbers and inlets with every other flue saw that keeps the ratio, those nearest in size first; none where the flue's size is asked for. */
+    List<Choice> others(Choice c) {
+        if (wishes.flueMm() != null) {
+            return List.of();
+        }
+        return saws.stream()
+                .filter(d -> d != c.flueMm() && keepsRatio(c.inlets(), c.inletMm(), c.flues(), d))
+                .sorted(Comparator.comparingDouble(d -> Math.abs(d - c.flueMm())))
+                .map(d -> new Choice(c.inlets(), c.inletMm(), c.flues(), d, fire.lambdaLow(c.inlets(), c.inletMm(), c.flues(), d)))
+                .toList();
+    }
+
+    private boolean keepsRatio(int in, double dIn, int fl, double d) {
+        double ratio = fl * d * d / (in * dIn * dIn);
+        return ratio >= limits.value("flue-inlet-ratio", "caution", 1)
+                && ratio <= limits.value("flue-inlet-ratio", "caution-high", 2);
+    }
+
     /** The smallest flue that burns clean and keeps the ratio; where none burns clean, the largest within the ratio. */
     private Choice choice(int in, double dIn, int fl) {
-        double least = limits.value("flue-inlet-ratio", "caution", 1);
-        double most = limits.value("flue-inlet-ratio", "caution-high", 2);
         if (wishes.flueMm() != null) {
             return new Choice(in, dIn, fl, wishes.flueMm(), fire.lambdaLow(in, dIn, fl, wishes.flueMm()));
         }
         Choice best = null;
         for (double d : saws) {
-            double ratio = fl * d * d / (in * dIn * dIn);
-            if (ratio >= least && ratio <= most) {
+            if (keepsRatio(in, dIn, fl, d)) {
                 best = new Choice(in, dIn, fl, d, fire.lambdaLow(in, dIn, fl, d));
                 if (best.clean()) {
                     return best;

@@ -3,6 +3,7 @@ package portwright.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -21,6 +22,7 @@ import portwright.review.Review;
 /** Proposals pass the rules that a layout can pass; where there is none the rule that forbids it is named. */
 class ProposerTest {
     private static final Wishes PAIRS = new Wishes(2, 2, 35.0, 38.0);
+    private static final Set<String> NOT_BY_PORTS = Set.of("gas-load");
 
     @Test
     void randomKilns() {
@@ -31,6 +33,56 @@ class ProposerTest {
     @Test
     void twoHundredRandomKilns() {
         kilns(0, 200);
+    }
+
+    @Test
+    void randomKilnsWithBurners() {
+        fired(4, 8);
+    }
+
+    @Tag("slow")
+    @Test
+    void twoHundredRandomKilnsWithBurners() {
+        fired(0, 200);
+    }
+
+    /** No proposal has a stop of fire or clearance, unless all have; then the rules are named. */
+    private static void fired(int from, int to) {
+        int clean = 0;
+        for (int seed = from; seed < to; seed++) {
+            Wishes wishes = seed % 4 == 1 ? new Wishes(2, 2, 35.0, null) : new Wishes(2, null, null, null);
+            Proposals p = Proposer.propose(SomeKilns.fired(seed), wishes, Progress.none());
+            List<String> named =
+                    p.impossible().stream().map(Proposals.Impossible::rule).toList();
+            for (Proposal q : p.best()) {
+                List<String> stops = stops(q);
+                assertThat(stops.isEmpty())
+                        .as("seed %d: %s, named %s", seed, stops, named)
+                        .isEqualTo(named.isEmpty());
+                clean += stops.isEmpty() ? 1 : 0;
+            }
+            if (!p.best().isEmpty() && !named.isEmpty()) {
+                assertThat(named).as("seed %d", seed).containsExactlyInAnyOrderElementsOf(stops(p.best().get(0)));
+            }
+            if (p.best().isEmpty()) {
+                assertThat(named).as("seed %d", seed).isNotEmpty();
+                assertThat(p.nearestMiss().limiting().isStop())
+                        .as("seed %d", seed)
+                        .isTrue();
+            }
+        }
+        assertThat(clean).isGreaterThan(to - from);
+    }
+
+    /** Stops of rules of geometry and fire that numbers, sizes or places of holes decide; how much gas a kiln bears is not one of them. */
+    private static List<String> stops(Proposal p) {
+        return new RuleBook(LimitTable.load())
+                .check(Review.of(p.design()), Set.of(RuleBook.Section.GEOMETRY, RuleBook.Section.FIRE)).findings()
+                        .stream()
+                        .filter(f -> f.severity() == Severity.STOP && !NOT_BY_PORTS.contains(f.rule()))
+                        .map(Finding::rule)
+                        .distinct()
+                        .toList();
     }
 
     private static void kilns(int from, int to) {

@@ -4,18 +4,26 @@ import static portwright.TestKiln.at;
 import static portwright.TestKiln.deg;
 import static portwright.TestKiln.mm;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import portwright.TestKiln;
+import portwright.file.DesignFile;
 import portwright.model.Bond;
+import portwright.model.Burner;
+import portwright.model.Design;
 import portwright.model.FittingKind;
+import portwright.model.Jet;
 import portwright.model.On;
 import portwright.model.Place;
 import portwright.model.PlanShape;
 import portwright.model.Slab;
+import portwright.units.Quantity;
 
-/** Random kilns of every plan, without ports. */
+/** Random kilns of every plan, without ports; some with burners, so that the rules of fire bear. */
 final class SomeKilns {
     private SomeKilns() {}
 
@@ -95,6 +103,60 @@ final class SomeKilns {
         }
         k.oversize(r.nextInt(4));
         return k;
+    }
+
+    /** The same kiln with the gas side of a starter: two burners, damper, cylinder, steps of firing. Jets from too small for any kiln to too large for all. */
+    static Design fired(long seed) {
+        SplittableRandom r = new SplittableRandom(seed * 104_729 + 5);
+        Quantity jet = mm(0.35 + 0.65 * r.nextDouble());
+        Design gas = starter();
+        List<String> ports = List.of("inlet A", "inlet B");
+        List<Burner> burners = new ArrayList<>();
+        for (int i = 0; i < ports.size(); i++) {
+            Burner b = gas.burners().get(i);
+            burners.add(new Burner(
+                    b.name(),
+                    ports.get(i),
+                    b.fuel(),
+                    b.gas(),
+                    new Jet(null, jet, null),
+                    b.jets(),
+                    b.jetClass(),
+                    b.pressure(),
+                    b.heatNet(),
+                    b.heatGross(),
+                    b.head(),
+                    b.tip(),
+                    b.body(),
+                    b.setback(),
+                    b.length(),
+                    b.primaryAir(),
+                    b.flameAt(),
+                    b.flameSafety()));
+        }
+        Design d = of(seed).build();
+        return new Design(
+                d.title(),
+                d.notes(),
+                d.units(),
+                d.kiln(),
+                d.shelves(),
+                d.ports(),
+                d.drilling(),
+                burners,
+                gas.damper(),
+                gas.supply(),
+                d.room(),
+                gas.firing(),
+                d.limits());
+    }
+
+    private static Design starter() {
+        try {
+            return DesignFile.read(Path.of("templates", "octagon-17.json")).design();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private static Place polar(double radius, double degrees) {

@@ -1,0 +1,89 @@
+package portwright.layout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import org.junit.jupiter.api.Test;
+import portwright.check.CheckResult;
+import portwright.check.Finding;
+import portwright.check.Forbids;
+import portwright.check.Severity;
+import portwright.check.Verdict;
+
+/** What the whole rule book stops never stands before or beside what it passes. */
+class FullCheckTest {
+    @Test
+    void searchesOnUntilOnePasses() {
+        List<Combination> many = combinations(30);
+        Proposals p = run(many, List.of(), c -> c.choice().flueMm() >= 28);
+        assertThat(p.best()).hasSize(2);
+        assertThat(p.best()).allMatch(q -> q.check().findings().isEmpty());
+        assertThat(p.impossible()).isEmpty();
+    }
+
+    @Test
+    void otherSizesAreTriedWhereFireStopsAll() {
+        Proposals p = run(
+                combinations(3), combinations(6).subList(4, 6), c -> c.choice().flueMm() >= 5);
+        assertThat(p.best()).hasSize(1);
+        assertThat(p.best().get(0).check().findings()).isEmpty();
+    }
+
+    @Test
+    void whereNonePassesTheRuleIsNamed() {
+        Proposals p = run(combinations(5), List.of(), c -> false);
+        assertThat(p.best()).isNotEmpty();
+        assertThat(p.impossible()).singleElement().satisfies(i -> {
+            assertThat(i.rule()).isEqualTo("clean-burn");
+            assertThat(i.words()).contains("smoke").contains("less gas");
+        });
+    }
+
+    private static Proposals run(List<Combination> first, List<Combination> resized, Predicate<Combination> passes) {
+        return new FullCheck((c, why) -> proposal(passes.test(c)), Progress.none())
+                .run(first, (Set<Sizes.Choice> instead) -> resized);
+    }
+
+    /** Each with flues of another size in another place, so that all differ clearly. */
+    private static List<Combination> combinations(int n) {
+        List<Combination> out = new ArrayList<>();
+        for (int i = 0; i < n; i++) {
+            Sizes.Choice c = new Sizes.Choice(1, 30, 1, i, null);
+            Spots in = new Spots("in the middle", true, new double[] {500 * i}, new double[] {0}, 3 - 0.05 * i);
+            out.add(new Combination(c, in, in, 9, 9));
+        }
+        return out;
+    }
+
+    private static Proposal proposal(boolean passes) {
+        List<Finding> findings = passes
+                ? List.of()
+                : List.of(new Finding(
+                        "clean-burn",
+                        Severity.STOP,
+                        Forbids.LIGHTING,
+                        List.of("flue"),
+                        null,
+                        null,
+                        "It smokes: smoke.",
+                        "Use less gas.",
+                        null,
+                        false,
+                        List.of()));
+        Verdict v = passes ? Verdict.CLEAR : Verdict.STOP;
+        return new Proposal(
+                List.of(),
+                null,
+                1,
+                null,
+                List.of(),
+                null,
+                "",
+                "",
+                "",
+                new CheckResult("", Verdict.CLEAR, v, findings, List.of(), List.of(), null));
+    }
+}
