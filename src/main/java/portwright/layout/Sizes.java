@@ -157,7 +157,8 @@ final class Sizes {
         return saws.stream()
                 .filter(d -> d != c.flueMm() && keepsRatio(c.inlets(), c.inletMm(), c.flues(), d))
                 .sorted(Comparator.comparingDouble(d -> Math.abs(d - c.flueMm())))
-                .map(d -> new Choice(c.inlets(), c.inletMm(), c.flues(), d, fire.lambdaLow(c.inlets(), c.inletMm(), c.flues(), d)))
+                .map(d -> new Choice(
+                        c.inlets(), c.inletMm(), c.flues(), d, fire.lambdaLow(c.inlets(), c.inletMm(), c.flues(), d)))
                 .toList();
     }
 

@@ -62,7 +62,9 @@ class ProposerTest {
                 clean += stops.isEmpty() ? 1 : 0;
             }
             if (!p.best().isEmpty() && !named.isEmpty()) {
-                assertThat(named).as("seed %d", seed).containsExactlyInAnyOrderElementsOf(stops(p.best().get(0)));
+                assertThat(named)
+                        .as("seed %d", seed)
+                        .containsExactlyInAnyOrderElementsOf(stops(p.best().get(0)));
             }
             if (p.best().isEmpty()) {
                 assertThat(named).as("seed %d", seed).isNotEmpty();
@@ -77,7 +79,8 @@ class ProposerTest {
     /** Stops of rules of geometry and fire that numbers, sizes or places of holes decide; how much gas a kiln bears is not one of them. */
     private static List<String> stops(Proposal p) {
         return new RuleBook(LimitTable.load())
-                .check(Review.of(p.design()), Set.of(RuleBook.Section.GEOMETRY, RuleBook.Section.FIRE)).findings()
+                        .check(Review.of(p.design()), Set.of(RuleBook.Section.GEOMETRY, RuleBook.Section.FIRE))
+                        .findings()
                         .stream()
                         .filter(f -> f.severity() == Severity.STOP && !NOT_BY_PORTS.contains(f.rule()))
                         .map(Finding::rule)
