@@ -3,6 +3,7 @@ package portwright.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -18,6 +19,7 @@ import portwright.layout.Proposal;
 import portwright.layout.Proposals;
 import portwright.layout.Proposer;
 import portwright.layout.Wishes;
+import portwright.model.On;
 import portwright.model.Port;
 import portwright.units.Kind;
 import portwright.units.Quantity;
@@ -26,7 +28,7 @@ import portwright.units.QuantityException;
 /** Places ports and writes a new design. */
 @Command(
         name = "propose",
-        description = "Places floor inlets and lid flues and writes a new design.",
+        description = "Places inlets in floor or wall and flues in the lid, and writes a new design.",
         mixinStandardHelpOptions = true)
 final class ProposeCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DESIGN", description = "design file")
@@ -45,6 +47,13 @@ final class ProposeCommand implements Callable<Integer> {
     private String flueSize;
 
     @Option(
+            names = "--inlets-in",
+            paramLabel = "PART",
+            description =
+                    "floor or wall; left open: where the design has them, else the floor, and the wall where the floor has no place")
+    private String inletsIn;
+
+    @Option(
             names = "--take",
             paramLabel = "K",
             defaultValue = "1",
@@ -61,7 +70,7 @@ final class ProposeCommand implements Callable<Integer> {
     public Integer call() {
         Wishes wishes;
         try {
-            wishes = new Wishes(inlets, flues, mm(inletSize), mm(flueSize));
+            wishes = new Wishes(inlets, flues, mm(inletSize), mm(flueSize), part(inletsIn));
         } catch (IllegalArgumentException e) {
             throw new UserError(Cli.MISUSE, e.getMessage());
         }
@@ -84,6 +93,10 @@ final class ProposeCommand implements Callable<Integer> {
                             + (found.best().size() == 1
                                     ? "is 1 proposal."
                                     : "are " + found.best().size() + " proposals."));
+        }
+        if (!found.impossible().isEmpty()) {
+            print.println("No number, size or place passes every rule that stops. These come nearest; what stands against them:");
+            found.impossible().forEach(i -> print.println("  " + i.words()));
         }
         for (int i = 0; i < found.best().size(); i++) {
             show(print, i + 1, found.best().get(i));
@@ -129,8 +142,18 @@ final class ProposeCommand implements Callable<Integer> {
                     : "x " + ((portwright.model.Place.Cartesian) port.at()).x().typed() + ", y "
                             + ((portwright.model.Place.Cartesian) port.at()).y().typed();
             print.println("   " + port.name() + ": " + port.diameter().typed() + " in the "
-                    + port.on().id() + ", " + at);
+                    + (port.panel() == null ? port.on().id() : port.on().id() + ", panel " + port.panel()) + ", " + at);
         }
+    }
+
+    private static On part(String word) {
+        if (word == null) {
+            return null;
+        }
+        return Stream.of(On.FLOOR, On.WALL)
+                .filter(o -> o.id().equals(word))
+                .findFirst()
+                .orElseThrow(() -> new UserError(Cli.MISUSE, "--inlets-in " + word + ": write floor or wall."));
     }
 
     private static Double mm(String size) {

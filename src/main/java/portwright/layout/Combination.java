@@ -59,7 +59,7 @@ record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross,
     static double cross(Sizes.Choice c, Spots in, Spots fl, List<ShelfPlate> shelves) {
         double limit = c.inletMm() + c.flueMm();
         double m = Scale.FREE;
-        for (int i = 0; i < in.x().length; i++) {
+        for (int i = 0; !in.inWall() && i < in.x().length; i++) {
             Pt p = new Pt(in.x()[i], in.y()[i]);
             if (shelves.stream().noneMatch(s -> s.shape().contains(p))) {
                 for (int j = 0; j < fl.x().length; j++) {

@@ -3,6 +3,7 @@ package portwright.layout;
 import java.util.Map;
 import portwright.data.LimitTable;
 import portwright.model.Design;
+import portwright.model.Fitting;
 import portwright.model.FittingKind;
 import portwright.model.UserLimit;
 
@@ -36,6 +37,13 @@ final class LayoutLimits {
 
     double elementCaution() {
         return value("element-clearance", "caution-factor", 1.4) * elementStop();
+    }
+
+    /** Clearance that a fitting asks: its own, else its kind's. */
+    double fitting(Fitting f) {
+        return f.clear() != null
+                ? f.clear().mm()
+                : value("fitting-clearance", f.kind().id(), fitting(f.kind()));
     }
 
     /** Clearance of a fitting's kind: judgement of the rule book. */

@@ -155,12 +155,7 @@ final class Obstacles {
             if (f.face().on() != on && f.face().on() != On.WALL) {
                 continue;
             }
-            double caution = f.fitting().clear() != null
-                    ? f.fitting().clear().mm()
-                    : limits.value(
-                            "fitting-clearance",
-                            f.fitting().kind().id(),
-                            LayoutLimits.fitting(f.fitting().kind()));
+            double caution = limits.fitting(f.fitting());
             double stop = caution / 2;
             if (f.face().on() != on && !outside) {
                 throughWall("fitting-clearance", f.name(), f.face(), f.shape(), f.solids(kiln), stop, caution);

@@ -77,6 +77,33 @@ public final class Proposer {
                     null,
                     false);
         }
+        boolean own = wishes.inletsOn() == null;
+        On on = own ? usual() : wishes.inletsOn();
+        List<Combination> all = combined(choices, on);
+        List<Combination> passing = passing(all);
+        if (passing.isEmpty() && own && on == On.FLOOR && !progress.cancelled()) {
+            List<Combination> wall = combined(choices, On.WALL);
+            passing = passing(wall);
+            all.addAll(wall);
+        }
+        if (passing.isEmpty()) {
+            return all.isEmpty() ? new Proposals(List.of(), List.of(), null, true) : none(all);
+        }
+        progress.at(0.9, "full check of the best");
+        Combination first = passing.get(0);
+        return new FullCheck(this::proposal, progress).run(
+                passing, badly -> resized(sizes, badly, first.inlets().inWall() ? On.WALL : On.FLOOR));
+    }
+
+    /** Where the design has its inlets; the floor where it has none, or some in each. */
+    private On usual() {
+        List<Port> in = design.ports() == null
+                ? List.of()
+                : design.ports().stream().filter(p -> p.role() == Role.INLET).toList();
+        return !in.isEmpty() && in.stream().allMatch(p -> p.on() == On.WALL) ? On.WALL : On.FLOOR;
+    }
+
+    private List<Combination> combined(List<Sizes.Choice> choices, On on) {
         List<Combination> all = new ArrayList<>();
         for (int i = 0; i < choices.size() && !progress.cancelled(); i++) {
             Sizes.Choice c = choices.get(i);
@@ -84,14 +111,9 @@ public final class Proposer {
                     0.9 * i / choices.size(),
                     c.inlets() + " inlets of " + typed.words(c.inletMm()) + ", " + c.flues() + " flues of "
                             + typed.words(c.flueMm()));
-            combine(c, all);
+            combine(c, on, all);
         }
-        List<Combination> passing = passing(all);
-        if (passing.isEmpty()) {
-            return all.isEmpty() ? new Proposals(List.of(), List.of(), null, true) : none(all);
-        }
-        progress.at(0.9, "full check of the best");
-        return new FullCheck(this::proposal, progress).run(passing, badly -> resized(sizes, badly));
+        return all;
     }
 
     private Proposals none(List<Combination> all) {
@@ -107,17 +129,27 @@ public final class Proposer {
                     .filter(x -> x.rule().equals(rule))
                     .findFirst()
                     .orElseThrow();
-            boolean alone = !progress.cancelled() && passesWithout(nearest.choice(), rule);
+            boolean alone = !progress.cancelled() && passesWithout(nearest.choice(), nearest.inlets().inWall(), rule);
             why.add(new Proposals.Impossible(
-                    rule, alone, Words.term(t) + (alone ? "; without this rule a layout exists." : ".")));
+                    rule,
+                    alone,
+                    "At best " + Words.term(t)
+                            + (alone ? "; without this rule a layout exists." : "; it is not the only one in the way.")));
         }
         return new Proposals(List.of(), why, miss, progress.cancelled());
     }
 
-    private boolean passesWithout(Sizes.Choice c, String rule) {
-        Site in = new Site(kiln, On.FLOOR, true, limits, c.inletMm(), oversize, body, Set.of(rule));
+    private boolean passesWithout(Sizes.Choice c, boolean wall, String rule) {
         Site out = new Site(kiln, On.LID, false, limits, c.flueMm(), oversize, 0, Set.of(rule));
-        List<Spots> a = new SlabSearch(in, c.inlets(), progress).run();
+        List<Spots> a = wall
+                ? new WallSearch(
+                                new WallSite(kiln, limits, c.inletMm(), oversize, Set.of(rule)), c.inlets(), progress)
+                        .run()
+                : new SlabSearch(
+                                new Site(kiln, On.FLOOR, true, limits, c.inletMm(), oversize, body, Set.of(rule)),
+                                c.inlets(),
+                                progress)
+                        .run();
         List<Spots> b = new SlabSearch(out, c.flues(), progress).run();
         return !a.isEmpty()
                 && !b.isEmpty()
@@ -131,12 +163,18 @@ public final class Proposer {
                 k -> new Site(kiln, on, on == On.FLOOR, limits, d, oversize, on == On.FLOOR ? body : 0, Set.of()));
     }
 
-    private List<Spots> search(On on, int n, double d) {
-        return found.computeIfAbsent(on + " " + n + " " + d, k -> new SlabSearch(site(on, d), n, progress).run());
+    private WallSite wall(double d) {
+        return new WallSite(kiln, limits, d, oversize, Set.of());
     }
 
-    private void combine(Sizes.Choice c, List<Combination> all) {
-        List<Spots> in = search(On.FLOOR, c.inlets(), c.inletMm());
+    private List<Spots> search(On on, int n, double d) {
+        return found.computeIfAbsent(on + " " + n + " " + d, k -> on == On.WALL
+                        ? new WallSearch(wall(d), n, progress).run()
+                        : new SlabSearch(site(on, d), n, progress).run());
+    }
+
+    private void combine(Sizes.Choice c, On inletsOn, List<Combination> all) {
+        List<Spots> in = search(inletsOn, c.inlets(), c.inletMm());
         List<Spots> out = search(On.LID, c.flues(), c.flueMm());
         double sizes = new SizeTerms(design, kiln, limits)
                 .terms(c).stream().mapToDouble(Term::margin).min().orElse(Scale.FREE);
@@ -180,7 +218,7 @@ public final class Proposer {
     }
 
     /** Layouts with every other flue saw in the place of the sizes given. */
-    private List<Combination> resized(Sizes sizes, Set<Sizes.Choice> instead) {
+    private List<Combination> resized(Sizes sizes, Set<Sizes.Choice> instead, On on) {
         List<Combination> all = new ArrayList<>();
         for (Sizes.Choice c : instead) {
             for (Sizes.Choice o : sizes.others(c)) {
@@ -188,7 +226,7 @@ public final class Proposer {
                     return List.of();
                 }
                 progress.at(0.9, "other flue sizes");
-                combine(o, all);
+                combine(o, on, all);
             }
         }
         return passing(all);
@@ -201,7 +239,7 @@ public final class Proposer {
 
     private Proposal proposal(Combination c, String why) {
         List<Port> ports = new ArrayList<>();
-        ports(ports, Role.INLET, On.FLOOR, c.inlets(), c.choice().inletMm());
+        ports(ports, Role.INLET, c.inlets().inWall() ? On.WALL : On.FLOOR, c.inlets(), c.choice().inletMm());
         ports(ports, Role.FLUE, On.LID, c.flues(), c.choice().flueMm());
         Design with = PortNames.with(design, ports);
         List<Term> terms = terms(c.choice(), ports);
@@ -247,7 +285,8 @@ public final class Proposer {
             double x = spots.x()[taken[i]];
             double y = spots.y()[taken[i]];
             Place at = polar ? typed.polar(x, y) : typed.place(x, y);
-            out.add(new Port(names.get(i), role, on, null, at, typed.diameter(d)));
+            Integer panel = spots.inWall() ? spots.panels()[taken[i]] : null;
+            out.add(new Port(names.get(i), role, on, panel, at, typed.diameter(d)));
         }
     }
 
@@ -262,6 +301,12 @@ public final class Proposer {
 
     private List<Term> slab(List<Port> ports, Role role, On on, double d) {
         List<Port> mine = ports.stream().filter(p -> p.role() == role).toList();
+        if (mine.get(0).on() == On.WALL) {
+            WallSite wall = wall(d);
+            return wall.terms(mine.stream()
+                    .map(p -> wall.hole(p.name(), p.panel(), p.at().xMm(), p.at().yMm()))
+                    .toList());
+        }
         double[] x = mine.stream().mapToDouble(p -> p.at().xMm()).toArray();
         double[] y = mine.stream().mapToDouble(p -> p.at().yMm()).toArray();
         return site(on, d).terms(x, y, mine.stream().map(Port::name).toList());
@@ -274,6 +319,7 @@ public final class Proposer {
             for (Port fl : ports) {
                 Pt p = Typed.pt(in.at());
                 if (in.role() == Role.INLET
+                        && in.on() == On.FLOOR
                         && fl.role() == Role.FLUE
                         && shelves.stream().noneMatch(s -> s.shape().contains(p))) {
                     double gap = p.distance(Typed.pt(fl.at()));

@@ -1,15 +1,27 @@
 package portwright.layout;
 
+import java.util.Arrays;
+
 /**
  * Places of the holes of one role.
  *
  * @param family how they are arranged, in words
  * @param symmetric whether they repeat about the chamber's middle
- * @param x right, mm
- * @param y to the back, mm
+ * @param panels panel of each, from 1; null on floor and lid
+ * @param x right, mm; on a panel along it
+ * @param y to the back, mm; on a panel up
  * @param margin least margin of all rules on this slab
  */
-record Spots(String family, boolean symmetric, double[] x, double[] y, double margin) {
+record Spots(String family, boolean symmetric, int[] panels, double[] x, double[] y, double margin) {
+    /** On floor or lid. */
+    Spots(String family, boolean symmetric, double[] x, double[] y, double margin) {
+        this(family, symmetric, null, x, y, margin);
+    }
+
+    boolean inWall() {
+        return panels != null;
+    }
+
     /** Whether they lie evenly round the middle; a row repeats about it but heats in a stripe. */
     boolean even() {
         return symmetric && (x.length < 3 || !family.contains("row"));
@@ -17,7 +29,7 @@ record Spots(String family, boolean symmetric, double[] x, double[] y, double ma
 
     /** Largest distance of a hole from the nearest of another arrangement, mm; infinite when the numbers differ. */
     double farFrom(Spots o) {
-        if (o.x.length != x.length) {
+        if (o.x.length != x.length || inWall() != o.inWall() || inWall() && !Arrays.equals(panels, o.panels)) {
             return Double.POSITIVE_INFINITY;
         }
         double far = 0;

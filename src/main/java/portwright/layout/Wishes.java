@@ -1,5 +1,7 @@
 package portwright.layout;
 
+import portwright.model.On;
+
 /**
  * What the potter asks for; null leaves the choice open.
  *
@@ -7,8 +9,9 @@ package portwright.layout;
  * @param flues number of lid flues
  * @param inletMm diameter of the inlets, mm
  * @param flueMm diameter of the flues, mm
+ * @param inletsOn floor or wall; null: where the design has them, else the floor, and the wall where the floor has no place
  */
-public record Wishes(Integer inlets, Integer flues, Double inletMm, Double flueMm) {
+public record Wishes(Integer inlets, Integer flues, Double inletMm, Double flueMm, On inletsOn) {
     /** Most holes of one role that are placed. */
     public static final int MOST = 16;
 
@@ -17,6 +20,14 @@ public record Wishes(Integer inlets, Integer flues, Double inletMm, Double flueM
         count(flues, "flues");
         size(inletMm, "inlet");
         size(flueMm, "flue");
+        if (inletsOn == On.LID) {
+            throw new IllegalArgumentException("Inlets in the lid are not proposed: ask for floor or wall.");
+        }
+    }
+
+    /** Inlets wherever they suit. */
+    public Wishes(Integer inlets, Integer flues, Double inletMm, Double flueMm) {
+        this(inlets, flues, inletMm, flueMm, null);
     }
 
     /** Everything open. */

@@ -3,6 +3,7 @@ package portwright.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
@@ -15,13 +16,18 @@ import portwright.check.Finding;
 import portwright.check.Severity;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
+import portwright.file.DesignFile;
 import portwright.model.Design;
 import portwright.model.On;
+import portwright.model.Port;
+import portwright.model.Role;
 import portwright.review.Review;
 
 /** Proposals pass the rules that a layout can pass; where there is none the rule that forbids it is named. */
 class ProposerTest {
     private static final Wishes PAIRS = new Wishes(2, 2, 35.0, 38.0);
+    private static final Set<String> WALL_MARGINS =
+            Set.of("edge-distance", "port-spacing", "element-clearance", "fitting-clearance", "flame-on-element");
     private static final Set<String> NOT_BY_PORTS = Set.of("gas-load");
 
     @Test
@@ -155,10 +161,48 @@ class ProposerTest {
         for (int i = -4; i <= 4; i++) {
             k.slabElement("row " + (i + 5), On.FLOOR, 14, 16, TestKiln.at(-240, i * 50), TestKiln.at(240, i * 50));
         }
-        Proposals p = Proposer.propose(k.build(), PAIRS, Progress.none());
+        Proposals p = Proposer.propose(k.build(), new Wishes(2, 2, 35.0, 38.0, On.FLOOR), Progress.none());
         assertThat(p.best()).isEmpty();
         assertThat(p.impossible()).anyMatch(i -> i.rule().equals("element-clearance"));
         assertThat(p.nearestMiss().limiting().rule()).isEqualTo("element-clearance");
+    }
+
+    @Test
+    void whereTheFloorIsFullTheInletsGoThroughTheWall() {
+        TestKiln k = TestKiln.polygon(8, "17 in");
+        for (int i = -4; i <= 4; i++) {
+            k.slabElement("row " + (i + 5), On.FLOOR, 14, 16, TestKiln.at(-240, i * 50), TestKiln.at(240, i * 50));
+        }
+        k.wallElement("E1", 300, 16, 19, 0, List.of(1, 2, 3, 5, 6, 7));
+        wallInlets(Proposer.propose(k.build(), PAIRS, Progress.none()), 2);
+    }
+
+    @Test
+    void wallInletsOnRequestAndWhereTheDesignHasThem() throws Exception {
+        Design plain = TestKiln.polygon(6, "500 mm").build();
+        wallInlets(Proposer.propose(plain, new Wishes(3, 2, 30.0, null, On.WALL), Progress.none()), 3);
+        Design door = DesignFile.read(Path.of("templates", "front-loader-18.json")).design();
+        wallInlets(Proposer.propose(door, new Wishes(null, 2, null, null), Progress.none()), 1);
+    }
+
+    /** All inlets in the wall, in its lower third, and no rule of geometry says otherwise than the margin. */
+    private static void wallInlets(Proposals p, int n) {
+        assertThat(p.best()).isNotEmpty();
+        for (Proposal q : p.best()) {
+            List<Port> in =
+                    q.ports().stream().filter(x -> x.role() == Role.INLET).toList();
+            assertThat(in).hasSize(n).allMatch(x -> x.on() == On.WALL && x.panel() != null);
+            assertThat(in).allMatch(x -> x.at().yMm()
+                    <= q.design().kiln().height().mm() / 3 + 1);
+            for (Finding f : new RuleBook(LimitTable.load())
+                    .check(Review.geometryOnly(q.design()), Set.of(RuleBook.Section.GEOMETRY))
+                    .findings()) {
+                assertThat(f.severity()).as("%s: %s", f.rule(), f.message()).isNotEqualTo(Severity.STOP);
+                if (WALL_MARGINS.contains(f.rule()) && f.severity() == Severity.CAUTION) {
+                    assertThat(q.margin()).as("%s: %s", f.rule(), f.message()).isLessThan(1);
+                }
+            }
+        }
     }
 
     @Test

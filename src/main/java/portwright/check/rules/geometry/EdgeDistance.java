@@ -67,7 +67,8 @@ public final class EdgeDistance implements Rule {
         }
     }
 
-    private static double room(KilnGeometry kiln, Hole h) {
+    /** Brick between a hole and the rim of its slab or the edge of its panel, mm. */
+    public static double room(KilnGeometry kiln, Hole h) {
         return (h.face().on() == On.WALL
                         ? PanelEdges.distance(kiln, h)
                         : kiln.slab(h.face().on()).depth(h.centre()))

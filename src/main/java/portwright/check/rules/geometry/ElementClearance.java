@@ -114,7 +114,18 @@ public final class ElementClearance implements Rule {
                 : move;
     }
 
-    private static Set<String> names(KilnGeometry kiln) {
+    /**
+     * Brick between a hole and the nearest groove, coil or tail of an element, mm; farther than {@code reach} is told roughly.
+     *
+     * @return infinite where nothing of it is known
+     */
+    public static double room(KilnGeometry kiln, Hole h, String element, double reach) {
+        Near near = nearest(kiln, h, element, reach);
+        return near == null ? Double.POSITIVE_INFINITY : near.left();
+    }
+
+    /** Every element with a groove, coil or tail. */
+    public static Set<String> names(KilnGeometry kiln) {
         Set<String> names = new LinkedHashSet<>();
         kiln.grooves().forEach(g -> names.add(g.name()));
         kiln.coils().forEach(c -> names.add(c.name()));

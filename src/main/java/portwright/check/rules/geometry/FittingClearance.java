@@ -41,6 +41,11 @@ public final class FittingClearance implements Rule {
         }
     }
 
+    /** Clearance of a hole to a fitting, mm; farther than {@code reach} is told roughly. */
+    public static double room(KilnGeometry kiln, Hole h, FittingShape f, double reach) {
+        return room(kiln, h, f, f.face().samePart(h.face()) ? List.of() : f.solids(kiln), reach);
+    }
+
     private static double room(KilnGeometry kiln, Hole h, FittingShape f, List<Convex> solids, double reach) {
         return f.face().samePart(h.face())
                 ? f.shape().distance(h.centre()) - h.drilledRadius()

@@ -68,7 +68,8 @@ public final class FlameOnElement implements Rule {
         }
     }
 
-    private static double room(KilnGeometry kiln, Hole h, CoilRun coil, double reach) {
+    /** Distance of a hole's flame to a coil, mm; farther than {@code reach} is told roughly. */
+    public static double room(KilnGeometry kiln, Hole h, CoilRun coil, double reach) {
         Flame flame = Flame.of(kiln, h, Geo.JET_HALF_ANGLE);
         double least = Double.POSITIVE_INFINITY;
         for (Segment3 s : coil.pieces()) {
@@ -84,7 +85,7 @@ public final class FlameOnElement implements Rule {
     }
 
     /** Whether the steps keep the elements off whenever gas burns. Without steps coils count as on. */
-    private static boolean offWithGas(Design d) {
+    public static boolean offWithGas(Design d) {
         return d.firing() != null
                 && d.firing().steps() != null
                 && !d.firing().steps().isEmpty()

@@ -43,13 +43,15 @@ public final class PortSpacing implements Rule {
         }
     }
 
-    private static double room(KilnGeometry kiln, Hole a, Hole b) {
+    /** Brick between two holes of one part or of neighbouring panels, mm. */
+    public static double room(KilnGeometry kiln, Hole a, Hole b) {
         return a.face().samePart(b.face())
                 ? a.centre().distance(b.centre()) - a.drilledRadius() - b.drilledRadius()
                 : Solids.distance(Bore.of(kiln, a), Bore.of(kiln, b));
     }
 
-    private static boolean neighbours(KilnGeometry kiln, Hole a, Hole b) {
+    /** Whether two wall holes lie in panels side by side. */
+    public static boolean neighbours(KilnGeometry kiln, Hole a, Hole b) {
         int apart = Math.abs(a.face().panel() - b.face().panel());
         return apart == 1 || apart == kiln.panels().size() - 1;
     }

@@ -1,0 +1,201 @@
+package portwright.layout;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import portwright.geometry.Hole;
+
+/**
+ * Best places of n inlets in the wall, in the lower third of the chamber (common practice: the fire enters low). Evenly round the wall, all shifted to
+ * the same hand; side by side in one panel; or one by one wherever there is most room. Places are tried on a grid, the best refined.
+ */
+final class WallSearch {
+    private static final double STEP_MM = 12;
+    private static final double FINE_MM = 0.5;
+    private static final double LOWEST_SHARE = 1.0 / 3;
+
+    private final WallSite site;
+    private final int n;
+    private final Progress progress;
+    private final int panels;
+    private final List<List<Cell>> cells = new ArrayList<>();
+
+    /** A place in a panel and its margin by itself. */
+    private record Cell(int panel, double u, double v, double margin) {}
+
+    WallSearch(WallSite site, int n, Progress progress) {
+        this.site = site;
+        this.n = n;
+        this.progress = progress;
+        panels = site.kiln.panels().size();
+    }
+
+    /** Arrangements, best first. */
+    List<Spots> run() {
+        for (int p = 1; p <= panels && !progress.cancelled(); p++) {
+            cells.add(grid(p));
+        }
+        List<Spots> out = new ArrayList<>();
+        if (progress.cancelled()) {
+            return out;
+        }
+        for (int p = 1; p <= panels; p++) {
+            if (n <= panels) {
+                out.add(round(p));
+            }
+            if (n == 2) {
+                keep(out, pair(p));
+            }
+        }
+        if (n > 1) {
+            keep(out, oneByOne());
+        }
+        out.sort(Comparator.comparingDouble((Spots s) -> -s.margin()));
+        return out.subList(0, Math.min(4, out.size()));
+    }
+
+    private static void keep(List<Spots> out, Spots s) {
+        if (s != null) {
+            out.add(s);
+        }
+    }
+
+    private List<Cell> grid(int p) {
+        double side = Math.max(0, site.kiln.panel(p).width() / 2 - site.radius);
+        double low = site.radius;
+        double high = Math.max(low + 1, site.kiln.height() * LOWEST_SHARE);
+        int across = (int) (side / STEP_MM);
+        List<Cell> out = new ArrayList<>();
+        for (int i = -across; i <= across; i++) {
+            for (double v = low; v <= high; v += STEP_MM) {
+                out.add(cell(p, i * STEP_MM, v));
+            }
+        }
+        return out;
+    }
+
+    private Cell cell(int panel, double u, double v) {
+        return new Cell(panel, u, v, site.margin(site.hole("", panel, u, v)));
+    }
+
+    /** One in each of n panels evenly round from panel {@code first}, at the same place in each. */
+    private Spots round(int first) {
+        int[] where = new int[n];
+        for (int k = 0; k < n; k++) {
+            where[k] = (first - 1 + (int) Math.round(k * (double) panels / n)) % panels + 1;
+        }
+        double[] best = null;
+        double most = Double.NEGATIVE_INFINITY;
+        for (Cell c : cells.get(first - 1)) {
+            double m = c.margin() > most ? same(where, c.u(), c.v(), most) : c.margin();
+            if (m > most) {
+                most = m;
+                best = new double[] {c.u(), c.v()};
+            }
+        }
+        for (double step = STEP_MM / 2; step >= FINE_MM; step /= 2) {
+            for (int k = 0; k < 8; k++) {
+                double u = best[0] + step * Math.sin(k * Math.PI / 4);
+                double v = best[1] + step * Math.cos(k * Math.PI / 4);
+                double m = v > site.kiln.height() * LOWEST_SHARE ? most : same(where, u, v, most);
+                if (m > most) {
+                    most = m;
+                    best = new double[] {u, v};
+                    k = -1;
+                }
+            }
+        }
+        double[] u = new double[n];
+        double[] v = new double[n];
+        Arrays.fill(u, best[0]);
+        Arrays.fill(v, best[1]);
+        boolean even = n > 1 && panels % n == 0;
+        String name = n == 1
+                ? "in panel " + first + " of the wall"
+                : n == 2 && even ? "in opposite panels of the wall" : "in panels round the wall";
+        return new Spots(name, even, where, u, v, most);
+    }
+
+    private double same(int[] where, double u, double v, double enough) {
+        List<Hole> holes = new ArrayList<>();
+        double m = Scale.FREE;
+        for (int k = 0; k < n && m > enough; k++) {
+            holes.add(site.hole("", where[k], u, v));
+            m = Math.min(m, joined(holes));
+        }
+        return m;
+    }
+
+    /** Margin of the last of these holes, by itself and to the others. */
+    private double joined(List<Hole> holes) {
+        Hole last = holes.get(holes.size() - 1);
+        double m = site.margin(last);
+        for (Hole o : holes.subList(0, holes.size() - 1)) {
+            m = Math.min(m, site.pair(o, last));
+        }
+        return m;
+    }
+
+    /** Two in one panel, as far left as right. */
+    private Spots pair(int panel) {
+        Spots best = null;
+        for (Cell c : cells.get(panel - 1)) {
+            if (c.u() > 0 && (best == null || c.margin() > best.margin())) {
+                Hole a = site.hole("a", panel, -c.u(), c.v());
+                Hole b = site.hole("b", panel, c.u(), c.v());
+                double m = Math.min(c.margin(), joined(List.of(b, a)));
+                if (best == null || m > best.margin()) {
+                    best = new Spots(
+                            "side by side in panel " + panel + " of the wall",
+                            false,
+                            new int[] {panel, panel},
+                            new double[] {-c.u(), c.u()},
+                            new double[] {c.v(), c.v()},
+                            m);
+                }
+            }
+        }
+        return best;
+    }
+
+    /** Each next one where it hurts least. */
+    private Spots oneByOne() {
+        List<Cell> all = cells.stream()
+                .flatMap(List::stream)
+                .sorted(Comparator.comparingDouble((Cell c) -> -c.margin()))
+                .toList();
+        List<Hole> holes = new ArrayList<>();
+        double least = Scale.FREE;
+        for (int k = 0; k < n; k++) {
+            Hole next = null;
+            double most = Double.NEGATIVE_INFINITY;
+            for (Cell c : all) {
+                if (c.margin() <= most) {
+                    break;
+                }
+                Hole h = site.hole("", c.panel(), c.u(), c.v());
+                double m = c.margin();
+                for (int i = 0; i < holes.size() && m > most; i++) {
+                    m = Math.min(m, site.pair(holes.get(i), h));
+                }
+                if (m > most) {
+                    most = m;
+                    next = h;
+                }
+            }
+            if (next == null) {
+                return null;
+            }
+            holes.add(next);
+            least = Math.min(least, most);
+        }
+        return new Spots(
+                "one by one in the wall",
+                false,
+                holes.stream().mapToInt(h -> h.face().panel()).toArray(),
+                holes.stream().mapToDouble(h -> h.centre().x()).toArray(),
+                holes.stream().mapToDouble(h -> h.centre().y()).toArray(),
+                least);
+    }
+}

@@ -1,0 +1,136 @@
+package portwright.layout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Set;
+import portwright.check.rules.geometry.EdgeDistance;
+import portwright.check.rules.geometry.ElementClearance;
+import portwright.check.rules.geometry.FittingClearance;
+import portwright.check.rules.geometry.FlameOnElement;
+import portwright.check.rules.geometry.PortSpacing;
+import portwright.geometry.CoilRun;
+import portwright.geometry.Face;
+import portwright.geometry.FittingShape;
+import portwright.geometry.Hole;
+import portwright.geometry.KilnGeometry;
+import portwright.geometry.Pt;
+import portwright.model.On;
+import portwright.model.Place;
+import portwright.model.Port;
+import portwright.model.Role;
+import portwright.units.Quantity;
+
+/** The wall made ready for inlets of one diameter: margins of places in its panels, by the rule book's own measures. Lengths in mm. */
+final class WallSite {
+    /** Clearances farther than this many caution limits do not limit a layout. */
+    private static final double REACH = 4;
+
+    final KilnGeometry kiln;
+    final double diameter;
+    final double radius;
+    private final LayoutLimits limits;
+    private final Set<String> skip;
+    private final Set<String> elements;
+    private final boolean coilsOff;
+
+    /** @param skip rules left out, to find out which one makes a layout impossible */
+    WallSite(KilnGeometry kiln, LayoutLimits limits, double diameter, double oversize, Set<String> skip) {
+        this.kiln = kiln;
+        this.limits = limits;
+        this.diameter = diameter;
+        this.radius = (diameter + oversize) / 2;
+        this.skip = skip;
+        elements = ElementClearance.names(kiln);
+        coilsOff = FlameOnElement.offWithGas(kiln.design());
+    }
+
+    Hole hole(String name, int panel, double u, double v) {
+        Port port = new Port(
+                name,
+                Role.INLET,
+                On.WALL,
+                panel,
+                new Place.Cartesian(Quantity.ofMm(u), Quantity.ofMm(v)),
+                Quantity.ofMm(diameter));
+        return new Hole(port, new Face(On.WALL, panel, true), new Pt(u, v), diameter, 2 * radius);
+    }
+
+    /** Margin of one hole by itself. */
+    double margin(Hole h) {
+        return alone(h).stream().mapToDouble(Term::margin).min().orElse(Scale.FREE);
+    }
+
+    /** Margin of the brick between two holes; free where they lie in panels apart. */
+    double pair(Hole a, Hole b) {
+        return meets(a, b) ? between(a, b).margin() : Scale.FREE;
+    }
+
+    /** Every term of these holes, tightest first. */
+    List<Term> terms(List<Hole> holes) {
+        List<Term> out = new ArrayList<>();
+        for (int i = 0; i < holes.size(); i++) {
+            out.addAll(alone(holes.get(i)));
+            for (int j = 0; j < i; j++) {
+                if (meets(holes.get(j), holes.get(i))) {
+                    out.add(between(holes.get(j), holes.get(i)));
+                }
+            }
+        }
+        out.sort(Comparator.comparingDouble(Term::margin));
+        return out;
+    }
+
+    private List<Term> alone(Hole h) {
+        List<Term> out = new ArrayList<>();
+        add(
+                out,
+                "edge-distance",
+                h,
+                "the edge of panel " + h.face().panel(),
+                EdgeDistance.room(kiln, h),
+                limits.value("edge-distance", "panel-stop", 25),
+                limits.value("edge-distance", "panel-caution", 40));
+        double caution = limits.elementCaution();
+        for (String e : elements) {
+            double room = ElementClearance.room(kiln, h, e, REACH * caution);
+            add(out, "element-clearance", h, e, room, limits.elementStop(), caution);
+        }
+        for (FittingShape f : kiln.fittings()) {
+            double clear = limits.fitting(f.fitting());
+            add(out, "fitting-clearance", h, f.name(), FittingClearance.room(kiln, h, f, REACH * clear), clear / 2, clear);
+        }
+        double wide = limits.value("flame-on-element", "caution", 25);
+        double stop = coilsOff ? Double.NaN : limits.value("flame-on-element", "stop", 10);
+        for (CoilRun c : kiln.coils()) {
+            add(out, "flame-on-element", h, c.name(), FlameOnElement.room(kiln, h, c, REACH * wide), stop, wide);
+        }
+        return out;
+    }
+
+    private void add(List<Term> out, String rule, Hole h, String part, double room, double stop, double caution) {
+        if (!skip.contains(rule) && room < REACH * caution) {
+            double margin = Scale.atLeast(room, stop, caution);
+            out.add(new Term(rule, List.of(h.name(), part), room, stop, caution, "mm", margin));
+        }
+    }
+
+    private boolean meets(Hole a, Hole b) {
+        return !skip.contains("port-spacing") && (a.face().samePart(b.face()) || PortSpacing.neighbours(kiln, a, b));
+    }
+
+    private Term between(Hole a, Hole b) {
+        double least = limits.value("port-spacing", "limit", 50);
+        double stop = Math.max(diameter, least) / 2;
+        double caution = Math.max(Math.max(diameter, kiln.thickness(On.WALL)), least);
+        double room = PortSpacing.room(kiln, a, b);
+        return new Term(
+                "port-spacing",
+                List.of(a.name(), b.name()),
+                room,
+                stop,
+                caution,
+                "mm",
+                Scale.atLeast(room, stop, caution));
+    }
+}
