@@ -23,11 +23,14 @@ final class Tender {
                 .toList();
     }
 
-    /** Pairs of a hole and a fitting that the rule on flames near fittings cautions. */
-    int pairs(On on, Spots spots, double diameterMm) {
+    /** Pairs of a hole, in a wall or this slab, and a fitting that the rule on flames near fittings cautions. */
+    int pairs(On slab, Spots spots, double diameterMm) {
         int n = 0;
         for (int i = 0; i < spots.x().length; i++) {
-            Pt3 mouth = Mouth.of(kiln, on, 0, new Pt(spots.x()[i], spots.y()[i]));
+            Pt at = new Pt(spots.x()[i], spots.y()[i]);
+            Pt3 mouth = spots.inWall()
+                    ? Mouth.of(kiln, On.WALL, spots.panels()[i], at)
+                    : Mouth.of(kiln, slab, 0, at);
             for (FittingShape f : fittings) {
                 n += Mouth.gap(kiln, f, mouth) - diameterMm / 2 < leastMm ? 1 : 0;
             }
