@@ -43,6 +43,10 @@ public final class Cli implements Runnable {
 
     /** Runs one command; results go to {@code out}, messages to {@code err}; answers the exit status. */
     public static int run(PrintWriter out, PrintWriter err, String... args) {
+        return plain(new PrintWriter(new PlainWriter(out)), new PrintWriter(new PlainWriter(err)), args);
+    }
+
+    private static int plain(PrintWriter out, PrintWriter err, String... args) {
         CommandLine line = new CommandLine(new Cli());
         line.setOut(out);
         line.setErr(err);

@@ -16,6 +16,11 @@ import portwright.units.QuantityException;
 
 /** One object of the design while it is read: asks for fields by name and kind, notes every error, and at the end every field nobody asked for. */
 final class Fields {
+    /** Most entries of a list; the longest of the starters has twelve. */
+    static final int MOST_ITEMS = 100;
+    /** Most ports of a kiln; large ones have about ten. */
+    static final int MOST_PORTS = 40;
+
     private final Json.Obj object;
     private final String path;
     private final Faults faults;
@@ -253,6 +258,11 @@ final class Fields {
         }
         if (!(v instanceof Json.Arr a)) {
             fault(name, "a list [ … ] is expected, not " + v.word() + ".");
+            return null;
+        }
+        int most = name.equals("ports") ? MOST_PORTS : MOST_ITEMS;
+        if (a.items().size() > most) {
+            fault(name, "a list of " + a.items().size() + "; a kiln has at most " + most + " of these. Shorten it.");
             return null;
         }
         List<T> out = new ArrayList<>();

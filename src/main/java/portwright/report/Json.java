@@ -23,6 +23,15 @@ public final class Json {
         return value == null || !Double.isFinite(value) ? o.putNull(name) : o.put(name, value);
     }
 
+    /** Control characters beyond ASCII and those that turn the direction of reading are written as escapes; they occur in texts only. */
+    private static void append(StringBuilder b, int c) {
+        if (c >= 0x7F && c <= 0x9F || c >= 0x202A && c <= 0x202E || c >= 0x2066 && c <= 0x2069) {
+            b.append(String.format("\\u%04x", c));
+        } else {
+            b.appendCodePoint(c);
+        }
+    }
+
     /** The text of a tree, lines ended by \n. */
     public static String text(JsonNode node) {
         DefaultIndenter indent = new DefaultIndenter("  ", "\n");
@@ -31,6 +40,8 @@ public final class Json {
                                     .withObjectIndenter(indent)
                                     .withArrayIndenter(indent))
                             .writeValueAsString(node)
+                            .codePoints()
+                            .collect(StringBuilder::new, Json::append, StringBuilder::append)
                     + "\n";
         } catch (JsonProcessingException e) {
             throw new IllegalStateException(e);

@@ -202,7 +202,9 @@ final class SvgPen implements Pen {
         out.append('>').append(escape(metrics.printable(words, style.face()))).append("</text>\n");
     }
 
+    /** Text as XML may hold it: control characters, halves of pairs and marks of direction become a space. */
     static String escape(String t) {
-        return t.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+        return t.replaceAll("[\\p{Cc}\\p{Cs}\\uFFFE\\uFFFF\\u202A-\\u202E\\u2066-\\u2069]", " ")
+                .replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
     }
 }
