@@ -370,10 +370,14 @@ class WindowTest {
     void brokenFilesOfEveryKindLeaveTheDesignAlone() throws Exception {
         String before = doc.text().toText();
         Map<String, byte[]> files = Map.of(
-                "empty.json", new byte[0],
-                "picture.json", new byte[] {(byte) 0x89, 'P', 'N', 'G', 0, 1, 2},
-                "list.json", "[1, 2]".getBytes(StandardCharsets.UTF_8),
-                "cut.json", before.substring(0, before.length() / 2).getBytes(StandardCharsets.UTF_8));
+                "empty.json",
+                new byte[0],
+                "picture.json",
+                new byte[] {(byte) 0x89, 'P', 'N', 'G', 0, 1, 2},
+                "list.json",
+                "[1, 2]".getBytes(StandardCharsets.UTF_8),
+                "cut.json",
+                before.substring(0, before.length() / 2).getBytes(StandardCharsets.UTF_8));
         for (var f : files.entrySet()) {
             Path path = Files.write(folder.resolve(f.getKey()), f.getValue());
             Toolkit.run(() -> {
@@ -430,7 +434,8 @@ class WindowTest {
                 Pt at = board().canvasPoint(h.face(), h.centre());
                 drag(at, new Pt(at.x() + r.nextInt(40) - 20, at.y() + r.nextInt(40) - 20));
             }
-            case 4 -> new FieldModel(doc, Parts.path(doc.text(), h.name()), diameter()).commit(20 + r.nextInt(30) + " mm");
+            case 4 ->
+                new FieldModel(doc, Parts.path(doc.text(), h.name()), diameter()).commit(20 + r.nextInt(30) + " mm");
             default -> key(KeyCode.values()[KeyCode.LEFT.ordinal() + r.nextInt(4)], r.nextBoolean(), false);
         }
     }

@@ -26,8 +26,7 @@ final class TruePrint {
     static Refusal print(Window owner, String title, portwright.sheet.Paper want, List<PagePicture> pages) {
         PrinterJob job = Printer.getDefaultPrinter() == null ? null : PrinterJob.createPrinterJob();
         if (job == null) {
-            return new Refusal(
-                    "No printer is set up here", "Save the PDF and print it at 100 % from another machine.");
+            return new Refusal("No printer is set up here", "Save the PDF and print it at 100 % from another machine.");
         }
         Paper paper = job.getPrinter().getPrinterAttributes().getSupportedPapers().stream()
                 .filter(x -> same(x, want))
@@ -35,8 +34,7 @@ final class TruePrint {
                 .orElse(null);
         if (paper == null) {
             job.cancelJob();
-            return new Refusal(
-                    "The printer has no " + want.words(), "Choose a paper of the printer, or save the PDF.");
+            return new Refusal("The printer has no " + want.words(), "Choose a paper of the printer, or save the PDF.");
         }
         job.getJobSettings()
                 .setPageLayout(job.getPrinter()
