@@ -27,6 +27,9 @@ import portwright.sheet.SheetOptions;
 
 /** Paper step: choose paper and parts, correct the printer, save or print. */
 public final class PaperStep implements StepView {
+    private static final String CHAMBER_SIDE = "seen from the chamber";
+    private static final String OUTER_SIDE = "seen from outside";
+
     private final Document doc;
     private final PaperModel model;
     private final PaperBoard board;
@@ -61,8 +64,11 @@ public final class PaperStep implements StepView {
                         v -> model.part(SheetOptions.Part.valueOf(v.toUpperCase(java.util.Locale.ROOT)))),
                 choice(
                         "faces",
-                        List.of("both", "hot", "cold"),
-                        v -> model.face(SheetOptions.Side.valueOf(v.toUpperCase(java.util.Locale.ROOT)))),
+                        List.of("both", CHAMBER_SIDE, OUTER_SIDE),
+                        v -> model.face(
+                                v.equals(CHAMBER_SIDE)
+                                        ? SheetOptions.Side.HOT
+                                        : v.equals(OUTER_SIDE) ? SheetOptions.Side.COLD : SheetOptions.Side.BOTH)),
                 sheets);
         Label ask = new Label("What does your steel rule read on the 100 mm bars?");
         ask.setWrapText(true);
@@ -83,7 +89,10 @@ public final class PaperStep implements StepView {
         Button stop = new Button("Cancel");
         stop.getStyleClass().setAll("plain-button");
         stop.setOnAction(e -> cancel());
-        work.getChildren().setAll(new Label("Laying out the pages"), bar, stop);
+        stop.setMinWidth(Button.USE_PREF_SIZE);
+        Label doing = new Label("Laying out the pages");
+        doing.setMinWidth(Label.USE_PREF_SIZE);
+        work.getChildren().setAll(doing, bar, stop);
         work.setAlignment(Pos.CENTER_LEFT);
         again.getStyleClass().setAll("plain-button");
         again.setOnAction(e -> model.make());
