@@ -3,7 +3,8 @@ package portwright.app;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Locale;
-import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.Callable;
+import java.util.concurrent.FutureTask;
 import javafx.application.Platform;
 import javafx.event.EventType;
 import javafx.geometry.Point2D;
@@ -32,23 +33,36 @@ import portwright.geometry.Pt;
  * layout) and the board drawn by the software renderer. Prints median, 99th percentile and worst, ms.
  */
 public final class MoveBench {
-    private static final int WARM = 600;
-    private static final int MOVES = 1000;
+    private static final int WARM = Integer.getInteger("warm", 400);
+    private static final int MOVES = Integer.getInteger("moves", 600);
 
-    private static long computed;
-
-    private MoveBench() {}
+    private static final int REST_MS = 15;
 
     public static void main(String[] args) throws Exception {
         String name = args.length > 0 ? args[0] : largest();
-        CountDownLatch done = new CountDownLatch(1);
-        Platform.startup(() -> {
-            Fonts.load();
-            run(name);
-            done.countDown();
-        });
-        done.await();
-        System.exit(0);
+        Platform.startup(Fonts::load);
+        MoveBench bench = onWindow(() -> new MoveBench(name));
+        double[] compute = new double[MOVES];
+        double[] draw = new double[MOVES];
+        for (int i = -WARM; i < MOVES; i++) {
+            int at = i;
+            double[] ms = onWindow(() -> bench.move(at * 0.11));
+            if (i >= 0) {
+                compute[i] = ms[0];
+                draw[i] = ms[1];
+            }
+            Thread.sleep(REST_MS);
+        }
+        System.out.println(name + ", " + MOVES + " moves of a port");
+        say("computing", compute);
+        say("drawing", draw);
+        Runtime.getRuntime().halt(0);
+    }
+
+    private static <T> T onWindow(Callable<T> task) throws Exception {
+        FutureTask<T> f = new FutureTask<>(task);
+        Platform.runLater(f);
+        return f.get();
     }
 
     private static String largest() {
@@ -58,7 +72,13 @@ public final class MoveBench {
                 .orElseThrow();
     }
 
-    private static void run(String name) {
+    private final MainView view;
+    private final Board board;
+    private final Pt from;
+    private final WritableImage image;
+    private long computed;
+
+    private MoveBench(String name) {
         CheckDesk desk = new CheckDesk(new RuleBook(LimitTable.load()), Platform::runLater);
         DesignText text = Starters.find(name).orElseThrow();
         Document doc = new Document(text, text.read().design(), desk);
@@ -67,37 +87,28 @@ public final class MoveBench {
                 computed = System.nanoTime();
             }
         });
-        MainView view = new MainView(doc, s -> Steps.make(doc, s));
+        view = new MainView(doc, s -> Steps.make(doc, s));
         Stage stage = new Stage();
         stage.setScene(new Scene(view, 1440, 900));
         Themes.set(stage.getScene(), false);
         stage.show();
         view.applyCss();
         view.layout();
-        Board board = view.board();
+        board = view.board();
         Hole hole = doc.shapes().geometry().holes().get(0);
-        Pt at = board.canvasPoint(hole.face(), hole.centre());
-        WritableImage image = new WritableImage((int) board.getWidth(), (int) board.getHeight());
-        mouse(board, MouseEvent.MOUSE_PRESSED, at.x(), at.y());
-        double[] compute = new double[MOVES];
-        double[] draw = new double[MOVES];
-        for (int i = -WARM; i < MOVES; i++) {
-            double a = i * 0.11;
-            long start = System.nanoTime();
-            mouse(board, MouseEvent.MOUSE_DRAGGED, at.x() + 5 + 60 * Math.sin(a), at.y() + 45 * Math.cos(a * 0.7));
-            view.applyCss();
-            view.layout();
-            board.snapshot(null, image);
-            long end = System.nanoTime();
-            if (i >= 0) {
-                compute[i] = (computed - start) / 1e6;
-                draw[i] = (end - computed) / 1e6;
-            }
-        }
-        desk.close();
-        System.out.println(name + ", " + MOVES + " moves of a port");
-        say("computing", compute);
-        say("drawing", draw);
+        from = board.canvasPoint(hole.face(), hole.centre());
+        image = new WritableImage((int) board.getWidth(), (int) board.getHeight());
+        mouse(MouseEvent.MOUSE_PRESSED, from.x(), from.y());
+    }
+
+    /** One move of the pointer; ms of computing and of drawing. */
+    private double[] move(double a) {
+        long start = System.nanoTime();
+        mouse(MouseEvent.MOUSE_DRAGGED, from.x() + 5 + 60 * Math.sin(a), from.y() + 45 * Math.cos(a * 0.7));
+        view.applyCss();
+        view.layout();
+        board.snapshot(null, image);
+        return new double[] {(computed - start) / 1e6, (System.nanoTime() - computed) / 1e6};
     }
 
     private static void say(String what, double[] ms) {
@@ -111,7 +122,7 @@ public final class MoveBench {
                 ms[ms.length - 1]);
     }
 
-    private static void mouse(Board board, EventType<MouseEvent> type, double x, double y) {
+    private void mouse(EventType<MouseEvent> type, double x, double y) {
         Point2D p = board.localToScene(x, y);
         board.fireEvent(new MouseEvent(
                 type,

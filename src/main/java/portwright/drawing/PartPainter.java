@@ -24,6 +24,7 @@ public final class PartPainter {
     private final Face face;
     private final List<Finding> findings;
     private final PartLook look;
+    private final List<HoleNote> holes;
 
     /** @param findings findings whose places are flagged on the drawing; may be empty */
     public PartPainter(KilnGeometry kiln, Face face, List<Finding> findings, PartLook look) {
@@ -31,6 +32,9 @@ public final class PartPainter {
         this.face = face;
         this.findings = List.copyOf(findings);
         this.look = look;
+        this.holes = HoleNote.of(kiln).stream()
+                .filter(n -> n.hole().face().samePart(face))
+                .toList();
     }
 
     public Face face() {
@@ -65,9 +69,7 @@ public final class PartPainter {
 
     /** Holes of this part. */
     public List<HoleNote> holes() {
-        return HoleNote.of(kiln).stream()
-                .filter(n -> n.hole().face().samePart(face))
-                .toList();
+        return holes;
     }
 
     /** Saw circles in the picture. */

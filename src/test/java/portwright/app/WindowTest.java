@@ -2,12 +2,18 @@ package portwright.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
 import java.util.concurrent.atomic.AtomicReference;
 import javafx.application.Platform;
 import javafx.event.EventType;
 import javafx.geometry.Point2D;
+import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -20,9 +26,13 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import portwright.app.board.Board;
+import portwright.app.doc.Catalog;
 import portwright.app.doc.CheckDesk;
 import portwright.app.doc.Document;
+import portwright.app.doc.FieldModel;
+import portwright.app.doc.FieldSpec;
 import portwright.app.doc.HomeFolder;
+import portwright.app.doc.Parts;
 import portwright.app.doc.Picture;
 import portwright.app.doc.Recovery;
 import portwright.app.doc.Step;
@@ -45,6 +55,8 @@ import portwright.sheet.SheetRefused;
 
 /** The window as a hand uses it, in the real toolkit. */
 class WindowTest {
+    private static final int HAND_EDITS = 25;
+
     @TempDir
     Path folder;
 
@@ -322,11 +334,116 @@ class WindowTest {
     }
 
     @Test
-    void aFileChangedOnDiskIsNoticed() throws Exception {
+    void aFileChangedOnDiskIsNoticedAndTheAnswerIsDone() throws Exception {
         Path file = folder.resolve("kiln.json");
         Toolkit.run(() -> shell.files().saveTo(file));
         DesignText other = Starters.find("hexagon-27cm").orElseThrow();
         DesignFile.save(file, other);
         Toolkit.until(() -> !view.messages().getChildren().isEmpty());
+        String mine = doc.text().toText();
+        Toolkit.run(() -> answer("Keep mine"));
+        assertThat(doc.text().toText()).isEqualTo(mine);
+        DesignFile.save(file, other.setText("title", "theirs"));
+        Toolkit.until(() -> !view.messages().getChildren().isEmpty());
+        Toolkit.run(() -> answer("Take that one"));
+        assertThat(doc.text().get("title")).contains("theirs");
+        assertThat(doc.unsaved()).isFalse();
+        Files.delete(file);
+        Toolkit.until(() -> !view.messages().getChildren().isEmpty());
+        Toolkit.run(() -> answer("Save"));
+        assertThat(DesignFile.read(file).document().get("title")).contains("theirs");
+    }
+
+    private void answer(String words) {
+        view.applyCss();
+        view.layout();
+        view.messages().lookupAll(".plain-button").stream()
+                .filter(n -> n instanceof Button b && words.equals(b.getText()))
+                .map(Button.class::cast)
+                .findFirst()
+                .orElseThrow()
+                .fire();
+        assertThat(view.messages().getChildren()).isEmpty();
+    }
+
+    @Test
+    void brokenFilesOfEveryKindLeaveTheDesignAlone() throws Exception {
+        String before = doc.text().toText();
+        Map<String, byte[]> files = Map.of(
+                "empty.json",
+                new byte[0],
+                "picture.json",
+                new byte[] {(byte) 0x89, 'P', 'N', 'G', 0, 1, 2},
+                "list.json",
+                "[1, 2]".getBytes(StandardCharsets.UTF_8),
+                "cut.json",
+                before.substring(0, before.length() / 2).getBytes(StandardCharsets.UTF_8));
+        for (var f : files.entrySet()) {
+            Path path = Files.write(folder.resolve(f.getKey()), f.getValue());
+            Toolkit.run(() -> {
+                assertThat(shell.files().open(path)).as(f.getKey()).isFalse();
+                assertThat(shell.showsReport()).as(f.getKey()).isTrue();
+                assertThat(doc.text().toText()).isEqualTo(before);
+            });
+            assertThat(Files.readAllBytes(path)).isEqualTo(f.getValue());
+        }
+    }
+
+    /** Edits as a hand makes them, by keys, mouse and a field of the real window, all the way back by Ctrl+Z; {@code UndoTest} does 200. */
+    @Test
+    void editsOfTheHandGoBackByteForByteAndForthAgain() {
+        Random r = new Random(20);
+        List<String> states = new ArrayList<>(List.of(doc.text().toText()));
+        for (int tries = 0; states.size() <= HAND_EDITS && tries < 10 * HAND_EDITS; tries++) {
+            Toolkit.run(() -> {
+                int before = doc.undoStack().size();
+                byHand(r);
+                if (doc.undoStack().size() > before) {
+                    states.add(doc.text().toText());
+                }
+            });
+        }
+        assertThat(states).hasSize(HAND_EDITS + 1);
+        Toolkit.run(() -> board().requestFocus());
+        for (int i = HAND_EDITS - 1; i >= 0; i--) {
+            Toolkit.run(() -> key(KeyCode.Z, false, true));
+            assertThat(doc.text().toText()).as("seed 20, undo to state " + i).isEqualTo(states.get(i));
+        }
+        for (int i = 1; i <= HAND_EDITS; i++) {
+            Toolkit.run(() -> key(KeyCode.Z, true, true));
+            assertThat(doc.text().toText()).as("seed 20, redo to state " + i).isEqualTo(states.get(i));
+        }
+    }
+
+    private void byHand(Random r) {
+        List<Hole> holes = doc.shapes().geometry().holes();
+        board().requestFocus();
+        int kind = r.nextInt(6);
+        if (holes.isEmpty() || kind == 0 && holes.size() < 6) {
+            board().press("new");
+            return;
+        }
+        Hole h = holes.get(r.nextInt(holes.size()));
+        board().show(Picture.of(h.face().on()));
+        doc.select(null);
+        doc.select(h.name());
+        switch (kind) {
+            case 1 -> board().press("delete");
+            case 2 -> board().press("mirror");
+            case 3 -> {
+                Pt at = board().canvasPoint(h.face(), h.centre());
+                drag(at, new Pt(at.x() + r.nextInt(40) - 20, at.y() + r.nextInt(40) - 20));
+            }
+            case 4 ->
+                new FieldModel(doc, Parts.path(doc.text(), h.name()), diameter()).commit(20 + r.nextInt(30) + " mm");
+            default -> key(KeyCode.values()[KeyCode.LEFT.ordinal() + r.nextInt(4)], r.nextBoolean(), false);
+        }
+    }
+
+    private static FieldSpec diameter() {
+        return Catalog.ports().fields().stream()
+                .filter(f -> f.key().equals("diameter"))
+                .findFirst()
+                .orElseThrow();
     }
 }

@@ -3,7 +3,9 @@ package portwright.app.doc;
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import portwright.check.CheckResult;
+import portwright.file.DesignText;
 import portwright.review.Review;
 import portwright.sheet.CardBuilder;
 import portwright.sheet.CardData;
@@ -37,7 +39,9 @@ public final class PaperModel {
     private String across = "100 mm";
     private String down = "100 mm";
     private long wanted;
+    private Future<?> running;
     private Pages pages;
+    private DesignText pagesOf;
     private Runnable listener = () -> {};
 
     /**
@@ -67,6 +71,7 @@ public final class PaperModel {
         this.ui = ui;
     }
 
+    /** Hears when pages begin to be made and when they are made. */
     public void listen(Runnable run) {
         listener = run;
     }
@@ -83,8 +88,11 @@ public final class PaperModel {
     /** Sets the paper; answers why it cannot be one, else null. */
     public String paper(String text) {
         try {
-            paper = Paper.parse(text).name();
-            make();
+            String name = Paper.parse(text).name();
+            if (!name.equals(paper)) {
+                paper = name;
+                make();
+            }
             return null;
         } catch (IllegalArgumentException e) {
             return e.getMessage();
@@ -123,6 +131,9 @@ public final class PaperModel {
         if (wrong != null) {
             return wrong;
         }
+        if (text.strip().equals(acrossBar ? across : down)) {
+            return null;
+        }
         if (acrossBar) {
             across = text.strip();
         } else {
@@ -160,21 +171,48 @@ public final class PaperModel {
         return new SheetOptions(Paper.parse(paper), part, face, factor(true), factor(false), despite);
     }
 
+    /** Whether pages are being made. */
+    public boolean running() {
+        return running != null;
+    }
+
+    /** Gives up the run under way; the pages made before stay to be looked at. */
+    public void cancel() {
+        wanted++;
+        if (running != null) {
+            running.cancel(true);
+            running = null;
+        }
+    }
+
+    /** Whether the pages are those of the design as it stands, checked to the end: only these may be saved or printed. */
+    public boolean fresh() {
+        return pages != null && !running() && !doc.checking() && doc.text().equals(pagesOf);
+    }
+
     /** Starts making the pages anew; an older run is dropped. */
     public void make() {
-        long mine = ++wanted;
+        cancel();
+        long mine = wanted;
+        DesignText of = doc.text();
         CheckResult result = doc.result();
         Review review = doc.review();
         String title = doc.text().get("title").orElse("design");
-        worker.submit(() -> {
+        running = worker.submit(() -> {
+            if (Thread.currentThread().isInterrupted()) {
+                return;
+            }
             Pages made = safely(result, review, title);
             ui.execute(() -> {
                 if (mine == wanted) {
+                    running = null;
                     pages = made;
+                    pagesOf = of;
                     listener.run();
                 }
             });
         });
+        listener.run();
     }
 
     private Pages safely(CheckResult result, Review review, String title) {

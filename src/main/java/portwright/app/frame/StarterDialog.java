@@ -27,12 +27,17 @@ import portwright.geometry.KilnGeometry;
 
 /** The starter designs with their pictures. */
 public final class StarterDialog {
+    private static final double CARD_WIDTH = 212;
+    private static final double CARD_HEIGHT = 270;
+
     private StarterDialog() {}
 
     /** The cards, for the dialog and for the Kiln step. */
     public static TilePane cards(Consumer<String> take) {
         TilePane pane = new TilePane(12, 12);
         pane.setPrefColumns(4);
+        pane.setPrefTileWidth(CARD_WIDTH);
+        pane.setPrefTileHeight(CARD_HEIGHT);
         for (String name : Starters.names()) {
             Label title = new Label(Starters.title(name));
             title.getStyleClass().add("slip-head");
@@ -45,6 +50,7 @@ public final class StarterDialog {
             box.setAlignment(Pos.TOP_CENTER);
             box.setPrefWidth(190);
             Button b = new Button();
+            b.setMaxSize(CARD_WIDTH, CARD_HEIGHT);
             b.setGraphic(box);
             b.setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
             b.getStyleClass().setAll("plain-button");

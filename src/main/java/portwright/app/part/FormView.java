@@ -53,8 +53,10 @@ public final class FormView extends VBox {
         if (!now.equals(signature)) {
             signature = now;
             refreshers.clear();
+            String held = focusedToggle();
             getChildren().clear();
             build(this, spec, path);
+            refocus(held);
         } else {
             refreshers.forEach(Runnable::run);
         }
@@ -251,6 +253,24 @@ public final class FormView extends VBox {
         b.getStyleClass().setAll("plain-button");
         b.setOnAction(e -> run.run());
         return b;
+    }
+
+    /** Words of the heading that holds the keys, without its arrow; null when none does. */
+    private String focusedToggle() {
+        return getScene() != null
+                        && getScene().getFocusOwner() instanceof Button b
+                        && b.getStyleClass().contains("group-toggle")
+                        && lookupAll(".group-toggle").contains(b)
+                ? b.getText().substring(2)
+                : null;
+    }
+
+    /** Gives the keys back to the heading that held them before the form was built anew. */
+    private void refocus(String held) {
+        lookupAll(".group-toggle").stream()
+                .filter(n -> held != null && n instanceof Button b && b.getText().substring(2).equals(held))
+                .findFirst()
+                .ifPresent(Node::requestFocus);
     }
 
     static Button toggle(String words, Runnable run) {

@@ -85,7 +85,15 @@ final class PaperBoard extends PaintedRegion {
         spots.clear();
         PaperModel.Pages pages = model.pages();
         if (pages == null) {
-            Say.left(g, p, "The pages are being laid out.", 24, 40, 14, false, Ink.INK);
+            Say.left(
+                    g,
+                    p,
+                    model.running() ? "The pages are being laid out." : "The pages are not laid out.",
+                    24,
+                    40,
+                    14,
+                    false,
+                    Ink.INK);
             return;
         }
         SheetBook.Print print = pages.preview();

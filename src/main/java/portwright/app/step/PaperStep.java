@@ -3,36 +3,33 @@ package portwright.app.step;
 import java.io.File;
 import java.io.IOException;
 import java.util.List;
+import javafx.animation.PauseTransition;
 import javafx.geometry.Pos;
-import javafx.print.JobSettings;
-import javafx.print.PageLayout;
-import javafx.print.PageOrientation;
-import javafx.print.Paper;
-import javafx.print.Printer;
-import javafx.print.PrinterJob;
-import javafx.scene.Group;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
+import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.scene.transform.Translate;
 import javafx.stage.FileChooser;
+import javafx.util.Duration;
 import portwright.app.doc.Document;
 import portwright.app.doc.PaperModel;
-import portwright.app.paint.ShapePen;
 import portwright.app.part.CorrectionGauge;
 import portwright.app.part.FormView;
 import portwright.app.part.PlainField;
 import portwright.app.part.SlipView;
 import portwright.file.AtomicFile;
-import portwright.sheet.PagePicture;
+import portwright.sheet.Paper;
 import portwright.sheet.SheetOptions;
 
 /** Paper step: choose paper and parts, correct the printer, save or print. */
 public final class PaperStep implements StepView {
+    private static final String CHAMBER_SIDE = "seen from the chamber";
+    private static final String OUTER_SIDE = "seen from outside";
+
     private final Document doc;
     private final PaperModel model;
     private final PaperBoard board;
@@ -42,6 +39,9 @@ public final class PaperStep implements StepView {
     private final Label sheets = new Label();
     private final PlainField across;
     private final PlainField down;
+    private final HBox work = new HBox(8);
+    private final Button again = new Button("Lay the pages out");
+    private final PauseTransition late = new PauseTransition(Duration.millis(500));
     private final Button save = big("Save PDF", true);
     private final Button print = big("Print at 100 %", false);
     private final Button card = big("Save card", false);
@@ -64,8 +64,11 @@ public final class PaperStep implements StepView {
                         v -> model.part(SheetOptions.Part.valueOf(v.toUpperCase(java.util.Locale.ROOT)))),
                 choice(
                         "faces",
-                        List.of("both", "hot", "cold"),
-                        v -> model.face(SheetOptions.Side.valueOf(v.toUpperCase(java.util.Locale.ROOT)))),
+                        List.of("both", CHAMBER_SIDE, OUTER_SIDE),
+                        v -> model.face(
+                                v.equals(CHAMBER_SIDE)
+                                        ? SheetOptions.Side.HOT
+                                        : v.equals(OUTER_SIDE) ? SheetOptions.Side.COLD : SheetOptions.Side.BOTH)),
                 sheets);
         Label ask = new Label("What does your steel rule read on the 100 mm bars?");
         ask.setWrapText(true);
@@ -78,7 +81,27 @@ public final class PaperStep implements StepView {
         card.setOnAction(e -> saveCard());
         print.setOnAction(e -> print());
         side.getChildren().addAll(options, correction, buttons, card, messages);
-        model.listen(this::made);
+        model.listen(this::heard);
+        ProgressBar bar = new ProgressBar(ProgressBar.INDETERMINATE_PROGRESS);
+        bar.setMaxWidth(Double.MAX_VALUE);
+        bar.setAccessibleText("laying out the pages");
+        HBox.setHgrow(bar, Priority.ALWAYS);
+        Button stop = new Button("Cancel");
+        stop.getStyleClass().setAll("plain-button");
+        stop.setOnAction(e -> cancel());
+        stop.setMinWidth(Button.USE_PREF_SIZE);
+        Label doing = new Label("Laying out the pages");
+        doing.setMinWidth(Label.USE_PREF_SIZE);
+        work.getChildren().setAll(doing, bar, stop);
+        work.setAlignment(Pos.CENTER_LEFT);
+        again.getStyleClass().setAll("plain-button");
+        again.setOnAction(e -> model.make());
+        late.setOnFinished(e -> {
+            if (model.running() && !side.getChildren().contains(work)) {
+                side.getChildren().add(0, work);
+            }
+        });
+        allow();
     }
 
     /** Whether pages have been made. */
@@ -119,16 +142,42 @@ public final class PaperStep implements StepView {
         return row;
     }
 
+    /** Only pages of the design as it stands may leave the window. */
+    private void allow() {
+        PaperModel.Pages p = model.fresh() ? model.pages() : null;
+        save.setDisable(p == null || p.print() == null);
+        print.setDisable(p == null || p.print() == null);
+        card.setDisable(p == null || p.cardPdf() == null);
+        if (!model.running()) {
+            late.stop();
+            side.getChildren().remove(work);
+        }
+    }
+
+    private void cancel() {
+        model.cancel();
+        heard();
+        side.getChildren().remove(again);
+        side.getChildren().add(0, again);
+    }
+
+    private void heard() {
+        allow();
+        board.repaint();
+        if (model.running()) {
+            side.getChildren().remove(again);
+            late.playFromStart();
+        } else if (model.pages() != null) {
+            made();
+        }
+    }
+
     private void made() {
         PaperModel.Pages p = model.pages();
-        board.repaint();
         gauge.repaint();
         across.aside();
         down.aside();
         boolean ok = p.print() != null;
-        save.setDisable(!ok);
-        print.setDisable(!ok);
-        card.setDisable(p.cardPdf() == null);
         sheets.setText(
                 p.preview() == null ? "" : p.preview().sheets() + " sheets, overlap 12 mm, content mark " + p.mark());
         messages.getChildren().clear();
@@ -192,44 +241,13 @@ public final class PaperStep implements StepView {
     }
 
     private void print() {
-        PrinterJob job = Printer.getDefaultPrinter() == null ? null : PrinterJob.createPrinterJob();
-        if (job == null) {
-            messages.getChildren()
-                    .add(
-                            0,
-                            SlipView.caution(
-                                    "No printer is set up here",
-                                    "Save the PDF and print it at 100 % from another machine."));
-            return;
-        }
-        JobSettings set = job.getJobSettings();
-        portwright.sheet.Paper want = portwright.sheet.Paper.parse(model.paper());
-        Paper paper = job.getPrinter().getPrinterAttributes().getSupportedPapers().stream()
-                .filter(x -> Math.abs(x.getWidth() - want.widthMm() * 72 / 25.4) < 2
-                        && Math.abs(x.getHeight() - want.heightMm() * 72 / 25.4) < 2)
-                .findFirst()
-                .orElse(null);
-        if (paper == null) {
-            messages.getChildren()
-                    .add(
-                            0,
-                            SlipView.caution(
-                                    "The printer has no " + want.words(),
-                                    "Choose a paper of the printer, or save the PDF."));
-            return;
-        }
-        PageLayout page =
-                job.getPrinter().createPageLayout(paper, PageOrientation.PORTRAIT, Printer.MarginType.HARDWARE_MINIMUM);
-        set.setPageLayout(page);
-        set.setJobName(doc.text().get("title").orElse("template"));
-        if (job.showPrintDialog(board.getScene().getWindow())) {
-            PageLayout used = set.getPageLayout();
-            for (PagePicture pic : model.pages().print().pictures()) {
-                Group g = ShapePen.of(pic);
-                g.getTransforms().add(new Translate(-used.getLeftMargin(), -used.getTopMargin()));
-                job.printPage(used, new Group(g));
-            }
-            job.endJob();
+        TruePrint.Refusal no = TruePrint.print(
+                board.getScene().getWindow(),
+                doc.text().get("title").orElse("template"),
+                Paper.parse(model.paper()),
+                model.pages().print().pictures());
+        if (no != null) {
+            messages.getChildren().add(0, SlipView.caution(no.head(), no.words()));
         }
     }
 
@@ -249,5 +267,6 @@ public final class PaperStep implements StepView {
                 || change == Document.Change.DESIGN && model.pages() == null) {
             model.make();
         }
+        allow();
     }
 }

@@ -1,0 +1,57 @@
+package portwright.app.doc;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.function.BooleanSupplier;
+import org.junit.jupiter.api.Test;
+import portwright.check.rules.RuleBook;
+import portwright.data.LimitTable;
+import portwright.file.DesignText;
+import portwright.file.Starters;
+
+/** Only pages of the design as it stands may be saved or printed. */
+class PaperModelTest {
+    private final BlockingQueue<Runnable> window = new LinkedBlockingQueue<>();
+
+    private void until(BooleanSupplier holds) throws InterruptedException {
+        while (!holds.getAsBoolean()) {
+            Runnable next = window.poll(60, TimeUnit.SECONDS);
+            assertThat(next).as("an answer comes").isNotNull();
+            next.run();
+        }
+    }
+
+    @Test
+    void pagesOfAnEarlierDesignAreNotFresh() throws Exception {
+        try (CheckDesk desk = new CheckDesk(new RuleBook(LimitTable.load()), window::add)) {
+            DesignText text = Starters.find("hexagon-27cm").orElseThrow();
+            Document doc = new Document(text, text.read().design(), desk);
+            PaperModel model = new PaperModel(doc, window::add);
+            doc.start();
+            until(() -> !doc.checking());
+            assertThat(model.fresh()).isFalse();
+            model.make();
+            assertThat(model.running()).isTrue();
+            until(() -> !model.running());
+            assertThat(model.fresh()).isTrue();
+            doc.edit("title", t -> t.setText("title", "another"));
+            assertThat(model.fresh()).as("before the check").isFalse();
+            until(() -> !doc.checking());
+            assertThat(model.fresh()).as("before new pages").isFalse();
+            PaperModel.Pages old = model.pages();
+            model.make();
+            model.cancel();
+            assertThat(model.running()).isFalse();
+            assertThat(model.fresh()).as("called off").isFalse();
+            assertThat(model.pages()).isSameAs(old);
+            model.make();
+            until(() -> !model.running());
+            assertThat(model.fresh()).isTrue();
+            assertThat(model.pages()).isNotSameAs(old);
+            model.close();
+        }
+    }
+}
