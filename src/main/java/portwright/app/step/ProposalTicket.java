@@ -75,7 +75,8 @@ final class ProposalTicket extends VBox {
                     head,
                     new ProposalPicture(p),
                     words(p.reason()),
-                    words("Least margin " + Format.plain(p.margin(), 2) + " (0 stops, 1 is free of cautions). " + p.limits()
+                    words("Least margin " + Format.plain(p.margin(), 2) + " (0 stops, 1 is free of cautions). "
+                            + p.limits()
                             + (stops == 0 ? "" : " It still has " + stops + (stops == 1 ? " stop." : " stops."))),
                     words(desk.outlook(n - 1)),
                     take);
