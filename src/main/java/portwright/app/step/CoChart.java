@@ -7,8 +7,10 @@ import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;
 import portwright.app.paint.Chart;
+import portwright.app.paint.Fonts;
 import portwright.app.paint.Palette;
 import portwright.app.paint.Say;
+import portwright.app.paint.TextSizes;
 import portwright.calc.room.AlarmWindow;
 import portwright.calc.room.RoomCo;
 import portwright.data.CoAlarmPoint;
@@ -124,9 +126,10 @@ final class CoChart {
             c.line(List.of(at, by), Ink.RUTILE, 5, must ? new double[0] : new double[] {5, 5});
             if (!named) {
                 named = true;
+                String words = "bars: a house alarm sounds between (" + standard + ")";
                 c.say(
-                        "bars: a house alarm sounds between (" + standard + ")",
-                        Math.min(c.x(at.x()), c.right() - 330),
+                        words,
+                        Math.min(c.x(at.x()), c.right() - 8 - TextSizes.width(words, Fonts.bold(13))),
                         c.y(point.ppm()) + 16,
                         13,
                         true,
