@@ -6,6 +6,7 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import portwright.file.DesignText;
 import portwright.file.PortsText;
 import portwright.file.Problem;
+import portwright.layout.DrillOutlook;
 import portwright.layout.Progress;
 import portwright.layout.Proposal;
 import portwright.layout.Proposals;
@@ -28,6 +29,7 @@ public final class ProposalDesk {
     private boolean running;
     private double share;
     private Proposals found;
+    private List<String> outlooks = List.of();
     private String fault;
 
     /**
@@ -70,18 +72,24 @@ public final class ProposalDesk {
 
     private void search(Design design, AtomicBoolean mine) {
         Proposals result = null;
+        List<String> drills = List.of();
         String wrong = null;
         try {
             result = Proposer.propose(design, wishes(design), progress(mine));
+            drills = result.best().stream()
+                    .map(p -> DrillOutlook.of(p.design()).words())
+                    .toList();
         } catch (RuntimeException e) {
             wrong = "The search failed: " + e + ". Report it with the design file.";
         }
         Proposals answer = result;
+        List<String> chances = drills;
         String words = wrong;
         ui.execute(() -> {
             if (!mine.get()) {
                 running = false;
                 found = answer;
+                outlooks = chances;
                 fault = words;
                 listener.run();
             }
@@ -162,6 +170,11 @@ public final class ProposalDesk {
     /** What was found; null before that. */
     public Proposals found() {
         return found;
+    }
+
+    /** What a drill by hand may make of a proposal, in words; by its number from 0. */
+    public String outlook(int index) {
+        return outlooks.get(index);
     }
 
     /** What went wrong; null when nothing did. */

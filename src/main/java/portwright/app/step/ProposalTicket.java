@@ -13,6 +13,7 @@ import portwright.app.doc.ProposalDesk;
 import portwright.app.part.FormView;
 import portwright.check.Severity;
 import portwright.layout.Proposal;
+import portwright.units.Format;
 
 /** Proposed places for the ports: a bar while the search runs, then up to three layouts with their reason, one to be taken. */
 final class ProposalTicket extends VBox {
@@ -66,15 +67,21 @@ final class ProposalTicket extends VBox {
         for (Proposal p : desk.found().best()) {
             Label head = new Label(n + ". " + p.arrangement());
             head.setWrapText(true);
+            head.getStyleClass().add("slip-head");
             long stops = p.check().count(Severity.STOP);
             Button take = button("Take proposal " + n, () -> desk.take(p));
-            rows.add(new VBox(
-                    4,
+            VBox box = new VBox(
+                    5,
                     head,
+                    new ProposalPicture(p),
                     words(p.reason()),
-                    words(p.limits()
+                    words("Least margin " + Format.plain(p.margin(), 2) + " (0 stops, 1 is free of cautions). "
+                            + p.limits()
                             + (stops == 0 ? "" : " It still has " + stops + (stops == 1 ? " stop." : " stops."))),
-                    take));
+                    words(desk.outlook(n - 1)),
+                    take);
+            box.getStyleClass().add("proposal");
+            rows.add(box);
             n++;
         }
         if (n > 1) {
@@ -85,6 +92,7 @@ final class ProposalTicket extends VBox {
     private static Label words(String text) {
         Label l = new Label(text);
         l.setWrapText(true);
+        l.setMinHeight(USE_PREF_SIZE);
         l.getStyleClass().addAll("muted", "slip-text");
         return l;
     }

@@ -1,20 +1,15 @@
 package portwright.app.step;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;
 import portwright.app.doc.Document;
-import portwright.app.paint.Chart;
 import portwright.app.paint.Palette;
 import portwright.app.paint.Say;
 import portwright.app.part.PaintedRegion;
-import portwright.calc.room.RoomCo;
 import portwright.drawing.Ink;
-import portwright.geometry.Pt;
 import portwright.model.Opening;
 import portwright.review.RoomReview;
 import portwright.units.Format;
@@ -24,6 +19,7 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
     private static final double MOL_M3 = 0.024;
     private static final double DOTS_PER_PPM = 1.0;
     private static final int MOST_DOTS = 900;
+    private static final double LOW_PX = 460;
 
     private final Document doc;
 
@@ -49,6 +45,10 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
             outdoors(g, p, w, h);
             return;
         }
+        if (h < LOW_PX) {
+            new CoChart(g, p).paint(room, 86, 72, Math.max(200, w - 86 - CoChart.WORDS_PX), h - 72 - 34);
+            return;
+        }
         Say.left(g, p, "section of the room · at the worst minute, mixed air, wind still", 24, 55, 13, false, Ink.INK2);
         double top = 74;
         double sw = Math.min(w * 0.56, 560);
@@ -56,7 +56,13 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
         Double ppm = room.co().known() ? room.co().value().calm().peakPpm() : null;
         section(g, p, 60, top + 24, sw - 60, sh - 24, ppm);
         figures(g, p, room, sw + 70, top + 20, w - sw - 110);
-        chart(g, p, room, 86, top + sh + 58, Math.max(200, w - 86 - 210), h - top - sh - 58 - 84);
+        new CoChart(g, p)
+                .paint(
+                        room,
+                        86,
+                        top + sh + 58,
+                        Math.max(200, w - 86 - CoChart.WORDS_PX),
+                        h - top - sh - 58 - 84);
         Say.left(
                 g,
                 p,
@@ -266,7 +272,7 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
                         at,
                         w,
                         "fresh air, wind still",
-                        big(r.air().value().calmM3PerS() * 3600),
+                        CoChart.grouped(r.air().value().calmM3PerS() * 3600),
                         "m³/h")
                 : figure(
                         g,
@@ -286,17 +292,9 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
                     at,
                     w,
                     "fresh air wanted",
-                    big(co.flowForEightHoursM3PerS() * 3600),
+                    CoChart.grouped(co.flowForEightHoursM3PerS() * 3600),
                     "m³/h for " + Format.plain(co.eightHours().value(), 0) + " ppm over 8 hours");
         }
-    }
-
-    private static String big(double v) {
-        if (!Double.isFinite(v)) {
-            return "–";
-        }
-        String s = Format.plain(v, 0);
-        return s.length() > 4 ? s.substring(0, s.length() - 3) + "\u202f" + s.substring(s.length() - 3) : s;
     }
 
     private static double figure(
@@ -310,73 +308,5 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
         g.setLineDashes();
         g.strokeLine(x, y + 50, x + w, y + 50);
         return y + 82;
-    }
-
-    private void chart(GraphicsContext g, Palette p, RoomReview r, double x, double y, double w, double h) {
-        Say.left(g, p, "CO, ppm, over the firing (each mark ten times the last)", 24, y - 14, 13, false, Ink.INK2);
-        if (!r.co().known()) {
-            Say.lines(g, p, "Not computed. Add " + String.join(", ", r.co().needs()) + ".", 24, y + 20, w, 14, Ink.INK);
-            return;
-        }
-        var co = r.co().value();
-        List<Pt> calm = pts(r.chartCalm());
-        List<Pt> windy = pts(r.chartStated());
-        double from = calm.isEmpty() ? 0 : calm.get(0).x();
-        double to = calm.isEmpty()
-                ? 1
-                : Math.max(from + 1, calm.get(calm.size() - 1).x());
-        double most = Math.max(
-                1000, Math.pow(10, Math.ceil(Math.log10(Math.max(10, co.calm().peakPpm() * 1.3)))));
-        Chart c = new Chart(g, p, x, y, w, Math.max(80, h), from, to, 1, most, true);
-        double ceiling = co.ceiling().value();
-        c.forbidden(ceiling, most);
-        for (double v = 1; v <= most; v *= 10) {
-            c.gridY(v, Format.plain(v, 0));
-        }
-        double step = to - from > 20 ? 4 : to - from > 10 ? 2 : 1;
-        for (double t = Math.ceil(from); t <= to; t += step) {
-            c.tickX(t, Math.round(t) + " h");
-        }
-        c.clip();
-        if (co.stated().peakPpm() < co.calm().peakPpm() * 0.98) {
-            c.line(windy, Ink.CELADON, 2.6, 9, 5);
-            name(c, windy, "with the stated wind: " + Math.round(co.stated().peakPpm()), Ink.CELADON, 22);
-        }
-        c.line(calm, Ink.INK, 3.4);
-        name(c, calm, "wind still, " + Math.round(co.calm().peakPpm()) + " at worst", Ink.INK, -16);
-        c.unclip();
-        c.frame();
-        c.limit(ceiling, Format.plain(ceiling, 0) + " ceiling: leave", false);
-        c.limit(co.eightHours().value(), Format.plain(co.eightHours().value(), 0) + " over 8 hours", true);
-        Say.left(g, p, "struck area: over the", c.right() + 14, y + 18, 13, false, Ink.INK2);
-        Say.left(g, p, "ceiling; nobody stays", c.right() + 14, y + 35, 13, false, Ink.INK2);
-    }
-
-    private static void name(Chart c, List<Pt> line, String words, Ink ink, double dy) {
-        Pt best = null;
-        for (Pt q : line) {
-            if (best == null || q.y() > best.y()) {
-                best = q;
-            }
-        }
-        if (best != null) {
-            double px = Math.max(c.left() + 110, Math.min(c.right() - 110, c.x(best.x())));
-            c.say(
-                    words,
-                    px,
-                    Math.max(c.top() + 12, c.y(best.y()) + dy),
-                    13.5,
-                    true,
-                    ink,
-                    TextAlignment.CENTER,
-                    VPos.CENTER,
-                    true);
-        }
-    }
-
-    private static List<Pt> pts(List<RoomCo.Sample> series) {
-        List<Pt> out = new ArrayList<>();
-        series.forEach(s -> out.add(new Pt(s.timeS() / 3600, Math.max(0.01, s.ppm()))));
-        return out;
     }
 }

@@ -1,0 +1,162 @@
+package portwright.app.step;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import javafx.geometry.VPos;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.text.TextAlignment;
+import portwright.app.paint.Chart;
+import portwright.app.paint.Fonts;
+import portwright.app.paint.Palette;
+import portwright.app.paint.Say;
+import portwright.app.paint.TextSizes;
+import portwright.calc.room.AlarmWindow;
+import portwright.calc.room.RoomCo;
+import portwright.data.CoAlarmPoint;
+import portwright.data.ExposureLimit;
+import portwright.data.LimitFamily;
+import portwright.drawing.Ink;
+import portwright.geometry.Pt;
+import portwright.review.RoomReview;
+import portwright.units.Format;
+
+/** Carbon monoxide in the room over the firing, with the limits and who set them, and when a house alarm would sound. */
+final class CoChart {
+    /** Room right of the plot for the words of the limits. */
+    static final double WORDS_PX = 236;
+
+    private static final double LINE_PX = 17;
+
+    private final GraphicsContext g;
+    private final Palette p;
+
+    CoChart(GraphicsContext g, Palette p) {
+        this.g = g;
+        this.p = p;
+    }
+
+    void paint(RoomReview r, double x, double y, double w, double h) {
+        Say.left(g, p, "CO, ppm, over the firing (each mark ten times the last)", 24, y - 14, 13, false, Ink.INK2);
+        if (!r.co().known()) {
+            Say.lines(g, p, "Not computed. Add " + String.join(", ", r.co().needs()) + ".", 24, y + 20, w, 14, Ink.INK);
+            return;
+        }
+        RoomReview.Co co = r.co().value();
+        List<Pt> calm = pts(r.chartCalm());
+        double from = calm.isEmpty() ? 0 : calm.get(0).x();
+        double to = calm.isEmpty()
+                ? 1
+                : Math.max(from + 1, calm.get(calm.size() - 1).x());
+        double most =
+                Math.max(1000, Math.pow(10, Math.ceil(Math.log10(Math.max(10, co.calm().peakPpm() * 1.3)))));
+        Chart c = new Chart(g, p, x, y, w, Math.max(80, h), from, to, 1, most, true);
+        c.forbidden(co.ceiling().value(), most);
+        for (double v = 1; v <= most; v *= 10) {
+            c.gridY(v, grouped(v));
+        }
+        double step = to - from > 20 ? 4 : to - from > 10 ? 2 : 1;
+        for (double t = Math.ceil(from); t <= to; t += step) {
+            c.tickX(t, Math.round(t) + " h");
+        }
+        limits(c, co);
+        c.clip();
+        if (co.stated().peakPpm() < co.calm().peakPpm() * 0.98) {
+            List<Pt> windy = pts(r.chartStated());
+            c.line(windy, Ink.CELADON, 2.6, 9, 5);
+            name(c, windy, "with the stated wind: " + grouped(co.stated().peakPpm()), Ink.CELADON, 22);
+        }
+        c.line(calm, Ink.INK, 3.4);
+        alarms(c, co.calm(), r.family());
+        name(c, calm, "wind still, " + grouped(co.calm().peakPpm()) + " at worst", Ink.INK, -16);
+        c.unclip();
+        c.frame();
+    }
+
+    private void limits(Chart c, RoomReview.Co co) {
+        List<ExposureLimit> all = new ArrayList<>(List.of(co.ceiling(), co.eightHours()));
+        if (co.quarterHour() != null) {
+            all.add(co.quarterHour());
+        }
+        all.sort(Comparator.comparingDouble(ExposureLimit::value).reversed());
+        double last = c.top() - LINE_PX;
+        for (ExposureLimit l : all) {
+            c.line(
+                    List.of(new Pt(c.minX(), l.value()), new Pt(c.maxX(), l.value())),
+                    Ink.OXBLOOD,
+                    2,
+                    l == co.ceiling() ? new double[0] : new double[] {14, 6});
+            last = Math.max(c.y(l.value()), last + LINE_PX);
+            String over = l.averagingMinutes() == 0
+                    ? "at any time"
+                    : l.averagingMinutes() < 60
+                            ? "over " + l.averagingMinutes() + " min"
+                            : "over " + l.averagingMinutes() / 60 + " h";
+            c.say(
+                    Format.plain(l.value(), 0) + " " + over + ", " + l.body(),
+                    c.right() + 12,
+                    last,
+                    13,
+                    true,
+                    Ink.OXBLOOD,
+                    TextAlignment.LEFT,
+                    VPos.CENTER,
+                    false);
+        }
+        double y = last + 26;
+        for (String line : List.of("struck area: over the ceiling;", "shut gas, nobody stays")) {
+            Say.left(g, p, line, c.right() + 12, y, 13, false, Ink.INK2);
+            y += LINE_PX;
+        }
+    }
+
+    /** A bar from when an alarm may sound to when it must, at each level of its standard. */
+    private void alarms(Chart c, RoomCo co, LimitFamily family) {
+        String standard = family == LimitFamily.EU || family == LimitFamily.UK ? "EN 50291-1" : "UL 2034";
+        boolean named = false;
+        for (CoAlarmPoint point : CoAlarmPoint.all()) {
+            AlarmWindow a = point.standard().equals(standard) ? AlarmWindow.of(co, point) : null;
+            if (a == null) {
+                continue;
+            }
+            boolean must = a.latestS().isPresent();
+            Pt at = new Pt(a.earliestS() / 3600, point.ppm());
+            Pt by = new Pt(a.latestS().orElse(a.untilS()) / 3600, point.ppm());
+            c.line(List.of(at, by), Ink.PAPER, 9);
+            c.line(List.of(at, by), Ink.RUTILE, 5, must ? new double[0] : new double[] {5, 5});
+            if (!named) {
+                named = true;
+                String words = "bars: a house alarm sounds between (" + standard + ")";
+                c.say(
+                        words,
+                        Math.min(c.x(at.x()), c.right() - 8 - TextSizes.width(words, Fonts.bold(13))),
+                        c.y(point.ppm()) + 16,
+                        13,
+                        true,
+                        Ink.RUTILE,
+                        TextAlignment.LEFT,
+                        VPos.CENTER,
+                        true);
+            }
+        }
+    }
+
+    private static void name(Chart c, List<Pt> line, String words, Ink ink, double dy) {
+        line.stream().max(Comparator.comparingDouble(Pt::y)).ifPresent(best -> {
+            double px = Math.max(c.left() + 130, Math.min(c.right() - 130, c.x(best.x())));
+            double py = Math.max(c.top() + 12, c.y(best.y()) + dy);
+            c.say(words, px, py, 13.5, true, ink, TextAlignment.CENTER, VPos.CENTER, true);
+        });
+    }
+
+    private static List<Pt> pts(List<RoomCo.Sample> series) {
+        List<Pt> out = new ArrayList<>();
+        series.forEach(s -> out.add(new Pt(s.timeS() / 3600, Math.max(0.01, s.ppm()))));
+        return out;
+    }
+
+    /** A whole number with its thousands apart. */
+    static String grouped(double v) {
+        return Double.isFinite(v) ? String.format(java.util.Locale.ROOT, "%,.0f", v).replace(',', '\u202f') : "–";
+    }
+}
