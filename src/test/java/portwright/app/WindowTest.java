@@ -2,9 +2,12 @@ package portwright.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.event.EventType;
 import javafx.geometry.Point2D;
@@ -197,7 +200,7 @@ class WindowTest {
         Toolkit.run(() -> {
             doc.select(doc.design().ports().get(0).name());
             view.layout();
-            FieldBox hole = (FieldBox) view.lookupAll(".text-field").stream()
+            FieldBox hole = view.lookupAll(".text-field").stream()
                     .map(n -> n.getParent())
                     .map(WindowTest::box)
                     .filter(b -> b != null && b.model().path().equals("ports[0].diameter"))
@@ -276,6 +279,16 @@ class WindowTest {
         });
     }
 
+    private static Optional<Path> kept(HomeFolder home) throws IOException {
+        Path folder = home.root().resolve("recovery");
+        if (!Files.exists(folder)) {
+            return Optional.empty();
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(p -> p.toString().endsWith(".design")).findFirst();
+        }
+    }
+
     @Test
     void unsavedWorkIsKeptAndOfferedAfterACrash() {
         HomeFolder home = shell.home();
@@ -284,18 +297,13 @@ class WindowTest {
             doc.edit("title", t -> t.setText("title", "not saved"));
             text.set(doc.text().toText());
         });
-        Toolkit.until(() -> Files.exists(home.root().resolve("recovery"))
-                && Files.list(home.root().resolve("recovery"))
-                        .anyMatch(p -> p.toString().endsWith(".design")));
+        Toolkit.until(() -> kept(home).isPresent());
         assertThat(new Recovery(home, "other").left()).as("this program lives").isEmpty();
         Toolkit.run(() -> {
             try {
-                Path mine = Files.list(home.root().resolve("recovery"))
-                        .filter(p -> p.toString().endsWith(".design"))
-                        .findFirst()
-                        .orElseThrow();
+                Path mine = kept(home).orElseThrow();
                 Files.move(mine, mine.resolveSibling("999999999-w.design"));
-            } catch (java.io.IOException e) {
+            } catch (IOException e) {
                 throw new java.io.UncheckedIOException(e);
             }
             shell.files().offerLeftWork();

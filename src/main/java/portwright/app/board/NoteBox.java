@@ -28,7 +28,6 @@ final class NoteBox {
             GraphicsContext g,
             Palette p,
             Board board,
-            Document doc,
             Hole hole,
             double cx,
             double cy,

@@ -166,7 +166,7 @@ public final class PaperModel {
         CheckResult result = doc.result();
         Review review = doc.review();
         String title = doc.text().get("title").orElse("design");
-        worker.submit(() -> {
+        worker.execute(() -> {
             Pages made = safely(result, review, title);
             ui.execute(() -> {
                 if (mine == wanted) {
