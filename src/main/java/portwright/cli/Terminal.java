@@ -1,5 +1,7 @@
 package portwright.cli;
 
+import java.io.Console;
+
 /** What is known of the terminal. */
 final class Terminal {
     private Terminal() {}
@@ -13,8 +15,21 @@ final class Terminal {
         }
     }
 
+    /** From Java 22 on there is a console without a terminal too, and a method that tells them apart. */
+    private static boolean onTerminal() {
+        Console console = System.console();
+        try {
+            return console != null
+                    && (Boolean) Console.class.getMethod("isTerminal").invoke(console);
+        } catch (NoSuchMethodException e) {
+            return true;
+        } catch (ReflectiveOperationException e) {
+            return false;
+        }
+    }
+
     /** Colour only on a terminal that wants it. */
     static boolean colour() {
-        return System.console() != null && System.getenv("NO_COLOR") == null && !"dumb".equals(System.getenv("TERM"));
+        return onTerminal() && System.getenv("NO_COLOR") == null && !"dumb".equals(System.getenv("TERM"));
     }
 }

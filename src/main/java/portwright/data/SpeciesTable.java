@@ -89,7 +89,7 @@ public final class SpeciesTable {
 
     private static Map<String, Integer> atoms(Table.Row r) {
         Map<String, Integer> m = new TreeMap<>();
-        for (String part : r.text("composition").split(" ")) {
+        for (String part : r.text("composition").split(" ", -1)) {
             if (!part.matches("[A-Z][a-z]?[1-9]\\d?")) {
                 throw r.error("composition", "'" + part + "' is not an element and a count");
             }

@@ -63,7 +63,7 @@ public record HoleNote(int number, Hole hole, HoleSaw saw, double metalMm, boole
 
     /** The design diameter in both systems, the typed one first: {@code 1 3/8 in · 35 mm}. */
     public String sizeWords() {
-        String[] both = both(hole.diameter()).split(" · ");
+        String[] both = both(hole.diameter()).split(" · ", -1);
         String typed = hole.port().diameter().typed();
         return typed.endsWith("m") ? both[1] + " · " + both[0] : both[0] + " · " + both[1];
     }

@@ -67,7 +67,7 @@ public final class SectionPainter {
         slab(pen, window, On.LID, h, h + kiln.thickness(On.LID));
         wall(pen, window, outer[0], inner[0]);
         wall(pen, window, inner[1], outer[1]);
-        coils(pen, inner);
+        coils(pen);
         Labels labels = new Labels(pen, window);
         for (ShelfPlate s : kiln.shelves()) {
             shelf(pen, labels, s);
@@ -156,7 +156,7 @@ public final class SectionPainter {
         return crosses && (p.middle().x() < kiln.centre().x()) == left;
     }
 
-    private void coils(Pen pen, double[] inner) {
+    private void coils(Pen pen) {
         double y = kiln.centre().y();
         for (CoilRun c : kiln.coils()) {
             for (Segment3 s : c.pieces()) {

@@ -15,7 +15,7 @@ public final class Words {
     public static List<String> wrap(Pen pen, String text, double width, TextStyle style) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.strip().split("\\s+")) {
+        for (String word : text.strip().split("\\s+", -1)) {
             String rest = word;
             String joined = line.length() == 0 ? rest : line + " " + rest;
             if (pen.textWidth(joined, style) <= width) {

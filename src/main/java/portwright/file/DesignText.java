@@ -13,7 +13,7 @@ import portwright.file.Json.Spot;
  * was not touched with the old one, so that thousands of steps can be undone.
  *
  * <p>Paths: {@code kiln.wall.thickness}, {@code ports[1].at[0]}, {@code limits["element-clearance"]}; the empty path is the whole.
- * Values given to {@link #set} and {@link #insert} are JSON texts made with {@link #text}, {@link #number} and {@link #json}.
+ * Values given to {@link #set} and {@link #insert} are JSON texts; {@link #text} makes one of a word.
  */
 public final class DesignText {
     private final Json root;

@@ -135,7 +135,7 @@ final class Fields {
     }
 
     private static String sample(Kind kind) {
-        return kind.example().split(" or |, ")[0];
+        return kind.example().split(" or |, ", -1)[0];
     }
 
     String text(String name) {
@@ -270,7 +270,12 @@ final class Fields {
             Json item = a.items().get(i);
             String at = FieldPath.item(path(name), i);
             faults.place(at, item.spot());
-            T read = item instanceof Json.Null ? nullItem(item, at) : reader.apply(item, at);
+            if (item instanceof Json.Null) {
+                faults.add(item.spot(), at, "null is not allowed in a list.");
+                faults.gap(path(name));
+                continue;
+            }
+            T read = reader.apply(item, at);
             if (read != null) {
                 out.add(read);
             } else {
@@ -278,11 +283,6 @@ final class Fields {
             }
         }
         return List.copyOf(out);
-    }
-
-    private <T> T nullItem(Json item, String at) {
-        faults.add(item.spot(), at, "null is not allowed in a list.");
-        return null;
     }
 
     /** A list of objects. */

@@ -52,7 +52,8 @@ final class Families {
         if (n >= 4 && n % 2 == 0) {
             out.add(new Family("in two rows", 2, 1, (p, x, y) -> {
                 for (int i = 0; i < n; i++) {
-                    double along = (i / 2 - (n / 2 - 1) / 2.0) * p[0];
+                    int row = i / 2;
+                    double along = (row - (n / 2 - 1) / 2.0) * p[0];
                     double across = (i % 2 == 0 ? -0.5 : 0.5) * p[1];
                     x[i] = along * Math.sin(p[2]) + across * Math.cos(p[2]);
                     y[i] = along * Math.cos(p[2]) - across * Math.sin(p[2]);

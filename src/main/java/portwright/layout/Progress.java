@@ -3,6 +3,8 @@ package portwright.layout;
 /** Hears how far a search has come, and may end it. Called from the thread that searches. */
 public interface Progress {
     /**
+     * Tells how far the search is.
+     *
      * @param share done, 0 to 1
      * @param words what is being tried
      */

@@ -2,6 +2,7 @@ package portwright.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import portwright.geometry.FittingShape;
 import portwright.geometry.GrooveSolid;
@@ -59,7 +60,7 @@ final class Section {
         grooveTurns = turns.stream().limit(12).mapToDouble(Double::doubleValue).toArray();
     }
 
-    private static void add(Shape.Strip strip, double share, List<double[]> strips, TreeSet<Double> turns) {
+    private static void add(Shape.Strip strip, double share, List<double[]> strips, Set<Double> turns) {
         for (Segment piece : strip.pieces()) {
             strips.add(new double[] {
                 piece.a().x(), piece.a().y(), piece.b().x(), piece.b().y(), strip.halfWidth(), share

@@ -17,7 +17,7 @@ public final class BurnJson {
         for (int i = 0; i < states.size(); i++) {
             ObjectNode all = mapper.valueToTree(states.get(i));
             ObjectNode o = array.addObject();
-            all.fields().forEachRemaining(e -> {
+            all.properties().forEach(e -> {
                 if (e.getValue().isNumber()) {
                     Json.number(o, e.getKey(), e.getValue().asDouble());
                 } else {

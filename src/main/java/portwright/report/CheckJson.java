@@ -68,8 +68,8 @@ public final class CheckJson {
 
     private static void figures(ObjectNode o, Figures f) {
         ObjectNode all = new ObjectMapper().valueToTree(f);
-        all.fields()
-                .forEachRemaining(e -> Json.number(
+        all.properties()
+                .forEach(e -> Json.number(
                         o,
                         e.getKey(),
                         e.getValue().isNull() ? null : e.getValue().asDouble()));

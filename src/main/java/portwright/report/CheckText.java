@@ -144,7 +144,7 @@ public final class CheckText {
         StringBuilder row = new StringBuilder(first);
         int used = indent;
         boolean fresh = true;
-        for (String word : text.split(" ")) {
+        for (String word : text.split(" ", 0)) {
             if (!fresh && used + 1 + word.length() > width) {
                 line(row.toString());
                 row = new StringBuilder(" ".repeat(indent));

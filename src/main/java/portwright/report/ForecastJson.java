@@ -46,7 +46,7 @@ public final class ForecastJson {
         for (StepRow r : firing.rows(review.fire())) {
             ObjectNode all = mapper.valueToTree(r);
             ObjectNode o = steps.addObject();
-            all.fields().forEachRemaining(e -> {
+            all.properties().forEach(e -> {
                 if (e.getValue().isNumber() && !e.getValue().isInt()) {
                     Json.number(o, e.getKey(), e.getValue().asDouble());
                 } else {

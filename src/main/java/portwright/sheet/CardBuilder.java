@@ -118,7 +118,7 @@ public final class CardBuilder {
             double c = s.to().celsius();
             boolean metric = s.to().typed().toUpperCase(Locale.ROOT).endsWith("C");
             String celsius = Format.plain(Math.rint(c), 0) + " °C";
-            to = metric ? s.to().typed() : s.to().typed();
+            to = s.to().typed();
             other = metric ? fahrenheit(c) + " °F" : celsius;
         }
         String level = s.atmosphere() == null

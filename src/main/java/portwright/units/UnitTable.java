@@ -195,11 +195,11 @@ final class UnitTable {
                 double seconds = time.startsWith("h") ? HOUR : time.startsWith("m") ? MINUTE : 1;
                 Unit unit = new Unit(
                         kind,
-                        degrees.substring(0, degrees.indexOf('|')) + "/" + time.split("\\|")[0],
+                        degrees.substring(0, degrees.indexOf('|')) + "/" + time.split("\\|", -1)[0],
                         factor / seconds,
                         inch);
-                for (String d : degrees.split("\\|")) {
-                    for (String tm : time.split("\\|")) {
+                for (String d : degrees.split("\\|", -1)) {
+                    for (String tm : time.split("\\|", -1)) {
                         put(d + "/" + tm, unit);
                         put(d + " / " + tm, unit);
                         put(d + " per " + tm, unit);
@@ -211,7 +211,7 @@ final class UnitTable {
 
         private Table add(Unit unit, String others) {
             put(unit.symbol(), unit);
-            for (String o : others.split("\\|")) {
+            for (String o : others.split("\\|", -1)) {
                 if (!o.isEmpty()) {
                     put(o, unit);
                 }

@@ -3,6 +3,7 @@ package portwright.app;
 import java.awt.image.BufferedImage;
 import java.io.File;
 import java.io.IOException;
+import java.util.Locale;
 import javafx.scene.Scene;
 import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
@@ -51,11 +52,13 @@ public final class Pictures {
                             holder,
                             step,
                             p,
-                            new File(out, "ports-" + p.name().toLowerCase().replace('_', '-') + tail),
+                            new File(
+                                    out,
+                                    "ports-" + p.name().toLowerCase(Locale.ROOT).replace('_', '-') + tail),
                             only);
                 }
             } else {
-                save(holder, step, null, new File(out, step.word().toLowerCase() + tail), only);
+                save(holder, step, null, new File(out, step.word().toLowerCase(Locale.ROOT) + tail), only);
             }
         }
         Toolkit.run(() -> {

@@ -2,14 +2,17 @@ package portwright.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.stream.Stream;
 import javafx.application.Platform;
 import javafx.event.EventType;
 import javafx.geometry.Point2D;
@@ -209,7 +212,7 @@ class WindowTest {
         Toolkit.run(() -> {
             doc.select(doc.design().ports().get(0).name());
             view.layout();
-            FieldBox hole = (FieldBox) view.lookupAll(".text-field").stream()
+            FieldBox hole = view.lookupAll(".text-field").stream()
                     .map(n -> n.getParent())
                     .map(WindowTest::box)
                     .filter(b -> b != null && b.model().path().equals("ports[0].diameter"))
@@ -288,6 +291,16 @@ class WindowTest {
         });
     }
 
+    private static Optional<Path> kept(HomeFolder home) throws IOException {
+        Path folder = home.root().resolve("recovery");
+        if (!Files.exists(folder)) {
+            return Optional.empty();
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(p -> p.toString().endsWith(".design")).findFirst();
+        }
+    }
+
     @Test
     void unsavedWorkIsKeptAndOfferedAfterACrash() {
         HomeFolder home = shell.home();
@@ -296,18 +309,13 @@ class WindowTest {
             doc.edit("title", t -> t.setText("title", "not saved"));
             text.set(doc.text().toText());
         });
-        Toolkit.until(() -> Files.exists(home.root().resolve("recovery"))
-                && Files.list(home.root().resolve("recovery"))
-                        .anyMatch(p -> p.toString().endsWith(".design")));
+        Toolkit.until(() -> kept(home).isPresent());
         assertThat(new Recovery(home, "other").left()).as("this program lives").isEmpty();
         Toolkit.run(() -> {
             try {
-                Path mine = Files.list(home.root().resolve("recovery"))
-                        .filter(p -> p.toString().endsWith(".design"))
-                        .findFirst()
-                        .orElseThrow();
+                Path mine = kept(home).orElseThrow();
                 Files.move(mine, mine.resolveSibling("999999999-w.design"));
-            } catch (java.io.IOException e) {
+            } catch (IOException e) {
                 throw new java.io.UncheckedIOException(e);
             }
             shell.files().offerLeftWork();

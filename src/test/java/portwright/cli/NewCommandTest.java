@@ -26,7 +26,7 @@ class NewCommandTest {
     @Test
     void listsEveryStarter() {
         assertThat(run("new", "--list")).isZero();
-        assertThat(out.toString().lines().map(l -> l.split(" ")[0]).toList()).isEqualTo(Starters.names());
+        assertThat(out.toString().lines().map(l -> l.split(" ", 2)[0]).toList()).isEqualTo(Starters.names());
     }
 
     @Test

@@ -30,7 +30,7 @@ final class LivePainter {
         }
         CanvasPen pen = CanvasPen.screen(g, v, p);
         for (String name : rings) {
-            RingPainter.ring(pen, plot, doc, name);
+            RingPainter.ring(pen, plot, name);
         }
         for (Hole hole : plot.kiln().holes()) {
             if (plot.shows(hole.face())) {
@@ -41,7 +41,7 @@ final class LivePainter {
         if (chosen != null && plot.shows(chosen.face())) {
             Pt c = plot.toPicture(chosen.face(), chosen.centre());
             RulePainter.pointers(g, p, v.x(c.x()), v.y(c.y()), w, h);
-            NoteBox.hole(g, p, board, doc, chosen, v.x(c.x()), v.y(c.y()), w, h);
+            NoteBox.hole(g, p, board, chosen, v.x(c.x()), v.y(c.y()), w, h);
         }
         Marks m = board.marks();
         if (m.hovered != null && m.dragged == null && !m.hovered.equals(doc.selected()) && m.hoverAt != null) {

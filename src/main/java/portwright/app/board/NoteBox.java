@@ -24,16 +24,7 @@ import portwright.units.Format;
 final class NoteBox {
     private NoteBox() {}
 
-    static void hole(
-            GraphicsContext g,
-            Palette p,
-            Board board,
-            Document doc,
-            Hole hole,
-            double cx,
-            double cy,
-            double w,
-            double h) {
+    static void hole(GraphicsContext g, Palette p, Board board, Hole hole, double cx, double cy, double w, double h) {
         UnitSystem u = board.units();
         List<String> lines = new ArrayList<>();
         Pt c = hole.centre();

@@ -50,7 +50,7 @@ final class RegionPainter {
         g.setLineDashes(8, 5);
         g.stroke();
         g.restore();
-        words(g, p, r, w, h);
+        words(g, p, r, h);
     }
 
     private static double[][] ring(Plot plot, View v, Face face, Outline o) {
@@ -103,7 +103,7 @@ final class RegionPainter {
         return out;
     }
 
-    private static void words(GraphicsContext g, Palette p, Region r, double w, double h) {
+    private static void words(GraphicsContext g, Palette p, Region r, double h) {
         String words = r.pieces().isEmpty()
                 ? "No place is clear for " + r.hole() + "."
                 : "ruled: the centre of " + r.hole() + " may go here";

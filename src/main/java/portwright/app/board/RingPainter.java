@@ -1,6 +1,5 @@
 package portwright.app.board;
 
-import portwright.app.doc.Document;
 import portwright.app.doc.Plot;
 import portwright.app.paint.CanvasPen;
 import portwright.drawing.LineStyle;
@@ -15,7 +14,7 @@ import portwright.model.On;
 final class RingPainter {
     private RingPainter() {}
 
-    static void ring(CanvasPen pen, Plot plot, Document doc, String name) {
+    static void ring(CanvasPen pen, Plot plot, String name) {
         for (Hole hole : plot.kiln().holes()) {
             if (hole.name().equals(name) && plot.shows(hole.face())) {
                 pen.circle(

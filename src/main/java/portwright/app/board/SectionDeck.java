@@ -123,7 +123,7 @@ final class SectionDeck {
                     mid.plus(0, -pen.size(8, 23)),
                     Pen.Align.CENTRE,
                     TextStyle.LABEL_BOLD.size(16, 4).plainGround());
-            levels(g, pen, v, p, k, words, in);
+            levels(pen, k, words, in);
             PressureChart.paint(g, v, p, k, words, w, room(w));
         } else {
             pen.text(
@@ -203,8 +203,7 @@ final class SectionDeck {
         }
     }
 
-    private static void levels(
-            GraphicsContext g, CanvasPen pen, View v, Palette p, KilnGeometry k, SectionWords words, double[] in) {
+    private static void levels(CanvasPen pen, KilnGeometry k, SectionWords words, double[] in) {
         double out = in[1] + k.thickness(On.WALL) + pen.size(4, 14);
         if (words.neutralMm() != null) {
             double z = words.neutralMm();

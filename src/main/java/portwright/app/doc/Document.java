@@ -233,7 +233,7 @@ public final class Document {
 
     /** Whether the text differs from what was saved last. */
     public boolean unsaved() {
-        return saved == null || saved != text && !saved.equals(text);
+        return !text.equals(saved);
     }
 
     /** The text now on disk. */

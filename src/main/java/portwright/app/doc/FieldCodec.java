@@ -75,7 +75,7 @@ public final class FieldCodec {
             }
             case WHOLES -> {
                 List<String> items = new ArrayList<>();
-                for (String s : t.split("[,;\\s]+")) {
+                for (String s : t.split("[,;\\s]+", 0)) {
                     items.add(s.matches("\\d+") ? s : DesignText.text(s));
                 }
                 yield t.toLowerCase(Locale.ROOT).equals("all")

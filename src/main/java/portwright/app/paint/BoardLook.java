@@ -48,11 +48,11 @@ public final class BoardLook {
             tape(g, p, "LEFT", clamp(v.x(b.minX()) - 46, left + 20, w), midY, true);
         }
         if (picture.mirrored()) {
-            mirrored(g, p, w, h);
+            mirrored(g, p, w);
         }
     }
 
-    private static void mirrored(GraphicsContext g, Palette p, double w, double h) {
+    private static void mirrored(GraphicsContext g, Palette p, double w) {
         g.setFont(Fonts.bold(15));
         double tw = TextSizes.width("MIRRORED", Fonts.bold(15));
         g.setFill(p.of(Ink.INK));

@@ -49,7 +49,7 @@ public final class Say {
             GraphicsContext g, Palette p, String words, double x, double y, double width, double size, Ink ink) {
         StringBuilder line = new StringBuilder();
         double at = y;
-        for (String word : words.split(" ")) {
+        for (String word : words.split(" ", 0)) {
             String next = line.isEmpty() ? word : line + " " + word;
             if (TextSizes.width(next, Fonts.sans(size)) > width && !line.isEmpty()) {
                 left(g, p, line.toString(), x, at, size, false, ink);

@@ -7,15 +7,11 @@ import portwright.app.doc.PlaceModel;
 
 /** A place: right and back, or radius and bearing; on walls right and up. The typed form is kept, the other is shown computed. */
 public final class PlaceBox extends VBox {
-    private final Document doc;
-    private final String path;
     private final PlaceModel model;
     private List<FieldBox> boxes = List.of();
     private Boolean polar;
 
     public PlaceBox(Document doc, String path, boolean wall) {
-        this.doc = doc;
-        this.path = path;
         this.model = new PlaceModel(doc, path, wall);
         setSpacing(8);
         build();

@@ -15,7 +15,7 @@ public class FormStep implements StepView {
     private final List<FormView> forms = new ArrayList<>();
     private final List<Node> tickets = new ArrayList<>();
 
-    /** @param refreshing the board; its {@code run} shows the document as it stands */
+    /** A step that shows the given forms beside the board. */
     public FormStep(Document doc, Region board, FormSpec... specs) {
         this.board = board;
         for (FormSpec s : specs) {

@@ -110,7 +110,7 @@ final class PaperBoard extends PaintedRegion {
         page = Math.min(page, print.sheets());
         double split = w * 0.585;
         SheetBook.Layout l = print.layouts().get(layout);
-        Say.left(g, p, "How the " + l.words().split(" ")[0] + " falls on the paper", 24, 34, 17, true, Ink.INK);
+        Say.left(g, p, "How the " + l.words().split(" ", 2)[0] + " falls on the paper", 24, 34, 17, true, Ink.INK);
         long tiles = l.tiles().stream().filter(t -> t.page() >= 0).count();
         Say.left(
                 g,

@@ -54,19 +54,15 @@ public final class Fuels {
      * @throws IllegalArgumentException for another name
      */
     public static Fuel of(String name) {
-        switch (name) {
-            case "propane":
-                return PROPANE;
-            case "butane":
-                return BUTANE;
-            case "methane":
-                return METHANE;
-            case NATURAL_GAS:
-                return EXAMPLE;
-            default:
+        return switch (name) {
+            case "propane" -> PROPANE;
+            case "butane" -> BUTANE;
+            case "methane" -> METHANE;
+            case NATURAL_GAS -> EXAMPLE;
+            default ->
                 throw new IllegalArgumentException(
                         "fuel '" + name + "' is not known: write propane, butane, natural-gas or methane");
-        }
+        };
     }
 
     /**

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -34,7 +35,7 @@ class CatalogTest {
             Catalog.supply(),
             Catalog.firing());
 
-    private static void keys(FormSpec s, String at, TreeSet<String> out) {
+    private static void keys(FormSpec s, String at, Set<String> out) {
         String here = at.isEmpty() ? s.path() : s.path().isEmpty() ? at : at + "." + s.path();
         for (FieldSpec f : s.fields()) {
             out.add((here.isEmpty() ? "" : here + ".") + f.key().replaceAll("\\[\\d\\]", ""));
@@ -56,7 +57,7 @@ class CatalogTest {
     }
 
     private static void walk(
-            JsonNode root, JsonNode node, String at, TreeSet<String> missing, TreeSet<String> forms, int depth) {
+            JsonNode root, JsonNode node, String at, Set<String> missing, Set<String> forms, int depth) {
         JsonNode n = node;
         while (n.has("$ref")) {
             n = root.at(n.get("$ref").asText().substring(1));

@@ -77,7 +77,7 @@ class DraftPropertiesTest {
     void moreDamperNeverMoreAir() {
         for (long seed = 0; seed < 300; seed++) {
             DraftCase k = RandomKilns.of(seed)
-                    .at(700 + seed * 3)
+                    .at(700 + 3.0 * seed)
                     .withFlues(Cases.reference(1000, 1, 1, 0, 0).flues());
             double last = -1;
             for (int i = 0; i <= 40; i++) {

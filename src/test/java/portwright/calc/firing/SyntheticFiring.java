@@ -107,6 +107,7 @@ public final class SyntheticFiring {
     }
 
     /** The log as text. */
+    @SuppressWarnings("OrphanedFormatString") // the per cent sign belongs to a column's head
     public String log() {
         KilnHeat k = TestKilns.decagon(designW * power, loss, load, TestKilns.FIVE_PORTS);
         GasExchange gas = new DamperedGas(4000, flowFactor);
@@ -122,7 +123,6 @@ public final class SyntheticFiring {
         ConeWork[] cones = {work("6"), work("9"), work("10")};
         double[] done = new double[3];
         double[] fallS = {Double.NaN, Double.NaN, Double.NaN};
-        double setpoint = k.roomK();
         double t = 0;
         double endS = Double.NaN;
         double stillS = 0;
@@ -144,7 +144,6 @@ public final class SyntheticFiring {
                 most = 0;
             }
             boolean ramp = readC < gasOnC - lead;
-            setpoint = ramp ? readK + rate * 30 : Double.NaN;
             double target =
                     ramp && !(faulted && fault == Fault.RELAY_WELDED) ? balance.chamberK() + rate * 30 : Double.NaN;
             balance.advance(30, target, most, gasOn ? faulted && fault == Fault.DAMPER ? wide : lit : shut);

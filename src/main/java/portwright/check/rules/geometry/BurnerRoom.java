@@ -49,12 +49,12 @@ public final class BurnerRoom implements Rule {
                 continue;
             }
             String field = "burners[" + i + "].";
-            under(d, limits, out, b, h, field, limit);
+            under(d, limits, out, b, field, limit);
             beside(kiln, limits, out, b, h, field, limit);
         }
     }
 
-    private void under(Design d, Limits limits, Findings out, Burner b, Hole h, String field, double limit) {
+    private void under(Design d, Limits limits, Findings out, Burner b, String field, double limit) {
         if (d.kiln().standHeight() == null || b.length() == null || b.setback() == null) {
             out.lacks(
                     this,

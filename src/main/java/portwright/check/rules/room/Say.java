@@ -103,7 +103,9 @@ final class Say {
 
     /** A time from seconds: seconds, minutes or hours. */
     static String time(double s) {
-        return s < 120 ? n(Math.round(s)) + " s" : s < 7200 ? n(Math.round(s / 60)) + " min" : n(s / 3600) + " h";
+        return s < 120
+                ? n((double) Math.round(s)) + " s"
+                : s < 7200 ? n((double) Math.round(s / 60)) + " min" : n(s / 3600) + " h";
     }
 
     /** Kelvin as °C without the dust of the subtraction. */
