@@ -188,7 +188,7 @@ public final class RecordText {
                         + " Look at relay, switch, breaker and controller, unless the kiln was switched off.";
             case STUCK ->
                 at
-                        + "the elements stay on above what the controller asks: a relay or contactor stuck shut. Switch off at the disconnect, not at the controller, and renew it before the next firing.";
+                        + "the elements give power that the plan does not ask for: a relay or contactor stuck shut, unless the firing was changed by hand. Switch off at the disconnect, not at the controller, and renew it before the next firing.";
             case ELEMENT ->
                 at + lost + " of element power is lost from here on." + falls
                         + " Look for a broken element, or the relay of its group; measure each element's resistance cold and unplugged.";

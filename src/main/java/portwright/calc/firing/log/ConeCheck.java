@@ -19,24 +19,37 @@ final class ConeCheck {
         Cones table = Cones.load();
         for (LogRow row : log.cones()) {
             ConeWork w = ConeWork.of(table.find(row.cone()).orElseThrow());
-            int end = g.at(row.timeS());
-            double lo = -WIDEST_K;
-            double hi = WIDEST_K;
-            if (end < 1 || work(w, g, row.timeS(), lo) > 1 || work(w, g, row.timeS(), hi) < 1) {
+            double late = offset(w, g, row.timeS());
+            if (Double.isNaN(late)) {
                 continue;
             }
-            for (int k = 0; k < 50; k++) {
-                double mid = (lo + hi) / 2;
-                if (work(w, g, row.timeS(), mid) < 1) {
-                    lo = mid;
-                } else {
-                    hi = mid;
-                }
-            }
-            double f = (row.timeS() - g.timeS()[end]);
-            out.add(new ConeOffset(row.cone(), row.timeS(), g.kelvin()[end] + f * g.climbKPerS()[end], (lo + hi) / 2));
+            double found = offset(w, g, log.before(row));
+            double early = Double.isNaN(found) ? late : found;
+            double sure = late * early <= 0 ? 0 : Math.abs(late) < Math.abs(early) ? late : early;
+            int end = g.at(row.timeS());
+            double f = row.timeS() - g.timeS()[end];
+            out.add(new ConeOffset(
+                    row.cone(), row.timeS(), g.kelvin()[end] + f * g.climbKPerS()[end], (late + early) / 2, sure));
         }
         return out;
+    }
+
+    /** What must be added to the readings so that the cone falls at a time, K; NaN beyond ±200 K. */
+    private static double offset(ConeWork w, Grid g, double timeS) {
+        double lo = -WIDEST_K;
+        double hi = WIDEST_K;
+        if (g.at(timeS) < 1 || work(w, g, timeS, lo) > 1 || work(w, g, timeS, hi) < 1) {
+            return Double.NaN;
+        }
+        for (int k = 0; k < 50; k++) {
+            double mid = (lo + hi) / 2;
+            if (work(w, g, timeS, mid) < 1) {
+                lo = mid;
+            } else {
+                hi = mid;
+            }
+        }
+        return (lo + hi) / 2;
     }
 
     private static double work(ConeWork w, Grid g, double untilS, double offset) {
@@ -56,7 +69,7 @@ final class ConeCheck {
         List<ConeOffset> used = offsets.stream()
                 .sorted((a, b) -> Double.compare(a.readingK(), b.readingK()))
                 .toList();
-        if (used.stream().noneMatch(o -> Math.abs(o.offsetK()) >= TELLS_K)) {
+        if (used.stream().noneMatch(o -> Math.abs(o.surelyK()) >= TELLS_K)) {
             return out;
         }
         for (int i = 0; i < out.length; i++) {

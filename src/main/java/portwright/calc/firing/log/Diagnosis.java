@@ -13,19 +13,23 @@ import portwright.calc.firing.Step;
 final class Diagnosis {
     private static final double GONE = 0.15;
     private static final double ASKED_LEAST = 0.4;
-    private static final double CHANGE = 0.10;
-    private static final double LASTING = 0.08;
+    private static final double CHANGE = 0.14;
+    private static final double LASTING = 0.10;
     private static final double WEAK = 0.17;
     /** Missing beyond what loss, load and voltage can explain together: a circuit is out. */
     private static final double CIRCUIT = 0.24;
 
     private static final double GIVEN_UP_S = 1800;
-    private static final double LEAN = 0.10;
+    private static final double LEAN = 0.15;
     private static final int LEAN_FOR = 4;
-    private static final double STUCK_POWER = 0.8;
-    private static final double STUCK_K_PER_S = 25 / 3600.0;
-    private static final double STUCK_HOLD_K = 10;
+    private static final double STUCK_POWER = 0.25;
+    private static final double STUCK_SHARE = 0.18;
+    private static final double STUCK_K = 20;
+    /** A cone that ends a step is noted late, and hot walls follow a falling line late. */
+    private static final double STUCK_LATE_S = 1800;
+
     private static final int STUCK_FOR = 3;
+    private static final int STUCK_AFTER = 5;
     private static final int WINDOW = 10;
     private static final int LEAST = 4;
     /** Smoothing carries the edge of a loss this many intervals forward. */
@@ -66,12 +70,14 @@ final class Diagnosis {
             out.removeIf(x -> x.kind() == LogFinding.Kind.ELEMENT
                     || x.kind() == LogFinding.Kind.ELEMENT_OR_AIR
                     || x.kind() == LogFinding.Kind.WEAK
-                    || x.kind() == LogFinding.Kind.TOO_MUCH_AIR && !lean);
+                    || x.kind() == LogFinding.Kind.TOO_MUCH_AIR && !lean
+                    || (x.kind() == LogFinding.Kind.TOO_MUCH_AIR || x.kind() == LogFinding.Kind.STUCK)
+                            && x.timeS() > f.grid.timeS()[Math.max(0, gone - EDGE)]);
             add(LogFinding.Kind.RELAY, gone, f.asked[gone] - f.logged.get(gone).neededW());
         }
         f.offsets.stream()
-                .max(Comparator.comparingDouble(o -> Math.abs(o.offsetK())))
-                .filter(o -> Math.abs(o.offsetK()) >= ConeCheck.TELLS_K)
+                .max(Comparator.comparingDouble(o -> Math.abs(o.surelyK())))
+                .filter(o -> Math.abs(o.surelyK()) >= ConeCheck.TELLS_K)
                 .ifPresent(o -> out.add(new LogFinding(
                         LogFinding.Kind.THERMOCOUPLE, o.timeS(), o.readingK(), Double.NaN, o.offsetK(), false)));
         out.sort(Comparator.comparing(LogFinding::kind));
@@ -105,37 +111,45 @@ final class Diagnosis {
         return true;
     }
 
-    /** Nearly full power while the climb runs over the controller's rate, or a hold runs away. */
+    /** Power where a controller gives none: over its line, over a fixed share, or after the end. */
     private void stuck() {
+        double full = f.c.kiln().elements().fullW();
         int run = 0;
         for (int i = 0; i < f.intervals(); i++) {
-            boolean over = ahead(i)
-                    && f.logged.get(i).neededW()
-                            > STUCK_POWER * f.c.kiln().elements().fullW();
-            run = over ? run + 1 : 0;
-            if (run == STUCK_FOR) {
-                add(LogFinding.Kind.STUCK, i - STUCK_FOR + 1, Double.NaN);
+            run = f.logged.get(i).neededW() > stuckFrom(i) * full ? run + 1 : 0;
+            if (run == (f.tracker.step[i] < 0 ? STUCK_AFTER : STUCK_FOR)) {
+                add(LogFinding.Kind.STUCK, i - run + 1, Double.NaN);
                 return;
             }
         }
     }
 
-    private boolean ahead(int i) {
+    /** Share of full power that says at an interval that something stays on; infinite where nothing can be said. */
+    private double stuckFrom(int i) {
         int s = f.tracker.step[i];
-        if (s < 0 || f.tracker.step[Math.max(0, i - 1)] != s) {
-            return false;
+        if (s < 0) {
+            return i > 0 && f.tracker.step[i - 1] < 0 && !f.gasOn(i) ? STUCK_POWER : Double.POSITIVE_INFINITY;
         }
         Step step = f.c.steps().get(s);
-        if (!step.electric() || !Double.isNaN(step.elementShare())) {
-            return false;
+        if (!step.electric() || i == 0 || f.tracker.step[i - 1] != s) {
+            return Double.POSITIVE_INFINITY;
         }
-        double start = f.kelvin[f.tracker.begin[s]];
-        double climb = f.grid.climbKPerS()[i];
-        if (step.goal() instanceof Step.Hold) {
-            return f.kelvin[i] > start + STUCK_HOLD_K && climb > STUCK_K_PER_S / 2;
+        if (!Double.isNaN(step.elementShare())) {
+            return step.elementShare() + STUCK_SHARE;
         }
-        boolean falls = step.goal() instanceof Step.To t && t.temperatureK() < start;
-        return !falls && Double.isFinite(step.rateKPerS()) && climb > step.rateKPerS() + STUCK_K_PER_S;
+        // The controller follows the reading, wrong as it may be.
+        double start = f.grid.kelvin()[f.tracker.begin[s]];
+        double line = start;
+        if (!(step.goal() instanceof Step.Hold)) {
+            if (Double.isInfinite(step.rateKPerS())) {
+                return Double.POSITIVE_INFINITY;
+            }
+            double since = f.grid.timeS()[i] - f.grid.timeS()[f.tracker.begin[s]];
+            line = step.goal() instanceof Step.To t && t.temperatureK() < start
+                    ? Math.max(t.temperatureK(), start - step.rateKPerS() * Math.max(0, since - STUCK_LATE_S))
+                    : start + step.rateKPerS() * since;
+        }
+        return f.grid.kelvin()[i] > line + STUCK_K ? STUCK_POWER : Double.POSITIVE_INFINITY;
     }
 
     /** The strongest lasting drop of power. */

@@ -50,6 +50,18 @@ public record FiringLog(List<LogRow> rows, List<LogFault> faults, List<String> r
         return rows.stream().filter(r -> r.kelvin() != null).toList();
     }
 
+    /** The last reading before a row, s: a cone noted in that row may have fallen any time since. The row's own time where nothing is read before it. */
+    public double before(LogRow row) {
+        double t = Double.NaN;
+        for (LogRow r : rows) {
+            if (r.timeS() >= row.timeS()) {
+                break;
+            }
+            t = r.kelvin() == null ? t : r.timeS();
+        }
+        return Double.isNaN(t) ? row.timeS() : t;
+    }
+
     /** Rows that tell of a fallen cone, in time order. */
     public List<LogRow> cones() {
         return rows.stream().filter(r -> r.cone() != null).toList();

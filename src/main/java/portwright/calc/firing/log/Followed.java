@@ -36,7 +36,7 @@ final class Followed {
         }
         offsets = ConeCheck.offsets(c.log(), grid);
         kelvin = ConeCheck.corrected(grid, offsets);
-        tracker = new Tracker(grid, kelvin, c.steps(), c.log().cones());
+        tracker = new Tracker(grid, kelvin, c.steps(), c.log());
         damperLogged = Arrays.stream(grid.damper()).anyMatch(d -> !Double.isNaN(d));
         logged = need(c, true);
         planned = damperLogged ? need(c, false) : logged;

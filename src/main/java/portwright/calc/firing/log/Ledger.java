@@ -14,7 +14,7 @@ import portwright.calc.combustion.AtmosphereLevel;
  *     they held, so one was changed or filled
  * @param powerShares element power found against asked, one a record; NaN where one does not tell
  * @param resistanceRise of the elements from the first to the last telling record, R/R_first − 1; NaN with fewer than two
- * @param thermocoupleK offset at the hottest cone of the last record with cones; NaN without
+ * @param thermocoupleK sure offset at the hottest cone of the last record with cones; NaN without
  * @param due what comes next
  */
 public record Ledger(
@@ -66,7 +66,7 @@ public record Ledger(
                 offset = r.offsets().stream()
                         .max((a, b) -> Double.compare(a.readingK(), b.readingK()))
                         .orElseThrow()
-                        .offsetK();
+                        .surelyK();
             }
         }
         double[] told = shares.stream()

@@ -13,7 +13,7 @@ final class Tracker {
     /** Point at which each step began; −1 when it never did. */
     final int[] begin;
 
-    Tracker(Grid g, double[] kelvin, List<Step> steps, List<LogRow> cones) {
+    Tracker(Grid g, double[] kelvin, List<Step> steps, FiringLog log) {
         step = new int[g.size()];
         begin = new int[steps.size()];
         java.util.Arrays.fill(begin, -1);
@@ -29,7 +29,7 @@ final class Tracker {
                 }
             }
             while (s < steps.size()
-                    && done(steps.get(s), g.timeS()[i], kelvin[i], startK, g.timeS()[begin[s]], work[s], cones)) {
+                    && done(steps.get(s), g.timeS()[i], kelvin[i], startK, g.timeS()[begin[s]], work[s], log)) {
                 s++;
                 startK = kelvin[i];
                 if (s < steps.size()) {
@@ -40,8 +40,7 @@ final class Tracker {
         }
     }
 
-    private static boolean done(
-            Step s, double t, double k, double startK, double beginS, double work, List<LogRow> cones) {
+    private static boolean done(Step s, double t, double k, double startK, double beginS, double work, FiringLog log) {
         if (s.goal() instanceof Step.Hold h) {
             return t - beginS >= h.seconds() - 1;
         }
@@ -49,9 +48,9 @@ final class Tracker {
             return startK <= to.temperatureK() ? k >= to.temperatureK() - NEAR_K : k <= to.temperatureK() + NEAR_K;
         }
         ConeWork c = ((Step.ToCone) s.goal()).cone();
-        for (LogRow r : cones) {
+        for (LogRow r : log.cones()) {
             if (r.cone().equals(c.name())) {
-                return r.timeS() <= t;
+                return log.before(r) <= t;
             }
         }
         return work >= 1;

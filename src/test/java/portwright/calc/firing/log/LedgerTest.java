@@ -50,7 +50,7 @@ class LedgerTest {
 
     @Test
     void everythingDue() {
-        List<ConeOffset> cones = List.of(new ConeOffset("6", 1, 1490, 20), new ConeOffset("10", 2, 1540, 30));
+        List<ConeOffset> cones = List.of(new ConeOffset("6", 1, 1490, 20, 20), new ConeOffset("10", 2, 1540, 30, 30));
         Ledger l = Ledger.of(List.of(record(3600, 2, 1280, 1, List.of()), record(3600, 2, 1280, 0.8, cones)), 5);
         assertThat(l.resistanceRise()).isCloseTo(0.25, within(1e-12));
         assertThat(l.thermocoupleK()).isCloseTo(30, within(1e-12));
