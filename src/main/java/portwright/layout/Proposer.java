@@ -71,8 +71,12 @@ public final class Proposer {
      */
     public static Optional<Term> own(Design design) {
         List<Port> ports = design.ports();
-        List<Port> in = ports.stream().filter(p -> p.role() == Role.INLET && p.on() == On.FLOOR).toList();
-        List<Port> out = ports.stream().filter(p -> p.role() == Role.FLUE && p.on() == On.LID).toList();
+        List<Port> in = ports.stream()
+                .filter(p -> p.role() == Role.INLET && p.on() == On.FLOOR)
+                .toList();
+        List<Port> out = ports.stream()
+                .filter(p -> p.role() == Role.FLUE && p.on() == On.LID)
+                .toList();
         if (in.isEmpty() || out.isEmpty() || in.size() + out.size() < ports.size() || !oneSize(in) || !oneSize(out)) {
             return Optional.empty();
         }
@@ -118,8 +122,8 @@ public final class Proposer {
         }
         progress.at(0.9, "full check of the best");
         Combination first = passing.get(0);
-        return new FullCheck(this::proposal, progress).run(
-                passing, badly -> resized(sizes, badly, first.inlets().inWall() ? On.WALL : On.FLOOR));
+        return new FullCheck(this::proposal, progress)
+                .run(passing, badly -> resized(sizes, badly, first.inlets().inWall() ? On.WALL : On.FLOOR));
     }
 
     /** Where the design has its inlets; the floor where it has none, or some in each. */
@@ -156,12 +160,15 @@ public final class Proposer {
                     .filter(x -> x.rule().equals(rule))
                     .findFirst()
                     .orElseThrow();
-            boolean alone = !progress.cancelled() && passesWithout(nearest.choice(), nearest.inlets().inWall(), rule);
+            boolean alone = !progress.cancelled()
+                    && passesWithout(nearest.choice(), nearest.inlets().inWall(), rule);
             why.add(new Proposals.Impossible(
                     rule,
                     alone,
                     "At best " + Words.term(t)
-                            + (alone ? "; without this rule a layout exists." : "; it is not the only one in the way.")));
+                            + (alone
+                                    ? "; without this rule a layout exists."
+                                    : "; it is not the only one in the way.")));
         }
         return new Proposals(List.of(), why, miss, progress.cancelled());
     }
@@ -169,8 +176,7 @@ public final class Proposer {
     private boolean passesWithout(Sizes.Choice c, boolean wall, String rule) {
         Site out = new Site(kiln, On.LID, false, limits, c.flueMm(), oversize, 0, Set.of(rule));
         List<Spots> a = wall
-                ? new WallSearch(
-                                new WallSite(kiln, limits, c.inletMm(), oversize, Set.of(rule)), c.inlets(), progress)
+                ? new WallSearch(new WallSite(kiln, limits, c.inletMm(), oversize, Set.of(rule)), c.inlets(), progress)
                         .run()
                 : new SlabSearch(
                                 new Site(kiln, On.FLOOR, true, limits, c.inletMm(), oversize, body, Set.of(rule)),
@@ -195,7 +201,9 @@ public final class Proposer {
     }
 
     private List<Spots> search(On on, int n, double d) {
-        return found.computeIfAbsent(on + " " + n + " " + d, k -> on == On.WALL
+        return found.computeIfAbsent(
+                on + " " + n + " " + d,
+                k -> on == On.WALL
                         ? new WallSearch(wall(d), n, progress).run()
                         : new SlabSearch(site(on, d), n, progress).run());
     }
@@ -268,7 +276,12 @@ public final class Proposer {
 
     private Proposal proposal(Combination c, String why) {
         List<Port> ports = new ArrayList<>();
-        ports(ports, Role.INLET, c.inlets().inWall() ? On.WALL : On.FLOOR, c.inlets(), c.choice().inletMm());
+        ports(
+                ports,
+                Role.INLET,
+                c.inlets().inWall() ? On.WALL : On.FLOOR,
+                c.inlets(),
+                c.choice().inletMm());
         ports(ports, Role.FLUE, On.LID, c.flues(), c.choice().flueMm());
         Design with = PortNames.with(design, ports);
         List<Term> terms = terms(c.choice(), ports);

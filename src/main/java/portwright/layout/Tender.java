@@ -28,9 +28,7 @@ final class Tender {
         int n = 0;
         for (int i = 0; i < spots.x().length; i++) {
             Pt at = new Pt(spots.x()[i], spots.y()[i]);
-            Pt3 mouth = spots.inWall()
-                    ? Mouth.of(kiln, On.WALL, spots.panels()[i], at)
-                    : Mouth.of(kiln, slab, 0, at);
+            Pt3 mouth = spots.inWall() ? Mouth.of(kiln, On.WALL, spots.panels()[i], at) : Mouth.of(kiln, slab, 0, at);
             for (FittingShape f : fittings) {
                 n += Mouth.gap(kiln, f, mouth) - diameterMm / 2 < leastMm ? 1 : 0;
             }

@@ -98,7 +98,14 @@ final class WallSite {
         }
         for (FittingShape f : kiln.fittings()) {
             double clear = limits.fitting(f.fitting());
-            add(out, "fitting-clearance", h, f.name(), FittingClearance.room(kiln, h, f, REACH * clear), clear / 2, clear);
+            add(
+                    out,
+                    "fitting-clearance",
+                    h,
+                    f.name(),
+                    FittingClearance.room(kiln, h, f, REACH * clear),
+                    clear / 2,
+                    clear);
         }
         double wide = limits.value("flame-on-element", "caution", 25);
         double stop = coilsOff ? Double.NaN : limits.value("flame-on-element", "stop", 10);

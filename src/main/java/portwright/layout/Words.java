@@ -25,7 +25,10 @@ final class Words {
                 .append(t.rule())
                 .append(": ");
         if (!Double.isNaN(t.stop())) {
-            s.append("stop ").append(most ? "over " : "under ").append(number(t, t.stop())).append(", ");
+            s.append("stop ")
+                    .append(most ? "over " : "under ")
+                    .append(number(t, t.stop()))
+                    .append(", ");
         }
         return s.append("caution ")
                 .append(most ? "over " : "under ")

@@ -20,10 +20,10 @@ import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.file.DesignFile;
 import portwright.file.Starters;
-import portwright.model.Port;
-import portwright.model.Role;
 import portwright.model.Design;
 import portwright.model.On;
+import portwright.model.Port;
+import portwright.model.Role;
 import portwright.review.Review;
 
 /** Proposals pass the rules that a layout can pass; where there is none the rule that forbids it is named. */
@@ -184,7 +184,8 @@ class ProposerTest {
     void wallInletsOnRequestAndWhereTheDesignHasThem() throws Exception {
         Design plain = TestKiln.polygon(6, "500 mm").build();
         wallInlets(Proposer.propose(plain, new Wishes(3, 2, 30.0, null, On.WALL), Progress.none()), 3);
-        Design door = DesignFile.read(Path.of("templates", "front-loader-18.json")).design();
+        Design door =
+                DesignFile.read(Path.of("templates", "front-loader-18.json")).design();
         wallInlets(Proposer.propose(door, new Wishes(null, 2, null, null), Progress.none()), 1);
     }
 
@@ -195,8 +196,8 @@ class ProposerTest {
             List<Port> in =
                     q.ports().stream().filter(x -> x.role() == Role.INLET).toList();
             assertThat(in).hasSize(n).allMatch(x -> x.on() == On.WALL && x.panel() != null);
-            assertThat(in).allMatch(x -> x.at().yMm()
-                    <= q.design().kiln().height().mm() / 3 + 1);
+            assertThat(in)
+                    .allMatch(x -> x.at().yMm() <= q.design().kiln().height().mm() / 3 + 1);
             for (Finding f : new RuleBook(LimitTable.load())
                     .check(Review.geometryOnly(q.design()), Set.of(RuleBook.Section.GEOMETRY))
                     .findings()) {
@@ -240,14 +241,21 @@ class ProposerTest {
             Design d = DesignFile.read(Path.of("templates", name + ".json")).design();
             Optional<Term> own = Proposer.own(d);
             if (own.isPresent()) {
-                List<Port> in = d.ports().stream().filter(p -> p.role() == Role.INLET).toList();
-                List<Port> out = d.ports().stream().filter(p -> p.role() == Role.FLUE).toList();
+                List<Port> in =
+                        d.ports().stream().filter(p -> p.role() == Role.INLET).toList();
+                List<Port> out =
+                        d.ports().stream().filter(p -> p.role() == Role.FLUE).toList();
                 Wishes same = new Wishes(
-                        in.size(), out.size(), in.get(0).diameter().mm(), out.get(0).diameter().mm());
+                        in.size(),
+                        out.size(),
+                        in.get(0).diameter().mm(),
+                        out.get(0).diameter().mm());
                 long cautions = cautions(new RuleBook(LimitTable.load()).check(Review.of(d)));
                 for (Proposal p : Proposer.propose(d, same, Progress.none()).best()) {
                     if (p.margin() > 1.25 * own.get().margin()) {
-                        assertThat(cautions(p.check())).as("%s: %s", name, p.arrangement()).isGreaterThan(cautions);
+                        assertThat(cautions(p.check()))
+                                .as("%s: %s", name, p.arrangement())
+                                .isGreaterThan(cautions);
                     }
                 }
             }
@@ -255,18 +263,23 @@ class ProposerTest {
     }
 
     private static long cautions(CheckResult r) {
-        return r.findings().stream().filter(f -> f.severity() == Severity.CAUTION).count();
+        return r.findings().stream()
+                .filter(f -> f.severity() == Severity.CAUTION)
+                .count();
     }
 
     @Test
     void aMirrorImageIsNoOtherProposal() {
         Sizes.Choice c = new Sizes.Choice(2, 35, 1, 40, null);
         Spots one = new Spots("as a pair across the middle", true, new double[] {-90, 90}, new double[] {-60, 60}, 1.5);
-        Spots mirrored = new Spots("as a pair across the middle", true, new double[] {-90, 90}, new double[] {60, -60}, 1.5);
-        Spots worse = new Spots("as a pair across the middle", true, new double[] {-90, 90}, new double[] {60, -60}, 1.3);
+        Spots mirrored =
+                new Spots("as a pair across the middle", true, new double[] {-90, 90}, new double[] {60, -60}, 1.5);
+        Spots worse =
+                new Spots("as a pair across the middle", true, new double[] {-90, 90}, new double[] {60, -60}, 1.3);
         Spots flue = new Spots("in the middle", true, new double[] {0}, new double[] {0}, 2);
         Combination a = new Combination(c, one, flue, 9, 9, 0);
-        assertThat(new Combination(c, mirrored, flue, 9, 9, 0).clearlyDiffers(a)).isFalse();
+        assertThat(new Combination(c, mirrored, flue, 9, 9, 0).clearlyDiffers(a))
+                .isFalse();
         assertThat(new Combination(c, worse, flue, 9, 9, 0).clearlyDiffers(a)).isTrue();
         assertThat(new Combination(c, one, flue, 9, 9, 1).rank()).isLessThan(a.rank());
     }
@@ -279,7 +292,8 @@ class ProposerTest {
                 .flue("flue", 0, 0, 40)
                 .build();
         assertThat(PortNames.of(d, Role.INLET, 2)).containsExactly("inlet left", "inlet right");
-        assertThat(PortNames.nearest(d, List.of("inlet left", "inlet right"), new double[] {80, -80}, new double[] {9, -9}))
+        assertThat(PortNames.nearest(
+                        d, List.of("inlet left", "inlet right"), new double[] {80, -80}, new double[] {9, -9}))
                 .containsExactly(1, 0);
         assertThat(PortNames.of(d, Role.FLUE, 2)).containsExactly("flue A", "flue B");
         assertThat(PortNames.of(d, Role.INLET, 1)).containsExactly("inlet");
