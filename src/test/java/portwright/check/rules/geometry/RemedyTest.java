@@ -125,8 +125,8 @@ class RemedyTest {
 
     private static double inches(String text) {
         double sum = 0;
-        for (String s : text.trim().split(" ")) {
-            String[] f = s.split("/");
+        for (String s : text.trim().split(" ", -1)) {
+            String[] f = s.split("/", -1);
             sum += f.length == 1 ? Double.parseDouble(s) : Double.parseDouble(f[0]) / Double.parseDouble(f[1]);
         }
         return sum;
