@@ -98,6 +98,10 @@ final class ProposeCommand implements Callable<Integer> {
             print.println("No number, size or place passes every rule that stops. These come nearest; what stands against them:");
             found.impossible().forEach(i -> print.println("  " + i.words()));
         }
+        Proposer.own(read.design())
+                .ifPresent(own -> print.println(
+                        "The layout in the file passes every geometry rule " + Proposal.marginWords(own.margin())
+                                + "; limited by " + Proposal.limitWords(own) + "."));
         for (int i = 0; i < found.best().size(); i++) {
             show(print, i + 1, found.best().get(i));
         }

@@ -5,9 +5,12 @@ import portwright.geometry.Pt;
 import portwright.geometry.ShelfPlate;
 
 /** Inlets and flues together, with the rules that look at both. */
-record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross, double sizes) {
+record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross, double sizes, int nearFlame) {
     /** What an even arrangement of one role is worth once no rule cautions, on the scale of {@link #rank()} (judgement). */
-    private static final double EVEN_WORTH = 0.08;
+    private static final double EVEN_WORTH = 0.12;
+    private static final double LITTLE = 0.95;
+    /** What one fitting near a mouth costs on the same scale (judgement). */
+    private static final double NEAR_FLAME_COST = 0.04;
 
     double margin() {
         return Math.min(Math.min(inlets.margin(), flues.margin()), Math.min(cross, sizes));
@@ -22,7 +25,7 @@ record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross,
         double worth = m <= 1 ? m : 2 - 1 / m;
         double bonus = m < 1 ? SlabSearch.SYMMETRY_WORTH / 2 * Math.abs(m) : EVEN_WORTH;
         double fire = choice.clean() ? 0 : -1000 * (1 - choice.lambdaLow());
-        return worth + (inlets.even() ? bonus : 0) + (flues.even() ? bonus : 0) + fire;
+        return worth + (inlets.even() ? bonus : 0) + (flues.even() ? bonus : 0) + fire - NEAR_FLAME_COST * nearFlame;
     }
 
     /** Whether both roles lie evenly about the middle. */
@@ -30,12 +33,12 @@ record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross,
         return inlets.even() && flues.even();
     }
 
-    /** Whether this even layout leaves nothing to gain by an uneven one with the same holes. */
+    /** Whether this even layout leaves little to gain by an uneven one with the same holes. */
     boolean evenAndAsGoodAs(Combination o) {
         return even()
                 && !o.even()
                 && choice.equals(o.choice)
-                && margin() >= o.margin() * (1 - SlabSearch.SYMMETRY_WORTH);
+                && margin() >= o.margin() * LITTLE;
     }
 
     /** Other numbers, inlets in other places, or flues arranged in another way; a mirror image, or the same

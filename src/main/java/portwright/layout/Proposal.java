@@ -35,4 +35,14 @@ public record Proposal(
         ports = List.copyOf(ports);
         tightest = List.copyOf(tightest);
     }
+
+    /** A margin in words, to follow "passes every geometry rule". */
+    public static String marginWords(double margin) {
+        return Words.margin(margin);
+    }
+
+    /** A term in words with its numbers. */
+    public static String limitWords(Term term) {
+        return Words.term(term);
+    }
 }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import portwright.check.CheckResult;
@@ -35,6 +36,7 @@ public final class Proposer {
     private final double oversize;
     private final double body;
     private final Typed typed;
+    private final Tender tender;
     private final Map<String, Site> sites = new HashMap<>();
     private final Map<String, List<Spots>> found = new HashMap<>();
 
@@ -55,11 +57,36 @@ public final class Proposer {
                         .max()
                         .orElse(0);
         typed = new Typed(design.units());
+        tender = new Tender(kiln, limits);
     }
 
     /** Searches. Ports of the design are replaced; everything else stays. */
     public static Proposals propose(Design design, Wishes wishes, Progress progress) {
         return new Proposer(design, progress).run(wishes);
+    }
+
+    /**
+     * What limits the layout that the design has, on the same scale as proposals; empty unless it has floor inlets of one size and lid flues of one
+     * size and no other ports.
+     */
+    public static Optional<Term> own(Design design) {
+        List<Port> ports = design.ports();
+        List<Port> in = ports.stream().filter(p -> p.role() == Role.INLET && p.on() == On.FLOOR).toList();
+        List<Port> out = ports.stream().filter(p -> p.role() == Role.FLUE && p.on() == On.LID).toList();
+        if (in.isEmpty() || out.isEmpty() || in.size() + out.size() < ports.size() || !oneSize(in) || !oneSize(out)) {
+            return Optional.empty();
+        }
+        Sizes.Choice c = new Sizes.Choice(
+                in.size(),
+                in.get(0).diameter().mm(),
+                out.size(),
+                out.get(0).diameter().mm(),
+                null);
+        return Optional.of(new Proposer(design, Progress.none()).terms(c, ports).get(0));
+    }
+
+    private static boolean oneSize(List<Port> ports) {
+        return ports.stream().mapToDouble(p -> p.diameter().mm()).distinct().count() == 1;
     }
 
     private Proposals run(Wishes wishes) {
@@ -181,7 +208,9 @@ public final class Proposer {
         for (Spots a : in) {
             for (Spots b : out) {
                 Spots better = turned(c, a, b);
-                all.add(new Combination(c, a, better, Combination.cross(c, a, better, kiln.shelves()), sizes));
+                int nearFlame = tender.pairs(On.FLOOR, a, c.inletMm()) + tender.pairs(On.LID, better, c.flueMm());
+                all.add(new Combination(
+                        c, a, better, Combination.cross(c, a, better, kiln.shelves()), sizes, nearFlame));
             }
         }
     }

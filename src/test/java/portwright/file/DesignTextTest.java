@@ -17,12 +17,12 @@ class DesignTextTest {
     @Test
     void setsAValueAndKeepsTheRest() {
         DesignText before = octagon();
-        DesignText after = before.setText("ports[1].at[0]", "4 5/8 in");
-        assertThat(after.get("ports[1].at[0]")).contains("4 5/8 in");
-        assertThat(before.get("ports[1].at[0]")).contains("4 1/2 in");
+        DesignText after = before.setText("ports[1].at[0]", "3 in");
+        assertThat(after.get("ports[1].at[0]")).contains("3 in");
+        assertThat(before.get("ports[1].at[0]")).contains("2 in");
         assertThat(after.toText())
-                .isEqualTo(before.toText().replaceFirst("(?s)(\"inlet right\".*?)4 1/2 in", "$14 5/8 in"));
-        assertThat(after.setText("ports[1].at[0]", "4 1/2 in")).isEqualTo(before);
+                .isEqualTo(before.toText().replaceFirst("(?s)(\"inlet right\".*?\"at\": \\[\")2 in", "$13 in"));
+        assertThat(after.setText("ports[1].at[0]", "2 in")).isEqualTo(before);
     }
 
     @Test

@@ -53,7 +53,7 @@ class FullCheckTest {
         for (int i = 0; i < n; i++) {
             Sizes.Choice c = new Sizes.Choice(1, 30, 1, i, null);
             Spots in = new Spots("in the middle", true, new double[] {500 * i}, new double[] {0}, 3 - 0.05 * i);
-            out.add(new Combination(c, in, in, 9, 9));
+            out.add(new Combination(c, in, in, 9, 9, 0));
         }
         return out;
     }

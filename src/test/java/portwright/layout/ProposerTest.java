@@ -3,8 +3,10 @@ package portwright.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -17,10 +19,11 @@ import portwright.check.Severity;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.file.DesignFile;
-import portwright.model.Design;
-import portwright.model.On;
+import portwright.file.Starters;
 import portwright.model.Port;
 import portwright.model.Role;
+import portwright.model.Design;
+import portwright.model.On;
 import portwright.review.Review;
 
 /** Proposals pass the rules that a layout can pass; where there is none the rule that forbids it is named. */
@@ -227,5 +230,58 @@ class ProposerTest {
     void wishesOutOfRangeAreRefused() {
         assertThatThrownBy(() -> new Wishes(0, null, null, null)).hasMessageContaining("1 to 16");
         assertThatThrownBy(() -> new Wishes(null, null, 500.0, null)).hasMessageContaining("200 mm");
+    }
+
+    /** No starter kiln has a layout that the search betters by a quarter with the same holes and no more cautions. */
+    @Tag("slow")
+    @Test
+    void startersAreAsGoodAsTheirProposals() throws IOException {
+        for (String name : Starters.names()) {
+            Design d = DesignFile.read(Path.of("templates", name + ".json")).design();
+            Optional<Term> own = Proposer.own(d);
+            if (own.isPresent()) {
+                List<Port> in = d.ports().stream().filter(p -> p.role() == Role.INLET).toList();
+                List<Port> out = d.ports().stream().filter(p -> p.role() == Role.FLUE).toList();
+                Wishes same = new Wishes(
+                        in.size(), out.size(), in.get(0).diameter().mm(), out.get(0).diameter().mm());
+                long cautions = cautions(new RuleBook(LimitTable.load()).check(Review.of(d)));
+                for (Proposal p : Proposer.propose(d, same, Progress.none()).best()) {
+                    if (p.margin() > 1.25 * own.get().margin()) {
+                        assertThat(cautions(p.check())).as("%s: %s", name, p.arrangement()).isGreaterThan(cautions);
+                    }
+                }
+            }
+        }
+    }
+
+    private static long cautions(CheckResult r) {
+        return r.findings().stream().filter(f -> f.severity() == Severity.CAUTION).count();
+    }
+
+    @Test
+    void aMirrorImageIsNoOtherProposal() {
+        Sizes.Choice c = new Sizes.Choice(2, 35, 1, 40, null);
+        Spots one = new Spots("as a pair across the middle", true, new double[] {-90, 90}, new double[] {-60, 60}, 1.5);
+        Spots mirrored = new Spots("as a pair across the middle", true, new double[] {-90, 90}, new double[] {60, -60}, 1.5);
+        Spots worse = new Spots("as a pair across the middle", true, new double[] {-90, 90}, new double[] {60, -60}, 1.3);
+        Spots flue = new Spots("in the middle", true, new double[] {0}, new double[] {0}, 2);
+        Combination a = new Combination(c, one, flue, 9, 9, 0);
+        assertThat(new Combination(c, mirrored, flue, 9, 9, 0).clearlyDiffers(a)).isFalse();
+        assertThat(new Combination(c, worse, flue, 9, 9, 0).clearlyDiffers(a)).isTrue();
+        assertThat(new Combination(c, one, flue, 9, 9, 1).rank()).isLessThan(a.rank());
+    }
+
+    @Test
+    void aPortKeepsTheNameNearestToItsPlace() {
+        Design d = TestKiln.polygon(8, "400 mm")
+                .inlet("inlet left", -100, 0, 30)
+                .inlet("inlet right", 100, 0, 30)
+                .flue("flue", 0, 0, 40)
+                .build();
+        assertThat(PortNames.of(d, Role.INLET, 2)).containsExactly("inlet left", "inlet right");
+        assertThat(PortNames.nearest(d, List.of("inlet left", "inlet right"), new double[] {80, -80}, new double[] {9, -9}))
+                .containsExactly(1, 0);
+        assertThat(PortNames.of(d, Role.FLUE, 2)).containsExactly("flue A", "flue B");
+        assertThat(PortNames.of(d, Role.INLET, 1)).containsExactly("inlet");
     }
 }

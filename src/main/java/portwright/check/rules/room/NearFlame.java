@@ -10,17 +10,16 @@ import portwright.check.Severity;
 import portwright.geometry.FittingShape;
 import portwright.geometry.Hole;
 import portwright.geometry.KilnGeometry;
-import portwright.geometry.Panel;
-import portwright.geometry.Pt;
+import portwright.geometry.Mouth;
 import portwright.geometry.Pt3;
 import portwright.model.FittingKind;
-import portwright.model.On;
 import portwright.review.Review;
 
 /** Controller, terminals and handles keep off the mouths of ports and flues. */
 public final class NearFlame implements Rule {
 
-    private static final Set<FittingKind> TENDER =
+    /** Kinds of fittings that flame and flue gas spoil. */
+    public static final Set<FittingKind> TENDER =
             Set.of(FittingKind.CONTROL_BOX, FittingKind.TERMINALS, FittingKind.HANDLE);
 
     @Override
@@ -49,18 +48,12 @@ public final class NearFlame implements Rule {
             return;
         }
         for (Hole hole : g.holes()) {
-            Pt3 mouth = place(
-                    g,
-                    hole.face().on(),
-                    hole.face().panel(),
-                    hole.centre(),
-                    g.thickness(hole.face().on()));
+            Pt3 mouth = Mouth.of(g, hole.face().on(), hole.face().panel(), hole.centre());
             for (FittingShape f : g.fittings()) {
                 if (!TENDER.contains(f.fitting().kind())) {
                     continue;
                 }
-                double depth = g.thickness(f.face().on()) + (Double.isNaN(f.standoff()) ? 0 : f.standoff());
-                double gap = nearest(g, f, depth, mouth) - hole.diameter() / 2;
+                double gap = Mouth.gap(g, f, mouth) - hole.diameter() / 2;
                 if (Say.under(gap, least)) {
                     out.add(Say.finding(
                             this,
@@ -78,25 +71,5 @@ public final class NearFlame implements Rule {
                 }
             }
         }
-    }
-
-    private static double nearest(KilnGeometry g, FittingShape f, double depth, Pt3 mouth) {
-        Pt local;
-        if (f.face().on() == On.WALL) {
-            Panel p = g.panel(f.face().panel());
-            local = new Pt(p.local(mouth.plan()).x(), mouth.z());
-        } else {
-            local = mouth.plan();
-        }
-        Pt on = f.shape().contains(local) ? local : f.shape().nearest(local);
-        return place(g, f.face().on(), f.face().panel(), on, depth).distance(mouth);
-    }
-
-    private static Pt3 place(KilnGeometry g, On on, int panel, Pt at, double depth) {
-        return switch (on) {
-            case FLOOR -> new Pt3(at.x(), at.y(), -depth);
-            case LID -> new Pt3(at.x(), at.y(), g.height() + depth);
-            case WALL -> g.panel(panel).point(at.x(), at.y(), depth);
-        };
     }
 }
