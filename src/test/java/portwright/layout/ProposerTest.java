@@ -21,6 +21,7 @@ import portwright.data.LimitTable;
 import portwright.file.DesignFile;
 import portwright.file.Starters;
 import portwright.model.Design;
+import portwright.model.FittingKind;
 import portwright.model.On;
 import portwright.model.Port;
 import portwright.model.Role;
@@ -168,6 +169,21 @@ class ProposerTest {
         assertThat(p.best()).isEmpty();
         assertThat(p.impossible()).anyMatch(i -> i.rule().equals("element-clearance"));
         assertThat(p.nearestMiss().limiting().rule()).isEqualTo("element-clearance");
+    }
+
+    @Test
+    void aFloorFullOfLegsIsImpossibleByTheLegsAlone() {
+        TestKiln k = TestKiln.polygon(8, "17 in");
+        for (int i = 0; i < 64; i++) {
+            k.fitting("leg " + i, FittingKind.LEG, On.FLOOR, null, TestKiln.at(i % 8 * 62 - 217, i / 8 * 62 - 217), 50);
+        }
+        Proposals p = Proposer.propose(k.build(), new Wishes(2, 2, 35.0, 38.0, On.FLOOR), Progress.none());
+        assertThat(p.best()).isEmpty();
+        assertThat(p.impossible()).singleElement().satisfies(i -> {
+            assertThat(i.rule()).isEqualTo("fitting-clearance");
+            assertThat(i.alone()).isTrue();
+            assertThat(i.words()).contains("without this rule a layout exists");
+        });
     }
 
     @Test
