@@ -268,7 +268,9 @@ public final class FormView extends VBox {
     /** Gives the keys back to the heading that held them before the form was built anew. */
     private void refocus(String held) {
         lookupAll(".group-toggle").stream()
-                .filter(n -> held != null && n instanceof Button b && b.getText().substring(2).equals(held))
+                .filter(n -> held != null
+                        && n instanceof Button b
+                        && b.getText().substring(2).equals(held))
                 .findFirst()
                 .ifPresent(Node::requestFocus);
     }
