@@ -12,6 +12,9 @@ cp -r target/lib target/image-input/lib
 mkdir -p target/image-input/licences
 cp LICENSE target/image-input/licences/portwright.txt
 cp target/classes/portwright/libraries.csv target/image-input/licences/
+# For those that carry none: our own LICENSE is the Apache text, the others lie in src/build/licences.
+cp LICENSE target/image-input/licences/picocli-LICENSE.txt
+cp src/build/licences/* target/image-input/licences/
 for jar in target/lib/*.jar; do
   name=$(basename "$jar" .jar)
   for entry in $(unzip -Z1 "$jar" 2>/dev/null | grep -iE '(^|/)(licen[cs]e|notice)[^/]*$' | grep -viE '\.class$' || true); do

@@ -1,0 +1,62 @@
+#!/usr/bin/env bash
+# Starts the app image in target/image as a user would: version, check, template, and the window for a moment on a screen of its own.
+# Says what failed and ends with 1; nothing may take longer than its bound.
+set -u
+cd "$(dirname "$0")/../.."
+program=$PWD/target/image/portwright/bin/portwright
+work=$(mktemp -d)
+failed=0
+screen=""
+cleanup() {
+  [ -n "$screen" ] && kill "$screen" 2>/dev/null
+  rm -rf "$work"
+}
+trap cleanup EXIT
+say() { echo "image: $1"; }
+fail() { say "FAILED: $1"; failed=1; }
+
+[ -x "$program" ] || { fail "there is no $program"; exit 1; }
+timeout 60 "$program" --version > "$work/version" 2>&1 || fail "--version ended with $?"
+head -1 "$work/version" | grep -qE '^Portwright [0-9]+\.[0-9]+\.[0-9]+' || fail "--version does not begin with the program and its version"
+timeout 60 "$program" check templates/octagon-17.json > "$work/check" 2>&1
+status=$?
+[ "$status" -le 1 ] && [ -s "$work/check" ] || fail "check ended with $status"
+timeout 120 "$program" sheet templates/octagon-17.json -o "$work/template.pdf" --part floor --face hot > "$work/sheet" 2>&1 || fail "sheet ended with $?: $(head -3 "$work/sheet")"
+head -c 5 "$work/template.pdf" 2>/dev/null | grep -q '%PDF-' || fail "sheet wrote no PDF"
+
+# Every library that travels along is listed with its licence and brings a text of it.
+app=target/image/portwright/lib/app
+for jar in "$app"/lib/*.jar; do
+  name=$(basename "$jar" .jar)
+  library=${name%-linux}
+  library=${library%-*}
+  grep -qE "(^|[ ,])$library([ ,])" "$app/licences/libraries.csv" || fail "$name is not in libraries.csv"
+  case "$library" in javafx-*) library=javafx ;; esac
+  ls "$app/licences" | grep -q "^$library-" || fail "$name brings no licence text"
+done
+
+if command -v Xvfb >/dev/null; then
+  mkfifo "$work/number"
+  Xvfb -displayfd 3 -screen 0 1280x800x24 3> "$work/number" >/dev/null 2>&1 &
+  screen=$!
+  read -r -t 30 number < "$work/number" || fail "no screen"
+  mkdir "$work/home"
+  DISPLAY=":${number:-0}" HOME="$work/home" JAVA_TOOL_OPTIONS="-Dprism.order=sw -Dportwright.home=$work/home" "$program" app templates/octagon-17.json > "$work/window" 2>&1 &
+  window=$!
+  # The window marks the file that it has open: only then is it up.
+  up=no
+  for _ in $(seq 60); do
+    if ls "$work/home/open/"* >/dev/null 2>&1; then up=yes; break; fi
+    kill -0 "$window" 2>/dev/null || break
+    sleep 1
+  done
+  sleep 1
+  [ "$up" = yes ] && kill -0 "$window" 2>/dev/null || fail "the window did not come up: $(head -5 "$work/window")"
+  grep -q $'\tat ' "$work/window" && fail "the window fails: $(head -5 "$work/window")"
+  kill "$window" 2>/dev/null
+  wait "$window" 2>/dev/null
+else
+  fail "no Xvfb to open the window on"
+fi
+[ "$failed" -eq 0 ] && say "starts, checks, prints and opens its window"
+exit "$failed"
