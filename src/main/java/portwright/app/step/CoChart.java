@@ -48,8 +48,8 @@ final class CoChart {
         double to = calm.isEmpty()
                 ? 1
                 : Math.max(from + 1, calm.get(calm.size() - 1).x());
-        double most =
-                Math.max(1000, Math.pow(10, Math.ceil(Math.log10(Math.max(10, co.calm().peakPpm() * 1.3)))));
+        double most = Math.max(
+                1000, Math.pow(10, Math.ceil(Math.log10(Math.max(10, co.calm().peakPpm() * 1.3)))));
         Chart c = new Chart(g, p, x, y, w, Math.max(80, h), from, to, 1, most, true);
         c.forbidden(co.ceiling().value(), most);
         for (double v = 1; v <= most; v *= 10) {
@@ -157,6 +157,8 @@ final class CoChart {
 
     /** A whole number with its thousands apart. */
     static String grouped(double v) {
-        return Double.isFinite(v) ? String.format(java.util.Locale.ROOT, "%,.0f", v).replace(',', '\u202f') : "–";
+        return Double.isFinite(v)
+                ? String.format(java.util.Locale.ROOT, "%,.0f", v).replace(',', '\u202f')
+                : "–";
     }
 }

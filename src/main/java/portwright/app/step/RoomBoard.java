@@ -57,12 +57,7 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
         section(g, p, 60, top + 24, sw - 60, sh - 24, ppm);
         figures(g, p, room, sw + 70, top + 20, w - sw - 110);
         new CoChart(g, p)
-                .paint(
-                        room,
-                        86,
-                        top + sh + 58,
-                        Math.max(200, w - 86 - CoChart.WORDS_PX),
-                        h - top - sh - 58 - 84);
+                .paint(room, 86, top + sh + 58, Math.max(200, w - 86 - CoChart.WORDS_PX), h - top - sh - 58 - 84);
         Say.left(
                 g,
                 p,
