@@ -6,6 +6,7 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
+import portwright.geometry.Pt;
 
 class ProposalDeskTest {
     private final BlockingQueue<Runnable> window = new LinkedBlockingQueue<>();
@@ -13,6 +14,7 @@ class ProposalDeskTest {
     @Test
     void aTakenProposalIsOneStepThatCanBeUndone() throws Exception {
         Document doc = Open.starter("hexagon-27cm");
+        doc.edit("off the middle", t -> Moves.to(t, "ports[0]", new Pt(22, 9)));
         String before = doc.text().toText();
         ProposalDesk desk = new ProposalDesk(doc, window::add, () -> {});
         desk.start();
