@@ -120,8 +120,8 @@ final class KilnReader {
                         f.object(
                                 "joints",
                                 j -> new Joints(
-                                        j.quantity("brickLength", Kind.LENGTH, Range.SIZE),
-                                        j.quantity("row", Kind.LENGTH, Range.SIZE),
+                                        j.quantity("brickLength", Kind.LENGTH, Range.BRICK),
+                                        j.quantity("row", Kind.LENGTH, Range.BRICK),
                                         j.word("bond", Bond.class),
                                         j.quantity("turn", Kind.ANGLE, Range.ANY),
                                         j.place("offset")))));

@@ -3,7 +3,6 @@ package portwright.sheet;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import portwright.data.Caution;
 import portwright.data.Table;
@@ -25,10 +24,8 @@ final class Cautions {
         }
         for (Caution c : Caution.all()) {
             if (c.onTemplate() || c.onCard()) {
-                String word = c.severity().substring(0, 1).toUpperCase(Locale.ROOT)
-                        + c.severity().substring(1);
                 out.computeIfAbsent(c.moment().heading(), m -> new ArrayList<>())
-                        .add(word + ". " + c.text());
+                        .add(c.text());
             }
         }
         return out;

@@ -31,7 +31,7 @@ final class FirstMeasures {
         block.words("Measure this sheet first", x, y, FirstPage.HEADING);
         y = block.flow(
                 "Lay a steel rule on both bars. 100 mm within 0.5 mm: use the sheets. Within 1.5 mm: print again with a correction, true length over printed length, "
-                        + "across and down. Worse: do not use, mend the printer's scaling first. Then prick P, Q and R: the sides must read 150, 200 and 250 mm.",
+                        + "across and down (--scale-x and --scale-y, or Printer correction in the window). Worse: do not use, mend the printer's scaling first. Then prick P, Q and R: the sides must read 150, 200 and 250 mm, each within 0.5 mm.",
                 x,
                 y + 2,
                 end - x,

@@ -86,8 +86,8 @@ final class FirstSchedule {
         if (fit < rows.size()) {
             foot.add((rows.size() - fit) + " more: last sheets");
         }
-        foot.add("left: batten on the left corner");
-        foot.add("back: batten on the back edge");
+        foot.add("left: straight batten held against the leftmost corner or side");
+        foot.add("back: another against the backmost, square to it");
         foot.add("bearing clockwise from the BACK, all seen from above");
         if (walls) {
             foot.add("wall: from the left corner seen from inside, and up from the floor's hot face");

@@ -38,6 +38,7 @@ public final class CleanBurn implements Rule {
         if (!fire.gas() || fire.gasOn().isEmpty()) {
             return;
         }
+        Needs.altitude(this, review, out);
         double on = fire.gasOn().getAsDouble();
         double top = fire.top().getAsDouble();
         double least = limits.value(id(), "lambda");

@@ -35,6 +35,7 @@ public final class DamperRange implements Rule {
         if (Needs.missing(this, review, out)) {
             return;
         }
+        Needs.altitude(this, review, out);
         Set<String> seen = new HashSet<>();
         for (FireSetting s : review.fire().settings()) {
             if (s.level() != null && seen.add(s.level() + "@" + s.kelvin())) {

@@ -37,6 +37,7 @@ public final class InletDraw implements Rule {
         if (Needs.missing(this, review, out)) {
             return;
         }
+        Needs.altitude(this, review, out);
         Map<String, Weakest> weakest = new LinkedHashMap<>();
         for (FireSetting s : fire.settings()) {
             FireState state = fire.state(s.kelvin(), s.open());

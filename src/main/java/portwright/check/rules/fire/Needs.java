@@ -22,4 +22,11 @@ final class Needs {
         out.lacks(rule, needs.toArray(String[]::new));
         return true;
     }
+
+    /** Thin air at height burns richer: where the altitude is not given, sea level is computed and the rule counts as not checked. */
+    static void altitude(Rule rule, Review review, Findings out) {
+        if (review.design().room() == null || review.design().room().altitude() == null) {
+            out.lacks(rule, "room.altitude");
+        }
+    }
 }

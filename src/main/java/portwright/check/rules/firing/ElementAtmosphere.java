@@ -44,7 +44,7 @@ public final class ElementAtmosphere implements Rule {
                 out.add(new Finding(
                         id(),
                         Severity.CAUTION,
-                        Forbids.NOTHING,
+                        Forbids.LIGHTING,
                         List.of("step " + (hot.step() + 1)),
                         new Measure(c, "°C"),
                         new Measure(limit, "°C"),

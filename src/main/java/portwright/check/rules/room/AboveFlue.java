@@ -44,6 +44,7 @@ public final class AboveFlue implements Rule {
                     limits.source(id(), "caution")));
             return;
         }
+        Unstated.roomTemperature(this, review, out);
         RoomReview.CeilingFigures c = review.room().ceiling().value();
         if (Say.over(c.ceilingK(), most)) {
             out.add(Say.finding(

@@ -42,6 +42,7 @@ public final class CombustionAirRule implements Rule {
                     SOURCE));
             return;
         }
+        Unstated.freeAreas(this, review, out);
         RoomReview.AirOpenings o = review.room().openings().value();
         if (o.method() == null) {
             double volume = review.room().air().value().volumeM3();

@@ -37,6 +37,7 @@ public final class CylinderBoilOff implements Rule {
         if (given.isEmpty()) {
             return;
         }
+        Unstated.cylinder(this, review, out);
         SupplyRun run = given.get();
         Source source = SafetyNumber.named("boil-off-u").source();
         double most = limits.value(id(), "caution");

@@ -44,11 +44,14 @@ public final class RoomCoRule implements Rule {
         if (co.worstStep() < 0) {
             return;
         }
+        Unstated.freeAreas(this, review, out);
         RoomReview.Air air = room.air().value();
         double caught = room.hood().known() ? room.hood().value().capturedShare() : 0;
         if (Say.over(co.ledShare(), 1 - SafetyNumber.value("lid-leak-share")) && Say.over(co.ledShare(), caught)) {
-            out.add(Say.note(
+            out.add(Say.caution(
                     this,
+                    new Measure(co.ledShare(), "1"),
+                    new Measure(1 - SafetyNumber.value("lid-leak-share"), "1"),
                     "The share led outdoors, " + Say.n(co.ledShare() * 100)
                             + " %, is taken as stated; the cracks of the lid alone carry up to "
                             + Say.n(SafetyNumber.value("lid-leak-share") * 100) + " % of the gas past any pipe.",
@@ -123,16 +126,32 @@ public final class RoomCoRule implements Rule {
         return t;
     }
 
+    /** How much air, or what share led outdoors, keeps every limit: the ceiling, 15 min and 8 h. */
     private static String remedy(RoomReview.Co co, double flow, double limitPpm, double levelPpm) {
-        double led = 1 - (1 - co.ledShare()) * limitPpm / levelPpm;
+        double led = led(co, limitPpm, levelPpm);
+        double all = Math.max(led, led(co, co.eightHours().value(), co.calm().average8hPpm()));
+        if (co.quarterHour() != null) {
+            all = Math.max(all, led(co, co.quarterHour().value(), co.calm().average15MinPpm()));
+        }
         boolean more = Say.over(co.flowForEightHoursM3PerS(), flow);
         return "Needs " + Say.flow(flow) + " of fresh air indoors"
                 + (more
                         ? " for " + Say.n(limitPpm) + " ppm, " + Say.flow(co.flowForEightHoursM3PerS()) + " for "
                                 + Say.n(co.eightHours().value()) + " ppm over 8 h"
                         : "")
-                + ": lead the flue gas outdoors by a hood (at least "
-                + Say.n(Math.ceil(led * 1000) / 10)
-                + " % of it), or fire outdoors. Opening a window is not enough. At 100 ppm shut gas and leave.";
+                + ": lead the flue gas outdoors by a hood (at least " + percent(led) + " % of it"
+                + (Say.over(all, led)
+                        ? " for " + Say.n(limitPpm) + " ppm, " + percent(all) + " % to keep every limit"
+                        : "")
+                + "), or fire outdoors. Opening a window is not enough. At 100 ppm shut gas and leave.";
+    }
+
+    private static double led(RoomReview.Co co, double limitPpm, double levelPpm) {
+        return 1 - (1 - co.ledShare()) * Math.min(1, limitPpm / levelPpm);
+    }
+
+    /** Rounded up to a tenth. */
+    private static String percent(double share) {
+        return Say.n(Math.ceil(share * 1000 - 1e-9) / 10);
     }
 }

@@ -52,6 +52,7 @@ public final class RoomOxygen implements Rule {
             out.lacks(this, review.room().oxygenShare().lacking());
             return;
         }
+        Unstated.freeAreas(this, review, out);
         double pct = review.room().oxygenShare().value() * 100;
         double least = limits.value(id(), "stop");
         if (Say.under(pct, least)) {

@@ -1,0 +1,48 @@
+package portwright.check.rules.room;
+
+import java.util.List;
+import portwright.check.Findings;
+import portwright.check.Rule;
+import portwright.model.Cylinder;
+import portwright.model.Opening;
+import portwright.model.Room;
+import portwright.model.Supply;
+import portwright.review.Review;
+
+/**
+ * Inputs that are computed with a usual value where the design gives none, though the true one may be worse: the rules that turn on them then count
+ * as not checked, so that leaving the input out never hides a stop.
+ */
+final class Unstated {
+    private Unstated() {}
+
+    /** Free shares of openings: a louvre may be far closer than is usual. */
+    static void freeAreas(Rule rule, Review review, Findings out) {
+        Room room = review.design().room();
+        List<Opening> openings = room == null || room.openings() == null ? List.of() : room.openings();
+        for (int i = 0; i < openings.size(); i++) {
+            if (openings.get(i).free() == null) {
+                out.lacks(rule, "room.openings[" + i + "].free");
+            }
+        }
+    }
+
+    /** Air round the cylinder and its width: a colder, narrower one boils off less. */
+    static void cylinder(Rule rule, Review review, Findings out) {
+        Supply supply = review.design().supply();
+        if (supply != null && supply.ambient() == null) {
+            out.lacks(rule, "supply.ambient");
+        }
+        Cylinder cylinder = supply == null ? null : supply.cylinder();
+        if (cylinder != null && cylinder.diameter() == null) {
+            out.lacks(rule, "supply.cylinder.diameter");
+        }
+    }
+
+    /** Temperature of the room's air. */
+    static void roomTemperature(Rule rule, Review review, Findings out) {
+        if (review.design().room() == null || review.design().room().temperature() == null) {
+            out.lacks(rule, "room.temperature");
+        }
+    }
+}
