@@ -46,6 +46,7 @@ public final class FindingsMarkdown {
     }
 
     private static String escape(String t) {
-        return t.replaceAll("[\\s\\p{Cc}\\u202A-\\u202E\\u2066-\\u2069]+", " ").replaceAll("([\\\\`*_\\[\\]<>#|])", "\\\\$1");
+        return t.replaceAll("[\\s\\p{Cc}\\u202A-\\u202E\\u2066-\\u2069]+", " ")
+                .replaceAll("([\\\\`*_\\[\\]<>#|])", "\\\\$1");
     }
 }

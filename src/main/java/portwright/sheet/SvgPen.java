@@ -205,6 +205,9 @@ final class SvgPen implements Pen {
     /** Text as XML may hold it: control characters, halves of pairs and marks of direction become a space. */
     static String escape(String t) {
         return t.replaceAll("[\\p{Cc}\\p{Cs}\\uFFFE\\uFFFF\\u202A-\\u202E\\u2066-\\u2069]", " ")
-                .replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("\"", "&quot;");
+                .replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("\"", "&quot;");
     }
 }

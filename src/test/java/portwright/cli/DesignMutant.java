@@ -23,15 +23,104 @@ final class DesignMutant {
     private static final Pattern NUMBER = Pattern.compile("\\d+(\\.\\d+)?");
     private static final double[] FACTORS = {0, 1e-9, 0.01, 0.3, 0.7, 0.95, 1.05, 1.4, 3, 10, 100, 1e6, 1e15, -1};
     private static final List<String> QUANTITIES = List.of(
-            "1/2 in", "1 1/2\"", "1-1/2 in", "3 5/8 in", "1 in", "0 in", "0 mm", "-1 mm", "100 mm", "2540 mm", "17\"", "1' 5\"", "½ in",
-            "1½\"", "1⅜ in", "1/0 in", "0/1 in", "1/2/3 in", "１７ in", "17 ｉｎ", "−5 mm", "5 мм", "1e3 mm", "1e400 mm", "1,5 mm",
-            "1.5.5 mm", "NaN mm", "NaN", "Infinity", "-Infinity mm", "inf", "nan °C", "1000 °C", "-300 °C", "0 °C", "3000 °C", "1832 °F",
-            "0 %", "50 %", "100 %", "101 %", "90°", "360°", "-90°", "cone 10", "cone 022", "cone 99", "#60", "#80", "1 kW", "0 kW",
-            "1e9 kW", "1 psi", "30 mbar", "0 mbar", "20 lb", "0 kg", "1 kg", "full", "100 °C/h", "0 °C/h", "1 h", "0 min", "", " ", "mm");
+            "1/2 in",
+            "1 1/2\"",
+            "1-1/2 in",
+            "3 5/8 in",
+            "1 in",
+            "0 in",
+            "0 mm",
+            "-1 mm",
+            "100 mm",
+            "2540 mm",
+            "17\"",
+            "1' 5\"",
+            "½ in",
+            "1½\"",
+            "1⅜ in",
+            "1/0 in",
+            "0/1 in",
+            "1/2/3 in",
+            "１７ in",
+            "17 ｉｎ",
+            "−5 mm",
+            "5 мм",
+            "1e3 mm",
+            "1e400 mm",
+            "1,5 mm",
+            "1.5.5 mm",
+            "NaN mm",
+            "NaN",
+            "Infinity",
+            "-Infinity mm",
+            "inf",
+            "nan °C",
+            "1000 °C",
+            "-300 °C",
+            "0 °C",
+            "3000 °C",
+            "1832 °F",
+            "0 %",
+            "50 %",
+            "100 %",
+            "101 %",
+            "90°",
+            "360°",
+            "-90°",
+            "cone 10",
+            "cone 022",
+            "cone 99",
+            "#60",
+            "#80",
+            "1 kW",
+            "0 kW",
+            "1e9 kW",
+            "1 psi",
+            "30 mbar",
+            "0 mbar",
+            "20 lb",
+            "0 kg",
+            "1 kg",
+            "full",
+            "100 °C/h",
+            "0 °C/h",
+            "1 h",
+            "0 min",
+            "",
+            " ",
+            "mm");
     private static final List<String> WORDS = List.of(
-            "", " ", "a", "floor", "lid", "wall", "inlet", "flue", "electric", "gas", "both", "propane", "heavy", "open", "\u202Eevil\u202C",
-            "\u200Bzero width", "🔥 窯 كيلن", "e\u0301\u0301\u0301", "\uD800", "\u0000", "\u001B[31mred", "../../x", "CON", "x/y\\z",
-            "<script>&\"'", "=1+1", "| a | b |", "line\nbreak", "а latin-looking word", "x".repeat(70), "y".repeat(3000));
+            "",
+            " ",
+            "a",
+            "floor",
+            "lid",
+            "wall",
+            "inlet",
+            "flue",
+            "electric",
+            "gas",
+            "both",
+            "propane",
+            "heavy",
+            "open",
+            "\u202Eevil\u202C",
+            "\u200Bzero width",
+            "🔥 窯 كيلن",
+            "e\u0301\u0301\u0301",
+            "\uD800",
+            "\u0000",
+            "\u001B[31mred",
+            "../../x",
+            "CON",
+            "x/y\\z",
+            "<script>&\"'",
+            "=1+1",
+            "| a | b |",
+            "line\nbreak",
+            "а latin-looking word",
+            "x".repeat(70),
+            "y".repeat(3000));
 
     private final Random random;
 
@@ -141,9 +230,15 @@ final class DesignMutant {
         Matcher m = NUMBER.matcher(n.asText());
         if (m.find() && random.nextInt(3) > 0) {
             double v = Double.parseDouble(m.group()) * FACTORS[random.nextInt(FACTORS.length)];
-            String written = random.nextInt(8) == 0 ? Double.toString(v) : new java.math.BigDecimal(v)
-                    .setScale(6, java.math.RoundingMode.HALF_EVEN).stripTrailingZeros().toPlainString();
-            return NEW.textNode(new StringBuilder(n.asText()).replace(m.start(), m.end(), written).toString());
+            String written = random.nextInt(8) == 0
+                    ? Double.toString(v)
+                    : new java.math.BigDecimal(v)
+                            .setScale(6, java.math.RoundingMode.HALF_EVEN)
+                            .stripTrailingZeros()
+                            .toPlainString();
+            return NEW.textNode(new StringBuilder(n.asText())
+                    .replace(m.start(), m.end(), written)
+                    .toString());
         }
         List<String> from = m.reset().find() ? QUANTITIES : WORDS;
         return NEW.textNode(from.get(random.nextInt(from.size())));
@@ -166,7 +261,9 @@ final class DesignMutant {
     private JsonNode nested(JsonNode n) {
         JsonNode out = n.deepCopy();
         for (int k = random.nextInt(60); k >= 0; k--) {
-            out = random.nextBoolean() ? NEW.arrayNode().add(out) : NEW.objectNode().set("a", out);
+            out = random.nextBoolean()
+                    ? NEW.arrayNode().add(out)
+                    : NEW.objectNode().set("a", out);
         }
         return out;
     }

@@ -65,9 +65,12 @@ class HostileFilesTest {
     @Test
     void bombsAreRefusedInHalfAGigabyte() throws Exception {
         assertThat(refused(file("[".repeat(2_000_000)))).contains("nested deeper than 40");
-        assertThat(refused(file(design.set("ports", "[]").toText().replace("\"ports\": []", "\"ports\": [" + "{},".repeat(999_999) + "{}]"))))
+        assertThat(refused(file(design.set("ports", "[]")
+                        .toText()
+                        .replace("\"ports\": []", "\"ports\": [" + "{},".repeat(999_999) + "{}]"))))
                 .contains("more than 200000 values");
-        assertThat(refused(file("{\"portwright\": " + "9".repeat(4_000_000) + "}"))).contains("4000000 digits");
+        assertThat(refused(file("{\"portwright\": " + "9".repeat(4_000_000) + "}")))
+                .contains("4000000 digits");
     }
 
     @Test
@@ -80,9 +83,14 @@ class HostileFilesTest {
         }
         DesignText forty = design.remove("burners").set("ports", more + "]");
         assertThat(forty.read().problems()).isEmpty();
-        Ran r = run("check", file(forty.set("ports", more + "," + port.replace('"' + name + '"', "\"p\"") + "]").toText()));
+        Ran r = run(
+                "check",
+                file(forty.set("ports", more + "," + port.replace('"' + name + '"', "\"p\"") + "]")
+                        .toText()));
         assertThat(r.exit()).isEqualTo(Cli.MISUSE);
-        assertThat(r.err()).contains("ports: a list of 41; a kiln has at most 40 of these").contains("line ");
+        assertThat(r.err())
+                .contains("ports: a list of 41; a kiln has at most 40 of these")
+                .contains("line ");
     }
 
     @Test
@@ -94,8 +102,10 @@ class HostileFilesTest {
             assertThat(r.exit()).as(name + r.err()).isZero();
         }
         try (Stream<Path> all = Files.walk(folder)) {
-            assertThat(all.filter(Files::isRegularFile).map(p -> folder.relativize(p).toString()))
-                    .allMatch(p -> p.equals("design.json") || p.matches("a/b/(holes\\.csv|(floor|lid|wall)[-0-9a-z]*\\.svg)"));
+            assertThat(all.filter(Files::isRegularFile)
+                            .map(p -> folder.relativize(p).toString()))
+                    .allMatch(p ->
+                            p.equals("design.json") || p.matches("a/b/(holes\\.csv|(floor|lid|wall)[-0-9a-z]*\\.svg)"));
         }
         Ran r = run("sheet", folder.resolve("design.json"), "-o", "x\0y.pdf");
         assertThat(r.exit()).isEqualTo(Cli.MISUSE);
@@ -105,25 +115,32 @@ class HostileFilesTest {
     @Test
     void aTitleDoesNotSteerTheTerminal() throws Exception {
         Path file = file(design.setText("title", STEERING).toText());
-        for (Ran r : List.of(run("check", file), run("burn", file, "--at", "1100 °C"), run("check", folder.resolve("no\u001B[2J.json")))) {
-            assertThat(r.out() + r.err())
-                    .isNotBlank()
-                    .doesNotContain("\u001B", "\u0007", "\u202E", "\u009B");
+        for (Ran r : List.of(
+                run("check", file),
+                run("burn", file, "--at", "1100 °C"),
+                run("check", folder.resolve("no\u001B[2J.json")))) {
+            assertThat(r.out() + r.err()).isNotBlank().doesNotContain("\u001B", "\u0007", "\u202E", "\u009B");
         }
         Ran json = run("check", file, "--json");
         assertThat(json.out()).doesNotContain("\u001B", "\u0007", "\u202E", "\u009B", "\uFFFD");
-        assertThat(new ObjectMapper().readTree(json.out()).get("title").asText()).isEqualTo(STEERING);
+        assertThat(new ObjectMapper().readTree(json.out()).get("title").asText())
+                .isEqualTo(STEERING);
     }
 
     @Test
     void anyTitleLeavesTheSvgAndTheSheetWhole() throws Exception {
         Path file = file(design.setText("title", STEERING + " 🔥 كيلن 窯").toText());
-        assertThat(run("export", file, "--svg", folder, "--part", "floor").exit()).isZero();
+        assertThat(run("export", file, "--svg", folder, "--part", "floor").exit())
+                .isZero();
         try (Stream<Path> all = Files.list(folder)) {
             List<Path> svgs = all.filter(p -> p.toString().endsWith(".svg")).toList();
             assertThat(svgs).isNotEmpty();
             for (Path p : svgs) {
-                assertThat(DocumentBuilderFactory.newInstance().newDocumentBuilder().parse(p.toFile()).getDocumentElement().getTagName())
+                assertThat(DocumentBuilderFactory.newInstance()
+                                .newDocumentBuilder()
+                                .parse(p.toFile())
+                                .getDocumentElement()
+                                .getTagName())
                         .isEqualTo("svg");
             }
         }

@@ -8,8 +8,34 @@ import java.util.Random;
 /** A firing log changed by lines, columns and cells. */
 final class LogMutant {
     private static final List<String> CELLS = List.of(
-            "", " ", "NaN", "inf", "-inf", "1e308", "-1e308", "1e-320", "-5", "0", "99999999", "--", "err", "１２", "−3", "12,5", "1.234,5",
-            "12:00", "25:61", "2026-02-30 12:00", "=1+1", "\"", "\"a;b\"", "\u202E7", "🔥", "\u0000", "TC FAIL", "9".repeat(400));
+            "",
+            " ",
+            "NaN",
+            "inf",
+            "-inf",
+            "1e308",
+            "-1e308",
+            "1e-320",
+            "-5",
+            "0",
+            "99999999",
+            "--",
+            "err",
+            "１２",
+            "−3",
+            "12,5",
+            "1.234,5",
+            "12:00",
+            "25:61",
+            "2026-02-30 12:00",
+            "=1+1",
+            "\"",
+            "\"a;b\"",
+            "\u202E7",
+            "🔥",
+            "\u0000",
+            "TC FAIL",
+            "9".repeat(400));
 
     private LogMutant() {}
 
@@ -26,7 +52,11 @@ final class LogMutant {
                 case 2 -> Collections.swap(lines, i, j);
                 case 3 -> Collections.reverse(lines.subList(Math.min(i, j), Math.max(i, j)));
                 case 4 -> lines.set(0, cell(lines.get(0), separator, random));
-                case 5 -> lines.set(i, lines.get(i).substring(0, random.nextInt(lines.get(i).length() + 1)));
+                case 5 ->
+                    lines.set(
+                            i,
+                            lines.get(i)
+                                    .substring(0, random.nextInt(lines.get(i).length() + 1)));
                 case 6 -> {
                     int column = random.nextInt(4);
                     String value = CELLS.get(random.nextInt(CELLS.size()));

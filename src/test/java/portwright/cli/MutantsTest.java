@@ -58,14 +58,16 @@ class MutantsTest {
     void run(int from, int to) throws Exception {
         List<String> designs = new ArrayList<>();
         try (Stream<Path> all = Files.list(Path.of("templates"))) {
-            for (Path p : all.filter(f -> f.toString().endsWith(".json")).sorted().toList()) {
+            for (Path p :
+                    all.filter(f -> f.toString().endsWith(".json")).sorted().toList()) {
                 designs.add(Files.readString(p));
             }
         }
         designs.add(RecordBench.text().toText());
         String log = RecordBench.healthyCsv(1.12, 5e-4);
         Path logFile = Files.writeString(folder.resolve("log.csv"), log);
-        Path goodDesign = Files.writeString(folder.resolve("good.json"), RecordBench.text().toText());
+        Path goodDesign = Files.writeString(
+                folder.resolve("good.json"), RecordBench.text().toText());
         PrintStream error = System.err;
         try {
             for (int i = from; i < to; i++) {
@@ -75,7 +77,8 @@ class MutantsTest {
                 Files.writeString(design, text.replace("\uD800", "\\ud800"), StandardCharsets.UTF_8);
                 String[] args = command(i, random, design.toString(), logFile.toString());
                 if (args[0].equals("record") && random.nextBoolean()) {
-                    args[1] = Files.writeString(folder.resolve("mutant.csv"), LogMutant.of(log, random)).toString();
+                    args[1] = Files.writeString(folder.resolve("mutant.csv"), LogMutant.of(log, random))
+                            .toString();
                     args[2] = random.nextInt(4) == 0 ? args[2] : goodDesign.toString();
                 }
                 one(i, text, args);
@@ -103,9 +106,12 @@ class MutantsTest {
                     ? new String[] {"forecast", design, "--json", "--csv", out + ".csv"}
                     : new String[] {"forecast", design};
         } else if (n < 80) {
-            return new String[] {"export", design, "--svg", folder.toString(), "--csv", out + ".csv", "--md", out + ".md"};
+            return new String[] {
+                "export", design, "--svg", folder.toString(), "--csv", out + ".csv", "--md", out + ".md"
+            };
         } else if (n < 83) {
-            return new String[] {"sheet", design, "-o", out + ".pdf", "--part", part, "--face", "hot", "--despite-stops"};
+            return new String[] {"sheet", design, "-o", out + ".pdf", "--part", part, "--face", "hot", "--despite-stops"
+            };
         } else if (n < 90) {
             return new String[] {"card", design, "-o", out + ".pdf", "--despite-stops"};
         } else if (n < 99) {
@@ -158,7 +164,9 @@ class MutantsTest {
         String all = out;
         if (args[0].equals("export") && exit == 0) {
             all += Files.readString(folder.resolve("out.csv")) + Files.readString(folder.resolve("out.md"));
-        } else if ((args[0].equals("forecast") || args[0].equals("record")) && exit == 0 && List.of(args).contains("--csv")) {
+        } else if ((args[0].equals("forecast") || args[0].equals("record"))
+                && exit == 0
+                && List.of(args).contains("--csv")) {
             all += Files.readString(folder.resolve("out.csv"));
         }
         if (List.of(args).contains("--json") && exit < 2) {
@@ -174,7 +182,10 @@ class MutantsTest {
             Files.createDirectories(Path.of(place));
             Files.writeString(Path.of(place, i + ".json"), text.replace("\uD800", "\\ud800"));
             if (Files.exists(folder.resolve("mutant.csv"))) {
-                Files.copy(folder.resolve("mutant.csv"), Path.of(place, i + ".csv"), java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+                Files.copy(
+                        folder.resolve("mutant.csv"),
+                        Path.of(place, i + ".csv"),
+                        java.nio.file.StandardCopyOption.REPLACE_EXISTING);
             }
         }
     }
