@@ -144,7 +144,7 @@ final class HolePainter {
         pen.fill(b.corners(), Ink.PAPER, 1);
         pen.polyline(b.corners(), true, LineStyle.DIMENSION);
         Pt no = new Pt(b.minX() + pad + ring / 2, b.maxY() - pad - head / 2);
-        pen.circle(no, ring / 2, LineStyle.SAW_CIRCLE, Ink.INK);
+        pen.circle(no, ring / 2, LineStyle.NUMBER_RING, Ink.INK);
         pen.text(String.valueOf(n.number()), no.plus(0, -nameSize * 0.36), Pen.Align.CENTRE, 0, TextStyle.NAME);
         double x = b.minX() + 2 * pad + ring;
         pen.text(name, new Pt(x, b.maxY() - pad - nameSize * 0.9), Pen.Align.LEFT, 0, TextStyle.NAME);

@@ -11,6 +11,8 @@ public enum LineStyle {
     SLAB_EDGE(2.8, 0.7, Dash.NONE, Ink.INK),
     CHAMBER_WALL(1.6, 0.5, Dash.NONE, Ink.INK),
     SAW_CIRCLE(2.8, 0.5, Dash.NONE, Ink.INK),
+    /** Around the number of a hole; looks like a saw circle and is none. */
+    NUMBER_RING(2.8, 0.5, Dash.NONE, Ink.INK),
     /** The nearest saw where it differs from the design diameter. */
     SAW_SECOND(1.2, 0.18, Dash.NONE, Ink.INK),
     METAL_HOLE(1.6, 0.35, Dash.DASHED, Ink.INK),
