@@ -19,6 +19,7 @@ record Range(String least, boolean open, String most) {
     static final Range THICKNESS = new Range("0 mm", true, "1 m");
     /** Length or breadth of a brick in a pattern; far smaller ones would only hide a slip of the unit. */
     static final Range BRICK = between("20 mm", "2 m");
+
     static final Range SHARE = new Range("0 %", false, "100 %");
     static final Range AIR = new Range("-60 °C", false, "60 °C");
     static final Range GAUGE = new Range("0 Pa", true, "20 bar");
