@@ -12,6 +12,9 @@ import portwright.units.Quantity;
 
 /** The firing plan. */
 final class FiringReader {
+    /** No kiln climbs faster; more is a slip of the keyboard. */
+    private static final Range RATE = new Range("0 °C/h", true, "20000 °C/h");
+
     private static final Range CHAMBER = Range.between("-60 °C", "1600 °C");
 
     private FiringReader() {}
@@ -37,7 +40,7 @@ final class FiringReader {
             to = f.quantity("to", Kind.TEMPERATURE, CHAMBER);
         }
         boolean full = f.value("rate") instanceof Json.Text t && t.value().equals("full");
-        Quantity rate = full ? null : f.quantity("rate", Kind.TEMPERATURE_RATE, Range.positive("0 °C/h"));
+        Quantity rate = full ? null : f.quantity("rate", Kind.TEMPERATURE_RATE, RATE);
         Quantity hold = f.quantity("hold", Kind.DURATION, Range.between("0 s", "1000 h"));
         if (!f.has("to") && !f.has("hold")) {
             f.fault(

@@ -52,6 +52,6 @@ class NewCommandTest {
         assertThat(run("new", "octagon-17")).isEqualTo(2);
         assertThat(run("new", "octagon-17", "-o", folder.resolve("none/a.json").toString()))
                 .isEqualTo(3);
-        assertThat(err.toString()).contains("no such folder");
+        assertThat(err.toString()).contains("there is no folder");
     }
 }

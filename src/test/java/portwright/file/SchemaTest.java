@@ -55,6 +55,7 @@ class SchemaTest {
             "shelf-above-lid",
             "shelf-meets-wall",
             "slab-inside-chamber",
+            "tiny-brick",
             "two-of-one-name",
             "unknown-limit-name",
             "unknown-rule",

@@ -10,6 +10,9 @@ import java.util.List;
  * it gives exactly the power that follows the rate, between nothing and all there is.
  */
 public final class Simulation {
+    /** Shortest time step toward the end of a ramp, s. */
+    private static final double SHORTEST_S = 1;
+
     private static final double STALL_K_PER_S = 1 / 3600.0;
     private static final double STALL_WINDOW_S = 1800;
     private static final double PATIENCE_S = 6 * 3600.0;
@@ -118,7 +121,7 @@ public final class Simulation {
             dt = Math.min(dt, nextSampleS() - timeS);
             boolean ramp = holdS == Double.POSITIVE_INFINITY && step.controlled() && step.rateKPerS() < Step.FULL;
             if (ramp && !Double.isNaN(goalK)) {
-                dt = Math.min(dt, Math.max(1e-3, Math.abs(goalK - t) / step.rateKPerS()));
+                dt = Math.min(dt, Math.max(SHORTEST_S, Math.abs(goalK - t) / step.rateKPerS()));
             }
             double rate = ramp ? direction * step.rateKPerS() : Double.NaN;
             double kept = !step.controlled() || ramp

@@ -42,8 +42,8 @@ class RegionDeskTest {
         assertThat(desk.region()).isNull();
         run();
         assertThat(heard).isEqualTo(1);
-        assertThat(holds(desk.region(), new Pt(-4.5 * 25.4, 0))).isTrue();
-        assertThat(holds(desk.region(), new Pt(4.5 * 25.4, 0))).isFalse();
+        assertThat(holds(desk.region(), new Pt(-2 * 25.4, -2 * 25.4))).isTrue();
+        assertThat(holds(desk.region(), new Pt(2 * 25.4, 2 * 25.4))).isFalse();
         assertThat(holds(desk.region(), new Pt(0, 300))).isFalse();
         assertThat(RegionWords.of(desk.region())).contains("cm² of clear floor");
     }
@@ -71,7 +71,7 @@ class RegionDeskTest {
         doc.edit("move", t -> Moves.to(t, path("inlet right"), new Pt(0, 0)));
         assertThat(desk.changed()).isTrue();
         run();
-        assertThat(holds(desk.region(), new Pt(4.5 * 25.4, 0))).isTrue();
+        assertThat(holds(desk.region(), new Pt(2 * 25.4, 2 * 25.4))).isTrue();
         doc.edit("wider", t -> t.setText(path("inlet left") + ".diameter", "60 mm"));
         assertThat(desk.changed()).isTrue();
         run();
