@@ -48,7 +48,7 @@ class ExportTest {
             assertThat(Math.hypot(
                             number(holes.get(0), "cx") - number(holes.get(1), "cx"),
                             number(holes.get(0), "cy") - number(holes.get(1), "cy")))
-                    .isCloseTo(9 * MM_PER_INCH, within(2e-4));
+                    .isCloseTo(4 * Math.sqrt(2) * MM_PER_INCH, within(2e-4));
         }
     }
 
@@ -62,7 +62,7 @@ class ExportTest {
         int left = head.indexOf("from_left_mm");
         assertThat(Double.parseDouble(lines.get(2).split(",")[left])
                         - Double.parseDouble(lines.get(1).split(",")[left]))
-                .isCloseTo(9 * MM_PER_INCH, within(0.01));
+                .isCloseTo(4 * MM_PER_INCH, within(0.01));
     }
 
     private static double number(Element e, String name) {
