@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import portwright.file.DesignFile;
 import portwright.file.DesignText;
+import portwright.file.Starters;
 
 /** The command line as scripts rely on it: exit status, where text goes, the fields of its JSON. */
 class CliContractTest {
@@ -327,6 +328,24 @@ class CliContractTest {
                                 .exit())
                         .as(path)
                         .isBetween(0, 2);
+            }
+        }
+    }
+
+    /** An inlet in the lid and a flue in the floor are odd, and no fault of the program. */
+    @Test
+    void portsInTheOtherSlabAreNoFault() throws IOException {
+        for (String name : Starters.names()) {
+            DesignText d = Starters.find(name).orElseThrow();
+            for (int i = 0; i < d.size("ports"); i++) {
+                String on = d.get("ports[" + i + "].on").orElse("");
+                if (!on.equals("wall")) {
+                    String other = on.equals("lid") ? "floor" : "lid";
+                    Run r = run("check", file("odd.json", d.setText("ports[" + i + "].on", other)), "--json");
+                    assertThat(r.exit())
+                            .as(name + " port " + i + ": " + r.err())
+                            .isBetween(0, 2);
+                }
             }
         }
     }

@@ -93,6 +93,22 @@ class HostileFilesTest {
                 .contains("line ");
     }
 
+    /** No kiln follows such a rate, and to step through it takes for ever; "full" is there for it. */
+    @Test
+    void aRateThatNoKilnFollowsIsRefused() throws IOException {
+        Ran r = run(
+                "check",
+                file(design.setText("firing.steps[0].rate", "20001 °C/h").toText()));
+        assertThat(r.exit()).isEqualTo(Cli.MISUSE);
+        assertThat(r.err()).contains("firing.steps[0].rate").contains("out of range");
+        assertThat(run(
+                                "check",
+                                file(design.setText("firing.steps[0].rate", "20000 °C/h")
+                                        .toText()))
+                        .exit())
+                .isZero();
+    }
+
     @Test
     void namesLeadNoFileAstray() throws IOException {
         Path out = Files.createDirectories(folder.resolve("a/b"));

@@ -37,7 +37,7 @@ public final class PostInFlame implements Rule {
         }
         double room = limits.value(id(), "caution");
         for (Hole h : kiln.holes()) {
-            if (!h.inlet()) {
+            if (!h.inlet() || h.face().on() == On.LID) {
                 continue;
             }
             for (ShelfPlate s : kiln.shelves()) {
