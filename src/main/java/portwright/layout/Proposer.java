@@ -8,20 +8,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import portwright.check.CheckResult;
-import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
-import portwright.geometry.ShelfPlate;
-import portwright.model.Burner;
 import portwright.model.Design;
 import portwright.model.On;
-import portwright.model.Place;
 import portwright.model.Port;
 import portwright.model.Role;
-import portwright.review.Review;
-import portwright.units.Format;
 
 /**
  * Proposes floor inlets and lid flues with the largest worst-case margin. Deterministic. May run in the background: it holds no state but its own
@@ -30,34 +23,26 @@ import portwright.units.Format;
 public final class Proposer {
     private final Design design;
     private final KilnGeometry kiln;
-    private final LimitTable table;
     private final LayoutLimits limits;
     private final Progress progress;
-    private final double oversize;
-    private final double body;
     private final Typed typed;
     private final Tender tender;
-    private final Map<String, Site> sites = new HashMap<>();
+    private final Sites sites;
+    private final LayoutTerms terms;
+    private final ProposalWriter writer;
     private final Map<String, List<Spots>> found = new HashMap<>();
 
     private Proposer(Design design, Progress progress) {
         this.design = design;
         this.progress = progress;
         kiln = KilnGeometry.of(PortNames.with(design, List.of()));
-        table = LimitTable.load();
+        LimitTable table = LimitTable.load();
         limits = new LayoutLimits(design, table);
-        oversize = design.drilling() == null || design.drilling().oversize() == null
-                ? KilnGeometry.USUAL_OVERSIZE_MM
-                : design.drilling().oversize().mm();
-        body = design.burners() == null
-                ? 0
-                : design.burners().stream()
-                        .filter(b -> b.body() != null)
-                        .mapToDouble((Burner b) -> b.body().mm())
-                        .max()
-                        .orElse(0);
         typed = new Typed(design.units());
         tender = new Tender(kiln, limits);
+        sites = new Sites(design, kiln, limits);
+        terms = new LayoutTerms(design, kiln, limits, sites);
+        writer = new ProposalWriter(design, kiln.centre(), table, terms, typed);
     }
 
     /** Searches. Ports of the design are replaced; everything else stays. */
@@ -86,7 +71,8 @@ public final class Proposer {
                 out.size(),
                 out.get(0).diameter().mm(),
                 null);
-        return Optional.of(new Proposer(design, Progress.none()).terms(c, ports).get(0));
+        return Optional.of(
+                new Proposer(design, Progress.none()).terms.of(c, ports).get(0));
     }
 
     private static boolean oneSize(List<Port> ports) {
@@ -122,7 +108,7 @@ public final class Proposer {
         }
         progress.at(0.9, "full check of the best");
         Combination first = passing.get(0);
-        return new FullCheck(this::proposal, progress)
+        return new FullCheck(writer::proposal, progress)
                 .run(passing, badly -> resized(sizes, badly, first.inlets().inWall() ? On.WALL : On.FLOOR));
     }
 
@@ -151,7 +137,7 @@ public final class Proposer {
         Combination nearest = all.stream()
                 .max(Comparator.comparingDouble(Combination::margin))
                 .orElseThrow();
-        Proposal miss = proposal(nearest, "Nearest miss: no layout passes every rule that stops.");
+        Proposal miss = writer.proposal(nearest, "Nearest miss: no layout passes every rule that stops.");
         Set<String> rules = new TreeSet<>();
         miss.tightest().stream().filter(Term::isStop).forEach(t -> rules.add(t.rule()));
         List<Proposals.Impossible> why = new ArrayList<>();
@@ -174,38 +160,23 @@ public final class Proposer {
     }
 
     private boolean passesWithout(Sizes.Choice c, boolean wall, String rule) {
-        Site out = new Site(kiln, On.LID, false, limits, c.flueMm(), oversize, 0, Set.of(rule));
+        Set<String> without = Set.of(rule);
         List<Spots> a = wall
-                ? new WallSearch(new WallSite(kiln, limits, c.inletMm(), oversize, Set.of(rule)), c.inlets(), progress)
-                        .run()
-                : new SlabSearch(
-                                new Site(kiln, On.FLOOR, true, limits, c.inletMm(), oversize, body, Set.of(rule)),
-                                c.inlets(),
-                                progress)
-                        .run();
-        List<Spots> b = new SlabSearch(out, c.flues(), progress).run();
+                ? new WallSearch(sites.wall(c.inletMm(), without), c.inlets(), progress).run()
+                : new SlabSearch(sites.slab(On.FLOOR, c.inletMm(), without), c.inlets(), progress).run();
+        List<Spots> b = new SlabSearch(sites.slab(On.LID, c.flueMm(), without), c.flues(), progress).run();
         return !a.isEmpty()
                 && !b.isEmpty()
                 && a.get(0).margin() >= 0
                 && b.get(0).margin() >= 0;
     }
 
-    private Site site(On on, double d) {
-        return sites.computeIfAbsent(
-                on + " " + d,
-                k -> new Site(kiln, on, on == On.FLOOR, limits, d, oversize, on == On.FLOOR ? body : 0, Set.of()));
-    }
-
-    private WallSite wall(double d) {
-        return new WallSite(kiln, limits, d, oversize, Set.of());
-    }
-
     private List<Spots> search(On on, int n, double d) {
         return found.computeIfAbsent(
                 on + " " + n + " " + d,
                 k -> on == On.WALL
-                        ? new WallSearch(wall(d), n, progress).run()
-                        : new SlabSearch(site(on, d), n, progress).run());
+                        ? new WallSearch(sites.wall(d), n, progress).run()
+                        : new SlabSearch(sites.slab(on, d), n, progress).run());
     }
 
     private void combine(Sizes.Choice c, On inletsOn, List<Combination> all) {
@@ -231,7 +202,7 @@ public final class Proposer {
         if (most >= base || !out.symmetric()) {
             return out;
         }
-        Site s = site(On.LID, c.flueMm());
+        Site s = sites.slab(On.LID, c.flueMm());
         Pt m = kiln.centre();
         for (int k = 1; k < 24; k++) {
             double[] x = new double[out.x().length];
@@ -272,110 +243,5 @@ public final class Proposer {
     private static List<Combination> passing(List<Combination> all) {
         all.sort(Comparator.comparingDouble(c -> -c.rank()));
         return all.stream().filter(c -> c.margin() >= -1e-9).toList();
-    }
-
-    private Proposal proposal(Combination c, String why) {
-        List<Port> ports = new ArrayList<>();
-        ports(
-                ports,
-                Role.INLET,
-                c.inlets().inWall() ? On.WALL : On.FLOOR,
-                c.inlets(),
-                c.choice().inletMm());
-        ports(ports, Role.FLUE, On.LID, c.flues(), c.choice().flueMm());
-        Design with = PortNames.with(design, ports);
-        List<Term> terms = terms(c.choice(), ports);
-        Term limiting = terms.get(0);
-        String arrangement = Words.count(c.choice().inlets(), "inlet", "inlets") + " of "
-                + typed.words(c.choice().inletMm()) + " " + c.inlets().family() + "; "
-                + Words.count(c.choice().flues(), "flue", "flues").toLowerCase(java.util.Locale.ROOT) + " of "
-                + typed.words(c.choice().flueMm()) + " "
-                + c.flues().family();
-        StringBuilder reason = new StringBuilder(why == null ? "" : why + " ")
-                .append("Every geometry rule passes ")
-                .append(Words.margin(limiting.margin()))
-                .append(". Flue to inlet area ")
-                .append(Format.plain(c.choice().ratio(), 2))
-                .append('.');
-        if (limiting.margin() < 0) {
-            reason = new StringBuilder(why == null ? "" : why);
-        }
-        if (c.choice().lambdaLow() != null) {
-            reason.append(" With open flues and all gas lambda stays above about ")
-                    .append(Format.plain(c.choice().lambdaLow(), 2))
-                    .append(c.choice().clean() ? "." : ": this gas does not burn clean, use less gas or larger flues.");
-        }
-        CheckResult check = new RuleBook(table).check(Review.of(with));
-        return new Proposal(
-                ports,
-                with,
-                limiting.margin(),
-                limiting,
-                terms.subList(0, Math.min(12, terms.size())),
-                c.choice().lambdaLow(),
-                arrangement,
-                reason.toString(),
-                "Limited by " + Words.term(limiting) + ".",
-                check);
-    }
-
-    private void ports(List<Port> out, Role role, On on, Spots spots, double d) {
-        List<String> names = PortNames.of(design, role, spots.x().length);
-        boolean polar = spots.family().equals("on a circle") && kiln.centre().equals(new Pt(0, 0));
-        int[] taken = PortNames.nearest(design, names, spots.x(), spots.y());
-        for (int i = 0; i < names.size(); i++) {
-            double x = spots.x()[taken[i]];
-            double y = spots.y()[taken[i]];
-            Place at = polar ? typed.polar(x, y) : typed.place(x, y);
-            Integer panel = spots.inWall() ? spots.panels()[taken[i]] : null;
-            out.add(new Port(names.get(i), role, on, panel, at, typed.diameter(d)));
-        }
-    }
-
-    private List<Term> terms(Sizes.Choice c, List<Port> ports) {
-        List<Term> out = new ArrayList<>(new SizeTerms(design, kiln, limits).terms(c));
-        out.addAll(slab(ports, Role.INLET, On.FLOOR, c.inletMm()));
-        out.addAll(slab(ports, Role.FLUE, On.LID, c.flueMm()));
-        out.addAll(over(c, ports, kiln.shelves()));
-        out.sort(Comparator.comparingDouble(Term::margin));
-        return out;
-    }
-
-    private List<Term> slab(List<Port> ports, Role role, On on, double d) {
-        List<Port> mine = ports.stream().filter(p -> p.role() == role).toList();
-        if (mine.get(0).on() == On.WALL) {
-            WallSite wall = wall(d);
-            return wall.terms(mine.stream()
-                    .map(p -> wall.hole(p.name(), p.panel(), p.at().xMm(), p.at().yMm()))
-                    .toList());
-        }
-        double[] x = mine.stream().mapToDouble(p -> p.at().xMm()).toArray();
-        double[] y = mine.stream().mapToDouble(p -> p.at().yMm()).toArray();
-        return site(on, d).terms(x, y, mine.stream().map(Port::name).toList());
-    }
-
-    private static List<Term> over(Sizes.Choice c, List<Port> ports, List<ShelfPlate> shelves) {
-        List<Term> out = new ArrayList<>();
-        double limit = c.inletMm() + c.flueMm();
-        for (Port in : ports) {
-            for (Port fl : ports) {
-                Pt p = Typed.pt(in.at());
-                if (in.role() == Role.INLET
-                        && in.on() == On.FLOOR
-                        && fl.role() == Role.FLUE
-                        && shelves.stream().noneMatch(s -> s.shape().contains(p))) {
-                    double gap = p.distance(Typed.pt(fl.at()));
-                    out.add(new Term(
-                            "flue-over-inlet",
-                            List.of(in.name(), fl.name()),
-                            gap,
-                            Double.NaN,
-                            limit,
-                            "mm",
-                            Scale.atLeast(gap, Double.NaN, limit)));
-                }
-            }
-        }
-        return out;
     }
 }

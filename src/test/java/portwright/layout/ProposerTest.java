@@ -192,8 +192,11 @@ class ProposerTest {
         for (int i = -4; i <= 4; i++) {
             k.slabElement("row " + (i + 5), On.FLOOR, 14, 16, TestKiln.at(-240, i * 50), TestKiln.at(240, i * 50));
         }
-        k.wallElement("E1", 300, 16, 19, 0, List.of(1, 2, 3, 5, 6, 7));
-        wallInlets(Proposer.propose(k.build(), PAIRS, Progress.none()), 2);
+        k.wallElement("E1", 70, 16, 19, 0, List.of(1, 2, 3, 5, 6, 7));
+        Proposals p = Proposer.propose(k.build(), PAIRS, Progress.none());
+        wallInlets(p, 2);
+        assertThat(p.best().get(0).ports().stream().filter(x -> x.on() == On.WALL))
+                .allMatch(x -> x.panel() == 4 || x.panel() == 8);
     }
 
     @Test

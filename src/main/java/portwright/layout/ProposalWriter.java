@@ -1,0 +1,95 @@
+package portwright.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import portwright.check.CheckResult;
+import portwright.check.rules.RuleBook;
+import portwright.data.LimitTable;
+import portwright.geometry.Pt;
+import portwright.model.Design;
+import portwright.model.On;
+import portwright.model.Place;
+import portwright.model.Port;
+import portwright.model.Role;
+import portwright.review.Review;
+import portwright.units.Format;
+
+/** Writes a combination of places out as ports of the design, with its full check and the reasons in words. */
+final class ProposalWriter {
+    private final Design design;
+    private final Pt centre;
+    private final LimitTable table;
+    private final LayoutTerms terms;
+    private final Typed typed;
+
+    ProposalWriter(Design design, Pt centre, LimitTable table, LayoutTerms terms, Typed typed) {
+        this.design = design;
+        this.centre = centre;
+        this.table = table;
+        this.terms = terms;
+        this.typed = typed;
+    }
+
+    Proposal proposal(Combination c, String why) {
+        List<Port> ports = new ArrayList<>();
+        ports(
+                ports,
+                Role.INLET,
+                c.inlets().inWall() ? On.WALL : On.FLOOR,
+                c.inlets(),
+                c.choice().inletMm());
+        ports(ports, Role.FLUE, On.LID, c.flues(), c.choice().flueMm());
+        Design with = PortNames.with(design, ports);
+        List<Term> all = terms.of(c.choice(), ports);
+        Term limiting = all.get(0);
+        String arrangement = Words.count(c.choice().inlets(), "inlet", "inlets") + " of "
+                + typed.words(c.choice().inletMm()) + " " + c.inlets().family() + "; "
+                + Words.count(c.choice().flues(), "flue", "flues").toLowerCase(Locale.ROOT) + " of "
+                + typed.words(c.choice().flueMm()) + " "
+                + c.flues().family();
+        CheckResult check = new RuleBook(table).check(Review.of(with));
+        return new Proposal(
+                ports,
+                with,
+                limiting.margin(),
+                limiting,
+                all.subList(0, Math.min(12, all.size())),
+                c.choice().lambdaLow(),
+                arrangement,
+                reason(c.choice(), limiting, why),
+                "Limited by " + Words.term(limiting) + ".",
+                check);
+    }
+
+    private static String reason(Sizes.Choice c, Term limiting, String why) {
+        StringBuilder reason = new StringBuilder(why == null ? "" : why + " ")
+                .append("Every geometry rule passes ")
+                .append(Words.margin(limiting.margin()))
+                .append(". Flue to inlet area ")
+                .append(Format.plain(c.ratio(), 2))
+                .append('.');
+        if (limiting.margin() < 0) {
+            reason = new StringBuilder(why == null ? "" : why);
+        }
+        if (c.lambdaLow() != null) {
+            reason.append(" With open flues and all gas lambda stays above about ")
+                    .append(Format.plain(c.lambdaLow(), 2))
+                    .append(c.clean() ? "." : ": this gas does not burn clean, use less gas or larger flues.");
+        }
+        return reason.toString();
+    }
+
+    private void ports(List<Port> out, Role role, On on, Spots spots, double d) {
+        List<String> names = PortNames.of(design, role, spots.x().length);
+        boolean polar = spots.family().equals("on a circle") && centre.equals(new Pt(0, 0));
+        int[] taken = PortNames.nearest(design, names, spots.x(), spots.y());
+        for (int i = 0; i < names.size(); i++) {
+            double x = spots.x()[taken[i]];
+            double y = spots.y()[taken[i]];
+            Place at = polar ? typed.polar(x, y) : typed.place(x, y);
+            Integer panel = spots.inWall() ? spots.panels()[taken[i]] : null;
+            out.add(new Port(names.get(i), role, on, panel, at, typed.diameter(d)));
+        }
+    }
+}
