@@ -14,7 +14,7 @@ import portwright.source.Source;
  * @param rules rules that compute it from a design; empty where it stands as a caution
  * @param text the words, as printed
  * @param onTemplate whether it prints on the drilling template
- * @param onCard whether it prints on the firing card
+ * @param card the words on the firing card; empty where it does not stand there
  * @param source where it comes from
  */
 public record Caution(
@@ -24,7 +24,7 @@ public record Caution(
         List<String> rules,
         String text,
         boolean onTemplate,
-        boolean onCard,
+        String card,
         Source source) {
 
     public Caution {
@@ -83,6 +83,11 @@ public record Caution(
         return sorted(all().stream().filter(Caution::onCard).toList());
     }
 
+    /** Whether it prints on the firing card. */
+    public boolean onCard() {
+        return !card.isEmpty();
+    }
+
     private static List<Caution> sorted(List<Caution> list) {
         List<String> order = List.of("stop", "caution", "note");
         return list.stream()
@@ -109,7 +114,7 @@ public record Caution(
                 rules.isEmpty() ? List.of() : List.of(rules.split(";")),
                 r.text("text"),
                 r.yes("template"),
-                r.yes("card"),
+                r.text("card", ""),
                 r.source());
     }
 }

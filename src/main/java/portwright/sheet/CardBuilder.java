@@ -21,9 +21,6 @@ import portwright.units.Quantity;
 
 /** Fills the firing card from a design and what is known of its firing. */
 public final class CardBuilder {
-    /** Least chamber temperature for gas on the card, °C: the published limit of the gas-on rule. */
-    private static final int GAS_ON_C = 760;
-
     private CardBuilder() {}
 
     /**
@@ -56,38 +53,19 @@ public final class CardBuilder {
                 .filter(p -> p.role() == Role.INLET)
                 .map(Port::name)
                 .toList();
-        String order = inlets.isEmpty() ? "the inlet" : inlets.get(0);
-        List<String> lighting = new ArrayList<>(List.of(
-                "Doors open, CO alarm on, second person told.",
-                "Plugs out. Plate off. Leak test with soap. Valves shut.",
-                "Chamber " + GAS_ON_C + " °C (" + fahrenheit(GAS_ON_C)
-                        + " °F) or more at its coldest place: wait for 800 °C on the meter.",
-                "Taper at " + order + ", then open its valve." + (inlets.size() > 1 ? " Then the next." : "")
-                        + " No flame in 5 s: shut, wait 5 min." + explosive(result),
-                "Five minutes of clean fire, then set the plate."));
+        CardLists lists = CardLists.of(result, inlets);
         return new CardData(
                 design.title(),
                 fire(design),
                 ContentMark.of(design).words(),
                 steps,
                 plate(design, computed),
-                lighting,
-                List.of(
-                        "Cylinder valve shut first, burners burn out.",
-                        "Plate off 10 min. Elements off.",
-                        "Burners out. Plug inlets, shut plate. Note gas used."),
-                List.of(
-                        "Open the plate 2 mm and wait 5 min.",
-                        "Still falling: too much air? Close it 2 mm.",
-                        "Neither helps, or " + GAS_ON_C + " °C on the meter falling: gas off first."),
-                List.of(
-                        "Gas off at once, all burner valves.",
-                        "Plate off, wait 5 min. Do not look in.",
-                        "Under " + GAS_ON_C + " °C: do not relight. Heat by electricity first."),
-                List.of(
-                        "Everybody out.",
-                        "Gas off at the cylinder, from outside.",
-                        "Do not go back in before the meter reads under 20 ppm."),
+                lists.lighting(),
+                lists.shuttingDown(),
+                lists.temperatureFalls(),
+                lists.flameOut(),
+                lists.alarm(),
+                lists.cautions(result),
                 computed.forecast(),
                 result.stops(Forbids.LIGHTING),
                 result.notChecked().stream()
@@ -97,12 +75,7 @@ public final class CardBuilder {
                         .toList());
     }
 
-    private static String explosive(CheckResult result) {
-        Double s = (result.figures() == null ? null : result.figures().unlitGasSeconds());
-        return s == null ? "" : " Explosive after " + Math.round(s) + " s.";
-    }
-
-    private static long fahrenheit(double c) {
+    static long fahrenheit(double c) {
         return Math.round((c * 9 / 5 + 32) / 10) * 10;
     }
 

@@ -10,6 +10,7 @@ import java.util.List;
  * @param mark content mark in words
  * @param plate the damper at full size; null when it is not known
  * @param forecast one line; empty when there is none
+ * @param cautions short cautions of the common list that matter at this kiln and are not in the lists above, stops first
  * @param stops findings that forbid lighting
  * @param unproven rules against lighting that were not checked
  */
@@ -24,6 +25,7 @@ public record CardData(
         List<String> temperatureFalls,
         List<String> flameOut,
         List<String> alarm,
+        List<CardData.Caution> cautions,
         String forecast,
         long stops,
         List<String> unproven) {
@@ -54,6 +56,9 @@ public record CardData(
      * @param from where the travel is counted from, in words
      */
     public record Plate(String flue, double holeMm, String from, List<Band> bands) {}
+
+    /** A caution in a few words; {@code stop}: never do it. */
+    public record Caution(String words, boolean stop) {}
 
     /** Open travel for one atmosphere, mm from the edge of the hole that opens first. */
     public record Band(String level, double lowMm, double highMm) {}

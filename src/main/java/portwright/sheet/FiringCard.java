@@ -22,12 +22,14 @@ public final class FiringCard {
     /** Room beside the drawn flue for its rule and the words of the levels, mm. */
     private static final double PLATE_WORDS = 44;
 
-    private static final double STEP_ROW = 6.5;
+    private static final double STEP_ROW = 6.3;
     private static final TextStyle STEP_BOLD = new TextStyle(TextStyle.Face.SANS_BOLD, 15, 3.6, Ink.INK, false);
     private static final TextStyle STEP = new TextStyle(TextStyle.Face.SANS, 15, 3.6, Ink.INK, false);
     private static final TextStyle TEXT = new TextStyle(TextStyle.Face.SANS, 13, 3.2, Ink.INK, false);
     private static final TextStyle NUMBER = new TextStyle(TextStyle.Face.SANS_BOLD, 13, 3.2, Ink.INK, false);
     private static final TextStyle HEADING = new TextStyle(TextStyle.Face.SANS_BOLD, 17, 4.3, Ink.INK, false);
+    private static final TextStyle CARE = new TextStyle(TextStyle.Face.SANS, 13, 3.0, Ink.INK, false);
+    private static final TextStyle NEVER = new TextStyle(TextStyle.Face.SANS_BOLD, 13, 3.0, Ink.INK, false);
     private static final double[] COLUMNS = {0, 0.065, 0.325, 0.43, 0.53, 0.68, 0.795, 1};
 
     private final CardData data;
@@ -115,6 +117,7 @@ public final class FiringCard {
         double y = steps(27.6);
         y = middle(y + 0.5);
         y = emergencies(y);
+        y = cautions(y);
         record(y);
     }
 
@@ -122,9 +125,9 @@ public final class FiringCard {
         double w = right - left;
         String[] names = {"step", "to", "rate", "heat", "atmosphere", "plate", "flame to look for"};
         for (int i = 0; i < names.length; i++) {
-            words(names[i], left + COLUMNS[i] * w, top + 4.8, TEXT);
+            words(names[i], left + COLUMNS[i] * w, top + 4.2, TEXT);
         }
-        double y = top + 6.8;
+        double y = top + 5.8;
         rule(y, LineStyle.DIMENSION);
         int n = data.steps().size();
         int most = Math.min(n, 9);
@@ -173,9 +176,9 @@ public final class FiringCard {
         double half = data.plate() == null ? 0 : Math.min(data.plate().holeMm() / 2, WIDEST_HALF);
         double split = left + Math.max(w * 0.463, 2 * half + PLATE_WORDS);
         double x = split + 4;
-        double y = list("Lighting", data.lighting(), x, right - x, top + 6);
-        y = list("Shutting down", data.shuttingDown(), x, right - x, y + 6.5);
-        double p = plate(top + 6, split - 4);
+        double y = list("Lighting", data.lighting(), x, right - x, top + 5.5);
+        y = list("Shutting down", data.shuttingDown(), x, right - x, y + 5.6);
+        double p = plate(top + 5.5, split - 4);
         double end = Math.max(y, p) + 2;
         pen.line(at(split, top + 1), at(split, end - 1), LineStyle.BOX);
         rule(end, LineStyle.CHAMBER_WALL);
@@ -191,7 +194,7 @@ public final class FiringCard {
         double y = top;
         for (int i = 0; i < items.size(); i++) {
             words(String.valueOf(i + 1), x, y + TEXT.mm(), NUMBER);
-            y = height - Words.flow(pen, items.get(i), x + 4.6, height - y, w - 4.6, TEXT) + 0.5;
+            y = height - Words.flow(pen, items.get(i), x + 4.6, height - y, w - 4.6, TEXT) + 0.2;
         }
         return y;
     }
@@ -286,19 +289,41 @@ public final class FiringCard {
         for (int i = 0; i < 3; i++) {
             double x = left + i * third;
             Signs.severity(
-                    pen, i == 0 ? Severity.CAUTION : Severity.STOP, at(x + 4.2 + (i == 0 ? 0 : 1), top + 6.4), 7);
-            words(heads.get(i), x + 10.5, top + 7.8, HEADING);
-            end = Math.max(end, numbered(texts.get(i), x + 1.5, third - 5, top + 11));
+                    pen, i == 0 ? Severity.CAUTION : Severity.STOP, at(x + 4.2 + (i == 0 ? 0 : 1), top + 5.2), 7);
+            words(heads.get(i), x + 10.5, top + 6.6, HEADING);
+            end = Math.max(end, numbered(texts.get(i), x + 1.5, third - 4, top + 9.4));
         }
         for (int i = 1; i < 3; i++) {
-            pen.line(at(left + i * third - 1.5, top + 3), at(left + i * third - 1.5, end), LineStyle.BOX);
+            pen.line(at(left + i * third - 1.5, top + 2), at(left + i * third - 1.5, end), LineStyle.BOX);
         }
-        rule(end + 2, LineStyle.CHAMBER_WALL);
-        return end + 2;
+        rule(end + 1, LineStyle.CHAMBER_WALL);
+        return end + 1;
+    }
+
+    /** Short cautions in three columns, stops first. */
+    private double cautions(double top) {
+        if (data.cautions().isEmpty()) {
+            return top;
+        }
+        double third = (right - left) / 3;
+        double y = top + 1.4;
+        for (int i = 0; i < data.cautions().size(); i += 3) {
+            double end = y;
+            for (int k = i; k < Math.min(i + 3, data.cautions().size()); k++) {
+                CardData.Caution c = data.cautions().get(k);
+                double x = left + (k - i) * third;
+                Signs.severity(pen, c.stop() ? Severity.STOP : Severity.CAUTION, at(x + 1.9, y + 1.9), 3.2);
+                end = Math.max(
+                        end, height - Words.flow(pen, c.words(), x + 4.6, height - y, third - 5.6, c.stop() ? NEVER : CARE));
+            }
+            y = end;
+        }
+        rule(y + 0.6, LineStyle.CHAMBER_WALL);
+        return y + 0.6;
     }
 
     private void record(double top) {
-        words("Record", left, top + 6, HEADING);
+        words("Record", left, top + 5, HEADING);
         double used = pen.textWidth("Record", HEADING) + 4;
         words(
                 Words.fit(
@@ -307,9 +332,9 @@ public final class FiringCard {
                         right - left - used,
                         TEXT),
                 left + used,
-                top + 6,
+                top + 5,
                 TEXT);
-        double y = top + 8.2;
+        double y = top + 6.2;
         double w = right - left;
         double bottom = height - Frame.MARGIN - 4.6;
         double row = Math.max(LEAST_ROW, (bottom - y) / (LEAST_ROWS + 1));

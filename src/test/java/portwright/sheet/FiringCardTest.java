@@ -10,11 +10,16 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import portwright.check.CheckResult;
+import portwright.check.Finding;
 import portwright.check.Forbids;
 import portwright.check.NotChecked;
+import portwright.check.Severity;
 import portwright.check.Verdict;
+import portwright.data.Caution;
 import portwright.model.Design;
+import portwright.review.Figures;
 import portwright.review.StepTravel;
+import portwright.source.Source;
 
 class FiringCardTest {
     private final Design club = Prints.read(Prints.club());
@@ -60,6 +65,54 @@ class FiringCardTest {
         for (double e : new double[] {p.extent[0], p.extent[1], 210 - p.extent[2], 297 - p.extent[3]}) {
             assertThat(e).isGreaterThanOrEqualTo(12);
         }
+    }
+
+    /** Every hazard that SAFETY.md marks for the card is on it when every rule finds something; without findings only those that no rule computes. */
+    @Test
+    void cautionsOfTheCommonListStandOnTheOnePage() throws IOException {
+        CheckResult all = with(Caution.forCard().stream()
+                .flatMap(c -> c.rules().stream())
+                .distinct()
+                .toList());
+        for (String s : List.of("a4", "letter")) {
+            PrintedPage p = page(FiringCard.print(data(all), Paper.parse(s), mark, true));
+            assertThat(p.extent[1]).as(s).isGreaterThanOrEqualTo(12);
+            assertThat(p.words.get("clock").y()).as(s).isGreaterThan(40);
+            String words = String.join(" ", p.words.keySet());
+            assertThat(Caution.forCard())
+                    .allSatisfy(c -> assertThat(words).as(c.id()).contains(c.card()));
+        }
+        assertThat(data(with(List.of())).cautions())
+                .extracting(CardData.Caution::words)
+                .contains("Power cut: shut gas by hand.")
+                .doesNotContain("Cylinder frosts: change it.");
+    }
+
+    private static final Figures FIGURES = Prints.review(Prints.read(Prints.club())).figures();
+
+    private CheckResult with(List<String> rules) {
+        CheckResult r = Prints.nothingFound(club);
+        return new CheckResult(
+                r.title(),
+                r.drilling(),
+                r.lighting(),
+                rules.stream()
+                        .map(id -> new Finding(
+                                id,
+                                Severity.CAUTION,
+                                Forbids.LIGHTING,
+                                List.of(),
+                                null,
+                                null,
+                                "found",
+                                "",
+                                Source.judgement("a test"),
+                                false,
+                                List.of()))
+                        .toList(),
+                List.of(),
+                List.of(),
+                FIGURES);
     }
 
     @Test

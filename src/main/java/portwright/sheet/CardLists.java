@@ -1,0 +1,69 @@
+package portwright.sheet;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import portwright.check.CheckResult;
+import portwright.check.Finding;
+import portwright.data.Caution;
+
+/** The card's numbered lists, and which cautions of the common list still have to be said beside them. */
+record CardLists(
+        List<String> lighting,
+        List<String> shuttingDown,
+        List<String> temperatureFalls,
+        List<String> flameOut,
+        List<String> alarm) {
+
+    /** Least chamber temperature for gas on the card, °C: the published limit of the gas-on rule. */
+    private static final int GAS_ON_C = 760;
+
+    static CardLists of(CheckResult result, List<String> inlets) {
+        String order = inlets.isEmpty() ? "the inlet" : inlets.get(0);
+        String wait = "5 min";
+        return new CardLists(
+                List.of(
+                        "Doors open, CO alarm on, extinguisher at the exit.",
+                        "Plugs out, plate off, valves shut. Cylinder open slowly. Soap every joint.",
+                        "Chamber " + GAS_ON_C + " °C (" + CardBuilder.fahrenheit(GAS_ON_C)
+                                + " °F) or more at its coldest place: wait for 800 °C on the meter.",
+                        "Taper at " + order + ", open its valve" + (inlets.size() > 1 ? "; then the next." : ".")
+                                + " No flame in 5 s: shut, wait " + wait + "." + explosive(result),
+                        "Five minutes of clean fire, then set the plate."),
+                List.of(
+                        "Cylinder valve shut first, burners burn out.",
+                        "Plate off 10 min. Elements off. Next firing in air.",
+                        "Burners out. Plug inlets, shut plate. Note gas used."),
+                List.of(
+                        "Plate 2 mm wider, wait 5 min.",
+                        "Still falling: 2 mm closer.",
+                        "No help, or " + GAS_ON_C + " °C on the meter falling: gas off first."),
+                List.of(
+                        "All burner valves shut at once.",
+                        "Plate off. Do not look in.",
+                        "Relight after " + wait + " and over " + GAS_ON_C + " °C only; heat by electricity."),
+                List.of(
+                        "Over 100 ppm: everybody out.",
+                        "Cylinder shut, from outside.",
+                        "Back in under 20 ppm only."));
+    }
+
+    private static String explosive(CheckResult result) {
+        Double s = result.figures() == null ? null : result.figures().unlitGasSeconds();
+        return s == null ? "" : " Explosive after " + Math.round(s) + " s.";
+    }
+
+    /** Those that the lists do not hold already; where a rule computes the hazard only when it found something. */
+    List<CardData.Caution> cautions(CheckResult result) {
+        String all = Stream.of(lighting, shuttingDown, temperatureFalls, flameOut, alarm)
+                .flatMap(List::stream)
+                .collect(Collectors.joining("\n"));
+        List<String> found =
+                result.findings().stream().map(Finding::rule).distinct().toList();
+        return Caution.forCard().stream()
+                .filter(c -> !all.contains(c.card()))
+                .filter(c -> c.rules().isEmpty() || c.rules().stream().anyMatch(found::contains))
+                .map(c -> new CardData.Caution(c.card(), c.severity().equals("stop")))
+                .toList();
+    }
+}
