@@ -42,10 +42,7 @@ record CardLists(
                         "All burner valves shut at once.",
                         "Plate off. Do not look in.",
                         "Relight after " + wait + " and over " + GAS_ON_C + " °C only; heat by electricity."),
-                List.of(
-                        "Over 100 ppm: everybody out.",
-                        "Cylinder shut, from outside.",
-                        "Back in under 20 ppm only."));
+                List.of("Over 100 ppm: everybody out.", "Cylinder shut, from outside.", "Back in under 20 ppm only."));
     }
 
     private static String explosive(CheckResult result) {

@@ -314,7 +314,8 @@ public final class FiringCard {
                 double x = left + (k - i) * third;
                 Signs.severity(pen, c.stop() ? Severity.STOP : Severity.CAUTION, at(x + 1.9, y + 1.9), 3.2);
                 end = Math.max(
-                        end, height - Words.flow(pen, c.words(), x + 4.6, height - y, third - 5.6, c.stop() ? NEVER : CARE));
+                        end,
+                        height - Words.flow(pen, c.words(), x + 4.6, height - y, third - 5.6, c.stop() ? NEVER : CARE));
             }
             y = end;
         }

@@ -88,7 +88,8 @@ class FiringCardTest {
                 .doesNotContain("Cylinder frosts: change it.");
     }
 
-    private static final Figures FIGURES = Prints.review(Prints.read(Prints.club())).figures();
+    private static final Figures FIGURES =
+            Prints.review(Prints.read(Prints.club())).figures();
 
     private CheckResult with(List<String> rules) {
         CheckResult r = Prints.nothingFound(club);
