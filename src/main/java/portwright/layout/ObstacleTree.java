@@ -9,7 +9,9 @@ import java.util.List;
  */
 final class ObstacleTree {
     private static final int FEW = 4;
-    private static final int DEEP = 12;
+    private static final int DEEP = 16;
+    /** Arrangements tried by a search reach far outside the slab; there the chamber's outline soon stands alone. */
+    private static final int BEYOND = 16;
 
     private final double x;
     private final double y;
@@ -19,8 +21,9 @@ final class ObstacleTree {
     private final List<Obstacle> given;
     private final ObstacleTree[] parts = new ObstacleTree[4];
 
+    /** About a slab whose middle and half width are given, mm. */
     ObstacleTree(double x, double y, double half, List<Obstacle> all) {
-        this(x, y, half, 0, all.toArray(Obstacle[]::new), List.copyOf(all));
+        this(x, y, BEYOND * half, 0, all.toArray(Obstacle[]::new), List.copyOf(all));
     }
 
     private ObstacleTree(double x, double y, double half, int level, Obstacle[] from, List<Obstacle> given) {
