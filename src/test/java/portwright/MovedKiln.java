@@ -5,6 +5,7 @@ import java.util.function.BiFunction;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.IntUnaryOperator;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import portwright.model.*;
 import portwright.units.Quantity;
 
@@ -105,8 +106,20 @@ public final class MovedKiln {
         if (s instanceof PlanShape.OvalPlan p) {
             return new PlanShape.OvalPlan(p.sides(), p.acrossFlats(), p.stretch(), turn(p.turn()));
         }
+        if (s instanceof PlanShape.OutlinePlan o) {
+            return new PlanShape.OutlinePlan(outline(o.points()));
+        }
         PlanShape.RectanglePlan p = (PlanShape.RectanglePlan) s;
         return new PlanShape.RectanglePlan(p.width(), p.depth(), turn(p.turn()));
+    }
+
+    /** Points stay clockwise: in a mirror they are counted the other way round, from the end of panel 1 to its beginning. */
+    private List<Place> outline(List<Place> points) {
+        List<Place> moved = points.stream().map(this::at).toList();
+        int n = moved.size();
+        return along > 0
+                ? moved
+                : IntStream.range(0, n).mapToObj(j -> moved.get((n + 1 - j) % n)).toList();
     }
 
     private Slab slab(Slab s) {

@@ -57,8 +57,7 @@ final class BurnCommand implements Callable<Integer> {
     public Integer call() {
         double kelvin = read("--at", at, Kind.TEMPERATURE).si();
         if (kelvin < COLDEST_K || kelvin > HOTTEST_K) {
-            throw new UserError(
-                    Cli.MISUSE,
+            throw UserError.option(
                     "--at " + at + " is outside -23 to 1727 °C. Write a chamber temperature such as \"1100 °C\".");
         }
         List<Double> asked = dampers == null
@@ -96,8 +95,8 @@ final class BurnCommand implements Callable<Integer> {
     private static double share(String text) {
         double s = read("--damper", text, Kind.SHARE).share();
         if (!(s >= 0 && s <= 1)) {
-            throw new UserError(
-                    Cli.MISUSE, "--damper " + text + " is outside 0 to 100 %. Write an open share such as \"50 %\".");
+            throw UserError.option(
+                    "--damper " + text + " is outside 0 to 100 %. Write an open share such as \"50 %\".");
         }
         return s;
     }
@@ -106,7 +105,7 @@ final class BurnCommand implements Callable<Integer> {
         try {
             return Quantity.parse(text, kind);
         } catch (QuantityException e) {
-            throw new UserError(Cli.MISUSE, option + ": " + e.getMessage());
+            throw UserError.option(option + ": " + e.getMessage());
         }
     }
 }

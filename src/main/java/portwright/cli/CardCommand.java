@@ -51,7 +51,7 @@ final class CardCommand implements Callable<Integer> {
         try {
             size = Paper.parse(paper);
         } catch (IllegalArgumentException e) {
-            throw new UserError(Cli.MISUSE, e.getMessage());
+            throw UserError.option(e.getMessage());
         }
         Design design = Designs.read(file);
         Review review = Review.of(design);

@@ -53,11 +53,15 @@ public final class Cli implements Runnable {
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setExecutionExceptionHandler((e, cmd, parsed) -> {
             if (e instanceof UserError u) {
-                err.println(u.getMessage());
+                err.println(u.inOptions() ? Misuse.words(cmd.getCommandSpec(), u.getMessage()) : u.getMessage());
                 return u.exit();
             }
             err.println("A fault of the program: " + e + ". Nothing was changed. Report it with the design file.");
             return FAULT;
+        });
+        line.setParameterExceptionHandler((e, typed) -> {
+            err.println(Misuse.words(e));
+            return MISUSE;
         });
         int exit = line.execute(args);
         out.flush();

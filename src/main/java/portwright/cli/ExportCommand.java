@@ -59,7 +59,7 @@ final class ExportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         if (svg == null && csv == null && markdown == null) {
-            throw new UserError(Cli.MISUSE, "Say what to export: --svg FOLDER, --csv FILE.csv or --md FILE.md.");
+            throw UserError.option("say what to export: --svg FOLDER, --csv FILE.csv or --md FILE.md.");
         }
         Design design = Designs.read(file);
         Review review = Review.of(design);

@@ -70,9 +70,9 @@ final class ProposeCommand implements Callable<Integer> {
     public Integer call() {
         Wishes wishes;
         try {
-            wishes = new Wishes(inlets, flues, mm(inletSize), mm(flueSize), part(inletsIn));
+            wishes = new Wishes(inlets, flues, mm("--inlet-size", inletSize), mm("--flue-size", flueSize), part(inletsIn));
         } catch (IllegalArgumentException e) {
-            throw new UserError(Cli.MISUSE, e.getMessage());
+            throw UserError.option(e.getMessage());
         }
         ReadResult read = Designs.open(file);
         Proposals found = Proposer.propose(read.design(), wishes, Progress.none());
@@ -87,8 +87,7 @@ final class ProposeCommand implements Callable<Integer> {
             return Cli.STOP;
         }
         if (take < 1 || take > found.best().size()) {
-            throw new UserError(
-                    Cli.MISUSE,
+            throw UserError.option(
                     "--take " + take + ": there "
                             + (found.best().size() == 1
                                     ? "is 1 proposal."
@@ -157,14 +156,14 @@ final class ProposeCommand implements Callable<Integer> {
         return Stream.of(On.FLOOR, On.WALL)
                 .filter(o -> o.id().equals(word))
                 .findFirst()
-                .orElseThrow(() -> new UserError(Cli.MISUSE, "--inlets-in " + word + ": write floor or wall."));
+                .orElseThrow(() -> UserError.option("--inlets-in " + word + ": write floor or wall."));
     }
 
-    private static Double mm(String size) {
+    private static Double mm(String option, String size) {
         try {
             return size == null ? null : Quantity.parse(size, Kind.LENGTH).mm();
         } catch (QuantityException e) {
-            throw new UserError(Cli.MISUSE, e.getMessage());
+            throw UserError.option(option + ": " + e.getMessage());
         }
     }
 }

@@ -82,7 +82,7 @@ final class SheetCommand implements Callable<Integer> {
         try {
             options = new SheetOptions(Paper.parse(paper), part, face, scaleX, scaleY, despiteStops);
         } catch (IllegalArgumentException e) {
-            throw new UserError(Cli.MISUSE, e.getMessage());
+            throw UserError.option(e.getMessage());
         }
         Design design = Designs.read(file);
         Review review = Review.of(design);

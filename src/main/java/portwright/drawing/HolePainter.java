@@ -14,8 +14,11 @@ final class HolePainter {
     private final Labels labels;
     private final PartLook look;
     private final Box window;
+    private final Traces traces;
 
-    HolePainter(Pen pen, Labels labels, PartLook look, Box window) {
+    /** @param traces the lines that tickets had better not cover; null where none are written */
+    HolePainter(Pen pen, Labels labels, PartLook look, Box window, Traces traces) {
+        this.traces = traces;
         this.pen = pen;
         this.labels = labels;
         this.look = look;
@@ -159,10 +162,21 @@ final class HolePainter {
         }
     }
 
-    /** Fixed places round the hole, near ones first; the first that is free. */
+    /** Fixed places round the hole, near ones first; the first where it covers no line, else only such as run on, else the first free one. */
     private Box spot(Pt c, double r, double w, double h, HoleNote n) {
+        List<Box> free = spots(c, r, w, h, n).stream().filter(labels::free).toList();
+        return free.stream()
+                .filter(traces::free)
+                .findFirst()
+                .or(() -> free.stream().filter(traces::breakable).findFirst())
+                .or(() -> free.stream().findFirst())
+                .orElse(null);
+    }
+
+    private List<Box> spots(Pt c, double r, double w, double h, HoleNote n) {
         double rim = Math.max(
                 Math.max(r, n.hasMetal() ? n.metalMm() / 2 : 0), n.hole().drilledRadius() + look.keepOutMm());
+        List<Box> out = new ArrayList<>();
         for (double off : new double[] {rim + 4, rim + 18, rim + 36, rim + 60, r + 6}) {
             for (int k = 0; k < 16; k++) {
                 double a = Math.PI / 2 + (k % 2 == 0 ? 1 : -1) * ((k + 1) / 2) * Math.PI / 8;
@@ -173,12 +187,12 @@ final class HolePainter {
                 Box b = new Box(cx - w / 2, cy - h / 2, cx + w / 2, cy + h / 2);
                 double dx = Math.max(Math.max(b.minX() - c.x(), c.x() - b.maxX()), 0);
                 double dy = Math.max(Math.max(b.minY() - c.y(), c.y() - b.maxY()), 0);
-                if (Math.hypot(dx, dy) >= r + 4 && labels.free(b)) {
-                    return b;
+                if (Math.hypot(dx, dy) >= r + 4) {
+                    out.add(b);
                 }
             }
         }
-        return null;
+        return out;
     }
 
     private void leader(Box b, Pt c, double r) {

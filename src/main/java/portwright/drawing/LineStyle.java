@@ -22,6 +22,8 @@ public enum LineStyle {
     AXIS(1, 0.25, Dash.ONE_DOT, Ink.INK2),
     NEUTRAL_LEVEL(2.2, 0.25, Dash.ONE_DOT, Ink.INK2),
     JOINT(1.5, 0.18, Dash.NONE, Ink.HAIR),
+    /** A joint behind sheet metal. */
+    JOINT_BEHIND(1.5, 0.18, Dash.DASHED, Ink.HAIR),
     GROOVE(1, 0.25, Dash.NONE, Ink.EMBER),
     GROOVE_HATCH(1, 0.22, Dash.NONE, Ink.EMBER),
     COIL(1.6, 0.25, Dash.NONE, Ink.EMBER),

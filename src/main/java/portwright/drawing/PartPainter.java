@@ -10,6 +10,7 @@ import portwright.geometry.Face;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Panel;
 import portwright.geometry.Pt;
+import portwright.geometry.WeakestSection;
 import portwright.model.On;
 import portwright.units.Format;
 
@@ -84,6 +85,15 @@ public final class PartPainter {
         paint(pen, window, List.of());
     }
 
+    /** The lines alone, without words: to find room between them. */
+    public void lines(Pen pen, Box window) {
+        new PartShapes(pen, kiln, face, look, window, this::view).paint();
+        weakestLine(pen);
+        HolePainter painter = new HolePainter(pen, new Labels(pen, window), look, window, null);
+        holes().forEach(n -> painter.rings(n, view(n.hole().centre())));
+        flags().forEach(f -> pen.line(f.a, f.b, LineStyle.BOX, f.ink));
+    }
+
     /** Paints; words also keep off the boxes given. */
     public void paint(Pen pen, Box window, List<Box> keepFree) {
         Labels labels = new Labels(pen, window);
@@ -96,7 +106,9 @@ public final class PartPainter {
         PartShapes shapes = new PartShapes(pen, kiln, face, look, window, this::view);
         shapes.paint();
         weakest(pen, labels);
-        HolePainter painter = new HolePainter(pen, labels, look, window);
+        Traces traces = new Traces(pen, window);
+        lines(traces, window);
+        HolePainter painter = new HolePainter(pen, labels, look, window, traces);
         for (HoleNote n : holes()) {
             painter.rings(n, view(n.hole().centre()));
         }
@@ -119,8 +131,23 @@ public final class PartPainter {
     }
 
     private void weakest(Pen pen, Labels labels) {
+        WeakestSection.Line line = weakestLine(pen);
+        if (line != null && !look.plan()) {
+            labels.place(
+                    "weakest line: " + Format.plain(line.share() * 100, 0) + " % lost",
+                    labels.along(
+                            List.of(
+                                    view(line.across().a()), view(line.across().b())),
+                            false,
+                            pen.size(1.2, 4)),
+                    TextStyle.LABEL_BOLD);
+        }
+    }
+
+    /** The worst line of a slab where a rule cautions of it, else null. */
+    private WeakestSection.Line weakestLine(Pen pen) {
         if (face.on() == On.WALL) {
-            return;
+            return null;
         }
         boolean shown = findings.stream()
                 .anyMatch(f -> f.rule().equals("weakest-section")
@@ -129,42 +156,43 @@ public final class PartPainter {
                                 .anyMatch(n -> kiln.holes(face.on()).stream()
                                         .anyMatch(h -> h.name().equals(n))));
         var line = shown ? kiln.weakestSection(face.on()) : null;
-        if (line == null) {
-            return;
+        if (line != null) {
+            pen.line(view(line.across().a()), view(line.across().b()), LineStyle.WEAKEST);
         }
-        Pt a = view(line.across().a());
-        Pt b = view(line.across().b());
-        pen.line(a, b, LineStyle.WEAKEST);
-        if (!look.plan()) {
-            labels.place(
-                    "weakest line: " + Format.plain(line.share() * 100, 0) + " % lost",
-                    labels.along(List.of(a, b), false, pen.size(1.2, 4)),
-                    TextStyle.LABEL_BOLD);
-        }
+        return line;
     }
 
-    private void flags(Pen pen, Labels labels) {
+    /** A clearance that a stop or caution names, as it is drawn. */
+    private record Flag(Pt a, Pt b, Ink ink, String words) {}
+
+    private List<Flag> flags() {
+        List<Flag> out = new ArrayList<>();
         for (Finding f : findings) {
             if (f.severity() == Severity.NOTE || f.rule().equals("weakest-section")) {
                 continue;
             }
             for (Mark m : f.marks()) {
-                if (!m.face().samePart(face)
-                        || f.measured() == null
-                        || !f.measured().unit().equals("mm")
-                        || m.a().equals(m.b())) {
-                    continue;
+                if (m.face().samePart(face)
+                        && f.measured() != null
+                        && f.measured().unit().equals("mm")
+                        && !m.a().equals(m.b())) {
+                    out.add(new Flag(
+                            view(m.a()),
+                            view(m.b()),
+                            f.severity() == Severity.STOP ? Ink.OXBLOOD : Ink.RUTILE,
+                            Format.plain(f.measured().value(), 1) + " mm"));
                 }
-                Pt a = view(m.a());
-                Pt b = view(m.b());
-                Ink ink = f.severity() == Severity.STOP ? Ink.OXBLOOD : Ink.RUTILE;
-                pen.line(a, b, LineStyle.BOX, ink);
-                String words = Format.plain(f.measured().value(), 1) + " mm";
-                TextStyle style = TextStyle.LABEL_BOLD.withInk(ink);
-                List<Labels.Spot> spots = new ArrayList<>(labels.near(Box.around(List.of(a, b))));
-                spots.remove(0);
-                labels.place(words, spots, style);
             }
+        }
+        return out;
+    }
+
+    private void flags(Pen pen, Labels labels) {
+        for (Flag f : flags()) {
+            pen.line(f.a, f.b, LineStyle.BOX, f.ink);
+            List<Labels.Spot> spots = new ArrayList<>(labels.near(Box.around(List.of(f.a, f.b))));
+            spots.remove(0);
+            labels.place(f.words, spots, TextStyle.LABEL_BOLD.withInk(f.ink));
         }
     }
 }

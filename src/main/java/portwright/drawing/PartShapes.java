@@ -68,21 +68,25 @@ final class PartShapes {
     }
 
     private void slab() {
-        boolean covered =
-                !face.hot() && Boolean.TRUE.equals(kiln.slabOf(face.on()).pan());
-        if (!look.plan() && !covered) {
+        if (!look.plan()) {
+            boolean covered =
+                    !face.hot() && Boolean.TRUE.equals(kiln.slabOf(face.on()).pan());
             List<Segment> joints = kiln.joints(face.on());
             for (Segment s : joints) {
                 Pt a = view.apply(s.a());
                 Pt b = view.apply(s.b());
                 if (window.clip(a, b) != null) {
-                    pen.line(a, b, LineStyle.JOINT);
+                    pen.line(a, b, covered ? LineStyle.JOINT_BEHIND : LineStyle.JOINT);
                 }
             }
             for (int i = 0; i < joints.size(); i++) {
                 Segment s = joints.get((i * 7 + joints.size() / 2) % joints.size());
                 if (window.clip(view.apply(s.a()), view.apply(s.b())) != null) {
-                    labelled.add(new Labelled("brick joint", seen(List.of(s.a(), s.b())), false, null));
+                    labelled.add(new Labelled(
+                            covered ? "brick joint behind the pan" : "brick joint",
+                            seen(List.of(s.a(), s.b())),
+                            false,
+                            null));
                     break;
                 }
             }

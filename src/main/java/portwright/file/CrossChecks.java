@@ -1,9 +1,12 @@
 package portwright.file;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import portwright.model.Burner;
 import portwright.model.Design;
 import portwright.model.Kiln;
@@ -25,6 +28,17 @@ final class CrossChecks {
         PlanOutline inner = PlanOutline.of(kiln.plan());
         PlaceChecks.run(d, inner, faults);
         ShelfChecks.run(d, inner, faults);
+    }
+
+    /** Names that two ports have. A burner's port of such a name, or of one much like it, cannot be told until that is mended. */
+    private static Set<String> shared(Design d) {
+        Set<String> once = new HashSet<>();
+        return d.ports() == null
+                ? Set.of()
+                : d.ports().stream()
+                        .map(Port::name)
+                        .filter(n -> n != null && !once.add(n))
+                        .collect(Collectors.toSet());
     }
 
     private static void names(Design d, Faults faults) {
@@ -60,9 +74,11 @@ final class CrossChecks {
     }
 
     private static void burners(Design d, Faults faults) {
+        Set<String> shared = shared(d);
         for (int i = 0; i < size(d.burners(), "burners", faults); i++) {
             Burner b = d.burners().get(i);
-            if (b.port() == null || d.ports() == null || faults.gaps("ports")) {
+            if (b.port() == null || d.ports() == null || faults.gaps("ports")
+                    || Nearest.of(b.port(), shared).isPresent()) {
                 continue;
             }
             String at = "burners[" + i + "].port";
@@ -73,6 +89,7 @@ final class CrossChecks {
             List<String> inlets = d.ports().stream()
                     .filter(p -> p.role() != Role.FLUE && p.name() != null)
                     .map(Port::name)
+                    .distinct()
                     .toList();
             if (port == null) {
                 faults.at(

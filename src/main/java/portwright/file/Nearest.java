@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Finds the known name that a mistyped one most resembles. */
-final class Nearest {
+public final class Nearest {
     private Nearest() {}
 
     /** {@code  Did you mean "x"?} or nothing. */
@@ -14,7 +14,8 @@ final class Nearest {
         return of(typed, known).map(n -> " Did you mean \"" + n + "\"?").orElse("");
     }
 
-    static Optional<String> of(String typed, Collection<String> known) {
+    /** The known name that differs least, where it differs little. */
+    public static Optional<String> of(String typed, Collection<String> known) {
         String t = key(typed);
         if (t.isEmpty() || t.length() > 60) {
             return Optional.empty();

@@ -75,7 +75,7 @@ final class ElementShapes {
         if (!shaped) {
             grooveLacks.add(field + (g == null ? ".groove" : g.height() == null ? ".groove.height" : ".groove.depth"));
         }
-        coil(e, field, numbers, pieces);
+        coil(e, field, numbers, pieces, shaped ? Math.min(g.height().mm(), depth) : 0);
     }
 
     private void onSlab(ElementRun e, String field, double height) {
@@ -87,7 +87,8 @@ final class ElementShapes {
         }
         List<Pt> path = e.path().stream().map(PlanOutlines::pt).toList();
         Quantity depthGiven = g == null ? null : g.depth();
-        if (g != null && g.width() != null && depthGiven != null) {
+        boolean shaped = g != null && g.width() != null && depthGiven != null;
+        if (shaped) {
             grooves.add(new GrooveSolid.OnSlab(
                     e.name(), e.on(), new Shape.Strip(path, g.width().mm() / 2), depthGiven.mm()));
         } else {
@@ -99,14 +100,15 @@ final class ElementShapes {
                 .pieces().stream()
                         .map(s -> new Segment3(new Pt3(s.a().x(), s.a().y(), z), new Pt3(s.b().x(), s.b().y(), z)))
                         .toList();
-        coil(e, field, List.of(), pieces);
+        coil(e, field, List.of(), pieces, shaped ? Math.min(g.width().mm(), depth) : 0);
     }
 
-    private void coil(ElementRun e, String field, List<Integer> panels, List<Segment3> pieces) {
+    /** @param room the lesser of the groove's width and depth, mm; 0 where one is not known */
+    private void coil(ElementRun e, String field, List<Integer> panels, List<Segment3> pieces, double room) {
         if (e.coil() == null) {
             coilLacks.add(field + ".coil");
         } else {
-            coils.add(new CoilRun(e.name(), e.on(), panels, pieces, e.coil().mm() / 2));
+            coils.add(new CoilRun(e.name(), e.on(), panels, pieces, e.coil().mm() / 2, e.coil().mm() > room));
         }
     }
 }

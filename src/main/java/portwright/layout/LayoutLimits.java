@@ -9,7 +9,7 @@ import portwright.model.UserLimit;
 
 /** Limits of the geometry rules as numbers, the design's own in their place. mm unless named otherwise. */
 final class LayoutLimits {
-    /** Clear width that a hole keeps from the chamber's wall line for a margin of 1; the rule itself asks 0. Judgement: a few times a drill's wander. */
+    /** Clear width that a hole keeps from the chamber's wall line for a margin of 1; beyond what the rule asks. Judgement: a few times a drill's wander. */
     static final double INSIDE_MM = 10;
     /** Half angle of the flame's envelope: free jet, 11° (flame research, free-jet measurements). */
     static final double FLAME_TAN = Math.tan(Math.toRadians(11));

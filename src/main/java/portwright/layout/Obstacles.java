@@ -3,7 +3,6 @@ package portwright.layout;
 import java.util.ArrayList;
 import java.util.List;
 import portwright.geometry.Bore;
-import portwright.geometry.CoilRun;
 import portwright.geometry.Convex;
 import portwright.geometry.Face;
 import portwright.geometry.FittingShape;
@@ -13,7 +12,6 @@ import portwright.geometry.Outline;
 import portwright.geometry.Panel;
 import portwright.geometry.Pt;
 import portwright.geometry.Segment;
-import portwright.geometry.Segment3;
 import portwright.geometry.Shape;
 import portwright.geometry.ShelfPlate;
 import portwright.geometry.Solids;
@@ -60,17 +58,18 @@ final class Obstacles {
     }
 
     private void outlines() {
+        double inside = limits.value("inside-chamber", "stop", 0);
         list.add(new Obstacle(
                 "inside-chamber",
                 "chamber",
-                0,
-                LayoutLimits.INSIDE_MM,
+                inside,
+                inside + LayoutLimits.INSIDE_MM,
                 Plain.depth(kiln.inner(), r),
                 0,
                 0,
                 false,
                 null,
-                r));
+                inside + r));
         double stop = Math.max(
                 limits.value("edge-distance", "stop-diameters", 1) * d, limits.value("edge-distance", "stop", 50));
         double caution = Math.max(
@@ -120,22 +119,7 @@ final class Obstacles {
                     stop,
                     caution);
         }
-        for (CoilRun c : kiln.coils()) {
-            for (Segment3 s : c.on() == on ? c.pieces() : List.<Segment3>of()) {
-                Shape line = new Shape.Strip(List.of(s.a().plan(), s.b().plan()), c.radius());
-                list.add(new Obstacle(
-                        "element-clearance",
-                        c.name(),
-                        stop,
-                        caution,
-                        Plain.gap(line, r),
-                        0,
-                        0.5,
-                        true,
-                        line,
-                        stop + r));
-            }
-        }
+        list.addAll(CoilRoom.of(kiln, on, stop, caution, r));
     }
 
     /** A groove behind the wall's hot face, above the floor's hot face or below the lid's. */

@@ -10,7 +10,9 @@ import portwright.drawing.LineStyle;
 import portwright.drawing.Pen;
 import portwright.drawing.Signs;
 import portwright.drawing.TextStyle;
+import portwright.drawing.Traces;
 import portwright.drawing.Words;
+import portwright.geometry.Circle;
 import portwright.geometry.Pt;
 
 /** One full-size sheet: head, drawing area with trim lines and match marks, check bars, foot. */
@@ -67,58 +69,23 @@ final class TilePage {
         Box area = frame.area();
         Box window = tile.window();
         page.clip(area.minX(), area.minY(), area.width(), area.height());
-        List<Box> taken = new ArrayList<>();
-        List<Runnable> later = new ArrayList<>();
-        seams.lines();
-        seams.words(taken, later);
-        tapes(taken, later);
-        view.painter().paint(model, window.grown(-1), taken);
+        Traces traces = new Traces(model, window);
+        seams.lines(traces);
+        view.painter().lines(traces, window);
+        Places places = new Places(traces);
+        view.painter().sawCircles().forEach(c -> places.shun(around(c)));
+        List<Runnable> later = new ArrayList<>(seams.words(places));
+        later.addAll(new Tapes(model, window, new double[] {inset(0, -1), inset(1, 0), inset(0, 1), inset(-1, 0)})
+                .lay(view.sides(job.kiln().panels().size()), places));
+        seams.lines(model);
+        view.painter().paint(model, window.grown(-1), places.taken());
         later.forEach(Runnable::run);
         page.unclip();
         plain.polyline(area.corners(), true, LineStyle.FRAME, Ink.INK);
     }
 
-    /** BACK, RIGHT, FRONT, LEFT in boxes at the four sides. */
-    private void tapes(List<Box> taken, List<Runnable> later) {
-        List<String> words = view.sides(job.kiln().panels().size());
-        Box w = tile.window();
-        double h = TextStyle.TAPE.mm();
-        double[] inset = {inset(0, -1), inset(1, 0), inset(0, 1), inset(-1, 0)};
-        for (int side = 0; side < 4; side++) {
-            String arrow = side == 2 ? " ↓" : " ↑";
-            String text = words.get(side) + arrow;
-            double half = model.textWidth(text, TextStyle.TAPE) / 2 + 4;
-            boolean level = side % 2 == 0;
-            Box box = null;
-            for (double share : new double[] {0.5, 0.4, 0.6, 0.32, 0.68, 0.25, 0.75}) {
-                double x = level
-                        ? w.minX() + share * w.width()
-                        : side == 1 ? w.maxX() - inset[1] - h : w.minX() + inset[3] + h;
-                double y = level
-                        ? (side == 0 ? w.maxY() - inset[0] - h : w.minY() + inset[2] + h)
-                        : w.minY() + share * w.height();
-                double bw = level ? half : h * 0.85;
-                double bh = level ? h * 0.85 : half;
-                Box b = new Box(x - bw, y - bh, x + bw, y + bh);
-                if (clear(b, taken)) {
-                    box = b;
-                    break;
-                }
-            }
-            if (box == null) {
-                continue;
-            }
-            taken.add(box.grown(1.5));
-            Box b = box;
-            double angle = side == 1 ? -Math.PI / 2 : side == 3 ? Math.PI / 2 : 0;
-            double drop = h * 0.36;
-            Pt at = b.centre().plus(side == 1 ? -drop : side == 3 ? drop : 0, level ? -drop : 0);
-            later.add(() -> {
-                model.fill(b.corners(), Ink.PAPER, 1);
-                model.polyline(b.corners(), true, LineStyle.BOX);
-                model.text(text, at, Pen.Align.CENTRE, angle, TextStyle.TAPE);
-            });
-        }
+    private static Box around(Circle c) {
+        return new Box(c.centre().x(), c.centre().y(), c.centre().x(), c.centre().y()).grown(c.radius() + 13);
     }
 
     /** How far the trim line and its words reach into the window on one side, mm. */
@@ -129,15 +96,9 @@ final class TilePage {
         Box w = tile.window();
         Tiling t = view.tiling();
         if (dc != 0) {
-            return dc > 0 ? w.maxX() - t.seamX(tile.column()) + 6.5 : t.seamX(tile.column() - 1) - w.minX() + 2.5;
+            return dc > 0 ? w.maxX() - t.seamX(tile.column()) + 2.5 : t.seamX(tile.column() - 1) - w.minX() + 2.5;
         }
         return dr > 0 ? t.seamY(tile.row()) - w.minY() + 2.5 : w.maxY() - t.seamY(tile.row() - 1) + 2.5;
-    }
-
-    private boolean clear(Box b, List<Box> taken) {
-        return taken.stream().noneMatch(b::touches)
-                && view.painter().sawCircles().stream()
-                        .noneMatch(c -> b.grown(c.radius() + 13).contains(c.centre()));
     }
 
     private void head() {

@@ -1,5 +1,6 @@
 package portwright.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import portwright.drawing.Box;
 import portwright.drawing.Ink;
@@ -12,7 +13,11 @@ import portwright.geometry.Pt;
 /** Where a tile meets its neighbours: the lines to cut on and the marks to lay over each other. */
 final class TileSeams {
     private static final TextStyle MARK = new TextStyle(TextStyle.Face.SANS_BOLD, 13, 3, Ink.INK, true);
-    private static final TextStyle WORDS = new TextStyle(TextStyle.Face.SANS, 13, 3.2, Ink.INK, false);
+    private static final TextStyle WORDS = new TextStyle(TextStyle.Face.SANS, 13, 3.2, Ink.INK, true);
+
+    private static final double LINE_GAP = 1.2;
+    private static final double CAPITAL = 0.78;
+    private static final double TAIL = 0.24;
 
     private final View view;
     private final Tile tile;
@@ -31,70 +36,78 @@ final class TileSeams {
     }
 
     /** Drawn before all else, so that no line to cut on runs through the words of a label. */
-    void lines() {
+    void lines(Pen pen) {
         Box w = tile.window();
-        Tiling tiling = view.tiling();
         for (int side = -1; side <= 1; side += 2) {
             if (neighbour(side, 0) != null) {
-                double x = tiling.seamX(side < 0 ? tile.column() - 1 : tile.column());
-                model.line(new Pt(x, w.minY()), new Pt(x, w.maxY()), LineStyle.TRIM);
+                double x = seam(side, true);
+                pen.line(new Pt(x, w.minY()), new Pt(x, w.maxY()), LineStyle.TRIM);
             }
             if (neighbour(0, side) != null) {
-                double y = tiling.seamY(side < 0 ? tile.row() - 1 : tile.row());
-                model.line(new Pt(w.minX(), y), new Pt(w.maxX(), y), LineStyle.TRIM);
+                double y = seam(side, false);
+                pen.line(new Pt(w.minX(), y), new Pt(w.maxX(), y), LineStyle.TRIM);
             }
         }
     }
 
-    /** Words and match marks, to be drawn last; the places they take are kept free of labels. */
-    void words(List<Box> taken, List<Runnable> later) {
-        Box w = tile.window();
-        Tiling tiling = view.tiling();
-        for (int side = -1; side <= 1; side += 2) {
-            Tile beside = neighbour(side, 0);
-            if (beside != null) {
-                double x = tiling.seamX(side < 0 ? tile.column() - 1 : tile.column());
-                Tile first = side < 0 ? beside : tile;
-                Tile second = side < 0 ? tile : beside;
-                marks(first, second, x, true, taken, later);
-                if (side > 0) {
-                    String cut = "cut " + beside.name() + " on this line and lay it over";
-                    double h = model.textSize(WORDS);
-                    double half = model.textWidth(cut, WORDS) / 2;
-                    Pt at = new Pt(x - 1.2, w.centre().y());
-                    for (double share : new double[] {0.5, 0.4, 0.6, 0.34, 0.66}) {
-                        double yy = w.minY() + share * w.height();
-                        Box b = new Box(x - 1.5 - h, yy - half, x + 1, yy + half);
-                        if (view.painter().sawCircles().stream()
-                                .noneMatch(c -> b.grown(c.radius() + 2).contains(c.centre()))) {
-                            at = new Pt(x - 1.2, yy);
-                            break;
-                        }
-                    }
-                    Pt place = at;
-                    taken.add(new Box(
-                            x - 1.5 - h,
-                            at.y() - model.textWidth(cut, WORDS) / 2,
-                            x + 1,
-                            at.y() + model.textWidth(cut, WORDS) / 2));
-                    later.add(() -> model.text(
-                            cut,
-                            place,
-                            Pen.Align.CENTRE,
-                            Math.PI / 2,
-                            new TextStyle(WORDS.face(), WORDS.px(), WORDS.mm(), Ink.INK, true)));
+    /** x of the left (−1) or right (1) trim line, or y of the upper (−1) or lower (1) one. */
+    private double seam(int side, boolean upright) {
+        return upright
+                ? view.tiling().seamX(side < 0 ? tile.column() - 1 : tile.column())
+                : view.tiling().seamY(side < 0 ? tile.row() - 1 : tile.row());
+    }
+
+    /** Words and match marks, to be drawn last; takes their places. */
+    List<Runnable> words(Places places) {
+        List<Runnable> later = new ArrayList<>();
+        for (boolean upright : new boolean[] {true, false}) {
+            for (int side = -1; side <= 1; side += 2) {
+                Tile beside = upright ? neighbour(side, 0) : neighbour(0, side);
+                if (beside != null) {
+                    marks(side < 0 ? beside : tile, side < 0 ? tile : beside, seam(side, upright), upright, places, later);
                 }
             }
-            Tile above = neighbour(0, side);
-            if (above != null) {
-                double y = tiling.seamY(side < 0 ? tile.row() - 1 : tile.row());
-                marks(side < 0 ? above : tile, side < 0 ? tile : above, y, false, taken, later);
+        }
+        for (boolean upright : new boolean[] {true, false}) {
+            for (int side = -1; side <= 1; side += 2) {
+                Tile beside = upright ? neighbour(side, 0) : neighbour(0, side);
+                if (beside != null) {
+                    later.add(order(beside, side, seam(side, upright), upright, places));
+                }
             }
         }
+        return later;
+    }
+
+    /**
+     * What to do at a trim line, in the strip beyond it: a sheet is cut at its left and upper lines and laid over its neighbours there, so the
+     * strip is cut away or covered.
+     */
+    private Runnable order(Tile beside, int side, double at, boolean upright, Places places) {
+        String words = side < 0 ? "cut on this line, lay over " + beside.name() : beside.name() + " goes over up to this line";
+        Box w = tile.window();
+        double h = model.textSize(WORDS);
+        double half = model.textWidth(words, WORDS) / 2;
+        // across the line, away from the sheet's middle, where the words' feet stand
+        double foot = side < 0 ? LINE_GAP : LINE_GAP + h * CAPITAL;
+        double base = upright ? at + side * foot : at - side * foot;
+        List<Box> boxes = new ArrayList<>();
+        for (double off = 0; off <= 0.4; off += 0.02) {
+            for (double share : new double[] {0.5 + off, 0.5 - off}) {
+                double along = upright ? w.minY() + share * w.height() : w.minX() + share * w.width();
+                double low = base - h * (upright ? CAPITAL : TAIL);
+                double high = base + h * (upright ? TAIL : CAPITAL);
+                boxes.add(upright ? new Box(low, along - half, high, along + half) : new Box(along - half, low, along + half, high));
+            }
+        }
+        Box found = places.first(boxes);
+        Box box = found == null ? boxes.get(0) : found;
+        Pt place = upright ? new Pt(base, box.centre().y()) : new Pt(box.centre().x(), base);
+        return () -> model.text(words, place, Pen.Align.CENTRE, upright ? Math.PI / 2 : 0, WORDS);
     }
 
     /** Two marks on a seam, at the same places on both sheets. */
-    private void marks(Tile first, Tile second, double at, boolean upright, List<Box> taken, List<Runnable> later) {
+    private void marks(Tile first, Tile second, double at, boolean upright, Places places, List<Runnable> later) {
         double low = upright
                 ? Math.max(first.window().minY(), second.window().minY())
                 : Math.max(first.window().minX(), second.window().minX());
@@ -114,8 +127,8 @@ final class TileSeams {
             double tw = model.textWidth(name, MARK);
             boolean left = upright ? tile == first : i == 1;
             Pt text = p.plus(left ? -3.6 : 3.6, upright ? 3.4 : tile == first ? 2.6 : -5);
-            taken.add(new Box(p.x() - 5.5, p.y() - 5.5, p.x() + 5.5, p.y() + 5.5));
-            taken.add(new Box(
+            places.take(new Box(p.x() - 5.5, p.y() - 5.5, p.x() + 5.5, p.y() + 5.5));
+            places.take(new Box(
                     left ? text.x() - tw : text.x(), text.y() - 1, left ? text.x() : text.x() + tw, text.y() + 3.5));
             later.add(() -> {
                 model.polyline(

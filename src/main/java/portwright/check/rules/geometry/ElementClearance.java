@@ -158,6 +158,8 @@ public final class ElementClearance implements Rule {
                         && (c.on() != On.WALL || c.panels().get(i) == h.face().panel())) {
                     Segment s = inPart(kiln, c, i);
                     best = nearer(best, s.distance(h.centre()) - c.radius() - r, "coil", s.nearest(h.centre()));
+                } else if (c.wide()) {
+                    best = nearer(best, Solids.distance(bore, List.of(c.solid(i)), reach), "coil", null);
                 }
             }
         }

@@ -39,13 +39,18 @@ public final class InsideChamber implements Rule {
                         .mm(left, limit)
                         .mark(new Mark(h.face(), h.centre(), near))
                         .say(
-                                h.name()
-                                        + (wall
-                                                ? " reaches " + Geo.mm(-left) + " past the edge of its panel."
-                                                : " reaches " + Geo.mm(-left) + " under the wall."),
+                                h.name() + words(left, limit, wall),
                                 Move.sentence(kiln, h, limit, x -> room(kiln, x))));
             }
         }
+    }
+
+    private static String words(double left, double limit, boolean wall) {
+        String line = wall ? "the edge of its panel" : "the wall";
+        return left < 0
+                ? " reaches " + Geo.mm(-left) + (wall ? " past " : " under ") + line
+                        + (limit > 0 ? "; it must stay " + Geo.mm(limit) + " clear of it." : ".")
+                : " comes within " + Geo.mm(left) + " of " + line + "; at least " + Geo.mm(limit) + " needed.";
     }
 
     private static double room(KilnGeometry kiln, Hole h) {

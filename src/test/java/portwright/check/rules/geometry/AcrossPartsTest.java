@@ -112,6 +112,51 @@ class AcrossPartsTest {
                 "E1");
     }
 
+    /** Coil of 50 mm in a groove of 16: its middle 10 mm behind the hot face, its side 25 mm nearer, 3 : 4 : 5 from the rim of the bore. */
+    @Test
+    void floorHoleToACoilWiderThanItsGrooveInTheWall() {
+        GeoBench.edge(
+                "element-clearance",
+                Severity.STOP,
+                Forbids.DRILLING,
+                t -> {
+                    double far = 1 + t / 50;
+                    TestKiln k = AtTheLimitTest.square().inlet("A", 300 + 10 - 21 - 30 * far, 0, 40);
+                    k.elements.add(new ElementRun(
+                            "E1",
+                            On.WALL,
+                            mm(40 * far),
+                            List.of(2),
+                            null,
+                            new Groove(mm(16), null, mm(20), TestKiln.deg(0)),
+                            mm(50),
+                            new Tails(4, at(0, 400), mm(10))));
+                    return k;
+                },
+                "A",
+                "E1");
+    }
+
+    /** A coil that its groove holds takes no more brick than the groove. */
+    @Test
+    void aCoilInsideItsGrooveChangesNothingAcrossParts() {
+        for (double coil : new double[] {1, 16}) {
+            TestKiln k = AtTheLimitTest.square().inlet("A", 250, 0, 40);
+            k.elements.add(new ElementRun(
+                    "E1",
+                    On.WALL,
+                    mm(20),
+                    List.of(2),
+                    null,
+                    new Groove(mm(16), null, mm(20), TestKiln.deg(0)),
+                    mm(coil),
+                    new Tails(4, at(0, 400), mm(10))));
+            assertThat(GeoBench.of(k, "element-clearance").get(0).measured().value())
+                    .as("coil %s mm", coil)
+                    .isCloseTo(Math.hypot(300 - 250 - 21, 12), within(1e-9));
+        }
+    }
+
     @Test
     void wallPortToAVentInTheFloor() {
         GeoBench.edge(

@@ -19,6 +19,7 @@ import portwright.model.Fuel;
 import portwright.model.Groove;
 import portwright.model.Jet;
 import portwright.model.On;
+import portwright.model.Place;
 import portwright.model.PlanShape;
 import portwright.model.Shelf;
 import portwright.model.ShelfShape;
@@ -33,12 +34,35 @@ record RandomKiln(Design design, int panels) {
         int sides = 5 + r.nextInt(8);
         boolean rectangle = r.nextInt(4) == 0;
         double across = 300 + 400 * r.nextDouble();
-        TestKiln k = TestKiln.of(
-                rectangle
-                        ? new PlanShape.RectanglePlan(
-                                mm(across), mm(across * (0.8 + 0.5 * r.nextDouble())), deg(r.nextInt(360)))
-                        : new PlanShape.PolygonPlan(sides, mm(across), deg(360 * r.nextDouble())));
-        int panels = rectangle ? 4 : sides;
+        PlanShape plan = rectangle
+                ? new PlanShape.RectanglePlan(
+                        mm(across), mm(across * (0.8 + 0.5 * r.nextDouble())), deg(r.nextInt(360)))
+                : new PlanShape.PolygonPlan(sides, mm(across), deg(360 * r.nextDouble()));
+        return furnished(r, plan, rectangle ? 4 : sides, across);
+    }
+
+    /** The same with an oval plan (odd seeds) or a free outline with corners in and out (even seeds). */
+    static RandomKiln odd(long seed) {
+        Random r = new Random(seed);
+        double across = 300 + 400 * r.nextDouble();
+        if (seed % 2 != 0) {
+            int sides = 2 * (3 + r.nextInt(4));
+            PlanShape oval = new PlanShape.OvalPlan(
+                    sides, mm(across), mm(50 + 200 * r.nextDouble()), deg(360 * r.nextDouble()));
+            return furnished(r, oval, sides, across);
+        }
+        int corners = 5 + r.nextInt(6);
+        List<Place> points = new ArrayList<>();
+        for (int i = 0; i < corners; i++) {
+            double bearing = 2 * Math.PI * (i + 0.4 * r.nextDouble()) / corners;
+            double out = across / 2 * (0.85 + 0.4 * r.nextDouble());
+            points.add(at(out * Math.sin(bearing), out * Math.cos(bearing)));
+        }
+        return furnished(r, new PlanShape.OutlinePlan(points), corners, across);
+    }
+
+    private static RandomKiln furnished(Random r, PlanShape plan, int panels, double across) {
+        TestKiln k = TestKiln.of(plan);
         k.height = mm(300 + 300 * r.nextDouble());
         double half = across * 0.4;
         k.joints(

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Random;
+import java.util.function.LongFunction;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -29,9 +30,9 @@ class SameKilnTest {
         }
     }
 
-    private static void mirrored(long first, long last) {
+    private static void mirrored(long first, long last, LongFunction<RandomKiln> kilns) {
         for (long seed = first; seed <= last; seed++) {
-            RandomKiln k = RandomKiln.of(seed);
+            RandomKiln k = kilns.apply(seed);
             Design m = MovedKiln.mirrored(k.design(), k.panels());
             UnaryOperator<String> part = p -> p.startsWith("panel ")
                     ? "panel " + MovedKiln.mirroredPanel(Integer.parseInt(p.substring(6)), k.panels())
@@ -44,9 +45,9 @@ class SameKilnTest {
         }
     }
 
-    private static void turned(long first, long last) {
+    private static void turned(long first, long last, LongFunction<RandomKiln> kilns) {
         for (long seed = first; seed <= last; seed++) {
-            RandomKiln k = RandomKiln.of(seed);
+            RandomKiln k = kilns.apply(seed);
             Design t = MovedKiln.turned(k.design(), new Random(seed).nextDouble() * 360);
             SameFindings.check(
                     "turned, seed " + seed,
@@ -59,18 +60,30 @@ class SameKilnTest {
 
     @Test
     void mirroringAKilnMirrorsItsFindings() {
-        mirrored(1, 60);
+        mirrored(1, 60, RandomKiln::of);
     }
 
     @Test
     void turningTheWholeKilnChangesNoFigure() {
-        turned(1, 60);
+        turned(1, 60, RandomKiln::of);
+    }
+
+    @Test
+    void mirroringAnOvalOrOddKilnMirrorsItsFindings() {
+        mirrored(1, 40, RandomKiln::odd);
+    }
+
+    @Test
+    void turningAnOvalOrOddKilnChangesNoFigure() {
+        turned(1, 40, RandomKiln::odd);
     }
 
     @Test
     @Tag("slow")
     void manyKilns() {
-        mirrored(61, 2000);
-        turned(61, 2000);
+        mirrored(61, 2000, RandomKiln::of);
+        mirrored(41, 1000, RandomKiln::odd);
+        turned(61, 2000, RandomKiln::of);
+        turned(41, 1000, RandomKiln::odd);
     }
 }
