@@ -198,9 +198,14 @@ final class HolePainter {
     private void leader(Box b, Pt c, double r) {
         Pt from = new Pt(Math.max(b.minX(), Math.min(b.maxX(), c.x())), Math.max(b.minY(), Math.min(b.maxY(), c.y())));
         double d = from.distance(c);
-        pen.line(
-                from,
-                new Pt(c.x() + (from.x() - c.x()) * r / d, c.y() + (from.y() - c.y()) * r / d),
-                LineStyle.DIMENSION);
+        pen.line(from, toward(c, from, r / d), LineStyle.DIMENSION);
+        double step = pen.size(2, 6);
+        for (double at = r; at < d; at += step) {
+            labels.keepFree(box(toward(c, from, at / d), step / 2));
+        }
+    }
+
+    private static Pt toward(Pt from, Pt to, double share) {
+        return from.plus((to.x() - from.x()) * share, (to.y() - from.y()) * share);
     }
 }

@@ -6,8 +6,8 @@ import java.util.List;
 
 /**
  * Where one direction of a part is cut into sheets. Windows are all equally wide and overlap by at least the given
- * length; the trim line (seam) lies inside the overlap. Seams dodge the holes where that is possible without one more
- * sheet.
+ * length; the trim line (seam) lies inside the overlap. Seams dodge the holes and the part's axis where that is possible
+ * without one more sheet.
  *
  * @param windows lower end of each window, ascending, mm
  * @param seams trim lines between neighbouring windows, mm
@@ -17,6 +17,10 @@ record Seams(List<Double> windows, List<Double> seams, double window) {
     /** Room wanted between a seam and a hole's edge: its metal hole stays on one sheet too. */
     private static final double CLEAR_MM = 14;
 
+    /** A seam this near to the part's axis would be taken for it. */
+    private static final double AXIS_MM = 2.5;
+
+    private static final double AXIS_COST = 10;
     private static final double STEP_MM = 0.5;
     private static final double CUT_COST = 1e6;
 
@@ -52,6 +56,7 @@ record Seams(List<Double> windows, List<Double> seams, double window) {
         double[] price = new double[places];
         for (int p = 0; p < places; p++) {
             double s = low + p * STEP_MM;
+            price[p] = Math.abs(s) < AXIS_MM ? AXIS_COST : 0;
             for (Span h : holes) {
                 if (s > h.low && s < h.high) {
                     price[p] += CUT_COST;
