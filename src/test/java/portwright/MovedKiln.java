@@ -119,7 +119,9 @@ public final class MovedKiln {
         int n = moved.size();
         return along > 0
                 ? moved
-                : IntStream.range(0, n).mapToObj(j -> moved.get((n + 1 - j) % n)).toList();
+                : IntStream.range(0, n)
+                        .mapToObj(j -> moved.get((n + 1 - j) % n))
+                        .toList();
     }
 
     private Slab slab(Slab s) {

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
@@ -96,6 +96,8 @@ final class Misuse {
     }
 
     private static String about(ArgSpec arg) {
-        return String.join(" ", arg.renderedDescription()).replaceAll(" \\(default [^)]*\\)", "").replace("%%", "%");
+        return String.join(" ", arg.renderedDescription())
+                .replaceAll(" \\(default [^)]*\\)", "")
+                .replace("%%", "%");
     }
 }

@@ -39,7 +39,8 @@ final class NewCommand implements Callable<Integer> {
             return Cli.OK;
         }
         if (name == null || out == null) {
-            throw UserError.option("a starter's name and a place to write it are wanted. Write new NAME -o FILE.json, or new --list to see the names.");
+            throw UserError.option(
+                    "a starter's name and a place to write it are wanted. Write new NAME -o FILE.json, or new --list to see the names.");
         }
         DesignText starter = Starters.find(name)
                 .orElseThrow(() -> new UserError(

@@ -70,7 +70,8 @@ final class ProposeCommand implements Callable<Integer> {
     public Integer call() {
         Wishes wishes;
         try {
-            wishes = new Wishes(inlets, flues, mm("--inlet-size", inletSize), mm("--flue-size", flueSize), part(inletsIn));
+            wishes = new Wishes(
+                    inlets, flues, mm("--inlet-size", inletSize), mm("--flue-size", flueSize), part(inletsIn));
         } catch (IllegalArgumentException e) {
             throw UserError.option(e.getMessage());
         }
@@ -87,11 +88,10 @@ final class ProposeCommand implements Callable<Integer> {
             return Cli.STOP;
         }
         if (take < 1 || take > found.best().size()) {
-            throw UserError.option(
-                    "--take " + take + ": there "
-                            + (found.best().size() == 1
-                                    ? "is 1 proposal."
-                                    : "are " + found.best().size() + " proposals."));
+            throw UserError.option("--take " + take + ": there "
+                    + (found.best().size() == 1
+                            ? "is 1 proposal."
+                            : "are " + found.best().size() + " proposals."));
         }
         if (!found.impossible().isEmpty()) {
             print.println(

@@ -136,10 +136,7 @@ public final class PartPainter {
             labels.place(
                     "weakest line: " + Format.plain(line.share() * 100, 0) + " % lost",
                     labels.along(
-                            List.of(
-                                    view(line.across().a()), view(line.across().b())),
-                            false,
-                            pen.size(1.2, 4)),
+                            List.of(view(line.across().a()), view(line.across().b())), false, pen.size(1.2, 4)),
                     TextStyle.LABEL_BOLD);
         }
     }

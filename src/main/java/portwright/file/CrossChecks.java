@@ -77,7 +77,9 @@ final class CrossChecks {
         Set<String> shared = shared(d);
         for (int i = 0; i < size(d.burners(), "burners", faults); i++) {
             Burner b = d.burners().get(i);
-            if (b.port() == null || d.ports() == null || faults.gaps("ports")
+            if (b.port() == null
+                    || d.ports() == null
+                    || faults.gaps("ports")
                     || Nearest.of(b.port(), shared).isPresent()) {
                 continue;
             }

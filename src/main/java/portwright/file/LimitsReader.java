@@ -102,8 +102,8 @@ final class LimitsReader {
         boolean side =
                 !row.fixed() || (row.safer() == Safer.UP ? limit.value() >= row.value() : limit.value() <= row.value());
         if (!side) {
-            return limit.typed() + " weakens a fixed limit, which a design may only make stricter. Write "
-                    + row.typed() + (row.safer() == Safer.UP ? " or more" : " or less") + ", or leave it out.";
+            return limit.typed() + " weakens a fixed limit, which a design may only make stricter. Write " + row.typed()
+                    + (row.safer() == Safer.UP ? " or more" : " or less") + ", or leave it out.";
         }
         boolean low = limit.value() < row.min();
         return limit.typed() + " is out of range: " + (low ? "at least " : "at most ")

@@ -11,8 +11,7 @@ import portwright.model.On;
  * @param radius half the coil's outer diameter, mm
  * @param wide whether it takes more room than its groove: thicker than that is wide or deep, or the groove is not known
  */
-public record CoilRun(
-        String name, On on, List<Integer> panels, List<Segment3> pieces, double radius, boolean wide) {
+public record CoilRun(String name, On on, List<Integer> panels, List<Segment3> pieces, double radius, boolean wide) {
     public CoilRun {
         panels = List.copyOf(panels);
         pieces = List.copyOf(pieces);

@@ -108,7 +108,13 @@ final class ElementShapes {
         if (e.coil() == null) {
             coilLacks.add(field + ".coil");
         } else {
-            coils.add(new CoilRun(e.name(), e.on(), panels, pieces, e.coil().mm() / 2, e.coil().mm() > room));
+            coils.add(new CoilRun(
+                    e.name(),
+                    e.on(),
+                    panels,
+                    pieces,
+                    e.coil().mm() / 2,
+                    e.coil().mm() > room));
         }
     }
 }

@@ -32,7 +32,8 @@ final class Places {
     /** Takes the first box that no line crosses, else the first that only joints, axes and hatching cross; null when there is none. */
     Box first(List<Box> boxes) {
         List<Box> apart = boxes.stream()
-                .filter(b -> taken.stream().noneMatch(b::touches) && shunned.stream().noneMatch(b::touches))
+                .filter(b ->
+                        taken.stream().noneMatch(b::touches) && shunned.stream().noneMatch(b::touches))
                 .toList();
         Box found = apart.stream()
                 .filter(traces::free)

@@ -85,7 +85,12 @@ final class TilePage {
     }
 
     private static Box around(Circle c) {
-        return new Box(c.centre().x(), c.centre().y(), c.centre().x(), c.centre().y()).grown(c.radius() + 13);
+        return new Box(
+                        c.centre().x(),
+                        c.centre().y(),
+                        c.centre().x(),
+                        c.centre().y())
+                .grown(c.radius() + 13);
     }
 
     /** How far the trim line and its words reach into the window on one side, mm. */

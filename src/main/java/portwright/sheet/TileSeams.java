@@ -64,7 +64,13 @@ final class TileSeams {
             for (int side = -1; side <= 1; side += 2) {
                 Tile beside = upright ? neighbour(side, 0) : neighbour(0, side);
                 if (beside != null) {
-                    marks(side < 0 ? beside : tile, side < 0 ? tile : beside, seam(side, upright), upright, places, later);
+                    marks(
+                            side < 0 ? beside : tile,
+                            side < 0 ? tile : beside,
+                            seam(side, upright),
+                            upright,
+                            places,
+                            later);
                 }
             }
         }
@@ -84,7 +90,8 @@ final class TileSeams {
      * strip is cut away or covered.
      */
     private Runnable order(Tile beside, int side, double at, boolean upright, Places places) {
-        String words = side < 0 ? "cut on this line, lay over " + beside.name() : beside.name() + " goes over up to this line";
+        String words =
+                side < 0 ? "cut on this line, lay over " + beside.name() : beside.name() + " goes over up to this line";
         Box w = tile.window();
         double h = model.textSize(WORDS);
         double half = model.textWidth(words, WORDS) / 2;
@@ -97,12 +104,16 @@ final class TileSeams {
                 double along = upright ? w.minY() + share * w.height() : w.minX() + share * w.width();
                 double low = base - h * (upright ? CAPITAL : TAIL);
                 double high = base + h * (upright ? TAIL : CAPITAL);
-                boxes.add(upright ? new Box(low, along - half, high, along + half) : new Box(along - half, low, along + half, high));
+                boxes.add(
+                        upright
+                                ? new Box(low, along - half, high, along + half)
+                                : new Box(along - half, low, along + half, high));
             }
         }
         Box found = places.first(boxes);
         Box box = found == null ? boxes.get(0) : found;
-        Pt place = upright ? new Pt(base, box.centre().y()) : new Pt(box.centre().x(), base);
+        Pt place =
+                upright ? new Pt(base, box.centre().y()) : new Pt(box.centre().x(), base);
         return () -> model.text(words, place, Pen.Align.CENTRE, upright ? Math.PI / 2 : 0, WORDS);
     }
 

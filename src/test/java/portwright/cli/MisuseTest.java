@@ -37,7 +37,15 @@ class MisuseTest {
                 slip("propose", "--inlets \"two\" is no whole number", "propose", KILN, "-o", "x", "--inlets", "two"),
                 slip("propose", "99 inlets", "propose", KILN, "-o", "x.json", "--inlets", "99"),
                 slip("propose", "--inlet-size", "propose", KILN, "-o", "x.json", "--inlet-size", "wide"),
-                slip("propose", "--inlets-in roof: write floor or wall", "propose", KILN, "-o", "x", "--inlets-in", "roof"),
+                slip(
+                        "propose",
+                        "--inlets-in roof: write floor or wall",
+                        "propose",
+                        KILN,
+                        "-o",
+                        "x",
+                        "--inlets-in",
+                        "roof"),
                 slip("card", "is not a paper size", "card", KILN, "-o", "x.pdf", "--paper", "5x5"),
                 slip("export", "say what to export", "export", KILN),
                 slip("new", "Write new NAME -o FILE.json", "new"),
@@ -59,7 +67,11 @@ class MisuseTest {
         assertThat(out.toString()).isEmpty();
         List<String> lines = err.toString().lines().toList();
         assertThat(lines).as(err.toString()).hasSize(2);
-        assertThat(lines.get(0)).contains(says).doesNotContain(" '").doesNotContain("double").matches(".*[.?]");
+        assertThat(lines.get(0))
+                .contains(says)
+                .doesNotContain(" '")
+                .doesNotContain("double")
+                .matches(".*[.?]");
         assertThat(lines.get(0)).startsWith(command.isEmpty() ? "" : command + ": ");
         assertThat(lines.get(1)).isEqualTo("See portwright " + (command.isEmpty() ? "" : command + " ") + "--help");
     }

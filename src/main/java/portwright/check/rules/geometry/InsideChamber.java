@@ -38,9 +38,7 @@ public final class InsideChamber implements Rule {
                         .parts(h.name(), wall ? "panel " + h.face().panel() : "wall")
                         .mm(left, limit)
                         .mark(new Mark(h.face(), h.centre(), near))
-                        .say(
-                                h.name() + words(left, limit, wall),
-                                Move.sentence(kiln, h, limit, x -> room(kiln, x))));
+                        .say(h.name() + words(left, limit, wall), Move.sentence(kiln, h, limit, x -> room(kiln, x))));
             }
         }
     }

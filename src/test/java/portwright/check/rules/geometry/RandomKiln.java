@@ -47,8 +47,8 @@ record RandomKiln(Design design, int panels) {
         double across = 300 + 400 * r.nextDouble();
         if (seed % 2 != 0) {
             int sides = 2 * (3 + r.nextInt(4));
-            PlanShape oval = new PlanShape.OvalPlan(
-                    sides, mm(across), mm(50 + 200 * r.nextDouble()), deg(360 * r.nextDouble()));
+            PlanShape oval =
+                    new PlanShape.OvalPlan(sides, mm(across), mm(50 + 200 * r.nextDouble()), deg(360 * r.nextDouble()));
             return furnished(r, oval, sides, across);
         }
         int corners = 5 + r.nextInt(6);
