@@ -85,6 +85,9 @@ final class ProposeCommand implements Callable<Integer> {
                 print.println("Nearest miss: " + found.nearestMiss().arrangement() + ".");
                 ports(print, found.nearestMiss());
             }
+            if (wishes.inletsOn() == On.FLOOR) {
+                print.println("The wall may have room: ask with --inlets-in wall.");
+            }
             return Cli.STOP;
         }
         if (take < 1 || take > found.best().size()) {
@@ -95,7 +98,7 @@ final class ProposeCommand implements Callable<Integer> {
         }
         if (!found.impossible().isEmpty()) {
             print.println(
-                    "No number, size or place passes every rule that stops. These come nearest; what stands against them:");
+                    "No layout of what was asked for passes every rule that stops. These come nearest; what stands against them:");
             found.impossible().forEach(i -> print.println("  " + i.words()));
         }
         Proposer.own(read.design())

@@ -225,6 +225,10 @@ final class KilnReader {
     }
 
     private static Size2 size(Fields f) {
+        if (!(f.value("size") instanceof Json.Arr)) {
+            f.fault("size", "two lengths are expected, [\"width\", \"depth\"]; for a round one write \"diameter\".");
+            return null;
+        }
         List<Quantity> two = f.list("size", (v, at) -> Fields.quantity(v, at, Kind.LENGTH, Range.SIZE, f.faults()));
         if (two == null) {
             return null;
