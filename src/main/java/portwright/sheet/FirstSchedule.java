@@ -34,7 +34,7 @@ final class FirstSchedule {
                 FirstPage.SMALL);
         double end = block.right - FirstPage.PIN_STRIP;
         double w = end - block.left;
-        double[] col = {0, 0.058, 0.24, 0.315, 0.54, 0.645, 0.75, 0.84, 0.93};
+        double[] col = {0, 0.058, 0.235, 0.305, 0.555, 0.655, 0.76, 0.845, 0.935};
         String[] names = {"no.", "hole", "part", "saw", "from left", "from back", "radius", "bearing", "metal"};
         block.rule(block.left, end, top + 2, LineStyle.CHAMBER_WALL);
         for (int i = 0; i < names.length; i++) {

@@ -297,7 +297,7 @@ final class LastPages {
                     0,
                     FirstPage.SMALL);
             f.text(
-                    Words.fit(f, job.fileName() + " · content " + job.mark().words(), w, FirstPage.SMALL),
+                    Words.fit(f, "content " + job.mark().words() + " · " + job.fileName(), w, FirstPage.SMALL),
                     new Pt(x, Frame.MARGIN + 0.8),
                     Pen.Align.LEFT,
                     0,

@@ -119,16 +119,10 @@ final class TileSeams {
 
     /** Two marks on a seam, at the same places on both sheets. */
     private void marks(Tile first, Tile second, double at, boolean upright, Places places, List<Runnable> later) {
-        double low = upright
-                ? Math.max(first.window().minY(), second.window().minY())
-                : Math.max(first.window().minX(), second.window().minX());
-        double high = upright
-                ? Math.min(first.window().maxY(), second.window().maxY())
-                : Math.min(first.window().maxX(), second.window().maxX());
+        double from = kept(first, upright, -1);
+        double to = kept(first, upright, 1);
         List<Circle> holes = view.painter().sawCircles();
         for (int i = 0; i < 2; i++) {
-            double from = upright ? high : low;
-            double to = upright ? low : high;
             double place = from + (to - from) * (i == 0 ? 0.2 : 0.8);
             for (int tries = 0; tries < 8 && near(holes, upright ? new Pt(at, place) : new Pt(place, at)); tries++) {
                 place += (to - from) * (i == 0 ? 0.04 : -0.04);
@@ -149,6 +143,19 @@ final class TileSeams {
                 model.text(name, text, left ? Pen.Align.RIGHT : Pen.Align.LEFT, 0, MARK);
             });
         }
+    }
+
+    /** Where what is kept of the sheets beside a seam ends, along it: at the lower or right (1) or the upper or left (−1) trim line. */
+    private double kept(Tile t, boolean upright, int side) {
+        Box w = t.window();
+        Tiling tiling = view.tiling();
+        int of = upright ? t.row() : t.column();
+        int count = upright ? tiling.rowCount() : tiling.columnCount();
+        int line = side < 0 ? of - 1 : of;
+        if (line < 0 || line >= count - 1) {
+            return upright ? (side < 0 ? w.maxY() : w.minY()) : side < 0 ? w.minX() : w.maxX();
+        }
+        return upright ? tiling.seamY(line) : tiling.seamX(line);
     }
 
     private static boolean near(List<Circle> holes, Pt p) {

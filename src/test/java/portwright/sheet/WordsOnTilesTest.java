@@ -1,0 +1,111 @@
+package portwright.sheet;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import portwright.drawing.Box;
+import portwright.geometry.Circle;
+import portwright.geometry.Pt;
+import portwright.model.Design;
+
+/** Words on the full-size sheets, read back from the file: each trim line says what to do, and the four sides' names cover nothing. */
+class WordsOnTilesTest {
+    static Stream<Arguments> prints() {
+        return Prints.all().stream().map(p -> Arguments.of(p.getFileName().toString(), p));
+    }
+
+    private static List<PrintedPage> tiles(Path file) throws IOException {
+        Design design = Prints.read(file);
+        List<PrintedPage> out = new ArrayList<>();
+        try (PDDocument d = Loader.loadPDF(
+                Prints.print(design, SheetOptions.plain(Paper.parse("a4"))).pdf())) {
+            for (PDPage p : d.getPages()) {
+                PrintedPage page = new PrintedPage(p);
+                if (page.words.containsKey("real burner first")) {
+                    out.add(page);
+                }
+            }
+        }
+        return out;
+    }
+
+    /** A sheet has two marks on each seam; half of the seams, its left and upper ones, are cut, at the others the neighbour goes over. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("prints")
+    void everyTrimLineSaysWhatToDo(String name, Path file) throws IOException {
+        int cuts = 0;
+        int overs = 0;
+        int seams = 0;
+        for (PrintedPage p : tiles(file)) {
+            long marks = p.words.keySet().stream()
+                    .filter(w -> w.matches("u?[A-Z]+\\d+·u?[A-Z]+\\d+ a"))
+                    .count();
+            long cut = count(p, "cut on this line, lay over ");
+            long over = count(p, " goes over up to this line");
+            assertThat(cut + over).isEqualTo(marks);
+            cuts += (int) cut;
+            overs += (int) over;
+            seams += (int) marks;
+        }
+        assertThat(cuts).isEqualTo(overs).isEqualTo(seams / 2).isPositive();
+    }
+
+    private static long count(PrintedPage p, String words) {
+        return p.words.keySet().stream().filter(w -> w.contains(words)).count();
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("prints")
+    void namesOfTheSidesCoverNoOutlineAndNoCircle(String name, Path file) throws IOException {
+        int boxes = 0;
+        int sheets = 0;
+        for (PrintedPage p : tiles(file)) {
+            sheets++;
+            for (Map.Entry<String, Pt> w : p.words.entrySet()) {
+                if (!w.getKey().matches(".* [↑↓]")) {
+                    continue;
+                }
+                Box box = p.polygons.stream()
+                        .filter(q -> q.size() == 4)
+                        .map(Box::around)
+                        .filter(b -> b.contains(w.getValue()) && b.width() < 80 && b.height() < 80)
+                        .min(java.util.Comparator.comparingDouble(b -> b.width() * b.height()))
+                        .orElseThrow();
+                boxes++;
+                String what = name + ": " + w.getKey() + " at " + w.getValue();
+                for (List<Pt> q : p.polygons) {
+                    for (int i = 0; i < q.size() && !Box.around(q).equals(box); i++) {
+                        assertThat(box.clip(q.get(i), q.get((i + 1) % q.size())))
+                                .as(what)
+                                .isNull();
+                    }
+                }
+                for (Circle c : p.strokedCircles) {
+                    assertThat(runsThrough(box, c)).as(what + ", circle " + c).isFalse();
+                }
+            }
+        }
+        assertThat(boxes).as("names on %d sheets", sheets).isGreaterThan(sheets * 39 / 10);
+    }
+
+    private static boolean runsThrough(Box b, Circle c) {
+        double dx = Math.max(0, Math.max(b.minX() - c.centre().x(), c.centre().x() - b.maxX()));
+        double dy = Math.max(0, Math.max(b.minY() - c.centre().y(), c.centre().y() - b.maxY()));
+        double far = b.corners().stream()
+                .mapToDouble(p -> p.distance(c.centre()))
+                .max()
+                .orElseThrow();
+        return Math.hypot(dx, dy) <= c.radius() && far >= c.radius();
+    }
+}
