@@ -29,7 +29,7 @@ final class Places {
         return taken;
     }
 
-    /** Takes the first box that no line crosses, else the first that only joints, axes and hatching cross; null when there is none. */
+    /** Takes the first box that no line crosses, else the first that only joints, axes and hatching cross, else the first at all; null when there is none. */
     Box first(List<Box> boxes) {
         List<Box> apart = boxes.stream()
                 .filter(b ->
@@ -39,6 +39,7 @@ final class Places {
                 .filter(traces::free)
                 .findFirst()
                 .or(() -> apart.stream().filter(traces::breakable).findFirst())
+                .or(() -> apart.stream().findFirst())
                 .orElse(null);
         if (found != null) {
             take(found);

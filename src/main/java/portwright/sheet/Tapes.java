@@ -14,9 +14,9 @@ import portwright.geometry.Pt;
 final class Tapes {
     private static final double STEP = 3;
     /** Share of the sheet, from either end of a side, where its box does not go: there it would seem to name the next side. */
-    private static final double ENDS = 0.08;
+    private static final double ENDS = 0.02;
     /** Share of the sheet that a box may lie in from its side. */
-    private static final double DEEP = 0.3;
+    private static final double DEEP = 0.44;
 
     private static final double AIR = 1.2;
 

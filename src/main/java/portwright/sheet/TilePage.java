@@ -90,7 +90,7 @@ final class TilePage {
                         c.centre().y(),
                         c.centre().x(),
                         c.centre().y())
-                .grown(c.radius() + 13);
+                .grown(c.radius() + 2);
     }
 
     /** How far the trim line and its words reach into the window on one side, mm. */
