@@ -1,7 +1,9 @@
 package portwright.file;
 
 import portwright.data.LimitFamily;
+import portwright.model.Duct;
 import portwright.model.Hood;
+import portwright.model.LeadsTo;
 import portwright.model.Opening;
 import portwright.model.Room;
 import portwright.model.RoomPlace;
@@ -26,8 +28,10 @@ final class RoomReader {
                         o -> new Opening(
                                 o.quantity("area", Kind.AREA, Range.between("0 m2", "1000 m2")),
                                 o.quantity("level", Kind.LENGTH, Range.between("-5 m", "50 m")),
-                                o.text("to"),
-                                o.quantity("free", Kind.SHARE, Range.SHARE))),
+                                o.word("to", LeadsTo.class),
+                                o.quantity("free", Kind.SHARE, Range.SHARE),
+                                o.quantity("height", Kind.LENGTH, Range.SIZE),
+                                o.word("duct", Duct.class))),
                 f.quantity("ventilator", Kind.FLOW, AIR_FLOW),
                 f.object(
                         "hood",
@@ -41,7 +45,9 @@ final class RoomReader {
                 f.quantity("ceiling", Kind.LENGTH, Range.SIZE),
                 f.bool("coAlarm"),
                 f.bool("gasAlarm"),
-                family(f));
+                family(f),
+                f.quantity("infiltration", Kind.FLOW, AIR_FLOW),
+                f.quantity("joinedVolume", Kind.VOLUME, Range.VOLUME));
     }
 
     private static String family(Fields f) {

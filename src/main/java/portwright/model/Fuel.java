@@ -4,6 +4,8 @@ package portwright.model;
 public enum Fuel implements Ided {
     PROPANE("propane"),
     BUTANE("butane"),
+    /** A mix as sold in cylinders; its shares stand in {@code supply.cylinder.propane}. */
+    PROPANE_BUTANE("propane-butane"),
     NATURAL_GAS("natural-gas"),
     METHANE("methane");
 

@@ -3,7 +3,10 @@ package portwright.model;
 import java.util.List;
 import portwright.units.Quantity;
 
-/** The room round the kiln. {@code openings}: null unknown, empty none. {@code family}: family of exposure limits, null strictest. */
+/**
+ * The room round the kiln. {@code openings}: null unknown, empty none. {@code family}: family of exposure limits, null strictest. {@code infiltration}: air
+ * that a closed room leaks, as measured. {@code joinedVolume}: rooms that openings to "room" lead to.
+ */
 public record Room(
         RoomPlace place,
         Quantity volume,
@@ -20,4 +23,6 @@ public record Room(
         Quantity ceiling,
         Boolean coAlarm,
         Boolean gasAlarm,
-        String family) {}
+        String family,
+        Quantity infiltration,
+        Quantity joinedVolume) {}

@@ -121,10 +121,12 @@ public final class CheckText {
         figure("cylinders boil off", f.boilOffKgPerH(), 1, 2, "kg/h (±25 %)");
         figure("unlit gas explosive after", f.unlitGasSeconds(), 1, 0, "s");
         figure("  with", f.unlitGasGrams(), 1, 1, "g");
+        figure("purge after a lost flame", f.purgeMinutes(), 1, 1, "min (damper off, 760 °C; at least 5)");
         figure("room air, no wind", f.roomAirM3PerH(), 1, 0, "m³/h");
         figure("fresh air needed, 8 h CO", f.freshAirM3PerH(), 1, 0, "m³/h");
         figure("CO in the room, highest", f.roomCoPeakPpm(), 1, 0, "ppm");
         figure("CO in the room, 8 h", f.roomCoEightHourPpm(), 1, 0, "ppm");
+        figure("airing out after the gas", f.roomAirOutMinutes(), 1, 0, "min (no wind)");
         figure("oxygen in the room, lowest", f.roomOxygenPct(), 1, 1, "%");
     }
 

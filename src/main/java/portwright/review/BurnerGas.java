@@ -55,7 +55,11 @@ public record BurnerGas(Burner burner, Fuel fuel, double kgPerS) {
                 needs.add(at + ".fuel");
                 continue;
             }
-            Fuel fuel = fuel(b);
+            if (b.fuel() == portwright.model.Fuel.PROPANE_BUTANE && propane(design) == null) {
+                needs.add("supply.cylinder.propane");
+                continue;
+            }
+            Fuel fuel = fuel(design, b);
             if (b.heatNet() != null) {
                 out.add(new BurnerGas(b, fuel, b.heatNet().si() / fuel.netHeatByMass()));
             } else if (b.heatGross() != null) {
@@ -85,7 +89,18 @@ public record BurnerGas(Burner burner, Fuel fuel, double kgPerS) {
                 cd, mm, b.jets() == null ? 1 : b.jets(), b.pressure().si());
     }
 
-    private static Fuel fuel(Burner b) {
+    /** Propane in the mix as filled, share by mass; null where the design does not say. The vapour starts richer in propane: left out, it changes heat by 1 %. */
+    static Double propane(Design design) {
+        var supply = design.supply();
+        return supply == null || supply.cylinder() == null || supply.cylinder().propane() == null
+                ? null
+                : Double.valueOf(supply.cylinder().propane().share());
+    }
+
+    private static Fuel fuel(Design design, Burner b) {
+        if (b.fuel() == portwright.model.Fuel.PROPANE_BUTANE) {
+            return Fuels.propaneButane(propane(design));
+        }
         GasQuality q = b.gas();
         if (q != null && q.density() != null && q.netHeat() != null) {
             return Fuels.naturalGas(q.netHeat().si(), q.density().si());

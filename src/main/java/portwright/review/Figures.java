@@ -11,6 +11,8 @@ package portwright.review;
  * @param boilOffKgPerH what the cylinders boil off at the lowest fill
  * @param unlitGasSeconds time until unlit gas brings the cold chamber to its lower limit
  * @param unlitGasGrams gas that does
+ * @param purgeMinutes five changes of the chamber's air by the kiln's own draught after a lost flame, at the lowest temperature of gas
+ * @param roomAirOutMinutes time after the last gas until CO in the room is down to the 8 h limit with no wind; indoors only
  */
 public record Figures(
         Double inletAreaMm2,
@@ -30,4 +32,6 @@ public record Figures(
         Double roomOxygenPct,
         Double boilOffKgPerH,
         Double unlitGasSeconds,
-        Double unlitGasGrams) {}
+        Double unlitGasGrams,
+        Double purgeMinutes,
+        Double roomAirOutMinutes) {}

@@ -2,24 +2,15 @@ package portwright.review;
 
 import java.util.ArrayList;
 import java.util.List;
-import portwright.calc.combustion.Air;
-import portwright.calc.combustion.AtmosphereLevel;
-import portwright.calc.combustion.Products;
-import portwright.calc.room.CombustionAir;
-import portwright.calc.room.Dilution;
 import portwright.calc.room.Hood;
 import portwright.calc.room.Openings;
 import portwright.calc.room.Plume;
 import portwright.calc.room.RoomAir;
-import portwright.calc.room.RoomCo;
-import portwright.calc.room.UnlitGas;
-import portwright.data.ExposureLimit;
-import portwright.data.Ignition;
 import portwright.data.LimitFamily;
 import portwright.data.SafetyNumber;
 import portwright.geometry.KilnGeometry;
-import portwright.model.Atmosphere;
 import portwright.model.Design;
+import portwright.model.LeadsTo;
 import portwright.model.On;
 import portwright.model.Opening;
 import portwright.model.Room;
@@ -28,11 +19,8 @@ import portwright.units.Quantity;
 /** Computes the room's figures from a design. */
 final class RoomFigures {
 
-    private static final double STANDARD_PA = 101_325;
     private static final double USUAL_ROOM_K = 293.15;
     private static final double HOTTEST_FLUE_K = 1573.15;
-    private static final double FIVE_MINUTES_S = 300;
-    private static final double RICHEST = 0.60;
 
     private final Design design;
     private final Room room;
@@ -45,7 +33,8 @@ final class RoomFigures {
         this.design = design;
         this.room = design.room() == null
                 ? new Room(
-                        null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null)
+                        null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
+                        null, null)
                 : design.room();
         this.geometry = geometry;
         this.supply = supply;
@@ -60,9 +49,20 @@ final class RoomFigures {
         }
         Known<RoomReview.Air> air = air();
         Known<RoomReview.HoodFigures> hood = hood();
-        Known<RoomReview.Co> co = co(air, hood, family);
+        RoomCoFigures gas = new RoomCoFigures(room, supply, fire, assume);
+        Known<RoomReview.Co> co = gas.co(air, hood, family);
         return new RoomReview(
-                room.place(), family, air, hood, co, oxygen(air, co), heat(air, co), openings(air), ceiling(), unlit());
+                room.place(),
+                family,
+                air,
+                hood,
+                co,
+                gas.oxygen(air, co),
+                heat(air, co),
+                openings(air),
+                ceiling(),
+                UnlitFigures.unlit(geometry, supply),
+                UnlitFigures.purge(geometry, fire));
     }
 
     private Known<RoomReview.Air> air() {
@@ -80,7 +80,7 @@ final class RoomFigures {
         List<Openings.Opening> all = new ArrayList<>();
         for (int i = 0; i < room.openings().size(); i++) {
             Opening o = room.openings().get(i);
-            if (o.area() == null || !"outdoors".equals(o.to())) {
+            if (o.area() == null || o.to() != LeadsTo.OUTDOORS) {
                 continue;
             }
             double clear = o.area().si() * free(o, i);
@@ -134,117 +134,6 @@ final class RoomFigures {
         return Known.of(new RoomReview.HoodFigures(flow, needed, wide, diameter, captured));
     }
 
-    private Known<RoomReview.Co> co(Known<RoomReview.Air> air, Known<RoomReview.HoodFigures> hood, LimitFamily family) {
-        List<String> needs = new ArrayList<>(air.needs());
-        needs.addAll(supply.burners().needs());
-        needs.addAll(supply.steps().needs());
-        if (!needs.isEmpty()) {
-            return Known.lacks(needs);
-        }
-        double led = led(hood);
-        double burnt = share(room.burntAtFlue(), "room.burntAtFlue", "no flame at the flue is proof that CO has burnt");
-        double stays = RoomCo.shareInRoom(led, burnt * (1 - SafetyNumber.value("lid-leak-share")));
-        List<RoomCo.Segment> firing = new ArrayList<>();
-        int worst = -1;
-        double most = 0;
-        for (StepTime s : supply.steps().value()) {
-            double made = s.gas() ? made(lambda(s)) : 0;
-            firing.add(new RoomCo.Segment(s.seconds(), made));
-            if (s.gas() && (worst < 0 || made > most)) {
-                worst = s.index();
-                most = made;
-            }
-        }
-        double mixing = SafetyNumber.value("mixing-factor");
-        RoomReview.Air a = air.value();
-        RoomCo calm = RoomCo.of(firing, stays, a.calmM3PerS(), mixing, a.volumeM3());
-        RoomCo stated = RoomCo.of(firing, stays, a.statedM3PerS(), mixing, a.volumeM3());
-        ExposureLimit ceiling = ExposureLimit.lowest("CO", "ceiling", family).orElseThrow();
-        ExposureLimit eight = ExposureLimit.lowest("CO", "twa8h", family).orElseThrow();
-        double release = most * Dilution.MOLAR_VOLUME_20C * stays;
-        double worstLambda = worst < 0 ? 1 : lambda(supply.steps().value().get(worst));
-        return Known.of(new RoomReview.Co(
-                worst,
-                worstLambda,
-                most,
-                stays,
-                led,
-                burnt,
-                calm,
-                stated,
-                ceiling,
-                eight,
-                ExposureLimit.lowest("CO", "stel15m", family).orElse(null),
-                Dilution.flowForLevel(release, ceiling.value() * 1e-6, mixing),
-                Dilution.flowForLevel(release, eight.value() * 1e-6, mixing)));
-    }
-
-    /** Share led outdoors: as given, or what the hood catches if that is more. */
-    private double led(Known<RoomReview.HoodFigures> hood) {
-        double given = share(
-                room.ledOutdoors(), "room.ledOutdoors", "flue gas stays in the room unless something leads it out");
-        return hood.known() ? Math.max(given, hood.value().capturedShare()) : given;
-    }
-
-    private double share(Quantity given, String field, String why) {
-        if (given == null) {
-            assume.add(field, "0 %", why);
-            return 0;
-        }
-        return given.share();
-    }
-
-    /**
-     * Lambda counted for CO: the richest of the level asked for, or what the kiln burns with the damper fully open where even
-     * that is richer. Without a level the richest counts; no flame is counted leaner than neutral.
-     */
-    private double lambda(StepTime s) {
-        if (s.atmosphere() == null) {
-            assume.add(
-                    "firing.steps[" + s.index() + "].atmosphere",
-                    "lambda 0.60",
-                    "without a level the richest burn counts for CO");
-        }
-        double asked = s.atmosphere() == null
-                ? RICHEST
-                : s.atmosphere() == Atmosphere.OXIDIZING
-                        ? AtmosphereLevel.NEUTRAL.lambdaLow()
-                        : AtmosphereLevel.named(s.atmosphere().id()).lambdaLow();
-        return Math.max(Products.LAMBDA_VALID, Math.min(Math.max(RICHEST, asked), leanestPossible(s)));
-    }
-
-    private double leanestPossible(StepTime s) {
-        if (fire == null || !fire.gas()) {
-            return Double.POSITIVE_INFINITY;
-        }
-        return fire.state(Math.max(s.startC(), s.endC()) + 273.15, 1).lambda().orElse(RICHEST);
-    }
-
-    private double made(double lambda) {
-        return supply.burners().value().stream()
-                .mapToDouble(b -> b.molPerS()
-                        * Products.of(b.fuel(), Air.ROOM, lambda, HOTTEST_FLUE_K, STANDARD_PA)
-                                .co())
-                .sum();
-    }
-
-    private Known<Double> oxygen(Known<RoomReview.Air> air, Known<RoomReview.Co> co) {
-        if (!co.known()) {
-            return Known.lacks(co.needs());
-        }
-        double used = supply.burners().value().stream()
-                        .mapToDouble(b -> b.molPerS() * b.fuel().stoichOxygen())
-                        .sum()
-                * (1 - co.value().ledShare());
-        double time = supply.steps().value().stream()
-                .filter(StepTime::gas)
-                .mapToDouble(StepTime::seconds)
-                .sum();
-        RoomReview.Air a = air.value();
-        return Known.of(
-                RoomAir.oxygenAfter(used, a.calmM3PerS() / SafetyNumber.value("mixing-factor"), a.volumeM3(), time));
-    }
-
     private Known<RoomReview.Heat> heat(Known<RoomReview.Air> air, Known<RoomReview.Co> co) {
         List<String> needs = new ArrayList<>(co.needs());
         powerNeed(needs);
@@ -274,39 +163,13 @@ final class RoomFigures {
         if (!needs.isEmpty()) {
             return Known.lacks(needs);
         }
-        double w = supply.grossW();
-        double volume = CombustionAir.standardVolumeM3(w);
-        double two = CombustionAir.openingM2(CombustionAir.Method.TWO_DIRECT, w);
-        double one = CombustionAir.openingM2(CombustionAir.Method.ONE_OUTDOOR, w);
-        List<Double> areas = new ArrayList<>();
+        List<Double> clear = new ArrayList<>();
         for (int i = 0; i < room.openings().size(); i++) {
             Opening o = room.openings().get(i);
-            if (o.area() != null && "outdoors".equals(o.to())) {
-                areas.add(o.area().si() * free(o, i));
-            }
+            clear.add(o.area() == null || o.to() == null ? 0 : o.area().si() * free(o, i));
         }
-        areas.sort((p, q) -> Double.compare(q, p));
-        double first = areas.isEmpty() ? 0 : areas.get(0);
-        double second = areas.size() < 2 ? 0 : areas.get(1);
-        double mixed = CombustionAir.mixedOpeningM2(
-                CombustionAir.Method.TWO_DIRECT, w, air.value().volumeM3(), volume);
-        String method = air.value().volumeM3() >= volume
-                ? "standard indoor volume"
-                : second >= two
-                        ? "two openings to outdoors"
-                        : first >= one
-                                ? "one opening to outdoors"
-                                : second >= mixed ? "room volume and two openings together" : null;
-        return Known.of(new RoomReview.AirOpenings(
-                w,
-                volume,
-                CombustionAir.infiltrationVolumeM3(w, SafetyNumber.value("tight-room-ach"), false),
-                two,
-                CombustionAir.openingM2(CombustionAir.Method.TWO_HORIZONTAL, w),
-                one,
-                CombustionAir.openingM2(CombustionAir.Method.TWO_ROOM, w),
-                method,
-                method != null ? 0 : Math.max(0, mixed - second)));
+        return Known.of(AirOpeningFigures.of(
+                room, clear, supply.grossW(), air.value().volumeM3()));
     }
 
     private Known<RoomReview.CeilingFigures> ceiling() {
@@ -329,26 +192,6 @@ final class RoomFigures {
         double at = Plume.ceilingK(w, height, roomK(), HOTTEST_FLUE_K);
         return Known.of(new RoomReview.CeilingFigures(
                 w, height, at, roomK(), roomK() < limit ? Plume.heightForK(w, limit, roomK()) : height));
-    }
-
-    private Known<RoomReview.Unlit> unlit() {
-        if (!supply.burners().known()) {
-            return Known.lacks(supply.burners().needs());
-        }
-        double chamber = geometry.chamberVolumeM3();
-        double kg = Double.POSITIVE_INFINITY;
-        double lower = 1;
-        for (BurnerGas b : supply.burners().value()) {
-            double lel = Ignition.lowestLimit(b.burner().fuel().id()).lowerLimitPct() / 100;
-            double limit = UnlitGas.lowerLimitKg(chamber, lel, b.fuel().molarMass());
-            if (limit < kg) {
-                kg = limit;
-                lower = lel;
-            }
-        }
-        double flow = supply.kgPerS();
-        double five = SafetyNumber.value("purge-changes") * chamber / FIVE_MINUTES_S;
-        return flow > 0 ? Known.of(new RoomReview.Unlit(lower, kg, kg / flow, five)) : Known.lacks(List.of("burners"));
     }
 
     private double roomK() {

@@ -21,6 +21,7 @@ import portwright.model.RoomPlace;
  * @param openings combustion-air openings against the fuel-gas code
  * @param ceiling plume above the flues
  * @param unlit gas that does not burn in the chamber
+ * @param purge five changes of the chamber's air by the kiln's own draught
  */
 public record RoomReview(
         RoomPlace place,
@@ -32,7 +33,8 @@ public record RoomReview(
         Known<Heat> heat,
         Known<AirOpenings> openings,
         Known<CeilingFigures> ceiling,
-        Known<Unlit> unlit) {
+        Known<Unlit> unlit,
+        Known<Purge> purge) {
 
     /**
      * Fresh air, m³/s.
@@ -92,6 +94,7 @@ public record RoomReview(
      * @param quarterHour limit over 15 min; null where the family has none
      * @param flowForCeilingM3PerS fresh air that keeps the steady level under the ceiling
      * @param flowForEightHoursM3PerS fresh air that keeps the steady level under the 8 h limit
+     * @param airOutS time after the last gas until the level with no wind is down to the 8 h limit; 0 where it never passes it
      */
     public record Co(
             int worstStep,
@@ -106,7 +109,8 @@ public record RoomReview(
             ExposureLimit eightHours,
             ExposureLimit quarterHour,
             double flowForCeilingM3PerS,
-            double flowForEightHoursM3PerS) {}
+            double flowForEightHoursM3PerS,
+            double airOutS) {}
 
     /**
      * Warmth.
@@ -120,25 +124,27 @@ public record RoomReview(
      * Openings against the fuel-gas code.
      *
      * @param grossW heat of all burners
-     * @param volumeNeededM3 room volume by the standard method
-     * @param volumeAtTightM3 room volume by known infiltration of a tight room
+     * @param volumeNeededM3 room volume by the standard method, or by known infiltration where that counts; null where no volume is enough
+     * @param byInfiltration whether a known tightness rules out the standard method
      * @param twoDirectM2 each of two openings to outdoors
      * @param twoHorizontalM2 each of two ducted openings
      * @param oneM2 a single opening to outdoors
      * @param twoRoomM2 each of two openings to another room
-     * @param method the method that the design meets; null for none
+     * @param method the method that the design meets; null for none that is proven
      * @param shortM2 area still lacking in each of two direct openings, 0 if a method is met
+     * @param open fields without which a method cannot be proven
      */
     public record AirOpenings(
             double grossW,
-            double volumeNeededM3,
-            double volumeAtTightM3,
+            Double volumeNeededM3,
+            boolean byInfiltration,
             double twoDirectM2,
             double twoHorizontalM2,
             double oneM2,
             double twoRoomM2,
             String method,
-            double shortM2) {}
+            double shortM2,
+            List<String> open) {}
 
     /**
      * The ceiling over the flues.
@@ -157,9 +163,17 @@ public record RoomReview(
      * @param lowerLimit volume fraction
      * @param limitKg gas that brings the chamber to its lower limit
      * @param seconds until then with all burners open
-     * @param purgeFlowForFiveMinM3PerS draught that changes the air five times in five minutes
      */
-    public record Unlit(double lowerLimit, double limitKg, double seconds, double purgeFlowForFiveMinM3PerS) {}
+    public record Unlit(double lowerLimit, double limitKg, double seconds) {}
+
+    /**
+     * Purge by the kiln's own draught, gas shut, damper off, ports open.
+     *
+     * @param chamberK chamber counted with: the lowest at which gas may be lit again
+     * @param flowM3PerS air drawn
+     * @param seconds for five changes
+     */
+    public record Purge(double chamberK, double flowM3PerS, double seconds) {}
 
     /** Runs the room; {@code fire} may be null, then the levels asked for count alone. */
     public static RoomReview of(

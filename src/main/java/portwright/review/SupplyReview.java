@@ -64,7 +64,7 @@ public record SupplyReview(
     }
 
     private static boolean isBottled(Fuel fuel) {
-        return fuel == Fuel.PROPANE || fuel == Fuel.BUTANE;
+        return fuel == Fuel.PROPANE || fuel == Fuel.BUTANE || fuel == Fuel.PROPANE_BUTANE;
     }
 
     private static Known<Optional<SupplyRun>> run(
@@ -104,17 +104,29 @@ public record SupplyReview(
         List<SupplyRun.Draw> draws = steps.value().stream()
                 .map(t -> new SupplyRun.Draw(t.seconds(), t.gas() ? draw : 0))
                 .toList();
-        boolean butane = design.burners().stream().anyMatch(b -> b.fuel() == Fuel.BUTANE);
-        Liquid liquid = Liquid.pure(LpGas.named(butane ? "butane" : "propane"));
-        double capacity = c.capacity().si();
+        double kg = c.capacity().si() * c.fill().share();
+        int count = s.count() == null ? 1 : s.count();
+        double taken =
+                draws.stream().mapToDouble(d -> d.seconds() * d.kgPerS()).sum() / Math.max(1e-9, kg * count);
         return Known.of(SupplyRun.of(
                 cylinder(c, assume),
-                s.count() == null ? 1 : s.count(),
-                liquid,
-                capacity * c.fill().share(),
+                count,
+                liquid(design, taken, ambient.si()),
+                kg,
                 ambient.si(),
                 s.pressure().si(),
                 draws));
+    }
+
+    /** What is in the cylinders; of a mix what the firing leaves, poor in propane, counts throughout (safe side). */
+    private static Liquid liquid(Design design, double taken, double ambientK) {
+        List<Fuel> fuels = design.burners().stream().map(b -> b.fuel()).toList();
+        if (fuels.contains(Fuel.BUTANE)) {
+            return Liquid.pure(LpGas.named("butane"));
+        }
+        return fuels.contains(Fuel.PROPANE_BUTANE)
+                ? Liquid.propaneButaneByMass(BurnerGas.propane(design)).leftAfter(taken, ambientK)
+                : Liquid.pure(LpGas.named("propane"));
     }
 
     private static Cylinder cylinder(portwright.model.Cylinder c, Assumptions assume) {

@@ -20,7 +20,7 @@ record CardLists(
 
     static CardLists of(CheckResult result, List<String> inlets) {
         String order = inlets.isEmpty() ? "the inlet" : inlets.get(0);
-        String wait = "5 min";
+        String wait = wait(result) + " min";
         return new CardLists(
                 List.of(
                         "Doors open, CO alarm on, extinguisher at the exit.",
@@ -43,6 +43,12 @@ record CardLists(
                         "Plate off. Do not look in.",
                         "Relight after " + wait + " and over " + GAS_ON_C + " °C only; heat by electricity."),
                 List.of("Over 100 ppm: everybody out.", "Cylinder shut, from outside.", "Back in under 20 ppm only."));
+    }
+
+    /** Purge minutes: what the draught needs for five changes, at least five (common practice, no source). */
+    private static long wait(CheckResult result) {
+        Double m = result.figures() == null ? null : result.figures().purgeMinutes();
+        return m == null ? 5 : Math.max(5, (long) Math.ceil(m));
     }
 
     private static String explosive(CheckResult result) {

@@ -76,7 +76,8 @@ class SafetyTablesTest {
         assertThat(SafetyNumber.value("gas-on-floor")).isEqualTo(760);
         assertThat(SafetyNumber.named("gas-on-floor").source().standing()).isEqualTo(Standing.MEMORY);
         assertThatThrownBy(() -> SafetyNumber.named("x")).hasMessageContaining("no number");
-        assertThat(Table.load("co_effects.csv").rows()).hasSize(7);
+        assertThat(CoEffect.at(199)).isEmpty();
+        assertThat(CoEffect.at(900).orElseThrow().effect()).contains("possible death in 2 h");
         assertThat(CylinderSize.all()).hasSize(5);
     }
 }

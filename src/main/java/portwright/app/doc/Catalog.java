@@ -11,12 +11,14 @@ import portwright.app.doc.FieldSpec.Type;
 import portwright.model.Atmosphere;
 import portwright.model.Bond;
 import portwright.model.BurnerHead;
+import portwright.model.Duct;
 import portwright.model.FittingKind;
 import portwright.model.FlameAt;
 import portwright.model.Fuel;
 import portwright.model.Heat;
 import portwright.model.Ided;
 import portwright.model.JetClass;
+import portwright.model.LeadsTo;
 import portwright.model.On;
 import portwright.model.PortsState;
 import portwright.model.Role;
@@ -303,6 +305,8 @@ public final class Catalog {
                         quantity("ventilator", "fan", Kind.FLOW),
                         quantity("ledOutdoors", "led outdoors", Kind.SHARE),
                         quantity("burntAtFlue", "burnt at flue", Kind.SHARE),
+                        quantity("infiltration", "leaks, closed", Kind.FLOW),
+                        quantity("joinedVolume", "joined rooms", Kind.VOLUME),
                         yes("coAlarm", "CO alarm"),
                         yes("gasAlarm", "gas alarm, low"),
                         loose("family", "limits of", "strictest, or us, eu, uk")),
@@ -313,8 +317,10 @@ public final class Catalog {
                         List.of(
                                 quantity("area", "area", Kind.AREA),
                                 quantity("level", "level", Kind.LENGTH),
-                                loose("to", "leads to", "outdoors"),
-                                quantity("free", "free share", Kind.SHARE))),
+                                word("to", "leads to", LeadsTo.class),
+                                quantity("free", "free share", Kind.SHARE),
+                                quantity("height", "height", Kind.LENGTH),
+                                word("duct", "duct", Duct.class))),
                 FormSpec.object(
                         "hood",
                         "Hood",
@@ -344,7 +350,8 @@ public final class Catalog {
                                 quantity("capacity", "holds", Kind.MASS),
                                 quantity("fill", "filled", Kind.SHARE),
                                 quantity("diameter", "diameter", Kind.LENGTH),
-                                quantity("length", "length", Kind.LENGTH))));
+                                quantity("length", "length", Kind.LENGTH),
+                                quantity("propane", "propane in a mix", Kind.SHARE))));
     }
 
     public static FormSpec firing() {

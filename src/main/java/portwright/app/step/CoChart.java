@@ -112,13 +112,10 @@ final class CoChart {
 
     /** A bar from when an alarm may sound to when it must, at each level of its standard. */
     private void alarms(Chart c, RoomCo co, LimitFamily family) {
-        String standard = family == LimitFamily.EU || family == LimitFamily.UK ? "EN 50291-1" : "UL 2034";
+        String standard = AlarmWindow.standard(family);
         boolean named = false;
-        for (CoAlarmPoint point : CoAlarmPoint.all()) {
-            AlarmWindow a = point.standard().equals(standard) ? AlarmWindow.of(co, point) : null;
-            if (a == null) {
-                continue;
-            }
+        for (AlarmWindow a : AlarmWindow.all(co, standard)) {
+            CoAlarmPoint point = a.point();
             boolean must = a.latestS().isPresent();
             Pt at = new Pt(a.earliestS() / 3600, point.ppm());
             Pt by = new Pt(a.latestS().orElse(a.untilS()) / 3600, point.ppm());

@@ -20,6 +20,7 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
     private static final double DOTS_PER_PPM = 1.0;
     private static final int MOST_DOTS = 900;
     private static final double LOW_PX = 460;
+    private static final double FIGURE_PX = 66;
 
     private final Document doc;
 
@@ -280,7 +281,7 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
                         "add " + String.join(", ", r.air().needs()));
         if (r.co().known()) {
             var co = r.co().value();
-            figure(
+            at = figure(
                     g,
                     p,
                     x,
@@ -289,6 +290,15 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
                     "fresh air wanted",
                     CoChart.grouped(co.flowForEightHoursM3PerS() * 3600),
                     "m³/h for " + Format.plain(co.eightHours().value(), 0) + " ppm over 8 hours");
+            figure(
+                    g,
+                    p,
+                    x,
+                    at,
+                    w,
+                    "airing out after the last gas, wind still",
+                    CoChart.grouped(co.airOutS() / 60),
+                    "min to " + Format.plain(co.eightHours().value(), 0) + " ppm");
         }
     }
 
@@ -301,7 +311,7 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
         g.setStroke(p.of(Ink.HAIR));
         g.setLineWidth(1.2);
         g.setLineDashes();
-        g.strokeLine(x, y + 50, x + w, y + 50);
-        return y + 82;
+        g.strokeLine(x, y + 46, x + w, y + 46);
+        return y + FIGURE_PX;
     }
 }

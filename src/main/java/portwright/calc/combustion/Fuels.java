@@ -38,6 +38,13 @@ public final class Fuels {
         return BUTANE;
     }
 
+    /** A mix of propane and n-butane by its mass share of propane, 0 to 1. */
+    public static Fuel propaneButane(double propaneMassShare) {
+        double mp = propaneMassShare / COMPONENTS.get("propane").molarMass();
+        double mb = (1 - propaneMassShare) / COMPONENTS.get("n-butane").molarMass();
+        return mixture("propane-butane", Map.of("propane", mp, "n-butane", mb), null);
+    }
+
     /** Pure methane. */
     public static Fuel methane() {
         return METHANE;

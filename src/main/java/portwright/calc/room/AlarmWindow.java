@@ -1,8 +1,10 @@
 package portwright.calc.room;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import portwright.data.CoAlarmPoint;
+import portwright.data.LimitFamily;
 
 /**
  * When a household alarm that just meets its standard answers a level in the room.
@@ -14,6 +16,20 @@ import portwright.data.CoAlarmPoint;
  */
 public record AlarmWindow(CoAlarmPoint point, double earliestS, OptionalDouble latestS, double untilS) {
     private static final double MINUTE_S = 60;
+
+    /** The standard that alarms of a rule family are made to: EN 50291-1 in Europe, UL 2034 else. */
+    public static String standard(LimitFamily family) {
+        return family == LimitFamily.EU || family == LimitFamily.UK ? "EN 50291-1" : "UL 2034";
+    }
+
+    /** The windows of every level of a standard that the room stays over long enough. */
+    public static List<AlarmWindow> all(RoomCo co, String standard) {
+        return CoAlarmPoint.all().stream()
+                .filter(p -> p.standard().equals(standard))
+                .map(p -> of(co, p))
+                .filter(Objects::nonNull)
+                .toList();
+    }
 
     /** The first time that the level stays over the point long enough for the alarm; null where it never does. */
     public static AlarmWindow of(RoomCo co, CoAlarmPoint point) {

@@ -56,6 +56,11 @@ public final class CombustionAir {
         return row(fanAssisted ? "known-infiltration-fan" : "known-infiltration") / ach * FT3_M3 * thousandBtu(grossW);
     }
 
+    /** Air changes an hour under which the infiltration, where it is known, must be counted. */
+    public static double achLeast() {
+        return row("ach-least");
+    }
+
     /** Free area in m² of the opening, or of each of the two. Example: 50 000 Btu/h direct 12.5 in² each. */
     public static double openingM2(Method method, double grossW) {
         Table.Row r = TABLE.only("id", method.id);
@@ -64,15 +69,19 @@ public final class CombustionAir {
     }
 
     /**
-     * Openings left to make when part of the air is the room's own: {@code A (1 - V/Vneeded)}, not below 0.
+     * Share of the openings left to make when part of the air is the room's own: {@code 1 - V/Vneeded}, not below 0; 1 where no volume is enough.
      */
-    public static double mixedOpeningM2(Method method, double grossW, double volumeM3, double volumeNeededM3) {
+    public static double shareLeft(double volumeM3, double volumeNeededM3) {
         if (volumeNeededM3 == 0) {
             return 0;
         }
-        double left =
-                1 - Check.atLeastZero(volumeM3, "the volume") / Check.aboveZero(volumeNeededM3, "the volume needed");
-        return openingM2(method, grossW) * Math.max(0, left);
+        return Double.isInfinite(volumeNeededM3)
+                ? 1
+                : Math.max(
+                        0,
+                        1
+                                - Check.atLeastZero(volumeM3, "the volume")
+                                        / Check.aboveZero(volumeNeededM3, "the volume needed"));
     }
 
     private static double thousandBtu(double grossW) {

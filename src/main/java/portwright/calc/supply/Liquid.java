@@ -1,5 +1,6 @@
 package portwright.calc.supply;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import portwright.data.LpGas;
@@ -19,6 +20,8 @@ import portwright.data.LpGas;
 public record Liquid(List<LpGas> gases, List<Double> moleShares) {
 
     private static final double SHARE_TOLERANCE = 1e-9;
+    private static final double MOST_TAKEN = 0.99;
+    private static final int STEPS = 400;
 
     public Liquid {
         gases = List.copyOf(gases);
@@ -49,6 +52,50 @@ public record Liquid(List<LpGas> gases, List<Double> moleShares) {
         return new Liquid(
                 List.of(LpGas.named("propane"), LpGas.named("butane")),
                 List.of(propaneMoleShare, 1 - propaneMoleShare));
+    }
+
+    /** A propane/butane mix by mass share of propane, as sellers state it. */
+    public static Liquid propaneButaneByMass(double propaneMassShare) {
+        double p = propaneMassShare / LpGas.named("propane").molarMassKgPerMol();
+        double b = (1 - propaneMassShare) / LpGas.named("butane").molarMassKgPerMol();
+        return propaneButane(p / (p + b));
+    }
+
+    /**
+     * What is left when a share of the mass has boiled off slowly: the lighter gas goes first. {@code dm_i = -w_i dm}, w the mass shares of the vapour
+     * (Rayleigh's distillation, in steps). Example: a mix of equal masses at 10 °C, half boiled off: 0.26 propane by mass is left (own working).
+     *
+     * @param takenShare of the mass, 0 to 1; counted to 0.99 at most
+     */
+    public Liquid leftAfter(double takenShare, double tK) {
+        double[] m = new double[gases.size()];
+        double all = 0;
+        for (int i = 0; i < m.length; i++) {
+            m[i] = moleShares.get(i) * gases.get(i).molarMassKgPerMol();
+            all += m[i];
+        }
+        double dm = all * Math.min(MOST_TAKEN, Math.max(0, takenShare)) / STEPS;
+        for (int k = 0; k < STEPS; k++) {
+            double vapour = 0;
+            double[] w = new double[m.length];
+            for (int i = 0; i < m.length; i++) {
+                w[i] = m[i] * purePressure(gases.get(i), tK); // x_i p_i M_i: mass of each in the vapour
+                vapour += w[i];
+            }
+            for (int i = 0; i < m.length; i++) {
+                m[i] = Math.max(0, m[i] - dm * w[i] / vapour);
+            }
+        }
+        double moles = 0;
+        for (int i = 0; i < m.length; i++) {
+            m[i] /= gases.get(i).molarMassKgPerMol();
+            moles += m[i];
+        }
+        List<Double> shares = new ArrayList<>();
+        for (double n : m) {
+            shares.add(n / moles);
+        }
+        return new Liquid(gases, shares);
     }
 
     /** Absolute vapour pressure in Pa at a temperature in K. */

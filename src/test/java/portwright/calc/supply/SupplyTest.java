@@ -231,6 +231,27 @@ class SupplyTest {
         assertThat(run.shareUsed()).isEqualTo(1e9);
     }
 
+    /** Raoult and Rayleigh: the vapour of equal masses at 10 °C is rich in propane, so the rest grows poor; masses balance (own working). */
+    @Test
+    void aMixLosesItsPropaneFirst() {
+        Liquid mix = Liquid.propaneButaneByMass(0.5);
+        double p = mix.moleShares().get(0);
+        assertThat(p).isEqualTo(1 / (1 + 44.09562 / 58.1222), within(1e-9));
+        Liquid half = mix.leftAfter(0.5, 283.15);
+        assertThat(half.moleShares().get(0)).isLessThan(p);
+        assertThat(half.vapourPressurePa(283.15)).isLessThan(mix.vapourPressurePa(283.15));
+        assertThat(mix.leftAfter(0, 283.15).moleShares().get(0)).isEqualTo(p, within(1e-9));
+        // Rayleigh in closed form for constant relative volatility a: ln(b/b0) = ln(p/p0)/a, b and p the moles of each left
+        double a = PROPANE.vapourPressurePa(283.15) / BUTANE.vapourPressurePa(283.15);
+        double left = 0.5; // of the mass
+        double x = half.moleShares().get(0);
+        double perMass = left / (x * 44.09562 + (1 - x) * 58.1222);
+        double start = 1 / (p * 44.09562 + (1 - p) * 58.1222);
+        assertThat(Math.log(x * perMass / (p * start)) / Math.log((1 - x) * perMass / ((1 - p) * start)))
+                .isEqualTo(a, within(0.02 * a));
+        assertThat(mix.leftAfter(1, 283.15).moleShares().get(0)).isLessThan(0.01);
+    }
+
     @Test
     void anEmptyCylinderIsFound() {
         Cylinder c = new Cylinder(5, 0.3, 5);

@@ -44,18 +44,31 @@ public final class CombustionAirRule implements Rule {
         }
         Unstated.freeAreas(this, review, out);
         RoomReview.AirOpenings o = review.room().openings().value();
+        if (!o.open().isEmpty()) {
+            out.lacks(this, o.open().toArray(String[]::new));
+        }
         if (o.method() == null) {
             double volume = review.room().air().value().volumeM3();
+            String need = o.volumeNeededM3() == null
+                    ? "The room is so tight that no volume gives the burners air"
+                    : "The burners' " + Say.n(o.grossW() / 1000) + " kW gross need " + Say.n(o.volumeNeededM3())
+                            + " m³ of room" + (o.byInfiltration() ? " as tight as it is stated" : "")
+                            + "; there are " + Say.n(volume) + " m³";
             out.add(Say.caution(
                     this,
                     new Measure(volume, "m3"),
-                    new Measure(o.volumeNeededM3(), "m3"),
-                    "The burners' " + Say.n(o.grossW() / 1000) + " kW gross need " + Say.n(o.volumeNeededM3())
-                            + " m³ of room; there are " + Say.n(volume) + " m³ and too little opening.",
+                    o.volumeNeededM3() == null ? null : new Measure(o.volumeNeededM3(), "m3"),
+                    need + " and too little opening"
+                            + (o.open().isEmpty()
+                                    ? "."
+                                    : " that is known to lie near ceiling and floor: add "
+                                            + String.join(", ", o.open()) + "."),
                     "Open two clear areas of " + Say.n(o.twoDirectM2() * 1e4)
-                            + " cm² each to outdoors, one within 305 mm of the ceiling and one within 305 mm of the floor, or one of "
-                            + Say.n(o.oneM2() * 1e4) + " cm² (" + Say.n(o.shortM2() * 1e4)
-                            + " cm² more in each than now).",
+                            + " cm² each to outdoors (" + Say.n(o.twoHorizontalM2() * 1e4)
+                            + " cm² through horizontal ducts), one beginning within 305 mm of the ceiling and one within 305 mm of the floor, or one of "
+                            + Say.n(o.oneM2() * 1e4) + " cm² near the ceiling, or two of " + Say.n(o.twoRoomM2() * 1e4)
+                            + " cm² to a large room"
+                            + (o.shortM2() > 0 ? " (" + Say.n(o.shortM2() * 1e4) + " cm² more in each than now)." : "."),
                     SOURCE));
         }
     }

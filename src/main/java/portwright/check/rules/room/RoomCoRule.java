@@ -1,12 +1,15 @@
 package portwright.check.rules.room;
 
+import java.util.List;
 import java.util.Set;
+import portwright.calc.room.AlarmWindow;
 import portwright.check.Findings;
 import portwright.check.Forbids;
 import portwright.check.Limits;
 import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
+import portwright.data.CoEffect;
 import portwright.data.ExposureLimit;
 import portwright.data.SafetyNumber;
 import portwright.review.Review;
@@ -69,6 +72,7 @@ public final class RoomCoRule implements Rule {
                 + Say.n(co.burntShare() * 100) + " %)";
         String levels = " The room reaches " + Say.n(calm) + " ppm with no wind ("
                 + Say.n(co.stated().peakPpm()) + " ppm with the stated wind), " + Say.n(eight) + " ppm over 8 h.";
+        levels += people(room, co);
         String has = " Openings and fan give " + Say.flow(air.calmM3PerS()) + " with no wind.";
         if (Say.over(calm, ceiling)) {
             out.add(Say.finding(
@@ -109,6 +113,25 @@ public final class RoomCoRule implements Rule {
                             q),
                     co.quarterHour().source()));
         }
+    }
+
+    /** What the peak does to people, and whether a house alarm would say so. */
+    private static String people(RoomReview room, RoomReview.Co co) {
+        String effect = CoEffect.at(co.calm().peakPpm())
+                .map(e -> " At " + Say.n(e.ppm()) + " ppm: " + e.effect() + " (" + e.source().title() + ").")
+                .orElse("");
+        String standard = AlarmWindow.standard(room.family());
+        List<AlarmWindow> windows = AlarmWindow.all(co.calm(), standard);
+        double may = windows.stream().mapToDouble(AlarmWindow::earliestS).min().orElse(Double.NaN);
+        double must = windows.stream()
+                .flatMapToDouble(w -> w.latestS().stream())
+                .min()
+                .orElse(Double.NaN);
+        return effect
+                + (windows.isEmpty()
+                        ? " A house alarm to " + standard + " may stay silent throughout."
+                        : " A house alarm to " + standard + " sounds " + Say.time(may) + " into the firing at the earliest"
+                                + (Double.isNaN(must) ? " and need not sound at all." : ", " + Say.time(must) + " at the latest."));
     }
 
     private static String byHood(RoomReview room, RoomReview.Co co) {

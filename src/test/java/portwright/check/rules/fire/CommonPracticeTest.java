@@ -263,7 +263,7 @@ class CommonPracticeTest {
                 null,
                 null,
                 null,
-                null);
+                null, null, null);
         Design at = new Design(
                 d.title(),
                 null,

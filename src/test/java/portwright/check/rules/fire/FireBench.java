@@ -102,7 +102,7 @@ final class FireBench {
                 null,
                 null,
                 null,
-                null);
+                null, null, null);
         return new Design(
                 d.title(),
                 null,

@@ -1,6 +1,7 @@
 package portwright.check.rules.room;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
@@ -72,6 +73,41 @@ class CommonPracticeTest {
         CheckResult r = TestDesigns.check(d);
         assertThat(TestDesigns.lacking(r)).isEmpty();
         assertThat(r.findings()).noneMatch(f -> f.rule().startsWith("cylinder"));
+    }
+
+    /** A mix of 30 % propane gives out in the cold sooner than pure propane, and without its share nothing of the gas is known. */
+    @Test
+    void aMixOfPropaneAndButaneIsAFuelOfTheCylinder() {
+        String mix = "burners[0].fuel=\"propane-butane\" ; burners[1].fuel=\"propane-butane\"";
+        CheckResult pure = TestDesigns.check(TestDesigns.outdoors());
+        CheckResult warm = TestDesigns.check(
+                TestDesigns.edit(TestDesigns.outdoors(), mix + " ; supply.cylinder.propane=\"30 %\""));
+        assertThat(warm.figures().boilOffKgPerH()).isLessThan(pure.figures().boilOffKgPerH());
+        assertThat(warm.figures().heatNetKw()).isCloseTo(pure.figures().heatNetKw(), within(1e-9));
+        assertThat(TestDesigns.check(TestDesigns.edit(
+                                TestDesigns.outdoors(),
+                                mix + " ; supply.cylinder.propane=\"30 %\" ; supply.ambient=\"-15 °C\""))
+                        .findings())
+                .anyMatch(f -> f.rule().equals("cylinder-boil-off") && f.severity() == Severity.STOP);
+        CheckResult unknown = TestDesigns.check(TestDesigns.edit(TestDesigns.outdoors(), mix));
+        assertThat(TestDesigns.lacking(unknown))
+                .anyMatch(n -> n.rule().equals("cylinder-boil-off") && n.needs().contains("supply.cylinder.propane"));
+    }
+
+    /** Purge by the draught and airing out are figures: five changes of 71 L take minutes; a closed room with little air takes hours. */
+    @Test
+    void purgeAndAiringOutAreFigures() {
+        CheckResult r = TestDesigns.whole(TestDesigns.design(TestDesigns.edit(
+                TestDesigns.studio(), "room.ledOutdoors=\"95 %\" ; room.hood=- ; room.openings=[]")));
+        double v = r.figures().chamberVolumeL() / 1000;
+        assertThat(r.figures().purgeMinutes()).isBetween(5 * v / 40 * 60, 5 * v / 2 * 60); // 2 to 40 m³/h of draught
+        // decay of a stirred room, t = V/Q' ln(C1/C2), from the level that the gas leaves
+        double minutes = 60 / (0.1 * 60 / 3) * Math.log(r.figures().roomCoPeakPpm() / 20) * 60;
+        assertThat(r.figures().roomAirOutMinutes()).isBetween(0.9 * minutes, minutes * 1.001);
+        assertThat(TestDesigns.whole(TestDesigns.design(TestDesigns.outdoors()))
+                        .figures()
+                        .roomAirOutMinutes())
+                .isNull();
     }
 
     @Test

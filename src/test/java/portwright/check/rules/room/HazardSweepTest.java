@@ -2,64 +2,85 @@ package portwright.check.rules.room;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import portwright.check.CheckResult;
 import portwright.check.Finding;
+import portwright.check.Forbids;
+import portwright.check.Rule;
+import portwright.check.Severity;
 import portwright.check.Verdict;
+import portwright.check.rules.RoomRules;
 import portwright.data.Table;
-import portwright.file.ReadResult;
+import portwright.model.Design;
 
-/** Each hazard that these rules compute is caught by the rule meant for it, and its safe twin is not. */
+/** Each hazard that a rule computes is caught by the rule meant for it and by no weaker one, and its safe twin is not. */
 class HazardSweepTest {
 
-    private static List<Table.Row> rows() {
+    private static final Set<String> ROOM =
+            RoomRules.list().stream().map(Rule::id).collect(Collectors.toUnmodifiableSet());
+
+    static List<Table.Row> rows() {
         return Table.resource("/portwright/check/hazard_sweep.csv").rows();
     }
 
     @TestFactory
     List<DynamicTest> caughtByTheRightRule() {
-        List<DynamicTest> tests = new ArrayList<>();
-        for (Table.Row r : rows()) {
-            tests.add(DynamicTest.dynamicTest(
-                    r.text("hazard") + " " + r.text("rule") + " line " + r.line(), () -> one(r)));
-        }
-        return tests;
+        return tests(r -> ROOM.contains(r.text("rule")) ? TestDesigns::check : TestDesigns::whole);
     }
 
-    private static void one(Table.Row r) {
+    /** The same with the whole rule book over every row. */
+    @TestFactory
+    @Tag("slow")
+    List<DynamicTest> caughtByTheRightRuleOfAll() {
+        return tests(r -> TestDesigns::whole);
+    }
+
+    private static List<DynamicTest> tests(Function<Table.Row, Function<Design, CheckResult>> check) {
+        return rows().stream()
+                .map(r -> DynamicTest.dynamicTest(
+                        r.text("hazard") + " " + r.text("rule") + " line " + r.line(), () -> one(r, check.apply(r))))
+                .toList();
+    }
+
+    private static void one(Table.Row r, Function<Design, CheckResult> check) {
         ObjectNode base = TestDesigns.base(r.text("base"));
-        CheckResult unsafe = TestDesigns.check(TestDesigns.edit(base, r.text("unsafe")));
+        CheckResult unsafe = check.apply(TestDesigns.design(TestDesigns.edit(base, r.text("unsafe"))));
+        CheckResult twin = check.apply(TestDesigns.design(TestDesigns.edit(base, r.text("twin"))));
         assertThat(hits(unsafe, r)).as("unsafe design").isNotEmpty();
         assertThat(hits(unsafe, r)).allSatisfy(f -> {
             assertThat(f.remedy()).isNotBlank();
             assertThat(f.source()).isNotNull();
             assertThat(f.message()).doesNotContain("NaN").doesNotContain("Infinity");
-        });
-        List<String> stops = TestDesigns.stops(unsafe);
-        String also = r.text("also", "");
-        if (r.text("severity").equals("stop")) {
-            assertThat(stops).contains(r.text("rule"));
-            assertThat(unsafe.lighting()).isEqualTo(Verdict.STOP);
-        }
-        if (!also.equals("*")) {
-            Set<String> allowed = new LinkedHashSet<>(List.of(also.split(" ")));
-            if (r.text("severity").equals("stop")) {
-                allowed.add(r.text("rule"));
+            if (f.severity() == Severity.STOP) {
+                assertThat(f.forbids() == Forbids.DRILLING ? unsafe.drilling() : unsafe.lighting())
+                        .isEqualTo(Verdict.STOP);
             }
-            assertThat(stops).as("no other rule stops it").allMatch(allowed::contains);
-        }
-        CheckResult twin = TestDesigns.check(TestDesigns.edit(base, r.text("twin")));
+        });
+        // what the unsafe design has and its twin has not is the intended finding: no other rule, and no weaker word of the same rule
+        Set<String> more = answers(unsafe);
+        more.removeAll(answers(twin));
+        more.removeIf(a -> List.of(r.text("also", "").split(" ")).contains(a.substring(0, a.indexOf(':'))));
+        more.remove(r.text("rule") + ":" + r.text("severity"));
+        assertThat(more).as("what else sets it apart from its twin").isEmpty();
         assertThat(hits(twin, r)).as("safe twin").isEmpty();
         assertThat(TestDesigns.stops(twin)).as("stops of the twin").isEmpty();
+    }
+
+    /** Rule and severity of every stop and caution. */
+    private static Set<String> answers(CheckResult result) {
+        return result.findings().stream()
+                .filter(f -> f.severity() != Severity.NOTE)
+                .map(f -> f.rule() + ":" + f.severity().id())
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     private static List<Finding> hits(CheckResult result, Table.Row r) {
@@ -77,68 +98,5 @@ class HazardSweepTest {
             assertThat(TestDesigns.lacking(r)).as(name).isEmpty();
             assertThat(r.lighting()).as(name).isEqualTo(Verdict.CAUTION);
         }
-    }
-
-    /**
-     * Deletes every field of every unsafe design in turn. A stop may turn into "incomplete", which refuses the card as well;
-     * it never turns into a caution or a clear verdict, and no other verdict gets better.
-     */
-    @Test
-    @Tag("slow")
-    void leavingAnythingOutNeverReassures() {
-        assertThat(deletions(1)).isGreaterThan(2000);
-    }
-
-    /** The same for every sixth field, a different sixth for each design. */
-    @Test
-    void leavingSomethingOutNeverReassures() {
-        assertThat(deletions(6)).isGreaterThan(300);
-    }
-
-    private static int deletions(int every) {
-        int tried = 0;
-        int turn = 0;
-        Set<String> done = new LinkedHashSet<>();
-        for (Table.Row r : rows()) {
-            ObjectNode unsafe = TestDesigns.edit(TestDesigns.base(r.text("base")), r.text("unsafe"));
-            if (!done.add(unsafe.toString())) {
-                continue;
-            }
-            Verdict before = TestDesigns.check(unsafe).lighting();
-            for (String path : paths(unsafe, "")) {
-                if (++turn % every != 0) {
-                    continue;
-                }
-                ObjectNode less = TestDesigns.edit(unsafe, path + "=-");
-                ReadResult read = TestDesigns.read(less);
-                if (!read.ok()) {
-                    continue; // refused with an error at its line
-                }
-                tried++;
-                Verdict after = TestDesigns.check(read.design()).lighting();
-                boolean noBetter =
-                        after.ordinal() <= before.ordinal() || before == Verdict.STOP && after == Verdict.INCOMPLETE;
-                assertThat(noBetter)
-                        .as("line %d without %s: %s becomes %s", r.line(), path, before, after)
-                        .isTrue();
-            }
-        }
-        return tried;
-    }
-
-    private static List<String> paths(JsonNode node, String at) {
-        List<String> out = new ArrayList<>();
-        if (node.isObject()) {
-            node.fieldNames().forEachRemaining(f -> {
-                String path = at.isEmpty() ? f : at + "." + f;
-                out.add(path);
-                out.addAll(paths(node.get(f), path));
-            });
-        } else if (node.isArray()) {
-            for (int i = 0; i < node.size(); i++) {
-                out.addAll(paths(node.get(i), at + "[" + i + "]"));
-            }
-        }
-        return out;
     }
 }

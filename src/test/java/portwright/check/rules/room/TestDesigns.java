@@ -37,6 +37,7 @@ final class TestDesigns {
 
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final Path EXAMPLE = Path.of("src/test/resources/designs/contract-example.json");
+    private static final RuleBook BOOK = new RuleBook(LimitTable.load());
     private static final Pattern STEP = Pattern.compile("([A-Za-z-]+)|\\[(\\d+)]");
 
     private TestDesigns() {}
@@ -46,7 +47,9 @@ final class TestDesigns {
         return edit(
                 example(),
                 "burners[0]={\"name\":\"burner A\",\"port\":\"inlet A\",\"fuel\":\"propane\",\"heat\":\"1.6 kW\",\"pressure\":\"11 inH2O\","
-                        + "\"flameSafety\":{\"closes\":\"20 s\"}} ; burners[1].pressure=\"11 inH2O\" ; burners[1].flameSafety={\"closes\":\"20 s\"} ; "
+                        + "\"head\":\"venturi\",\"tip\":\"1/2 in\",\"body\":\"1 in\",\"setback\":\"1/2 in\",\"length\":\"6 in\",\"flameAt\":\"hole\","
+                        + "\"flameSafety\":{\"closes\":\"20 s\"}} ; burners[1].pressure=\"11 inH2O\" ; burners[1].head=\"venturi\" ; "
+                        + "burners[1].flameSafety={\"closes\":\"20 s\"} ; "
                         + "room.place=\"outdoors\" ; room.ceiling=- ; kiln.fittings[0].at=[\"0 in\",\"2 in\"] ; "
                         + "kiln.fittings[2].at=[\"0 in\",\"15 in\"]");
     }
@@ -130,11 +133,29 @@ final class TestDesigns {
         SupplyReview supply = SupplyReview.of(design, firing, assume);
         RoomReview room = RoomReview.of(design, geometry, supply, null, assume);
         Review review = new Review(design, geometry, null, supply, room, firing, assume.list());
-        return new RuleBook(LimitTable.load()).check(review, Set.of(RuleBook.Section.ROOM));
+        return BOOK.check(review, Set.of(RuleBook.Section.ROOM));
     }
 
     static CheckResult check(JsonNode design) {
         return check(design(design));
+    }
+
+    /** The whole rule book. */
+    static CheckResult whole(Design design) {
+        return BOOK.check(Review.of(design));
+    }
+
+    /**
+     * The rule book over a design, or so much of it that both verdicts are already no better than {@code before}: more rules only make a verdict worse.
+     * The quick sections run first.
+     */
+    static CheckResult noMoreThan(CheckResult before, Design design) {
+        Review review = Review.of(design);
+        CheckResult r = BOOK.check(review, Set.of(RuleBook.Section.GEOMETRY, RuleBook.Section.ROOM));
+        return NeverReassuringTest.improves(before.drilling(), r.drilling())
+                        || NeverReassuringTest.improves(before.lighting(), r.lighting())
+                ? BOOK.check(review)
+                : r;
     }
 
     /** What is not checked and could forbid something. */

@@ -1,0 +1,165 @@
+package portwright.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import portwright.calc.combustion.Air;
+import portwright.calc.combustion.AtmosphereLevel;
+import portwright.calc.combustion.Products;
+import portwright.calc.room.Dilution;
+import portwright.calc.room.RoomAir;
+import portwright.calc.room.RoomCo;
+import portwright.data.ExposureLimit;
+import portwright.data.LimitFamily;
+import portwright.data.SafetyNumber;
+import portwright.model.Atmosphere;
+import portwright.model.Room;
+import portwright.units.Quantity;
+
+/** Carbon monoxide and oxygen of the room over the firing. */
+final class RoomCoFigures {
+
+    private static final double STANDARD_PA = 101_325;
+    private static final double HOTTEST_FLUE_K = 1573.15;
+    private static final double RICHEST = 0.60;
+
+    private final Room room;
+    private final SupplyReview supply;
+    private final FireReview fire;
+    private final Assumptions assume;
+
+    RoomCoFigures(Room room, SupplyReview supply, FireReview fire, Assumptions assume) {
+        this.room = room;
+        this.supply = supply;
+        this.fire = fire;
+        this.assume = assume;
+    }
+
+    Known<RoomReview.Co> co(Known<RoomReview.Air> air, Known<RoomReview.HoodFigures> hood, LimitFamily family) {
+        List<String> needs = new ArrayList<>(air.needs());
+        needs.addAll(supply.burners().needs());
+        needs.addAll(supply.steps().needs());
+        if (!needs.isEmpty()) {
+            return Known.lacks(needs);
+        }
+        double led = led(hood);
+        double burnt = share(room.burntAtFlue(), "room.burntAtFlue", "no flame at the flue is proof that CO has burnt");
+        double stays = RoomCo.shareInRoom(led, burnt * (1 - SafetyNumber.value("lid-leak-share")));
+        List<RoomCo.Segment> firing = new ArrayList<>();
+        int worst = -1;
+        double most = 0;
+        for (StepTime s : supply.steps().value()) {
+            double made = s.gas() ? made(lambda(s)) : 0;
+            firing.add(new RoomCo.Segment(s.seconds(), made));
+            if (s.gas() && (worst < 0 || made > most)) {
+                worst = s.index();
+                most = made;
+            }
+        }
+        double mixing = SafetyNumber.value("mixing-factor");
+        RoomReview.Air a = air.value();
+        RoomCo calm = RoomCo.of(firing, stays, a.calmM3PerS(), mixing, a.volumeM3());
+        RoomCo stated = RoomCo.of(firing, stays, a.statedM3PerS(), mixing, a.volumeM3());
+        ExposureLimit ceiling = ExposureLimit.lowest("CO", "ceiling", family).orElseThrow();
+        ExposureLimit eight = ExposureLimit.lowest("CO", "twa8h", family).orElseThrow();
+        double release = most * Dilution.MOLAR_VOLUME_20C * stays;
+        double worstLambda = worst < 0 ? 1 : lambda(supply.steps().value().get(worst));
+        return Known.of(new RoomReview.Co(
+                worst,
+                worstLambda,
+                most,
+                stays,
+                led,
+                burnt,
+                calm,
+                stated,
+                ceiling,
+                eight,
+                ExposureLimit.lowest("CO", "stel15m", family).orElse(null),
+                Dilution.flowForLevel(release, ceiling.value() * 1e-6, mixing),
+                Dilution.flowForLevel(release, eight.value() * 1e-6, mixing),
+                airOut(calm, a, mixing, eight.value())));
+    }
+
+    /** Share led outdoors: as given, or what the hood catches if that is more. */
+    private double led(Known<RoomReview.HoodFigures> hood) {
+        double given = share(
+                room.ledOutdoors(), "room.ledOutdoors", "flue gas stays in the room unless something leads it out");
+        return hood.known() ? Math.max(given, hood.value().capturedShare()) : given;
+    }
+
+    private double share(Quantity given, String field, String why) {
+        if (given == null) {
+            assume.add(field, "0 %", why);
+            return 0;
+        }
+        return given.share();
+    }
+
+    /**
+     * Lambda counted for CO: the richest of the level asked for, or what the kiln burns with the damper fully open where even
+     * that is richer. Without a level the richest counts; no flame is counted leaner than neutral.
+     */
+    private double lambda(StepTime s) {
+        if (s.atmosphere() == null) {
+            assume.add(
+                    "firing.steps[" + s.index() + "].atmosphere",
+                    "lambda 0.60",
+                    "without a level the richest burn counts for CO");
+        }
+        double asked = s.atmosphere() == null
+                ? RICHEST
+                : s.atmosphere() == Atmosphere.OXIDIZING
+                        ? AtmosphereLevel.NEUTRAL.lambdaLow()
+                        : AtmosphereLevel.named(s.atmosphere().id()).lambdaLow();
+        return Math.max(Products.LAMBDA_VALID, Math.min(Math.max(RICHEST, asked), leanestPossible(s)));
+    }
+
+    private double leanestPossible(StepTime s) {
+        if (fire == null || !fire.gas()) {
+            return Double.POSITIVE_INFINITY;
+        }
+        return fire.state(Math.max(s.startC(), s.endC()) + 273.15, 1).lambda().orElse(RICHEST);
+    }
+
+    private double made(double lambda) {
+        return supply.burners().value().stream()
+                .mapToDouble(b -> b.molPerS()
+                        * Products.of(b.fuel(), Air.ROOM, lambda, HOTTEST_FLUE_K, STANDARD_PA)
+                                .co())
+                .sum();
+    }
+
+    Known<Double> oxygen(Known<RoomReview.Air> air, Known<RoomReview.Co> co) {
+        if (!co.known()) {
+            return Known.lacks(co.needs());
+        }
+        double used = supply.burners().value().stream()
+                        .mapToDouble(b -> b.molPerS() * b.fuel().stoichOxygen())
+                        .sum()
+                * (1 - co.value().ledShare());
+        double time = supply.steps().value().stream()
+                .filter(StepTime::gas)
+                .mapToDouble(StepTime::seconds)
+                .sum();
+        RoomReview.Air a = air.value();
+        return Known.of(
+                RoomAir.oxygenAfter(used, a.calmM3PerS() / SafetyNumber.value("mixing-factor"), a.volumeM3(), time));
+    }
+
+    /** Time in s after the last gas until the level with no wind is down to the 8 h limit; 0 where it never passes it. */
+    private double airOut(RoomCo calm, RoomReview.Air air, double mixing, double limitPpm) {
+        double end = 0;
+        double at = 0;
+        for (StepTime s : supply.steps().value()) {
+            at += s.seconds();
+            end = s.gas() ? at : end;
+        }
+        double when = end;
+        double level = calm.series().stream()
+                .filter(s -> s.timeS() <= when + 1e-6)
+                .reduce((a, b) -> b)
+                .map(RoomCo.Sample::ppm)
+                .orElse(0.0);
+        return Dilution.timeToClear(level, limitPpm, air.calmM3PerS() / mixing, air.volumeM3());
+    }
+}

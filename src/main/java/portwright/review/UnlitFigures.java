@@ -1,0 +1,67 @@
+package portwright.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import portwright.calc.draft.DraftCase;
+import portwright.calc.room.UnlitGas;
+import portwright.data.Constants;
+import portwright.data.Ignition;
+import portwright.data.SafetyNumber;
+import portwright.geometry.KilnGeometry;
+import portwright.model.Fuel;
+
+/** Gas that does not burn in the chamber, and the time to purge it. */
+final class UnlitFigures {
+    private static final double AIR_KG_PER_MOL = 0.028965;
+
+    private UnlitFigures() {}
+
+    /** How soon unlit gas can explode, by the gas that needs the least. */
+    static Known<RoomReview.Unlit> unlit(KilnGeometry geometry, SupplyReview supply) {
+        if (!supply.burners().known()) {
+            return Known.lacks(supply.burners().needs());
+        }
+        double chamber = geometry.chamberVolumeM3();
+        double kg = Double.POSITIVE_INFINITY;
+        double lower = 1;
+        for (BurnerGas b : supply.burners().value()) {
+            // a mix reaches its limit no later than pure butane would
+            String gas = b.burner().fuel() == Fuel.PROPANE_BUTANE
+                    ? Fuel.BUTANE.id()
+                    : b.burner().fuel().id();
+            double lel = Ignition.lowestLimit(gas).lowerLimitPct() / 100;
+            double limit = UnlitGas.lowerLimitKg(chamber, lel, b.fuel().molarMass());
+            if (limit < kg) {
+                kg = limit;
+                lower = lel;
+            }
+        }
+        double flow = supply.kgPerS();
+        return flow > 0 ? Known.of(new RoomReview.Unlit(lower, kg, kg / flow)) : Known.lacks(List.of("burners"));
+    }
+
+    /**
+     * Five changes of the chamber's air by the kiln's own draught: gas shut, damper off, ports open, chamber at the lowest temperature at which gas may be
+     * lit again. The draught counts as cold air though it swells in the chamber (safe side).
+     */
+    static Known<RoomReview.Purge> purge(KilnGeometry geometry, FireReview fire) {
+        List<String> needs = new ArrayList<>();
+        if (fire == null) {
+            needs.add("burners");
+        } else {
+            needs.addAll(fire.kiln().needs());
+        }
+        if (!needs.isEmpty()) {
+            return Known.lacks(needs);
+        }
+        DraftCase k = fire.kiln().value();
+        double kelvin = SafetyNumber.value("gas-on-floor") + 273.15;
+        double kg = fire.state(kelvin, 1, 0).balance().airFlow();
+        double density = k.atmosphericPressure() * AIR_KG_PER_MOL / (Constants.R * k.roomTemperature());
+        double flow = Math.max(0, kg / density);
+        double s = UnlitGas.purgeS(geometry.chamberVolumeM3(), SafetyNumber.value("purge-changes"), flow);
+        return Double.isFinite(s)
+                ? Known.of(new RoomReview.Purge(kelvin, flow, s))
+                : Known.lacks(List.of("ports"));
+    }
+}
