@@ -1,26 +1,21 @@
 package portwright.app.step;
 
 import java.util.Locale;
-import java.util.Random;
-import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
-import javafx.scene.text.TextAlignment;
 import portwright.app.doc.Document;
 import portwright.app.paint.Palette;
 import portwright.app.paint.Say;
 import portwright.app.part.PaintedRegion;
 import portwright.drawing.Ink;
-import portwright.model.Opening;
 import portwright.review.RoomReview;
 import portwright.units.Format;
 
 /** Room step: the room with its air and carbon monoxide, fresh air against needed, CO over the firing. */
 final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
     private static final double MOL_M3 = 0.024;
-    private static final double DOTS_PER_PPM = 1.0;
-    private static final int MOST_DOTS = 900;
     private static final double LOW_PX = 460;
     private static final double FIGURE_PX = 66;
+    private static final double LONG_S = 3 * 3600;
 
     private final Document doc;
 
@@ -43,7 +38,7 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
             return;
         }
         if (Boolean.FALSE.equals(room.indoors())) {
-            outdoors(g, p, w, h);
+            new RoomSketch(g, p).outdoors(w, h);
             return;
         }
         if (h < LOW_PX) {
@@ -55,7 +50,7 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
         double sw = Math.min(w * 0.56, 560);
         double sh = Math.min(250, h * 0.36);
         Double ppm = room.co().known() ? room.co().value().calm().peakPpm() : null;
-        section(g, p, 60, top + 24, sw - 60, sh - 24, ppm);
+        new RoomSketch(g, p).section(doc.design().room(), 60, top + 24, sw - 60, sh - 24, ppm);
         figures(g, p, room, sw + 70, top + 20, w - sw - 110);
         new CoChart(g, p)
                 .paint(room, 86, top + sh + 58, Math.max(200, w - 86 - CoChart.WORDS_PX), h - top - sh - 58 - 84);
@@ -68,180 +63,6 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
                 13,
                 false,
                 Ink.INK);
-    }
-
-    private void outdoors(GraphicsContext g, Palette p, double w, double h) {
-        Say.left(
-                g,
-                p,
-                "The kiln stands in the open. Stay upwind; CO pools under a roof and beside a wall.",
-                24,
-                62,
-                14,
-                false,
-                Ink.INK);
-        double gy = h * 0.72;
-        g.setStroke(p.of(Ink.INK));
-        g.setLineWidth(2.6);
-        g.setLineDashes();
-        g.strokeLine(60, gy, w - 60, gy);
-        kiln(g, p, w * 0.42, gy, 1.5);
-        person(g, p, w * 0.26, gy, 1.5);
-        arrow(g, p, w * 0.1, gy - 150, w * 0.2, gy - 150, Ink.COBALT);
-        Say.at(g, p, "wind", w * 0.15, gy - 168, 13, true, Ink.COBALT, TextAlignment.CENTER, VPos.CENTER, false);
-        arrow(g, p, w * 0.46, gy - 190, w * 0.62, gy - 260, Ink.EMBER);
-        Say.at(
-                g,
-                p,
-                "flue gas, with CO",
-                w * 0.63,
-                gy - 268,
-                13,
-                true,
-                Ink.EMBER,
-                TextAlignment.LEFT,
-                VPos.CENTER,
-                false);
-    }
-
-    private void section(GraphicsContext g, Palette p, double x, double y, double w, double h, Double ppm) {
-        var room = doc.design().room();
-        double ceiling =
-                room == null || room.ceiling() == null ? 2.7 : room.ceiling().metres();
-        double k = h / ceiling;
-        g.setFill(p.of(Ink.BISQUE));
-        g.fillRect(x - 9, y - 9, w + 18, h + 18);
-        g.setFill(p.of(Ink.PAPER));
-        g.fillRect(x, y, w, h);
-        if (ppm != null && Double.isFinite(ppm)) {
-            dots(g, p, x, y, w, h, ppm);
-        }
-        g.setStroke(p.of(Ink.INK));
-        g.setLineWidth(2.2);
-        g.setLineDashes();
-        g.strokeRect(x - 9, y - 9, w + 18, h + 18);
-        g.strokeRect(x, y, w, h);
-        boolean left = true;
-        if (room != null && room.openings() != null) {
-            for (Opening o : room.openings()) {
-                if (o.area() == null || o.level() == null) {
-                    continue;
-                }
-                double side = Math.min(1.2, Math.max(0.2, Math.sqrt(o.area().si()) * 0.7)) * k;
-                double oy = y + h - Math.max(0.05, Math.min(ceiling, o.level().metres())) * k - side / 2;
-                oy = Math.max(y + 2, Math.min(y + h - side - 2, oy));
-                g.setFill(p.of(Ink.PAPER));
-                double ox = left ? x - 10.2 : x + w - 1.2;
-                g.fillRect(ox, oy, 11.4, side);
-                boolean high = oy + side / 2 < y + h / 2;
-                double ay = oy + side / 2;
-                if (high) {
-                    arrow(g, p, left ? x + 40 : x + w - 40, ay, left ? x - 46 : x + w + 46, ay, Ink.EMBER);
-                    Say.at(
-                            g,
-                            p,
-                            "out, with CO",
-                            left ? x + 46 : x + w - 46,
-                            ay - 13,
-                            13,
-                            true,
-                            Ink.EMBER,
-                            left ? TextAlignment.LEFT : TextAlignment.RIGHT,
-                            VPos.CENTER,
-                            true);
-                } else {
-                    arrow(g, p, left ? x - 46 : x + w + 46, ay, left ? x + 50 : x + w - 50, ay, Ink.COBALT);
-                    Say.at(
-                            g,
-                            p,
-                            "fresh air in",
-                            left ? x + 16 : x + w - 16,
-                            ay - 14,
-                            13,
-                            true,
-                            Ink.COBALT,
-                            left ? TextAlignment.LEFT : TextAlignment.RIGHT,
-                            VPos.CENTER,
-                            true);
-                }
-                left = !left;
-            }
-        }
-        kiln(g, p, x + w * 0.5, y + h, h / 230);
-        person(g, p, x + w * 0.74, y + h, h / 230);
-        if (room != null && Boolean.TRUE.equals(room.coAlarm())) {
-            double ax = x + w * 0.9;
-            double ay = y + h * 0.5;
-            g.setFill(p.of(Ink.PAPER));
-            g.fillRoundRect(ax - 9, ay - 13, 18, 26, 6, 6);
-            g.setLineWidth(1.8);
-            g.setStroke(p.of(Ink.INK));
-            g.strokeRoundRect(ax - 9, ay - 13, 18, 26, 6, 6);
-            g.setFill(p.of(Ink.CELADON));
-            g.fillOval(ax - 4, ay - 5, 8, 8);
-            Say.at(g, p, "CO alarm", ax, ay + 24, 13, false, Ink.INK, TextAlignment.CENTER, VPos.CENTER, true);
-        }
-    }
-
-    private static void dots(GraphicsContext g, Palette p, double x, double y, double w, double h, double ppm) {
-        Random random = new Random(7);
-        int n = (int) Math.min(MOST_DOTS, Math.round(ppm * DOTS_PER_PPM));
-        g.setFill(p.of(Ink.OXBLOOD).deriveColor(0, 1, 1, 0.75));
-        for (int i = 0; i < n; i++) {
-            g.fillOval(x + 4 + random.nextDouble() * (w - 8), y + 4 + random.nextDouble() * (h - 8), 4, 4);
-        }
-        String words = n >= MOST_DOTS ? "one dot for " + Math.round(ppm / MOST_DOTS) + " ppm" : "one dot a ppm";
-        Say.at(g, p, words, x + 8, y + h - 10, 12.5, false, Ink.INK2, TextAlignment.LEFT, VPos.CENTER, true);
-    }
-
-    private static void kiln(GraphicsContext g, Palette p, double x, double y, double k) {
-        g.setFill(p.of(Ink.BRICK));
-        g.fillRect(x - 28 * k, y - 74 * k, 56 * k, 58 * k);
-        g.setStroke(p.of(Ink.INK));
-        g.setLineWidth(2.2);
-        g.setLineDashes();
-        g.strokeRect(x - 28 * k, y - 74 * k, 56 * k, 58 * k);
-        g.strokeLine(x - 22 * k, y - 16 * k, x - 22 * k, y);
-        g.strokeLine(x + 22 * k, y - 16 * k, x + 22 * k, y);
-        Say.at(g, p, "kiln", x, y - 45 * k, 13, true, Ink.INK, TextAlignment.CENTER, VPos.CENTER, false);
-        g.setFill(p.of(Ink.FLAME));
-        for (double dx : new double[] {-7, 7}) {
-            double fx = x + dx * k;
-            g.beginPath();
-            g.moveTo(fx - 4 * k, y - 75 * k);
-            g.bezierCurveTo(fx - 8 * k, y - 92 * k, fx + 1 * k, y - 94 * k, fx, y - 108 * k);
-            g.bezierCurveTo(fx + 9 * k, y - 94 * k, fx + 7 * k, y - 86 * k, fx + 4 * k, y - 75 * k);
-            g.closePath();
-            g.fill();
-        }
-    }
-
-    private static void person(GraphicsContext g, Palette p, double x, double y, double k) {
-        g.setStroke(p.of(Ink.INK));
-        g.setLineWidth(2.2);
-        g.setLineDashes();
-        double head = y - 150 * k;
-        g.strokeOval(x - 9 * k, head, 18 * k, 18 * k);
-        g.strokeLine(x, head + 18 * k, x, y - 58 * k);
-        g.strokeLine(x, head + 30 * k, x - 14 * k, y - 78 * k);
-        g.strokeLine(x, head + 30 * k, x + 14 * k, y - 78 * k);
-        g.strokeLine(x, y - 58 * k, x - 10 * k, y);
-        g.strokeLine(x, y - 58 * k, x + 10 * k, y);
-    }
-
-    private static void arrow(GraphicsContext g, Palette p, double x0, double y0, double x1, double y1, Ink ink) {
-        g.setStroke(p.of(ink));
-        g.setLineWidth(4);
-        g.setLineDashes();
-        double d = Math.hypot(x1 - x0, y1 - y0);
-        double ux = (x1 - x0) / d;
-        double uy = (y1 - y0) / d;
-        g.strokeLine(x0, y0, x1 - ux * 10, y1 - uy * 10);
-        g.setFill(p.of(ink));
-        g.fillPolygon(
-                new double[] {x1, x1 - ux * 15 - uy * 7, x1 - ux * 15 + uy * 7},
-                new double[] {y1, y1 - uy * 15 + ux * 7, y1 - uy * 15 - ux * 7},
-                3);
     }
 
     private void figures(GraphicsContext g, Palette p, RoomReview r, double x, double y, double w) {
@@ -297,8 +118,8 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
                     at,
                     w,
                     "airing out after the last gas, wind still",
-                    CoChart.grouped(co.airOutS() / 60),
-                    "min to " + Format.plain(co.eightHours().value(), 0) + " ppm");
+                    CoChart.grouped(co.airOutS() / (co.airOutS() < LONG_S ? 60 : 3600)),
+                    (co.airOutS() < LONG_S ? "min to " : "h to ") + Format.plain(co.eightHours().value(), 0) + " ppm");
         }
     }
 

@@ -72,7 +72,7 @@ public final class RoomCoRule implements Rule {
                 + Say.n(co.burntShare() * 100) + " %)";
         String levels = " The room reaches " + Say.n(calm) + " ppm with no wind ("
                 + Say.n(co.stated().peakPpm()) + " ppm with the stated wind), " + Say.n(eight) + " ppm over 8 h.";
-        levels += people(room, co);
+        levels += people(room, co, startOfGas(review));
         String has = " Openings and fan give " + Say.flow(air.calmM3PerS()) + " with no wind.";
         if (Say.over(calm, ceiling)) {
             out.add(Say.finding(
@@ -116,7 +116,7 @@ public final class RoomCoRule implements Rule {
     }
 
     /** What the peak does to people, and whether a house alarm would say so. */
-    private static String people(RoomReview room, RoomReview.Co co) {
+    private static String people(RoomReview room, RoomReview.Co co, double gasOnS) {
         String effect = CoEffect.at(co.calm().peakPpm())
                 .map(e -> " At " + Say.n(e.ppm()) + " ppm: " + e.effect() + " (" + e.source().title() + ").")
                 .orElse("");
@@ -130,8 +130,8 @@ public final class RoomCoRule implements Rule {
         return effect
                 + (windows.isEmpty()
                         ? " A house alarm to " + standard + " may stay silent throughout."
-                        : " A house alarm to " + standard + " sounds " + Say.time(may) + " into the firing at the earliest"
-                                + (Double.isNaN(must) ? " and need not sound at all." : ", " + Say.time(must) + " at the latest."));
+                        : " A house alarm to " + standard + " sounds " + Say.time(may - gasOnS) + " after the first gas at the earliest"
+                                + (Double.isNaN(must) ? " and need not sound at all." : ", " + Say.time(must - gasOnS) + " at the latest."));
     }
 
     private static String byHood(RoomReview room, RoomReview.Co co) {
