@@ -127,7 +127,12 @@ public final class CheckText {
         figure("CO in the room, highest", f.roomCoPeakPpm(), 1, 0, "ppm");
         figure("CO in the room, 8 h", f.roomCoEightHourPpm(), 1, 0, "ppm");
         boolean hours = f.roomAirOutMinutes() != null && f.roomAirOutMinutes() >= 180;
-        figure("airing out after the gas", f.roomAirOutMinutes(), hours ? 1.0 / 60 : 1, 0, hours ? "h (no wind)" : "min (no wind)");
+        figure(
+                "airing out after the gas",
+                f.roomAirOutMinutes(),
+                hours ? 1.0 / 60 : 1,
+                0,
+                hours ? "h (no wind)" : "min (no wind)");
         figure("oxygen in the room, lowest", f.roomOxygenPct(), 1, 1, "%");
     }
 

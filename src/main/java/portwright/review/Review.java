@@ -76,7 +76,9 @@ public record Review(
                 run == null ? null : run.capacityKgPerS() * 3600,
                 unlit == null ? null : unlit.seconds(),
                 unlit == null ? null : unlit.limitKg() * 1000,
-                room == null || !room.purge().known() ? null : room.purge().value().seconds() / 60,
+                room == null || !room.purge().known()
+                        ? null
+                        : room.purge().value().seconds() / 60,
                 co == null || !Double.isFinite(co.airOutS()) ? null : co.airOutS() / 60);
     }
 

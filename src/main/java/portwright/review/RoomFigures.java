@@ -168,8 +168,8 @@ final class RoomFigures {
             Opening o = room.openings().get(i);
             clear.add(o.area() == null || o.to() == null ? 0 : o.area().si() * free(o, i));
         }
-        return Known.of(AirOpeningFigures.of(
-                room, clear, supply.grossW(), air.value().volumeM3()));
+        return Known.of(
+                AirOpeningFigures.of(room, clear, supply.grossW(), air.value().volumeM3()));
     }
 
     private Known<RoomReview.CeilingFigures> ceiling() {

@@ -106,8 +106,7 @@ public record SupplyReview(
                 .toList();
         double kg = c.capacity().si() * c.fill().share();
         int count = s.count() == null ? 1 : s.count();
-        double taken =
-                draws.stream().mapToDouble(d -> d.seconds() * d.kgPerS()).sum() / Math.max(1e-9, kg * count);
+        double taken = draws.stream().mapToDouble(d -> d.seconds() * d.kgPerS()).sum() / Math.max(1e-9, kg * count);
         return Known.of(SupplyRun.of(
                 cylinder(c, assume),
                 count,

@@ -60,8 +60,6 @@ final class UnlitFigures {
         double density = k.atmosphericPressure() * AIR_KG_PER_MOL / (Constants.R * k.roomTemperature());
         double flow = Math.max(0, kg / density);
         double s = UnlitGas.purgeS(geometry.chamberVolumeM3(), SafetyNumber.value("purge-changes"), flow);
-        return Double.isFinite(s)
-                ? Known.of(new RoomReview.Purge(kelvin, flow, s))
-                : Known.lacks(List.of("ports"));
+        return Double.isFinite(s) ? Known.of(new RoomReview.Purge(kelvin, flow, s)) : Known.lacks(List.of("ports"));
     }
 }

@@ -119,7 +119,8 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
                     w,
                     "airing out after the last gas, wind still",
                     CoChart.grouped(co.airOutS() / (co.airOutS() < LONG_S ? 60 : 3600)),
-                    (co.airOutS() < LONG_S ? "min to " : "h to ") + Format.plain(co.eightHours().value(), 0) + " ppm");
+                    (co.airOutS() < LONG_S ? "min to " : "h to ")
+                            + Format.plain(co.eightHours().value(), 0) + " ppm");
         }
     }
 

@@ -147,21 +147,16 @@ final class RoomSketch {
 
     /** A hood as wide and as high over the lid as declared, with its pipe through the ceiling. */
     private void hood(Hood hood, double x, double lid, double ceiling, double k) {
-        double wide = Math.min(150, hood.diameter() == null ? 60 : hood.diameter().metres() * k);
+        double wide =
+                Math.min(150, hood.diameter() == null ? 60 : hood.diameter().metres() * k);
         double up = hood.height() == null ? 30 : hood.height().metres() * k;
         double mouth = Math.max(ceiling + 34, lid - Math.max(16, up));
         double neck = Math.max(ceiling + 8, mouth - 26);
         g.setStroke(p.of(Ink.INK));
         g.setLineWidth(2.2);
         g.setLineDashes();
-        g.strokePolyline(
-                new double[] {x - wide / 2, x - 8, x - 8},
-                new double[] {mouth, neck, ceiling - 22},
-                3);
-        g.strokePolyline(
-                new double[] {x + wide / 2, x + 8, x + 8},
-                new double[] {mouth, neck, ceiling - 22},
-                3);
+        g.strokePolyline(new double[] {x - wide / 2, x - 8, x - 8}, new double[] {mouth, neck, ceiling - 22}, 3);
+        g.strokePolyline(new double[] {x + wide / 2, x + 8, x + 8}, new double[] {mouth, neck, ceiling - 22}, 3);
         arrow(x, neck, x, ceiling - 34, Ink.EMBER);
         Say.at(g, p, "hood", x + 14, neck - 4, 13, true, Ink.INK, TextAlignment.LEFT, VPos.CENTER, true);
     }

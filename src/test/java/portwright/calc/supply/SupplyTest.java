@@ -241,7 +241,8 @@ class SupplyTest {
         assertThat(half.moleShares().get(0)).isLessThan(p);
         assertThat(half.vapourPressurePa(283.15)).isLessThan(mix.vapourPressurePa(283.15));
         assertThat(mix.leftAfter(0, 283.15).moleShares().get(0)).isEqualTo(p, within(1e-9));
-        // Rayleigh in closed form for constant relative volatility a: ln(b/b0) = ln(p/p0)/a, b and p the moles of each left
+        // Rayleigh in closed form for constant relative volatility a: ln(b/b0) = ln(p/p0)/a, b and p the moles of each
+        // left
         double a = PROPANE.vapourPressurePa(283.15) / BUTANE.vapourPressurePa(283.15);
         double left = 0.5; // of the mass
         double x = half.moleShares().get(0);

@@ -61,14 +61,16 @@ public final class CombustionAirRule implements Rule {
                     need + " and too little opening"
                             + (o.open().isEmpty()
                                     ? "."
-                                    : " that is known to lie near ceiling and floor: add "
-                                            + String.join(", ", o.open()) + "."),
+                                    : " that is known to lie near ceiling and floor: add " + String.join(", ", o.open())
+                                            + "."),
                     "Open two clear areas of " + Say.n(o.twoDirectM2() * 1e4)
                             + " cm² each to outdoors (" + Say.n(o.twoHorizontalM2() * 1e4)
                             + " cm² through horizontal ducts), one beginning within 305 mm of the ceiling and one within 305 mm of the floor, or one of "
                             + Say.n(o.oneM2() * 1e4) + " cm² near the ceiling, or two of " + Say.n(o.twoRoomM2() * 1e4)
                             + " cm² to a large room"
-                            + (o.shortM2() > 0 ? " (" + Say.n(o.shortM2() * 1e4) + " cm² more in each than now)." : "."),
+                            + (o.shortM2() > 0
+                                    ? " (" + Say.n(o.shortM2() * 1e4) + " cm² more in each than now)."
+                                    : "."),
                     SOURCE));
         }
     }

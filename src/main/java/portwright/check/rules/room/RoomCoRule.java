@@ -118,7 +118,8 @@ public final class RoomCoRule implements Rule {
     /** What the peak does to people, and whether a house alarm would say so. */
     private static String people(RoomReview room, RoomReview.Co co, double gasOnS) {
         String effect = CoEffect.at(co.calm().peakPpm())
-                .map(e -> " At " + Say.n(e.ppm()) + " ppm: " + e.effect() + " (" + e.source().title() + ").")
+                .map(e -> " At " + Say.n(e.ppm()) + " ppm: " + e.effect() + " ("
+                        + e.source().title() + ").")
                 .orElse("");
         String standard = AlarmWindow.standard(room.family());
         List<AlarmWindow> windows = AlarmWindow.all(co.calm(), standard);
@@ -130,8 +131,11 @@ public final class RoomCoRule implements Rule {
         return effect
                 + (windows.isEmpty()
                         ? " A house alarm to " + standard + " may stay silent throughout."
-                        : " A house alarm to " + standard + " sounds " + Say.time(may - gasOnS) + " after the first gas at the earliest"
-                                + (Double.isNaN(must) ? " and need not sound at all." : ", " + Say.time(must - gasOnS) + " at the latest."));
+                        : " A house alarm to " + standard + " sounds " + Say.time(may - gasOnS)
+                                + " after the first gas at the earliest"
+                                + (Double.isNaN(must)
+                                        ? " and need not sound at all."
+                                        : ", " + Say.time(must - gasOnS) + " at the latest."));
     }
 
     private static String byHood(RoomReview room, RoomReview.Co co) {

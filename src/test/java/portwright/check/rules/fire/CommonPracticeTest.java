@@ -263,7 +263,9 @@ class CommonPracticeTest {
                 null,
                 null,
                 null,
-                null, null, null);
+                null,
+                null,
+                null);
         Design at = new Design(
                 d.title(),
                 null,

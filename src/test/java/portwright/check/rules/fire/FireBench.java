@@ -102,7 +102,9 @@ final class FireBench {
                 null,
                 null,
                 null,
-                null, null, null);
+                null,
+                null,
+                null);
         return new Design(
                 d.title(),
                 null,

@@ -17,8 +17,7 @@ class CombustionAirTest {
     private static final String CLOSED = "room.hood=- ; room.volume=\"0.5 m3\" ; room.openings=[%s]";
 
     private static String opening(String area, String level, String more) {
-        return String.format(
-                "{\"area\":\"%s\",\"level\":\"%s\",\"free\":\"100 %%\",\"to\":\"%s}", area, level, more);
+        return String.format("{\"area\":\"%s\",\"level\":\"%s\",\"free\":\"100 %%\",\"to\":\"%s}", area, level, more);
     }
 
     @ParameterizedTest
@@ -44,8 +43,10 @@ class CombustionAirTest {
     @Test
     void roomsJoinedByTwoOpeningsCountTogether() {
         String two = opening("650 cm2", "0.2 m", "room\"") + "," + opening("650 cm2", "2.8 m", "room\"");
-        assertThat(cautions(check(String.format(CLOSED, two) + " ; room.joinedVolume=\"20 m3\""))).isFalse();
-        assertThat(cautions(check(String.format(CLOSED, two) + " ; room.joinedVolume=\"3 m3\""))).isTrue();
+        assertThat(cautions(check(String.format(CLOSED, two) + " ; room.joinedVolume=\"20 m3\"")))
+                .isFalse();
+        assertThat(cautions(check(String.format(CLOSED, two) + " ; room.joinedVolume=\"3 m3\"")))
+                .isTrue();
     }
 
     @Test
@@ -63,8 +64,10 @@ class CombustionAirTest {
 
     @Test
     void withoutHeightsNothingIsProven() {
-        CheckResult r = check(String.format(CLOSED, opening("30 cm2", "0.2 m", "outdoors\"") + ","
-                + opening("30 cm2", "2.8 m", "outdoors\"").replace("\"level\":\"2.8 m\",", "")));
+        CheckResult r = check(String.format(
+                CLOSED,
+                opening("30 cm2", "0.2 m", "outdoors\"") + ","
+                        + opening("30 cm2", "2.8 m", "outdoors\"").replace("\"level\":\"2.8 m\",", "")));
         assertThat(cautions(r)).isTrue();
         assertThat(r.notChecked())
                 .anyMatch(n -> n.rule().equals("combustion-air") && n.needs().contains("room.openings[1].level"));

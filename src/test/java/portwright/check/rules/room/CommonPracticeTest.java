@@ -97,8 +97,8 @@ class CommonPracticeTest {
     /** Purge by the draught and airing out are figures: five changes of 71 L take minutes; a closed room with little air takes hours. */
     @Test
     void purgeAndAiringOutAreFigures() {
-        CheckResult r = TestDesigns.whole(TestDesigns.design(TestDesigns.edit(
-                TestDesigns.studio(), "room.ledOutdoors=\"95 %\" ; room.hood=- ; room.openings=[]")));
+        CheckResult r = TestDesigns.whole(TestDesigns.design(
+                TestDesigns.edit(TestDesigns.studio(), "room.ledOutdoors=\"95 %\" ; room.hood=- ; room.openings=[]")));
         double v = r.figures().chamberVolumeL() / 1000;
         assertThat(r.figures().purgeMinutes()).isBetween(5 * v / 40 * 60, 5 * v / 2 * 60); // 2 to 40 m³/h of draught
         // decay of a stirred room, t = V/Q' ln(C1/C2), from the level that the gas leaves

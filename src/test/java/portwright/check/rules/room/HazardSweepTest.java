@@ -65,7 +65,8 @@ class HazardSweepTest {
                         .isEqualTo(Verdict.STOP);
             }
         });
-        // what the unsafe design has and its twin has not is the intended finding: no other rule, and no weaker word of the same rule
+        // what the unsafe design has and its twin has not is the intended finding: no other rule, and no weaker word of
+        // the same rule
         Set<String> more = answers(unsafe);
         more.removeAll(answers(twin));
         more.removeIf(a -> List.of(r.text("also", "").split(" ")).contains(a.substring(0, a.indexOf(':'))));

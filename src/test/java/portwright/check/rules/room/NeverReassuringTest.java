@@ -77,8 +77,8 @@ class NeverReassuringTest {
             CheckResult before = full.computeIfAbsent(c.unsafe, d -> TestDesigns.whole(TestDesigns.design(d)));
             CheckResult after = TestDesigns.noMoreThan(before, read.design());
             if (improves(before.drilling(), after.drilling()) || improves(before.lighting(), after.lighting())) {
-                better.add(c.hazard + " without " + c.path + ": drilling " + before.drilling() + " to " + after.drilling()
-                        + ", lighting " + before.lighting() + " to " + after.lighting());
+                better.add(c.hazard + " without " + c.path + ": drilling " + before.drilling() + " to "
+                        + after.drilling() + ", lighting " + before.lighting() + " to " + after.lighting());
             }
         }
         return better;
