@@ -22,6 +22,8 @@ final class LastPages {
     private static final double BAR = 16;
 
     private static final double HEADING = 14;
+    /** Most that a heading keeps with it, mm. */
+    private static final double MOST_KEPT = 120;
 
     private static final double WANDER_COLUMN = 13;
 
@@ -70,12 +72,12 @@ final class LastPages {
     }
 
     private void heading(String t) {
-        heading(t, "");
+        heading(t, 8);
     }
 
-    /** A heading that stays on one page with the words below it. */
-    private void heading(String t, String lead) {
-        room(pen == null ? HEADING : Math.max(HEADING + 8, HEADING + Words.height(pen, lead, textWidth(), TEXT)));
+    /** A heading that stays on one page with so much of what stands below it, mm. */
+    private void heading(String t, double below) {
+        room(HEADING + below);
         if (y < height - Frame.MARGIN - 3) {
             y -= 4;
         }
@@ -172,11 +174,14 @@ final class LastPages {
         if (rows.isEmpty()) {
             return;
         }
-        heading("How far each hole may wander", table.words());
+        double cells = 6 + 9 * rows.size();
+        heading(
+                "How far each hole may wander",
+                Math.min(MOST_KEPT, Words.height(pen, table.words(), textWidth(), TEXT) + cells));
         para(table.words(), 0, TEXT);
         y -= 1;
         double name = textWidth() - WanderRows.HEADS.size() * WANDER_COLUMN;
-        room(6 + 9 * rows.size());
+        room(cells);
         cells(WanderRows.HEADS, name, TextStyle.BAR);
         for (WanderRows.Row r : rows) {
             room(9);
