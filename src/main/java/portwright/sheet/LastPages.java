@@ -129,6 +129,10 @@ final class LastPages {
                 para(t, 9, TEXT);
             }
         }
+        if (!job.result().ownLimits().isEmpty()) {
+            heading("Your own limits");
+            job.result().ownLimits().forEach(l -> para(l.words(), 0, TEXT));
+        }
         if (!job.result().assumed().isEmpty()) {
             heading("Assumed");
             job.result().assumed().forEach(a -> para(a.field() + " = " + a.value() + ": " + a.why(), 0, TEXT));
