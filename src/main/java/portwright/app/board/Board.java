@@ -6,9 +6,9 @@ import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.layout.Background;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
-import portwright.app.doc.Background;
 import portwright.app.doc.Document;
 import portwright.app.doc.Moves;
 import portwright.app.doc.Picture;
@@ -21,13 +21,21 @@ import portwright.app.paint.Palette;
 import portwright.app.paint.RulePainter;
 import portwright.check.Finding;
 import portwright.drawing.Box;
+import portwright.drawing.Ink;
 import portwright.drawing.PartLook;
+import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
+import portwright.model.Port;
+import portwright.model.Shelf;
 import portwright.model.UnitSystem;
 
-/** The drawing, true to scale, between two boxwood rules. One canvas for the part, one for what moves over it. */
+/**
+ * The drawing, true to scale, between two boxwood rules. One canvas for the kiln, painted anew only when kiln, view or theme change; one for
+ * what moves and what lies over it. Painted once a frame.
+ */
 public final class Board extends Region {
     private static final double KEEP_OUT_MM = 25;
+    private static final double RIM = 1.4;
 
     private final Document doc;
     private final Canvas still = new Canvas();
@@ -40,6 +48,7 @@ public final class Board extends Region {
     private Picture picture = Picture.FLOOR_HOT;
     private View view;
     private Plot plot;
+    private Ground painted;
     private boolean fitted = true;
     private Runnable onPicture = () -> {};
     private Runnable onRegion = () -> {};
@@ -53,7 +62,7 @@ public final class Board extends Region {
         probe.setManaged(false);
         probe.backgroundProperty().addListener((o, a, b) -> redraw());
         getChildren().addAll(probe, still, live);
-        regions = new RegionDesk(doc, Background.one("portwright region"), Platform::runLater, () -> {
+        regions = new RegionDesk(doc, portwright.app.doc.Background.one("portwright region"), Platform::runLater, () -> {
             redraw();
             onRegion.run();
         });
@@ -68,7 +77,7 @@ public final class Board extends Region {
         mouse.install();
         keys = new BoardKeys(this, doc);
         keys.install();
-        focusedProperty().addListener((o, a, b) -> redrawLive());
+        focusedProperty().addListener((o, a, b) -> redraw());
         doc.listen(c -> {
             if (c == Document.Change.DESIGN || c == Document.Change.SELECTION) {
                 regions.changed();
@@ -136,6 +145,9 @@ public final class Board extends Region {
     }
 
     View view() {
+        if (view == null) {
+            view = fitView();
+        }
         return view;
     }
 
@@ -182,7 +194,7 @@ public final class Board extends Region {
         if (fitted) {
             view = null;
         }
-        redraw();
+        paint();
     }
 
     private View fitView() {
@@ -203,54 +215,99 @@ public final class Board extends Region {
                 margin);
     }
 
-    /** Paints everything. */
+    /** Has everything that changed painted in the next frame. */
     public void redraw() {
+        requestLayout();
+    }
+
+    private void paint() {
         if (getWidth() < 40 || getHeight() < 40) {
             return;
         }
-        if (view == null) {
-            view = fitView();
-        }
         Palette p = Palette.of(probe);
-        GraphicsContext g = still.getGraphicsContext2D();
         double w = still.getWidth();
         double h = still.getHeight();
-        g.clearRect(0, 0, w, h);
         double left = RulePainter.BREADTH;
+        Pt a = view().toMm(left, h);
+        Pt b = view().toMm(w, left);
+        Box window = new Box(a.x(), a.y(), b.x(), b.y());
+        Ground ground = ground(w, h);
+        if (!ground.equals(painted)) {
+            painted = ground;
+            still(still.getGraphicsContext2D(), p, window, w, h);
+        }
+        GraphicsContext g = live.getGraphicsContext2D();
+        g.clearRect(0, 0, w, h);
+        inRules(g, w, h, () -> plot().over(CanvasPen.screen(g, view, p), window, marks.dragged));
+        LivePainter.paint(g, p, this, doc, w, h);
+    }
+
+    /** All that the lower canvas depends on. While a part is dragged the other ports lie still, and so do the names that left room for it. */
+    private record Ground(
+            Object kiln,
+            List<Shelf> shelves,
+            List<Port> ports,
+            String moving,
+            Picture picture,
+            View view,
+            UnitSystem units,
+            double width,
+            double height,
+            Background theme,
+            Object extra) {}
+
+    private Ground ground(double w, double h) {
+        KilnGeometry kiln = plot().kiln();
+        return new Ground(
+                plot().layered() ? kiln.design().kiln() : kiln,
+                kiln.design().shelves(),
+                painted != null && marks.dragged != null ? painted.ports : kiln.design().ports(),
+                marks.dragged,
+                picture,
+                view,
+                units(),
+                w,
+                h,
+                probe.getBackground(),
+                picture == Picture.SECTION ? sectionWords : marks.region ? regions.region() : null);
+    }
+
+    /** The kiln, where a centre may go, tapes and rules. */
+    private void still(GraphicsContext g, Palette p, Box window, double w, double h) {
+        g.clearRect(0, 0, w, h);
+        g.setFill(p.of(Ink.EDGE));
+        g.fillRect(0, 0, w, h);
+        g.setFill(p.of(Ink.PAPER));
+        g.fillRect(RIM, RIM, w - 2 * RIM, h - 2 * RIM);
         CanvasPen pen = CanvasPen.screen(g, view, p);
+        boolean section = picture == Picture.SECTION;
+        inRules(g, w, h, () -> {
+            if (section) {
+                SectionDeck.under(g, pen, view, p, plot().kiln(), sectionWords, w, h);
+            }
+            plot().under(pen, window, marks.dragged);
+            if (marks.region && regions.region() != null) {
+                RegionPainter.paint(g, p, plot(), view, regions.region(), w, h);
+            }
+            if (section) {
+                SectionDeck.over(g, pen, view, p, plot().kiln(), sectionWords, w, h);
+            }
+            BoardLook.tapes(g, p, plot(), view, w, h);
+            BoardLook.emptyHint(g, p, plot(), view, w, h);
+        });
+        RulePainter.left(g, p, view, units(), RulePainter.BREADTH, h);
+        RulePainter.top(g, p, view, units(), RulePainter.BREADTH, w);
+        BoardLook.scaleWords(g, p, view, w, h);
+    }
+
+    private static void inRules(GraphicsContext g, double w, double h, Runnable painting) {
+        double left = RulePainter.BREADTH;
         g.save();
         g.beginPath();
         g.rect(left, left, w - left, h - left);
         g.clip();
-        if (picture == Picture.SECTION) {
-            SectionDeck.under(g, pen, view, p, plot().kiln(), sectionWords, w, h);
-        }
-        Pt a = view.toMm(left, h);
-        Pt b = view.toMm(w, left);
-        plot().paint(pen, new Box(a.x(), a.y(), b.x(), b.y()));
-        if (marks.region && regions.region() != null) {
-            RegionPainter.paint(g, p, plot(), view, regions.region(), w, h);
-        }
-        if (picture == Picture.SECTION) {
-            SectionDeck.over(g, pen, view, p, plot().kiln(), sectionWords, w, h);
-        }
-        BoardLook.tapes(g, p, plot(), view, w, h);
-        BoardLook.emptyHint(g, p, plot(), view, w, h);
+        painting.run();
         g.restore();
-        RulePainter.left(g, p, view, units(), left, h);
-        RulePainter.top(g, p, view, units(), left, w);
-        BoardLook.scaleWords(g, p, view, w, h);
-        redrawLive();
-    }
-
-    /** Paints what moves: selection, flags, pointers, read-out, measure. */
-    void redrawLive() {
-        if (view == null) {
-            return;
-        }
-        GraphicsContext g = live.getGraphicsContext2D();
-        g.clearRect(0, 0, live.getWidth(), live.getHeight());
-        LivePainter.paint(g, Palette.of(probe), this, doc, live.getWidth(), live.getHeight());
     }
 
     void onChanged() {
@@ -283,6 +340,6 @@ public final class Board extends Region {
     /** Canvas point of a part's point, for tests and pictures. */
     public Pt canvasPoint(portwright.geometry.Face face, Pt p) {
         Pt q = plot().toPicture(face, p);
-        return new Pt(view.x(q.x()), view.y(q.y()));
+        return new Pt(view().x(q.x()), view().y(q.y()));
     }
 }

@@ -149,7 +149,9 @@ public final class ProposalDesk {
             asked = null;
             found = null;
             fault = null;
-            cancel();
+            stop.set(true);
+            running = false;
+            listener.run();
         }
     }
 

@@ -2,6 +2,7 @@ package portwright.app.step;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -18,6 +19,7 @@ import portwright.units.Format;
 /** Proposed places for the ports: a bar while the search runs, then up to three layouts with their reason, one to be taken. */
 final class ProposalTicket extends VBox {
     private final ProposalDesk desk;
+    private String refusal;
 
     ProposalTicket(Document doc) {
         desk = new ProposalDesk(doc, Platform::runLater, this::build);
@@ -27,12 +29,14 @@ final class ProposalTicket extends VBox {
     /** Hears that the design changed. */
     void changed() {
         desk.changed();
-        build();
+        if (!Objects.equals(refusal, desk.refusal())) {
+            build();
+        }
     }
 
     private void build() {
         List<Node> rows = new ArrayList<>();
-        String refusal = desk.refusal();
+        refusal = desk.refusal();
         if (desk.running()) {
             ProgressBar bar = new ProgressBar(desk.share());
             bar.setMaxWidth(Double.MAX_VALUE);
