@@ -116,9 +116,11 @@ public final class PartPainter {
         weakest(mute, labels);
         HolePainter silent = new HolePainter(mute, labels, look, window, traces);
         HolePainter painter = new HolePainter(pen, labels.with(pen), look, window, traces);
-        holes().forEach(n -> (moves(n, moving) ? silent : painter).rings(n, view(n.hole().centre())));
+        holes().forEach(n ->
+                (moves(n, moving) ? silent : painter).rings(n, view(n.hole().centre())));
         flags(mute, labels);
-        holes().forEach(n -> (moves(n, moving) ? silent : painter).label(n, view(n.hole().centre())));
+        holes().forEach(n ->
+                (moves(n, moving) ? silent : painter).label(n, view(n.hole().centre())));
         write(names, pen, window, labels.with(pen));
     }
 

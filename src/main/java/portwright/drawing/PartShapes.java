@@ -1,6 +1,5 @@
 package portwright.drawing;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import portwright.geometry.Circle;

@@ -62,10 +62,11 @@ public final class Board extends Region {
         probe.setManaged(false);
         probe.backgroundProperty().addListener((o, a, b) -> redraw());
         getChildren().addAll(probe, still, live);
-        regions = new RegionDesk(doc, portwright.app.doc.Background.one("portwright region"), Platform::runLater, () -> {
-            redraw();
-            onRegion.run();
-        });
+        regions =
+                new RegionDesk(doc, portwright.app.doc.Background.one("portwright region"), Platform::runLater, () -> {
+                    redraw();
+                    onRegion.run();
+                });
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.NODE);
         Rectangle clip = new Rectangle();
@@ -261,7 +262,9 @@ public final class Board extends Region {
         return new Ground(
                 plot().layered() ? kiln.design().kiln() : kiln,
                 kiln.design().shelves(),
-                painted != null && marks.dragged != null ? painted.ports : kiln.design().ports(),
+                painted != null && marks.dragged != null
+                        ? painted.ports
+                        : kiln.design().ports(),
                 marks.dragged,
                 picture,
                 view,

@@ -99,8 +99,7 @@ final class Side extends ScrollPane {
         }
         if (doc.fault() != null) {
             lie.add(SlipView.caution(
-                    "The full check ended early",
-                    "Shapes are checked; gas, room and firing are not: " + doc.fault()));
+                    "The full check ended early", "Shapes are checked; gas, room and firing are not: " + doc.fault()));
         }
         List<NotChecked> open = FindingOrder.open(doc, step);
         if (!open.equals(unchecked)) {

@@ -20,11 +20,7 @@ public final class FindingSlip {
         VBox body = new VBox(2);
         gauge = gauged(f)
                 ? new Gauge(
-                        f.measured().value(),
-                        f.limit().value(),
-                        f.measured().unit(),
-                        f.severity(),
-                        f.limitSetByUser())
+                        f.measured().value(), f.limit().value(), f.measured().unit(), f.severity(), f.limitSetByUser())
                 : null;
         if (gauge != null) {
             body.getChildren().add(gauge);
@@ -55,7 +51,8 @@ public final class FindingSlip {
                 && f.limitSetByUser() == finding.limitSetByUser()
                 && (gauge == null
                         ? !gauged(f)
-                        : gauged(f) && f.measured().unit().equals(finding.measured().unit()));
+                        : gauged(f)
+                                && f.measured().unit().equals(finding.measured().unit()));
     }
 
     /** Shows a finding that fits. */
