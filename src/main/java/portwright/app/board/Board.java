@@ -5,7 +5,6 @@ import javafx.application.Platform;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Background;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
@@ -15,40 +14,27 @@ import portwright.app.doc.Picture;
 import portwright.app.doc.Plot;
 import portwright.app.doc.RegionDesk;
 import portwright.app.doc.View;
-import portwright.app.paint.BoardLook;
-import portwright.app.paint.CanvasPen;
-import portwright.app.paint.Palette;
 import portwright.app.paint.RulePainter;
 import portwright.check.Finding;
 import portwright.drawing.Box;
-import portwright.drawing.Ink;
 import portwright.drawing.PartLook;
-import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
-import portwright.model.Port;
-import portwright.model.Shelf;
 import portwright.model.UnitSystem;
 
-/**
- * The drawing, true to scale, between two boxwood rules. One canvas for the kiln, painted anew only when kiln, view or theme change; one for
- * what moves and what lies over it. Painted once a frame.
- */
+/** The drawing, true to scale, between two boxwood rules. Painted once a frame. */
 public final class Board extends Region {
     private static final double KEEP_OUT_MM = 25;
-    private static final double RIM = 1.4;
 
     private final Document doc;
-    private final Canvas still = new Canvas();
-    private final Canvas live = new Canvas();
     private final Region probe = new Region();
     private final Marks marks = new Marks();
     private final BoardKeys keys;
     private final BoardMouse mouse;
+    private final BoardPainter painter;
     private final RegionDesk regions;
     private Picture picture = Picture.FLOOR_HOT;
     private View view;
     private Plot plot;
-    private Ground painted;
     private boolean fitted = true;
     private Runnable onPicture = () -> {};
     private Runnable onRegion = () -> {};
@@ -61,7 +47,9 @@ public final class Board extends Region {
         probe.setVisible(false);
         probe.setManaged(false);
         probe.backgroundProperty().addListener((o, a, b) -> redraw());
-        getChildren().addAll(probe, still, live);
+        painter = new BoardPainter(this, doc);
+        getChildren().add(probe);
+        getChildren().addAll(painter.canvases());
         regions =
                 new RegionDesk(doc, portwright.app.doc.Background.one("portwright region"), Platform::runLater, () -> {
                     redraw();
@@ -188,14 +176,16 @@ public final class Board extends Region {
     protected void layoutChildren() {
         double w = getWidth();
         double h = getHeight();
-        for (Canvas c : List.of(still, live)) {
+        for (Canvas c : painter.canvases()) {
             c.setWidth(Math.max(1, w));
             c.setHeight(Math.max(1, h));
         }
         if (fitted) {
             view = null;
         }
-        paint();
+        if (w >= 40 && h >= 40) {
+            painter.paint(probe, marks.region ? regions.region() : null, sectionWords);
+        }
     }
 
     private View fitView() {
@@ -219,98 +209,6 @@ public final class Board extends Region {
     /** Has everything that changed painted in the next frame. */
     public void redraw() {
         requestLayout();
-    }
-
-    private void paint() {
-        if (getWidth() < 40 || getHeight() < 40) {
-            return;
-        }
-        Palette p = Palette.of(probe);
-        double w = still.getWidth();
-        double h = still.getHeight();
-        double left = RulePainter.BREADTH;
-        Pt a = view().toMm(left, h);
-        Pt b = view().toMm(w, left);
-        Box window = new Box(a.x(), a.y(), b.x(), b.y());
-        Ground ground = ground(w, h);
-        if (!ground.equals(painted)) {
-            painted = ground;
-            still(still.getGraphicsContext2D(), p, window, w, h);
-        }
-        GraphicsContext g = live.getGraphicsContext2D();
-        g.clearRect(0, 0, w, h);
-        inRules(g, w, h, () -> plot().over(CanvasPen.screen(g, view, p), window, marks.dragged));
-        LivePainter.paint(g, p, this, doc, w, h);
-    }
-
-    /** All that the lower canvas depends on. While a part is dragged the other ports lie still, and so do the names that left room for it. */
-    private record Ground(
-            Object kiln,
-            List<Shelf> shelves,
-            List<Port> ports,
-            String moving,
-            Picture picture,
-            View view,
-            UnitSystem units,
-            double width,
-            double height,
-            Background theme,
-            Object extra) {}
-
-    private Ground ground(double w, double h) {
-        KilnGeometry kiln = plot().kiln();
-        return new Ground(
-                plot().layered() ? kiln.design().kiln() : kiln,
-                kiln.design().shelves(),
-                painted != null && marks.dragged != null
-                        ? painted.ports
-                        : kiln.design().ports(),
-                marks.dragged,
-                picture,
-                view,
-                units(),
-                w,
-                h,
-                probe.getBackground(),
-                picture == Picture.SECTION ? sectionWords : marks.region ? regions.region() : null);
-    }
-
-    /** The kiln, where a centre may go, tapes and rules. */
-    private void still(GraphicsContext g, Palette p, Box window, double w, double h) {
-        g.clearRect(0, 0, w, h);
-        g.setFill(p.of(Ink.EDGE));
-        g.fillRect(0, 0, w, h);
-        g.setFill(p.of(Ink.PAPER));
-        g.fillRect(RIM, RIM, w - 2 * RIM, h - 2 * RIM);
-        CanvasPen pen = CanvasPen.screen(g, view, p);
-        boolean section = picture == Picture.SECTION;
-        inRules(g, w, h, () -> {
-            if (section) {
-                SectionDeck.under(g, pen, view, p, plot().kiln(), sectionWords, w, h);
-            }
-            plot().under(pen, window, marks.dragged);
-            if (marks.region && regions.region() != null) {
-                RegionPainter.paint(g, p, plot(), view, regions.region(), w, h);
-            }
-            if (section) {
-                SectionDeck.over(g, pen, view, p, plot().kiln(), sectionWords, w, h);
-            }
-            BoardLook.tapes(g, p, plot(), view, w, h);
-            BoardLook.emptyHint(g, p, plot(), view, w, h);
-        });
-        RulePainter.left(g, p, view, units(), RulePainter.BREADTH, h);
-        RulePainter.top(g, p, view, units(), RulePainter.BREADTH, w);
-        BoardLook.scaleWords(g, p, view, w, h);
-    }
-
-    private static void inRules(GraphicsContext g, double w, double h, Runnable painting) {
-        double left = RulePainter.BREADTH;
-        g.save();
-        g.beginPath();
-        g.rect(left, left, w - left, h - left);
-        g.clip();
-        painting.run();
-        g.restore();
     }
 
     void onChanged() {

@@ -1,7 +1,6 @@
 package portwright.app.step;
 
 import java.util.Locale;
-import java.util.Random;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;
@@ -17,8 +16,6 @@ import portwright.units.Format;
 /** Room step: the room with its air and carbon monoxide, fresh air against needed, CO over the firing. */
 final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
     private static final double MOL_M3 = 0.024;
-    private static final double DOTS_PER_PPM = 1.0;
-    private static final int MOST_DOTS = 900;
     private static final double LOW_PX = 460;
 
     private final Document doc;
@@ -84,11 +81,11 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
         g.setLineWidth(2.6);
         g.setLineDashes();
         g.strokeLine(60, gy, w - 60, gy);
-        kiln(g, p, w * 0.42, gy, 1.5);
-        person(g, p, w * 0.26, gy, 1.5);
-        arrow(g, p, w * 0.1, gy - 150, w * 0.2, gy - 150, Ink.COBALT);
+        RoomSigns.kiln(g, p, w * 0.42, gy, 1.5);
+        RoomSigns.person(g, p, w * 0.26, gy, 1.5);
+        RoomSigns.arrow(g, p, w * 0.1, gy - 150, w * 0.2, gy - 150, Ink.COBALT);
         Say.at(g, p, "wind", w * 0.15, gy - 168, 13, true, Ink.COBALT, TextAlignment.CENTER, VPos.CENTER, false);
-        arrow(g, p, w * 0.46, gy - 190, w * 0.62, gy - 260, Ink.EMBER);
+        RoomSigns.arrow(g, p, w * 0.46, gy - 190, w * 0.62, gy - 260, Ink.EMBER);
         Say.at(
                 g,
                 p,
@@ -113,7 +110,7 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
         g.setFill(p.of(Ink.PAPER));
         g.fillRect(x, y, w, h);
         if (ppm != null && Double.isFinite(ppm)) {
-            dots(g, p, x, y, w, h, ppm);
+            RoomSigns.dots(g, p, x, y, w, h, ppm);
         }
         g.setStroke(p.of(Ink.INK));
         g.setLineWidth(2.2);
@@ -135,7 +132,7 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
                 boolean high = oy + side / 2 < y + h / 2;
                 double ay = oy + side / 2;
                 if (high) {
-                    arrow(g, p, left ? x + 40 : x + w - 40, ay, left ? x - 46 : x + w + 46, ay, Ink.EMBER);
+                    RoomSigns.arrow(g, p, left ? x + 40 : x + w - 40, ay, left ? x - 46 : x + w + 46, ay, Ink.EMBER);
                     Say.at(
                             g,
                             p,
@@ -149,7 +146,7 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
                             VPos.CENTER,
                             true);
                 } else {
-                    arrow(g, p, left ? x - 46 : x + w + 46, ay, left ? x + 50 : x + w - 50, ay, Ink.COBALT);
+                    RoomSigns.arrow(g, p, left ? x - 46 : x + w + 46, ay, left ? x + 50 : x + w - 50, ay, Ink.COBALT);
                     Say.at(
                             g,
                             p,
@@ -166,8 +163,8 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
                 left = !left;
             }
         }
-        kiln(g, p, x + w * 0.5, y + h, h / 230);
-        person(g, p, x + w * 0.74, y + h, h / 230);
+        RoomSigns.kiln(g, p, x + w * 0.5, y + h, h / 230);
+        RoomSigns.person(g, p, x + w * 0.74, y + h, h / 230);
         if (room != null && Boolean.TRUE.equals(room.coAlarm())) {
             double ax = x + w * 0.9;
             double ay = y + h * 0.5;
@@ -180,67 +177,6 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
             g.fillOval(ax - 4, ay - 5, 8, 8);
             Say.at(g, p, "CO alarm", ax, ay + 24, 13, false, Ink.INK, TextAlignment.CENTER, VPos.CENTER, true);
         }
-    }
-
-    private static void dots(GraphicsContext g, Palette p, double x, double y, double w, double h, double ppm) {
-        Random random = new Random(7);
-        int n = (int) Math.min(MOST_DOTS, Math.round(ppm * DOTS_PER_PPM));
-        g.setFill(p.of(Ink.OXBLOOD).deriveColor(0, 1, 1, 0.75));
-        for (int i = 0; i < n; i++) {
-            g.fillOval(x + 4 + random.nextDouble() * (w - 8), y + 4 + random.nextDouble() * (h - 8), 4, 4);
-        }
-        String words = n >= MOST_DOTS ? "one dot for " + Math.round(ppm / MOST_DOTS) + " ppm" : "one dot a ppm";
-        Say.at(g, p, words, x + 8, y + h - 10, 12.5, false, Ink.INK2, TextAlignment.LEFT, VPos.CENTER, true);
-    }
-
-    private static void kiln(GraphicsContext g, Palette p, double x, double y, double k) {
-        g.setFill(p.of(Ink.BRICK));
-        g.fillRect(x - 28 * k, y - 74 * k, 56 * k, 58 * k);
-        g.setStroke(p.of(Ink.INK));
-        g.setLineWidth(2.2);
-        g.setLineDashes();
-        g.strokeRect(x - 28 * k, y - 74 * k, 56 * k, 58 * k);
-        g.strokeLine(x - 22 * k, y - 16 * k, x - 22 * k, y);
-        g.strokeLine(x + 22 * k, y - 16 * k, x + 22 * k, y);
-        Say.at(g, p, "kiln", x, y - 45 * k, 13, true, Ink.INK, TextAlignment.CENTER, VPos.CENTER, false);
-        g.setFill(p.of(Ink.FLAME));
-        for (double dx : new double[] {-7, 7}) {
-            double fx = x + dx * k;
-            g.beginPath();
-            g.moveTo(fx - 4 * k, y - 75 * k);
-            g.bezierCurveTo(fx - 8 * k, y - 92 * k, fx + 1 * k, y - 94 * k, fx, y - 108 * k);
-            g.bezierCurveTo(fx + 9 * k, y - 94 * k, fx + 7 * k, y - 86 * k, fx + 4 * k, y - 75 * k);
-            g.closePath();
-            g.fill();
-        }
-    }
-
-    private static void person(GraphicsContext g, Palette p, double x, double y, double k) {
-        g.setStroke(p.of(Ink.INK));
-        g.setLineWidth(2.2);
-        g.setLineDashes();
-        double head = y - 150 * k;
-        g.strokeOval(x - 9 * k, head, 18 * k, 18 * k);
-        g.strokeLine(x, head + 18 * k, x, y - 58 * k);
-        g.strokeLine(x, head + 30 * k, x - 14 * k, y - 78 * k);
-        g.strokeLine(x, head + 30 * k, x + 14 * k, y - 78 * k);
-        g.strokeLine(x, y - 58 * k, x - 10 * k, y);
-        g.strokeLine(x, y - 58 * k, x + 10 * k, y);
-    }
-
-    private static void arrow(GraphicsContext g, Palette p, double x0, double y0, double x1, double y1, Ink ink) {
-        g.setStroke(p.of(ink));
-        g.setLineWidth(4);
-        g.setLineDashes();
-        double d = Math.hypot(x1 - x0, y1 - y0);
-        double ux = (x1 - x0) / d;
-        double uy = (y1 - y0) / d;
-        g.strokeLine(x0, y0, x1 - ux * 10, y1 - uy * 10);
-        g.setFill(p.of(ink));
-        g.fillPolygon(
-                new double[] {x1, x1 - ux * 15 - uy * 7, x1 - ux * 15 + uy * 7},
-                new double[] {y1, y1 - uy * 15 + ux * 7, y1 - uy * 15 - ux * 7},
-                3);
     }
 
     private void figures(GraphicsContext g, Palette p, RoomReview r, double x, double y, double w) {
