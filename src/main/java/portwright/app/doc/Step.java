@@ -91,4 +91,18 @@ public enum Step {
         }
         return PORTS;
     }
+
+    /** The step at which a field of the design is typed; empty stands for none, then that of the rule. */
+    public static Step ofField(String path, String rule) {
+        if (path.startsWith("kiln") || path.startsWith("shelves")) {
+            return KILN;
+        }
+        if (path.startsWith("room") || path.startsWith("supply")) {
+            return ROOM;
+        }
+        if (path.startsWith("burners") || path.startsWith("damper")) {
+            return GAS;
+        }
+        return path.startsWith("firing") ? FIRING : of(rule);
+    }
 }
