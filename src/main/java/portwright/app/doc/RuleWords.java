@@ -63,6 +63,10 @@ public final class RuleWords {
 
     private RuleWords() {}
 
+    static boolean isListed(String rule) {
+        return HEADS.containsKey(rule);
+    }
+
     /** The heading; the id in words for a rule that is not listed. */
     public static String head(String rule) {
         String head = HEADS.get(rule);

@@ -82,10 +82,14 @@ public enum Step {
         return word;
     }
 
+    boolean holds(String rule) {
+        return rules.contains(rule);
+    }
+
     /** The step at which a rule's finding is mended. */
     public static Step of(String rule) {
         for (Step s : values()) {
-            if (s.rules.contains(rule)) {
+            if (s.holds(rule)) {
                 return s;
             }
         }
