@@ -43,6 +43,7 @@ public enum Step {
                     "gas-load",
                     "flue-load",
                     "soot",
+                    "oxidised-zone",
                     "flame-supervision",
                     "supply-pressure")),
     ROOM(
@@ -54,6 +55,8 @@ public enum Step {
                     "room-co",
                     "room-oxygen",
                     "combustion-air",
+                    "hood-capture",
+                    "make-up-air",
                     "co-alarm",
                     "gas-alarm",
                     "room-heat",
