@@ -19,6 +19,8 @@ public final class Fuels {
     private static final Fuel PROPANE = mixture("propane", Map.of("propane", 1.0), null);
     private static final Fuel BUTANE = mixture("butane", Map.of("n-butane", 1.0), null);
     private static final Fuel EXAMPLE = example();
+    /** The words of the design file, in reading order. */
+    private static final Map<String, Fuel> KNOWN = known(PROPANE, BUTANE, EXAMPLE, METHANE);
 
     /** A mole of ideal gas at 15 °C and 1 atm, m³. */
     private static final double MOLAR_VOLUME_15C = Constants.R * Constants.T_GAS / Constants.ATMOSPHERE;
@@ -61,15 +63,12 @@ public final class Fuels {
      * @throws IllegalArgumentException for another name
      */
     public static Fuel of(String name) {
-        return switch (name) {
-            case "propane" -> PROPANE;
-            case "butane" -> BUTANE;
-            case "methane" -> METHANE;
-            case NATURAL_GAS -> EXAMPLE;
-            default ->
-                throw new IllegalArgumentException(
-                        "fuel '" + name + "' is not known: write propane, butane, natural-gas or methane");
-        };
+        Fuel known = KNOWN.get(name);
+        if (known == null) {
+            throw new IllegalArgumentException(
+                    "fuel '" + name + "' is not known: write one of " + String.join(", ", KNOWN.keySet()));
+        }
+        return known;
     }
 
     /**
@@ -180,6 +179,14 @@ public final class Fuels {
                         "",
                         "",
                         Standing.JUDGEMENT));
+    }
+
+    private static Map<String, Fuel> known(Fuel... fuels) {
+        Map<String, Fuel> out = new LinkedHashMap<>();
+        for (Fuel f : fuels) {
+            out.put(f.name(), f);
+        }
+        return out;
     }
 
     private static Fuel example() {
