@@ -44,8 +44,7 @@ public final class FindingsMarkdown {
                 .append('\n');
         if (!r.ownLimits().isEmpty()) {
             b.append("\n## Your own limits\n\n");
-            r.ownLimits()
-                    .forEach(l -> b.append("- ").append(escape(l.words())).append('\n'));
+            r.ownLimits().forEach(l -> b.append("- ").append(escape(l.words())).append('\n'));
         }
         return b.toString();
     }

@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.stream.Stream;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -23,9 +23,8 @@ class MinimiserAgreementTest {
     }
 
     /** Every fuel that a design may name. */
-    static final List<Fuel> FUELS = Stream.of(portwright.model.Fuel.values())
-            .map(f -> Fuels.of(f.id()))
-            .toList();
+    static final List<Fuel> FUELS =
+            Stream.of(portwright.model.Fuel.values()).map(f -> Fuels.of(f.id())).toList();
 
     static Fuel fuel(Random random) {
         return FUELS.get(random.nextInt(FUELS.size()));

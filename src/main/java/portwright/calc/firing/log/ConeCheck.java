@@ -35,8 +35,7 @@ final class ConeCheck {
             double mean = Math.abs(late - early) > KNOWN_K ? sure : (late + early) / 2;
             int end = g.at(row.timeS());
             double f = row.timeS() - g.timeS()[end];
-            out.add(new ConeOffset(
-                    row.cone(), row.timeS(), g.kelvin()[end] + f * g.climbKPerS()[end], mean, sure));
+            out.add(new ConeOffset(row.cone(), row.timeS(), g.kelvin()[end] + f * g.climbKPerS()[end], mean, sure));
         }
         return out;
     }

@@ -87,7 +87,9 @@ final class Evidence {
                 }
             }
         }
-        inverse = new CholeskyDecomposition(new Array2DRowRealMatrix(s, false)).getSolver().getInverse();
+        inverse = new CholeskyDecomposition(new Array2DRowRealMatrix(s, false))
+                .getSolver()
+                .getInverse();
     }
 
     /** Whether next to no power is needed thereabouts: a jump of the reading or a relay, but no lost element. */
@@ -166,8 +168,7 @@ final class Evidence {
     private Loss from(int k, double[] weighed) {
         int wide = (int) Math.ceil(f.grid.reachS()[told[k]] / Grid.SPACING_S);
         int n = told.length;
-        double[] lost = column(i ->
-                asked[i] * Math.max(0, Math.min(1, 0.5 + (told[i] - told[k]) / (2.0 * wide))));
+        double[] lost = column(i -> asked[i] * Math.max(0, Math.min(1, 0.5 + (told[i] - told[k]) / (2.0 * wide))));
         int first = 0;
         while (lost[first] == 0) {
             first++;

@@ -101,7 +101,10 @@ final class Followed {
 
     private double asked(int i) {
         int s = tracker.step[i];
-        if (s < 0 || tracker.unsure[i] || Math.abs(gasScale(i) - 1) > GAS_OFF_SCALE || kelvin[0] > WARM_START_K && i < SETTLE) {
+        if (s < 0
+                || tracker.unsure[i]
+                || Math.abs(gasScale(i) - 1) > GAS_OFF_SCALE
+                || kelvin[0] > WARM_START_K && i < SETTLE) {
             return Double.NaN;
         }
         double reach = Math.max(grid.reachS()[i], grid.reachS()[i + 1]);

@@ -17,7 +17,6 @@ record Grid(double[] timeS, double[] kelvin, double[] climbKPerS, double[] dampe
     /** Reach of the smoothing where there are readings enough. */
     static final double HALF_S = 480;
 
-
     static Grid of(FiringLog log) {
         List<LogRow> r = log.readings();
         double end = r.get(r.size() - 1).timeS();
@@ -61,7 +60,8 @@ record Grid(double[] timeS, double[] kelvin, double[] climbKPerS, double[] dampe
         if (to - from < 3) {
             a = Math.max(0, from - 1);
             b = Math.min(r.size(), to + 1);
-            reachS[i] = Math.max(reachS[i], Math.max(t - r.get(a).timeS(), r.get(b - 1).timeS() - t));
+            reachS[i] = Math.max(
+                    reachS[i], Math.max(t - r.get(a).timeS(), r.get(b - 1).timeS() - t));
             if (to - from == 0 && b - a == 2) {
                 double f = (t - r.get(a).timeS())
                         / (r.get(a + 1).timeS() - r.get(a).timeS());

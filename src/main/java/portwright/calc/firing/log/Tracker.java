@@ -70,7 +70,11 @@ final class Tracker {
                     if (Double.isNaN(out[k]) && r.cone().equals(c.cone().name())) {
                         out[k] = log.before(r);
                         lateS[k + 1] = r.timeS();
-                        for (int i = g.at(out[k]); i < g.size() && g.timeS()[i] < r.timeS() + Grid.SPACING_S && !(k == out.length - 1 && off(g, i)); i++) {
+                        for (int i = g.at(out[k]);
+                                i < g.size()
+                                        && g.timeS()[i] < r.timeS() + Grid.SPACING_S
+                                        && !(k == out.length - 1 && off(g, i));
+                                i++) {
                             unsure[i] = true;
                         }
                     }
