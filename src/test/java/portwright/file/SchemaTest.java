@@ -57,6 +57,7 @@ class SchemaTest {
             "slab-inside-chamber",
             "tiny-brick",
             "two-of-one-name",
+            "two-ports-one-name",
             "unknown-limit-name",
             "unknown-rule",
             "wrong-kind",
