@@ -8,6 +8,8 @@ import portwright.calc.firing.GasExchange;
 /** The draft as the firing's heat balance asks for it. */
 public final class DraftGas implements GasExchange {
     private static final double LEAST_KELVIN = 250;
+    /** The models of gas end at 1700 K; a search for a temperature may ask beyond, where the flows count as there. */
+    private static final double MOST_KELVIN = 1690;
 
     private final DraftExchange draft;
 
@@ -18,7 +20,7 @@ public final class DraftGas implements GasExchange {
 
     @Override
     public Flow at(boolean gasOn, double damperShare, double chamberK) {
-        FireState s = draft.at(gasOn, damperShare, Math.max(LEAST_KELVIN, chamberK));
+        FireState s = draft.at(gasOn, damperShare, held(chamberK));
         return new Flow(
                 s.heatW(),
                 s.fuelNetW(),
@@ -29,6 +31,10 @@ public final class DraftGas implements GasExchange {
 
     @Override
     public double damperFor(double lambda, double chamberK) {
-        return draft.damperFor(lambda, Math.max(LEAST_KELVIN, chamberK));
+        return draft.damperFor(lambda, held(chamberK));
+    }
+
+    private static double held(double kelvin) {
+        return Math.max(LEAST_KELVIN, Math.min(MOST_KELVIN, kelvin));
     }
 }

@@ -8,6 +8,7 @@ import portwright.calc.supply.Liquid;
 import portwright.calc.supply.SupplyRun;
 import portwright.data.CylinderSize;
 import portwright.data.LpGas;
+import portwright.model.Burner;
 import portwright.model.Design;
 import portwright.model.Fuel;
 import portwright.model.Supply;
@@ -30,9 +31,26 @@ public record SupplyReview(
     /** Runs the supply. */
     public static SupplyReview of(Design design, FiringReview firing, Assumptions assume) {
         Known<List<BurnerGas>> burners = BurnerGas.of(design);
+        jets(design, assume);
         Known<List<StepTime>> steps = StepTime.of(design, firing, assume);
         Boolean bottled = bottled(design);
         return new SupplyReview(burners, steps, bottled, run(design, burners, steps, bottled, assume));
+    }
+
+    /** What a jet is taken for where the design names its bore alone. */
+    private static void jets(Design design, Assumptions assume) {
+        for (int i = 0; design.burners() != null && i < design.burners().size(); i++) {
+            Burner b = design.burners().get(i);
+            if (b.jet() == null || b.heatNet() != null || b.heatGross() != null) {
+                continue;
+            }
+            if (b.jets() == null) {
+                assume.add("burners[" + i + "].jets", "1", "one jet; write the number of a burner with several");
+            }
+            if (b.jetClass() == null) {
+                assume.add("burners[" + i + "].jetClass", "factory", "the kind that passes the most gas");
+            }
+        }
     }
 
     /** Net heat of all burners, W; null while a burner is unknown. */

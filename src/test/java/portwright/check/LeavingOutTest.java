@@ -193,6 +193,15 @@ class LeavingOutTest {
         });
     }
 
+    /** The example names a jet by its bore alone. */
+    @Test
+    void oneFactoryJetIsListedAsAssumed() throws IOException {
+        assertThat(Review.of(example().read().design()).assumed())
+                .extracting(a -> a.field())
+                .contains("burners[0].jets", "burners[0].jetClass")
+                .doesNotContain("burners[1].jets");
+    }
+
     /** What a design does not give and the program sets by itself stands in the list of assumed values. */
     @Test
     void everyAssumedMeasureIsListed() throws IOException {
