@@ -73,6 +73,22 @@ class OtherLogsTest {
         assertThat(c.misses()).as("%s", c.misses()).isEmpty();
     }
 
+    /** The last cone lies between the last point of the smoothed log and its last row. */
+    @Test
+    void aConeDownInTheLastRowEndsTheFiring() {
+        SyntheticFiring f = new SyntheticFiring(3, Fault.NONE, true);
+        String[] rows = f.log().split("\n", -1);
+        StringBuilder b = new StringBuilder();
+        int i = 0;
+        while (!rows[i].endsWith(",10")) {
+            b.append(rows[i++]).append('\n');
+        }
+        assertThat(RecordResult.of(f.beside(LogParser.parse(b + rows[i] + "\n"))).reached())
+                .isTrue();
+        assertThat(RecordResult.of(f.beside(LogParser.parse(b.toString()))).findings())
+                .isEmpty();
+    }
+
     @Test
     @Tag("slow")
     void fiftyOfEach() {
