@@ -89,6 +89,16 @@ class OtherLogsTest {
                 .isEmpty();
     }
 
+    /** The same climb logged as fired without gas is another firing than the plan's; its power is not laid against the plan. */
+    @Test
+    void aFiringOtherThanThePlansShowsNoFault() {
+        SyntheticFiring f = new SyntheticFiring(3, Fault.NONE, true);
+        assertThat(RecordResult.of(f.beside(LogParser.parse(f.log().replace(",27.4,", ",0,"))))
+                        .findings())
+                .extracting(LogFinding::kind)
+                .doesNotContain(Kind.STUCK, Kind.RELAY, Kind.ELEMENT);
+    }
+
     @Test
     @Tag("slow")
     void fiftyOfEach() {
