@@ -184,7 +184,8 @@ class PlantedFaultsTest {
                         },
                         Kind.TOO_MUCH_AIR,
                         Kind.ELEMENT_OR_AIR),
-                // Open from the start and not logged it shows as heat that may be missing for other reasons too: mostly a note.
+                // Open from the start and not logged it shows as heat that may be missing for other reasons too: mostly
+                // a note.
                 25,
                 10);
     }

@@ -83,7 +83,8 @@ class OtherLogsTest {
         while (!rows[i].endsWith(",10")) {
             b.append(rows[i++]).append('\n');
         }
-        assertThat(RecordResult.of(f.beside(LogParser.parse(b + rows[i] + "\n"))).reached())
+        assertThat(RecordResult.of(f.beside(LogParser.parse(b + rows[i] + "\n")))
+                        .reached())
                 .isTrue();
         assertThat(RecordResult.of(f.beside(LogParser.parse(b.toString()))).findings())
                 .isEmpty();
