@@ -172,6 +172,9 @@ public final class RecordText {
 
     /** How far the thermocouple reads from a cone, in words. */
     public static String offset(double k) {
+        if (Math.abs(k) < 0.5) {
+            return "thermocouple and cone agree";
+        }
         return "thermocouple reads " + n(Math.abs(k), 0) + " °C (" + n(Math.abs(k) * 1.8, 0) + " °F) "
                 + (k >= 0 ? "low" : "high") + " against the cone";
     }

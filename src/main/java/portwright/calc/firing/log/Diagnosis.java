@@ -157,7 +157,7 @@ final class Diagnosis {
     /** Share of full power that says at an interval that something stays on; infinite where nothing can be said. */
     private double stuckFrom(int i) {
         int s = f.tracker.step[i];
-        if (f.tracker.unsure[i]) {
+        if (f.tracker.unsure[i] || f.otherwise(i)) {
             return Double.POSITIVE_INFINITY;
         }
         if (s < 0) {

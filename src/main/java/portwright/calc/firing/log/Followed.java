@@ -93,6 +93,12 @@ final class Followed {
         return Double.isNaN(pa) ? s >= 0 && c.steps().get(s).gas() : pa > 0;
     }
 
+    /** Whether the log states gas where the step asks none, or none where it asks gas: the plan is not what was fired. */
+    boolean otherwise(int i) {
+        int s = tracker.step[i];
+        return s >= 0 && !Double.isNaN(grid.gasPa()[i]) && gasOn(i) != c.steps().get(s).gas();
+    }
+
     /** Gas flow against the design's, from the logged pressure; 1 where it is not known. */
     double gasScale(int i) {
         double pa = grid.gasPa()[i];
@@ -116,7 +122,7 @@ final class Followed {
         }
         Step step = c.steps().get(s);
         double full = c.kiln().elements().fullW();
-        if (!step.electric()) {
+        if (!step.electric() || otherwise(i)) {
             return Double.NaN;
         }
         if (!Double.isNaN(step.elementShare())) {
