@@ -5,7 +5,6 @@ import javafx.application.Platform;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
-import javafx.scene.layout.Background;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
 import portwright.app.doc.Document;

@@ -63,7 +63,9 @@ final class BoardPainter {
         Ground ground = new Ground(
                 plot.layered() ? kiln.design().kiln() : kiln,
                 kiln.design().shelves(),
-                painted != null && moving != null ? painted.ports : kiln.design().ports(),
+                painted != null && moving != null
+                        ? painted.ports
+                        : kiln.design().ports(),
                 moving,
                 plot.picture(),
                 view,

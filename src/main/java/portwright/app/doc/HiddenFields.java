@@ -9,7 +9,8 @@ public final class HiddenFields {
     /** Whether a field of a form at a path is ruled out. */
     public static boolean hidden(DesignText t, FormSpec s, String at, FieldSpec f) {
         if (s.path().equals("kiln.plan")) {
-            return !KilnCatalog.planFields(t.get(at + ".shape").orElse("polygon")).contains(f.key());
+            return !KilnCatalog.planFields(t.get(at + ".shape").orElse("polygon"))
+                    .contains(f.key());
         }
         String on = t.get(at + ".on").orElse("");
         if (f.key().equals("panel") && !on.isEmpty()) {

@@ -45,8 +45,7 @@ public final class ProposalDesk {
 
     /** Why nothing can be proposed for the open design; null when it can. */
     public String refusal() {
-        return doc.design().ports().stream()
-                        .anyMatch(p -> p.role() == Role.INLET ? p.on() == On.LID : p.on() != On.LID)
+        return doc.design().ports().stream().anyMatch(p -> p.role() == Role.INLET ? p.on() == On.LID : p.on() != On.LID)
                 ? "Only inlets in floor or wall and flues in the lid are proposed; this design has others."
                 : null;
     }

@@ -12,11 +12,11 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import portwright.app.doc.HiddenFields;
 import portwright.app.doc.Document;
 import portwright.app.doc.FieldModel;
 import portwright.app.doc.FieldSpec;
 import portwright.app.doc.FormSpec;
+import portwright.app.doc.HiddenFields;
 import portwright.app.doc.Templates;
 import portwright.file.DesignText;
 

@@ -128,7 +128,8 @@ final class PaperBoard extends PaintedRegion {
         if (shown != null) {
             PageShow.draw(g, shown, split + 14, 24, w - split - 38, sheetH, p.of(Ink.EDGE));
         }
-        String head = card ? "firing card" : "sheet " + (page + 1) + " of " + print.sheets() + SheetWords.title(print, page);
+        String head =
+                card ? "firing card" : "sheet " + (page + 1) + " of " + print.sheets() + SheetWords.title(print, page);
         double used = shown == null ? 0 : Math.min(sheetH, (w - split - 38) / shown.widthMm() * shown.heightMm());
         Say.left(g, p, head, split + 14, 24 + used + 26, 14.5, true, Ink.INK);
         String remark = card

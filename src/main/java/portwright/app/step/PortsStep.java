@@ -168,10 +168,12 @@ public final class PortsStep implements StepView {
 
     private Node other(String path) {
         String list = Parts.listOf(path);
-        FormSpec spec = List.of(KilnCatalog.elements(), KilnCatalog.fittings(), KilnCatalog.shelves(), Catalog.burners()).stream()
-                .filter(s -> s.path().equals(list))
-                .findFirst()
-                .orElseThrow();
+        FormSpec spec =
+                List.of(KilnCatalog.elements(), KilnCatalog.fittings(), KilnCatalog.shelves(), Catalog.burners())
+                        .stream()
+                        .filter(s -> s.path().equals(list))
+                        .findFirst()
+                        .orElseThrow();
         FormSpec one = FormSpec.object(
                 spec.path(), spec.title(), null, spec.fields(), spec.inner().toArray(FormSpec[]::new));
         FormView form = new FormView(doc, one, path);

@@ -47,10 +47,12 @@ class ProposalDeskTest {
         assertThat(desk.refusal()).isNull();
         desk.inletsOn(On.WALL);
         search(desk);
-        assertThat(desk.found().best()).isNotEmpty().allSatisfy(p -> assertThat(p.ports())
-                .filteredOn(port -> port.role() == Role.INLET)
+        assertThat(desk.found().best())
                 .isNotEmpty()
-                .allMatch(port -> port.on() == On.WALL));
+                .allSatisfy(p -> assertThat(p.ports())
+                        .filteredOn(port -> port.role() == Role.INLET)
+                        .isNotEmpty()
+                        .allMatch(port -> port.on() == On.WALL));
     }
 
     @Test
