@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import portwright.calc.combustion.Fuels;
@@ -16,9 +17,11 @@ class EveryFuelTest {
     @ParameterizedTest
     @EnumSource(Fuel.class)
     void isKnownEverywhere(Fuel fuel) throws IOException {
-        assertThat(Fuels.of(fuel.id()).name()).isEqualTo(fuel.id());
-        assertThat(Ignition.lowestLimit(fuel.id()).lowerLimitPct()).isPositive();
-        assertThat(Ignition.lowestAutoIgnition(fuel.id()).autoIgnitionC()).isPositive();
+        for (String part : fuel == Fuel.PROPANE_BUTANE ? List.of("propane", "butane") : List.of(fuel.id())) {
+            assertThat(Fuels.of(part).name()).isEqualTo(part);
+            assertThat(Ignition.lowestLimit(part).lowerLimitPct()).isPositive();
+            assertThat(Ignition.lowestAutoIgnition(part).autoIgnitionC()).isPositive();
+        }
         try (InputStream in = EveryFuelTest.class.getResourceAsStream("/portwright/design.schema.json")) {
             assertThat(new String(in.readAllBytes(), StandardCharsets.UTF_8))
                     .containsPattern("\"fuel\": \\{\"enum\": \\[[^]]*\"" + fuel.id() + "\"");

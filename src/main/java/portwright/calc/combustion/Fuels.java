@@ -2,6 +2,7 @@ package portwright.calc.combustion;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import portwright.data.Constants;
 import portwright.data.GasComponent;
 import portwright.data.Table;
@@ -55,6 +56,11 @@ public final class Fuels {
     /** An example of a natural gas, for illustration; the local heating value and density go before it. */
     public static Fuel naturalGasExample() {
         return EXAMPLE;
+    }
+
+    /** Names of the fuels of one composition. */
+    public static Set<String> names() {
+        return KNOWN.keySet();
     }
 
     /**

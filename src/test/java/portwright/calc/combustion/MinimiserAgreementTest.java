@@ -7,7 +7,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -22,9 +21,9 @@ class MinimiserAgreementTest {
         };
     }
 
-    /** Every fuel that a design may name. */
+    /** Every fuel of one composition. */
     static final List<Fuel> FUELS =
-            Stream.of(portwright.model.Fuel.values()).map(f -> Fuels.of(f.id())).toList();
+            Fuels.names().stream().map(Fuels::of).toList();
 
     static Fuel fuel(Random random) {
         return FUELS.get(random.nextInt(FUELS.size()));
