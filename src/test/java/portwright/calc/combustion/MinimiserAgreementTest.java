@@ -22,8 +22,7 @@ class MinimiserAgreementTest {
     }
 
     /** Every fuel of one composition. */
-    static final List<Fuel> FUELS =
-            Fuels.names().stream().map(Fuels::of).toList();
+    static final List<Fuel> FUELS = Fuels.names().stream().map(Fuels::of).toList();
 
     static Fuel fuel(Random random) {
         return FUELS.get(random.nextInt(FUELS.size()));

@@ -96,7 +96,9 @@ final class Followed {
     /** Whether the log states gas where the step asks none, or none where it asks gas: the plan is not what was fired. */
     boolean otherwise(int i) {
         int s = tracker.step[i];
-        return s >= 0 && !Double.isNaN(grid.gasPa()[i]) && gasOn(i) != c.steps().get(s).gas();
+        return s >= 0
+                && !Double.isNaN(grid.gasPa()[i])
+                && gasOn(i) != c.steps().get(s).gas();
     }
 
     /** Gas flow against the design's, from the logged pressure; 1 where it is not known. */
