@@ -1,5 +1,6 @@
 package portwright.file;
 
+import portwright.data.SupplierGas;
 import portwright.model.Burner;
 import portwright.model.BurnerHead;
 import portwright.model.FlameAt;
@@ -28,6 +29,7 @@ final class BurnerReader {
                         g.quantity("grossHeat", Kind.HEATING_VALUE, Range.positive("0 MJ/m3")),
                         g.quantity("netHeat", Kind.HEATING_VALUE, Range.positive("0 MJ/m3")),
                         g.quantity("density", Kind.DENSITY, Range.positive("0 kg/m3"))));
+        gasOf(f, fuel, gas);
         Jet jet = jet(f);
         Integer jets = f.integer("jets", 1, 200);
         JetClass jetClass = f.word("jetClass", JetClass.class);
@@ -62,6 +64,30 @@ final class BurnerReader {
                 f.quantity("primaryAir", Kind.SHARE, Range.SHARE),
                 f.word("flameAt", FlameAt.class),
                 safety(f));
+    }
+
+    /** A supplier's figures stand for mains gas alone, and heat and density must fit one. */
+    private static void gasOf(Fields f, Fuel fuel, GasQuality gas) {
+        if (gas == null || fuel == null) {
+            return;
+        }
+        if (fuel != Fuel.NATURAL_GAS && fuel != Fuel.METHANE) {
+            f.fault(
+                    "gas",
+                    "a supplier's heat and density describe \"natural-gas\" (or \"methane\") only, not \"" + fuel.id()
+                            + "\", whose figures are known. Remove \"gas\", write \"fuel\": \"natural-gas\", or for a mix \"fuel\": "
+                            + "\"propane-butane\" with \"supply\": {\"cylinder\": {\"propane\": \"60 %\"}}.");
+            return;
+        }
+        Quantity heat = gas.netHeat() != null ? gas.netHeat() : gas.grossHeat();
+        if (heat == null || gas.density() == null) {
+            return;
+        }
+        try {
+            SupplierGas.shares(heat.si(), gas.density().si(), gas.netHeat() != null);
+        } catch (IllegalArgumentException e) {
+            f.fault("gas", e.getMessage() + ".");
+        }
     }
 
     private static Jet jet(Fields f) {

@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import portwright.model.Burner;
 import portwright.model.Design;
+import portwright.model.Fuel;
 import portwright.model.Kiln;
 import portwright.model.PlanOutline;
 import portwright.model.Port;
@@ -21,6 +22,7 @@ final class CrossChecks {
     static void run(Design d, Faults faults) {
         names(d, faults);
         burners(d, faults);
+        mains(d, faults);
         Kiln kiln = d.kiln();
         if (kiln == null || kiln.plan() == null || !OutlineChecks.plain(kiln.plan(), faults)) {
             return;
@@ -105,6 +107,21 @@ final class CrossChecks {
             }
             setback(d, b, port, i, faults);
         }
+    }
+
+    /** A cylinder beside burners that all burn mains gas. */
+    private static void mains(Design d, Faults faults) {
+        if (d.supply() == null
+                || d.supply().cylinder() == null
+                || size(d.burners(), "burners", faults) == 0
+                || !d.burners().stream().allMatch(b -> b.fuel() == Fuel.NATURAL_GAS || b.fuel() == Fuel.METHANE)) {
+            return;
+        }
+        faults.at(
+                "supply.cylinder",
+                "all burners burn " + d.burners().get(0).fuel().id()
+                        + ", which comes from the mains. Remove \"cylinder\", or write the gas in it as each burner's \"fuel\": \"propane\", "
+                        + "\"butane\" or \"propane-butane\". A jet for one gas is wrong for the other.");
     }
 
     private static void setback(Design d, Burner b, Port port, int i, Faults faults) {

@@ -6,6 +6,7 @@ import portwright.model.Hood;
 import portwright.model.LeadsTo;
 import portwright.model.Opening;
 import portwright.model.Room;
+import portwright.model.RoomBuilding;
 import portwright.model.RoomPlace;
 import portwright.units.Kind;
 
@@ -47,7 +48,8 @@ final class RoomReader {
                 f.bool("gasAlarm"),
                 family(f),
                 f.quantity("infiltration", Kind.FLOW, AIR_FLOW),
-                f.quantity("joinedVolume", Kind.VOLUME, Range.VOLUME));
+                f.quantity("joinedVolume", Kind.VOLUME, Range.VOLUME),
+                f.word("building", RoomBuilding.class));
     }
 
     private static String family(Fields f) {

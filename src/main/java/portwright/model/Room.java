@@ -5,7 +5,7 @@ import portwright.units.Quantity;
 
 /**
  * The room round the kiln. {@code openings}: null unknown, empty none. {@code family}: family of exposure limits, null strictest. {@code infiltration}: air
- * that a closed room leaks, as measured. {@code joinedVolume}: rooms that openings to "room" lead to.
+ * that a closed room leaks, as measured. {@code joinedVolume}: rooms that openings to "room" lead to. {@code building}: null unknown.
  */
 public record Room(
         RoomPlace place,
@@ -25,4 +25,5 @@ public record Room(
         Boolean gasAlarm,
         String family,
         Quantity infiltration,
-        Quantity joinedVolume) {}
+        Quantity joinedVolume,
+        RoomBuilding building) {}

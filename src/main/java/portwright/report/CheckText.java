@@ -6,6 +6,7 @@ import portwright.check.Finding;
 import portwright.check.Forbids;
 import portwright.check.Severity;
 import portwright.check.Verdict;
+import portwright.data.SafetyNumber;
 import portwright.review.Figures;
 import portwright.units.Format;
 
@@ -123,13 +124,16 @@ public final class CheckText {
         figure("gas per chamber volume", f.gasWattsPerLitre(), 1, 1, "W/L");
         figure("cylinder lasts", f.cylinderHours(), 1, 1, "h");
         figure("cylinders boil off", f.boilOffKgPerH(), 1, 2, "kg/h (±25 %)");
-        figure("unlit gas explosive after", f.unlitGasSeconds(), 1, 0, "s");
+        figure("unlit gas, evenly mixed,", f.unlitGasSeconds(), 1, 0, "s to the lower limit; pockets light at once");
         figure("  with", f.unlitGasGrams(), 1, 1, "g");
         figure("purge after a lost flame", f.purgeMinutes(), 1, 1, "min (damper off, 760 °C; at least 5)");
         figure("room air, no wind", f.roomAirM3PerH(), 1, 0, "m³/h");
         figure("fresh air needed, 8 h CO", f.freshAirM3PerH(), 1, 0, "m³/h");
-        figure("CO in the room, highest", f.roomCoPeakPpm(), 1, 0, "ppm");
-        figure("CO in the room, 8 h", f.roomCoEightHourPpm(), 1, 0, "ppm");
+        figure("CO made, worst step", f.roomCoMadeM3PerH(), 1, 3, "m³/h (rich end of its level, gas of 1300 °C)");
+        figure("flue gas led outdoors", f.ledOutdoorsPct(), 1, 0, "% counted");
+        String mixing = "ppm (mixing factor " + Format.plain(SafetyNumber.value("mixing-factor"), 0) + ")";
+        figure("CO in the room, highest", f.roomCoPeakPpm(), 1, 0, mixing);
+        figure("CO in the room, 8 h", f.roomCoEightHourPpm(), 1, 0, mixing);
         boolean hours = f.roomAirOutMinutes() != null && f.roomAirOutMinutes() >= 180;
         figure(
                 "airing out after the gas",

@@ -59,6 +59,11 @@ public record BurnerGas(Burner burner, Fuel fuel, double kgPerS) {
                 needs.add("supply.cylinder.propane");
                 continue;
             }
+            GasQuality q = b.gas();
+            if (q != null && (q.density() == null || q.netHeat() == null && q.grossHeat() == null)) {
+                needs.add(at + (q.density() == null ? ".gas.density" : ".gas.netHeat"));
+                continue;
+            }
             Fuel fuel = fuel(design, b);
             if (b.heatNet() != null) {
                 out.add(new BurnerGas(b, fuel, b.heatNet().si() / fuel.netHeatByMass()));
@@ -89,6 +94,18 @@ public record BurnerGas(Burner burner, Fuel fuel, double kgPerS) {
                 cd, mm, b.jets() == null ? 1 : b.jets(), b.pressure().si());
     }
 
+    /** Fields of the number of jets that a burner fed by a jet does not state: one is computed, several would pass as many times the gas. */
+    public static List<String> unstatedJets(Design design) {
+        List<String> out = new ArrayList<>();
+        for (int i = 0; design.burners() != null && i < design.burners().size(); i++) {
+            Burner b = design.burners().get(i);
+            if (b.jet() != null && b.jets() == null && b.heatNet() == null && b.heatGross() == null) {
+                out.add("burners[" + i + "].jets");
+            }
+        }
+        return out;
+    }
+
     /** Propane in the mix as filled, share by mass; null where the design does not say. The vapour starts richer in propane: left out, it changes heat by 1 %. */
     static Double propane(Design design) {
         var supply = design.supply();
@@ -102,10 +119,10 @@ public record BurnerGas(Burner burner, Fuel fuel, double kgPerS) {
             return Fuels.propaneButane(propane(design));
         }
         GasQuality q = b.gas();
-        if (q != null && q.density() != null && q.netHeat() != null) {
+        if (q != null && q.netHeat() != null) {
             return Fuels.naturalGas(q.netHeat().si(), q.density().si());
         }
-        if (q != null && q.density() != null && q.grossHeat() != null) {
+        if (q != null) {
             return Fuels.naturalGasGross(q.grossHeat().si(), q.density().si());
         }
         return Fuels.of(b.fuel().id());

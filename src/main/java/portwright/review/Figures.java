@@ -13,6 +13,8 @@ package portwright.review;
  * @param unlitGasGrams gas that does
  * @param purgeMinutes five changes of the chamber's air by the kiln's own draught after a lost flame, at the lowest temperature of gas
  * @param roomAirOutMinutes time after the last gas until CO in the room is down to the 8 h limit with no wind; indoors only
+ * @param ledOutdoorsPct share of the flue gas counted as led outdoors; indoors only
+ * @param roomCoMadeM3PerH CO made in the worst step, at the rich end of its level in gas of 1300 °C; indoors only
  */
 public record Figures(
         Double inletAreaMm2,
@@ -34,4 +36,6 @@ public record Figures(
         Double unlitGasSeconds,
         Double unlitGasGrams,
         Double purgeMinutes,
-        Double roomAirOutMinutes) {}
+        Double roomAirOutMinutes,
+        Double ledOutdoorsPct,
+        Double roomCoMadeM3PerH) {}

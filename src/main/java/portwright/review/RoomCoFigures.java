@@ -41,7 +41,7 @@ final class RoomCoFigures {
         if (!needs.isEmpty()) {
             return Known.lacks(needs);
         }
-        double led = led(hood);
+        double led = LedOutdoors.counted(room, hood, assume);
         double burnt = share(room.burntAtFlue(), "room.burntAtFlue", "no flame at the flue is proof that CO has burnt");
         double stays = RoomCo.shareInRoom(led, burnt * (1 - SafetyNumber.value("lid-leak-share")));
         List<RoomCo.Segment> firing = new ArrayList<>();
@@ -56,6 +56,11 @@ final class RoomCoFigures {
             }
         }
         double mixing = SafetyNumber.value("mixing-factor");
+        assume.add(
+                "room.volume",
+                "mixing factor " + Math.round(mixing),
+                "air counts through it: the room is not stirred evenly; "
+                        + SafetyNumber.named("mixing-factor").source().line());
         RoomReview.Air a = air.value();
         RoomCo calm = RoomCo.of(firing, stays, a.calmM3PerS(), mixing, a.volumeM3());
         RoomCo stated = RoomCo.of(firing, stays, a.statedM3PerS(), mixing, a.volumeM3());
@@ -78,13 +83,6 @@ final class RoomCoFigures {
                 Dilution.flowForLevel(release, ceiling.value() * 1e-6, mixing),
                 Dilution.flowForLevel(release, eight.value() * 1e-6, mixing),
                 airOut(calm, a, mixing, eight.value())));
-    }
-
-    /** Share led outdoors: as given, or what the hood catches if that is more. */
-    private double led(Known<RoomReview.HoodFigures> hood) {
-        double given = share(
-                room.ledOutdoors(), "room.ledOutdoors", "flue gas stays in the room unless something leads it out");
-        return hood.known() ? Math.max(given, hood.value().capturedShare()) : given;
     }
 
     private double share(Quantity given, String field, String why) {

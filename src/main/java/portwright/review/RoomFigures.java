@@ -34,7 +34,7 @@ final class RoomFigures {
         this.room = design.room() == null
                 ? new Room(
                         null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
-                        null, null)
+                        null, null, null)
                 : design.room();
         this.geometry = geometry;
         this.supply = supply;
@@ -60,7 +60,7 @@ final class RoomFigures {
                 gas.oxygen(air, co),
                 heat(air, co),
                 openings(air),
-                ceiling(),
+                ceiling(hood),
                 UnlitFigures.unlit(geometry, supply),
                 UnlitFigures.purge(geometry, fire));
     }
@@ -93,6 +93,12 @@ final class RoomFigures {
                 ? 0
                 : Openings.stackM3PerS(
                         levelled, room.temperature().si(), room.outdoor().si());
+        if (!all.isEmpty()) {
+            assume.add(
+                    "room.openings",
+                    "discharge coefficient " + SafetyNumber.value("opening-cd"),
+                    "plain openings; " + SafetyNumber.named("opening-cd").source().line());
+        }
         double wind =
                 room.wind() == null ? 0 : Openings.windM3PerS(all, room.wind().si());
         double fan = si(room.ventilator())
@@ -172,7 +178,7 @@ final class RoomFigures {
                 AirOpeningFigures.of(room, clear, supply.grossW(), air.value().volumeM3()));
     }
 
-    private Known<RoomReview.CeilingFigures> ceiling() {
+    private Known<RoomReview.CeilingFigures> ceiling(Known<RoomReview.HoodFigures> hood) {
         List<String> needs = new ArrayList<>(supply.burners().needs());
         if (room.ceiling() == null) {
             needs.add("room.ceiling");
@@ -187,11 +193,13 @@ final class RoomFigures {
         double flue = design.kiln().standHeight().metres()
                 + (geometry.thickness(On.FLOOR) + geometry.height() + geometry.thickness(On.LID)) / 1000;
         double height = Math.max(0.01, room.ceiling().metres() - flue);
-        double w = supply.netW() + power();
+        double led = LedOutdoors.counted(room, hood, assume);
+        boolean carriedOff = LedOutdoors.hangs(hood) || led >= SafetyNumber.value("hood-capture");
+        double w = (supply.netW() + power()) * (1 - led);
         double limit = SafetyNumber.value("combustible-surface") + 273.15;
         double at = Plume.ceilingK(w, height, roomK(), HOTTEST_FLUE_K);
         return Known.of(new RoomReview.CeilingFigures(
-                w, height, at, roomK(), roomK() < limit ? Plume.heightForK(w, limit, roomK()) : height));
+                w, carriedOff, height, at, roomK(), roomK() < limit ? Plume.heightForK(w, limit, roomK()) : height));
     }
 
     private double roomK() {

@@ -149,13 +149,14 @@ public record RoomReview(
     /**
      * The ceiling over the flues.
      *
-     * @param heatW counted in the plume
+     * @param heatW counted in the plume: of gas and elements, less what a hood or pipe carries off
+     * @param carriedOff whether hood or pipe takes at least the share that a well sized hood is counted to catch, or a hood hangs there
      * @param heightM flues to ceiling
      * @param ceilingK plume temperature there
      * @param roomK room air
      * @param heightNeededM height at which it stays at the limit of 71 °C
      */
-    public record CeilingFigures(double heatW, double heightM, double ceilingK, double roomK, double heightNeededM) {}
+    public record CeilingFigures(double heatW, boolean carriedOff, double heightM, double ceilingK, double roomK, double heightNeededM) {}
 
     /**
      * Unlit gas in the cold chamber.

@@ -39,13 +39,13 @@ public record SupplyReview(
 
     /** What a jet is taken for where the design names its bore alone. */
     private static void jets(Design design, Assumptions assume) {
+        for (String field : BurnerGas.unstatedJets(design)) {
+            assume.add(field, "1", "one jet, not proven: write the number");
+        }
         for (int i = 0; design.burners() != null && i < design.burners().size(); i++) {
             Burner b = design.burners().get(i);
             if (b.jet() == null || b.heatNet() != null || b.heatGross() != null) {
                 continue;
-            }
-            if (b.jets() == null) {
-                assume.add("burners[" + i + "].jets", "1", "one jet; write the number of a burner with several");
             }
             if (b.jetClass() == null) {
                 assume.add("burners[" + i + "].jetClass", "factory", "the kind that passes the most gas");

@@ -25,6 +25,7 @@ class AssumedInputsTest {
     private static Map<String, String> studio(String led, String free) {
         Map<String, String> out = new LinkedHashMap<>();
         out.put("room.place", "\"studio\"");
+        out.put("room.building", "\"detached\"");
         out.put("room.volume", "\"60 m3\"");
         out.put("room.temperature", "\"25 °C\"");
         out.put("room.wind", "\"2 m/s\"");
@@ -57,6 +58,8 @@ class AssumedInputsTest {
                         "supply.cylinder.diameter",
                         "cylinder-boil-off"),
                 Arguments.of(high, "room.altitude", "clean-burn"),
+                Arguments.of(
+                        Map.of("burners[0].jets", "4", "burners[1].jets", "4"), "burners[0].jets", "gas-load"),
                 Arguments.of(studio("88 %", "5 %"), "room.openings[0].free", "room-co"));
     }
 

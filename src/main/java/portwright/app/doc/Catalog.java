@@ -20,6 +20,7 @@ import portwright.model.LeadsTo;
 import portwright.model.On;
 import portwright.model.PortsState;
 import portwright.model.Role;
+import portwright.model.RoomBuilding;
 import portwright.model.RoomPlace;
 import portwright.model.SupplyPlace;
 import portwright.model.UnitSystem;
@@ -69,7 +70,7 @@ public final class Catalog {
         return FormSpec.list(
                 "burners",
                 "Burners",
-                "{\"name\": \"{name}\", \"port\": \"{inlet}\", \"fuel\": \"propane\", \"jet\": \"0.70 mm\", \"pressure\": \"{11 inH2O|28 mbar}\"}",
+                "{\"name\": \"{name}\", \"port\": \"{inlet}\", \"fuel\": \"propane\", \"jet\": \"0.70 mm\", \"jets\": 1, \"pressure\": \"{11 inH2O|28 mbar}\"}",
                 List.of(
                         text("name", "name"),
                         text("port", "under port"),
@@ -122,6 +123,7 @@ public final class Catalog {
                 "{\"place\": \"studio\"}",
                 List.of(
                         word("place", "place", RoomPlace.class),
+                        word("building", "from a dwelling", RoomBuilding.class),
                         quantity("volume", "volume", Kind.VOLUME),
                         quantity("temperature", "indoors", Kind.TEMPERATURE),
                         quantity("outdoor", "outdoors", Kind.TEMPERATURE),

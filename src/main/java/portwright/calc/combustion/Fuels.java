@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Set;
 import portwright.data.Constants;
 import portwright.data.GasComponent;
+import portwright.data.SupplierGas;
 import portwright.data.Table;
 import portwright.source.Source;
 import portwright.source.Standing;
@@ -22,12 +23,6 @@ public final class Fuels {
     private static final Fuel EXAMPLE = example();
     /** The words of the design file, in reading order. */
     private static final Map<String, Fuel> KNOWN = known(PROPANE, BUTANE, EXAMPLE, METHANE);
-
-    /** A mole of ideal gas at 15 °C and 1 atm, m³. */
-    private static final double MOLAR_VOLUME_15C = Constants.R * Constants.T_GAS / Constants.ATMOSPHERE;
-
-    /** Slack for rounded figures of a supplier: a share this far below zero is taken as zero. */
-    private static final double ROUNDING_SLACK = 0.02;
 
     private Fuels() {}
 
@@ -146,40 +141,9 @@ public final class Fuels {
     }
 
     private static Fuel fit(double heatPerM3, double density, boolean net) {
-        if (!(heatPerM3 > 1e6 && heatPerM3 < 1e8)) {
-            throw new IllegalArgumentException("heating value of natural gas " + heatPerM3 / 1e6
-                    + " MJ/m³: write the supplier's figure, usually 31 to 45 MJ/m³");
-        }
-        if (!(density > 0.1 && density < 2)) {
-            throw new IllegalArgumentException("density of natural gas " + density
-                    + " kg/m³: write the supplier's figure at 15 °C, usually 0.68 to 0.85 kg/m³");
-        }
-        GasComponent m = COMPONENTS.get("methane");
-        GasComponent e = COMPONENTS.get("ethane");
-        GasComponent n = COMPONENTS.get("nitrogen");
-        double heat = heatPerM3 * MOLAR_VOLUME_15C;
-        double mass = density * MOLAR_VOLUME_15C;
-        double hm = net ? m.net15() : m.gross15();
-        double he = net ? e.net15() : e.gross15();
-        double a1 = m.molarMass() - n.molarMass();
-        double a2 = e.molarMass() - n.molarMass();
-        double b = mass - n.molarMass();
-        double det = a1 * he - a2 * hm;
-        double xm = (b * he - a2 * heat) / det;
-        double xe = (a1 * heat - b * hm) / det;
-        double xn = 1 - xm - xe;
-        if (Math.min(xm, Math.min(xe, xn)) < -ROUNDING_SLACK) {
-            throw new IllegalArgumentException(
-                    "heating value " + heatPerM3 / 1e6 + " MJ/m³ " + (net ? "net" : "gross") + " and density " + density
-                            + " kg/m³ fit no natural gas: check net against gross, and m³ at 15 °C");
-        }
-        Map<String, Double> shares = new LinkedHashMap<>();
-        shares.put("methane", Math.max(0, xm));
-        shares.put("ethane", Math.max(0, xe));
-        shares.put("nitrogen", Math.max(0, xn));
         return mixture(
                 NATURAL_GAS,
-                shares,
+                SupplierGas.shares(heatPerM3, density, net),
                 new Source(
                         "heating value and density as entered, taken as methane, ethane and nitrogen",
                         "",

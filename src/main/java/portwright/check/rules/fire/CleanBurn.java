@@ -39,6 +39,7 @@ public final class CleanBurn implements Rule {
             return;
         }
         Needs.altitude(this, review, out);
+        Needs.jets(this, review, out);
         double on = fire.gasOn().getAsDouble();
         double top = fire.top().getAsDouble();
         double least = limits.value(id(), "lambda");

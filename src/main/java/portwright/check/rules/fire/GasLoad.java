@@ -27,6 +27,7 @@ public final class GasLoad implements Rule {
             out.lacks(this, review.supply().burners().lacking());
             return;
         }
+        Needs.jets(this, review, out);
         double watt = review.supply().netW();
         if (watt == 0) {
             return;

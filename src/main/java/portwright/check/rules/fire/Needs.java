@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import portwright.check.Findings;
 import portwright.check.Rule;
+import portwright.review.BurnerGas;
 import portwright.review.FireReview;
 import portwright.review.Review;
 
@@ -21,6 +22,14 @@ final class Needs {
         needs.addAll(fire.asked().needs());
         out.lacks(rule, needs.toArray(String[]::new));
         return true;
+    }
+
+    /** Number of jets: several pass as many times the gas that one does; one is computed and the rule counts as not checked. */
+    static void jets(Rule rule, Review review, Findings out) {
+        List<String> fields = BurnerGas.unstatedJets(review.design());
+        if (!fields.isEmpty()) {
+            out.lacks(rule, fields.toArray(String[]::new));
+        }
     }
 
     /** Thin air at height burns richer: where the altitude is not given, sea level is computed and the rule counts as not checked. */

@@ -21,7 +21,7 @@ public final class AboveFlue implements Rule {
 
     @Override
     public Set<Forbids> canForbid() {
-        return Set.of();
+        return Say.LIGHTING;
     }
 
     @Override
@@ -30,34 +30,31 @@ public final class AboveFlue implements Rule {
         if (review.room().place() == RoomPlace.OUTDOORS && !roof) {
             return;
         }
-        double most = limits.value(id(), "caution");
-        Measure limit = new Measure(Say.toC(most), "°C");
         if (!review.room().ceiling().known()) {
             out.lacks(this, review.room().ceiling().lacking());
-            out.add(Say.caution(
-                    this,
-                    null,
-                    limit,
-                    "How hot ceiling or roof over the flues gets is not known.",
-                    "Add " + String.join(", ", review.room().ceiling().needs())
-                            + "; keep 2 m open above the flues, or hang a hood.",
-                    limits.source(id(), "caution")));
             return;
         }
         Unstated.roomTemperature(this, review, out);
         RoomReview.CeilingFigures c = review.room().ceiling().value();
-        if (Say.over(c.ceilingK(), most)) {
-            out.add(Say.finding(
-                    this,
-                    Severity.CAUTION,
-                    new Measure(Say.toC(c.ceilingK()), "°C"),
-                    limit,
-                    "The plume of up to " + Say.n(c.heatW() / 1000) + " kW reaches the ceiling, " + Say.n(c.heightM())
-                            + " m above the flues, at " + Say.celsius(c.ceilingK()) + ".",
-                    "Keep " + Say.n(c.heightNeededM())
-                            + " m clear above the flues, or hang a hood or a steel sheet with an air gap between.",
-                    limits.source(id(), "caution"),
-                    limits.setByUser(id(), "caution")));
+        double most = limits.value(id(), "stop");
+        double clear = limits.value(id(), "clear");
+        boolean hot = Say.over(c.ceilingK(), most);
+        boolean near = !c.carriedOff() && Say.under(c.heightM(), clear);
+        if (!hot && !near) {
+            return;
         }
+        String plume = "The plume of up to " + Say.n(c.heatW() / 1000) + " kW reaches ceiling or roof, "
+                + Say.n(c.heightM()) + " m above the flues, at " + Say.celsius(c.ceilingK());
+        String limit = hot ? "stop" : "clear";
+        out.add(Say.finding(
+                this,
+                Severity.STOP,
+                hot ? new Measure(Say.toC(c.ceilingK()), "°C") : new Measure(c.heightM(), "m"),
+                hot ? new Measure(Say.toC(most), "°C") : new Measure(clear, "m"),
+                plume + (hot ? "; wood chars over " + Say.celsius(most) + "." : "."),
+                "Keep " + Say.n(c.carriedOff() ? c.heightNeededM() : Math.max(clear, c.heightNeededM()))
+                        + " m open above the flues, hang a hood that leads outdoors and add it to room.hood, or fire outdoors.",
+                limits.source(id(), limit),
+                limits.setByUser(id(), limit)));
     }
 }

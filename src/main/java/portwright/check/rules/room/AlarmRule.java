@@ -6,10 +6,11 @@ import portwright.check.Forbids;
 import portwright.check.Limits;
 import portwright.check.Rule;
 import portwright.model.Room;
+import portwright.model.RoomPlace;
 import portwright.review.Review;
 import portwright.source.Source;
 
-/** A CO alarm, and low down a gas alarm, in a closed room. */
+/** A CO alarm where the kiln stands, and low down a gas alarm in a closed room. */
 public final class AlarmRule implements Rule {
 
     private static final Source CO = Source.judgement("carbon monoxide has no smell; an alarm is the only sense of it");
@@ -43,10 +44,14 @@ public final class AlarmRule implements Rule {
 
     @Override
     public void check(Review review, Limits limits, Findings out) {
-        if (Boolean.FALSE.equals(review.room().indoors())) {
+        Room room = review.design().room();
+        if (carbonMonoxide && review.room().place() == RoomPlace.OUTDOORS) {
+            outdoors(room, out);
             return;
         }
-        Room room = review.design().room();
+        if (!carbonMonoxide && Boolean.FALSE.equals(review.room().indoors())) {
+            return;
+        }
         if (carbonMonoxide) {
             if (room == null || room.coAlarm() == null) {
                 out.lacks(this, "room.coAlarm");
@@ -55,7 +60,7 @@ public final class AlarmRule implements Rule {
                         this,
                         null,
                         null,
-                        "No CO alarm in the room.",
+                        "No CO alarm where the kiln stands.",
                         "Fit a CO alarm and hold a meter with a number: a house alarm stays silent at 30 ppm and may take 4 h at 70 ppm.",
                         CO));
             }
@@ -78,6 +83,20 @@ public final class AlarmRule implements Rule {
                             : "No gas alarm: LP gas sinks and spreads along the floor.",
                     "Fit a gas alarm 150 mm above the floor between kiln and cylinder line.",
                     GAS));
+        }
+    }
+
+    /** Under the open sky a meter is carried; not stated counts as none, so that leaving it out says no less. */
+    private void outdoors(Room room, Findings out) {
+        if (!Boolean.TRUE.equals(room.coAlarm())) {
+            out.add(Say.caution(
+                    this,
+                    null,
+                    null,
+                    (room.coAlarm() == null ? "CO alarm not stated, counted as none" : "No CO alarm")
+                            + ": outdoors too flue gas drifts to whoever stands in the lee, and into open windows.",
+                    "Carry a portable CO meter with a number, switched on, through the whole reduction; leave at 100 ppm.",
+                    CO));
         }
     }
 }

@@ -38,6 +38,7 @@ public final class CylinderBoilOff implements Rule {
             return;
         }
         Unstated.cylinder(this, review, out);
+        Unstated.jets(this, review, out);
         SupplyRun run = given.get();
         Source source = SafetyNumber.named("boil-off-u").source();
         double most = limits.value(id(), "caution");

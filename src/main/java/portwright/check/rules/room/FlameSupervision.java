@@ -6,9 +6,11 @@ import portwright.check.Forbids;
 import portwright.check.Limits;
 import portwright.check.Measure;
 import portwright.check.Rule;
+import portwright.check.Severity;
 import portwright.data.SafetyNumber;
 import portwright.model.Burner;
 import portwright.review.Review;
+import portwright.review.RoomReview;
 import portwright.source.Source;
 
 /** A burner without a flame-failure device needs a person who can act at once. */
@@ -71,5 +73,34 @@ public final class FlameSupervision implements Rule {
                         name));
             }
         }
+        admitted(review, limits, out);
+    }
+
+    /** What all devices let in before they shut, against the mass that can explode; also where the gas opens hot. */
+    private void admitted(Review review, Limits limits, Findings out) {
+        RoomReview.Unlit unlit = review.room().unlit().value();
+        DeviceGas gas = unlit == null ? null : DeviceGas.of(review, unlit);
+        double most = limits.value("gas-on-temperature", "lower-limit-share");
+        if (gas == null || !Say.over(gas.share(), most)) {
+            return;
+        }
+        double limit = unlit.limitKg() * 1000;
+        out.add(Say.finding(
+                this,
+                Severity.CAUTION,
+                new Measure(gas.grams(), "g"),
+                new Measure(most * limit, "g"),
+                "Before they shut the flame devices let in " + Say.n(gas.grams()) + " g together (longest "
+                        + Say.n(gas.longestS()) + " s); " + Say.n(limit)
+                        + " g bring the chamber to its lower limit: " + Say.n(gas.share() * 100) + " %, "
+                        + Say.n(most * 100) + " % is the most. Only a chamber over 760 °C lights that gas before it gathers.",
+                "Fit devices that close within " + Say.n(gas.longestS() * most / gas.share())
+                        + " s, or smaller jets; never lit or relit under 760 °C, valve shut by hand at once when a flame is lost.",
+                limits.source("gas-on-temperature", "lower-limit-share"),
+                limits.setByUser("gas-on-temperature", "lower-limit-share"),
+                review.supply().burners().value().stream()
+                        .map(b -> b.burner().name())
+                        .filter(n -> n != null)
+                        .toArray(String[]::new)));
     }
 }

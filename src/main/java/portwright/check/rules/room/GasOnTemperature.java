@@ -3,16 +3,12 @@ package portwright.check.rules.room;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import portwright.calc.room.UnlitGas;
 import portwright.check.Findings;
 import portwright.check.Forbids;
 import portwright.check.Limits;
 import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
-import portwright.data.SafetyNumber;
-import portwright.model.Burner;
-import portwright.review.BurnerGas;
 import portwright.review.Review;
 import portwright.review.RoomReview;
 import portwright.review.StepTime;
@@ -80,12 +76,14 @@ public final class GasOnTemperature implements Rule {
             Review review, Limits limits, Findings out, String reading, Measure at, double least, double working) {
         String remedy = "Heat by electricity to a reading of " + Say.n(working)
                 + " °C at the coldest place before opening gas.";
+        Unstated.jets(this, review, out);
         RoomReview.Unlit unlit = review.room().unlit().value();
         String time = unlit == null
                 ? ""
-                : " Unlit gas brings this chamber to its lower limit in " + Say.time(unlit.seconds()) + " ("
-                        + Say.n(unlit.limitKg() * 1000) + " g).";
-        Device device = unlit == null ? null : Device.slowest(review, unlit);
+                : " Evenly mixed, unlit gas brings the whole chamber to its lower limit in " + Say.time(unlit.seconds())
+                        + " (" + Say.n(unlit.limitKg() * 1000)
+                        + " g); a pocket at the burner lights within seconds: no flame, close the valve at once.";
+        DeviceGas device = unlit == null ? null : DeviceGas.of(review, unlit);
         if (device != null && !Say.over(device.share(), limits.value(id(), "lower-limit-share"))) {
             out.add(Say.finding(
                     this,
@@ -114,23 +112,5 @@ public final class GasOnTemperature implements Rule {
                 remedy,
                 limits.source(id(), "stop"),
                 limits.setByUser(id(), "stop")));
-    }
-
-    /** What the flame devices let in together; null if a burner has none. */
-    record Device(double grams, double share) {
-        static Device slowest(Review review, RoomReview.Unlit unlit) {
-            double kg = 0;
-            for (BurnerGas g : review.supply().burners().value()) {
-                Burner b = g.burner();
-                if (b.flameSafety() == null || !b.flameSafety().present()) {
-                    return null;
-                }
-                double closes = b.flameSafety().closes() == null
-                        ? SafetyNumber.value("device-close-unknown")
-                        : b.flameSafety().closes().si();
-                kg += UnlitGas.admittedKg(g.kgPerS(), closes);
-            }
-            return new Device(kg * 1000, kg / unlit.limitKg());
-        }
     }
 }

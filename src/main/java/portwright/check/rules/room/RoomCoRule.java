@@ -12,8 +12,10 @@ import portwright.check.Severity;
 import portwright.data.CoEffect;
 import portwright.data.ExposureLimit;
 import portwright.data.SafetyNumber;
+import portwright.review.LedOutdoors;
 import portwright.review.Review;
 import portwright.review.RoomReview;
+import portwright.units.Quantity;
 
 /** Carbon monoxide in the room over the firing. */
 public final class RoomCoRule implements Rule {
@@ -48,32 +50,24 @@ public final class RoomCoRule implements Rule {
             return;
         }
         Unstated.freeAreas(this, review, out);
+        Unstated.jets(this, review, out);
         RoomReview.Air air = room.air().value();
-        double caught = room.hood().known() ? room.hood().value().capturedShare() : 0;
-        if (Say.over(co.ledShare(), 1 - SafetyNumber.value("lid-leak-share")) && Say.over(co.ledShare(), caught)) {
-            out.add(Say.caution(
-                    this,
-                    new Measure(co.ledShare(), "1"),
-                    new Measure(1 - SafetyNumber.value("lid-leak-share"), "1"),
-                    "The share led outdoors, " + Say.n(co.ledShare() * 100)
-                            + " %, is taken as stated; the cracks of the lid alone carry up to "
-                            + Say.n(SafetyNumber.value("lid-leak-share") * 100) + " % of the gas past any pipe.",
-                    "Prove it with a CO meter at head height through the first firing.",
-                    SafetyNumber.named("lid-leak-share").source()));
-        }
+        led(review, co, out);
         double ceiling = limits.value(id(), "stop");
         double calm = co.calm().peakPpm();
         double eight = co.calm().average8hPpm();
         ExposureLimit l8 = co.eightHours();
-        String made = "Step " + (co.worstStep() + 1) + " makes " + Say.n(co.madeMolPerS() * 0.02405 * 3600)
-                + " m³/h of CO at lambda " + Say.n(co.worstLambda())
-                + "; " + Say.n(co.shareInRoom() * 100) + " % stays in the room (led outdoors "
-                + Say.n(co.ledShare() * 100) + " %" + byHood(room, co) + ", burnt at the flue "
+        String made = "Step " + (co.worstStep() + 1) + " makes up to " + Say.n(co.madeMolPerS() * 0.02405 * 3600)
+                + " m³/h of CO, counted at lambda " + Say.n(co.worstLambda())
+                + " in gas of 1300 °C (rich end of the level, or the leanest that the flues allow where that is richer: more than burn shows for the middle); " + Say.n(co.shareInRoom() * 100) + " % stays in the room (led outdoors "
+                + Say.n(co.ledShare() * 100) + " %" + byHood(room, co) + stated(review, co) + ", burnt at the flue "
                 + Say.n(co.burntShare() * 100) + " %)";
         String levels = " The room reaches " + Say.n(calm) + " ppm with no wind ("
                 + Say.n(co.stated().peakPpm()) + " ppm with the stated wind), " + Say.n(eight) + " ppm over 8 h.";
         levels += people(room, co, startOfGas(review));
-        String has = " Openings and fan give " + Say.flow(air.calmM3PerS()) + " with no wind.";
+        String has = " Openings and fan give " + Say.flow(air.calmM3PerS())
+                + " with no wind, counted through " + Say.n(SafetyNumber.value("mixing-factor"))
+                + " (mixing factor: a room is not stirred evenly).";
         if (Say.over(calm, ceiling)) {
             out.add(Say.finding(
                     this,
@@ -113,6 +107,35 @@ public final class RoomCoRule implements Rule {
                             q),
                     co.quarterHour().source()));
         }
+    }
+
+    /** A share led outdoors beyond what lid cracks leave: capped without a hood, taken as stated under one, and said. */
+    private void led(Review review, RoomReview.Co co, Findings out) {
+        Quantity given = review.design().room().ledOutdoors();
+        double most = LedOutdoors.mostWithoutHood();
+        if (given == null || !Say.over(given.share(), most)) {
+            return;
+        }
+        boolean capped = Say.under(co.ledShare(), given.share());
+        out.add(Say.caution(
+                this,
+                new Measure(given.share(), "1"),
+                new Measure(most, "1"),
+                "The cracks of the lid alone carry up to " + Say.n(SafetyNumber.value("lid-leak-share") * 100)
+                        + " % of the gas past any pipe: the stated share led outdoors, " + Say.n(given.share() * 100) + " %, "
+                        + (capped
+                                ? "counts as " + Say.n(co.ledShare() * 100) + " %."
+                                : "is taken as stated since a hood hangs over the lid."),
+                (capped ? "Hang a hood over the whole lid and add room.hood. " : "")
+                        + "Prove it with a CO meter at head height through the first firing.",
+                SafetyNumber.named("lid-leak-share").source()));
+    }
+
+    private static String stated(Review review, RoomReview.Co co) {
+        Quantity given = review.design().room().ledOutdoors();
+        return given != null && Say.under(co.ledShare(), given.share())
+                ? ", stated " + Say.n(given.share() * 100) + " %"
+                : "";
     }
 
     /** What the peak does to people, and whether a house alarm would say so. */

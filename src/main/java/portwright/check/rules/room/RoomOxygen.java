@@ -53,6 +53,7 @@ public final class RoomOxygen implements Rule {
             return;
         }
         Unstated.freeAreas(this, review, out);
+        Unstated.jets(this, review, out);
         double pct = review.room().oxygenShare().value() * 100;
         double least = limits.value(id(), "stop");
         if (Say.under(pct, least)) {

@@ -5,6 +5,8 @@ import portwright.check.Findings;
 import portwright.check.Forbids;
 import portwright.check.Limits;
 import portwright.check.Rule;
+import portwright.data.SafetyNumber;
+import portwright.model.RoomBuilding;
 import portwright.model.RoomPlace;
 import portwright.review.Review;
 import portwright.source.Source;
@@ -51,14 +53,7 @@ public final class RoomPlaceRule implements Rule {
                         "The kiln stands in a house: carbon monoxide reaches every room.",
                         "Fire outdoors or in a detached, vented building.",
                         HOUSE));
-            case GARAGE ->
-                out.add(Say.caution(
-                        this,
-                        null,
-                        null,
-                        "The kiln stands in a garage: if it is joined to a house, carbon monoxide goes through.",
-                        "Fire outdoors, or lead the flue gas outdoors and keep a CO meter in each joined room.",
-                        HOUSE));
+            case GARAGE, STUDIO -> dwelling(review, place, out);
             case OPEN_SHED ->
                 out.add(Say.caution(
                         this,
@@ -73,7 +68,39 @@ public final class RoomPlaceRule implements Rule {
                         "Outdoors the flue gas drifts with the wind.",
                         "Stay upwind; keep people and windows out of the lee.",
                         Source.practice("outdoor firing")));
-            default -> {}
+        }
+    }
+
+    /** A room of a building that is joined to a dwelling stops unless the exhaust leads outdoors. */
+    private void dwelling(Review review, RoomPlace place, Findings out) {
+        RoomBuilding building = review.design().room().building();
+        if (building == null) {
+            out.lacks(this, "room.building");
+            return;
+        }
+        if (building == RoomBuilding.DETACHED) {
+            return;
+        }
+        boolean led = review.room().co().known()
+                && !Say.under(review.room().co().value().ledShare(), SafetyNumber.value("hood-capture"));
+        String where = "The kiln stands in a " + place.id() + " joined to a dwelling";
+        if (led) {
+            out.add(Say.caution(
+                    this,
+                    null,
+                    null,
+                    where + ": what the exhaust does not lead outdoors goes through doors, floors and shafts.",
+                    "Seal doors and gaps to the dwelling, keep a CO alarm in each joined room, nobody asleep there while gas burns.",
+                    HOUSE));
+        } else {
+            out.add(Say.stop(
+                    this,
+                    null,
+                    null,
+                    where + " and less than " + Say.n(SafetyNumber.value("hood-capture") * 100)
+                            + " % of the flue gas is led outdoors: carbon monoxide goes through.",
+                    "Fire outdoors or in a detached, vented building, or hang a hood that leads the flue gas outdoors.",
+                    HOUSE));
         }
     }
 }

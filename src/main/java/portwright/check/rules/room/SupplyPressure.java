@@ -1,5 +1,6 @@
 package portwright.check.rules.room;
 
+import java.util.List;
 import java.util.Set;
 import portwright.check.Findings;
 import portwright.check.Forbids;
@@ -41,7 +42,7 @@ public final class SupplyPressure implements Rule {
         }
         double supply = s.pressure().si();
         double high = limits.value(id(), "caution");
-        if (Say.over(supply, high)) {
+        if (!mixed(review, limits, out) && Say.over(supply, high)) {
             out.add(Say.finding(
                     this,
                     Severity.CAUTION,
@@ -82,5 +83,37 @@ public final class SupplyPressure implements Rule {
                         b.name()));
             }
         }
+    }
+
+    /** A low-pressure burner behind a regulator or a line of high pressure; true when it was said. */
+    private boolean mixed(Review review, Limits limits, Findings out) {
+        Supply s = review.design().supply();
+        double border = limits.value(id(), "stop");
+        double most = Math.max(
+                s.pressure().si(), s.regulatorMax() == null ? 0 : s.regulatorMax().si());
+        List<Burner> low = review.design().burners().stream()
+                .filter(b -> b.pressure() != null && !Say.over(b.pressure().si(), border))
+                .toList();
+        if (low.isEmpty() || !Say.over(most, border)) {
+            return false;
+        }
+        double made = low.stream().mapToDouble(b -> b.pressure().si()).min().orElseThrow();
+        String[] names = low.stream().map(Burner::name).toArray(String[]::new);
+        boolean line = Say.over(s.pressure().si(), border);
+        out.add(Say.finding(
+                this,
+                Severity.STOP,
+                new Measure(most, "Pa"),
+                new Measure(border, "Pa"),
+                (line ? "The supply runs at " : "The regulator gives up to ")
+                        + Say.n((line ? s.pressure().si() : most) / 100) + " mbar; " + String.join(", ", names)
+                        + (names.length == 1 ? " is" : " are") + " made for " + Say.n(made / 100)
+                        + " mbar: low and high pressure are not mixed. A turn too far bursts valve and hose or blows the flame off.",
+                "Fit a fixed regulator for " + Say.n(made / 100) + " mbar (not over " + Say.n(border / 100)
+                        + " mbar), or burners, valves and hose that are all rated for " + Say.n(most / 100) + " mbar.",
+                limits.source(id(), "stop"),
+                limits.setByUser(id(), "stop"),
+                names));
+        return true;
     }
 }

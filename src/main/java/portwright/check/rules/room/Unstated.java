@@ -7,6 +7,7 @@ import portwright.model.Cylinder;
 import portwright.model.Opening;
 import portwright.model.Room;
 import portwright.model.Supply;
+import portwright.review.BurnerGas;
 import portwright.review.Review;
 
 /**
@@ -36,6 +37,14 @@ final class Unstated {
         Cylinder cylinder = supply == null ? null : supply.cylinder();
         if (cylinder != null && cylinder.diameter() == null) {
             out.lacks(rule, "supply.cylinder.diameter");
+        }
+    }
+
+    /** Number of jets: several pass as many times the gas that one does. */
+    static void jets(Rule rule, Review review, Findings out) {
+        List<String> fields = BurnerGas.unstatedJets(review.design());
+        if (!fields.isEmpty()) {
+            out.lacks(rule, fields.toArray(String[]::new));
         }
     }
 

@@ -104,6 +104,7 @@ final class FireBench {
                 null,
                 null,
                 null,
+                null,
                 null);
         return new Design(
                 d.title(),

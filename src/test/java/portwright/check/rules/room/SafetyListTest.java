@@ -28,7 +28,7 @@ class SafetyListTest {
     @Test
     void noHazardIsLost() {
         assertThat(ALL.stream().map(Caution::id))
-                .containsExactlyInAnyOrderElementsOf(IntStream.rangeClosed(1, 93)
+                .containsExactlyInAnyOrderElementsOf(IntStream.rangeClosed(1, 96)
                         .mapToObj(i -> String.format("H%02d", i))
                         .toList());
         assertThat(ALL)

@@ -58,7 +58,7 @@ final class TestDesigns {
     static ObjectNode studio() {
         return edit(
                 outdoors(),
-                "room.place=\"studio\" ; room.ceiling=\"3 m\" ; room.ledOutdoors=\"99.9 %\" ; "
+                "room.place=\"studio\" ; room.building=\"detached\" ; room.ceiling=\"3 m\" ; room.ledOutdoors=\"99.9 %\" ; "
                         + "room.hood={\"flow\":\"1300 m3/h\",\"diameter\":\"1.2 m\",\"height\":\"0.4 m\"} ; room.openings[1].free=\"100 %\"");
     }
 
