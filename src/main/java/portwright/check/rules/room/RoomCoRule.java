@@ -67,11 +67,14 @@ public final class RoomCoRule implements Rule {
         ExposureLimit l8 = co.eightHours();
         String made = "Step " + (co.worstStep() + 1) + " makes " + Say.n(co.madeMolPerS() * 0.02405 * 3600)
                 + " m³/h of CO at lambda " + Say.n(co.worstLambda())
-                + "; " + Say.n(co.shareInRoom() * 100) + " % stays in the room (led outdoors "
+                + ", the rich end of what it asks for, in the hottest flue (more than the middle that burn prints); "
+                + Say.n(co.shareInRoom() * 100) + " % stays in the room (led outdoors "
                 + Say.n(co.ledShare() * 100) + " %" + byHood(room, co) + ", burnt at the flue "
                 + Say.n(co.burntShare() * 100) + " %)";
         String levels = " The room reaches " + Say.n(calm) + " ppm with no wind ("
-                + Say.n(co.stated().peakPpm()) + " ppm with the stated wind), " + Say.n(eight) + " ppm over 8 h.";
+                + Say.n(co.stated().peakPpm()) + " ppm with the stated wind), " + Say.n(eight)
+                + " ppm over 8 h, with one part in " + Say.n(SafetyNumber.value("mixing-factor"))
+                + " of the air counted as mixing (mixing factor).";
         levels += people(room, co, startOfGas(review));
         String has = " Openings and fan give " + Say.flow(air.calmM3PerS()) + " with no wind.";
         if (Say.over(calm, ceiling)) {
