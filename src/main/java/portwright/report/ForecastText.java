@@ -100,10 +100,7 @@ public final class ForecastText {
         row(
                 b,
                 "climb ends at",
-                end(review, f.stallElectricK()) + " by electricity alone with ports plugged"
-                        + (Double.isNaN(f.stallAllK())
-                                ? ""
-                                : ", " + end(review, f.stallAllK()) + " with gas as the steps ask"));
+                ends(review, f));
         besideElectric(firing).forEach(l -> row(b, l.name(), l.value()));
         row(
                 b,
@@ -118,13 +115,21 @@ public final class ForecastText {
         return b.toString();
     }
 
-    /** Where a climb ends; a temperature that the brick does not live to see is not printed. */
-    private static String end(Review review, double kelvin) {
-        double c = kelvin - ZERO_C;
-        double bears = BrickClass.weakest(review.design()).map(Brick::classificationC).orElse(Double.POSITIVE_INFINITY);
-        return c <= bears + BRICK_FAILS_K
-                ? n(c, 0) + " °C"
-                : "beyond what the brick bears (class " + n(bears, 0) + " °C, it fails before the power gives out)";
+    /** Where the climbs end; a temperature that the brick does not live to see is not printed. */
+    private static String ends(Review review, Forecast f) {
+        double bears = BrickClass.weakest(review.design())
+                .map(Brick::classificationC)
+                .orElse(Double.POSITIVE_INFINITY);
+        double plain = f.stallElectricK() - ZERO_C;
+        double gas = f.stallAllK() - ZERO_C;
+        boolean plainOver = plain > bears + BRICK_FAILS_K;
+        boolean gasOver = gas > bears + BRICK_FAILS_K;
+        String over = "beyond what the brick bears";
+        return (plainOver ? over : n(plain, 0) + " °C") + " by electricity alone with ports plugged"
+                + (Double.isNaN(gas) ? "" : ", " + (gasOver ? over : n(gas, 0) + " °C") + " with gas as the steps ask")
+                + (plainOver || gasOver
+                        ? " (class " + n(bears, 0) + " °C: it fails before the power gives out)"
+                        : "");
     }
 
     /** The forecast in one line; empty where it cannot be computed. */
