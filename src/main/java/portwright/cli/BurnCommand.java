@@ -13,8 +13,11 @@ import portwright.check.LimitsInForce;
 import portwright.check.rules.fire.StateStops;
 import portwright.data.LimitTable;
 import portwright.model.Design;
+import portwright.calc.draft.FireState;
+import portwright.report.BurnGround;
 import portwright.report.BurnJson;
 import portwright.report.BurnText;
+import portwright.report.ReportLine;
 import portwright.review.BurnState;
 import portwright.review.FireReview;
 import portwright.review.Review;
@@ -64,7 +67,8 @@ final class BurnCommand implements Callable<Integer> {
                 ? null
                 : dampers.stream().map(BurnCommand::share).toList();
         Design design = Designs.read(file);
-        FireReview fire = Review.of(design).fire();
+        Review review = Review.of(design);
+        FireReview fire = review.fire();
         if (!fire.kiln().known()) {
             throw new UserError(
                     Cli.MISUSE,
@@ -84,12 +88,23 @@ final class BurnCommand implements Callable<Integer> {
                         json
                                 ? BurnJson.write(states, stops)
                                 : BurnText.write(
-                                        design.title(),
-                                        states,
-                                        stops,
-                                        fire.gas() ? fire.levels(kelvin) : List.of(),
-                                        fire.plate() != null));
+                                        design, states, stops, levels(fire, kelvin), ground(review, kelvin, settings)));
         return stops.stream().allMatch(List::isEmpty) ? Cli.OK : Cli.STOP;
+    }
+
+    private static List<BurnText.Level> levels(FireReview fire, double kelvin) {
+        return !fire.gas()
+                ? List.of()
+                : fire.levels(kelvin).stream()
+                        .map(l -> new BurnText.Level(
+                                l,
+                                fire.plate() == null || !l.reachable() ? null : fire.plateSetting(l.level(), kelvin)))
+                        .toList();
+    }
+
+    private static List<ReportLine> ground(Review review, double kelvin, List<Double> settings) {
+        FireState s = review.fire().state(kelvin, settings.get(0));
+        return BurnGround.of(review.design(), s.fuelNetW(), s.balance(), review.assumed());
     }
 
     private static double share(String text) {

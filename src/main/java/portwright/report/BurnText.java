@@ -3,24 +3,49 @@ package portwright.report;
 import java.util.List;
 import portwright.calc.draft.DamperCurve;
 import portwright.review.BurnState;
+import portwright.model.Design;
+import portwright.model.UnitSystem;
 import portwright.review.LevelSetting;
+import portwright.review.PlateSetting;
 import portwright.units.Format;
 
 /** The fire at several damper settings as text for people. */
 public final class BurnText {
     private BurnText() {}
 
-    /** One block a setting, then the damper's travel for each level. */
+    /**
+     * A level's damper.
+     *
+     * @param plate null without flues or where the level is out of reach
+     */
+    public record Level(LevelSetting setting, PlateSetting plate) {}
+
+    /** One block a setting, then the damper's travel for each level, what the figures rest on, and the words used. */
     public static String write(
-            String title, List<BurnState> states, List<List<String>> stops, List<LevelSetting> levels, boolean plate) {
-        StringBuilder b = new StringBuilder(title).append("\n");
+            Design design,
+            List<BurnState> states,
+            List<List<String>> stops,
+            List<Level> levels,
+            List<ReportLine> ground) {
+        StringBuilder b = new StringBuilder(design.title()).append("\n");
+        boolean inch = design.units() != UnitSystem.METRIC;
         for (int i = 0; i < states.size(); i++) {
             b.append('\n').append(block(states.get(i)));
             stops.get(i).forEach(s -> row(b, "STOP", s));
         }
         if (!levels.isEmpty()) {
             b.append("\nDamper at ").append(n(states.get(0).chamberC(), 0)).append(" °C, middle values\n");
-            levels.forEach(l -> b.append(level(l, plate)));
+            levels.forEach(l -> b.append(level(l, inch)));
+        }
+        b.append("\nAssumed and used\n");
+        ground.forEach(l -> row(b, l.name(), l.value()));
+        b.append("\nWords\n");
+        row(b, "lambda", "air drawn over the air that the gas needs: 1 just burns clean, less is reduction");
+        if (states.stream().anyMatch(s -> s.coPctDry() != null)) {
+            row(b, "soot", "not stable: gas mixed to the end leaves no solid carbon; a badly mixed flame may still smoke");
+        }
+        if (levels.stream().anyMatch(l -> l.plate() != null)) {
+            row(b, "from shut", PlateSetting.FROM_SHUT.substring("From shut: ".length()));
         }
         b.append('\n')
                 .append(DamperCurve.HOW_TO_SET)
@@ -95,17 +120,20 @@ public final class BurnText {
         return b.toString();
     }
 
-    private static String level(LevelSetting l, boolean plate) {
+    private static String level(Level of, boolean inch) {
+        LevelSetting l = of.setting();
         String name = "  " + pad(l.level().id(), 10);
         if (!l.reachable()) {
-            return name + "not reached: lambda " + n(l.lambdaOpen(), 2) + " fully open\n";
+            return name
+                    + (l.lambdaOpen() < LevelSetting.middle(l.level())
+                            ? "not reached: lambda " + n(l.lambdaOpen(), 2) + " fully open\n"
+                            : "not reached: lambda " + n(l.lambdaShut(), 2) + " shut, fed by leaks\n");
         }
-        String share = n(l.openLow() * 100, 1) + " to " + n(l.openHigh() * 100, 1) + " % open";
-        return name + share
-                + (plate
-                        ? ", plate " + n(l.travelLowMm(), 1) + " to " + n(l.travelHighMm(), 1) + " mm from shut, "
-                                + n(l.mmPerHundredth(), 2) + " mm for 0.01 of lambda"
-                        : "")
+        return name + n(l.openMid() * 100, 0) + " % open"
+                + (of.plate() == null
+                        ? ""
+                        : ", plate " + of.plate().words(inch) + "; 1 mm is "
+                                + n(of.plate().lambdaPerMm(), 3) + " of lambda")
                 + "\n";
     }
 

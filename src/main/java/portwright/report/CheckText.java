@@ -12,6 +12,8 @@ import portwright.units.Format;
 
 /** A check's result as text for people: verdict, stops, cautions, notes, what was not checked, what was assumed, figures. */
 public final class CheckText {
+    private static final String LOST = "% of the worst straight line across goes to holes and grooves";
+
     private final StringBuilder out = new StringBuilder();
     private final int width;
     private final boolean colour;
@@ -116,8 +118,8 @@ public final class CheckText {
         figure("inlet area", f.inletAreaMm2(), 0.01, 1, "cm²");
         figure("flue area", f.flueAreaMm2(), 0.01, 1, "cm²");
         figure("flue : inlet", f.flueToInletRatio(), 1, 2, "");
-        figure("floor, weakest line lost", f.weakestFloorSectionShare(), 100, 1, "%");
-        figure("lid, weakest line lost", f.weakestLidSectionShare(), 100, 1, "%");
+        figure("floor, weakest section", f.weakestFloorSectionShare(), 100, 1, LOST);
+        figure("lid, weakest section", f.weakestLidSectionShare(), 100, 1, LOST);
         figure("chamber volume", f.chamberVolumeL(), 1, 0, "L");
         figure("gas, net heat", f.heatNetKw(), 1, 2, "kW");
         figure("gas", f.gasKgPerH(), 1, 3, "kg/h");

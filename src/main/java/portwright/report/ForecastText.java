@@ -6,7 +6,9 @@ import portwright.calc.draft.DamperCurve;
 import portwright.calc.firing.ConeDown;
 import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Forecast;
+import portwright.data.Brick;
 import portwright.data.FiringFigure;
+import portwright.review.BrickClass;
 import portwright.review.FiringReview;
 import portwright.review.Review;
 import portwright.review.StepRow;
@@ -16,6 +18,7 @@ import portwright.units.Format;
 /** The firing forecast as text for people. */
 public final class ForecastText {
     private static final double ZERO_C = 273.15;
+    private static final double BRICK_FAILS_K = 80;
 
     private ForecastText() {}
 
@@ -61,7 +64,13 @@ public final class ForecastText {
         if (run.steps().size() < review.design().firing().steps().size()) {
             b.append("Later steps are not begun.\n");
         }
-        b.append("Temperatures in °C, climb in °C/h at the end of the step.\n\n");
+        b.append("Temperatures in °C, climb in °C/h at the end of the step.\n");
+        if (run.steps().stream().anyMatch(s -> s.step().gas())) {
+            b.append("Damper set once a step, right in the middle of its climb; lambda and CO are those at its end, richer than")
+                    .append(" asked.\nThe card gives the plate from the start to the end of a step: open it as the kiln")
+                    .append(" climbs and the level holds.\n");
+        }
+        b.append('\n');
         row(
                 b,
                 "whole firing",
@@ -70,10 +79,13 @@ public final class ForecastText {
         row(
                 b,
                 "band",
-                "brick conducting ±20 %: " + n(f.quick().endS() / 3600, 1)
-                        + (f.quick().reached() ? "" : " (not reached)") + " to "
-                        + n(f.slow().endS() / 3600, 1) + (f.slow().reached() ? "" : " (not reached)")
-                        + " h; climbs are good to ±35 %, hours to ±25 %");
+                (ratesRule(f)
+                                ? "the rates asked for set the hours, whether the brick conducts 20 % more or less"
+                                : "brick conducting ±20 %: " + n(f.quick().endS() / 3600, 1)
+                                        + (f.quick().reached() ? "" : " (not reached)") + " to "
+                                        + n(f.slow().endS() / 3600, 1) + (f.slow().reached() ? "" : " (not reached)")
+                                        + " h")
+                        + "; climbs are good to ±35 %, hours to ±25 %");
         List<ConeDown> cones = run.cones();
         if (!cones.isEmpty()) {
             row(
@@ -88,10 +100,7 @@ public final class ForecastText {
         row(
                 b,
                 "climb ends at",
-                n(f.stallElectricK() - ZERO_C, 0) + " °C by electricity alone with ports plugged"
-                        + (Double.isNaN(f.stallAllK())
-                                ? ""
-                                : ", " + n(f.stallAllK() - ZERO_C, 0) + " °C with gas as the steps ask"));
+                ends(review, f));
         besideElectric(firing).forEach(l -> row(b, l.name(), l.value()));
         row(
                 b,
@@ -106,6 +115,23 @@ public final class ForecastText {
         return b.toString();
     }
 
+    /** Where the climbs end; a temperature that the brick does not live to see is not printed. */
+    private static String ends(Review review, Forecast f) {
+        double bears = BrickClass.weakest(review.design())
+                .map(Brick::classificationC)
+                .orElse(Double.POSITIVE_INFINITY);
+        double plain = f.stallElectricK() - ZERO_C;
+        double gas = f.stallAllK() - ZERO_C;
+        boolean plainOver = plain > bears + BRICK_FAILS_K;
+        boolean gasOver = gas > bears + BRICK_FAILS_K;
+        String over = "beyond what the brick bears";
+        return (plainOver ? over : n(plain, 0) + " °C") + " by electricity alone with ports plugged"
+                + (Double.isNaN(gas) ? "" : ", " + (gasOver ? over : n(gas, 0) + " °C") + " with gas as the steps ask")
+                + (plainOver || gasOver
+                        ? " (class " + n(bears, 0) + " °C: it fails before the power gives out)"
+                        : "");
+    }
+
     /** The forecast in one line; empty where it cannot be computed. */
     public static String line(Review review) {
         if (review.firing() == null || !review.firing().forecast().known()) {
@@ -113,9 +139,19 @@ public final class ForecastText {
         }
         Forecast f = review.firing().forecast().value();
         FiringRun run = f.nominal();
-        return n(run.endS() / 3600, 1) + " h (" + n(f.quick().endS() / 3600, 1) + " to "
-                + n(f.slow().endS() / 3600, 1) + "), " + n(run.electricJ() / 3.6e6, 0) + " kWh, " + n(run.fuelKg(), 1)
+        return n(run.endS() / 3600, 1) + " h"
+                + (ratesRule(f)
+                        ? " at the rates asked for, "
+                        : " (" + n(f.quick().endS() / 3600, 1) + " to " + n(f.slow().endS() / 3600, 1) + "), ")
+                + n(run.electricJ() / 3.6e6, 0) + " kWh, " + n(run.fuelKg(), 1)
                 + " kg gas" + (run.reached() ? "" : "; the last goal is not reached");
+    }
+
+    /** Whether easy and hard brick take the same hours: then the controller's rates decide and a range would say nothing. */
+    private static boolean ratesRule(Forecast f) {
+        return f.quick().reached()
+                && f.slow().reached()
+                && n(f.quick().endS() / 3600, 1).equals(n(f.slow().endS() / 3600, 1));
     }
 
     /** Power, energy and gas beside what the trade says, source by source. */
@@ -165,7 +201,7 @@ public final class ForecastText {
     private static String damper(StepRow r) {
         return r.damperOpen() == null
                 ? "plugged"
-                : n(r.damperOpen() * 100, 0) + " %" + (r.travelMm() == null ? "" : ", " + n(r.travelMm(), 1) + " mm");
+                : n(r.damperOpen() * 100, 0) + " %" + (r.travelMm() == null ? "" : ", " + n(r.travelMm(), 0) + " mm");
     }
 
     private static String fire(StepRow r) {

@@ -73,13 +73,14 @@ public final class FireReview {
         boolean gauge = design.burners() != null
                 && !design.burners().isEmpty()
                 && design.burners().stream().allMatch(b -> b.pressure() != null);
+        Spread usual = Spread.usual(gauge, c.flamePlaceUnknown());
         return new FireReview(
                 design,
                 geometry,
                 kiln,
                 asked,
                 c.damperOpen(),
-                Spread.usual(gauge, c.flamePlaceUnknown()),
+                c.leakStated() ? usual.withStatedLeak() : usual,
                 FireUncertainty.USUAL_DRAWS);
     }
 
@@ -171,6 +172,13 @@ public final class FireReview {
     /** Damper setting of one level, K. */
     public LevelSetting level(AtmosphereLevel level, double kelvin) {
         return LevelSetting.of(level, kelvin, new DraftExchange(kiln.value()), plate());
+    }
+
+    /** Plate setting of a level with the band it may stand in; the design must have flues. */
+    public PlateSetting plateSetting(AtmosphereLevel level, double kelvin) {
+        LevelSetting s = level(level, kelvin);
+        return PlateSetting.of(
+                s, band(kelvin, s.openMid()).lambda(), kelvin, new DraftExchange(kiln.value()), plate());
     }
 
     /** Every state that the gas steps ask for, at start and end of each; empty when nothing is asked or no gas flows. */

@@ -179,13 +179,30 @@ public final class FiringReview {
         for (int i = 0; i <= index; i++) {
             var s = design.firing().steps().get(i);
             if (s.cone() != null) {
-                k = Cones.load().find(s.cone()).orElseThrow().ss60() + 273.15;
+                k = StepTime.coneEndC(s) + 273.15;
             } else if (s.to() != null) {
                 k = s.to().si();
             }
         }
         return k;
     }
+
+    /** The hottest temperature that a step asks for; the steps must be known. */
+    public Goal hottestGoal() {
+        Goal top = null;
+        for (int i = 0; i < design.firing().steps().size(); i++) {
+            double k = endK(i);
+            if (top == null || k > top.kelvin()) {
+                var s = design.firing().steps().get(i);
+                String words = s.cone() != null ? "cone " + s.cone() : s.to() == null ? "a hold" : s.to().typed();
+                top = new Goal(i, words, k);
+            }
+        }
+        return top;
+    }
+
+    /** Goal of a step in words of the design, and its temperature. */
+    public record Goal(int step, String words, double kelvin) {}
 
     /** A step that reduces with the elements on. */
     public record HotReduction(int step, double hottestK) {}

@@ -12,6 +12,7 @@ import portwright.calc.draft.DraftExchange;
  * @param openMid open share at its middle
  * @param openHigh open share at its lean end; the middle value cannot be reached when it is 1 and lambda there falls short
  * @param lambdaOpen lambda fully open; zero when an inlet spills
+ * @param lambdaShut lambda with the flues all but shut, fed by leaks alone; zero when an inlet spills
  * @param reachable whether the level's middle lies between shut and open
  * @param travelLowMm plate travel from all shut at the rich end, mm
  * @param travelHighMm at the lean end, mm
@@ -23,11 +24,13 @@ public record LevelSetting(
         double openMid,
         double openHigh,
         double lambdaOpen,
+        double lambdaShut,
         boolean reachable,
         double travelLowMm,
         double travelHighMm,
         double mmPerHundredth) {
     private static final double HUNDREDTH = 0.01;
+    private static final double ALL_BUT_SHUT = 1e-6;
 
     /** Middle of a level's band of lambda. */
     public static double middle(AtmosphereLevel level) {
@@ -44,6 +47,7 @@ public record LevelSetting(
         double high = Double.isInfinite(level.lambdaHigh()) ? 1 : draft.damperFor(level.lambdaHigh(), kelvin);
         double at = draft.damperFor(mid, kelvin);
         double open = draft.at(true, 1, kelvin).lambda().orElse(0);
+        double shut = draft.at(true, ALL_BUT_SHUT, kelvin).lambda().orElse(0);
         double travelLow = plate == null ? 0 : plate.travelFor(low) * 1000;
         double travelHigh = plate == null ? 0 : plate.travelFor(high) * 1000;
         double half = HUNDREDTH / 2;
@@ -52,7 +56,8 @@ public record LevelSetting(
                 : (plate.travelFor(draft.damperFor(mid + half, kelvin))
                                 - plate.travelFor(draft.damperFor(mid - half, kelvin)))
                         * 1000;
-        return new LevelSetting(level, low, at, high, open, open >= mid, travelLow, travelHigh, per);
+        return new LevelSetting(
+                level, low, at, high, open, shut, open >= mid && shut <= mid, travelLow, travelHigh, per);
     }
 
     /** Plate travel across the level, mm. */

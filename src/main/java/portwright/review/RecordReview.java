@@ -29,9 +29,6 @@ import portwright.units.Quantity;
 public record RecordReview(
         Review review, List<FiringLog> logs, List<RecordResult> results, Ledger ledger, List<List<RecordView>> views) {
 
-    /** What the draft assumes for a kiln whose leak area is not stated, m². */
-    private static final double ASSUMED_LEAK_M2 = 5e-4;
-
     /** Reads logs against a design; lacks the fields that the forecast lacks. */
     public static Known<RecordReview> of(Review review, List<FiringLog> read) {
         FiringReview firing = review.firing();
@@ -80,9 +77,7 @@ public record RecordReview(
 
     /** Loss factor and leak area from one log. */
     public static Fit fit(Review review, FiringLog log) {
-        Quantity leak = review.design().kiln().leakArea();
-        return Fit.of(
-                caseOf(review, log), leak == null ? ASSUMED_LEAK_M2 : leak.si(), m2 -> draft(review.design(), m2));
+        return Fit.of(caseOf(review, log), m2 -> draft(review.design(), m2));
     }
 
     /** The draft of a design with another leak area, m². */

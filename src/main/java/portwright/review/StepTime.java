@@ -2,6 +2,7 @@ package portwright.review;
 
 import java.util.ArrayList;
 import java.util.List;
+import portwright.calc.firing.ConeWork;
 import portwright.data.Cones;
 import portwright.model.Atmosphere;
 import portwright.model.Design;
@@ -24,6 +25,8 @@ public record StepTime(
 
     private static final double START_C = 20;
     private static final double SLOW_K_PER_H = 50;
+    private static final double SLOWEST = 15 / 3600.0;
+    private static final double FASTEST = 150 / 3600.0;
 
     /**
      * The steps in order. A climb at {@code full} power takes as long as the forecast says; where there is none, or it does not get there, it is
@@ -56,9 +59,15 @@ public record StepTime(
 
     private static double end(FiringStep s, double at) {
         if (s.cone() != null) {
-            return Cones.load().find(s.cone()).orElseThrow().ss150();
+            return coneEndC(s);
         }
         return s.to() == null ? at : s.to().celsius();
+    }
+
+    /** Chamber temperature, °C, at which a step's cone is down at the step's rate, within the chart's climbs; fast where no rate is stated. */
+    static double coneEndC(FiringStep s) {
+        double rate = s.rate() == null ? FASTEST : Math.max(SLOWEST, Math.min(FASTEST, s.rate().si()));
+        return ConeWork.of(Cones.load().find(s.cone()).orElseThrow()).endTemperatureK(rate) - 273.15;
     }
 
     private static double seconds(FiringStep s, int index, double rise, FiringReview firing, Assumptions assume) {

@@ -12,6 +12,7 @@ import portwright.model.Design;
 import portwright.model.FiringStep;
 import portwright.model.Heat;
 import portwright.model.Port;
+import portwright.model.PortsState;
 import portwright.model.Role;
 import portwright.report.ForecastText;
 import portwright.review.Review;
@@ -98,11 +99,11 @@ public final class CardBuilder {
                 ? (gas ? "–" : "oxidizing")
                 : s.atmosphere().id();
         String plate = !gas
-                ? "off"
+                ? s.ports() == PortsState.OPEN ? "off" : "plugged"
                 : computed.travel().stream()
                         .filter(t -> t.step() == index)
                         .findFirst()
-                        .map(t -> LastPages.tenths((t.lowMm() + t.highMm()) / 2) + " mm")
+                        .map(StepTravel::words)
                         .orElse("by flame");
         String rate = s.hold() != null ? "–" : s.fullRate() ? "full" : typed(s.rate());
         return new CardData.Step(
@@ -160,7 +161,7 @@ public final class CardBuilder {
         }
         List<CardData.Band> bands = new ArrayList<>();
         LinkedHashMap<String, CardData.Band> last = new LinkedHashMap<>();
-        computed.travel().forEach(t -> last.put(t.level(), new CardData.Band(t.level(), t.lowMm(), t.highMm())));
+        computed.travel().forEach(t -> last.put(t.level(), new CardData.Band(t.level(), t.endMm(), t.lowMm(), t.highMm())));
         bands.addAll(last.values());
         return new CardData.Plate(flue.name(), flue.diameter().mm(), "the side of the hole that opens first", bands);
     }

@@ -35,7 +35,7 @@ public record CardData(
      *
      * @param to target in the first scale, or the cone
      * @param other the same in the other scale
-     * @param plate travel of the damper plate, or "off"
+     * @param plate travel of the damper plate from start to end, mm; "off", or "plugged" while the ports are
      * @param flame what to look for
      * @param gas whether gas burns
      */
@@ -60,6 +60,6 @@ public record CardData(
     /** A caution in a few words; {@code stop}: never do it. */
     public record Caution(String words, boolean stop) {}
 
-    /** Open travel for one atmosphere, mm from the edge of the hole that opens first. */
-    public record Band(String level, double lowMm, double highMm) {}
+    /** Open travel for one atmosphere, mm from the edge of the hole that opens first: where to set it, and between which it may stand. */
+    public record Band(String level, double setMm, double lowMm, double highMm) {}
 }

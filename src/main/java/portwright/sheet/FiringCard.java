@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import portwright.check.Severity;
+import portwright.review.PlateSetting;
 import portwright.drawing.Box;
 import portwright.drawing.Ink;
 import portwright.drawing.LineStyle;
@@ -123,7 +124,7 @@ public final class FiringCard {
 
     private double steps(double top) {
         double w = right - left;
-        String[] names = {"step", "to", "rate", "heat", "atmosphere", "plate", "flame to look for"};
+        String[] names = {"step", "to", "rate", "heat", "atmosphere", "plate mm", "flame to look for"};
         for (int i = 0; i < names.length; i++) {
             words(names[i], left + COLUMNS[i] * w, top + 4.2, TEXT);
         }
@@ -217,7 +218,7 @@ public final class FiringCard {
         words(Words.fit(pen, "Plate on " + p.flue() + ", full size", w, HEADING), left, top, HEADING);
         double y = height
                 - Words.flow(
-                        pen, "Travel from the opening side, late in the firing.", left, height - top - 1.6, w, TEXT);
+                        pen, "Travel from shut at a step's end (range it may need).", left, height - top - 1.6, w, TEXT);
         double r = p.holeMm() / 2;
         boolean large = p.holeMm() > 60;
         double shown = Math.min(r, WIDEST_HALF);
@@ -250,18 +251,23 @@ public final class FiringCard {
 
     private void bands(CardData.Plate p, double cx, double r, double zero, double top, double end) {
         List<CardData.Band> bands = new ArrayList<>(p.bands());
-        bands.sort(Comparator.comparingDouble(CardData.Band::lowMm).reversed());
+        bands.sort(Comparator.comparingDouble(CardData.Band::setMm).reversed());
         double x = Math.min(cx + r + 9, end - 25);
         double step = bands.isEmpty() ? 0 : Math.min(10.5, Math.max(8.6, (zero - top - 4) / bands.size()));
         double y = top + 5;
         for (CardData.Band b : bands) {
-            double mid = (b.lowMm() + b.highMm()) / 2;
+            double mid = b.setMm();
             Pt from = at(cx - r, zero - mid);
             Pt to = at(cx + r + 2, zero - mid);
             pen.line(from, to, LineStyle.CHAMBER_WALL, Ink.INK);
             pen.line(to, at(x - 1, y - 1.2), LineStyle.DIMENSION);
             words(b.level(), x, y, STEP_BOLD);
-            words(LastPages.tenths(b.lowMm()) + "–" + LastPages.tenths(b.highMm()) + " mm", x, y + 4.2, TEXT);
+            words(
+                    PlateSetting.whole(mid) + " mm (" + PlateSetting.whole(b.lowMm()) + "–"
+                            + PlateSetting.whole(b.highMm()) + ")",
+                    x,
+                    y + 4.2,
+                    TEXT);
             y += step;
         }
         if (bands.isEmpty()) {

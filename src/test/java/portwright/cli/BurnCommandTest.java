@@ -91,7 +91,27 @@ class BurnCommandTest {
         assertThat(run("burn", DESIGN, "--at", "2012 °F", "--damper", "50 %")).isZero();
         assertThat(out.toString())
                 .contains("Set the damper by probe, flame at flue and spyhole, and CO meter")
-                .contains("mm for 0.01 of lambda");
+                .contains("from shut, between")
+                .contains("1 mm is 0.0");
+    }
+
+    /** What a figure rests on stands once, so that a hand can check it; 1 kW is 3412 Btu/h. */
+    @Test
+    void saysWhatTheFiguresRestOn() {
+        assertThat(run("burn", DESIGN, "--at", "1100 °C")).isZero();
+        String text = out.toString();
+        assertThat(text)
+                .containsOnlyOnce("Assumed and used")
+                .contains("inlet A           34.9 mm, 64 mm long: Cd 0.8")
+                .contains("5 cm2 as stated: open area, sharp edges (Cd 0.61)")
+                .contains("velocity heads")
+                .contains("air drawn over the air that the gas needs")
+                .contains("just covers the whole flue");
+        var m = java.util.regex.Pattern.compile("([0-9.]+) kW net \\(([0-9]+) Btu/h")
+                .matcher(text);
+        assertThat(m.find()).isTrue();
+        assertThat(Double.parseDouble(m.group(2)) / Double.parseDouble(m.group(1)))
+                .isCloseTo(3412, within(10.0));
     }
 
     @Test

@@ -18,13 +18,11 @@ class RecordFitTest {
         Fit fit = RecordReview.fit(plan, LogParser.parse(RecordBench.healthyCsv(loss, leakCm2 * 1e-4, noise)));
         System.out.println("fit: " + loss + ", " + leakCm2 + " cm2, noise " + noise + " K: " + fit);
         assertThat(fit.lossFactor()).isCloseTo(loss, within(0.03));
-        if (leakCm2 < 8) {
-            assertThat(fit.leakM2())
-                    .as("leaks under about 8 cm² change the climb by less than 0.5 %% of full power")
-                    .isNaN();
+        if (leakCm2 == 5) {
+            assertThat(fit.leakM2()).as("the design's own leak").isNaN();
             assertThat(fit.whyNoLeak()).contains("no news");
         } else {
-            assertThat(fit.leakM2() * 1e4).isCloseTo(leakCm2, within(2.0));
+            assertThat(fit.leakM2() * 1e4).isCloseTo(leakCm2, within(0.5));
         }
     }
 }

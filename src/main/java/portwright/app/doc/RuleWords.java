@@ -62,6 +62,7 @@ public final class RuleWords {
             Map.entry("above-flue", "What is over the flues"),
             Map.entry("near-flame", "Too near port or flue"),
             Map.entry("vent-fan", "Shut the kiln vent"),
+            Map.entry("brick-heat", "Hotter than the brick's class"),
             Map.entry("firing-reach", "Reaching the cone"));
 
     private RuleWords() {}

@@ -70,6 +70,7 @@ public enum Step {
                     "element-atmosphere",
                     "thermocouple-range",
                     "cylinder-lasts",
+                    "brick-heat",
                     "firing-reach")),
     PAPER("Paper", Set.of());
 

@@ -10,6 +10,7 @@ import portwright.app.part.PaintedRegion;
 import portwright.calc.draft.DamperCurve;
 import portwright.drawing.Ink;
 import portwright.review.LevelSetting;
+import portwright.review.PlateSetting;
 
 /** Gas step: lambda over the damper with band and levels, the plate to scale, one flue with its rule, the travel table. */
 final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
@@ -99,7 +100,7 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
 
     static String travelWords(LevelSetting s) {
         return s.reachable()
-                ? String.format(Locale.ROOT, "%.1f – %.1f", s.travelLowMm(), s.travelHighMm())
+                ? PlateSetting.whole((s.travelLowMm() + s.travelHighMm()) / 2)
                 : "out of reach";
     }
 }

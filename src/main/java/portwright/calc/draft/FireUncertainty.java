@@ -59,7 +59,7 @@ public final class FireUncertainty {
         }
         int spills = 0;
         int clean = 0;
-        DraftCase base = withLeaks(kiln);
+        DraftCase base = spread.leak() > 0 ? kiln : withLeaks(kiln);
         Fuel fuel = burning(kiln);
         for (int n = 0; n < draws; n++) {
             solver.set(base);
@@ -129,8 +129,8 @@ public final class FireUncertainty {
         double gas = 1 + spread.gas() * normal(r);
         double kelvin = k.chamberTemperature() + spread.temperature() * normal(r);
         double damper = spread.damper() * normal(r);
-        double crack = spread.crackWidth() * r.nextDouble();
-        double peep = spread.peepholeArea() * r.nextDouble();
+        double crack = r.nextDouble();
+        double peep = r.nextDouble();
         double wind = spread.wind() * normal(r);
         double momentum = r.nextDouble();
         double place = r.nextDouble();
@@ -163,12 +163,26 @@ public final class FireUncertainty {
             double open = h.openShare() > 0 ? Math.max(0, Math.min(1, h.openShare() + damper)) : 0;
             solver.flue(i, d, h.length(), h.height(), open, h.outsidePressure() + wind, cd);
         }
-        for (CrackFlow c : solver.cracks) {
-            c.width = crack;
-        }
-        LeakHole first = k.leaks().get(0);
-        solver.leak(0, 2 * Math.sqrt(peep / Math.PI), first.length(), first.height());
+        leaks(k, crack, peep);
         return kelvin;
+    }
+
+    /** Leaks of one draw from two random numbers: all of a stated leak by one factor, else lid joint and first peephole. */
+    private void leaks(DraftCase k, double crack, double peep) {
+        List<LeakHole> holes = k.leaks();
+        if (spread.leak() > 0) {
+            double factor = Math.sqrt(1 + spread.leak() * (2 * crack - 1));
+            for (int i = 0; i < holes.size(); i++) {
+                LeakHole h = holes.get(i);
+                solver.leak(i, h.diameter() * factor, h.length(), h.height());
+            }
+            return;
+        }
+        for (CrackFlow c : solver.cracks) {
+            c.width = spread.crackWidth() * crack;
+        }
+        LeakHole first = holes.get(0);
+        solver.leak(0, 2 * Math.sqrt(spread.peepholeArea() * peep / Math.PI), first.length(), first.height());
     }
 
     private static double even(SplittableRandom r) {

@@ -12,8 +12,9 @@ import portwright.source.Source;
  * @param gas ± share of the gas flow
  * @param temperature ± K of the chamber
  * @param damper ± open share
- * @param crackWidth widest lid joint, m; drawn from zero
- * @param peepholeArea largest leak of peepholes, m²; drawn from zero
+ * @param crackWidth widest lid joint, m; drawn from zero, unless the leak is stated
+ * @param peepholeArea largest leak of peepholes, m²; drawn from zero, unless the leak is stated
+ * @param leak ± share of a stated leak area, drawn evenly round it; 0 when the leak is not stated
  * @param wind ± Pa on all flues together
  * @param portWind ± Pa at each inlet by itself (0.1 Pa is a breath of 0.4 m/s)
  * @param momentum span of the jet's momentum share round the stated one
@@ -28,6 +29,7 @@ public record Spread(
         double damper,
         double crackWidth,
         double peepholeArea,
+        double leak,
         double wind,
         double portWind,
         double momentum,
@@ -41,9 +43,30 @@ public record Spread(
     /** Flame that begins below the floor, K. */
     public static final double STREAM_BELOW = 1273.15;
 
-    /** The usual spreads; gas ±10 %, or ±5 % when a gauge is read at the burner. */
+    /** What a builder's figure for the open area of gaps is worth, ± share; own judgement. */
+    public static final double STATED_LEAK = 0.5;
+
+    /** The usual spreads, leak not stated; gas ±10 %, or ±5 % when a gauge is read at the burner. */
     public static Spread usual(boolean gauge, boolean flamePlaceUnknown) {
         return new Spread(
-                0.3e-3, 0.82, 1.08, gauge ? 0.05 : 0.10, 25, 0.03, 1.2e-3, 0.5e-4, 0.8, 0.1, 0.2, flamePlaceUnknown);
+                0.3e-3, 0.82, 1.08, gauge ? 0.05 : 0.10, 25, 0.03, 1.2e-3, 0.5e-4, 0, 0.8, 0.1, 0.2, flamePlaceUnknown);
+    }
+
+    /** The same spreads for a kiln whose leak area is stated. */
+    public Spread withStatedLeak() {
+        return new Spread(
+                holeSize,
+                cdLow,
+                cdHigh,
+                gas,
+                temperature,
+                damper,
+                crackWidth,
+                peepholeArea,
+                STATED_LEAK,
+                wind,
+                portWind,
+                momentum,
+                flamePlace);
     }
 }

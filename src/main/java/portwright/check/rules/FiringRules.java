@@ -2,6 +2,7 @@ package portwright.check.rules;
 
 import java.util.List;
 import portwright.check.Rule;
+import portwright.check.rules.firing.BrickHeat;
 import portwright.check.rules.firing.ElementAtmosphere;
 import portwright.check.rules.firing.FiringReach;
 
@@ -10,6 +11,6 @@ public final class FiringRules {
     private FiringRules() {}
 
     public static List<Rule> list() {
-        return List.of(new FiringReach(), new ElementAtmosphere());
+        return List.of(new FiringReach(), new BrickHeat(), new ElementAtmosphere());
     }
 }

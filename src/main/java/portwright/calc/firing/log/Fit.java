@@ -29,11 +29,11 @@ public record Fit(double lossFactor, double leakM2, String whyNoLoss, String why
      * Fits the loss factor to full power without gas (else with gas, the leak area kept), then the leak area to full power with gas.
      * Elements are taken as the design states them: aged ones read as loss.
      *
-     * @param designLeakM2 kept unless another one follows the record better by 0.5 % of full power
-     * @param draft the draft of the kiln with a leak area in m²
+     * @param draft the draft of the kiln with a leak area in m²; the design's own is kept unless another one follows the
+     *     record better by 0.5 % of full power
      * @throws CancellationException when its thread is interrupted
      */
-    public static Fit of(RecordCase c, double designLeakM2, DoubleFunction<GasExchange> draft) {
+    public static Fit of(RecordCase c, DoubleFunction<GasExchange> draft) {
         Followed base = new Followed(c);
         for (LogFinding f : Diagnosis.of(base)) {
             if (f.kind() != LogFinding.Kind.WEAK && f.kind() != LogFinding.Kind.THERMOCOUPLE) {
@@ -64,18 +64,18 @@ public record Fit(double lossFactor, double leakM2, String whyNoLoss, String why
                             : "the record has less than 30 minutes at full or fixed power with gas",
                     left(with(base, loss, c.gas()), use));
         }
-        return leak(base, designLeakM2, draft, loss, gas);
+        return leak(base, draft, loss, gas);
     }
 
     private static Fit leak(
-            Followed base, double designLeakM2, DoubleFunction<GasExchange> draft, double loss, List<Integer> gas) {
+            Followed base, DoubleFunction<GasExchange> draft, double loss, List<Integer> gas) {
         double[] left = new double[LEAKS_CM2.length];
         int best = 0;
         for (int i = 0; i < left.length; i++) {
             left[i] = left(with(base, loss, draft.apply(LEAKS_CM2[i] * 1e-4)), gas);
             best = left[i] < left[best] ? i : best;
         }
-        double same = left(with(base, loss, draft.apply(designLeakM2)), gas);
+        double same = left(with(base, loss, base.c.gas()), gas);
         if (same - left[best] < TELLS_SHARE) {
             return new Fit(
                     loss,

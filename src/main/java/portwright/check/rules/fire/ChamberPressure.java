@@ -74,8 +74,25 @@ public final class ChamberPressure implements Rule {
                     "For " + worst.words()
                             + " the chamber is over room pressure from " + Say.n(mm, 0) + " mm up, "
                             + Say.n(at.lidPressure(), 1)
-                            + " Pa under the lid: every joint and spyhole there leaks fume with CO.",
+                            + " Pa under the lid: every joint and spyhole there leaks fume with CO."
+                            + tops(at, mm),
                     remedy);
         }
+    }
+
+    /** Names the wall ports that reach above a height, mm. */
+    private static String tops(DraftBalance b, double mm) {
+        StringBuilder s = new StringBuilder();
+        for (int i = 0; i < b.inlets().size(); i++) {
+            InletTop t = InletTop.of(b, i);
+            if (t != null && Say.over(t.heightM() * 1000, mm)) {
+                s.append(s.isEmpty() ? " Ports reach above it: " : ", ")
+                        .append(t.flow().name())
+                        .append(" to ")
+                        .append(Say.n(t.heightM() * 1000, 0))
+                        .append(" mm");
+            }
+        }
+        return s.isEmpty() ? "" : s.append(".").toString();
     }
 }

@@ -13,9 +13,11 @@ import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
 import portwright.model.Role;
+import portwright.model.UnitSystem;
 import portwright.review.FireReview;
 import portwright.review.FireSetting;
 import portwright.review.LevelSetting;
+import portwright.review.PlateSetting;
 import portwright.review.Review;
 
 /** Each level asked for lies within the damper's travel, and its travel is wide enough for a hand. */
@@ -100,11 +102,10 @@ public final class DamperRange implements Rule {
         }
         double least = limits.value(id(), "travel");
         List<String> flues = Say.ports(review, Role.FLUE);
-        String words = s.words() + ": flues " + Say.n(l.openLow() * 100, 1) + " to " + Say.n(l.openHigh() * 100, 1)
-                + " % open, plate "
-                + Say.n(l.travelLowMm(), 1) + " to " + Say.n(l.travelHighMm(), 1) + " mm from shut; "
-                + Say.n(l.mmPerHundredth(), 2)
-                + " mm is 0.01 of lambda.";
+        PlateSetting set = review.fire().plateSetting(s.level(), s.kelvin());
+        String words = s.words() + ": flues " + Say.n(l.openMid() * 100, 0) + " % open, plate "
+                + set.words(review.design().units() != UnitSystem.METRIC) + "; 1 mm is " + Say.n(set.lambdaPerMm(), 3)
+                + " of lambda.";
         if (s.level() == AtmosphereLevel.MEDIUM && Say.under(l.travelMm(), least)) {
             Say.add(
                     out,

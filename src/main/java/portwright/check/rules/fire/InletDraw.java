@@ -1,5 +1,6 @@
 package portwright.check.rules.fire;
 
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,7 +30,7 @@ public final class InletDraw implements Rule {
     }
 
     /** Weakest state of one inlet. */
-    private record Weakest(InletFlow flow, FireSetting setting) {}
+    record Weakest(InletFlow flow, FireSetting setting) {}
 
     @Override
     public void check(Review review, Limits limits, Findings out) {
@@ -97,6 +98,10 @@ public final class InletDraw implements Rule {
                         "Shield the burners from draught on all sides; keep a hand mirror at the ports while setting the damper.");
             }
         });
+        InletTop.check(this, review, limits, out);
+        weakest.values().stream()
+                .min(Comparator.comparingDouble(w -> w.flow().drive()))
+                .ifPresent(w -> InletWind.check(this, w, review, limits, out));
     }
 
     private static final String REMEDY =

@@ -80,13 +80,16 @@ final class Say {
                 .sum();
     }
 
-    /** "enlarge the flues to 42 mm (1.65 in)": all flues grown alike by an area factor. */
+    /** "Enlarge the flues to 42 mm (1.65 in)": all flues grown alike by an area factor; without flues the area to add, that of the inlets. */
     static String enlargeFlues(Review review, double areaFactor) {
         double largest = review.geometry().holes().stream()
                 .filter(h -> h.port().role() == Role.FLUE)
                 .mapToDouble(h -> h.diameter())
                 .max()
                 .orElse(0);
+        if (largest == 0) {
+            return "Add flues of " + n(area(review, Role.INLET), 0) + " mm² in all, as much as the inlets have,";
+        }
         double d = Math.ceil(largest * Math.sqrt(areaFactor) - 1e-6);
         return "Enlarge the flues to " + n(d, 0) + " mm (" + n(d / 25.4, 2) + " in)";
     }

@@ -17,12 +17,17 @@ public final class StateStops {
             return out;
         }
         double least = limits.value("inlet-draw", "stop");
-        for (InletFlow f : state.balance().inlets()) {
+        double rim = limits.value("inlet-draw", "top");
+        for (int i = 0; i < state.balance().inlets().size(); i++) {
+            InletFlow f = state.balance().inlets().get(i);
+            InletTop top = InletTop.of(state.balance(), i);
             if (f.spills()) {
                 out.add("inlet-draw: flame and fume come out of " + f.name() + ", under the kiln");
             } else if (Say.under(f.drive(), least)) {
                 out.add("inlet-draw: " + f.name() + " draws with " + Say.n(f.drive(), 2) + " Pa, under "
                         + Say.n(least, 2) + " Pa");
+            } else if (top != null && top.out(rim)) {
+                out.add("inlet-draw: flame and fume come out at the upper part of " + f.name());
             }
         }
         double rich = limits.value("soot", "stop");

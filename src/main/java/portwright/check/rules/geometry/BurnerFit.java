@@ -1,5 +1,7 @@
 package portwright.check.rules.geometry;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 import portwright.check.Findings;
 import portwright.check.Forbids;
@@ -12,7 +14,7 @@ import portwright.model.Burner;
 import portwright.model.Design;
 import portwright.review.Review;
 
-/** The burner's tip against its hole: ring gap and set-back. */
+/** The burner's tip against its hole: one tip a hole, ring gap and set-back. */
 public final class BurnerFit implements Rule {
     @Override
     public String id() {
@@ -52,6 +54,27 @@ public final class BurnerFit implements Rule {
                 out.lacks(this, "burners[" + i + "].setback");
             } else {
                 setback(limits, out, b, h);
+            }
+        }
+        shared(d.burners(), kiln, limits, out);
+    }
+
+    /** Each hole takes one tip: the ring gap is reckoned round one that stands in the middle. */
+    private void shared(List<Burner> burners, KilnGeometry kiln, Limits limits, Findings out) {
+        for (Hole h : kiln.holes()) {
+            List<String> names = burners.stream()
+                    .filter(b -> h.name().equals(b.port()))
+                    .map(Burner::name)
+                    .toList();
+            if (names.size() > 1) {
+                List<String> parts = new ArrayList<>(List.of(h.name()));
+                parts.addAll(names);
+                out.add(Geo.finding(this, Severity.STOP, limits, "gap")
+                        .parts(parts.toArray(String[]::new))
+                        .say(
+                                String.join(" and ", names) + " name one and the same port, " + h.name()
+                                        + ": their tips stand in one another. The fire is computed with the gas of all of them in that hole.",
+                                "Give each burner a port of its own, or state one burner with the heat of all."));
             }
         }
     }

@@ -23,7 +23,7 @@ class DamperRangeTest {
         List<Finding> f = kw(3.2, Atmosphere.LIGHT).run(rule);
         assertThat(f)
                 .hasSize(2)
-                .allMatch(x -> x.severity() == Severity.NOTE && x.message().contains("mm is 0.01 of lambda"));
+                .allMatch(x -> x.severity() == Severity.NOTE && x.message().contains("mm from shut, between"));
         assertThat(f.get(0).remedy()).contains("Set the damper by probe, flame at flue and spyhole, and CO meter");
     }
 

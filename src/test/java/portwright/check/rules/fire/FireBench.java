@@ -43,6 +43,9 @@ final class FireBench {
     boolean steps = true;
     String jet;
     BurnerHead head;
+    RoomPlace place = RoomPlace.OUTDOORS;
+    String wind = "0 m/s";
+    double wallMm;
     FlameAt flameAt = FlameAt.CHAMBER;
     DamperPlate plate = new DamperPlate(mm(16), mm(100), mm(150), false);
     final List<FiringStep> firing = new ArrayList<>();
@@ -75,7 +78,9 @@ final class FireBench {
 
     Design design() {
         kiln.ports.clear();
-        if (inletMm > 0) {
+        if (inletMm > 0 && wallMm > 0) {
+            kiln.wallInlet("inlet A", 1, 0, wallMm, inletMm).wallInlet("inlet B", 5, 0, wallMm, inletMm);
+        } else if (inletMm > 0) {
             kiln.inlet("inlet A", -100, 0, inletMm).inlet("inlet B", 100, 0, inletMm);
         }
         if (flueMm > 0) {
@@ -87,11 +92,11 @@ final class FireBench {
         }
         Design d = kiln.build();
         Room room = new Room(
-                RoomPlace.OUTDOORS,
+                place,
                 null,
                 q("20 °C", Kind.TEMPERATURE),
                 null,
-                null,
+                wind == null ? null : q(wind, Kind.SPEED),
                 q("0 m", Kind.LENGTH),
                 null,
                 null,

@@ -42,6 +42,9 @@ class FlueInletRatioTest {
         FireBench b = new FireBench();
         b.flueMm = 0;
         assertThat(b.run(rule)).hasSize(1).allMatch(f -> f.severity() == Severity.STOP);
+        assertThat(b.usual(portwright.model.Atmosphere.MEDIUM).run(new CleanBurn()))
+                .isNotEmpty()
+                .allMatch(f -> f.remedy().startsWith("Add flues of 1924 mm²"));
         FireBench c = new FireBench();
         c.inletMm = 0;
         c.burners = false;

@@ -69,11 +69,30 @@ class SmallRulesTest {
         assertThat(bare(wide, BurnerHead.VENTURI)).isEmpty();
     }
 
+    /** Common practice, no source: one hole takes one burner. */
+    @Test
+    void twoBurnersInOnePortAreAStop() {
+        TestKiln k = AtTheLimitTest.square().inlet("A", 0, 0, 40).inlet("B", 0, 150, 40);
+        k.burners = List.of(burner("left", "A", BurnerHead.PORTED), burner("right", "B", BurnerHead.PORTED));
+        assertThat(GeoBench.of(k, "burner-fit")).isEmpty();
+        k.burners = List.of(burner("left", "A", BurnerHead.PORTED), burner("right", "A", BurnerHead.PORTED));
+        assertThat(GeoBench.of(k, "burner-fit")).hasSize(1).allSatisfy(f -> {
+            assertThat(f.severity()).isEqualTo(Severity.STOP);
+            assertThat(f.forbids()).isEqualTo(Forbids.LIGHTING);
+            assertThat(f.parts()).containsExactly("A", "left", "right");
+        });
+    }
+
     private static List<Finding> bare(double d, BurnerHead head) {
         TestKiln k = AtTheLimitTest.square().inlet("A", 0, 0, d);
-        k.burners = List.of(new Burner(
-                "burner",
-                "A",
+        k.burners = List.of(burner("burner", "A", head));
+        return GeoBench.of(k, "jet-in-hole");
+    }
+
+    private static Burner burner(String name, String port, BurnerHead head) {
+        return new Burner(
+                name,
+                port,
                 Fuel.PROPANE,
                 null,
                 new Jet("0.7 mm", mm(0.7), null),
@@ -89,8 +108,7 @@ class SmallRulesTest {
                 mm(150),
                 null,
                 null,
-                null));
-        return GeoBench.of(k, "jet-in-hole");
+                null);
     }
 
     /** 5 1/2 in is the last saw but one of the inch series; 0.2 mm off it is not worth a word. */
