@@ -97,7 +97,8 @@ final class RoomFigures {
             assume.add(
                     "room.openings",
                     "discharge coefficient " + SafetyNumber.value("opening-cd"),
-                    "plain openings; " + SafetyNumber.named("opening-cd").source().line());
+                    "plain openings; "
+                            + SafetyNumber.named("opening-cd").source().line());
         }
         double wind =
                 room.wind() == null ? 0 : Openings.windM3PerS(all, room.wind().si());

@@ -156,7 +156,8 @@ public record RoomReview(
      * @param roomK room air
      * @param heightNeededM height at which it stays at the limit of 71 °C
      */
-    public record CeilingFigures(double heatW, boolean carriedOff, double heightM, double ceilingK, double roomK, double heightNeededM) {}
+    public record CeilingFigures(
+            double heatW, boolean carriedOff, double heightM, double ceilingK, double roomK, double heightNeededM) {}
 
     /**
      * Unlit gas in the cold chamber.

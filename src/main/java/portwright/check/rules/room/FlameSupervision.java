@@ -93,7 +93,8 @@ public final class FlameSupervision implements Rule {
                 "Before they shut the flame devices let in " + Say.n(gas.grams()) + " g together (longest "
                         + Say.n(gas.longestS()) + " s); " + Say.n(limit)
                         + " g bring the chamber to its lower limit: " + Say.n(gas.share() * 100) + " %, "
-                        + Say.n(most * 100) + " % is the most. Only a chamber over 760 °C lights that gas before it gathers.",
+                        + Say.n(most * 100)
+                        + " % is the most. Only a chamber over 760 °C lights that gas before it gathers.",
                 "Fit devices that close within " + Say.n(gas.longestS() * most / gas.share())
                         + " s, or smaller jets; never lit or relit under 760 °C, valve shut by hand at once when a flame is lost.",
                 limits.source("gas-on-temperature", "lower-limit-share"),

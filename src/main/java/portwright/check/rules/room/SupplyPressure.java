@@ -90,7 +90,8 @@ public final class SupplyPressure implements Rule {
         Supply s = review.design().supply();
         double border = limits.value(id(), "stop");
         double most = Math.max(
-                s.pressure().si(), s.regulatorMax() == null ? 0 : s.regulatorMax().si());
+                s.pressure().si(),
+                s.regulatorMax() == null ? 0 : s.regulatorMax().si());
         List<Burner> low = review.design().burners().stream()
                 .filter(b -> b.pressure() != null && !Say.over(b.pressure().si(), border))
                 .toList();

@@ -48,7 +48,9 @@ class PeopleFirstTest {
         double let = 3.2 / 46.35 * 60;
         assertThat(f.measured().value()).isCloseTo(let, within(let * 0.005));
         assertThat(f.limit().value()).isCloseTo(limit / 4, within(limit * 0.005));
-        assertThat(f.message()).contains(Say.n(f.measured().value()) + " g together").contains(Say.n(f.limit().value() * 4));
+        assertThat(f.message())
+                .contains(Say.n(f.measured().value()) + " g together")
+                .contains(Say.n(f.limit().value() * 4));
         assertThat(r.findings()).noneMatch(x -> x.rule().equals("gas-on-temperature") && x.severity() == Severity.STOP);
     }
 
@@ -76,7 +78,9 @@ class PeopleFirstTest {
     @Test
     void outdoorsAMeterIsAskedForToo() {
         for (String alarm : List.of("false", "-")) {
-            assertThat(of(TestDesigns.check(TestDesigns.edit(TestDesigns.outdoors(), "room.coAlarm=" + alarm)), "co-alarm"))
+            assertThat(of(
+                            TestDesigns.check(TestDesigns.edit(TestDesigns.outdoors(), "room.coAlarm=" + alarm)),
+                            "co-alarm"))
                     .as(alarm)
                     .extracting(Finding::severity)
                     .containsExactly(Severity.CAUTION);
@@ -86,8 +90,8 @@ class PeopleFirstTest {
     /** The middle of a level makes less CO than its rich end in hot gas: the finding says which it counts, and what stands between flow and level. */
     @Test
     void theCoCountedIsNamed() {
-        CheckResult r = TestDesigns.check(
-                TestDesigns.edit(TestDesigns.studio(), "room.hood=- ; room.ledOutdoors=\"0 %\""));
+        CheckResult r =
+                TestDesigns.check(TestDesigns.edit(TestDesigns.studio(), "room.hood=- ; room.ledOutdoors=\"0 %\""));
         assertThat(of(r, "room-co"))
                 .anyMatch(f -> f.message().contains("rich end of the level")
                         && f.message().contains("counted through 3 (mixing factor"));
