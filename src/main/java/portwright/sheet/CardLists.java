@@ -27,8 +27,9 @@ record CardLists(
                         "Plugs out, plate off, valves shut. Cylinder open slowly. Soap every joint.",
                         "Chamber " + GAS_ON_C + " °C (" + CardBuilder.fahrenheit(GAS_ON_C)
                                 + " °F) or more at its coldest place: wait for 800 °C on the meter.",
-                        "Face away: taper at " + order + ", open its valve" + (inlets.size() > 1 ? "; then the next." : ".")
-                                + " No flame: shut at once, wait " + wait + "." + explosive(result),
+                        "Face away: taper at " + order + ", open its valve"
+                                + (inlets.size() > 1 ? "; then the next." : ".") + " No flame: shut at once, wait "
+                                + wait + "." + explosive(result),
                         "Five minutes of clean fire, then set the plate."),
                 List.of(
                         "Cylinder valve shut first, burners burn out.",

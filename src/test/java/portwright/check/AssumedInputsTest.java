@@ -58,8 +58,7 @@ class AssumedInputsTest {
                         "supply.cylinder.diameter",
                         "cylinder-boil-off"),
                 Arguments.of(high, "room.altitude", "clean-burn"),
-                Arguments.of(
-                        Map.of("burners[0].jets", "4", "burners[1].jets", "4"), "burners[0].jets", "clean-burn"),
+                Arguments.of(Map.of("burners[0].jets", "4", "burners[1].jets", "4"), "burners[0].jets", "clean-burn"),
                 Arguments.of(studio("88 %", "5 %"), "room.openings[0].free", "room-co"));
     }
 
