@@ -217,17 +217,7 @@ public final class FiringCard {
         }
         words(Words.fit(pen, "Plate on " + p.flue() + ", full size", w, HEADING), left, top, HEADING);
         double y = height
-                - Words.flow(
-<<<<<<< HEAD
-                        pen,
-                        "Travel from shut at a step's end (range it may need).",
-                        left,
-                        height - top - 1.6,
-                        w,
-                        TEXT);
-=======
-                        pen, "Travel at a step's end (range it may need).", left, height - top - 1.6, w, TEXT);
->>>>>>> fire2
+                - Words.flow(pen, "Travel at a step's end (range it may need).", left, height - top - 1.6, w, TEXT);
         double r = p.holeMm() / 2;
         boolean large = p.holeMm() > 60;
         double shown = Math.min(r, WIDEST_HALF);
