@@ -231,7 +231,7 @@ final class LastPages {
         para(
                 "Cut a sheet on its left and upper trim lines, lay it over the neighbours on those sides, and let the crosses in the diamonds meet. "
                         + "Tape on a flat board, then measure the schedule's distances across the joined sheets. White head: seen from above or inside. "
-                        + "Black head: mirrored; names begin with u. Never mix the two.",
+                        + "Black head: mirrored. F floor, L lid, W wall, U mirrored: these stand on every mark. Never mix them.",
                 0,
                 TEXT);
         for (View v : job.views()) {

@@ -77,7 +77,7 @@ public final class SheetBook {
             for (View v : views) {
                 List<LaidTile> laid = new ArrayList<>();
                 for (Tile t : v.tiling().all()) {
-                    laid.add(new LaidTile(t.name(), t.window(), t.blank() ? -1 : pictures.size()));
+                    laid.add(new LaidTile(t.cell(), t.window(), t.blank() ? -1 : pictures.size()));
                     if (!t.blank()) {
                         add(file, TilePage.of(job, v, t, number++, total, file.fonts()), pictures);
                     }

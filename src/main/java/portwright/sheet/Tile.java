@@ -7,7 +7,13 @@ import portwright.drawing.Box;
  *
  * @param column from 0 at the picture's left
  * @param row from 0 at the picture's top
+ * @param name part, face and cell, like {@code FU-B2}
  * @param window what the sheet shows, picture mm
  * @param blank whether the part has nothing there
  */
-record Tile(int column, int row, String name, Box window, boolean blank) {}
+record Tile(int column, int row, String name, Box window, boolean blank) {
+    /** The name without part and face. */
+    String cell() {
+        return name.substring(name.indexOf('-') + 1);
+    }
+}

@@ -128,7 +128,7 @@ final class TileSeams {
                 place += (to - from) * (i == 0 ? 0.04 : -0.04);
             }
             Pt p = upright ? new Pt(at, place) : new Pt(place, at);
-            String name = first.name() + "·" + second.name() + (i == 0 ? " a" : " b");
+            String name = first.name() + "·" + second.cell() + (i == 0 ? " a" : " b");
             double tw = model.textWidth(name, MARK);
             boolean left = upright ? tile == first : i == 1;
             Pt text = p.plus(left ? -3.6 : 3.6, upright ? 3.4 : tile == first ? 2.6 : -5);

@@ -20,7 +20,7 @@ final class Tiling {
      * @param box the picture, mm
      * @param outline its rim; a sheet that the rim's inside does not reach is blank
      * @param circles saw circles that no seam should cut
-     * @param prefix before every name: "u" on mirrored views
+     * @param prefix before every name: part and face, ending in "-"
      */
     Tiling(Box box, List<Pt> outline, List<Circle> circles, double width, double height, String prefix) {
         columns = Seams.of(

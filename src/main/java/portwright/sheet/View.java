@@ -18,7 +18,17 @@ record View(PartPainter painter, Tiling tiling) {
                         painter.sawCircles(),
                         frame.areaWidth() / options.scaleX(),
                         frame.areaHeight() / options.scaleY(),
-                        painter.face().mirrored() ? "u" : ""));
+                        code(painter.face())));
+    }
+
+    /** Part and face in two or three signs, before every name of a sheet and mark; U is mirrored. Trimmed sheets of two parts cannot be mixed up. */
+    private static String code(Face face) {
+        String part = switch (face.on()) {
+            case FLOOR -> "F";
+            case LID -> "L";
+            case WALL -> "W" + face.panel();
+        };
+        return part + (face.mirrored() ? "U-" : "-");
     }
 
     Face face() {

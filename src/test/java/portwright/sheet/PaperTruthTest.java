@@ -282,7 +282,7 @@ class PaperTruthTest {
                 byView(pages(Prints.print(design, o).pdf()));
         assertThat(views.values()).singleElement().satisfies(v -> assertThat(v).hasSize(1));
         assertThat(views.values().iterator().next().get(0).words.keySet())
-                .contains("A1")
+                .contains("F-A1")
                 .noneMatch(w -> w.contains("on this line"));
     }
 
