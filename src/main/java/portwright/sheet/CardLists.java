@@ -27,8 +27,8 @@ record CardLists(
                         "Plugs out, plate off, valves shut. Cylinder open slowly. Soap every joint.",
                         "Chamber " + GAS_ON_C + " °C (" + CardBuilder.fahrenheit(GAS_ON_C)
                                 + " °F) or more at its coldest place: wait for 800 °C on the meter.",
-                        "Face away from the ports. Taper at " + order + ", open its valve" + (inlets.size() > 1 ? "; then the next." : ".")
-                                + " No flame at once: shut, wait " + wait + "." + explosive(result),
+                        "Face off ports: taper at " + order + ", open its valve" + (inlets.size() > 1 ? "; then the next." : ".")
+                                + " No flame: shut at once, wait " + wait + "." + explosive(result),
                         "Five minutes of clean fire, then set the plate."),
                 List.of(
                         "Cylinder valve shut first, burners burn out.",
@@ -53,7 +53,7 @@ record CardLists(
 
     private static String explosive(CheckResult result) {
         Double s = result.figures() == null ? null : result.figures().unlitGasSeconds();
-        return s == null ? "" : " Unlit pockets light at once, an even mix in " + Math.round(s) + " s.";
+        return s == null ? "" : " Unlit pockets light at once, all in " + Math.round(s) + " s.";
     }
 
     /** Those that the lists do not hold already; where a rule computes the hazard only when it found something. */

@@ -37,7 +37,7 @@ public final class AboveFlue implements Rule {
         Unstated.roomTemperature(this, review, out);
         RoomReview.CeilingFigures c = review.room().ceiling().value();
         double most = limits.value(id(), "stop");
-        double clear = limits.value(id(), "clear");
+        double clear = limits.value(id(), "clear") / 1000;
         boolean hot = Say.over(c.ceilingK(), most);
         boolean near = !c.carriedOff() && Say.under(c.heightM(), clear);
         if (!hot && !near) {

@@ -265,6 +265,7 @@ class CommonPracticeTest {
                 null,
                 null,
                 null,
+                null,
                 null);
         Design at = new Design(
                 d.title(),
