@@ -98,10 +98,10 @@ class PeopleFirstTest {
     /** Heat without density says nothing of the gas: not known, not the example gas. */
     @Test
     void halfOfASuppliersFiguresIsNotKnown() {
-        CheckResult r = TestDesigns.check(TestDesigns.edit(
+        CheckResult r = TestDesigns.whole(TestDesigns.design(TestDesigns.edit(
                 TestDesigns.outdoors(),
                 "supply={\"pressure\":\"11 inH2O\"} ; burners[1].fuel=\"natural-gas\" ; burners[0].fuel=\"natural-gas\" ; "
-                        + "burners[0].gas={\"netHeat\":\"36 MJ/m3\"}"));
+                        + "burners[0].gas={\"netHeat\":\"36 MJ/m3\"}")));
         assertThat(r.notChecked()).anyMatch(n -> n.needs().contains("burners[0].gas.density"));
     }
 }
