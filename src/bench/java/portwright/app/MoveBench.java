@@ -1,18 +1,28 @@
 package portwright.app;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadInfo;
+import java.lang.management.ThreadMXBean;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Locale;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.FutureTask;
+import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
 import javafx.event.EventType;
 import javafx.geometry.Point2D;
 import javafx.scene.Scene;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.image.WritableImage;
 import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.input.PickResult;
+import javafx.scene.layout.Pane;
+import javafx.scene.layout.Region;
+import javafx.scene.paint.Color;
 import javafx.stage.Stage;
 import portwright.app.board.Board;
 import portwright.app.doc.CheckDesk;
@@ -28,41 +38,35 @@ import portwright.geometry.Hole;
 import portwright.geometry.Pt;
 
 /**
- * From a pointer move to the new verdict and the new picture, on the largest starter, in a window of 1440 × 900. Computing: from
- * the event to the answer of the rules on shapes. Drawing: everything after that on the window's thread (canvas, slips, rail, foot, style,
- * layout) and the board drawn by the software renderer. Prints median, 99th percentile and worst, ms.
+ * From a pointer move to the new verdict and the new picture, on the largest starter, in a window of 1440 × 900. A move comes at the
+ * start of a frame. Computing: to the answer of the rules on shapes. Window: from there to the end of the window thread's share of the frame
+ * (drawing commands, slips, rail, foot, style, layout). Picture: from there until the renderer has drawn that frame. Drawing is both. The
+ * same for a bare window with one canvas of the board's size in which one circle moves: what the renderer takes for any picture of that
+ * size. Prints median, 99th percentile and worst, ms; first by the clock, then the processor's time, which other work on the machine does not
+ * lengthen.
  */
 public final class MoveBench {
     private static final int WARM = Integer.getInteger("warm", 400);
     private static final int MOVES = Integer.getInteger("moves", 600);
+    private static final int REST_MS = Integer.getInteger("rest", 20);
 
-    private static final int REST_MS = 15;
+    private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
+
+    private MoveBench() {}
 
     public static void main(String[] args) throws Exception {
         String name = args.length > 0 ? args[0] : largest();
         Platform.startup(Fonts::load);
-        MoveBench bench = onWindow(() -> new MoveBench(name));
-        double[] compute = new double[MOVES];
-        double[] draw = new double[MOVES];
-        for (int i = -WARM; i < MOVES; i++) {
-            int at = i;
-            double[] ms = onWindow(() -> bench.move(at * 0.11));
-            if (i >= 0) {
-                compute[i] = ms[0];
-                draw[i] = ms[1];
-            }
-            Thread.sleep(REST_MS);
-        }
-        System.out.println(name + ", " + MOVES + " moves of a port");
-        say("computing", compute);
-        say("drawing", draw);
-        Runtime.getRuntime().halt(0);
-    }
-
-    private static <T> T onWindow(Callable<T> task) throws Exception {
-        FutureTask<T> f = new FutureTask<>(task);
-        Platform.runLater(f);
-        return f.get();
+        Whole whole = onWindow(() -> new Whole(name));
+        Canvas size = onWindow(() -> new Canvas(whole.board.getWidth(), whole.board.getHeight()));
+        run(name, whole);
+        onWindow(() -> {
+            whole.stage.close();
+            return null;
+        });
+        Mover bare = onWindow(() -> new Bare(size));
+        run("bare window, one canvas of " + (int) size.getWidth() + " × " + (int) size.getHeight(), bare);
+        System.exit(0);
     }
 
     private static String largest() {
@@ -72,76 +76,200 @@ public final class MoveBench {
                 .orElseThrow();
     }
 
-    private final MainView view;
-    private final Board board;
-    private final Pt from;
-    private final WritableImage image;
-    private long computed;
+    private static <T> T onWindow(Callable<T> task) throws Exception {
+        FutureTask<T> f = new FutureTask<>(task);
+        Platform.runLater(f);
+        return f.get();
+    }
 
-    private MoveBench(String name) {
-        CheckDesk desk = new CheckDesk(new RuleBook(LimitTable.load()), Platform::runLater);
-        DesignText text = Starters.find(name).orElseThrow();
-        Document doc = new Document(text, text.read().design(), desk);
-        doc.listen(c -> {
-            if (c == Document.Change.DESIGN) {
-                computed = System.nanoTime();
+    private static void run(String name, Mover mover) throws Exception {
+        double[][] clock = new double[5][MOVES];
+        double[][] work = new double[5][MOVES];
+        for (int i = -WARM; i < MOVES; i++) {
+            double at = i * 0.11;
+            CompletableFuture<Frame> done = new CompletableFuture<>();
+            Platform.runLater(() -> new Frame(mover, at, done));
+            Frame f = done.get();
+            if (i >= 0) {
+                share(clock, i, f.clock);
+                share(work, i, f.work);
             }
-        });
-        view = new MainView(doc, s -> Steps.make(doc, s));
-        Stage stage = new Stage();
-        stage.setScene(new Scene(view, 1440, 900));
-        Themes.set(stage.getScene(), false);
-        stage.show();
-        view.applyCss();
-        view.layout();
-        board = view.board();
-        Hole hole = doc.shapes().geometry().holes().get(0);
-        from = board.canvasPoint(hole.face(), hole.centre());
-        image = new WritableImage((int) board.getWidth(), (int) board.getHeight());
-        mouse(MouseEvent.MOUSE_PRESSED, from.x(), from.y());
+            Thread.sleep(REST_MS);
+        }
+        System.out.println(name + ", " + MOVES + " moves");
+        String[] words = {"computing", "window", "picture", "drawing", "all"};
+        for (int k = 0; k < words.length; k++) {
+            System.out.printf(
+                    Locale.ROOT, "%-10s clock: %s   processor: %s%n", words[k], figures(clock[k]), figures(work[k]));
+        }
     }
 
-    /** One move of the pointer; ms of computing and of drawing. */
-    private double[] move(double a) {
-        long start = System.nanoTime();
-        mouse(MouseEvent.MOUSE_DRAGGED, from.x() + 5 + 60 * Math.sin(a), from.y() + 45 * Math.cos(a * 0.7));
-        view.applyCss();
-        view.layout();
-        board.snapshot(null, image);
-        return new double[] {(computed - start) / 1e6, (System.nanoTime() - computed) / 1e6};
+    /** Shares of one frame, ms, from four times, ns. */
+    private static void share(double[][] ms, int i, long[] t) {
+        for (int k = 0; k < 3; k++) {
+            ms[k][i] = (t[k + 1] - t[k]) / 1e6;
+        }
+        ms[3][i] = ms[1][i] + ms[2][i];
+        ms[4][i] = ms[0][i] + ms[3][i];
     }
 
-    private static void say(String what, double[] ms) {
+    private static String figures(double[] ms) {
         Arrays.sort(ms);
-        System.out.printf(
+        return String.format(
                 Locale.ROOT,
-                "%-10s median %5.1f ms   p99 %5.1f ms   worst %5.1f ms%n",
-                what,
+                "median %5.1f, p99 %5.1f, worst %5.1f ms",
                 ms[ms.length / 2],
                 ms[(int) Math.ceil(ms.length * 0.99) - 1],
                 ms[ms.length - 1]);
     }
 
-    private void mouse(EventType<MouseEvent> type, double x, double y) {
-        Point2D p = board.localToScene(x, y);
-        board.fireEvent(new MouseEvent(
-                type,
-                p.getX(),
-                p.getY(),
-                p.getX(),
-                p.getY(),
-                MouseButton.PRIMARY,
-                1,
-                false,
-                false,
-                false,
-                false,
-                true,
-                false,
-                false,
-                true,
-                false,
-                true,
-                new PickResult(board, p.getX(), p.getY())));
+    /** One frame: the move, the answer, the window's share, the picture; the clock and the processor's time at each, ns. */
+    private static final class Frame extends AnimationTimer {
+        private final Mover mover;
+        private final double at;
+        private final CompletableFuture<Frame> done;
+        private final Runnable laidOut = this::laidOut;
+        private final long[] clock = new long[4];
+        private final long[] work = new long[4];
+        private long rendering;
+
+        private Frame(Mover mover, double at, CompletableFuture<Frame> done) {
+            this.mover = mover;
+            this.at = at;
+            this.done = done;
+            start();
+        }
+
+        @Override
+        public void handle(long now) {
+            stop();
+            mover.scene().addPostLayoutPulseListener(laidOut);
+            rendering = renderer();
+            stamp(0);
+            mover.move(at, () -> stamp(1));
+        }
+
+        private void laidOut() {
+            mover.scene().removePostLayoutPulseListener(laidOut);
+            Platform.runLater(() -> {
+                stamp(2);
+                new Region().snapshot(null, new WritableImage(1, 1));
+                clock[3] = System.nanoTime();
+                work[3] = work[2] + renderer() - rendering;
+                done.complete(this);
+            });
+        }
+
+        private void stamp(int k) {
+            clock[k] = System.nanoTime();
+            work[k] = THREADS.getCurrentThreadCpuTime();
+        }
+
+        private static long renderer() {
+            for (long id : THREADS.getAllThreadIds()) {
+                ThreadInfo t = THREADS.getThreadInfo(id);
+                if (t != null && t.getThreadName().startsWith("QuantumRenderer")) {
+                    return THREADS.getThreadCpuTime(id);
+                }
+            }
+            throw new IllegalStateException("no thread that renders");
+        }
+    }
+
+    /** Something that follows a pointer. */
+    private interface Mover {
+        Scene scene();
+
+        /** Moves; says so as soon as the verdict is there. */
+        void move(double a, Runnable answered);
+    }
+
+    /** The program's window. */
+    private static final class Whole implements Mover {
+        private final Stage stage = new Stage();
+        private final Board board;
+        private final Pt from;
+        private Runnable answered = () -> {};
+
+        private Whole(String name) {
+            CheckDesk desk = new CheckDesk(new RuleBook(LimitTable.load()), Platform::runLater);
+            DesignText text = Starters.find(name).orElseThrow();
+            Document doc = new Document(text, text.read().design(), desk);
+            doc.listen(c -> {
+                if (c == Document.Change.DESIGN) {
+                    answered.run();
+                }
+            });
+            MainView view = new MainView(doc, s -> Steps.make(doc, s));
+            stage.setScene(new Scene(view, 1440, 900));
+            Themes.set(stage.getScene(), false);
+            stage.show();
+            view.applyCss();
+            view.layout();
+            board = view.board();
+            Hole hole = doc.shapes().geometry().holes().get(0);
+            from = board.canvasPoint(hole.face(), hole.centre());
+            mouse(MouseEvent.MOUSE_PRESSED, from.x(), from.y());
+        }
+
+        @Override
+        public Scene scene() {
+            return stage.getScene();
+        }
+
+        @Override
+        public void move(double a, Runnable then) {
+            answered = then;
+            mouse(MouseEvent.MOUSE_DRAGGED, from.x() + 5 + 60 * Math.sin(a), from.y() + 45 * Math.cos(a * 0.7));
+        }
+
+        private void mouse(EventType<MouseEvent> type, double x, double y) {
+            Point2D p = board.localToScene(x, y);
+            board.fireEvent(new MouseEvent(
+                    type,
+                    p.getX(),
+                    p.getY(),
+                    p.getX(),
+                    p.getY(),
+                    MouseButton.PRIMARY,
+                    1,
+                    false,
+                    false,
+                    false,
+                    false,
+                    true,
+                    false,
+                    false,
+                    true,
+                    false,
+                    true,
+                    new PickResult(board, p.getX(), p.getY())));
+        }
+    }
+
+    /** A window with nothing but a canvas. */
+    private static final class Bare implements Mover {
+        private final Stage stage = new Stage();
+        private final Canvas canvas;
+
+        private Bare(Canvas canvas) {
+            this.canvas = canvas;
+            stage.setScene(new Scene(new Pane(canvas), 1440, 900));
+            stage.show();
+        }
+
+        @Override
+        public Scene scene() {
+            return stage.getScene();
+        }
+
+        @Override
+        public void move(double a, Runnable then) {
+            GraphicsContext g = canvas.getGraphicsContext2D();
+            g.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
+            g.setStroke(Color.BLACK);
+            g.strokeOval(300 + 60 * Math.sin(a), 300 + 45 * Math.cos(a * 0.7), 60, 60);
+            then.run();
+        }
     }
 }

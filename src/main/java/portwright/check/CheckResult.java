@@ -4,7 +4,7 @@ import java.util.List;
 import portwright.review.Assumed;
 import portwright.review.Figures;
 
-/** What the rule book says of a design: verdicts, findings worst first, what was not checked, what was assumed, figures. */
+/** What the rule book says of a design: verdicts, findings worst first, what was not checked, what was assumed, figures, the design's own limits. */
 public record CheckResult(
         String title,
         Verdict drilling,
@@ -12,7 +12,20 @@ public record CheckResult(
         List<Finding> findings,
         List<NotChecked> notChecked,
         List<Assumed> assumed,
-        Figures figures) {
+        Figures figures,
+        List<OwnLimit> ownLimits) {
+    /** A result by the rule book's own limits. */
+    public CheckResult(
+            String title,
+            Verdict drilling,
+            Verdict lighting,
+            List<Finding> findings,
+            List<NotChecked> notChecked,
+            List<Assumed> assumed,
+            Figures figures) {
+        this(title, drilling, lighting, findings, notChecked, assumed, figures, List.of());
+    }
+
     /** Number of findings of a severity. */
     public long count(Severity severity) {
         return findings.stream().filter(f -> f.severity() == severity).count();

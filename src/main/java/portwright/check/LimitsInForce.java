@@ -1,5 +1,7 @@
 package portwright.check;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import portwright.data.LimitRow;
 import portwright.data.LimitTable;
@@ -31,6 +33,14 @@ public final class LimitsInForce implements Limits {
     @Override
     public Source source(String rule, String name) {
         return row(rule, name).source();
+    }
+
+    /** The design's own limits in the order of the file. */
+    public List<OwnLimit> own() {
+        List<OwnLimit> out = new ArrayList<>();
+        own.forEach((rule, limits) -> limits.forEach((name, l) ->
+                out.add(new OwnLimit(rule, name, l.typed(), row(rule, name).typed()))));
+        return out;
     }
 
     private UserLimit own(String rule, String name) {

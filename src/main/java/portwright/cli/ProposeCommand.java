@@ -3,6 +3,7 @@ package portwright.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -102,7 +103,7 @@ final class ProposeCommand implements Callable<Integer> {
             found.impossible().forEach(i -> print.println("  " + i.words()));
         }
         Proposer.own(read.design())
-                .ifPresent(own -> print.println("The layout in the file passes every geometry rule "
+                .ifPresent(own -> print.println("In the layout of the file everything weighed for the places passes "
                         + Proposal.marginWords(own.margin()) + "; limited by " + Proposal.limitWords(own) + "."));
         for (int i = 0; i < found.best().size(); i++) {
             show(print, i + 1, found.best().get(i));
@@ -138,6 +139,14 @@ final class ProposeCommand implements Callable<Integer> {
             if (f.severity() == Severity.STOP) {
                 print.println("   stop " + f.rule() + ": " + f.message() + " " + f.remedy());
             }
+        }
+        String cautions = p.check().findings().stream()
+                .filter(f -> f.severity() == Severity.CAUTION)
+                .map(Finding::rule)
+                .distinct()
+                .collect(Collectors.joining(", "));
+        if (!cautions.isEmpty()) {
+            print.println("   cautions: " + cautions);
         }
     }
 

@@ -11,11 +11,21 @@ final class Labels {
 
     private final Pen pen;
     private final Box window;
-    private final List<Box> taken = new ArrayList<>();
+    private final List<Box> taken;
 
     Labels(Pen pen, Box window) {
+        this(pen, window, new ArrayList<>());
+    }
+
+    private Labels(Pen pen, Box window, List<Box> taken) {
         this.pen = pen;
         this.window = window;
+        this.taken = taken;
+    }
+
+    /** The same places, written with another pen. */
+    Labels with(Pen other) {
+        return new Labels(other, window, taken);
     }
 
     /** A place for words: baseline point, alignment, angle. */

@@ -87,7 +87,7 @@ public final class PartPainter {
 
     /** The lines alone, without words: to find room between them. */
     public void lines(Pen pen, Box window) {
-        new PartShapes(pen, kiln, face, look, window, this::view).paint();
+        shapes(pen, window);
         weakestLine(pen);
         HolePainter painter = new HolePainter(pen, new Labels(pen, window), look, window, null);
         holes().forEach(n -> painter.rings(n, view(n.hole().centre())));
@@ -96,30 +96,77 @@ public final class PartPainter {
 
     /** Paints; words also keep off the boxes given. */
     public void paint(Pen pen, Box window, List<Box> keepFree) {
-        Labels labels = new Labels(pen, window);
+        Labels labels = labels(pen, window);
         keepFree.forEach(labels::keepFree);
+        Names names = shapes(pen, window);
+        weakest(pen, labels);
+        HolePainter painter = new HolePainter(pen, labels, look, window, traces(pen, window));
+        holes().forEach(n -> painter.rings(n, view(n.hole().centre())));
+        flags(pen, labels);
+        holes().forEach(n -> painter.label(n, view(n.hole().centre())));
+        write(names, pen, window, labels);
+    }
+
+    /** Paints all that stays as it is while one hole moves; words leave room for that hole and for flags where they lie now. */
+    public void under(Pen pen, Box window, String moving) {
+        Names names = shapes(pen, window);
+        Traces traces = traces(pen, window);
+        Pen mute = new Traces(pen, window);
+        Labels labels = labels(mute, window);
+        weakest(mute, labels);
+        HolePainter silent = new HolePainter(mute, labels, look, window, traces);
+        HolePainter painter = new HolePainter(pen, labels.with(pen), look, window, traces);
+        holes().forEach(n ->
+                (moves(n, moving) ? silent : painter).rings(n, view(n.hole().centre())));
+        flags(mute, labels);
+        holes().forEach(n ->
+                (moves(n, moving) ? silent : painter).label(n, view(n.hole().centre())));
+        write(names, pen, window, labels.with(pen));
+    }
+
+    /** Paints what {@link #under} leaves out: the hole that moves, and what its place decides. */
+    public void over(Pen pen, Box window, String moving) {
+        Labels labels = labels(pen, window);
+        weakest(pen, labels);
+        HolePainter painter = new HolePainter(pen, labels, look, window, traces(pen, window));
+        List<HoleNote> hole = holes().stream().filter(n -> moves(n, moving)).toList();
+        hole.forEach(n -> painter.rings(n, view(n.hole().centre())));
+        flags(pen, labels);
+        hole.forEach(n -> painter.label(n, view(n.hole().centre())));
+    }
+
+    private static boolean moves(HoleNote n, String moving) {
+        return n.hole().name().equals(moving);
+    }
+
+    /** The lines that tickets keep off; there are none on screen. */
+    private Traces traces(Pen pen, Box window) {
+        if (pen.flavour() == Flavour.SCREEN) {
+            return null;
+        }
+        Traces traces = new Traces(pen, window);
+        lines(traces, window);
+        return traces;
+    }
+
+    private Names shapes(Pen pen, Box window) {
+        return new PartShapes(pen, kiln, face, look, window, this::view).paint();
+    }
+
+    /** Words keep off the holes. */
+    private Labels labels(Pen pen, Box window) {
+        Labels labels = new Labels(pen, window);
         for (HoleNote n : holes()) {
             Pt c = view(n.hole().centre());
             double r = n.hasMetal() && !look.plan() ? n.metalMm() / 2 : n.hole().diameter() / 2;
             labels.keepFree(new Box(c.x() - r, c.y() - r, c.x() + r, c.y() + r));
         }
-        PartShapes shapes = new PartShapes(pen, kiln, face, look, window, this::view);
-        shapes.paint();
-        weakest(pen, labels);
-        Traces traces = new Traces(pen, window);
-        lines(traces, window);
-        HolePainter painter = new HolePainter(pen, labels, look, window, traces);
-        for (HoleNote n : holes()) {
-            painter.rings(n, view(n.hole().centre()));
-        }
-        if (!look.plan()) {
-            flags(pen, labels);
-        }
-        for (HoleNote n : holes()) {
-            painter.label(n, view(n.hole().centre()));
-        }
+        return labels;
+    }
+
+    private void write(Names names, Pen pen, Box window, Labels labels) {
         if (!look.plan() && roomy(pen)) {
-            shapes.words(labels);
+            names.write(pen, window, labels);
         }
     }
 
@@ -185,6 +232,9 @@ public final class PartPainter {
     }
 
     private void flags(Pen pen, Labels labels) {
+        if (look.plan()) {
+            return;
+        }
         for (Flag f : flags()) {
             pen.line(f.a, f.b, LineStyle.BOX, f.ink);
             List<Labels.Spot> spots = new ArrayList<>(labels.near(Box.around(List.of(f.a, f.b))));

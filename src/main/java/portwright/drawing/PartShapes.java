@@ -1,6 +1,5 @@
 package portwright.drawing;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import portwright.geometry.Circle;
@@ -28,9 +27,7 @@ final class PartShapes {
     private final PartLook look;
     private final Box window;
     private final UnaryOperator<Pt> view;
-    private final List<Labelled> labelled = new ArrayList<>();
-
-    private record Labelled(String words, List<Pt> along, boolean closed, Box near) {}
+    private final Names names = new Names();
 
     PartShapes(Pen pen, KilnGeometry kiln, Face face, PartLook look, Box window, UnaryOperator<Pt> view) {
         this.pen = pen;
@@ -41,7 +38,8 @@ final class PartShapes {
         this.view = view;
     }
 
-    void paint() {
+    /** Paints; answers what may be named. */
+    Names paint() {
         List<Pt> rim = seen(PartPainter.partRim(kiln, face));
         pen.fill(rim, Ink.BRICK, 1);
         if (face.on() != On.WALL) {
@@ -59,8 +57,9 @@ final class PartShapes {
         if (face.on() == On.WALL && !face.hot()) {
             List<Pt> inside = seen(PartPainter.partRim(kiln, new Face(On.WALL, face.panel(), true)));
             pen.polyline(inside, true, LineStyle.HIDDEN);
-            labelled.add(new Labelled("chamber side", inside, true, null));
+            names.along("chamber side", inside, true);
         }
+        return names;
     }
 
     private List<Pt> seen(List<Pt> points) {
@@ -72,28 +71,24 @@ final class PartShapes {
             boolean covered =
                     !face.hot() && Boolean.TRUE.equals(kiln.slabOf(face.on()).pan());
             List<Segment> joints = kiln.joints(face.on());
-            for (Segment s : joints) {
-                Pt a = view.apply(s.a());
-                Pt b = view.apply(s.b());
-                if (window.clip(a, b) != null) {
-                    pen.line(a, b, covered ? LineStyle.JOINT_BEHIND : LineStyle.JOINT);
-                }
-            }
+            pen.lines(
+                    joints.stream()
+                            .map(s -> new Segment(view.apply(s.a()), view.apply(s.b())))
+                            .filter(s -> window.clip(s.a(), s.b()) != null)
+                            .toList(),
+                    covered ? LineStyle.JOINT_BEHIND : LineStyle.JOINT);
             for (int i = 0; i < joints.size(); i++) {
                 Segment s = joints.get((i * 7 + joints.size() / 2) % joints.size());
                 if (window.clip(view.apply(s.a()), view.apply(s.b())) != null) {
-                    labelled.add(new Labelled(
-                            covered ? "brick joint behind the pan" : "brick joint",
-                            seen(List.of(s.a(), s.b())),
-                            false,
-                            null));
+                    names.along(
+                            covered ? "brick joint behind the pan" : "brick joint", seen(List.of(s.a(), s.b())), false);
                     break;
                 }
             }
         }
         List<Pt> wall = seen(kiln.inner().points());
         pen.polyline(wall, true, face.hot() ? LineStyle.CHAMBER_WALL : LineStyle.HIDDEN);
-        labelled.add(new Labelled(face.hot() ? "chamber wall" : "chamber wall, other face", wall, true, null));
+        names.along(face.hot() ? "chamber wall" : "chamber wall, other face", wall, true);
     }
 
     private void grooves() {
@@ -107,16 +102,14 @@ final class PartShapes {
             List<List<Pt>> outlines =
                     ShapeLines.outlines(shape).stream().map(this::seen).toList();
             if (face.hot() && !look.plan()) {
-                for (Segment s : Hatch.lines(outlines, HATCH_MM, Math.PI / 4, window)) {
-                    pen.line(s.a(), s.b(), LineStyle.GROOVE_HATCH);
-                }
+                pen.lines(Hatch.lines(outlines, HATCH_MM, Math.PI / 4, window), LineStyle.GROOVE_HATCH);
             }
             outlines.forEach(o -> pen.polyline(o, true, face.hot() ? LineStyle.GROOVE : LineStyle.HIDDEN));
             String words = face.hot()
                     ? "groove " + g.name() + ", " + Format.plain(g.depth(), 1) + " mm deep"
                     : "groove " + g.name() + " on the other face";
             if (!unrolled()) {
-                labelled.add(new Labelled(words, outlines.get(0), true, null));
+                names.along(words, outlines.get(0), true);
             }
         }
         for (TailHole t : kiln.tails()) {
@@ -134,7 +127,7 @@ final class PartShapes {
     private void hole(Circle c, String name) {
         pen.circle(view.apply(c.centre()), c.radius(), LineStyle.FITTING);
         if (!unrolled()) {
-            labelled.add(new Labelled(name, null, false, ShapeLines.box(new Shape.Disc(c), view)));
+            names.near(name, ShapeLines.box(new Shape.Disc(c), view));
         }
     }
 
@@ -154,18 +147,18 @@ final class PartShapes {
                     : f.fitting().kind() == FittingKind.CRACK ? LineStyle.BOX : LineStyle.FITTING;
             ShapeLines.draw(pen, f.shape(), view, style);
             String side = !behind ? "" : face.on() == On.FLOOR ? " below" : face.on() == On.LID ? " above" : " outside";
-            labelled.add(new Labelled(f.name() + side, null, false, ShapeLines.box(f.shape(), view)));
+            names.near(f.name() + side, ShapeLines.box(f.shape(), view));
         }
     }
 
     private void shelf(ShelfPlate s) {
         ShapeLines.draw(pen, s.shape(), view, LineStyle.NEIGHBOUR);
         List<Pt> rim = seen(ShapeLines.outlines(s.shape()).get(0));
-        labelled.add(new Labelled(s.name(), rim, true, null));
+        names.along(s.name(), rim, true);
         if (s.posts() != null) {
             for (Circle c : s.posts()) {
                 pen.circle(view.apply(c.centre()), c.radius(), LineStyle.NEIGHBOUR);
-                labelled.add(new Labelled("post", null, false, ShapeLines.box(new Shape.Disc(c), view)));
+                names.near("post", ShapeLines.box(new Shape.Disc(c), view));
             }
         }
     }
@@ -177,22 +170,6 @@ final class PartShapes {
         }
         if (face.on() != On.WALL && b.minY() < 0 && b.maxY() > 0) {
             pen.line(new Pt(b.minX(), 0), new Pt(b.maxX(), 0), LineStyle.AXIS);
-        }
-    }
-
-    /** Names of what was painted, once each in this window, where there is room. */
-    void words(Labels labels) {
-        List<String> said = new ArrayList<>();
-        double off = pen.size(1.2, 4);
-        for (Labelled l : labelled) {
-            boolean done = said.contains(l.words);
-            if (l.near != null && window.touches(l.near)) {
-                labels.place(l.words, labels.near(l.near), TextStyle.LABEL);
-            } else if (l.along != null
-                    && !done
-                    && labels.place(l.words, labels.along(l.along, l.closed, off), TextStyle.LABEL)) {
-                said.add(l.words);
-            }
         }
     }
 }

@@ -2,6 +2,7 @@ package portwright.drawing;
 
 import java.util.List;
 import portwright.geometry.Pt;
+import portwright.geometry.Segment;
 
 /**
  * Draws in the picture's own millimetres: x to the right, y up. A picture of a mirrored face is mirrored by the
@@ -55,6 +56,11 @@ public interface Pen {
 
     default void line(Pt a, Pt b, LineStyle style) {
         line(a, b, style, style.ink());
+    }
+
+    /** Many straight lines of one style, such as hatching. */
+    default void lines(List<Segment> lines, LineStyle style) {
+        lines.forEach(s -> line(s.a(), s.b(), style));
     }
 
     default void polyline(List<Pt> points, boolean closed, LineStyle style) {

@@ -130,9 +130,7 @@ public final class SectionPainter {
 
     private void cut(Pen pen, Box window, Box b) {
         pen.fill(b.corners(), Ink.BRICK, 1);
-        for (Segment s : Hatch.lines(List.of(b.corners()), HATCH_MM, Math.PI / 4, window)) {
-            pen.line(s.a(), s.b(), LineStyle.CUT_HATCH);
-        }
+        pen.lines(Hatch.lines(List.of(b.corners()), HATCH_MM, Math.PI / 4, window), LineStyle.CUT_HATCH);
         pen.polyline(b.corners(), true, LineStyle.CUT_BRICK);
     }
 

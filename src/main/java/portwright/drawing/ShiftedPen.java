@@ -2,6 +2,7 @@ package portwright.drawing;
 
 import java.util.List;
 import portwright.geometry.Pt;
+import portwright.geometry.Segment;
 
 /** Draws everything moved by (dx, dy). */
 record ShiftedPen(Pen pen, double dx, double dy) implements Pen {
@@ -26,6 +27,11 @@ record ShiftedPen(Pen pen, double dx, double dy) implements Pen {
     @Override
     public void line(Pt a, Pt b, LineStyle style, Ink ink) {
         pen.line(at(a), at(b), style, ink);
+    }
+
+    @Override
+    public void lines(List<Segment> lines, LineStyle style) {
+        pen.lines(lines.stream().map(s -> new Segment(at(s.a()), at(s.b()))).toList(), style);
     }
 
     @Override

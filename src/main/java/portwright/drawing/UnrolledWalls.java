@@ -51,21 +51,22 @@ public final class UnrolledWalls {
 
     /** Paints what lies in the window. */
     public void paint(Pen pen, Box window) {
+        under(pen, window, null);
+        over(pen, window, null);
+    }
+
+    /** Paints all that stays as it is while one hole moves; null for none. */
+    public void under(Pen pen, Box window, String moving) {
         for (int i = 0; i < painters.size(); i++) {
-            double dx = middles.get(i);
-            Box rim = Box.around(painters.get(i).rim());
-            Box own = new Box(
-                    Math.max(rim.minX(), window.minX() - dx),
-                    window.minY(),
-                    Math.min(rim.maxX(), window.maxX() - dx),
-                    window.maxY());
+            Box own = own(i, window);
             if (own.width() <= 0) {
                 continue;
             }
-            painters.get(i).paint(new ShiftedPen(pen, dx, 0), own);
+            double dx = middles.get(i);
+            painters.get(i).under(new ShiftedPen(pen, dx, 0), own, moving);
             pen.text(
                     String.valueOf(painters.get(i).face().panel()),
-                    new Pt(dx, rim.maxY() + pen.size(2, 6)),
+                    new Pt(dx, Box.around(painters.get(i).rim()).maxY() + pen.size(2, 6)),
                     Pen.Align.CENTRE,
                     0,
                     TextStyle.LABEL_BOLD);
@@ -73,6 +74,27 @@ public final class UnrolledWalls {
         if (pen.flavour() == Flavour.SCREEN && bounds().width() > pen.size(0, 330)) {
             elements(pen);
         }
+    }
+
+    /** Paints what {@link #under} leaves out. */
+    public void over(Pen pen, Box window, String moving) {
+        for (int i = 0; i < painters.size(); i++) {
+            Box own = own(i, window);
+            if (own.width() > 0) {
+                painters.get(i).over(new ShiftedPen(pen, middles.get(i), 0), own, moving);
+            }
+        }
+    }
+
+    /** The part of a window that shows a panel, in the panel's frame; its width is not above 0 when the panel lies outside. */
+    private Box own(int i, Box window) {
+        double dx = middles.get(i);
+        Box rim = Box.around(painters.get(i).rim());
+        return new Box(
+                Math.max(rim.minX(), window.minX() - dx),
+                window.minY(),
+                Math.min(rim.maxX(), window.maxX() - dx),
+                window.maxY());
     }
 
     /** Names the elements once, at the left end of the walls, each at its height. */

@@ -36,7 +36,7 @@ public record Proposal(
         tightest = List.copyOf(tightest);
     }
 
-    /** A margin in words, to follow "passes every geometry rule". */
+    /** A margin in words, to follow "passes". */
     public static String marginWords(double margin) {
         return Words.margin(margin);
     }

@@ -64,7 +64,7 @@ final class ProposalWriter {
 
     private static String reason(Sizes.Choice c, Term limiting, String why) {
         StringBuilder reason = new StringBuilder(why == null ? "" : why + " ")
-                .append("Every geometry rule passes ")
+                .append("Everything weighed for the places passes ")
                 .append(Words.margin(limiting.margin()))
                 .append(". Flue to inlet area ")
                 .append(Format.plain(c.ratio(), 2))

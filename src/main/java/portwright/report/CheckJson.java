@@ -6,6 +6,7 @@ import portwright.check.CheckResult;
 import portwright.check.Finding;
 import portwright.check.Measure;
 import portwright.check.NotChecked;
+import portwright.check.OwnLimit;
 import portwright.review.Assumed;
 import portwright.review.Figures;
 import portwright.source.Source;
@@ -36,6 +37,15 @@ public final class CheckJson {
                     .put("field", a.field())
                     .put("value", a.value())
                     .put("why", a.why());
+        }
+        root.withArray("ownLimits");
+        for (OwnLimit l : r.ownLimits()) {
+            root.withArray("ownLimits")
+                    .addObject()
+                    .put("rule", l.rule())
+                    .put("limit", l.name())
+                    .put("value", l.value())
+                    .put("ruleBook", l.ruleBook());
         }
         figures(root.putObject("figures"), r.figures());
         return Json.text(root);

@@ -51,6 +51,10 @@ public final class CheckText {
             head("Assumed", r.assumed().size());
             r.assumed().forEach(a -> wrap("  - ", a.field() + " = " + a.value() + ": " + a.why()));
         }
+        if (!r.ownLimits().isEmpty()) {
+            head("Your own limits", r.ownLimits().size());
+            r.ownLimits().forEach(l -> wrap("  - ", l.words()));
+        }
         figures(r.figures());
         out.append('\n');
         wrap(

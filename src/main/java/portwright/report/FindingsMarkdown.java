@@ -42,6 +42,10 @@ public final class FindingsMarkdown {
         b.append("\n## Not checked\n\n")
                 .append(not.isEmpty() ? "Every rule was checked." : String.join("\n", not))
                 .append('\n');
+        if (!r.ownLimits().isEmpty()) {
+            b.append("\n## Your own limits\n\n");
+            r.ownLimits().forEach(l -> b.append("- ").append(escape(l.words())).append('\n'));
+        }
         return b.toString();
     }
 

@@ -109,8 +109,9 @@ public final class RecordText {
                 "goal",
                 x.reached()
                         ? "the last step's goal is reached; top reading " + n(x.topK() - ZERO_C, 0) + " °C"
-                        : "the record ends before the last step's goal; top reading " + n(x.topK() - ZERO_C, 0)
-                                + " °C");
+                        : "the record ends in step "
+                                + (x.steps().get(x.steps().size() - 1).index() + 1)
+                                + ", before its goal; top reading " + n(x.topK() - ZERO_C, 0) + " °C");
         add(
                 b,
                 "power",
@@ -171,6 +172,9 @@ public final class RecordText {
 
     /** How far the thermocouple reads from a cone, in words. */
     public static String offset(double k) {
+        if (Math.abs(k) < 0.5) {
+            return "thermocouple and cone agree";
+        }
         return "thermocouple reads " + n(Math.abs(k), 0) + " °C (" + n(Math.abs(k) * 1.8, 0) + " °F) "
                 + (k >= 0 ? "low" : "high") + " against the cone";
     }
@@ -199,8 +203,8 @@ public final class RecordText {
                 at + lost + " of heat is lost from here on, with gas burning." + falls
                         + " Either the damper stands too far open or an element is broken; a damper column in the log tells them apart.";
             case WEAK ->
-                "the kiln gives " + lost
-                        + " less than forecast from the start of full power. Aged elements, low voltage, a dead element, or more heat loss than the design says; a fit to this record learns it.";
+                "the kiln may give " + lost
+                        + " less than forecast, from the start of full power. Load, heat loss and voltage can explain that, or aged elements, or a dead one; measure the elements' resistance cold and unplugged. A fit to this record learns it.";
             case THERMOCOUPLE ->
                 at + offset(f.offsetK()) + ". Trust the cones; replace the thermocouple or correct the reading.";
         };

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import portwright.check.Finding;
 import portwright.check.NotChecked;
-import portwright.drawing.CheckBar;
 import portwright.drawing.HoleNote;
 import portwright.drawing.LineStyle;
 import portwright.drawing.Pen;
@@ -21,6 +20,10 @@ final class LastPages {
     private static final double FOOT = 16;
     /** Room at the right for the upright bar. */
     private static final double BAR = 16;
+
+    private static final double HEADING = 14;
+    /** Most that a heading keeps with it, mm. */
+    private static final double MOST_KEPT = 120;
 
     private static final double WANDER_COLUMN = 13;
 
@@ -69,7 +72,12 @@ final class LastPages {
     }
 
     private void heading(String t) {
-        room(22);
+        heading(t, 8);
+    }
+
+    /** A heading that stays on one page with so much of what stands below it, mm. */
+    private void heading(String t, double below) {
+        room(HEADING + below);
         if (y < height - Frame.MARGIN - 3) {
             y -= 4;
         }
@@ -121,6 +129,10 @@ final class LastPages {
                 para(t, 9, TEXT);
             }
         }
+        if (!job.result().ownLimits().isEmpty()) {
+            heading("Your own limits");
+            job.result().ownLimits().forEach(l -> para(l.words(), 0, TEXT));
+        }
         if (!job.result().assumed().isEmpty()) {
             heading("Assumed");
             job.result().assumed().forEach(a -> para(a.field() + " = " + a.value() + ": " + a.why(), 0, TEXT));
@@ -166,11 +178,14 @@ final class LastPages {
         if (rows.isEmpty()) {
             return;
         }
-        heading("How far each hole may wander");
+        double cells = 6 + 9 * rows.size();
+        heading(
+                "How far each hole may wander",
+                Math.min(MOST_KEPT, Words.height(pen, table.words(), textWidth(), TEXT) + cells));
         para(table.words(), 0, TEXT);
         y -= 1;
         double name = textWidth() - WanderRows.HEADS.size() * WANDER_COLUMN;
-        room(6 + 9 * rows.size());
+        room(cells);
         cells(WanderRows.HEADS, name, TextStyle.BAR);
         for (WanderRows.Row r : rows) {
             room(9);
@@ -245,7 +260,6 @@ final class LastPages {
     }
 
     private void finish(int first, int total) {
-        String lost = job.kiln().design().title();
         if (!fonts.missing().isEmpty()) {
             heading("Signs that the type face lacks");
             para(
@@ -259,52 +273,7 @@ final class LastPages {
                     TEXT);
         }
         for (int i = 0; i < pages.size(); i++) {
-            Page p = pages.get(i);
-            Pen f = PdfPen.onPage(p, fonts);
-            double sx = job.options().scaleX();
-            CheckBar.across(
-                    new PdfPen(
-                            p,
-                            fonts,
-                            Frame.MARGIN + 2,
-                            Frame.MARGIN + 5.4,
-                            sx,
-                            job.options().scaleY()),
-                    new Pt(0, 0));
-            CheckBar.down(
-                    new PdfPen(
-                            p,
-                            fonts,
-                            width - Frame.MARGIN - 7,
-                            Frame.MARGIN
-                                    + 10
-                                    + CheckBar.INCH_LENGTH_MM * job.options().scaleY(),
-                            sx,
-                            job.options().scaleY()),
-                    new Pt(0, 0));
-            double x = Frame.MARGIN + 2 + CheckBar.INCH_LENGTH_MM * sx + 12;
-            f.text(
-                    "sheet " + (first + i) + " of " + total,
-                    new Pt(x, Frame.MARGIN + 9),
-                    Pen.Align.LEFT,
-                    0,
-                    TextStyle.BOLD);
-            double w = width - Frame.MARGIN - 14 - x;
-            f.text(
-                    Words.fit(f, lost, w, FirstPage.SMALL),
-                    new Pt(x, Frame.MARGIN + 4.6),
-                    Pen.Align.LEFT,
-                    0,
-                    FirstPage.SMALL);
-            f.text(
-                    Words.fit(f, "content " + job.mark().words() + " · " + job.fileName(), w, FirstPage.SMALL),
-                    new Pt(x, Frame.MARGIN + 0.8),
-                    Pen.Align.LEFT,
-                    0,
-                    FirstPage.SMALL);
-            if (job.stops() > 0) {
-                Strike.through(f, new Frame(job.paper()).inside(), Strike.stops(job.stops(), "DO NOT DRILL"));
-            }
+            LastFoot.draw(job, pages.get(i), fonts, "sheet " + (first + i) + " of " + total);
         }
     }
 }

@@ -2,6 +2,7 @@ package portwright.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import portwright.drawing.Box;
 import portwright.drawing.Traces;
 
@@ -9,6 +10,7 @@ import portwright.drawing.Traces;
 final class Places {
     private final Traces traces;
     private final List<Box> taken = new ArrayList<>();
+    private final List<Box> closed = new ArrayList<>();
     private final List<Box> shunned = new ArrayList<>();
 
     Places(Traces traces) {
@@ -19,9 +21,10 @@ final class Places {
         taken.add(box);
     }
 
-    /** Nothing goes there, though labels may. */
-    void shun(Box box) {
-        shunned.add(box);
+    /** Nothing goes into the first box, and into the second only where there is no room elsewhere; labels may. */
+    void shun(Box hole, Box round) {
+        closed.add(hole);
+        shunned.add(round);
     }
 
     /** What words and marks have taken. */
@@ -31,19 +34,21 @@ final class Places {
 
     /** Takes the first box that no line crosses, else the first that only joints, axes and hatching cross, else the first at all; null when there is none. */
     Box first(List<Box> boxes) {
-        List<Box> apart = boxes.stream()
-                .filter(b ->
-                        taken.stream().noneMatch(b::touches) && shunned.stream().noneMatch(b::touches))
-                .toList();
-        Box found = apart.stream()
-                .filter(traces::free)
+        List<Box> apart =
+                boxes.stream().filter(b -> off(b, taken) && off(b, closed)).toList();
+        List<Predicate<Box>> wishes =
+                List.of(b -> traces.free(b) && off(b, shunned), traces::free, traces::breakable, b -> true);
+        Box found = wishes.stream()
+                .flatMap(w -> apart.stream().filter(w).limit(1))
                 .findFirst()
-                .or(() -> apart.stream().filter(traces::breakable).findFirst())
-                .or(() -> apart.stream().findFirst())
                 .orElse(null);
         if (found != null) {
             take(found);
         }
         return found;
+    }
+
+    private static boolean off(Box b, List<Box> others) {
+        return others.stream().noneMatch(b::touches);
     }
 }

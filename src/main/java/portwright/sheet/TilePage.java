@@ -73,7 +73,10 @@ final class TilePage {
         seams.lines(traces);
         view.painter().lines(traces, window);
         Places places = new Places(traces);
-        view.painter().sawCircles().forEach(c -> places.shun(around(c)));
+        view.painter()
+                .sawCircles()
+                .forEach(c -> places.shun(
+                        around(c, 2), around(c, Math.max(13, job.look().keepOutMm() + 1))));
         List<Runnable> later = new ArrayList<>(seams.words(places));
         later.addAll(new Tapes(model, window, new double[] {inset(0, -1), inset(1, 0), inset(0, 1), inset(-1, 0)})
                 .lay(view.sides(job.kiln().panels().size()), places));
@@ -84,13 +87,13 @@ final class TilePage {
         plain.polyline(area.corners(), true, LineStyle.FRAME, Ink.INK);
     }
 
-    private static Box around(Circle c) {
+    private static Box around(Circle c, double room) {
         return new Box(
                         c.centre().x(),
                         c.centre().y(),
                         c.centre().x(),
                         c.centre().y())
-                .grown(c.radius() + 2);
+                .grown(c.radius() + room);
     }
 
     /** How far the trim line and its words reach into the window on one side, mm. */

@@ -110,7 +110,7 @@ final class TileSeams {
                                 : new Box(along - half, low, along + half, high));
             }
         }
-        Box found = places.first(boxes);
+        Box found = places.first(boxes.stream().filter(w.grown(-1)::contains).toList());
         Box box = found == null ? boxes.get(0) : found;
         Pt place =
                 upright ? new Pt(base, box.centre().y()) : new Pt(box.centre().x(), base);

@@ -160,6 +160,29 @@ class CliContractTest {
         assertThat(set).isNotEmpty().containsOnly(true);
     }
 
+    /** Also where nothing is found by them. */
+    @Test
+    void ownLimitsAreNamedInTheResult() throws IOException {
+        String design = file(
+                "stricter.json",
+                example().set("limits", "{\"inside-chamber\": \"5 mm\", \"flue-inlet-ratio\": {\"stop\": 0.9}}"));
+        JsonNode own = new ObjectMapper()
+                .readTree(run("check", design, "--json").out())
+                .get("ownLimits");
+        assertThat(own).hasSize(2);
+        assertThat(own.get(0).toString())
+                .isEqualTo("{\"rule\":\"inside-chamber\",\"limit\":\"stop\",\"value\":\"5 mm\",\"ruleBook\":\"0 mm\"}");
+        assertThat(own.get(1).toString())
+                .isEqualTo("{\"rule\":\"flue-inlet-ratio\",\"limit\":\"stop\",\"value\":\"0.9\",\"ruleBook\":\"0.8\"}");
+        assertThat(run("check", design).out())
+                .contains("Your own limits (2)", "inside-chamber, stop: 5 mm (rule book 0 mm)");
+        String none = file("none.json", example().remove("limits"));
+        assertThat(new ObjectMapper()
+                        .readTree(run("check", none, "--json").out())
+                        .get("ownLimits"))
+                .isEmpty();
+    }
+
     @Test
     void burnAndForecastAnswerJson() throws IOException {
         JsonNode burn = new ObjectMapper()

@@ -15,19 +15,24 @@ import portwright.calc.firing.log.LogFinding.Kind;
 import portwright.calc.firing.log.RecordResult;
 
 /**
- * Faults planted in logs of a generator that the diagnosis was not set on. Before anything was changed it found, of fifty each: element 44,
- * relay open 38, relay welded 12, thermocouple 50, damper 42, with a wrong finding in 11 clean logs (that first generator also drove a
- * falling step wrongly). Cones noted late, a welded relay at part power and after the end were learnt from it on seeds 1 to 50.
+ * Faults planted in logs of a generator of its own. The diagnosis was set on seeds 1 to 50; what seeds 301 to 350 and 401 to 450 showed when looked
+ * at was learnt from too. Seeds 501 to 550 were looked at once, after the last change: hits of 50 and logs with a wrong finding are element 48 and
+ * 0, relay open 50 and 1, relay welded 48 and 1, thermocouple 50 and 1, damper 31 and 0; clean logs with a wrong finding: none of 50. Elements that
+ * are missed failed while the controller had power to spare, so that nothing is known of the time before. Dampers that are missed are not noted in
+ * the log. Medians before and after the fault, the method before this one, found on seeds 301 to 350: element 39 and 4, relay open 39 and 12, welded 46
+ * and 7, thermocouple 50 and 8, damper 40 and 4, clean 3 of 50 wrong.
  */
 class FieldLogsTest {
 
     private static final Map<Fault, Integer> HELD_OUT = Map.of(
-            Fault.NONE, 44,
-            Fault.ELEMENT, 46,
-            Fault.RELAY_OPEN, 43,
+            Fault.NONE, 50,
+            Fault.ELEMENT, 48,
+            Fault.RELAY_OPEN, 50,
             Fault.RELAY_WELDED, 48,
-            Fault.THERMOCOUPLE, 35,
-            Fault.DAMPER, 35);
+            Fault.THERMOCOUPLE, 50,
+            Fault.DAMPER, 31);
+
+    private static final int WRONG_IN_ALL = 3;
 
     record Count(Fault fault, int cases, int visible, int hits, int visibleHits, int alarms, String misses) {
         @Override
@@ -48,6 +53,7 @@ class FieldLogsTest {
         };
     }
 
+    /** Hits and wrong findings; the note that power may be short is neither, but wrong in a sound kiln. */
     static Count count(Fault fault, int from, int to) {
         int visible = 0;
         int hits = 0;
@@ -60,7 +66,7 @@ class FieldLogsTest {
             List<LogFinding> found = RecordResult.of(c.record()).findings();
             boolean hit = found.stream().anyMatch(x -> wanted.contains(x.kind()));
             boolean wrong = found.stream()
-                    .anyMatch(x -> !wanted.contains(x.kind()) && !(fault == Fault.ELEMENT && x.kind() == Kind.WEAK));
+                    .anyMatch(x -> !wanted.contains(x.kind()) && (fault == Fault.NONE || x.kind() != Kind.WEAK));
             visible += c.visible() ? 1 : 0;
             hits += hit ? 1 : 0;
             visibleHits += hit && c.visible() ? 1 : 0;
@@ -86,18 +92,19 @@ class FieldLogsTest {
         assertThat(welded.hits()).as("%s", welded).isEqualTo(4);
     }
 
-    /** Seeds that no limit of the diagnosis was set on; what is counted is printed. */
+    /** Seeds that nothing of the diagnosis was set on; what is counted is printed. */
     @Test
     @Tag("slow")
     @Tag("regression")
     void fiftyOfEachHeldOut() {
         Map<Fault, Count> all = new EnumMap<>(Fault.class);
         for (Fault f : Fault.values()) {
-            all.put(f, count(f, 101, 150));
+            all.put(f, count(f, 501, 550));
             System.out.println(all.get(f));
         }
         all.forEach((f, c) -> assertThat(f == Fault.NONE ? 50 - c.alarms() : c.hits())
                 .as("%s", c)
                 .isGreaterThanOrEqualTo(HELD_OUT.get(f)));
+        assertThat(all.values().stream().mapToInt(Count::alarms).sum()).isLessThanOrEqualTo(WRONG_IN_ALL);
     }
 }

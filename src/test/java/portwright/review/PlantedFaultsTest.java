@@ -81,7 +81,8 @@ class PlantedFaultsTest {
                 seen.merge(f.kind(), 1, Integer::sum);
                 if (List.of(hit).contains(f.kind())) {
                     found = true;
-                } else {
+                } else if (f.kind() != Kind.WEAK || hit.length == 0) {
+                    // That power may be short is a note: no hit, and wrong only in a sound kiln.
                     wrong = true;
                 }
             }
@@ -182,11 +183,10 @@ class PlantedFaultsTest {
                             return new Fault(t -> 1, t -> more);
                         },
                         Kind.TOO_MUCH_AIR,
-                        Kind.ELEMENT_OR_AIR,
-                        Kind.WEAK),
-                // open from the start and not logged it may only show as a loss of power: said as weak, not as a wrong
-                // finding
-                40,
+                        Kind.ELEMENT_OR_AIR),
+                // Open from the start and not logged it shows as heat that may be missing for other reasons too: mostly
+                // a note.
+                25,
                 10);
     }
 }

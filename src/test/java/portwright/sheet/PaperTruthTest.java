@@ -341,6 +341,11 @@ class PaperTruthTest {
             assertThat(run.waitFor()).isZero();
             List<Circle> seen =
                     svgCircles(Files.readString(svg), Paper.parse(paper).heightMm());
+            List<Segment> bars = svgLines(Files.readString(svg));
+            for (double length : new double[] {100, 101.6}) {
+                assertThat(bars).anyMatch(l -> level(l) && Math.abs(l.length() - length) < TOLERANCE_MM);
+                assertThat(bars).anyMatch(l -> upright(l) && Math.abs(l.length() - length) < TOLERANCE_MM);
+            }
             for (Circle c : p.strokedCircles) {
                 boolean awl = p.filledCircles.stream()
                         .anyMatch(f ->
@@ -354,6 +359,27 @@ class PaperTruthTest {
             }
         }
         assertThat(looked).isPositive();
+    }
+
+    /** Single straight strokes, mm. */
+    private static List<Segment> svgLines(String svg) {
+        List<Segment> out = new ArrayList<>();
+        double mm = 25.4 / 72;
+        Matcher m = PATH.matcher(svg);
+        while (m.find()) {
+            String d = attribute(m.group(), "d");
+            double[] n = d == null || !d.strip().matches("M [^A-Z]+ L [^A-Z]+") ? new double[0] : numbers(d);
+            if (n.length == 4) {
+                String transform = attribute(m.group(), "transform");
+                double[] t = transform != null && transform.startsWith("matrix")
+                        ? numbers(transform)
+                        : new double[] {1, 0, 0, 1, 0, 0};
+                out.add(new Segment(
+                        new Pt(mm * (t[0] * n[0] + t[2] * n[1]), mm * (t[1] * n[0] + t[3] * n[1])),
+                        new Pt(mm * (t[0] * n[2] + t[2] * n[3]), mm * (t[1] * n[2] + t[3] * n[3]))));
+            }
+        }
+        return out;
     }
 
     private static final Pattern PATH = Pattern.compile("<path[^>]*?>");

@@ -5,19 +5,14 @@ import javafx.application.Platform;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
 import javafx.scene.canvas.Canvas;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
-import portwright.app.doc.Background;
 import portwright.app.doc.Document;
 import portwright.app.doc.Moves;
 import portwright.app.doc.Picture;
 import portwright.app.doc.Plot;
 import portwright.app.doc.RegionDesk;
 import portwright.app.doc.View;
-import portwright.app.paint.BoardLook;
-import portwright.app.paint.CanvasPen;
-import portwright.app.paint.Palette;
 import portwright.app.paint.RulePainter;
 import portwright.check.Finding;
 import portwright.drawing.Box;
@@ -25,17 +20,16 @@ import portwright.drawing.PartLook;
 import portwright.geometry.Pt;
 import portwright.model.UnitSystem;
 
-/** The drawing, true to scale, between two boxwood rules. One canvas for the part, one for what moves over it. */
+/** The drawing, true to scale, between two boxwood rules. Painted once a frame. */
 public final class Board extends Region {
     private static final double KEEP_OUT_MM = 25;
 
     private final Document doc;
-    private final Canvas still = new Canvas();
-    private final Canvas live = new Canvas();
     private final Region probe = new Region();
     private final Marks marks = new Marks();
     private final BoardKeys keys;
     private final BoardMouse mouse;
+    private final BoardPainter painter;
     private final RegionDesk regions;
     private Picture picture = Picture.FLOOR_HOT;
     private View view;
@@ -52,11 +46,14 @@ public final class Board extends Region {
         probe.setVisible(false);
         probe.setManaged(false);
         probe.backgroundProperty().addListener((o, a, b) -> redraw());
-        getChildren().addAll(probe, still, live);
-        regions = new RegionDesk(doc, Background.one("portwright region"), Platform::runLater, () -> {
-            redraw();
-            onRegion.run();
-        });
+        painter = new BoardPainter(this, doc);
+        getChildren().add(probe);
+        getChildren().addAll(painter.canvases());
+        regions =
+                new RegionDesk(doc, portwright.app.doc.Background.one("portwright region"), Platform::runLater, () -> {
+                    redraw();
+                    onRegion.run();
+                });
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.NODE);
         Rectangle clip = new Rectangle();
@@ -68,7 +65,7 @@ public final class Board extends Region {
         mouse.install();
         keys = new BoardKeys(this, doc);
         keys.install();
-        focusedProperty().addListener((o, a, b) -> redrawLive());
+        focusedProperty().addListener((o, a, b) -> redraw());
         doc.listen(c -> {
             if (c == Document.Change.DESIGN || c == Document.Change.SELECTION) {
                 regions.changed();
@@ -136,6 +133,9 @@ public final class Board extends Region {
     }
 
     View view() {
+        if (view == null) {
+            view = fitView();
+        }
         return view;
     }
 
@@ -175,14 +175,16 @@ public final class Board extends Region {
     protected void layoutChildren() {
         double w = getWidth();
         double h = getHeight();
-        for (Canvas c : List.of(still, live)) {
+        for (Canvas c : painter.canvases()) {
             c.setWidth(Math.max(1, w));
             c.setHeight(Math.max(1, h));
         }
         if (fitted) {
             view = null;
         }
-        redraw();
+        if (w >= 40 && h >= 40) {
+            painter.paint(probe, marks.region ? regions.region() : null, sectionWords);
+        }
     }
 
     private View fitView() {
@@ -203,54 +205,9 @@ public final class Board extends Region {
                 margin);
     }
 
-    /** Paints everything. */
+    /** Has everything that changed painted in the next frame. */
     public void redraw() {
-        if (getWidth() < 40 || getHeight() < 40) {
-            return;
-        }
-        if (view == null) {
-            view = fitView();
-        }
-        Palette p = Palette.of(probe);
-        GraphicsContext g = still.getGraphicsContext2D();
-        double w = still.getWidth();
-        double h = still.getHeight();
-        g.clearRect(0, 0, w, h);
-        double left = RulePainter.BREADTH;
-        CanvasPen pen = CanvasPen.screen(g, view, p);
-        g.save();
-        g.beginPath();
-        g.rect(left, left, w - left, h - left);
-        g.clip();
-        if (picture == Picture.SECTION) {
-            SectionDeck.under(g, pen, view, p, plot().kiln(), sectionWords, w, h);
-        }
-        Pt a = view.toMm(left, h);
-        Pt b = view.toMm(w, left);
-        plot().paint(pen, new Box(a.x(), a.y(), b.x(), b.y()));
-        if (marks.region && regions.region() != null) {
-            RegionPainter.paint(g, p, plot(), view, regions.region(), w, h);
-        }
-        if (picture == Picture.SECTION) {
-            SectionDeck.over(g, pen, view, p, plot().kiln(), sectionWords, w, h);
-        }
-        BoardLook.tapes(g, p, plot(), view, w, h);
-        BoardLook.emptyHint(g, p, plot(), view, w, h);
-        g.restore();
-        RulePainter.left(g, p, view, units(), left, h);
-        RulePainter.top(g, p, view, units(), left, w);
-        BoardLook.scaleWords(g, p, view, w, h);
-        redrawLive();
-    }
-
-    /** Paints what moves: selection, flags, pointers, read-out, measure. */
-    void redrawLive() {
-        if (view == null) {
-            return;
-        }
-        GraphicsContext g = live.getGraphicsContext2D();
-        g.clearRect(0, 0, live.getWidth(), live.getHeight());
-        LivePainter.paint(g, Palette.of(probe), this, doc, live.getWidth(), live.getHeight());
+        requestLayout();
     }
 
     void onChanged() {
@@ -283,6 +240,6 @@ public final class Board extends Region {
     /** Canvas point of a part's point, for tests and pictures. */
     public Pt canvasPoint(portwright.geometry.Face face, Pt p) {
         Pt q = plot().toPicture(face, p);
-        return new Pt(view.x(q.x()), view.y(q.y()));
+        return new Pt(view().x(q.x()), view().y(q.y()));
     }
 }

@@ -47,7 +47,7 @@ final class BoardKeys {
             case TAB -> {
                 if (board.marks().measuring) {
                     board.marks().centreToCentre = !board.marks().centreToCentre;
-                    board.redrawLive();
+                    board.redraw();
                 } else {
                     return;
                 }

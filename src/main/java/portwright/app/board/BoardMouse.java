@@ -29,9 +29,11 @@ final class BoardMouse {
     private double lastX;
     private double lastY;
     private boolean moved;
+    private final OncePerFrame moves;
 
     BoardMouse(Board board, Document doc) {
         this.board = board;
+        this.moves = new OncePerFrame(board);
         this.doc = doc;
     }
 
@@ -42,7 +44,7 @@ final class BoardMouse {
         board.setOnMouseMoved(this::hover);
         board.setOnMouseExited(e -> {
             board.marks().hovered = null;
-            board.redrawLive();
+            board.redraw();
         });
         board.setOnScroll(this::scroll);
         board.setOnZoom(e -> board.view(board.view().zoomed(e.getZoomFactor(), e.getX(), e.getY())));
@@ -113,7 +115,10 @@ final class BoardMouse {
             return;
         }
         moved = true;
-        dragTo(e.getX(), e.getY(), e.isAltDown());
+        double x = e.getX();
+        double y = e.getY();
+        boolean free = e.isAltDown();
+        moves.move(() -> dragTo(x, y, free));
     }
 
     private void dragTo(double x, double y, boolean free) {
@@ -142,11 +147,12 @@ final class BoardMouse {
 
     private void release(MouseEvent e) {
         if (held != null && moved) {
+            moves.flush();
             String name = held.name();
             held = null;
             board.marks().dragged = null;
             doc.commitPreview("move " + name, before);
-            board.redrawLive();
+            board.redraw();
         }
         held = null;
     }
@@ -157,7 +163,7 @@ final class BoardMouse {
         board.marks().hovered = name;
         board.marks().hoverAt = new Pt(e.getX(), e.getY());
         if (changed) {
-            board.redrawLive();
+            board.redraw();
         }
     }
 
@@ -182,7 +188,7 @@ final class BoardMouse {
             m.measureB = p;
             m.radiusB = r;
         }
-        board.redrawLive();
+        board.redraw();
     }
 
     /** Puts a part back that is being dragged; false when none is. */
@@ -190,6 +196,7 @@ final class BoardMouse {
         if (held == null || !moved) {
             return false;
         }
+        moves.drop();
         held = null;
         board.marks().dragged = null;
         doc.dropPreview(before);

@@ -23,6 +23,8 @@ import portwright.units.Format;
 
 /** Marks a hole that stops: hatched to the left, its rings in oxblood, and a flag with the distance that is too small. */
 final class StopPainter {
+    private static final double HATCH_PX = 7;
+
     private StopPainter() {}
 
     static void paint(
@@ -57,18 +59,11 @@ final class StopPainter {
         Color ox = p.of(Ink.OXBLOOD);
         g.setFill(p.of(Ink.OXBLOOD_FILL));
         g.fillOval(cx - pr, cy - pr, 2 * pr, 2 * pr);
-        g.save();
-        g.beginPath();
         double k = (hole.drilled() / 2 + 25) * v.scale();
-        g.arc(cx, cy, pr, pr, 0, 360);
-        g.clip();
         g.setStroke(ox);
         g.setLineWidth(1.6);
         g.setLineDashes();
-        for (double t = -2 * pr; t < 2 * pr; t += 7) {
-            g.strokeLine(cx + t, cy - pr, cx + t + 2 * pr, cy + pr);
-        }
-        g.restore();
+        hatch(g, cx, cy, pr);
         pen.circle(c, r, LineStyle.SAW_CIRCLE, Ink.OXBLOOD);
         pen.circle(c, hole.drilled() / 2 + 25, LineStyle.KEEP_OUT, Ink.OXBLOOD);
         if (worst.measured() == null || !"mm".equals(worst.measured().unit())) {
@@ -106,6 +101,17 @@ final class StopPainter {
         g.setFill(p.of(Ink.INK));
         g.setFont(Fonts.sans(13));
         g.fillText(small, bx + 44, by + 43);
+    }
+
+    /** Lines that fall to the right, as chords of the circle. */
+    private static void hatch(GraphicsContext g, double cx, double cy, double r) {
+        g.beginPath();
+        for (double s = -Math.floor(r * Math.sqrt(2) / HATCH_PX) * HATCH_PX; s < r * Math.sqrt(2); s += HATCH_PX) {
+            double half = Math.sqrt(Math.max(0, r * r - s * s / 2) / 2);
+            g.moveTo(cx + s / 2 - half, cy - s / 2 - half);
+            g.lineTo(cx + s / 2 + half, cy - s / 2 + half);
+        }
+        g.stroke();
     }
 
     private static void octagon(GraphicsContext g, Palette p, double x, double y, double s) {

@@ -1,6 +1,8 @@
 package portwright.app.doc;
 
+import java.util.Arrays;
 import java.util.List;
+import portwright.model.Ided;
 import portwright.units.Kind;
 
 /**
@@ -52,6 +54,21 @@ public record FieldSpec(String key, String label, Type type, Kind kind, List<Str
 
     public static FieldSpec choice(String key, String label, List<String> words) {
         return new FieldSpec(key, label, Type.CHOICE, null, List.copyOf(words), "");
+    }
+
+    /** A choice among the words of an enum. */
+    static <E extends Enum<E> & Ided> FieldSpec word(String key, String label, Class<E> type) {
+        return choice(
+                key, label, Arrays.stream(type.getEnumConstants()).map(Ided::id).toList());
+    }
+
+    static FieldSpec yes(String key, String label) {
+        return of(key, label, Type.YES_NO, "");
+    }
+
+    /** The field {@code at}. */
+    static FieldSpec place(String label) {
+        return of("at", label, Type.PLACE, "");
     }
 
     private static String first(Kind kind) {

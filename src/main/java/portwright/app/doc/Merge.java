@@ -34,7 +34,8 @@ final class Merge {
                 findings,
                 open,
                 last.assumed(),
-                last.figures());
+                last.figures(),
+                shapes.ownLimits());
     }
 
     private static Verdict verdict(Forbids purpose, List<Finding> findings, List<NotChecked> open, Verdict before) {

@@ -39,13 +39,34 @@ public final class Plot {
         return part != null ? part.bounds() : walls != null ? walls.bounds() : section.bounds();
     }
 
+    /** Paints what lies in the window. */
     public void paint(Pen pen, Box window) {
+        under(pen, window, null);
+        over(pen, window, null);
+    }
+
+    /** Whether a moving hole leaves the rest as it is: in all pictures but the section, whose cuts follow the holes. */
+    public boolean layered() {
+        return section == null;
+    }
+
+    /** Paints all that stays as it is while one hole moves, null for none; of the section everything. */
+    public void under(Pen pen, Box window, String moving) {
         if (part != null) {
-            part.paint(pen, window);
+            part.under(pen, window, moving);
         } else if (walls != null) {
-            walls.paint(pen, window);
+            walls.under(pen, window, moving);
         } else {
             section.paint(pen, window);
+        }
+    }
+
+    /** Paints what {@link #under} leaves out. */
+    public void over(Pen pen, Box window, String moving) {
+        if (part != null) {
+            part.over(pen, window, moving);
+        } else if (walls != null) {
+            walls.over(pen, window, moving);
         }
     }
 

@@ -24,6 +24,7 @@ public final class ProposalDesk {
     private final Document doc;
     private final Executor ui;
     private final Runnable listener;
+    private On inletsOn;
     private AtomicBoolean stop = new AtomicBoolean();
     private DesignText asked;
     private boolean running;
@@ -44,13 +45,19 @@ public final class ProposalDesk {
 
     /** Why nothing can be proposed for the open design; null when it can. */
     public String refusal() {
-        Design d = doc.design();
-        return d.ports().stream()
-                        .anyMatch(p -> p.on() == On.WALL
-                                || p.on() == On.LID && p.role() == Role.INLET
-                                || p.on() == On.FLOOR && p.role() == Role.FLUE)
-                ? "Only floor inlets and lid flues are proposed; this design has others."
+        return doc.design().ports().stream().anyMatch(p -> p.role() == Role.INLET ? p.on() == On.LID : p.on() != On.LID)
+                ? "Only inlets in floor or wall and flues in the lid are proposed; this design has others."
                 : null;
+    }
+
+    /** The part in which inlets are wanted: floor or wall; null where that is left open. */
+    public On inletsOn() {
+        return inletsOn;
+    }
+
+    /** Chooses the part for the inlets of the next search. */
+    public void inletsOn(On part) {
+        inletsOn = part;
     }
 
     /** Starts the search; a search under way is given up. */
@@ -64,18 +71,19 @@ public final class ProposalDesk {
         found = null;
         fault = null;
         Design design = doc.design();
-        Thread t = new Thread(() -> search(design, mine), "portwright proposals");
+        Wishes wishes = wishes(design, inletsOn);
+        Thread t = new Thread(() -> search(design, wishes, mine), "portwright proposals");
         t.setDaemon(true);
         t.start();
         listener.run();
     }
 
-    private void search(Design design, AtomicBoolean mine) {
+    private void search(Design design, Wishes wishes, AtomicBoolean mine) {
         Proposals result = null;
         List<String> drills = List.of();
         String wrong = null;
         try {
-            result = Proposer.propose(design, wishes(design), progress(mine));
+            result = Proposer.propose(design, wishes, progress(mine));
             drills = result.best().stream()
                     .map(p -> DrillOutlook.of(p.design()).words())
                     .toList();
@@ -97,8 +105,8 @@ public final class ProposalDesk {
     }
 
     /** The design's own number of ports, and its sizes where all of one kind are alike. */
-    private static Wishes wishes(Design d) {
-        return new Wishes(count(d, Role.INLET), count(d, Role.FLUE), size(d, Role.INLET), size(d, Role.FLUE));
+    private static Wishes wishes(Design d, On inlets) {
+        return new Wishes(count(d, Role.INLET), count(d, Role.FLUE), size(d, Role.INLET), size(d, Role.FLUE), inlets);
     }
 
     private static Integer count(Design d, Role role) {
@@ -149,7 +157,9 @@ public final class ProposalDesk {
             asked = null;
             found = null;
             fault = null;
-            cancel();
+            stop.set(true);
+            running = false;
+            listener.run();
         }
     }
 

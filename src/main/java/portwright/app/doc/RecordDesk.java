@@ -22,8 +22,7 @@ import portwright.review.Review;
  */
 public final class RecordDesk {
     private final Document doc;
-    private final Executor work;
-    private final Executor ui;
+    private final OneJob job;
     private final Runnable listener;
     private List<Entry> entries = List.of();
     private int chosen = -1;
@@ -31,7 +30,9 @@ public final class RecordDesk {
     private Answer answer;
     private Review readFor;
     private List<Entry> readOf = List.of();
-    private boolean running;
+    private boolean loading;
+    private List<Path> reading = List.of();
+    private boolean stopped;
 
     /** A log and the name of its file. */
     public record Entry(String name, FiringLog log) {}
@@ -46,27 +47,30 @@ public final class RecordDesk {
      */
     public RecordDesk(Document doc, Executor work, Executor ui, Runnable listener) {
         this.doc = doc;
-        this.work = work;
-        this.ui = ui;
+        this.job = new OneJob(work, ui);
         this.listener = listener;
     }
 
     /** Reads files and adds them, oldest first, to the logs there are; the last one is shown. A file that is no log is named in {@link #faults}. */
     public void load(List<Path> files) {
-        running = true;
         faults = List.of();
-        listener.run();
-        work.execute(() -> {
+        List<Path> asked = new ArrayList<>(loading ? reading : List.of());
+        asked.addAll(files);
+        reading = asked;
+        giveUp();
+        loading = true;
+        job.start(() -> {
             List<Entry> read = new ArrayList<>();
             List<String> wrong = new ArrayList<>();
-            for (Path f : files) {
+            for (Path f : asked) {
                 try {
                     read.add(new Entry(f.getFileName().toString(), LogFile.read(f)));
                 } catch (LogException e) {
                     wrong.add(f.getFileName() + ": " + e.getMessage() + ".");
                 }
             }
-            ui.execute(() -> {
+            return () -> {
+                loading = false;
                 List<Entry> all = new ArrayList<>(entries);
                 all.addAll(read);
                 entries = List.copyOf(all);
@@ -74,11 +78,42 @@ public final class RecordDesk {
                 if (!read.isEmpty()) {
                     chosen = entries.size() - 1;
                 }
-                running = false;
                 follow();
                 listener.run();
-            });
+            };
         });
+        listener.run();
+    }
+
+    private void giveUp() {
+        if (job.running() && !loading) {
+            readFor = null;
+        }
+        job.giveUp();
+        loading = false;
+        stopped = false;
+    }
+
+    /** Gives up reading or fitting; {@link #again} starts it anew. */
+    public void cancel() {
+        Review of = readFor;
+        giveUp();
+        readFor = of;
+        stopped = true;
+        listener.run();
+    }
+
+    /** Reads and fits the logs that lie here anew. */
+    public void again() {
+        readFor = null;
+        stopped = false;
+        follow();
+        listener.run();
+    }
+
+    /** Whether reading was given up by hand. */
+    public boolean stopped() {
+        return stopped;
     }
 
     /** Lets go of a log. */
@@ -105,7 +140,11 @@ public final class RecordDesk {
 
     private void follow() {
         Review review = doc.review();
+        if (loading) {
+            return;
+        }
         if (entries.isEmpty()) {
+            giveUp();
             answer = null;
             readFor = null;
             readOf = List.of();
@@ -114,20 +153,17 @@ public final class RecordDesk {
         if (doc.checking() || review.firing() == null || review == readFor && readOf.equals(entries)) {
             return;
         }
-        readFor = review;
-        readOf = entries;
-        running = true;
         List<Entry> of = entries;
-        work.execute(() -> {
+        giveUp();
+        job.start(() -> {
             Answer a = read(review, of);
-            ui.execute(() -> {
-                if (readFor == review && readOf == of) {
-                    running = false;
-                    take(of, a);
-                    listener.run();
-                }
-            });
+            return () -> {
+                take(of, a);
+                listener.run();
+            };
         });
+        readFor = review;
+        readOf = of;
     }
 
     private void take(List<Entry> of, Answer a) {
@@ -188,7 +224,7 @@ public final class RecordDesk {
     }
 
     public boolean running() {
-        return running;
+        return job.running();
     }
 
     /** Files that are not used, each with the reason. */

@@ -39,6 +39,7 @@ public final class RuleWords {
             Map.entry("gas-load", "Gas for this chamber"),
             Map.entry("flue-load", "Flues carry much gas"),
             Map.entry("soot", "Soot"),
+            Map.entry("oxidised-zone", "Low zone stays oxidised"),
             Map.entry("gas-on-temperature", "Temperature at gas-on"),
             Map.entry("gas-off-temperature", "Kiln cools under gas"),
             Map.entry("flame-supervision", "Nobody watches the flame"),
@@ -52,6 +53,8 @@ public final class RuleWords {
             Map.entry("room-co", "CO in the room"),
             Map.entry("room-oxygen", "Oxygen in the room"),
             Map.entry("combustion-air", "Openings for air"),
+            Map.entry("hood-capture", "Fan too weak for the hood"),
+            Map.entry("make-up-air", "Air for the fan"),
             Map.entry("co-alarm", "No CO alarm"),
             Map.entry("gas-alarm", "No low-level gas alarm"),
             Map.entry("room-heat", "The room gets hot"),
@@ -62,6 +65,10 @@ public final class RuleWords {
             Map.entry("firing-reach", "Reaching the cone"));
 
     private RuleWords() {}
+
+    static boolean isListed(String rule) {
+        return HEADS.containsKey(rule);
+    }
 
     /** The heading; the id in words for a rule that is not listed. */
     public static String head(String rule) {

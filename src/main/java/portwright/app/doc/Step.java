@@ -43,6 +43,7 @@ public enum Step {
                     "gas-load",
                     "flue-load",
                     "soot",
+                    "oxidised-zone",
                     "flame-supervision",
                     "supply-pressure")),
     ROOM(
@@ -54,6 +55,8 @@ public enum Step {
                     "room-co",
                     "room-oxygen",
                     "combustion-air",
+                    "hood-capture",
+                    "make-up-air",
                     "co-alarm",
                     "gas-alarm",
                     "room-heat",
@@ -82,13 +85,31 @@ public enum Step {
         return word;
     }
 
+    boolean holds(String rule) {
+        return rules.contains(rule);
+    }
+
     /** The step at which a rule's finding is mended. */
     public static Step of(String rule) {
         for (Step s : values()) {
-            if (s.rules.contains(rule)) {
+            if (s.holds(rule)) {
                 return s;
             }
         }
         return PORTS;
+    }
+
+    /** The step at which a field of the design is typed; empty stands for none, then that of the rule. */
+    public static Step ofField(String path, String rule) {
+        if (path.startsWith("kiln") || path.startsWith("shelves")) {
+            return KILN;
+        }
+        if (path.startsWith("room") || path.startsWith("supply")) {
+            return ROOM;
+        }
+        if (path.startsWith("burners") || path.startsWith("damper")) {
+            return GAS;
+        }
+        return path.startsWith("firing") ? FIRING : of(rule);
     }
 }

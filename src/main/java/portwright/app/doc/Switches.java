@@ -14,7 +14,8 @@ final class Switches {
                 && spec.key().equals("shape")
                 && !t.equals(text.get(path).orElse(""))) {
             return text.set(
-                    base, Templates.fill(text, FormSpec.object("kiln.plan", "", Catalog.planTemplate(t), List.of())));
+                    base,
+                    Templates.fill(text, FormSpec.object("kiln.plan", "", KilnCatalog.planTemplate(t), List.of())));
         }
         if (spec.key().equals("name") && Parts.LISTS.contains(Parts.listOf(base))) {
             return Moves.rename(text, base, t);

@@ -20,6 +20,24 @@ final class FocusIn {
         return n != null;
     }
 
+    /** Focuses the region that lies some places after the one that holds the keys; what is hidden is passed over. */
+    static void next(Node owner, int by, Node... regions) {
+        int at = 0;
+        for (int i = 0; i < regions.length; i++) {
+            for (Node n = owner; n != null; n = n.getParent()) {
+                if (n == regions[i]) {
+                    at = i;
+                }
+            }
+        }
+        for (int i = 1; i <= regions.length; i++) {
+            Node r = regions[Math.floorMod(at + by * i, regions.length)];
+            if (r.isVisible() && first(r)) {
+                return;
+            }
+        }
+    }
+
     private static Node find(Node n, boolean chosen) {
         if (!n.isVisible() || n.isDisabled()) {
             return null;

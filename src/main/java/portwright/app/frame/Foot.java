@@ -1,5 +1,6 @@
 package portwright.app.frame;
 
+import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
@@ -17,6 +18,8 @@ final class Foot extends HBox {
     private final HBox verdict = new HBox(12);
     private int most = 6;
     private List<Figure> figures = List.of();
+    private final List<Cell> shown = new ArrayList<>();
+    private VerdictWords said;
 
     Foot() {
         getStyleClass().add("foot");
@@ -42,28 +45,53 @@ final class Foot extends HBox {
 
     void show(List<Figure> list) {
         figures = list;
-        cells.getChildren().clear();
-        for (Figure f : list.subList(0, Math.min(most, list.size()))) {
-            Label label = new Label(f.label());
+        int count = Math.min(most, list.size());
+        while (shown.size() > count) {
+            cells.getChildren().remove(shown.remove(shown.size() - 1));
+        }
+        for (int i = 0; i < count; i++) {
+            if (i == shown.size()) {
+                shown.add(new Cell(i == 0));
+                cells.getChildren().add(shown.get(i));
+            }
+            shown.get(i).show(list.get(i));
+        }
+    }
+
+    /** One figure: what it is, its number, its unit. */
+    private static final class Cell extends VBox {
+        private final Label label = new Label();
+        private final Label value = new Label();
+        private final Label unit = new Label();
+
+        Cell(boolean first) {
+            super(2);
             label.getStyleClass().addAll("muted", "slip-text");
-            Label value = new Label(f.value());
             value.getStyleClass().add("live-figure");
-            Label unit = new Label(f.unit());
             unit.getStyleClass().add("figure-unit");
             HBox line = new HBox(6, value, unit);
             line.setAlignment(Pos.BASELINE_LEFT);
-            VBox cell = new VBox(2, label, line);
-            cell.getStyleClass().add("foot-cell");
-            cell.setMinWidth(USE_PREF_SIZE);
-            if (cells.getChildren().isEmpty()) {
-                cell.getStyleClass().add("first");
+            getChildren().addAll(label, line);
+            getStyleClass().add("foot-cell");
+            setMinWidth(USE_PREF_SIZE);
+            if (first) {
+                getStyleClass().add("first");
             }
-            cell.setAccessibleText(f.label() + " " + f.value() + " " + f.unit());
-            cells.getChildren().add(cell);
+        }
+
+        void show(Figure f) {
+            label.setText(f.label());
+            value.setText(f.value());
+            unit.setText(f.unit());
+            setAccessibleText(f.label() + " " + f.value() + " " + f.unit());
         }
     }
 
     void show(VerdictWords v) {
+        if (v.equals(said)) {
+            return;
+        }
+        said = v;
         Label big = new Label(v.count());
         big.getStyleClass().add("verdict-word");
         Label small = new Label(v.forbids());

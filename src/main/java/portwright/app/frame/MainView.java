@@ -196,13 +196,7 @@ public final class MainView extends Pane {
     /** Goes to the step and group in which a missing field is typed. */
     private void add(NotChecked n) {
         String need = n.needs().isEmpty() ? "" : n.needs().get(0);
-        Step to = need.startsWith("kiln") || need.startsWith("shelves")
-                ? Step.KILN
-                : need.startsWith("room") || need.startsWith("supply")
-                        ? Step.ROOM
-                        : need.startsWith("burners") || need.startsWith("damper")
-                                ? Step.GAS
-                                : need.startsWith("firing") ? Step.FIRING : Step.of(n.rule());
+        Step to = Step.ofField(need, n.rule());
         go(to);
         if (steps.get(to) instanceof KilnStep k) {
             k.open(need);
@@ -230,22 +224,7 @@ public final class MainView extends Pane {
 
     /** Moves the keys to the next region. */
     void nextRegion(int by) {
-        Node owner = getScene().getFocusOwner();
-        Node[] regions = {rail, views, middle, side};
-        int at = 0;
-        for (int i = 0; i < regions.length; i++) {
-            for (Node n = owner; n != null; n = n.getParent()) {
-                if (n == regions[i]) {
-                    at = i;
-                }
-            }
-        }
-        for (int i = 1; i <= regions.length; i++) {
-            Node r = regions[Math.floorMod(at + by * i, regions.length)];
-            if (r.isVisible() && FocusIn.first(r)) {
-                return;
-            }
-        }
+        FocusIn.next(getScene().getFocusOwner(), by, rail, views, middle, side);
     }
 
     /** Ready for a small screen: the side as a drawer under the board. */

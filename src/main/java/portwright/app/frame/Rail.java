@@ -36,6 +36,7 @@ final class Rail extends Pane {
     private final HBox tilesBox = new HBox(10);
     private final List<Tile> tiles = new ArrayList<>();
     private final Region bar = new Region();
+    private UnitSystem shownUnits;
     private final Label undoName = new Label();
     private final Label redoName = new Label();
     private final Map<Button, Label> arrows = new HashMap<>();
@@ -108,13 +109,24 @@ final class Rail extends Pane {
 
     /** Shows title, file state and the names of undo and redo. */
     void show(String titleText, String stateText) {
+        if (!titleText.equals(title.getText()) || !stateText.equals(state.getText())) {
+            requestLayout();
+        }
         title.setText(titleText);
         title.setStyle(titleText.length() > LONG_TITLE ? "-fx-font-size: 14px;" : "");
         titleTip.setText(titleText);
         state.setText(stateText);
         name(undo, undoName, doc.undoStack().undoName(), "Undo");
         name(redo, redoName, doc.undoStack().redoName(), "Redo");
-        boolean inch = Moves.units(doc.text()) == UnitSystem.INCH;
+        unit(Moves.units(doc.text()));
+    }
+
+    private void unit(UnitSystem now) {
+        if (now == shownUnits) {
+            return;
+        }
+        shownUnits = now;
+        boolean inch = now == UnitSystem.INCH;
         Text in = new Text("in");
         Text mm = new Text("mm");
         for (Text t : List.of(in, mm)) {
@@ -129,14 +141,19 @@ final class Rail extends Pane {
         requestLayout();
     }
 
-    private static void name(Button b, Label l, String name, String word) {
-        l.setText(name == null ? "nothing" : name);
+    private void name(Button b, Label l, String name, String word) {
+        String now = name == null ? "nothing" : name;
+        if (now.equals(l.getText())) {
+            return;
+        }
+        l.setText(now);
         b.getStyleClass().remove("off");
         if (name == null) {
             b.getStyleClass().add("off");
         }
-        b.setAccessibleText(word + " " + (name == null ? "nothing" : name));
+        b.setAccessibleText(word + " " + now);
         b.setTooltip(new Tooltip(b.getAccessibleText()));
+        requestLayout();
     }
 
     void show(Step step, StepCount count) {

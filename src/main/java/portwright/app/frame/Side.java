@@ -14,6 +14,7 @@ import javafx.scene.layout.VBox;
 import portwright.app.doc.Document;
 import portwright.app.doc.FindingOrder;
 import portwright.app.doc.Step;
+import portwright.app.part.FindingSlip;
 import portwright.app.part.SlipView;
 import portwright.check.Finding;
 import portwright.check.NotChecked;
@@ -28,19 +29,27 @@ final class Side extends ScrollPane {
     private final Label head = new Label();
     private final Label order = new Label("worst first");
     private final Consumer<Finding> act;
-    private final Consumer<NotChecked> open;
+    private final Consumer<NotChecked> add;
     private Step step = Step.PORTS;
     private Finding chosen;
-    private List<SlipView> views = new ArrayList<>();
+    private List<FindingSlip> views = List.of();
+    private List<NotChecked> unchecked = List.of();
+    private final Label rest = new Label("Elsewhere");
+    private final SlipView clear = SlipView.clear("Nothing to mend here", "No finding of this step.", null);
+    private List<SlipView> openSlips = List.of();
 
-    Side(Document doc, Consumer<Finding> act, Consumer<NotChecked> open) {
+    Side(Document doc, Consumer<Finding> act, Consumer<NotChecked> add) {
         this.doc = doc;
         this.act = act;
-        this.open = open;
+        this.add = add;
         getStyleClass().add("side-scroll");
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
+        // the toolkit keeps a picture of what is scrolled and paints all of it anew when one number changes
+        skinProperty().addListener((o, a, b) -> lookupAll(".viewport").forEach(n -> n.setCache(false)));
         head.getStyleClass().add("section-head");
+        rest.getStyleClass().add("section-head");
+        rest.setStyle("-fx-padding: 6 2 0 2;");
         order.getStyleClass().addAll("muted", "slip-text");
         Region spring = new Region();
         HBox.setHgrow(spring, Priority.ALWAYS);
@@ -63,12 +72,9 @@ final class Side extends ScrollPane {
         return messages;
     }
 
-    /** Lays the slips anew. */
+    /** Shows the findings as they stand; slips that stay are the same ones. */
     void refresh() {
-        views = new ArrayList<>();
-        List<Finding> list = FindingOrder.of(doc, step);
         boolean focus = slips.getScene() != null && isIn(slips.getScene().getFocusOwner(), slips);
-        slips.getChildren().clear();
         boolean part = step == Step.PORTS && doc.selected() != null;
         head.setText(
                 switch (step) {
@@ -79,38 +85,61 @@ final class Side extends ScrollPane {
                     case FIRING -> "The firing";
                     case PAPER -> "All findings";
                 });
-        boolean others = false;
-        for (Finding f : list) {
-            if (part && !others && !f.parts().contains(doc.selected())) {
-                others = true;
-                Label rest = new Label("Elsewhere");
-                rest.getStyleClass().add("section-head");
-                rest.setStyle("-fx-padding: 6 2 0 2;");
-                slips.getChildren().add(rest);
+        List<FindingSlip> old = new ArrayList<>(views);
+        views = FindingOrder.of(doc, step).stream().map(f -> slip(f, old)).toList();
+        List<Node> lie = new ArrayList<>();
+        for (FindingSlip v : views) {
+            if (part && !lie.contains(rest) && !v.finding().parts().contains(doc.selected())) {
+                lie.add(rest);
             }
-            SlipView v = SlipView.of(f, x -> {
-                chosen = x;
-                act.accept(x);
-            });
-            v.chosen(chosen != null && same(chosen, f));
-            views.add(v);
-            slips.getChildren().add(v);
+            lie.add(v.view());
         }
-        if (list.isEmpty() && !doc.checking()) {
-            slips.getChildren().add(SlipView.clear("Nothing to mend here", "No finding of this step.", null));
+        if (views.isEmpty() && !doc.checking()) {
+            lie.add(clear);
         }
         if (doc.fault() != null) {
-            slips.getChildren()
-                    .add(SlipView.caution(
-                            "The full check ended early",
-                            "Shapes are checked; gas, room and firing are not: " + doc.fault()));
+            lie.add(SlipView.caution(
+                    "The full check ended early", "Shapes are checked; gas, room and firing are not: " + doc.fault()));
         }
-        List<NotChecked> open1 = FindingOrder.open(doc, step);
-        for (NotChecked n : open1) {
-            slips.getChildren().add(SlipView.unchecked(n, () -> open.accept(n)));
+        List<NotChecked> open = FindingOrder.open(doc, step);
+        if (!open.equals(unchecked)) {
+            unchecked = open;
+            openSlips = open.stream()
+                    .map(n -> SlipView.unchecked(n, () -> add.accept(n)))
+                    .toList();
         }
-        if (focus && !views.isEmpty()) {
-            views.get(0).requestFocus();
+        lie.addAll(openSlips);
+        lay(lie);
+        if (focus && !views.isEmpty() && !isIn(slips.getScene().getFocusOwner(), slips)) {
+            views.get(0).view().requestFocus();
+        }
+    }
+
+    /** The slip that showed this finding before, taken out of the old ones, or a new one. */
+    private FindingSlip slip(Finding f, List<FindingSlip> old) {
+        FindingSlip slip =
+                old.stream().filter(o -> o.fits(f)).findFirst().orElseGet(() -> new FindingSlip(f, this::choose));
+        old.remove(slip);
+        slip.show(f);
+        slip.view().chosen(chosen != null && same(chosen, f));
+        return slip;
+    }
+
+    private void choose(Finding f) {
+        chosen = f;
+        act.accept(f);
+    }
+
+    /** Puts nodes into their order and touches none that lies right already. */
+    private void lay(List<Node> nodes) {
+        List<Node> now = slips.getChildren();
+        now.removeIf(n -> !nodes.contains(n));
+        for (int i = 0; i < nodes.size(); i++) {
+            Node n = nodes.get(i);
+            if (i >= now.size() || now.get(i) != n) {
+                now.remove(n);
+                now.add(i, n);
+            }
         }
     }
 
@@ -134,18 +163,17 @@ final class Side extends ScrollPane {
         }
         int at = -1;
         for (int i = 0; i < views.size(); i++) {
-            if (chosen != null && same(chosen, (Finding) views.get(i).getUserData())) {
+            if (chosen != null && same(chosen, views.get(i).finding())) {
                 at = i;
             }
         }
-        SlipView v = views.get(Math.floorMod(at < 0 ? by > 0 ? 0 : -1 : at + by, views.size()));
-        chosen = (Finding) v.getUserData();
-        act.accept(chosen);
-        views.forEach(x -> x.chosen(same(chosen, (Finding) x.getUserData())));
+        choose(views.get(Math.floorMod(at < 0 ? by > 0 ? 0 : -1 : at + by, views.size()))
+                .finding());
+        views.forEach(x -> x.view().chosen(same(chosen, x.finding())));
         views.stream()
-                .filter(x -> same(chosen, (Finding) x.getUserData()))
+                .filter(x -> same(chosen, x.finding()))
                 .findFirst()
-                .ifPresent(Node::requestFocus);
+                .ifPresent(x -> x.view().requestFocus());
     }
 
     void forget() {

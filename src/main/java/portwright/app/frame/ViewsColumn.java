@@ -1,7 +1,11 @@
 package portwright.app.frame;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import javafx.animation.AnimationTimer;
+import javafx.animation.PauseTransition;
 import javafx.geometry.Pos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.Button;
@@ -11,6 +15,7 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
+import javafx.util.Duration;
 import portwright.app.board.Board;
 import portwright.app.doc.Document;
 import portwright.app.doc.Picture;
@@ -28,14 +33,25 @@ final class ViewsColumn extends VBox {
     private static final List<Picture> CARDS =
             List.of(Picture.FLOOR_HOT, Picture.FLOOR_COLD, Picture.LID_COLD, Picture.WALLS_HOT, Picture.SECTION);
 
+    private static final Duration REST = Duration.millis(120);
+
     private final Board board;
     private final List<Card> cards = new ArrayList<>();
     private final Button turn = new Button();
     private final Label turnWords = new Label("Turn the\npart over");
+    private final Set<Card> stale = new LinkedHashSet<>();
+    private final AnimationTimer brush = new AnimationTimer() {
+        @Override
+        public void handle(long now) {
+            paintOne();
+        }
+    };
+    private final PauseTransition rest = new PauseTransition(REST);
     private boolean small;
 
     ViewsColumn(Document doc, Board board) {
         this.board = board;
+        rest.setOnFinished(e -> brush.start());
         setSpacing(4);
         setMinHeight(0);
         ToggleGroup group = new ToggleGroup();
@@ -76,8 +92,22 @@ final class ViewsColumn extends VBox {
         }
     }
 
+    /** Paints the thumbnails anew once the hand rests, one a frame, so that none of them delays the board. */
     void refresh() {
-        cards.forEach(c -> c.thumb.repaint());
+        stale.addAll(cards);
+        brush.stop();
+        rest.playFromStart();
+    }
+
+    private void paintOne() {
+        if (!stale.isEmpty()) {
+            Card next = stale.iterator().next();
+            stale.remove(next);
+            next.thumb.repaint();
+        }
+        if (stale.isEmpty()) {
+            brush.stop();
+        }
     }
 
     void small(boolean on) {

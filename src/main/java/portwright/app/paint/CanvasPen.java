@@ -15,6 +15,7 @@ import portwright.drawing.LineStyle;
 import portwright.drawing.Pen;
 import portwright.drawing.TextStyle;
 import portwright.geometry.Pt;
+import portwright.geometry.Segment;
 
 /** The pen on a canvas: screen flavour with the theme's colours, or a picture of paper. */
 public final class CanvasPen implements Pen {
@@ -81,6 +82,17 @@ public final class CanvasPen implements Pen {
     public void line(Pt a, Pt b, LineStyle style, Ink ink) {
         stroke(style, ink);
         g.strokeLine(view.x(a.x()), view.y(a.y()), view.x(b.x()), view.y(b.y()));
+    }
+
+    @Override
+    public void lines(List<Segment> lines, LineStyle style) {
+        stroke(style, style.ink());
+        g.beginPath();
+        for (Segment s : lines) {
+            g.moveTo(view.x(s.a().x()), view.y(s.a().y()));
+            g.lineTo(view.x(s.b().x()), view.y(s.b().y()));
+        }
+        g.stroke();
     }
 
     private void path(List<Pt> points, boolean closed) {

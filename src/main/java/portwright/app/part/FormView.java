@@ -12,12 +12,11 @@ import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
-import portwright.app.doc.Catalog;
 import portwright.app.doc.Document;
 import portwright.app.doc.FieldModel;
 import portwright.app.doc.FieldSpec;
 import portwright.app.doc.FormSpec;
-import portwright.app.doc.Parts;
+import portwright.app.doc.HiddenFields;
 import portwright.app.doc.Templates;
 import portwright.file.DesignText;
 
@@ -184,7 +183,7 @@ public final class FormView extends VBox {
     private void fields(VBox box, FormSpec s, String at) {
         DesignText t = doc.text();
         for (FieldSpec f : s.fields()) {
-            if (hidden(t, s, at, f)) {
+            if (HiddenFields.hidden(t, s, at, f)) {
                 continue;
             }
             if (f.type() == FieldSpec.Type.PLACE) {
@@ -212,40 +211,6 @@ public final class FormView extends VBox {
                                         "no " + in.title().toLowerCase(java.util.Locale.ROOT), x -> x.remove(inner))));
             }
         }
-    }
-
-    /** Fields that the design's own choices rule out. */
-    private static boolean hidden(DesignText t, FormSpec s, String at, FieldSpec f) {
-        if (s.path().equals("kiln.plan")) {
-            return !Catalog.planFields(t.get(at + ".shape").orElse("polygon")).contains(f.key());
-        }
-        String on = t.get(at + ".on").orElse("");
-        if (f.key().equals("panel") && !on.isEmpty()) {
-            return !on.equals("wall");
-        }
-        if (s.path().equals("kiln.elements")) {
-            return on.equals("wall")
-                    ? f.key().equals("path")
-                    : f.key().equals("height") || f.key().equals("panels");
-        }
-        if (s.path().equals("groove")) {
-            boolean wall = t.get(Parts.listOf(at).isEmpty() ? at : at.substring(0, at.lastIndexOf('.')) + ".on")
-                    .orElse("wall")
-                    .equals("wall");
-            return wall
-                    ? f.key().equals("width")
-                    : f.key().equals("height") || f.key().equals("slope");
-        }
-        if (s.path().equals("shelves")) {
-            String shape = t.get(at + ".shape").orElse("round");
-            return switch (f.key()) {
-                case "diameter" -> !shape.equals("round") && !shape.equals("half");
-                case "sides", "acrossFlats" -> !shape.equals("polygon");
-                case "width", "depth" -> !shape.equals("rectangle");
-                default -> false;
-            };
-        }
-        return false;
     }
 
     static Button button(String words, Runnable run) {

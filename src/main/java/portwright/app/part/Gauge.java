@@ -15,21 +15,29 @@ public final class Gauge extends PaintedRegion {
     private static final double TOP = 17;
     private static final double STRIP = 7;
 
-    private final double value;
-    private final double limit;
     private final String unit;
     private final Severity severity;
     private final boolean ownLimit;
+    private double value;
+    private double limit;
 
     public Gauge(double value, double limit, String unit, Severity severity, boolean ownLimit) {
-        this.value = value;
-        this.limit = limit;
         this.unit = unit;
         this.severity = severity;
         this.ownLimit = ownLimit;
         setMinHeight(44);
         setPrefHeight(44);
-        setAccessibleText(number(value) + ", limit " + number(limit));
+        show(value, limit);
+    }
+
+    /** Shows other numbers. */
+    void show(double newValue, double newLimit) {
+        if (value != newValue || limit != newLimit) {
+            value = newValue;
+            limit = newLimit;
+            setAccessibleText(number(value) + ", limit " + number(limit));
+            repaint();
+        }
     }
 
     /** Whether a gauge can be drawn: both numbers finite and a limit above zero. */

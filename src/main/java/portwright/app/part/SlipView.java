@@ -1,6 +1,5 @@
 package portwright.app.part;
 
-import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
 import javafx.scene.Node;
@@ -11,13 +10,14 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import portwright.app.doc.RuleWords;
-import portwright.check.Finding;
 import portwright.check.NotChecked;
-import portwright.source.Standing;
 
-/** A finding as a paper slip: sign, heading, gauge, words, source. Focusable; acts on click and Enter. */
+/** A paper slip: sign, heading, words. Focusable; acts on click and Enter. */
 public final class SlipView extends StackPane {
-    private SlipView(Sign sign, String style, String head, Node... rest) {
+    private double high;
+    private double highFor = Double.NaN;
+
+    SlipView(Sign sign, String style, String head, Node... rest) {
         Label title = new Label(head);
         title.getStyleClass().add("slip-head");
         title.setWrapText(true);
@@ -33,53 +33,6 @@ public final class SlipView extends StackPane {
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.BUTTON);
         setAccessibleText(sign.word() + ": " + head);
-    }
-
-    /** A slip of a finding. */
-    public static SlipView of(Finding f, Consumer<Finding> act) {
-        VBox body = new VBox(2);
-        boolean gauge = f.measured() != null
-                && f.limit() != null
-                && f.measured().unit().equals(f.limit().unit())
-                && Gauge.fits(f.measured().value(), f.limit().value());
-        if (gauge) {
-            body.getChildren()
-                    .add(new Gauge(
-                            f.measured().value(),
-                            f.limit().value(),
-                            f.measured().unit(),
-                            f.severity(),
-                            f.limitSetByUser()));
-        }
-        addText(body, f.message(), "slip-text");
-        if (f.remedy() != null && !f.remedy().isBlank()) {
-            addText(body, f.remedy(), "slip-text");
-        }
-        if (f.source() != null) {
-            addText(body, source(f), "source-line");
-        }
-        String style = switch (f.severity()) {
-            case STOP -> "slip-stop";
-            case CAUTION -> "slip-caution";
-            case NOTE -> "slip-note";
-        };
-        SlipView s = new SlipView(Sign.of(f.severity()), style, RuleWords.head(f.rule()), body);
-        s.setAccessibleText(f.severity().id() + ": " + f.message() + " " + (f.remedy() == null ? "" : f.remedy()));
-        s.setUserData(f);
-        s.act(() -> act.accept(f));
-        return s;
-    }
-
-    /** Source and standing in one line. */
-    public static String source(Finding f) {
-        Standing st = f.source().standing();
-        String standing = switch (st) {
-            case PUBLISHED -> "Published: " + f.source().title() + ".";
-            case PRACTICE -> "Trade practice, no source.";
-            case MEMORY -> f.source().title() + ", from memory.";
-            case JUDGEMENT -> "Our own judgement.";
-        };
-        return f.limitSetByUser() ? "Your limit. " + standing : standing;
     }
 
     /** A slip that says something is clear. */
@@ -121,13 +74,37 @@ public final class SlipView extends StackPane {
 
     /** Shows or hides the ring of the chosen slip. */
     public void chosen(boolean on) {
-        getStyleClass().remove("chosen");
-        if (on) {
+        if (!on) {
+            getStyleClass().remove("chosen");
+        } else if (!getStyleClass().contains("chosen")) {
             getStyleClass().add("chosen");
         }
     }
 
-    private void act(Runnable run) {
+    @Override
+    public void requestLayout() {
+        highFor = Double.NaN;
+        super.requestLayout();
+    }
+
+    /** Breaking words into lines is dear, and a column asks every slip for its height several times: it is kept until something in the slip changes. */
+    @Override
+    protected double computePrefHeight(double width) {
+        if (highFor != width) {
+            high = super.computePrefHeight(width);
+            highFor = width;
+        }
+        return high;
+    }
+
+    /** A slip is never squeezed. */
+    @Override
+    protected double computeMinHeight(double width) {
+        return prefHeight(width);
+    }
+
+    /** Acts on click, Enter and space. */
+    void act(Runnable run) {
         setOnMouseClicked(e -> {
             requestFocus();
             run.run();
@@ -141,10 +118,15 @@ public final class SlipView extends StackPane {
     }
 
     private static void addText(VBox box, String text, String style) {
+        box.getChildren().add(text(text, style));
+    }
+
+    /** Words that wrap. */
+    static Label text(String text, String style) {
         Label l = new Label(text);
         l.setWrapText(true);
         l.setMinHeight(USE_PREF_SIZE);
         l.getStyleClass().add(style);
-        box.getChildren().add(l);
+        return l;
     }
 }

@@ -21,6 +21,7 @@ public final class Tile extends ToggleButton {
     private final String name;
     private boolean narrow;
     private double least = 62;
+    private StepCount shown;
 
     public Tile(int number, String name) {
         this.number = number;
@@ -56,6 +57,10 @@ public final class Tile extends ToggleButton {
 
     /** Shows the counts of the step. */
     public void show(StepCount c) {
+        if (c.equals(shown)) {
+            return;
+        }
+        shown = c;
         counts.getChildren().clear();
         add(Sign.STOP, c.stops());
         add(Sign.CAUTION, c.cautions());

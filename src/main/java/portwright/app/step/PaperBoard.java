@@ -104,7 +104,7 @@ final class PaperBoard extends PaintedRegion {
         }
         layout = Math.min(layout, print.layouts().size() - 1);
         if (page < 0) {
-            page = withHole(print.layouts().get(layout));
+            page = SheetWords.withHole(print.layouts().get(layout));
         }
         boolean card = page >= print.sheets();
         page = Math.min(page, print.sheets());
@@ -128,7 +128,8 @@ final class PaperBoard extends PaintedRegion {
         if (shown != null) {
             PageShow.draw(g, shown, split + 14, 24, w - split - 38, sheetH, p.of(Ink.EDGE));
         }
-        String head = card ? "firing card" : "sheet " + (page + 1) + " of " + print.sheets() + title(print);
+        String head =
+                card ? "firing card" : "sheet " + (page + 1) + " of " + print.sheets() + SheetWords.title(print, page);
         double used = shown == null ? 0 : Math.min(sheetH, (w - split - 38) / shown.widthMm() * shown.heightMm());
         Say.left(g, p, head, split + 14, 24 + used + 26, 14.5, true, Ink.INK);
         String remark = card
@@ -137,29 +138,6 @@ final class PaperBoard extends PaintedRegion {
                         ? "No sheet is blank; no seam cuts a hole."
                         : String.join(" ", print.remarks());
         Say.lines(g, p, remark, split + 14, 24 + used + 46, w - split - 38, 12.5, Ink.INK);
-    }
-
-    /** The first sheet of a face that shows a hole's centre. */
-    private static int withHole(SheetBook.Layout l) {
-        for (var c : l.painter().sawCircles()) {
-            for (SheetBook.LaidTile t : l.tiles()) {
-                if (t.page() >= 0 && t.window().contains(c.centre())) {
-                    return t.page();
-                }
-            }
-        }
-        return 0;
-    }
-
-    private String title(SheetBook.Print print) {
-        for (SheetBook.Layout l : print.layouts()) {
-            for (SheetBook.LaidTile t : l.tiles()) {
-                if (t.page() == page) {
-                    return " · " + l.words() + " · " + t.name();
-                }
-            }
-        }
-        return page == 0 ? " · start here" : " · cautions";
     }
 
     private void overview(

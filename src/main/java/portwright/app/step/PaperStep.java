@@ -54,6 +54,7 @@ public final class PaperStep implements StepView {
         across = new PlainField("across", model.across(), t -> model.measured(true, t), () -> factor(true));
         down = new PlainField("down", model.down(), t -> model.measured(false, t), () -> factor(false));
         sheets.getStyleClass().addAll("muted", "slip-text");
+        sheets.setWrapText(true);
         VBox options = FormView.ticket(
                 "Sheets",
                 "",

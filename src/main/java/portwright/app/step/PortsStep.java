@@ -17,6 +17,7 @@ import portwright.app.doc.Document;
 import portwright.app.doc.FieldModel;
 import portwright.app.doc.FieldSpec;
 import portwright.app.doc.FormSpec;
+import portwright.app.doc.KilnCatalog;
 import portwright.app.doc.Parts;
 import portwright.app.doc.Picture;
 import portwright.app.doc.RegionWords;
@@ -167,10 +168,12 @@ public final class PortsStep implements StepView {
 
     private Node other(String path) {
         String list = Parts.listOf(path);
-        FormSpec spec = List.of(Catalog.elements(), Catalog.fittings(), Catalog.shelves(), Catalog.burners()).stream()
-                .filter(s -> s.path().equals(list))
-                .findFirst()
-                .orElseThrow();
+        FormSpec spec =
+                List.of(KilnCatalog.elements(), KilnCatalog.fittings(), KilnCatalog.shelves(), Catalog.burners())
+                        .stream()
+                        .filter(s -> s.path().equals(list))
+                        .findFirst()
+                        .orElseThrow();
         FormSpec one = FormSpec.object(
                 spec.path(), spec.title(), null, spec.fields(), spec.inner().toArray(FormSpec[]::new));
         FormView form = new FormView(doc, one, path);

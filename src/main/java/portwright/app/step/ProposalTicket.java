@@ -1,45 +1,66 @@
 package portwright.app.step;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import javafx.application.Platform;
+import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
+import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import portwright.app.doc.Document;
 import portwright.app.doc.ProposalDesk;
 import portwright.app.part.FormView;
 import portwright.check.Severity;
 import portwright.layout.Proposal;
+import portwright.model.On;
 import portwright.units.Format;
 
 /** Proposed places for the ports: a bar while the search runs, then up to three layouts with their reason, one to be taken. */
 final class ProposalTicket extends VBox {
     private final ProposalDesk desk;
+    private final ProgressBar bar = new ProgressBar();
+    private boolean searching;
+    private String refusal;
 
     ProposalTicket(Document doc) {
-        desk = new ProposalDesk(doc, Platform::runLater, this::build);
+        desk = new ProposalDesk(doc, Platform::runLater, this::heard);
+        bar.setMaxWidth(Double.MAX_VALUE);
+        bar.setAccessibleText("search for places");
         build();
     }
 
     /** Hears that the design changed. */
     void changed() {
         desk.changed();
-        build();
+        if (!Objects.equals(refusal, desk.refusal())) {
+            build();
+        }
+    }
+
+    private void heard() {
+        bar.setProgress(desk.share());
+        if (!desk.running() || !searching) {
+            build();
+        }
     }
 
     private void build() {
+        searching = desk.running();
         List<Node> rows = new ArrayList<>();
-        String refusal = desk.refusal();
+        refusal = desk.refusal();
         if (desk.running()) {
-            ProgressBar bar = new ProgressBar(desk.share());
-            bar.setMaxWidth(Double.MAX_VALUE);
-            bar.setAccessibleText("search for places");
             rows.add(bar);
             rows.add(button("Cancel", desk::cancel));
         } else {
+            rows.add(part(refusal != null));
             Button start = button("Propose places", desk::start);
             start.setDisable(refusal != null);
             rows.add(start);
@@ -87,6 +108,37 @@ final class ProposalTicket extends VBox {
         if (n > 1) {
             rows.add(words("A proposal rests on the measures typed here. Offer up the real parts before drilling."));
         }
+    }
+
+    /** Where the inlets shall lie. */
+    private Node part(boolean off) {
+        Map<String, On> choices = new LinkedHashMap<>();
+        choices.put("where they suit", null);
+        choices.put("floor", On.FLOOR);
+        choices.put("wall", On.WALL);
+        ComboBox<String> choice = new ComboBox<>();
+        choice.getStyleClass().add("choice");
+        choice.getItems().setAll(choices.keySet());
+        choices.forEach((word, on) -> {
+            if (on == desk.inletsOn()) {
+                choice.setValue(word);
+            }
+        });
+        choice.setMaxWidth(Double.MAX_VALUE);
+        choice.setDisable(off);
+        choice.setAccessibleText("part for the inlets");
+        choice.valueProperty().addListener((o, a, b) -> desk.inletsOn(choices.get(b)));
+        HBox box = new HBox(choice);
+        box.getStyleClass().add("field");
+        box.setAlignment(Pos.CENTER_LEFT);
+        HBox.setHgrow(choice, Priority.ALWAYS);
+        HBox.setHgrow(box, Priority.ALWAYS);
+        Label name = new Label("inlets in");
+        name.getStyleClass().add("field-name");
+        name.setMinWidth(86);
+        HBox row = new HBox(4, name, box);
+        row.setAlignment(Pos.CENTER_LEFT);
+        return row;
     }
 
     private static Label words(String text) {

@@ -57,6 +57,10 @@ final class RecordTicket extends VBox {
             bar.setMaxWidth(Double.MAX_VALUE);
             bar.setAccessibleText("the log is being read");
             rows.add(bar);
+            rows.add(button("Cancel", desk::cancel));
+        } else if (desk.stopped() && !desk.entries().isEmpty()) {
+            rows.add(words("Reading and fitting were stopped."));
+            rows.add(button("Read again", desk::again));
         }
         desk.faults().forEach(f -> rows.add(SlipView.caution("Not used", f)));
         for (int i = 0; i < desk.entries().size(); i++) {

@@ -2,6 +2,7 @@ package portwright.calc.combustion;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import portwright.data.Constants;
 import portwright.data.GasComponent;
 import portwright.data.SupplierGas;
@@ -20,6 +21,8 @@ public final class Fuels {
     private static final Fuel PROPANE = mixture("propane", Map.of("propane", 1.0), null);
     private static final Fuel BUTANE = mixture("butane", Map.of("n-butane", 1.0), null);
     private static final Fuel EXAMPLE = example();
+    /** The words of the design file, in reading order. */
+    private static final Map<String, Fuel> KNOWN = known(PROPANE, BUTANE, EXAMPLE, METHANE);
 
     private Fuels() {}
 
@@ -50,21 +53,23 @@ public final class Fuels {
         return EXAMPLE;
     }
 
+    /** Names of the fuels of one composition. */
+    public static Set<String> names() {
+        return KNOWN.keySet();
+    }
+
     /**
      * The fuel of a design-file name; natural gas gives the example.
      *
      * @throws IllegalArgumentException for another name
      */
     public static Fuel of(String name) {
-        return switch (name) {
-            case "propane" -> PROPANE;
-            case "butane" -> BUTANE;
-            case "methane" -> METHANE;
-            case NATURAL_GAS -> EXAMPLE;
-            default ->
-                throw new IllegalArgumentException(
-                        "fuel '" + name + "' is not known: write propane, butane, natural-gas or methane");
-        };
+        Fuel known = KNOWN.get(name);
+        if (known == null) {
+            throw new IllegalArgumentException(
+                    "fuel '" + name + "' is not known: write one of " + String.join(", ", KNOWN.keySet()));
+        }
+        return known;
     }
 
     /**
@@ -144,6 +149,14 @@ public final class Fuels {
                         "",
                         "",
                         Standing.JUDGEMENT));
+    }
+
+    private static Map<String, Fuel> known(Fuel... fuels) {
+        Map<String, Fuel> out = new LinkedHashMap<>();
+        for (Fuel f : fuels) {
+            out.put(f.name(), f);
+        }
+        return out;
     }
 
     private static Fuel example() {

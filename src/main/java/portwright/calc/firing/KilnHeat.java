@@ -56,4 +56,9 @@ public record KilnHeat(
     public KilnHeat withElements(Elements other) {
         return new KilnHeat(parts, lossFactor, loadHeatCapacityJPerK, loadSurfaceM2, other, ports, roomK);
     }
+
+    /** The same kiln with another heat capacity of load and furniture, J/K. */
+    public KilnHeat withLoad(double heatCapacityJPerK) {
+        return new KilnHeat(parts, lossFactor, heatCapacityJPerK, loadSurfaceM2, elements, ports, roomK);
+    }
 }

@@ -9,7 +9,6 @@ import portwright.check.CheckResult;
 import portwright.check.Finding;
 import portwright.check.Findings;
 import portwright.check.Forbids;
-import portwright.check.Limits;
 import portwright.check.LimitsInForce;
 import portwright.check.NotChecked;
 import portwright.check.Rule;
@@ -56,7 +55,7 @@ public final class RuleBook {
 
     /** Runs the rules of some sections only, for a quick answer while a hand is still dragging. */
     public CheckResult check(Review review, Set<Section> sections) {
-        Limits limits = new LimitsInForce(table, review.design());
+        LimitsInForce limits = new LimitsInForce(table, review.design());
         Findings out = new Findings();
         for (Section section : Section.values()) {
             if (sections.contains(section)) {
@@ -72,7 +71,8 @@ public final class RuleBook {
                 sorted,
                 out.notChecked(),
                 review.assumed(),
-                review.figures());
+                review.figures(),
+                limits.own());
     }
 
     /** Stop, else incomplete while a rule that could stop it is not checked, else caution (also while a rule that could only caution is not checked), else clear. */

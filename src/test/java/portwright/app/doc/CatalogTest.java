@@ -19,14 +19,14 @@ import portwright.file.Starters;
 class CatalogTest {
     private static final List<FormSpec> FORMS = List.of(
             Catalog.design(),
-            Catalog.plan(),
-            Catalog.chamber(),
-            Catalog.wall(),
-            Catalog.slab("floor"),
-            Catalog.slab("lid"),
-            Catalog.elements(),
-            Catalog.fittings(),
-            Catalog.shelves(),
+            KilnCatalog.plan(),
+            KilnCatalog.chamber(),
+            KilnCatalog.wall(),
+            KilnCatalog.slab("floor"),
+            KilnCatalog.slab("lid"),
+            KilnCatalog.elements(),
+            KilnCatalog.fittings(),
+            KilnCatalog.shelves(),
             Catalog.ports(),
             Catalog.drilling(),
             Catalog.burners(),
@@ -119,7 +119,7 @@ class CatalogTest {
     void everyShapeOfPlanCanBeChosen(String name) {
         Document doc = Open.starter(name);
         FieldModel shape =
-                new FieldModel(doc, "kiln.plan", Catalog.plan().fields().get(0));
+                new FieldModel(doc, "kiln.plan", KilnCatalog.plan().fields().get(0));
         for (String s : List.of("polygon", "rectangle", "oval", "outline")) {
             shape.commit(s);
             assertThat(doc.design()).isNotNull();

@@ -7,6 +7,8 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import portwright.geometry.Pt;
+import portwright.model.On;
+import portwright.model.Role;
 
 class ProposalDeskTest {
     private final BlockingQueue<Runnable> window = new LinkedBlockingQueue<>();
@@ -17,14 +19,7 @@ class ProposalDeskTest {
         doc.edit("off the middle", t -> Moves.to(t, "ports[0]", new Pt(22, 9)));
         String before = doc.text().toText();
         ProposalDesk desk = new ProposalDesk(doc, window::add, () -> {});
-        desk.start();
-        assertThat(desk.running()).isTrue();
-        while (desk.running()) {
-            Runnable next = window.poll(120, TimeUnit.SECONDS);
-            assertThat(next).as("the search answers").isNotNull();
-            next.run();
-        }
-        assertThat(desk.fault()).isNull();
+        search(desk);
         assertThat(desk.found().best()).isNotEmpty();
         assertThat(desk.outlook(0)).startsWith("Drilled by hand, ").contains("inside every stop limit");
         int ports = doc.design().ports().size();
@@ -33,6 +28,31 @@ class ProposalDeskTest {
         assertThat(doc.text().toText()).isNotEqualTo(before);
         doc.undo();
         assertThat(doc.text().toText()).isEqualTo(before);
+    }
+
+    private void search(ProposalDesk desk) throws InterruptedException {
+        desk.start();
+        assertThat(desk.running()).isTrue();
+        while (desk.running()) {
+            Runnable next = window.poll(120, TimeUnit.SECONDS);
+            assertThat(next).as("the search answers").isNotNull();
+            next.run();
+        }
+        assertThat(desk.fault()).isNull();
+    }
+
+    @Test
+    void inletsCanBeWantedInTheWall() throws Exception {
+        ProposalDesk desk = new ProposalDesk(Open.starter("front-loader-18"), window::add, () -> {});
+        assertThat(desk.refusal()).isNull();
+        desk.inletsOn(On.WALL);
+        search(desk);
+        assertThat(desk.found().best())
+                .isNotEmpty()
+                .allSatisfy(p -> assertThat(p.ports())
+                        .filteredOn(port -> port.role() == Role.INLET)
+                        .isNotEmpty()
+                        .allMatch(port -> port.on() == On.WALL));
     }
 
     @Test
@@ -47,8 +67,14 @@ class ProposalDeskTest {
     }
 
     @Test
-    void aDesignWithAWallPortIsRefusedInWords() {
-        ProposalDesk desk = new ProposalDesk(Open.starter("front-loader-18"), window::add, () -> {});
-        assertThat(desk.refusal()).contains("Only floor inlets and lid flues");
+    void aFlueInTheFloorIsRefusedInWords() {
+        Document doc = Open.starter("front-loader-18");
+        for (int i = 0; i < doc.design().ports().size(); i++) {
+            if (doc.design().ports().get(i).role() == Role.FLUE) {
+                String on = "ports[" + i + "].on";
+                assertThat(doc.edit("flue", t -> t.setText(on, "floor"))).isEmpty();
+            }
+        }
+        assertThat(new ProposalDesk(doc, window::add, () -> {}).refusal()).contains("flues in the lid");
     }
 }

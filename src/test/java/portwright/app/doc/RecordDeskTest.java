@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
@@ -83,6 +84,30 @@ class RecordDeskTest {
                 .isSameAs(doc.review());
         doc.undo();
         assertThat(doc.text().toText()).isEqualTo(before);
+    }
+
+    @Test
+    void aFitGivenUpStaysGivenUpUntilItIsAskedForAgain() throws Exception {
+        List<Runnable> waiting = new ArrayList<>();
+        desk = new RecordDesk(doc, waiting::add, window::add, () -> {});
+        Path file = Files.writeString(folder.resolve("glaze.csv"), RecordBench.healthyCsv(1.12, 5e-4));
+        until(() -> !doc.checking());
+        desk.load(List.of(file));
+        waiting.remove(0).run();
+        until(() -> desk.entries().size() == 1);
+        assertThat(desk.running()).as("the fit is under way").isTrue();
+        desk.cancel();
+        waiting.remove(0).run();
+        desk.changed();
+        assertThat(waiting).isEmpty();
+        assertThat(desk.running()).isFalse();
+        assertThat(desk.stopped()).isTrue();
+        assertThat(desk.record()).isNull();
+        desk.again();
+        waiting.remove(0).run();
+        until(() -> !desk.running());
+        assertThat(desk.stopped()).isFalse();
+        assertThat(desk.fits()).isTrue();
     }
 
     @Test

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import org.assertj.core.data.Offset;
@@ -20,8 +21,11 @@ class MinimiserAgreementTest {
         };
     }
 
-    static Fuel fuel(int i) {
-        return new Fuel[] {Fuels.propane(), Fuels.butane(), Fuels.methane(), Fuels.naturalGasExample()}[i];
+    /** Every fuel of one composition. */
+    static final List<Fuel> FUELS = Fuels.names().stream().map(Fuels::of).toList();
+
+    static Fuel fuel(Random random) {
+        return FUELS.get(random.nextInt(FUELS.size()));
     }
 
     @Tag("published")
@@ -33,7 +37,7 @@ class MinimiserAgreementTest {
         double worst = 0;
         double worstLog = 0;
         for (int i = 0; i < 1000; i++) {
-            Fuel f = fuel(random.nextInt(4));
+            Fuel f = fuel(random);
             double lambda = 0.4 + (random.nextBoolean() ? 0.7 : 2.6) * random.nextDouble();
             double t = 773.15 + 900 * random.nextDouble();
             double p = 60e3 + 60e3 * random.nextDouble();
@@ -77,7 +81,7 @@ class MinimiserAgreementTest {
         double worstO2 = 0;
         double worstEmf = 0;
         for (int i = 0; i < 400; i++) {
-            Fuel f = fuel(random.nextInt(4));
+            Fuel f = fuel(random);
             double lambda = i % 4 == 0 ? 1 : 0.6 + 1.0 * random.nextDouble();
             double t = 1073.15 + 480 * random.nextDouble();
             Products q = Products.of(f, Air.ROOM, lambda, t, 101325);

@@ -34,7 +34,7 @@ final class RandomKilns {
             if (r.nextInt(4) != 0) {
                 double gas = Math.pow(10, r.nextDouble(-6, -3));
                 hole = hole.withGas(
-                        fuels[r.nextInt(3)],
+                        fuels[r.nextInt(fuels.length)],
                         gas,
                         gas * r.nextDouble(10, 250),
                         r.nextInt(2) == 0 ? 0 : r.nextDouble(0, 1));

@@ -9,6 +9,10 @@ import portwright.data.Cones;
 final class ConeCheck {
     private static final double WIDEST_K = 200;
     private static final double FROM_K = 873.15;
+    /** Span of the offset, by the time between two readings, beyond which its middle says nothing. */
+    private static final double KNOWN_K = 20;
+
+    private static final double APART_S = 45;
     /** Offset from which the reading is held to be wrong, K: twice what a cone is good to would be 20; half a cone near 10 is about 12 (this project's judgement). */
     static final double TELLS_K = 15;
 
@@ -17,28 +21,30 @@ final class ConeCheck {
     static List<ConeOffset> offsets(FiringLog log, Grid g) {
         List<ConeOffset> out = new ArrayList<>();
         Cones table = Cones.load();
+        List<LogRow> readings = thinned(log);
         for (LogRow row : log.cones()) {
             ConeWork w = ConeWork.of(table.find(row.cone()).orElseThrow());
-            double late = offset(w, g, row.timeS());
+            double late = offset(w, readings, row.timeS());
             if (Double.isNaN(late)) {
                 continue;
             }
-            double found = offset(w, g, log.before(row));
-            double early = Double.isNaN(found) ? late : found;
+            // So early a fall may need an offset beyond what is tried: it then lies above.
+            double found = offset(w, readings, log.before(row));
+            double early = Double.isNaN(found) ? WIDEST_K : found;
             double sure = late * early <= 0 ? 0 : Math.abs(late) < Math.abs(early) ? late : early;
+            double mean = Math.abs(late - early) > KNOWN_K ? sure : (late + early) / 2;
             int end = g.at(row.timeS());
             double f = row.timeS() - g.timeS()[end];
-            out.add(new ConeOffset(
-                    row.cone(), row.timeS(), g.kelvin()[end] + f * g.climbKPerS()[end], (late + early) / 2, sure));
+            out.add(new ConeOffset(row.cone(), row.timeS(), g.kelvin()[end] + f * g.climbKPerS()[end], mean, sure));
         }
         return out;
     }
 
     /** What must be added to the readings so that the cone falls at a time, K; NaN beyond ±200 K. */
-    private static double offset(ConeWork w, Grid g, double timeS) {
+    private static double offset(ConeWork w, List<LogRow> g, double timeS) {
         double lo = -WIDEST_K;
         double hi = WIDEST_K;
-        if (g.at(timeS) < 1 || work(w, g, timeS, lo) > 1 || work(w, g, timeS, hi) < 1) {
+        if (timeS <= g.get(0).timeS() || work(w, g, timeS, lo) > 1 || work(w, g, timeS, hi) < 1) {
             return Double.NaN;
         }
         for (int k = 0; k < 50; k++) {
@@ -52,15 +58,27 @@ final class ConeCheck {
         return (lo + hi) / 2;
     }
 
-    private static double work(ConeWork w, Grid g, double untilS, double offset) {
+    private static double work(ConeWork w, List<LogRow> g, double untilS, double offset) {
         double sum = 0;
-        for (int i = 0; i + 1 < g.size() && g.timeS()[i] < untilS; i++) {
-            double dt = Math.min(untilS, g.timeS()[i + 1]) - g.timeS()[i];
-            double a = g.kelvin()[i] + offset;
-            double b = a + (g.kelvin()[i + 1] - g.kelvin()[i]) * dt / (g.timeS()[i + 1] - g.timeS()[i]);
+        for (int i = 0; i + 1 < g.size() && g.get(i).timeS() < untilS; i++) {
+            double span = g.get(i + 1).timeS() - g.get(i).timeS();
+            double dt = Math.min(untilS - g.get(i).timeS(), span);
+            double a = g.get(i).kelvin() + offset;
+            double b = a + (g.get(i + 1).kelvin() - g.get(i).kelvin()) * dt / span;
             sum += dt * (w.perSecond(a) + 4 * w.perSecond((a + b) / 2) + w.perSecond(b)) / 6;
         }
         return sum;
+    }
+
+    /** Readings as they stand, thinned to one a minute: smoothing would cut the peaks that do the work. */
+    private static List<LogRow> thinned(FiringLog log) {
+        List<LogRow> out = new ArrayList<>();
+        for (LogRow r : log.readings()) {
+            if (out.isEmpty() || r.timeS() >= out.get(out.size() - 1).timeS() + APART_S) {
+                out.add(r);
+            }
+        }
+        return out;
     }
 
     /** Readings put right by the cones: nothing at 600 °C, straight lines to and between the cones, constant beyond. */

@@ -13,6 +13,9 @@ import portwright.calc.draft.DamperPlate;
  * @param remarks how the file was understood
  */
 public record FiringLog(List<LogRow> rows, List<LogFault> faults, List<String> remarks) {
+    private static final double COOLED_K = 15;
+    private static final double AT_PEAK_K = 4;
+
     public FiringLog {
         rows = List.copyOf(rows);
         faults = List.copyOf(faults);
@@ -50,16 +53,40 @@ public record FiringLog(List<LogRow> rows, List<LogFault> faults, List<String> r
         return rows.stream().filter(r -> r.kelvin() != null).toList();
     }
 
-    /** The last reading before a row, s: a cone noted in that row may have fallen any time since. The row's own time where nothing is read before it. */
+    /**
+     * The earliest time at which the cone noted in a row may have fallen, s: the reading before the look at which it was seen. Cones in rows one
+     * below the other were seen at one look. A cone noted while the kiln cools fell by the time of its peak. The row's own time where
+     * nothing is read before it.
+     */
     public double before(LogRow row) {
-        double t = Double.NaN;
-        for (LogRow r : rows) {
-            if (r.timeS() >= row.timeS()) {
-                break;
-            }
-            t = r.kelvin() == null ? t : r.timeS();
+        int at = rows.indexOf(row);
+        int look = at;
+        while (look > 0 && rows.get(look - 1).cone() != null) {
+            look--;
         }
-        return Double.isNaN(t) ? row.timeS() : t;
+        double before = Double.NaN;
+        double peak = Double.NEGATIVE_INFINITY;
+        double now = Double.NaN;
+        for (int i = 0; i <= at; i++) {
+            Double k = rows.get(i).kelvin();
+            if (k != null) {
+                before = i < look ? rows.get(i).timeS() : before;
+                peak = Math.max(peak, k);
+                now = k;
+            }
+        }
+        if (Double.isNaN(before)) {
+            return row.timeS();
+        }
+        if (now < peak - COOLED_K) {
+            for (int i = at; i >= 0; i--) {
+                Double k = rows.get(i).kelvin();
+                if (k != null && k > peak - AT_PEAK_K) {
+                    return Math.min(before, rows.get(i).timeS());
+                }
+            }
+        }
+        return before;
     }
 
     /** Rows that tell of a fallen cone, in time order. */

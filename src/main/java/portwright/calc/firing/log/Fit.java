@@ -2,6 +2,7 @@ package portwright.calc.firing.log;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 import java.util.function.DoubleFunction;
 import portwright.calc.firing.GasExchange;
 
@@ -30,6 +31,7 @@ public record Fit(double lossFactor, double leakM2, String whyNoLoss, String why
      *
      * @param designLeakM2 kept unless another one follows the record better by 0.5 % of full power
      * @param draft the draft of the kiln with a leak area in m²
+     * @throws CancellationException when its thread is interrupted
      */
     public static Fit of(RecordCase c, double designLeakM2, DoubleFunction<GasExchange> draft) {
         Followed base = new Followed(c);
@@ -116,6 +118,9 @@ public record Fit(double lossFactor, double leakM2, String whyNoLoss, String why
     }
 
     private static Followed with(Followed base, double loss, GasExchange gas) {
+        if (Thread.currentThread().isInterrupted()) {
+            throw new CancellationException("the fit was given up");
+        }
         return base.with(base.c.with(base.c.kiln().withLossFactor(loss), gas));
     }
 

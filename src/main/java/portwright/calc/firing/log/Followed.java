@@ -14,7 +14,6 @@ final class Followed {
     private static final double GAS_OFF_SCALE = 0.15;
     private static final double WARM_START_K = 373.15;
     private static final int SETTLE = 12;
-    private static final int EDGE = 2;
 
     final RecordCase c;
     final Grid grid;
@@ -29,17 +28,22 @@ final class Followed {
     final List<Replay.Need> planned;
 
     Followed(RecordCase c) {
+        this(c, true);
+    }
+
+    /** @param putRight whether readings that the cones prove wrong are put right */
+    Followed(RecordCase c, boolean putRight) {
         this.c = c;
         grid = Grid.of(c.log());
         if (grid.size() < 4) {
             throw new LogException("the log covers less than 20 minutes; nothing can be said of it");
         }
         offsets = ConeCheck.offsets(c.log(), grid);
-        kelvin = ConeCheck.corrected(grid, offsets);
+        kelvin = putRight ? ConeCheck.corrected(grid, offsets) : grid.kelvin();
         tracker = new Tracker(grid, kelvin, c.steps(), c.log());
         damperLogged = Arrays.stream(grid.damper()).anyMatch(d -> !Double.isNaN(d));
-        logged = need(c, true);
-        planned = damperLogged ? need(c, false) : logged;
+        logged = need(c, kelvin, true);
+        planned = damperLogged ? need(c, kelvin, false) : logged;
         asked = new double[grid.size() - 1];
         for (int i = 0; i < asked.length; i++) {
             asked[i] = asked(i);
@@ -54,7 +58,7 @@ final class Followed {
         tracker = f.tracker;
         damperLogged = f.damperLogged;
         asked = f.asked;
-        logged = need(other, true);
+        logged = need(other, kelvin, true);
         planned = logged;
     }
 
@@ -63,8 +67,9 @@ final class Followed {
         return new Followed(this, other);
     }
 
-    private List<Replay.Need> need(RecordCase k, boolean useLogged) {
-        return Replay.run(k.kiln(), k.gas(), grid.timeS(), kelvin, i -> setting(i, useLogged));
+    /** What the elements of a kiln would give along temperatures, K. */
+    List<Replay.Need> need(RecordCase k, double[] along, boolean useLogged) {
+        return Replay.run(k.kiln(), k.gas(), grid.timeS(), along, i -> setting(i, useLogged));
     }
 
     Setting setting(int i, boolean useLogged) {
@@ -88,6 +93,14 @@ final class Followed {
         return Double.isNaN(pa) ? s >= 0 && c.steps().get(s).gas() : pa > 0;
     }
 
+    /** Whether the log states gas where the step asks none, or none where it asks gas: the plan is not what was fired. */
+    boolean otherwise(int i) {
+        int s = tracker.step[i];
+        return s >= 0
+                && !Double.isNaN(grid.gasPa()[i])
+                && gasOn(i) != c.steps().get(s).gas();
+    }
+
     /** Gas flow against the design's, from the logged pressure; 1 where it is not known. */
     double gasScale(int i) {
         double pa = grid.gasPa()[i];
@@ -96,17 +109,22 @@ final class Followed {
 
     private double asked(int i) {
         int s = tracker.step[i];
-        if (s < 0 || Math.abs(gasScale(i) - 1) > GAS_OFF_SCALE || kelvin[0] > WARM_START_K && i < SETTLE) {
+        if (s < 0
+                || tracker.unsure[i]
+                || Math.abs(gasScale(i) - 1) > GAS_OFF_SCALE
+                || kelvin[0] > WARM_START_K && i < SETTLE) {
             return Double.NaN;
         }
-        for (int k = Math.max(0, i - EDGE); k <= Math.min(tracker.step.length - 1, i + EDGE); k++) {
+        double reach = Math.max(grid.reachS()[i], grid.reachS()[i + 1]);
+        int edge = (int) Math.ceil(reach / Grid.SPACING_S) + (reach > Grid.HALF_S ? 1 : 0);
+        for (int k = Math.max(0, i - edge); k <= Math.min(tracker.step.length - 1, i + edge); k++) {
             if (tracker.step[k] != s && (k > i || tracker.step[k] >= 0)) {
                 return Double.NaN;
             }
         }
         Step step = c.steps().get(s);
         double full = c.kiln().elements().fullW();
-        if (!step.electric()) {
+        if (!step.electric() || otherwise(i)) {
             return Double.NaN;
         }
         if (!Double.isNaN(step.elementShare())) {

@@ -10,17 +10,19 @@ import java.util.List;
  * @param climbKPerS slope of the line
  * @param damper logged share; NaN where never logged before
  * @param gasPa logged pressure; NaN where never logged before
+ * @param reachS how far off the readings are that a point rests on: an edge is smeared that wide
  */
-record Grid(double[] timeS, double[] kelvin, double[] climbKPerS, double[] damper, double[] gasPa) {
+record Grid(double[] timeS, double[] kelvin, double[] climbKPerS, double[] damper, double[] gasPa, double[] reachS) {
     static final double SPACING_S = 300;
-    private static final double HALF_S = 480;
+    /** Reach of the smoothing where there are readings enough. */
+    static final double HALF_S = 480;
 
     static Grid of(FiringLog log) {
         List<LogRow> r = log.readings();
         double end = r.get(r.size() - 1).timeS();
         double begin = r.get(0).timeS();
         int n = (int) Math.floor((end - begin) / SPACING_S) + 1;
-        Grid g = new Grid(new double[n], new double[n], new double[n], new double[n], new double[n]);
+        Grid g = new Grid(new double[n], new double[n], new double[n], new double[n], new double[n], new double[n]);
         int from = 0;
         int state = 0;
         double damper = Double.NaN;
@@ -54,9 +56,12 @@ record Grid(double[] timeS, double[] kelvin, double[] climbKPerS, double[] dampe
         double t = timeS[i];
         int a = from;
         int b = to;
+        reachS[i] = HALF_S;
         if (to - from < 3) {
             a = Math.max(0, from - 1);
             b = Math.min(r.size(), to + 1);
+            reachS[i] = Math.max(
+                    reachS[i], Math.max(t - r.get(a).timeS(), r.get(b - 1).timeS() - t));
             if (to - from == 0 && b - a == 2) {
                 double f = (t - r.get(a).timeS())
                         / (r.get(a + 1).timeS() - r.get(a).timeS());

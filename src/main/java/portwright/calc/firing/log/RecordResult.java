@@ -79,7 +79,7 @@ public record RecordResult(
                 top,
                 Followed.median(share),
                 share.size() * Grid.SPACING_S / 60,
-                f.tracker.step[f.grid.size() - 1] < 0);
+                f.tracker.reached);
     }
 
     private static List<StepRecord> steps(Followed f, double[] gas) {

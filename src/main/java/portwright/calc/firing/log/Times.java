@@ -85,7 +85,8 @@ final class Times {
         }
         if (shared > 0) {
             remarks.add(
-                    shared + " rows share the time of the row above (seconds missing) and are spread over the minute");
+                    shared
+                            + " rows share the time of the row above (seconds missing, or several readings a second) and are spread up to the next time");
         }
         return out;
     }

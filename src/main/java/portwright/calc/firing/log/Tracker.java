@@ -1,22 +1,35 @@
 package portwright.calc.firing.log;
 
 import java.util.List;
-import portwright.calc.firing.ConeWork;
 import portwright.calc.firing.Step;
 
 /** Which step of the plan a record was in at each point: goals met by temperature, logged cones, heat work or time. */
 final class Tracker {
     private static final double NEAR_K = 3;
+    /** Smoothing carries the edge of the fall this many points. */
+    private static final int EDGE = 3;
+
+    private static final double COOLS_K_PER_S = -20 / 3600.0;
 
     /** Step at each point; −1 after the last one. */
     final int[] step;
     /** Point at which each step began; −1 when it never did. */
     final int[] begin;
+    /** When each step began at the latest, s: a cone that ends the step before it may have been noted late. */
+    final double[] lateS;
+    /** Whether a point lies between the earliest and the latest time at which a cone that ends a step may have fallen. */
+    final boolean[] unsure;
+    /** Whether the last step's goal was met by the last row, which may lie behind the last point. */
+    final boolean reached;
 
     Tracker(Grid g, double[] kelvin, List<Step> steps, FiringLog log) {
         step = new int[g.size()];
         begin = new int[steps.size()];
+        unsure = new boolean[g.size()];
+        lateS = new double[steps.size() + 1];
         java.util.Arrays.fill(begin, -1);
+        double[] coneS = coneS(g, steps, log);
+        int shut = shut(g);
         int s = 0;
         begin[0] = 0;
         double startK = kelvin[0];
@@ -29,30 +42,82 @@ final class Tracker {
                 }
             }
             while (s < steps.size()
-                    && done(steps.get(s), g.timeS()[i], kelvin[i], startK, g.timeS()[begin[s]], work[s], log)) {
+                    && done(steps.get(s), g.timeS()[i], kelvin[i], startK, g.timeS()[begin[s]], work[s], coneS[s])) {
                 s++;
                 startK = kelvin[i];
+                lateS[s] = Math.max(lateS[s], g.timeS()[i]);
                 if (s < steps.size()) {
                     begin[s] = i;
                 }
             }
-            step[i] = s < steps.size() ? s : -1;
+            step[i] = s < steps.size() && !(i >= shut && steps.get(s).gas()) ? s : -1;
         }
+        LogRow last = log.rows().get(log.rows().size() - 1);
+        int n = g.size() - 1;
+        double k = kelvin[n] + (last.timeS() - g.timeS()[n]) * g.climbKPerS()[n];
+        reached = s >= steps.size()
+                || s == steps.size() - 1
+                        && done(steps.get(s), last.timeS(), k, startK, g.timeS()[begin[s]], work[s], coneS[s]);
     }
 
-    private static boolean done(Step s, double t, double k, double startK, double beginS, double work, FiringLog log) {
+    /** When the cone of each step may have fallen by the log; NaN where it notes none. */
+    private double[] coneS(Grid g, List<Step> steps, FiringLog log) {
+        double[] out = new double[steps.size()];
+        java.util.Arrays.fill(out, Double.NaN);
+        for (int k = 0; k < out.length; k++) {
+            if (steps.get(k).goal() instanceof Step.ToCone c) {
+                for (LogRow r : log.cones()) {
+                    if (Double.isNaN(out[k]) && r.cone().equals(c.cone().name())) {
+                        out[k] = log.before(r);
+                        lateS[k + 1] = r.timeS();
+                        for (int i = g.at(out[k]);
+                                i < g.size()
+                                        && g.timeS()[i] < r.timeS() + Grid.SPACING_S
+                                        && !(k == out.length - 1 && off(g, i));
+                                i++) {
+                            unsure[i] = true;
+                        }
+                    }
+                }
+            }
+        }
+        return out;
+    }
+
+    /** Whether the gas is logged off here and a smear before, after it was on: the firing is over whenever the cone was noted. */
+    private static boolean off(Grid g, int i) {
+        int smear = (int) Math.ceil(g.reachS()[i] / Grid.SPACING_S);
+        boolean off = i > smear;
+        for (int k = i; off && k >= i - smear; k--) {
+            off = g.gasPa()[k] == 0;
+        }
+        boolean was = false;
+        for (int k = 0; k < i; k++) {
+            was |= g.gasPa()[k] > 0;
+        }
+        return off && was;
+    }
+
+    /** The point from which the gas is logged off and the kiln cools to the end of the record: it was shut down. Beyond the end where it was not. */
+    private static int shut(Grid g) {
+        int gas = g.size() - 1;
+        while (gas >= 0 && !(g.gasPa()[gas] > 0)) {
+            gas--;
+        }
+        int falls = g.size();
+        while (falls > gas + 1 && g.climbKPerS()[falls - 1] < COOLS_K_PER_S) {
+            falls--;
+        }
+        return gas >= 0 && falls < g.size() && falls <= gas + EDGE ? gas + 1 : Integer.MAX_VALUE;
+    }
+
+    private static boolean done(Step s, double t, double k, double startK, double beginS, double work, double coneS) {
         if (s.goal() instanceof Step.Hold h) {
             return t - beginS >= h.seconds() - 1;
         }
         if (s.goal() instanceof Step.To to) {
             return startK <= to.temperatureK() ? k >= to.temperatureK() - NEAR_K : k <= to.temperatureK() + NEAR_K;
         }
-        ConeWork c = ((Step.ToCone) s.goal()).cone();
-        for (LogRow r : log.cones()) {
-            if (r.cone().equals(c.name())) {
-                return log.before(r) <= t;
-            }
-        }
-        return work >= 1;
+        return Double.isNaN(coneS) ? work >= 1 : coneS <= t;
     }
 }

@@ -73,6 +73,33 @@ class OtherLogsTest {
         assertThat(c.misses()).as("%s", c.misses()).isEmpty();
     }
 
+    /** The last cone lies between the last point of the smoothed log and its last row. */
+    @Test
+    void aConeDownInTheLastRowEndsTheFiring() {
+        SyntheticFiring f = new SyntheticFiring(3, Fault.NONE, true);
+        String[] rows = f.log().split("\n", -1);
+        StringBuilder b = new StringBuilder();
+        int i = 0;
+        while (!rows[i].endsWith(",10")) {
+            b.append(rows[i++]).append('\n');
+        }
+        assertThat(RecordResult.of(f.beside(LogParser.parse(b + rows[i] + "\n")))
+                        .reached())
+                .isTrue();
+        assertThat(RecordResult.of(f.beside(LogParser.parse(b.toString()))).findings())
+                .isEmpty();
+    }
+
+    /** The same climb logged as fired without gas is another firing than the plan's; its power is not laid against the plan. */
+    @Test
+    void aFiringOtherThanThePlansShowsNoFault() {
+        SyntheticFiring f = new SyntheticFiring(3, Fault.NONE, true);
+        assertThat(RecordResult.of(f.beside(LogParser.parse(f.log().replace(",27.4,", ",0,"))))
+                        .findings())
+                .extracting(LogFinding::kind)
+                .doesNotContain(Kind.STUCK, Kind.RELAY, Kind.ELEMENT);
+    }
+
     @Test
     @Tag("slow")
     void fiftyOfEach() {

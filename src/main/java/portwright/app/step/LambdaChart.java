@@ -1,0 +1,292 @@
+package portwright.app.step;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import javafx.geometry.VPos;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.text.TextAlignment;
+import portwright.app.doc.Extras;
+import portwright.app.paint.Chart;
+import portwright.app.paint.Fonts;
+import portwright.app.paint.Palette;
+import portwright.app.paint.Say;
+import portwright.app.paint.TextSizes;
+import portwright.calc.combustion.AtmosphereLevel;
+import portwright.calc.draft.DamperCurve;
+import portwright.drawing.Ink;
+import portwright.geometry.Pt;
+
+/** Lambda over the damper: band and levels, CO of each level, the plate's travel below, a read-out at the pointer. */
+final class LambdaChart {
+    private final GraphicsContext g;
+    private final Palette p;
+    private final Extras.Gas gas;
+
+    LambdaChart(GraphicsContext g, Palette p, Extras.Gas gas) {
+        this.g = g;
+        this.p = p;
+        this.gas = gas;
+    }
+
+    /** Paints in a box; {@code pointed} is the pointer's x, null when it is elsewhere. */
+    void paint(double x, double y, double w, double h, Double pointed) {
+        double lo = 0.6;
+        double hi = 1.4;
+        List<Pt> mid = new ArrayList<>();
+        List<Pt> low = new ArrayList<>();
+        List<Pt> high = new ArrayList<>();
+        for (DamperCurve.Point q : gas.top().points()) {
+            mid.add(new Pt(q.open() * 100, q.state().lambda().orElse(Double.NaN)));
+            if (q.band() != null
+                    && q.band().lambda().low() != null
+                    && q.band().lambda().high() != null) {
+                low.add(new Pt(q.open() * 100, q.band().lambda().low()));
+                high.add(new Pt(q.open() * 100, q.band().lambda().high()));
+            }
+        }
+        double most = 100;
+        double least = 0;
+        for (Pt q : mid) {
+            if (Double.isFinite(q.y()) && q.y() < lo) {
+                least = Math.max(least, q.x());
+            }
+        }
+        least = Math.max(0, Math.floor(least / 10) * 10 - 10);
+        for (int i = low.size() - 1; i >= 0; i--) {
+            if (low.get(i).y() > hi) {
+                most = Math.min(most, low.get(i).x());
+            }
+        }
+        most = Math.min(100, Math.ceil(most / 10) * 10);
+        if (most - least < 30) {
+            most = Math.min(100, least + 30);
+        }
+        Chart c = new Chart(g, p, x, y, w, h, least, most, lo, hi, false);
+        c.field(1, hi, Ink.COBALT_FILL, 0.45);
+        c.field(0.94, 0.98, Ink.RUTILE_FILL, 0.3);
+        c.field(0.87, 0.94, Ink.RUTILE_FILL, 0.6);
+        c.field(0.80, 0.87, Ink.FLAME, 0.4);
+        c.field(lo, 0.80, Ink.OXBLOOD_FILL, 0.5);
+        c.clip();
+        c.area(high, low, p.of(Ink.INK).deriveColor(0, 1, 1, 0.13));
+        c.line(low, Ink.INK2, 1.4, 7, 4);
+        c.line(high, Ink.INK2, 1.4, 7, 4);
+        for (double v : new double[] {0.98, 0.94, 0.87, 0.80}) {
+            c.line(List.of(new Pt(least, v), new Pt(most, v)), Ink.INK2, 1, 1.5, 3);
+        }
+        c.line(List.of(new Pt(least, 1), new Pt(most, 1)), Ink.INK2, 1.2);
+        List<Pt> on = new ArrayList<>();
+        gas.on()
+                .points()
+                .forEach(q -> on.add(new Pt(q.open() * 100, q.state().lambda().orElse(Double.NaN))));
+        c.line(on, Ink.COBALT, 2.4, 14, 4, 3, 4);
+        c.line(mid, Ink.INK, 3.4);
+        name(c, on, Math.round(gas.onK() - 273.15) + " °C, gas-on", Ink.COBALT, 1.32, TextAlignment.RIGHT);
+        name(c, mid, Math.round(gas.topK() - 273.15) + " °C", Ink.INK, 1.18, TextAlignment.LEFT);
+        name(c, low, "band 5–95 %", Ink.INK2, 1.08, TextAlignment.LEFT);
+        c.unclip();
+        c.frame();
+        for (double v = 0.6; v < 1.41; v += 0.1) {
+            Say.at(
+                    g,
+                    p,
+                    String.format(Locale.ROOT, "%.1f", v),
+                    x - 9,
+                    c.y(v),
+                    13,
+                    false,
+                    Ink.INK,
+                    TextAlignment.RIGHT,
+                    VPos.CENTER,
+                    false);
+        }
+        levels(c);
+        travel(c, least, most);
+        readOut(c, mid, least, most, pointed);
+    }
+
+    private static void name(Chart c, List<Pt> line, String words, Ink ink, double atY, TextAlignment align) {
+        for (int i = 1; i < line.size(); i++) {
+            Pt a = line.get(i - 1);
+            Pt b = line.get(i);
+            if (Double.isFinite(a.y()) && Double.isFinite(b.y()) && a.y() <= atY && b.y() > atY) {
+                double px = c.x(a.x() + (atY - a.y()) / (b.y() - a.y()) * (b.x() - a.x()));
+                double tx = align == TextAlignment.RIGHT ? px - 12 : px + 14;
+                if (tx > c.left() + 10 && tx < c.right() - 10) {
+                    c.say(words, tx, c.y(atY), 13, ink != Ink.INK2, ink, align, VPos.CENTER, true);
+                }
+                return;
+            }
+        }
+    }
+
+    private void levels(Chart c) {
+        double x = c.right() + 12;
+        Say.at(g, p, "oxidizing", x, c.y(1.21), 14, true, Ink.INK, TextAlignment.LEFT, VPos.CENTER, false);
+        Say.at(
+                g,
+                p,
+                "CO near 0 if mixed",
+                x,
+                c.y(1.21) + 19,
+                13,
+                false,
+                Ink.INK2,
+                TextAlignment.LEFT,
+                VPos.CENTER,
+                false);
+        double last = c.y(1.0) - 18;
+        for (AtmosphereLevel level : List.of(
+                AtmosphereLevel.NEUTRAL,
+                AtmosphereLevel.LIGHT,
+                AtmosphereLevel.MEDIUM,
+                AtmosphereLevel.HEAVY,
+                AtmosphereLevel.BEYOND)) {
+            double mid = level == AtmosphereLevel.BEYOND ? 0.71 : (level.lambdaLow() + level.lambdaHigh()) / 2;
+            boolean one = level == AtmosphereLevel.NEUTRAL || level == AtmosphereLevel.LIGHT;
+            double y = Math.max(last + 19, c.y(mid) - (one ? 0 : 9));
+            Say.at(g, p, level.id(), x, y, 14, true, Ink.INK, TextAlignment.LEFT, VPos.CENTER, false);
+            String co = co(level);
+            double ty = one ? y : y + 18;
+            double tx = one ? x + TextSizes.width(level.id(), Fonts.bold(14)) + 8 : x;
+            Say.at(g, p, co, tx, ty, 12.5, false, Ink.INK2, TextAlignment.LEFT, VPos.CENTER, false);
+            last = ty;
+        }
+    }
+
+    /** CO in dry gas between the level's ends, read off the curve; words where the curve does not pass there. */
+    private String co(AtmosphereLevel level) {
+        Double rich = coAt(Math.max(0.62, level.lambdaLow()));
+        Double lean = coAt(level.lambdaHigh());
+        if (level == AtmosphereLevel.BEYOND) {
+            return lean == null ? "soot" : String.format(Locale.ROOT, "soot, CO over %.1f %%", lean);
+        }
+        return rich == null || lean == null ? "" : String.format(Locale.ROOT, "CO %.1f–%.1f %%", lean, rich);
+    }
+
+    private Double coAt(double lambda) {
+        List<DamperCurve.Point> pts = gas.top().points();
+        for (int i = 1; i < pts.size(); i++) {
+            var a = pts.get(i - 1).state();
+            var b = pts.get(i).state();
+            if (a.lambda().isPresent()
+                    && b.lambda().isPresent()
+                    && a.shown().isPresent()
+                    && b.shown().isPresent()
+                    && a.lambda().getAsDouble() <= lambda
+                    && b.lambda().getAsDouble() >= lambda) {
+                double t = (lambda - a.lambda().getAsDouble())
+                        / Math.max(1e-9, b.lambda().getAsDouble() - a.lambda().getAsDouble());
+                return 100
+                        * (a.shown().get().dryCo()
+                                + t * (b.shown().get().dryCo() - a.shown().get().dryCo()));
+            }
+        }
+        return null;
+    }
+
+    /** The travel axis: a boxwood rule whose ticks follow the real, unequal scale. */
+    private void travel(Chart c, double least, double most) {
+        double y = c.bottom() + 12;
+        g.setFill(p.of(Ink.BOXWOOD));
+        g.fillRect(c.left(), y, c.right() - c.left(), 34);
+        g.setStroke(p.of(Ink.BOXINK));
+        g.setLineWidth(1.2);
+        g.setLineDashes();
+        double from = gas.plate().travelFor(Math.max(0.0001, least / 100)) * 1000;
+        double to = gas.plate().travelFor(most / 100) * 1000;
+        double lastWords = -100;
+        for (int mm = (int) Math.ceil(from); mm <= to; mm++) {
+            double open = GasBoard.openAt(gas, mm);
+            double x = c.x(open * 100);
+            boolean five = mm % 5 == 0;
+            g.strokeLine(x, y, x, y + (five ? 12 : 7));
+            if (five && x - lastWords > 52 && x > c.left() + 22 && x < c.right() - 24) {
+                Say.at(g, p, mm + " mm", x, y + 23, 13, false, Ink.BOXINK, TextAlignment.CENTER, VPos.CENTER, false);
+                lastWords = x;
+            }
+        }
+        double step = most - least > 60 ? 20 : 10;
+        for (double v = Math.ceil(least / step) * step; v <= most + 1e-9; v += step) {
+            Say.at(
+                    g,
+                    p,
+                    Math.round(v) + " %",
+                    c.x(v),
+                    y + 47,
+                    13,
+                    false,
+                    Ink.INK,
+                    TextAlignment.CENTER,
+                    VPos.CENTER,
+                    false);
+        }
+        Say.at(
+                g,
+                p,
+                "plate travel from shut (rule) and open share of the flues",
+                (c.left() + c.right()) / 2,
+                y + 69,
+                13,
+                false,
+                Ink.INK2,
+                TextAlignment.CENTER,
+                VPos.CENTER,
+                false);
+    }
+
+    private void readOut(Chart c, List<Pt> mid, double least, double most, Double pointed) {
+        double open = gas.open() * 100;
+        if (pointed != null && pointed > c.left() && pointed < c.right()) {
+            open = least + (pointed - c.left()) / (c.right() - c.left()) * (most - least);
+        }
+        boolean inside = open >= least && open <= most;
+        double at = Math.max(least, Math.min(most, open));
+        Double lambda = null;
+        for (int i = 1; i < mid.size(); i++) {
+            if (mid.get(i - 1).x() <= open
+                    && mid.get(i).x() >= open
+                    && Double.isFinite(mid.get(i - 1).y())) {
+                double t = (open - mid.get(i - 1).x())
+                        / (mid.get(i).x() - mid.get(i - 1).x());
+                lambda = mid.get(i - 1).y()
+                        + t * (mid.get(i).y() - mid.get(i - 1).y());
+            }
+        }
+        g.setStroke(p.of(Ink.COBALT));
+        g.setLineWidth(2.4);
+        g.setLineDashes();
+        double x = c.x(at);
+        g.strokeLine(x, c.top(), x, c.bottom());
+        g.setFill(p.of(Ink.COBALT));
+        g.fillPolygon(
+                new double[] {x - 7, x + 7, x}, new double[] {c.bottom() + 2, c.bottom() + 2, c.bottom() + 12}, 3);
+        if (lambda == null) {
+            return;
+        }
+        double y = Math.max(c.top(), Math.min(c.bottom(), c.y(lambda)));
+        if (inside && lambda >= 0.6 && lambda <= 1.4) {
+            g.setFill(p.of(Ink.PAPER));
+            g.fillOval(x - 8, y - 8, 16, 16);
+            g.setLineWidth(3);
+            g.strokeOval(x - 8, y - 8, 16, 16);
+        }
+        String head = String.format(Locale.ROOT, "lambda %.2f", lambda);
+        String tail = AtmosphereLevel.of(Math.max(0, lambda)).id() + " · " + Math.round(open) + " % open · "
+                + String.format(
+                        Locale.ROOT,
+                        "%.1f mm",
+                        gas.plate().travelFor(Math.max(0.0001, Math.min(1, open / 100))) * 1000);
+        double bw = Math.max(TextSizes.width(head, Fonts.bold(17)), TextSizes.width(tail, Fonts.sans(13))) + 26;
+        double bx = x - bw - 12 > c.left() + 4 ? x - bw - 12 : x + 14;
+        bx = Math.max(c.left() + 4, Math.min(c.right() - bw - 4, bx));
+        double by = Math.max(c.top() + 8, Math.min(c.bottom() - 76, y - 130));
+        g.setFill(p.of(Ink.PAPER));
+        g.fillRoundRect(bx, by, bw, 62, 8, 8);
+        g.setLineWidth(1.8);
+        g.strokeRoundRect(bx, by, bw, 62, 8, 8);
+        Say.left(g, p, head, bx + 13, by + 27, 17, true, Ink.INK);
+        Say.left(g, p, tail, bx + 13, by + 48, 13, false, Ink.INK);
+    }
+}

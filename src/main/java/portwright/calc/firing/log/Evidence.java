@@ -1,0 +1,186 @@
+package portwright.calc.firing.log;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.hipparchus.linear.Array2DRowRealMatrix;
+import org.hipparchus.linear.CholeskyDecomposition;
+import org.hipparchus.linear.RealMatrix;
+import portwright.calc.firing.KilnHeat;
+import portwright.calc.firing.Replay;
+
+/**
+ * How well a lasting loss of element power explains the missing power of a record, against what a sound kiln may show.
+ *
+ * <p>A sound kiln differs from its design within what the inputs are good to: loss factor, heat of load and furniture, full power, gas flow
+ * and the probe's lag, each moving the missing power along the whole record as the heat balance says; voltage and draught wander over the hour, and
+ * readings have noise, taken from the record itself. With these as standard deviations (this project's judgement of what a potter's figures
+ * are good to) the loss that begins at an interval has a best size and a standard deviation by generalised least squares.
+ */
+final class Evidence {
+    private static final double LOSS = 0.10;
+    private static final double LOAD = 0.10;
+    private static final double POWER = 0.03;
+    private static final double LAG_S = 60;
+    /** Below this the probe's lag and the skin of brick and load hide the power. */
+    private static final double WARM_K = 723.15;
+
+    private static final double GAS = 0.15;
+    private static final double WANDER = 0.02;
+    private static final double WANDER_S = 3600;
+    private static final double NOISE_S = 600;
+    private static final double LEAST_NOISE = 0.01;
+    private static final int APART = 3;
+    private static final int NEAR = 3;
+
+    /**
+     * A loss that begins at an interval.
+     *
+     * @param at first interval
+     * @param share of the element power lost from there on
+     * @param sd standard deviation of that share
+     * @param before intervals that tell of the time before
+     * @param after intervals that tell of the time after
+     */
+    record Loss(int at, double share, double sd, int before, int after) {
+        double sigmas() {
+            return share / sd;
+        }
+    }
+
+    private final int[] told;
+    private final double[] asked;
+    private final Followed f;
+    private final RealMatrix inverse;
+
+    /** @param end first interval not looked at */
+    Evidence(Followed f, int end) {
+        this.f = f;
+        List<Integer> list = new ArrayList<>();
+        for (int i = 0; i < end; i++) {
+            if (!Double.isNaN(f.asked[i]) && f.kelvin[i] > WARM_K && !nothing(i)) {
+                list.add(i);
+            }
+        }
+        told = list.stream().mapToInt(Integer::intValue).toArray();
+        int n = told.length;
+        double full = f.c.kiln().elements().fullW();
+        asked = column(i -> f.asked[told[i]] / full);
+        if (n == 0) {
+            inverse = null;
+            return;
+        }
+        KilnHeat k = f.c.kiln();
+        List<double[]> unsure = List.of(
+                moved(k.withLossFactor(k.lossFactor() * (1 + LOSS))),
+                moved(k.withLoad(k.loadHeatCapacityJPerK() * (1 + LOAD))),
+                lagging(),
+                column(i -> POWER * asked[i]),
+                column(i -> GAS * f.logged.get(told[i]).flow().fuelNetW() / full));
+        double noise = noise(column(i -> f.missing(told[i], true)));
+        double[][] s = new double[n][n];
+        for (int i = 0; i < n; i++) {
+            for (int j = 0; j < n; j++) {
+                double dt = Math.abs(told[i] - told[j]) * Grid.SPACING_S;
+                s[i][j] = WANDER * WANDER * Math.exp(-dt / WANDER_S) + noise * noise * Math.exp(-dt / NOISE_S);
+                for (double[] u : unsure) {
+                    s[i][j] += u[i] * u[j];
+                }
+            }
+        }
+        inverse = new CholeskyDecomposition(new Array2DRowRealMatrix(s, false))
+                .getSolver()
+                .getInverse();
+    }
+
+    /** Whether next to no power is needed thereabouts: a jump of the reading or a relay, but no lost element. */
+    private boolean nothing(int i) {
+        for (int k = Math.max(0, i - NEAR); k <= Math.min(f.intervals() - 1, i + NEAR); k++) {
+            if (f.logged.get(k).neededW() == 0) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private interface At {
+        double of(int i);
+    }
+
+    private double[] column(At a) {
+        double[] out = new double[told.length];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = a.of(i);
+        }
+        return out;
+    }
+
+    private double[] moved(KilnHeat other) {
+        return column(f.with(f.c.with(other, f.c.gas())).logged);
+    }
+
+    /** The chamber ahead of a probe that lags. */
+    private double[] lagging() {
+        double[] ahead = f.kelvin.clone();
+        for (int i = 0; i < ahead.length; i++) {
+            ahead[i] += LAG_S * f.grid.climbKPerS()[i];
+        }
+        return column(f.need(f.c, ahead, true));
+    }
+
+    private double[] column(List<Replay.Need> need) {
+        double full = f.c.kiln().elements().fullW();
+        return column(i -> (need.get(told[i]).neededW() - f.logged.get(told[i]).neededW()) / full);
+    }
+
+    /** Noise of an interval, from its height over its neighbours a quarter of an hour off, which the smoothing leaves nearly independent. */
+    private double noise(double[] y) {
+        List<Double> d = new ArrayList<>();
+        for (int i = APART; i + APART < told.length; i++) {
+            if (told[i + APART] - told[i - APART] == 2 * APART
+                    && f.tracker.step[told[i - APART]] == f.tracker.step[told[i + APART]]) {
+                d.add(Math.abs(y[i + APART] - 2 * y[i] + y[i - APART]));
+            }
+        }
+        double median = Followed.median(d);
+        return Double.isNaN(median) ? 3 * LEAST_NOISE : Math.max(LEAST_NOISE, 1.4826 * median / Math.sqrt(6));
+    }
+
+    /**
+     * The loss that stands farthest above what a sound kiln may show; null where the record tells too little.
+     *
+     * @param logged air as the logged damper gives it, else as planned
+     * @param leastBefore intervals that must tell of the time before
+     */
+    Loss strongest(boolean logged, int leastBefore, int leastAfter) {
+        if (inverse == null) {
+            return null;
+        }
+        double[] weighed = inverse.operate(column(i -> f.missing(told[i], logged)));
+        Loss best = null;
+        for (int k = leastBefore; k <= told.length - leastAfter; k++) {
+            Loss x = from(k, weighed);
+            best = best == null || x.sigmas() > best.sigmas() ? x : best;
+        }
+        return best;
+    }
+
+    /** The loss that begins at a told interval; its edge is smeared as wide as the readings that an interval rests on. */
+    private Loss from(int k, double[] weighed) {
+        int wide = (int) Math.ceil(f.grid.reachS()[told[k]] / Grid.SPACING_S);
+        int n = told.length;
+        double[] lost = column(i -> asked[i] * Math.max(0, Math.min(1, 0.5 + (told[i] - told[k]) / (2.0 * wide))));
+        int first = 0;
+        while (lost[first] == 0) {
+            first++;
+        }
+        double top = 0;
+        double bottom = 0;
+        for (int i = first; i < n; i++) {
+            top += lost[i] * weighed[i];
+            for (int j = first; j < n; j++) {
+                bottom += lost[i] * inverse.getEntry(i, j) * lost[j];
+            }
+        }
+        return new Loss(told[k], top / bottom, 1 / Math.sqrt(bottom), k, n - k);
+    }
+}
