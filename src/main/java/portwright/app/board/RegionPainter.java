@@ -106,7 +106,7 @@ final class RegionPainter {
     private static void words(GraphicsContext g, Palette p, Region r, double h) {
         String words = r.pieces().isEmpty()
                 ? "No place is clear for " + r.hole() + "."
-                : "ruled: the centre of " + r.hole() + " may go here";
+                : "ruled: where " + r.hole() + " may go";
         Ink ink = r.pieces().isEmpty() ? Ink.OXBLOOD : Ink.CELADON;
         double x = RulePainter.BREADTH + 14;
         Say.at(g, p, words, x, h - 62, 13, true, ink, TextAlignment.LEFT, VPos.CENTER, true);
