@@ -2,6 +2,7 @@ package portwright.layout;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import portwright.model.Design;
 import portwright.units.Format;
 
@@ -56,11 +57,32 @@ public record DrillOutlook(List<HoleOdds> odds, List<Wander> wander) {
         }
         double percent = 100 * allInside();
         String share = percent > 99.95 ? "more than 99.9" : Format.plain(percent, 1);
-        return "Drilled by hand, " + share + " of 100 holes in floor and lid end inside every stop limit"
+        return "Drilled by hand, " + share
+                + " of 100 such kilns end with every hole in floor and lid inside every stop limit"
                 + (allInside() < HoleOdds.TARGET
                         ? ", under the " + Format.plain(100 * HoleOdds.TARGET, 0) + " aimed at: drill with a guide. "
+                                + blame()
                         : ". ")
                 + room(w);
+    }
+
+    /** The hole that stops most often, by which rule, and where its mark would be safer. */
+    private String blame() {
+        HoleOdds worst =
+                odds.stream().max(Comparator.comparingDouble(HoleOdds::stop)).orElseThrow();
+        String rule = worst.byRule().entrySet().stream()
+                .max(Map.Entry.comparingByValue())
+                .map(e -> " by " + e.getKey())
+                .orElse("");
+        double nudge = Math.hypot(worst.nudgeX(), worst.nudgeY());
+        String most = "Most often " + worst.hole() + rule + " (" + Format.plain(100 * worst.stop(), 1) + " of 100)";
+        if (nudge == 0) {
+            return most + ". ";
+        }
+        int bearing = (int) Math.round(Math.toDegrees(Math.atan2(worst.nudgeX(), worst.nudgeY())) / 45);
+        return most + "; its mark " + Format.plain(nudge, 1) + " mm to "
+                + SLAB[Math.floorMod(bearing, SLAB.length)] + " makes that "
+                + Format.plain(100 * worst.stopNudged(), 1) + ". ";
     }
 
     private static String room(Wander w) {

@@ -3,6 +3,7 @@ package portwright.layout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,6 +22,9 @@ import portwright.model.Role;
  * and asks its {@link Progress} whether to go on.
  */
 public final class Proposer {
+    /** Layouts that are moved on with inlets and flues together, by rank and by margin. */
+    private static final int FEW = 3;
+
     private final Design design;
     private final KilnGeometry kiln;
     private final LayoutLimits limits;
@@ -90,7 +94,7 @@ public final class Proposer {
                             new Proposals.Impossible(
                                     "flue-inlet-ratio",
                                     true,
-                                    "No saw of the series keeps flue to inlet area within its limits with these numbers and sizes. Leave a size or a number open.")),
+                                    "No saw of the series keeps flue to inlet area where no caution is with what was asked for; numbers that were left open were tried up to four. Ask for other numbers or sizes.")),
                     null,
                     false);
         }
@@ -107,9 +111,23 @@ public final class Proposer {
             return all.isEmpty() ? new Proposals(List.of(), List.of(), null, true) : none(all);
         }
         progress.at(0.9, "full check of the best");
+        passing = together(passing);
         Combination first = passing.get(0);
         return new FullCheck(writer::proposal, progress)
                 .run(passing, badly -> resized(sizes, badly, first.inlets().inWall() ? On.WALL : On.FLOOR));
+    }
+
+    /** The same with the best few, by rank and by margin, moved on with inlets and flues together. */
+    private List<Combination> together(List<Combination> passing) {
+        Together together = new Together(sites, kiln.shelves(), tender, progress);
+        Set<Combination> few = new LinkedHashSet<>(passing.subList(0, Math.min(FEW, passing.size())));
+        passing.stream()
+                .sorted(Comparator.comparingDouble((Combination c) -> -c.margin()))
+                .limit(FEW)
+                .forEach(few::add);
+        List<Combination> all = new ArrayList<>(passing);
+        few.forEach(c -> together.better(c).ifPresent(all::add));
+        return passing(all);
     }
 
     /** Where the design has its inlets; the floor where it has none, or some in each. */

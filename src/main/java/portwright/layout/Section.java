@@ -30,10 +30,15 @@ final class Section {
     private final double[][] grooves;
 
     Section(KilnGeometry kiln, On on) {
+        this(kiln, on, List.of());
+    }
+
+    /** @param more further round holes that lie fixed: x, y, radius */
+    Section(KilnGeometry kiln, On on, List<double[]> more) {
         Outline o = kiln.slab(on);
         ox = o.points().stream().mapToDouble(Pt::x).toArray();
         oy = o.points().stream().mapToDouble(Pt::y).toArray();
-        List<double[]> discs = new ArrayList<>();
+        List<double[]> discs = new ArrayList<>(more);
         List<double[]> strips = new ArrayList<>();
         TreeSet<Double> turns = new TreeSet<>();
         for (FittingShape f : kiln.fittings()) {

@@ -92,6 +92,11 @@ final class Site {
         return spacingStop;
     }
 
+    /** Largest share of a line that may be lost; infinite where that rule is left out. */
+    double sectionStop() {
+        return section == null ? Double.POSITIVE_INFINITY : sectionStop;
+    }
+
     /** Margin of the brick between two holes. */
     double pair(double ax, double ay, double bx, double by) {
         return Scale.atLeast(Math.hypot(ax - bx, ay - by) - 2 * radius, spacingStop, spacingCaution);

@@ -179,7 +179,7 @@ final class SlabSearch {
             if (progress.cancelled()) {
                 return;
             }
-            double m = compass(p, random);
+            double m = Compass.climb(p, this::at, random, progress);
             if (best == null || m > best.margin()) {
                 split(p);
                 best = spots(n == 1 ? "where it has most room" : "placed one by one", false, m);
@@ -205,37 +205,6 @@ final class SlabSearch {
     private double at(double[] p, double enough) {
         split(p);
         return site.margin(tx, ty, enough);
-    }
-
-    /** Compass search along the axes and along random directions, from long to short steps. */
-    double compass(double[] p, SplittableRandom random) {
-        double best = at(p, Double.NEGATIVE_INFINITY);
-        int m = p.length;
-        double[] q = new double[m];
-        int extra = Math.min(24, 4 * m);
-        for (double step = 24; step > 0.03; step /= 2) {
-            boolean moved = true;
-            for (int round = 0; moved && round < 6 && !progress.cancelled(); round++) {
-                moved = false;
-                for (int k = 0; k < 2 * m + extra; k++) {
-                    System.arraycopy(p, 0, q, 0, m);
-                    if (k < 2 * m) {
-                        q[k / 2] += k % 2 == 0 ? step : -step;
-                    } else {
-                        for (int i = 0; i < m; i++) {
-                            q[i] += step * (2 * random.nextDouble() - 1);
-                        }
-                    }
-                    double v = at(q, best);
-                    if (v > best + 1e-12) {
-                        best = v;
-                        System.arraycopy(q, 0, p, 0, m);
-                        moved = true;
-                    }
-                }
-            }
-        }
-        return best;
     }
 
     /** Starts away from the middle: for two holes the best pair of a grid, else holes added one by one where they hurt least. */

@@ -1,7 +1,9 @@
 package portwright.layout;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,8 +21,9 @@ import portwright.model.Role;
 
 /**
  * What a wandering drill does to a design: odds of a stop for each floor and lid hole, the mark's best place, and how far each hole may wander.
- * All holes share one stream of random numbers, so that two places are compared by the same drillings. Rules on clearances of single holes and on
- * the brick between holes; the weakest section and the balance hardly move with a drill and are left to the check.
+ * All holes share one stream of random numbers, so that two places are compared by the same drillings. Rules on clearances of single holes, on the
+ * brick between holes and on the weakest section; the balance hardly moves with a drill and is left to the check. Bores start on the outside, where
+ * the template is taped, so that a lean shows most at the hot face.
  */
 public final class Tolerance {
     /** Drillings simulated for one answer. */
@@ -39,6 +42,8 @@ public final class Tolerance {
 
     /** One hole with what stands near. */
     private record Drilled(Port port, Site site, double x, double y, List<Obstacle> near) {}
+
+    private final Map<String, double[]> sections = new HashMap<>();
 
     private Tolerance(Design design, DrillError error) {
         this.design = design;
@@ -147,15 +152,46 @@ public final class Tolerance {
                 far += s;
             }
             far = Math.min(far, Wander.MOST_MM);
+            double whole = sections(h)[k];
             bearings.add(bearing);
+            rules.add(
+                    Math.min(far, whole) >= Wander.MOST_MM
+                            ? ""
+                            : whole < far ? "weakest-section" : worst(h, h.x() + far * sx, h.y() + far * sy));
+            far = Math.min(far, whole);
             allowed.add(far);
-            rules.add(far >= Wander.MOST_MM ? "" : worst(h, h.x() + far * sx, h.y() + far * sy));
             if (far < least) {
                 least = far;
                 leastBearing = bearing;
             }
         }
         return new Wander(h.port().name(), false, bearings, allowed, rules, least, leastBearing);
+    }
+
+    /** How far the weakest section lets a hole move toward each bearing. */
+    private double[] sections(Drilled h) {
+        return sections.computeIfAbsent(h.port().name(), k -> {
+            List<double[]> others = holes.stream()
+                    .filter(o -> o != h && o.port().on() == h.port().on())
+                    .map(o -> new double[] {o.x(), o.y(), o.site().radius})
+                    .toList();
+            SectionRoom room = new SectionRoom(
+                    kiln, h.port().on(), others, h.site().radius, h.site().sectionStop());
+            double[] out = new double[BEARINGS];
+            for (int b = 0; b < BEARINGS; b++) {
+                double w = 2 * Math.PI * b / BEARINGS;
+                out[b] = room.far(h.x(), h.y(), Math.sin(w), Math.cos(w), Wander.MOST_MM);
+            }
+            return out;
+        });
+    }
+
+    /** Whether a shift leaves what the weakest section allows, by the nearer of the two bearings beside it. */
+    private static boolean weakens(double[] sections, double dx, double dy) {
+        double turn = Math.atan2(dx, dy) / (2 * Math.PI) * BEARINGS;
+        int k = Math.floorMod((int) Math.floor(turn), BEARINGS);
+        double room = Math.min(sections[k], sections[(k + 1) % BEARINGS]);
+        return room < Wander.MOST_MM && dx * dx + dy * dy >= room * room;
     }
 
     /** For each hole and draw: centre x, y, tilt shift x, y (of the whole thickness), growth of the radius; then one x, y of the measured elements. */
@@ -228,6 +264,8 @@ public final class Tolerance {
                         && o.port().on() == h.port().on()
                         && Math.hypot(h.x() - o.x(), h.y() - o.y()) - apart(h, o) < REACH)
                 .toList();
+        double[] sections = sections(h);
+        boolean weak = Arrays.stream(sections).min().orElse(0) < Wander.MOST_MM;
         int total = 0;
         for (int i = 0; i < cx.length; i++) {
             boolean stop = false;
@@ -254,6 +292,10 @@ public final class Tolerance {
                     broken = note(broken, "port-spacing", counts);
                 }
             }
+            if (weak && (counts != null || !stop) && weakens(sections, x - h.x(), y - h.y())) {
+                stop = true;
+                note(broken, "weakest-section", counts);
+            }
             total += stop ? 1 : 0;
         }
         return total;
@@ -275,8 +317,10 @@ public final class Tolerance {
     private static boolean breaks(
             Obstacle o, double x, double y, double tx, double ty, double wider, double gx, double gy) {
         double limit = o.stop() + (o.grows() ? wider : 0);
-        return o.gap().at(x + o.from() * tx - gx, y + o.from() * ty - gy) < limit
-                || o.to() > o.from() && o.gap().at(x + o.to() * tx - gx, y + o.to() * ty - gy) < limit;
+        double near = 1 - o.from();
+        double far = 1 - o.to();
+        return o.gap().at(x + near * tx - gx, y + near * ty - gy) < limit
+                || o.to() > o.from() && o.gap().at(x + far * tx - gx, y + far * ty - gy) < limit;
     }
 
     private boolean meets(
