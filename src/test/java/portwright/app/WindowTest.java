@@ -233,6 +233,45 @@ class WindowTest {
         });
     }
 
+    @Test
+    void renamingAFittingKeepsItsFormOpenAndTheKeysWhereTheyAre() {
+        Toolkit.run(() -> {
+            view.go(Step.KILN);
+            doc.edit(
+                    "fittings",
+                    t -> t.set(
+                            "kiln.fittings",
+                            "[{\"name\": \"hinge\", \"kind\": \"hinge\", \"on\": \"wall\", \"panel\": 1, \"at\": [\"0 mm\", \"300 mm\"], \"diameter\": \"40 mm\"},"
+                                    + " {\"name\": \"leg\", \"kind\": \"leg\", \"on\": \"floor\", \"at\": [\"0 mm\", \"-150 mm\"], \"diameter\": \"40 mm\"}]"));
+            doc.select("leg");
+            doc.select("hinge");
+            FieldBox name = shown("kiln.fittings[0].name");
+            FieldBox next = shown("kiln.fittings[1].diameter");
+            next.control(true);
+            ((TextField) name.control(false)).setText("back hinge");
+            name.take();
+            assertThat(stage.getScene().getFocusOwner()).isSameAs(next.control(false));
+            ((TextField) next.control(false)).setText("50 mm");
+            next.take();
+            assertThat(doc.text().get("kiln.fittings[1].diameter")).contains("50 mm");
+            assertThat(doc.text().get("kiln.fittings[0].name")).contains("back hinge");
+            assertThat(shown("kiln.fittings[0].name")).isSameAs(name);
+            assertThat(doc.selected()).isEqualTo("back hinge");
+            assertThat(view.lookupAll(".group-toggle").stream().map(n -> ((Button) n).getText()))
+                    .contains("▾ back hinge", "▾ leg");
+        });
+    }
+
+    private FieldBox shown(String path) {
+        view.applyCss();
+        view.layout();
+        return view.lookupAll(".text-field").stream()
+                .map(WindowTest::box)
+                .filter(b -> b != null && b.model().path().equals(path))
+                .findFirst()
+                .orElseThrow();
+    }
+
     private static FieldBox box(javafx.scene.Node n) {
         for (javafx.scene.Node x = n; x != null; x = x.getParent()) {
             if (x instanceof FieldBox b) {

@@ -2,6 +2,7 @@ package portwright.app.doc;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.UnaryOperator;
 import portwright.check.CheckResult;
 import portwright.file.DesignText;
@@ -136,10 +137,29 @@ public final class Document {
     }
 
     private void take(DesignText next, Design d, boolean deep) {
+        String name = nameIn(next);
+        boolean renamed = !Objects.equals(name, selected);
+        selected = name;
         text = next;
         design = d;
         recheck(deep);
         tell(Change.DESIGN);
+        if (renamed) {
+            highlighted = List.of();
+            tell(Change.SELECTION);
+        }
+    }
+
+    /** What the chosen part is called in the next text: it stays chosen when it takes another name. */
+    private String nameIn(DesignText next) {
+        String path = selected == null ? null : Parts.path(text, selected);
+        if (path == null) {
+            return selected;
+        }
+        String list = Parts.listOf(path);
+        List<String> is = Parts.names(next, list);
+        int at = Parts.renamed(Parts.names(text, list), is);
+        return at >= 0 && path.equals(list + "[" + at + "]") ? is.get(at) : selected;
     }
 
     public boolean undo() {

@@ -95,9 +95,6 @@ public final class FieldModel {
         if (problems.isEmpty()) {
             wrong = null;
             error = null;
-            if (spec.key().equals("name") && part.equals(doc.selected())) {
-                doc.select(typed.strip());
-            }
             return true;
         }
         wrong = typed;

@@ -1,5 +1,6 @@
 package portwright.app.doc;
 
+import java.util.List;
 import portwright.file.DesignText;
 
 /** Fields that the design's own choices rule out: a form does not show them. */
@@ -15,6 +16,9 @@ public final class HiddenFields {
         String on = t.get(at + ".on").orElse("");
         if (f.key().equals("panel") && !on.isEmpty()) {
             return !on.equals("wall");
+        }
+        if (s.path().equals("kiln.fittings") && List.of("type", "class").contains(f.key())) {
+            return !t.get(at + ".kind").orElse("").equals("thermocouple") && !t.has(at + "." + f.key());
         }
         if (s.path().equals("kiln.elements")) {
             return on.equals("wall")

@@ -38,6 +38,20 @@ public final class Parts {
         return out;
     }
 
+    /** Index of the one name that changed between two states of a list; −1 when none or more did. */
+    public static int renamed(List<String> was, List<String> is) {
+        int at = -1;
+        for (int i = 0; i < is.size() && was.size() == is.size(); i++) {
+            if (!was.get(i).equals(is.get(i))) {
+                if (at >= 0) {
+                    return -1;
+                }
+                at = i;
+            }
+        }
+        return at;
+    }
+
     public static boolean isPort(DesignText text, String name) {
         String p = name == null ? null : path(text, name);
         return p != null && p.startsWith("ports[");

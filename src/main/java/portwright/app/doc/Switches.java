@@ -32,6 +32,9 @@ final class Switches {
                     ? out.has(base + ".panel") ? out : out.set(base + ".panel", "1")
                     : out.remove(base + ".panel");
         }
+        if (spec.key().equals("kind") && base.startsWith("kiln.fittings") && !t.equals("thermocouple")) {
+            return out.remove(base + ".type").remove(base + ".class");
+        }
         if (spec.key().equals("shape") && base.startsWith("shelves")) {
             return shelf(out, base, t);
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Supplier;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -17,6 +18,8 @@ import portwright.app.doc.FieldModel;
 import portwright.app.doc.FieldSpec;
 import portwright.app.doc.FormSpec;
 import portwright.app.doc.HiddenFields;
+import portwright.app.doc.Moves;
+import portwright.app.doc.Parts;
 import portwright.app.doc.Templates;
 import portwright.file.DesignText;
 
@@ -27,6 +30,7 @@ public final class FormView extends VBox {
     private final String path;
     private final Set<String> open = new HashSet<>();
     private String signature = "";
+    private List<String> names = List.of();
     private final List<Runnable> refreshers = new ArrayList<>();
 
     /** @param path full path of the object, or of the list for a list form */
@@ -41,24 +45,42 @@ public final class FormView extends VBox {
     /** Opens the part of that name in a list form. */
     public void open(String item) {
         if (open.add(path + item)) {
-            signature = "";
             refresh();
         }
     }
 
     /** Shows the design as it stands. */
     public void refresh() {
-        String now = shape(spec, path) + open;
+        followRename();
+        String now = shape(spec, path);
         if (!now.equals(signature)) {
             signature = now;
             refreshers.clear();
-            String held = focusedToggle();
+            String held = HeldKeys.in(this);
             getChildren().clear();
             build(this, spec, path);
-            refocus(held);
+            HeldKeys.giveBack(this, held);
         } else {
             refreshers.forEach(Runnable::run);
         }
+    }
+
+    /** A part that took another name stays open; nothing is built anew, so the keys stay where they are. */
+    private void followRename() {
+        if (!spec.list()) {
+            return;
+        }
+        List<String> was = names;
+        names = Parts.names(doc.text(), path);
+        int at = Parts.renamed(was, names);
+        if (at >= 0 && open.remove(path + was.get(at))) {
+            open.add(path + names.get(at));
+        }
+    }
+
+    /** By what an item of a list is remembered as open. */
+    private String key(String list, int i) {
+        return list + doc.text().get(list + "[" + i + "].name").orElse(String.valueOf(i));
     }
 
     /** What decides which fields there are. */
@@ -67,7 +89,8 @@ public final class FormView extends VBox {
         StringBuilder b = new StringBuilder();
         if (s.list()) {
             for (int i = 0; i < t.size(at); i++) {
-                b.append('[').append(shapeOne(s, at + "[" + i + "]")).append(']');
+                b.append('[').append(open.contains(key(at, i)));
+                b.append(shapeOne(s, at + "[" + i + "]")).append(']');
             }
             return b.append(t.has(at)).toString();
         }
@@ -77,7 +100,7 @@ public final class FormView extends VBox {
     private String shapeOne(FormSpec s, String at) {
         DesignText t = doc.text();
         StringBuilder b = new StringBuilder().append(t.has(at));
-        for (String key : List.of("shape", "on", "name")) {
+        for (String key : List.of("shape", "on", "kind")) {
             b.append(t.get(at + "." + key).orElse("-"));
         }
         if (!s.path().isEmpty() && List.of("steps", "openings").contains(s.path())) {
@@ -120,30 +143,33 @@ public final class FormView extends VBox {
         }
         for (int i = 0; i < t.size(at); i++) {
             String item = at + "[" + i + "]";
-            String name = t.get(item + ".name").orElse((i + 1) + "  " + summary(t, s, item));
-            String key = at + t.get(item + ".name").orElse(String.valueOf(i));
-            boolean isOpen = open.contains(key);
-            box.getChildren().add(toggle((isOpen ? "▾ " : "▸ ") + name, () -> {
+            int n = i;
+            Supplier<String> name = () ->
+                    doc.text().get(item + ".name").orElseGet(() -> (n + 1) + "  " + summary(doc.text(), s, item));
+            boolean isOpen = open.contains(key(at, i));
+            Button head = toggle("", () -> {
+                String key = key(at, n);
                 if (!open.remove(key)) {
                     open.add(key);
                 }
-                if (t.has(item + ".name")) {
-                    doc.select(name);
+                if (doc.text().has(item + ".name")) {
+                    doc.select(name.get());
                 }
                 refresh();
-            }));
+            });
+            follow(() -> head.setText((isOpen ? "▾ " : "▸ ") + name.get()));
+            box.getChildren().add(head);
             if (isOpen) {
                 VBox inner = new VBox(8);
                 inner.setStyle("-fx-padding: 0 0 6 10;");
                 fields(inner, s, item);
-                inner.getChildren()
-                        .add(button(
-                                "Delete " + name,
-                                () -> doc.edit(
-                                        "delete " + name,
-                                        x -> s.path().equals("ports")
-                                                ? portwright.app.doc.Moves.delete(x, item)
-                                                : x.remove(item))));
+                Button delete = button(
+                        "",
+                        () -> doc.edit(
+                                "delete " + name.get(),
+                                x -> s.path().equals("ports") ? Moves.delete(x, item) : x.remove(item)));
+                follow(() -> delete.setText("Delete " + name.get()));
+                inner.getChildren().add(delete);
                 box.getChildren().add(inner);
             }
         }
@@ -151,11 +177,7 @@ public final class FormView extends VBox {
             String json = Templates.fill(doc.text(), s);
             if (doc.edit("add to " + s.title().toLowerCase(java.util.Locale.ROOT), x -> x.append(at, json))
                     .isEmpty()) {
-                open.add(at
-                        + doc.text()
-                                .get(at + "[" + (doc.text().size(at) - 1) + "].name")
-                                .orElse(String.valueOf(doc.text().size(at) - 1)));
-                signature = "";
+                open.add(key(at, doc.text().size(at) - 1));
                 refresh();
             }
         }));
@@ -167,6 +189,12 @@ public final class FormView extends VBox {
                                     "no " + s.title().toLowerCase(java.util.Locale.ROOT), x -> x.set(at, "[]"))));
         }
         box.getChildren().add(row);
+    }
+
+    /** Does it now and whenever the design changes. */
+    private void follow(Runnable show) {
+        refreshers.add(show);
+        show.run();
     }
 
     /** A nameless item in one line. */
@@ -218,26 +246,6 @@ public final class FormView extends VBox {
         b.getStyleClass().setAll("plain-button");
         b.setOnAction(e -> run.run());
         return b;
-    }
-
-    /** Words of the heading that holds the keys, without its arrow; null when none does. */
-    private String focusedToggle() {
-        return getScene() != null
-                        && getScene().getFocusOwner() instanceof Button b
-                        && b.getStyleClass().contains("group-toggle")
-                        && lookupAll(".group-toggle").contains(b)
-                ? b.getText().substring(2)
-                : null;
-    }
-
-    /** Gives the keys back to the heading that held them before the form was built anew. */
-    private void refocus(String held) {
-        lookupAll(".group-toggle").stream()
-                .filter(n -> held != null
-                        && n instanceof Button b
-                        && b.getText().substring(2).equals(held))
-                .findFirst()
-                .ifPresent(Node::requestFocus);
     }
 
     static Button toggle(String words, Runnable run) {

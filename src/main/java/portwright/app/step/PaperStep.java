@@ -229,7 +229,8 @@ public final class PaperStep implements StepView {
                             0,
                             SlipView.clear(
                                     "Saved " + f.getName(),
-                                    "Print at 100 %, never fit to page. Measure the bars.",
+                                    "In " + f.getAbsolutePath()
+                                            + ". Print at 100 %, never fit to page. Measure the bars.",
                                     null));
         } catch (IOException e) {
             messages.getChildren()
@@ -237,7 +238,7 @@ public final class PaperStep implements StepView {
                             0,
                             SlipView.caution(
                                     "Not saved",
-                                    f.getName() + " is not written: " + e.getMessage() + ". No file was left."));
+                                    f.getAbsolutePath() + " is not written: " + e.getMessage() + ". No file was left."));
         }
     }
 

@@ -49,7 +49,8 @@ public final class PortsStep implements StepView {
         if (path == null) {
             return "list " + Parts.names(doc.text(), "ports");
         }
-        return name + path + doc.text().get(path + ".on").orElse("");
+        return path + " of " + doc.text().size(Parts.listOf(path))
+                + doc.text().get(path + ".on").orElse("");
     }
 
     private void build() {
@@ -135,8 +136,7 @@ public final class PortsStep implements StepView {
                 act("Spread  C", "spread"),
                 act("Delete", "delete"),
                 act("All ports", "escape"));
-        VBox ticket = FormView.ticket(
-                doc.selected(),
+        VBox ticket = headed(
                 wall ? "in the wall" : "in the " + doc.text().get(path + ".on").orElse(""),
                 fields,
                 acts);
@@ -178,8 +178,15 @@ public final class PortsStep implements StepView {
                 spec.path(), spec.title(), null, spec.fields(), spec.inner().toArray(FormSpec[]::new));
         FormView form = new FormView(doc, one, path);
         refreshers.add(form::refresh);
-        return FormView.ticket(
-                doc.selected(), spec.title().toLowerCase(java.util.Locale.ROOT), form, act("All ports", "escape"));
+        return headed(spec.title().toLowerCase(java.util.Locale.ROOT), form, act("All ports", "escape"));
+    }
+
+    /** A ticket headed by the name of the chosen part, which follows a rename. */
+    private VBox headed(String aside, Node... content) {
+        VBox ticket = FormView.ticket(doc.selected(), aside, content);
+        Label head = (Label) ((HBox) ticket.getChildren().get(0)).getChildren().get(0);
+        refreshers.add(() -> head.setText(doc.selected()));
+        return ticket;
     }
 
     /** Puts the keys into the first field of the chosen part. */

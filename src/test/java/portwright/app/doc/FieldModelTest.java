@@ -2,6 +2,8 @@ package portwright.app.doc;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -51,6 +53,52 @@ class FieldModelTest {
         hole.commit("35");
         assertThat(hole.error()).contains("Write");
         assertThat(hole.advice()).startsWith("Write");
+    }
+
+    @Test
+    void aRenamedPartStaysChosenBeforeAnyViewHearsOfIt() {
+        String old = doc.text().get("ports[0].name").orElseThrow();
+        doc.select(old);
+        List<String> heard = new ArrayList<>();
+        doc.listen(c -> {
+            if (c == Document.Change.DESIGN) {
+                heard.add(doc.selected());
+            }
+        });
+        assertThat(new FieldModel(doc, "ports[0]", FieldSpec.text("name", "name")).commit("left port"))
+                .isTrue();
+        doc.undo();
+        assertThat(heard).containsExactly("left port", old);
+        assertThat(doc.selected()).isEqualTo(old);
+    }
+
+    @Test
+    void typeAndClassAreAskedOfThermocouplesOnly() {
+        String at = "kiln.fittings[0]";
+        doc.edit("fresh", t -> t.set("kiln.fittings", "[" + Templates.fill(t, KilnCatalog.fittings()) + "]"));
+        assertThat(asked(at)).doesNotContain("type", "class").contains("kind", "diameter");
+        field(at, "kind").commit("thermocouple");
+        assertThat(asked(at)).contains("type", "class");
+        field(at, "type").commit("K");
+        field(at, "kind").commit("hinge");
+        assertThat(asked(at)).doesNotContain("type", "class");
+        assertThat(doc.text().has(at + ".type")).isFalse();
+    }
+
+    private FieldModel field(String at, String key) {
+        FieldSpec spec = KilnCatalog.fittings().fields().stream()
+                .filter(f -> f.key().equals(key))
+                .findFirst()
+                .orElseThrow();
+        return new FieldModel(doc, at, spec);
+    }
+
+    private List<String> asked(String at) {
+        FormSpec s = KilnCatalog.fittings();
+        return s.fields().stream()
+                .filter(f -> !HiddenFields.hidden(doc.text(), s, at, f))
+                .map(FieldSpec::key)
+                .toList();
     }
 
     @Test

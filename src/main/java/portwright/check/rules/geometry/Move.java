@@ -15,7 +15,16 @@ final class Move {
 
     private static final int TRIES = 200;
 
-    private record Way(double dx, double dy, String words) {}
+    /** @param far from here on, mm, the move is told by other words */
+    private record Way(double dx, double dy, String words, double far, String farWords) {
+        Way(double dx, double dy, String words) {
+            this(dx, dy, words, Double.POSITIVE_INFINITY, words);
+        }
+
+        String told(double by) {
+            return by > far ? farWords : words;
+        }
+    }
 
     private Move() {}
 
@@ -38,7 +47,7 @@ final class Move {
     }
 
     /**
-     * {@code move inlet B 17.0 mm (11/16 in) toward the centre}, or null when no move within the chamber (or the panel) helps.
+     * {@code move inlet B 17.0 mm (11/16 in) toward the centre} ({@code across} it where the hole passes it), or null when no move within the chamber (or the panel) helps.
      *
      * @param lacks how far the hole has to be moved at least, mm; 0 where the rule is content
      */
@@ -52,7 +61,7 @@ final class Move {
                 found = way;
             }
         }
-        return found == null ? null : "move " + hole.name() + " " + Geo.both(best) + " " + found.words();
+        return found == null ? null : "move " + hole.name() + " " + Geo.both(best) + " " + found.told(best);
     }
 
     /** Least move one way, told in whole tenths of a millimetre, with which the rule is content in millimetres and in sixteenths of an inch. */
@@ -100,7 +109,7 @@ final class Move {
         if (off > 1) {
             double dx = (c.x() - h.centre().x()) / off;
             double dy = (c.y() - h.centre().y()) / off;
-            out.add(new Way(dx, dy, "toward the centre"));
+            out.add(new Way(dx, dy, "toward the centre", off, "across the centre"));
             out.add(new Way(-dx, -dy, "away from the centre"));
         }
         out.add(new Way(1, 0, "to the right, seen from above"));

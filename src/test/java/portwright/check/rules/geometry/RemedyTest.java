@@ -45,7 +45,7 @@ class RemedyTest {
             "burner-room");
 
     private static final Pattern MOVE = Pattern.compile(
-            "[Mm]ove (?:(the post)|(.+?)) ([0-9.]+) mm \\(([0-9 /]+) in\\) (toward the centre|away from the centre|to the right, seen from|to the left,"
+            "[Mm]ove (?:(the post)|(.+?)) ([0-9.]+) mm \\(([0-9 /]+) in\\) (toward the centre|across the centre|away from the centre|to the right, seen from|to the left,"
                     + " seen from|to the back|to the front|up|down|straight away from)");
 
     private static List<Finding> check(Design d, Set<String> rules) {
@@ -111,6 +111,19 @@ class RemedyTest {
         assertThat(f.remedy()).isEqualTo("Move A 16.0 mm (11/16 in) to the left, seen from above.");
     }
 
+    /** A hole 10 mm before the centre, a leg 15 mm behind it: the shortest move leads past the centre and is told so. */
+    @Test
+    void aMovePastTheCentreDoesNotSayTowardIt() {
+        TestKiln k = AtTheLimitTest.square()
+                .inlet("A", 0, 10, 40)
+                .fitting("leg", FittingKind.LEG, On.FLOOR, null, at(0, 25), 40);
+        Finding f = GeoBench.alone(k, "fitting-clearance").get(0);
+        Matcher m = MOVE.matcher(f.remedy());
+        assertThat(m.find()).as(f.remedy()).isTrue();
+        assertThat(Double.parseDouble(m.group(3))).isGreaterThan(10);
+        assertThat(m.group(5)).isEqualTo("across the centre");
+    }
+
     /** A chamber that its elements leave no room in: the remedy does not name a move that leads nowhere. */
     @Test
     void whereNoMoveHelpsTheRemedySaysSo() {
@@ -144,7 +157,7 @@ class RemedyTest {
             double y = p.at().yMm();
             double off = Math.hypot(c.x() - x, c.y() - y);
             double[] dir = switch (way) {
-                case "toward the centre" -> new double[] {(c.x() - x) / off, (c.y() - y) / off};
+                case "toward the centre", "across the centre" -> new double[] {(c.x() - x) / off, (c.y() - y) / off};
                 case "away from the centre" -> new double[] {(x - c.x()) / off, (y - c.y()) / off};
                 case "to the right, seen from" -> new double[] {1, 0};
                 case "to the left, seen from" -> new double[] {-1, 0};
