@@ -144,8 +144,8 @@ public final class FormView extends VBox {
         for (int i = 0; i < t.size(at); i++) {
             String item = at + "[" + i + "]";
             int n = i;
-            Supplier<String> name = () ->
-                    doc.text().get(item + ".name").orElseGet(() -> (n + 1) + "  " + summary(doc.text(), s, item));
+            Supplier<String> name =
+                    () -> doc.text().get(item + ".name").orElseGet(() -> (n + 1) + "  " + summary(doc.text(), s, item));
             boolean isOpen = open.contains(key(at, i));
             Button head = toggle("", () -> {
                 String key = key(at, n);

@@ -26,13 +26,16 @@ final class HeldKeys {
         if (held == null) {
             return;
         }
-        form.lookupAll("*").stream().filter(n -> held.equals(told(n))).findFirst().ifPresent(n -> {
-            if (n instanceof FieldBox b) {
-                b.control(true);
-            } else {
-                n.requestFocus();
-            }
-        });
+        form.lookupAll("*").stream()
+                .filter(n -> held.equals(told(n)))
+                .findFirst()
+                .ifPresent(n -> {
+                    if (n instanceof FieldBox b) {
+                        b.control(true);
+                    } else {
+                        n.requestFocus();
+                    }
+                });
     }
 
     private static String told(Node n) {

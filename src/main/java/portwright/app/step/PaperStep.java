@@ -238,7 +238,8 @@ public final class PaperStep implements StepView {
                             0,
                             SlipView.caution(
                                     "Not saved",
-                                    f.getAbsolutePath() + " is not written: " + e.getMessage() + ". No file was left."));
+                                    f.getAbsolutePath() + " is not written: " + e.getMessage()
+                                            + ". No file was left."));
         }
     }
 

@@ -137,9 +137,7 @@ public final class PortsStep implements StepView {
                 act("Delete", "delete"),
                 act("All ports", "escape"));
         VBox ticket = headed(
-                wall ? "in the wall" : "in the " + doc.text().get(path + ".on").orElse(""),
-                fields,
-                acts);
+                wall ? "in the wall" : "in the " + doc.text().get(path + ".on").orElse(""), fields, acts);
         ((HBox) ticket.getChildren().get(0)).getChildren().add(0, dot(path));
         ((HBox) ticket.getChildren().get(0)).setAlignment(Pos.CENTER_LEFT);
         return ticket;
