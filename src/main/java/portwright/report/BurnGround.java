@@ -86,12 +86,13 @@ public final class BurnGround {
                                 + n(h.openShare() * 100, 0) + " % open; " + n(drive, 2) + " Pa at the outer mouth"));
             }
         }
-        out.add(new ReportLine(
-                "leak",
-                design.kiln().leakArea() == null
-                        ? "not stated: 5 cm² of hairline lid joint and plugged spyholes, slow viscous flow; the band draws joints from 0 to 1.2 mm"
-                        : design.kiln().leakArea().typed()
-                                + " as stated: open area, sharp edges (Cd 0.61), 0.5 cm² at each spyhole, the rest under the lid; the band draws ±50 %"));
+        out.add(
+                new ReportLine(
+                        "leak",
+                        design.kiln().leakArea() == null
+                                ? "not stated: 5 cm² of hairline lid joint and plugged spyholes, slow viscous flow; the band draws joints from 0 to 1.2 mm"
+                                : design.kiln().leakArea().typed()
+                                        + " as stated: open area, sharp edges (Cd 0.61), 0.5 cm² at each spyhole, the rest under the lid; the band draws ±50 %"));
         assumed.stream()
                 .filter(a -> GROUND.stream().anyMatch(a.field()::startsWith))
                 .forEach(a -> out.add(new ReportLine(a.field(), a.value() + ": " + a.why())));

@@ -2,9 +2,9 @@ package portwright.report;
 
 import java.util.List;
 import portwright.calc.draft.DamperCurve;
-import portwright.review.BurnState;
 import portwright.model.Design;
 import portwright.model.UnitSystem;
+import portwright.review.BurnState;
 import portwright.review.LevelSetting;
 import portwright.review.PlateSetting;
 import portwright.units.Format;
@@ -42,7 +42,10 @@ public final class BurnText {
         b.append("\nWords\n");
         row(b, "lambda", "air drawn over the air that the gas needs: 1 just burns clean, less is reduction");
         if (states.stream().anyMatch(s -> s.coPctDry() != null)) {
-            row(b, "soot", "not stable: gas mixed to the end leaves no solid carbon; a badly mixed flame may still smoke");
+            row(
+                    b,
+                    "soot",
+                    "not stable: gas mixed to the end leaves no solid carbon; a badly mixed flame may still smoke");
         }
         if (levels.stream().anyMatch(l -> l.plate() != null)) {
             row(b, "from shut", PlateSetting.FROM_SHUT.substring("From shut: ".length()));

@@ -66,8 +66,10 @@ public final class ForecastText {
         }
         b.append("Temperatures in °C, climb in °C/h at the end of the step.\n");
         if (run.steps().stream().anyMatch(s -> s.step().gas())) {
-            b.append("Damper set once a step, right in the middle of its climb; lambda and CO are those at its end, richer than")
-                    .append(" asked.\nThe card gives the plate from the start to the end of a step: open it as the kiln")
+            b.append(
+                            "Damper set once a step, right in the middle of its climb; lambda and CO are those at its end, richer than")
+                    .append(
+                            " asked.\nThe card gives the plate from the start to the end of a step: open it as the kiln")
                     .append(" climbs and the level holds.\n");
         }
         b.append('\n');
@@ -83,7 +85,8 @@ public final class ForecastText {
                                 ? "the rates asked for set the hours, whether the brick conducts 20 % more or less"
                                 : "brick conducting ±20 %: " + n(f.quick().endS() / 3600, 1)
                                         + (f.quick().reached() ? "" : " (not reached)") + " to "
-                                        + n(f.slow().endS() / 3600, 1) + (f.slow().reached() ? "" : " (not reached)")
+                                        + n(f.slow().endS() / 3600, 1)
+                                        + (f.slow().reached() ? "" : " (not reached)")
                                         + " h")
                         + "; climbs are good to ±35 %, hours to ±25 %");
         List<ConeDown> cones = run.cones();
@@ -97,10 +100,7 @@ public final class ForecastText {
                                     .map(c -> c.cone() + " at " + n(c.timeS() / 3600, 1) + " h")
                                     .toList()));
         }
-        row(
-                b,
-                "climb ends at",
-                ends(review, f));
+        row(b, "climb ends at", ends(review, f));
         besideElectric(firing).forEach(l -> row(b, l.name(), l.value()));
         row(
                 b,
@@ -117,9 +117,8 @@ public final class ForecastText {
 
     /** Where the climbs end; a temperature that the brick does not live to see is not printed. */
     private static String ends(Review review, Forecast f) {
-        double bears = BrickClass.weakest(review.design())
-                .map(Brick::classificationC)
-                .orElse(Double.POSITIVE_INFINITY);
+        double bears =
+                BrickClass.weakest(review.design()).map(Brick::classificationC).orElse(Double.POSITIVE_INFINITY);
         double plain = f.stallElectricK() - ZERO_C;
         double gas = f.stallAllK() - ZERO_C;
         boolean plainOver = plain > bears + BRICK_FAILS_K;
@@ -127,9 +126,7 @@ public final class ForecastText {
         String over = "beyond what the brick bears";
         return (plainOver ? over : n(plain, 0) + " °C") + " by electricity alone with ports plugged"
                 + (Double.isNaN(gas) ? "" : ", " + (gasOver ? over : n(gas, 0) + " °C") + " with gas as the steps ask")
-                + (plainOver || gasOver
-                        ? " (class " + n(bears, 0) + " °C: it fails before the power gives out)"
-                        : "");
+                + (plainOver || gasOver ? " (class " + n(bears, 0) + " °C: it fails before the power gives out)" : "");
     }
 
     /** The forecast in one line; empty where it cannot be computed. */
@@ -142,7 +139,8 @@ public final class ForecastText {
         return n(run.endS() / 3600, 1) + " h"
                 + (ratesRule(f)
                         ? " at the rates asked for, "
-                        : " (" + n(f.quick().endS() / 3600, 1) + " to " + n(f.slow().endS() / 3600, 1) + "), ")
+                        : " (" + n(f.quick().endS() / 3600, 1) + " to "
+                                + n(f.slow().endS() / 3600, 1) + "), ")
                 + n(run.electricJ() / 3.6e6, 0) + " kWh, " + n(run.fuelKg(), 1)
                 + " kg gas" + (run.reached() ? "" : "; the last goal is not reached");
     }

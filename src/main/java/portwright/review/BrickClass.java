@@ -21,12 +21,11 @@ public record BrickClass(On on, String id, Brick brick) {
     public static List<BrickClass> of(Design design) {
         List<BrickClass> out = new ArrayList<>();
         for (On on : On.values()) {
-            String id =
-                    switch (on) {
-                        case WALL -> design.kiln().wall().brick();
-                        case FLOOR -> design.kiln().floor().brick();
-                        case LID -> design.kiln().lid().brick();
-                    };
+            String id = switch (on) {
+                case WALL -> design.kiln().wall().brick();
+                case FLOOR -> design.kiln().floor().brick();
+                case LID -> design.kiln().lid().brick();
+            };
             out.add(new BrickClass(
                     on, id, id == null ? null : Bricks.load().find(id).orElse(null)));
         }

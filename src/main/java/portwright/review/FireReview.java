@@ -177,8 +177,7 @@ public final class FireReview {
     /** Plate setting of a level with the band it may stand in; the design must have flues. */
     public PlateSetting plateSetting(AtmosphereLevel level, double kelvin) {
         LevelSetting s = level(level, kelvin);
-        return PlateSetting.of(
-                s, band(kelvin, s.openMid()).lambda(), kelvin, new DraftExchange(kiln.value()), plate());
+        return PlateSetting.of(s, band(kelvin, s.openMid()).lambda(), kelvin, new DraftExchange(kiln.value()), plate());
     }
 
     /** Every state that the gas steps ask for, at start and end of each; empty when nothing is asked or no gas flows. */

@@ -66,7 +66,9 @@ public record StepTime(
 
     /** Chamber temperature, °C, at which a step's cone is down at the step's rate, within the chart's climbs; fast where no rate is stated. */
     static double coneEndC(FiringStep s) {
-        double rate = s.rate() == null ? FASTEST : Math.max(SLOWEST, Math.min(FASTEST, s.rate().si()));
+        double rate = s.rate() == null
+                ? FASTEST
+                : Math.max(SLOWEST, Math.min(FASTEST, s.rate().si()));
         return ConeWork.of(Cones.load().find(s.cone()).orElseThrow()).endTemperatureK(rate) - 273.15;
     }
 

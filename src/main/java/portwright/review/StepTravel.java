@@ -29,8 +29,7 @@ public record StepTravel(int step, String level, double startMm, double endMm, d
             PlateSetting end = fire.plateSetting(level, a.endK());
             LevelSetting start = fire.level(level, a.startK());
             double from = start.reachable() ? (start.travelLowMm() + start.travelHighMm()) / 2 : end.mm();
-            out.add(new StepTravel(
-                    a.step(), level.id(), from, end.mm(), end.lowMm(), end.highMm()));
+            out.add(new StepTravel(a.step(), level.id(), from, end.mm(), end.lowMm(), end.highMm()));
         }
         return List.copyOf(out);
     }

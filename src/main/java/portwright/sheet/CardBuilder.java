@@ -161,7 +161,8 @@ public final class CardBuilder {
         }
         List<CardData.Band> bands = new ArrayList<>();
         LinkedHashMap<String, CardData.Band> last = new LinkedHashMap<>();
-        computed.travel().forEach(t -> last.put(t.level(), new CardData.Band(t.level(), t.endMm(), t.lowMm(), t.highMm())));
+        computed.travel()
+                .forEach(t -> last.put(t.level(), new CardData.Band(t.level(), t.endMm(), t.lowMm(), t.highMm())));
         bands.addAll(last.values());
         return new CardData.Plate(flue.name(), flue.diameter().mm(), "the side of the hole that opens first", bands);
     }

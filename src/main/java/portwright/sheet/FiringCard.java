@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import portwright.check.Severity;
-import portwright.review.PlateSetting;
 import portwright.drawing.Box;
 import portwright.drawing.Ink;
 import portwright.drawing.LineStyle;
@@ -13,6 +12,7 @@ import portwright.drawing.Signs;
 import portwright.drawing.TextStyle;
 import portwright.drawing.Words;
 import portwright.geometry.Pt;
+import portwright.review.PlateSetting;
 
 /** One page to stand at the kiln with: steps, plate at full size, lighting, shutting down, three emergencies, record. */
 public final class FiringCard {
@@ -217,8 +217,7 @@ public final class FiringCard {
         }
         words(Words.fit(pen, "Plate on " + p.flue() + ", full size", w, HEADING), left, top, HEADING);
         double y = height
-                - Words.flow(
-                        pen, "Travel at a step's end (range it may need).", left, height - top - 1.6, w, TEXT);
+                - Words.flow(pen, "Travel at a step's end (range it may need).", left, height - top - 1.6, w, TEXT);
         double r = p.holeMm() / 2;
         boolean large = p.holeMm() > 60;
         double shown = Math.min(r, WIDEST_HALF);

@@ -39,9 +39,8 @@ class StatedLeakTest {
         int told = 0;
         for (long seed = 1; seed <= 16; seed++) {
             SplittableRandom r = new SplittableRandom(seed);
-            String leak = seed % 4 == 0
-                    ? null
-                    : String.format(Locale.ROOT, "%.1f cm2", Math.pow(10, r.nextDouble(-1, 1.8)));
+            String leak =
+                    seed % 4 == 0 ? null : String.format(Locale.ROOT, "%.1f cm2", Math.pow(10, r.nextDouble(-1, 1.8)));
             DesignText d = example(leak)
                     .setText("ports[0].diameter", (int) r.nextDouble(28, 50) + " mm")
                     .setText("ports[2].diameter", (int) r.nextDouble(30, 60) + " mm");
@@ -55,7 +54,9 @@ class StatedLeakTest {
             FireBand band = f.band(kelvin, open);
             String as = "seed " + seed + ", leak " + leak + ", open " + open;
             double mid = b.lambda().getAsDouble();
-            assertThat(band.lambda().low() == null || band.lambda().low() < mid).as(as).isTrue();
+            assertThat(band.lambda().low() == null || band.lambda().low() < mid)
+                    .as(as)
+                    .isTrue();
             assertThat(band.lambda().high()).as(as).isGreaterThan(mid);
             assertThat(band.floorPressure().low()).as(as).isLessThan(b.floorPressure());
             assertThat(band.floorPressure().high()).as(as).isGreaterThan(b.floorPressure());

@@ -30,8 +30,8 @@ class CardAndForecastTest {
 
     @BeforeAll
     static void example() throws Exception {
-        review = Review.of(
-                DesignText.read(Files.readString(Path.of("src/test/resources/designs/contract-example.json")))
+        review =
+                Review.of(DesignText.read(Files.readString(Path.of("src/test/resources/designs/contract-example.json")))
                         .document()
                         .set("firing.steps", STEPS)
                         .setText("kiln.power", "9 kW")
@@ -68,7 +68,8 @@ class CardAndForecastTest {
     @Test
     void oneTopTemperature() {
         AskedState cone = review.fire().asked().value().get(1);
-        assertThat(cone.endK()).isCloseTo(review.firing().rows(review.fire()).get(2).endC() + 273.15, within(8.0));
+        assertThat(cone.endK())
+                .isCloseTo(review.firing().rows(review.fire()).get(2).endC() + 273.15, within(8.0));
     }
 
     @Test
@@ -87,7 +88,8 @@ class CardAndForecastTest {
         var band = review.fire().band(k, p.openShare()).lambda();
         double least = review.fire().plate().openShare(p.lowMm() / 1000);
         double mid = portwright.review.LevelSetting.middle(level);
-        assertThat(review.fire().lambda(k, least).orElseThrow() * band.high() / mid).isCloseTo(mid, within(0.01));
+        assertThat(review.fire().lambda(k, least).orElseThrow() * band.high() / mid)
+                .isCloseTo(mid, within(0.01));
         assertThat(p.words(true)).contains(" in) from shut, between ");
     }
 }

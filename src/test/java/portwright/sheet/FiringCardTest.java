@@ -31,7 +31,10 @@ class FiringCardTest {
                 result,
                 club,
                 new CardBuilder.Computed(
-                        List.of(new StepTravel(1, "heavy", 14.8, 16.2, 11, 24.4), new StepTravel(3, "medium", 16.6, 17, 12, 26)), ""));
+                        List.of(
+                                new StepTravel(1, "heavy", 14.8, 16.2, 11, 24.4),
+                                new StepTravel(3, "medium", 16.6, 17, 12, 26)),
+                        ""));
     }
 
     private PrintedPage page(byte[] pdf) throws IOException {
@@ -48,7 +51,8 @@ class FiringCardTest {
         PrintedPage p = page(pdf);
         assertThat(p.strokedCircles).anyMatch(c -> Math.abs(2 * c.radius() - 38.1) < 0.05);
         assertThat(p.words)
-                .containsKeys("15–16", "17", "16 mm (11–24)", "Flame goes out", "The alarm sounds", "Temperature falls");
+                .containsKeys(
+                        "15–16", "17", "16 mm (11–24)", "Flame goes out", "The alarm sounds", "Temperature falls");
         List<Double> levels = new ArrayList<>();
         p.lines.stream()
                 .filter(l -> Math.abs(l.a().y() - l.b().y()) < 1e-4

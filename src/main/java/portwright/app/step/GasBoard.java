@@ -1,6 +1,5 @@
 package portwright.app.step;
 
-import java.util.Locale;
 import javafx.scene.canvas.GraphicsContext;
 import portwright.app.doc.Document;
 import portwright.app.doc.Extras;
@@ -99,8 +98,6 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
     }
 
     static String travelWords(LevelSetting s) {
-        return s.reachable()
-                ? PlateSetting.whole((s.travelLowMm() + s.travelHighMm()) / 2)
-                : "out of reach";
+        return s.reachable() ? PlateSetting.whole((s.travelLowMm() + s.travelHighMm()) / 2) : "out of reach";
     }
 }

@@ -67,8 +67,7 @@ public record Fit(double lossFactor, double leakM2, String whyNoLoss, String why
         return leak(base, draft, loss, gas);
     }
 
-    private static Fit leak(
-            Followed base, DoubleFunction<GasExchange> draft, double loss, List<Integer> gas) {
+    private static Fit leak(Followed base, DoubleFunction<GasExchange> draft, double loss, List<Integer> gas) {
         double[] left = new double[LEAKS_CM2.length];
         int best = 0;
         for (int i = 0; i < left.length; i++) {

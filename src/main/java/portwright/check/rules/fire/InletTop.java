@@ -53,8 +53,7 @@ record InletTop(InletFlow flow, double heightM, double drive, double still) {
                 InletTop t = of(b, i);
                 Worst w = t == null ? null : worst.get(t.flow().name());
                 if (t != null && (w == null || t.drive() < w.top().drive())) {
-                    worst.put(
-                            t.flow().name(), new Worst(t, s, b.neutralLevel().orElse(0)));
+                    worst.put(t.flow().name(), new Worst(t, s, b.neutralLevel().orElse(0)));
                 }
             }
         }
@@ -77,7 +76,8 @@ record InletTop(InletFlow flow, double heightM, double drive, double still) {
                     new Measure(limit, "Pa"),
                     "The top of " + name + " stands " + Say.n(t.heightM() * 1000, 0)
                             + " mm above the floor; the chamber is over room pressure from "
-                            + Say.n(Math.max(0, w.neutralM()) * 1000, 0) + " mm up (" + w.setting().words()
+                            + Say.n(Math.max(0, w.neutralM()) * 1000, 0) + " mm up ("
+                            + w.setting().words()
                             + ", flues " + Say.n(w.setting().open() * 100, 0) + " % open). There "
                             + Say.n(-t.still(), 2) + " Pa push outwards"
                             + (stopped

@@ -75,7 +75,8 @@ class InletDrawTest {
     void windAtTheDrive() {
         FireBench b = kw(5, Atmosphere.NEUTRAL);
         b.wind = "12 m/s";
-        double ratio = b.run(rule).get(0).limit().value() / b.run(rule).get(0).measured().value();
+        double ratio = b.run(rule).get(0).limit().value()
+                / b.run(rule).get(0).measured().value();
         double turns = 12 * Math.sqrt(ratio);
         b.wind = turns * (1 - 1e-6) + " m/s";
         assertThat(b.run(rule)).isEmpty();
@@ -112,7 +113,8 @@ class InletDrawTest {
                     .map(s -> fire.state(s.kelvin(), s.open()).balance())
                     .anyMatch(x -> x.neutralLevel().orElseThrow() < top);
             List<Finding> f = b.run(rule).stream()
-                    .filter(x -> x.message().startsWith("The top of") || x.message().contains("come out of"))
+                    .filter(x ->
+                            x.message().startsWith("The top of") || x.message().contains("come out of"))
                     .toList();
             assertThat(f.isEmpty()).as("port " + z + " mm up, case " + i).isEqualTo(!out);
             above += out ? 1 : 0;

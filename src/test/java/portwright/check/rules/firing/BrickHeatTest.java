@@ -26,9 +26,7 @@ class BrickHeatTest {
         try {
             return DesignText.read(Files.readString(Path.of("src/test/resources/designs/contract-example.json")))
                     .document()
-                    .set(
-                            "firing.steps",
-                            "[{" + goal + ", \"rate\": \"60 °C/h\", \"heat\": \"electric\"}]");
+                    .set("firing.steps", "[{" + goal + ", \"rate\": \"60 °C/h\", \"heat\": \"electric\"}]");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -79,10 +77,8 @@ class BrickHeatTest {
     /** No end temperature is printed that the brick does not live to see. */
     @Test
     void forecastPrintsNoAbsurdEnd() {
-        String text = ForecastText.write(Review.of(to("\"to\": \"1200 °C\"")
-                .setText("kiln.power", "14 kW")
-                .read()
-                .design()));
+        String text = ForecastText.write(Review.of(
+                to("\"to\": \"1200 °C\"").setText("kiln.power", "14 kW").read().design()));
         assertThat(text).contains("beyond what the brick bears").contains("(class 1230 °C: it fails");
     }
 }
