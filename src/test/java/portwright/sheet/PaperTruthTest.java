@@ -84,7 +84,7 @@ class PaperTruthTest {
                 .toList();
         Map<String, Pt> out = new TreeMap<>();
         p.words.forEach((w, at) -> {
-            if (w.matches("u?[A-Z]+\\d+·u?[A-Z]+\\d+ [ab]")) {
+            if (w.matches("[FLW]\\d*U?-[A-Z]+\\d+·[A-Z]+\\d+ [ab]")) {
                 Pt end = p.wordEnds.get(w);
                 List<Pt> own = diamonds.stream()
                         .filter(d -> List.of(3.4, 2.6, -5.0).stream()

@@ -71,7 +71,7 @@ class WordsOnTilesTest {
         int seams = 0;
         for (PrintedPage p : tiles) {
             long marks = p.words.keySet().stream()
-                    .filter(w -> w.matches("u?[A-Z]+\\d+·u?[A-Z]+\\d+ a"))
+                    .filter(w -> w.matches("[FLW]\\d*U?-[A-Z]+\\d+·[A-Z]+\\d+ a"))
                     .count();
             long cut = count(p, "cut on this line, lay over ");
             long over = count(p, " goes over up to this line");
