@@ -89,7 +89,7 @@ public final class KilnCatalog {
                 null,
                 List.of(
                         quantity("thickness", "thickness", Kind.LENGTH), loose("brick", "brick", "e.g. ifb-23"),
-                        quantity("overhang", "overhang", Kind.LENGTH), yes("pan", "metal pan")),
+                        quantity("overhang", "beyond the wall's outer face", Kind.LENGTH), yes("pan", "metal pan")),
                 FormSpec.object(
                         "joints",
                         "Brick joints",

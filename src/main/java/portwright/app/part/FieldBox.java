@@ -9,11 +9,13 @@ import javafx.scene.control.Label;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TextInputControl;
+import javafx.scene.control.Tooltip;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import portwright.app.doc.FieldHelp;
 import portwright.app.doc.FieldModel;
 import portwright.app.doc.FieldSpec.Type;
 
@@ -46,6 +48,12 @@ public final class FieldBox extends VBox {
         control.setMinWidth(40);
         name.setLabelFor(control);
         control.setAccessibleText(model.spec().label());
+        String help = FieldHelp.of(model.spec().key());
+        if (help != null) {
+            name.setTooltip(tip(help));
+            control.setTooltip(tip(help));
+            control.setAccessibleHelp(help);
+        }
         aside.getStyleClass().add("aside");
         aside.setMinWidth(USE_PREF_SIZE);
         box.getChildren().addAll(control, aside);
@@ -59,6 +67,13 @@ public final class FieldBox extends VBox {
                         : Pos.CENTER_LEFT);
         getChildren().add(row);
         refresh();
+    }
+
+    private static Tooltip tip(String words) {
+        Tooltip t = new Tooltip(words);
+        t.setWrapText(true);
+        t.setMaxWidth(320);
+        return t;
     }
 
     private Control control() {

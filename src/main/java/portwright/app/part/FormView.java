@@ -20,8 +20,10 @@ import portwright.app.doc.FormSpec;
 import portwright.app.doc.HiddenFields;
 import portwright.app.doc.Moves;
 import portwright.app.doc.Parts;
+import portwright.app.doc.SlabWords;
 import portwright.app.doc.Templates;
 import portwright.file.DesignText;
+import portwright.model.On;
 
 /** A ticket: the fields of one object of the design, forms inside it, lists of parts. Follows the design; keeps what is being typed. */
 public final class FormView extends VBox {
@@ -223,6 +225,14 @@ public final class FormView extends VBox {
                 FieldBox b = new FieldBox(new FieldModel(doc, at, f));
                 refreshers.add(b::refresh);
                 box.getChildren().add(b);
+            }
+            if (f.key().equals("overhang")) {
+                Label size = new Label();
+                size.setWrapText(true);
+                size.getStyleClass().addAll("muted", "small");
+                On on = at.equals("kiln.lid") ? On.LID : On.FLOOR;
+                follow(() -> size.setText(SlabWords.of(doc, on)));
+                box.getChildren().add(size);
             }
         }
         for (FormSpec in : s.inner()) {

@@ -12,6 +12,7 @@ import javafx.scene.control.Label;
 import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import javafx.util.Duration;
@@ -41,6 +42,9 @@ public final class PaperStep implements StepView {
     private final PlainField down;
     private final HBox work = new HBox(8);
     private final Button again = new Button("Lay the pages out");
+    /** Keeps its room while it is empty, so that nothing below moves under the mouse. */
+    private final StackPane progress = new StackPane(work, again);
+
     private final PauseTransition late = new PauseTransition(Duration.millis(500));
     private final Button save = big("Save PDF", true);
     private final Button print = big("Print at 100 %", false);
@@ -81,7 +85,7 @@ public final class PaperStep implements StepView {
         save.setOnAction(e -> savePdf());
         card.setOnAction(e -> saveCard());
         print.setOnAction(e -> print());
-        side.getChildren().addAll(options, correction, buttons, card, messages);
+        side.getChildren().addAll(progress, options, correction, buttons, card, messages);
         model.listen(this::heard);
         ProgressBar bar = new ProgressBar(ProgressBar.INDETERMINATE_PROGRESS);
         bar.setMaxWidth(Double.MAX_VALUE);
@@ -96,11 +100,12 @@ public final class PaperStep implements StepView {
         work.getChildren().setAll(doing, bar, stop);
         work.setAlignment(Pos.CENTER_LEFT);
         again.getStyleClass().setAll("plain-button");
+        again.setVisible(false);
+        work.setVisible(false);
+        StackPane.setAlignment(again, Pos.CENTER_LEFT);
         again.setOnAction(e -> model.make());
         late.setOnFinished(e -> {
-            if (model.running() && !side.getChildren().contains(work)) {
-                side.getChildren().add(0, work);
-            }
+            work.setVisible(model.running());
         });
         allow();
     }
@@ -151,22 +156,21 @@ public final class PaperStep implements StepView {
         card.setDisable(p == null || p.cardPdf() == null);
         if (!model.running()) {
             late.stop();
-            side.getChildren().remove(work);
+            work.setVisible(false);
         }
     }
 
     private void cancel() {
         model.cancel();
         heard();
-        side.getChildren().remove(again);
-        side.getChildren().add(0, again);
+        again.setVisible(true);
     }
 
     private void heard() {
         allow();
         board.repaint();
         if (model.running()) {
-            side.getChildren().remove(again);
+            again.setVisible(false);
             late.playFromStart();
         } else if (model.pages() != null) {
             made();

@@ -10,6 +10,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import portwright.app.board.Board;
 import portwright.app.doc.Catalog;
@@ -143,14 +144,23 @@ public final class PortsStep implements StepView {
         return ticket;
     }
 
-    /** How much of the slab is clear for the centre, in words for those who do not see the board. */
-    private Label roomLine() {
-        Label l = new Label();
-        l.setWrapText(true);
-        l.getStyleClass().addAll("muted", "slip-text");
+    /** How much of the slab is clear for the centre, in words for those who do not see the board; an unseen longest text keeps its room. */
+    private Node roomLine() {
+        Label l = line("");
+        Label room = line(RegionWords.LONGEST);
+        room.setVisible(false);
         Runnable show = () -> l.setText(RegionWords.of(board.region()));
         refreshers.add(show);
         show.run();
+        return new StackPane(room, l);
+    }
+
+    private static Label line(String words) {
+        Label l = new Label(words);
+        l.setWrapText(true);
+        l.setMinHeight(Region.USE_PREF_SIZE);
+        l.getStyleClass().addAll("muted", "slip-text");
+        StackPane.setAlignment(l, Pos.TOP_LEFT);
         return l;
     }
 

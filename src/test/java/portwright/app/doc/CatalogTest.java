@@ -96,6 +96,17 @@ class CatalogTest {
         }
     }
 
+    /** A potter asked what these mean; a name that no form has would help nobody. */
+    @Test
+    void wordsOfTheTradeAreExplained() {
+        TreeSet<String> keys = new TreeSet<>();
+        FORMS.forEach(f -> keys(f, "", keys));
+        for (String key : List.of("turn", "lossFactor", "leakArea", "reach", "clear", "overhang")) {
+            assertThat(FieldHelp.of(key)).as(key).isNotBlank();
+            assertThat(keys).anyMatch(k -> k.endsWith("." + key));
+        }
+    }
+
     static List<String> starters() {
         return Starters.names();
     }
