@@ -56,7 +56,8 @@ final class ShelfShapes {
             return "height";
         }
         return switch (s.shape()) {
-            case ROUND, HALF -> named("diameter", s.diameter());
+            case ROUND -> named("diameter", s.diameter());
+            case HALF -> s.diameter() == null ? "diameter" : named("turn", s.turn());
             case POLYGON -> s.sides() == null ? "sides" : named("acrossFlats", s.acrossFlats());
             case RECTANGLE -> s.width() == null ? "width" : named("depth", s.depth());
         };

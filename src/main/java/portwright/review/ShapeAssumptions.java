@@ -55,13 +55,10 @@ final class ShapeAssumptions {
             if (shelves.get(i).at() == null) {
                 assume.add("shelves[" + i + "].at", "0 in, 0 in", "a shelf set in the middle of the chamber");
             }
-            if (shelves.get(i).turn() == null && shelves.get(i).shape() != ShelfShape.ROUND) {
-                assume.add(
-                        "shelves[" + i + "].turn",
-                        "0 deg",
-                        shelves.get(i).shape() == ShelfShape.HALF
-                                ? "a half shelf with its round side to the back"
-                                : "a shelf whose side faces the back");
+            if (shelves.get(i).turn() == null
+                    && (shelves.get(i).shape() == ShelfShape.POLYGON
+                            || shelves.get(i).shape() == ShelfShape.RECTANGLE)) {
+                assume.add("shelves[" + i + "].turn", "0 deg", "a shelf whose side faces the back");
             }
         }
     }

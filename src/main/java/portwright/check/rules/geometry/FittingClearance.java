@@ -13,7 +13,9 @@ import portwright.geometry.Convex;
 import portwright.geometry.FittingShape;
 import portwright.geometry.Hole;
 import portwright.geometry.KilnGeometry;
+import portwright.geometry.Pt;
 import portwright.geometry.Solids;
+import portwright.model.Size2;
 import portwright.review.Review;
 
 /** Room between a hole and each fitting; through the brick, or through the air outside, where the fitting is on another part. */
@@ -52,6 +54,19 @@ public final class FittingClearance implements Rule {
                 : Solids.distance(Bore.of(kiln, h), solids, reach);
     }
 
+    /** Least clearance whichever way an oblong fitting lies whose turn is not given, mm; infinite for others. */
+    private static double otherWayRound(Hole h, FittingShape f) {
+        Size2 size = f.fitting().size();
+        if (size == null
+                || f.fitting().turn() != null
+                || size.width().mm() == size.depth().mm()) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double reach = Math.hypot(size.width().mm(), size.depth().mm()) / 2;
+        Pt at = new Pt(f.fitting().at().xMm(), f.fitting().at().yMm());
+        return h.centre().distance(at) - reach - h.drilledRadius();
+    }
+
     private void judge(KilnGeometry kiln, Limits limits, Findings out, Hole h, FittingShape f) {
         String kind = f.fitting().kind().id();
         boolean own = f.fitting().clear() != null;
@@ -60,6 +75,9 @@ public final class FittingClearance implements Rule {
         List<Convex> solids = same ? List.of() : f.solids(kiln);
         double left = room(kiln, h, f, solids, limit);
         boolean stopped = Geo.under(left, limit / 2);
+        if (!stopped && same && otherWayRound(h, f) < limit / 2) {
+            out.lacks(this, "kiln.fittings[" + kiln.design().kiln().fittings().indexOf(f.fitting()) + "].turn");
+        }
         if (stopped || Geo.under(left, limit)) {
             Mark[] marks =
                     same ? new Mark[] {new Mark(h.face(), h.centre(), f.shape().nearest(h.centre()))} : new Mark[0];

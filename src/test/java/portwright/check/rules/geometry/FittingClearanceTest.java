@@ -5,16 +5,20 @@ import static portwright.TestKiln.at;
 import static portwright.TestKiln.mm;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import portwright.TestKiln;
 import portwright.check.Forbids;
 import portwright.check.Severity;
+import portwright.check.rules.RuleBook;
+import portwright.data.LimitTable;
 import portwright.model.Fitting;
 import portwright.model.FittingKind;
 import portwright.model.Ided;
 import portwright.model.On;
+import portwright.review.Review;
 
 class FittingClearanceTest {
     private static final String RULE = "fitting-clearance";
@@ -135,5 +139,23 @@ class FittingClearanceTest {
                 },
                 "A",
                 "bar");
+    }
+
+    /** A strap of 400 by 20 mm, 200 mm off, reaches the hole if it lies the other way round: unknown until its turn is given. */
+    @Test
+    void aPartThatMayLieTheOtherWayRoundIsNotChecked() {
+        assertThat(unchecked(200)).containsExactly("kiln.fittings[0].turn");
+        assertThat(unchecked(320)).isEmpty();
+    }
+
+    private static List<String> unchecked(double y) {
+        TestKiln k = AtTheLimitTest.square()
+                .box("strap", FittingKind.OTHER, On.LID, null, at(0, y), 400, 20, null)
+                .flue("F", 0, 0, 40);
+        return new RuleBook(LimitTable.load())
+                .check(Review.geometryOnly(k.build()), Set.of(RuleBook.Section.GEOMETRY)).notChecked().stream()
+                        .filter(n -> n.rule().equals(RULE))
+                        .flatMap(n -> n.needs().stream())
+                        .toList();
     }
 }
