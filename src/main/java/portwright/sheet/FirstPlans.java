@@ -122,8 +122,8 @@ final class FirstPlans {
             return;
         }
         for (Tile tile : t.printed()) {
-            double x = tile.column() == 0 ? seen.minX() : t.seamX(tile.column() - 1);
-            double y = tile.row() == 0 ? seen.maxY() : t.seamY(tile.row() - 1);
+            double x = tile.column() == 0 ? b.minX() + 0.4 * reduction : t.seamX(tile.column() - 1);
+            double y = tile.row() == 0 ? b.maxY() - 0.4 * reduction : t.seamY(tile.row() - 1);
             small.text(
                     tile.name(),
                     new Pt(x + 0.6 * reduction, y - 2.8 * reduction),

@@ -41,7 +41,7 @@ final class FirstSchedule {
                 FirstPage.SMALL);
         double end = block.right - FirstPage.PIN_STRIP;
         double w = end - block.left;
-        double[] col = {0, 0.058, 0.215, 0.285, 0.51, 0.625, 0.74, 0.845, 0.92};
+        double[] col = {0, 0.058, 0.215, 0.285, 0.51, 0.625, 0.735, 0.852, 0.926};
         String[] names = {"no.", "hole", "part", "saw", "from left", "from back", "radius", "bearing", "metal"};
         block.rule(block.left, end, top + 2, LineStyle.CHAMBER_WALL);
         for (int i = 0; i < names.length; i++) {
@@ -135,7 +135,7 @@ final class FirstSchedule {
                     double mm = a.hole().centre().distance(b.hole().centre());
                     String words = InchFraction.words(mm, 32);
                     String metric = LastPages.tenths(mm) + " mm";
-                    out.add(a.number() + "–" + b.number() + " "
+                    out.add(a.number() + " to " + b.number() + ": "
                             + (inch ? words + " (" + metric + ")" : metric + " (" + words + ")"));
                 }
             }
