@@ -37,8 +37,8 @@ record CardLists(
                         "Plate off 10 min. Elements off. Next firing in air.",
                         "Burners out. Plug inlets, shut plate. Note gas used."),
                 List.of(
-                        "Plate 2 mm further open, wait 5 min.",
-                        "Still falling: 2 mm closer to shut.",
+                        "Plate 2 mm wider, wait 5 min.",
+                        "Still falling: 2 mm nearer shut.",
                         "No help, or " + GAS_ON_C + " °C on the meter falling: gas off first."),
                 List.of(
                         "All burner valves shut at once.",
