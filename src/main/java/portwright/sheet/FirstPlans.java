@@ -123,7 +123,7 @@ final class FirstPlans {
         }
         for (Tile tile : t.printed()) {
             double x = tile.column() == 0 ? b.minX() + 0.4 * reduction : t.seamX(tile.column() - 1);
-            double y = tile.row() == 0 ? b.maxY() - 0.4 * reduction : t.seamY(tile.row() - 1);
+            double y = tile.row() == 0 ? b.maxY() - 4.8 * reduction : t.seamY(tile.row() - 1);
             small.text(
                     tile.name(),
                     new Pt(x + 0.6 * reduction, y - 2.8 * reduction),
