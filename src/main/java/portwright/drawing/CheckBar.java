@@ -51,10 +51,10 @@ public final class CheckBar {
         pen.text(
                 Format.plain(LENGTH_MM, 0) + " mm",
                 f.at(LENGTH_MM, base),
-                across ? Pen.Align.CENTRE : Pen.Align.RIGHT,
+                Pen.Align.RIGHT,
                 angle,
                 TextStyle.BAR_BOLD);
-        pen.text("4 in", f.at(INCH_LENGTH_MM + 1.2, -1), Pen.Align.LEFT, angle, TextStyle.BAR_BOLD);
+        pen.text("4 in", f.at(INCH_LENGTH_MM + 1.2, -2.4), Pen.Align.LEFT, angle, TextStyle.BAR_BOLD);
     }
 
     private record Frame(Pt zero, double dx, double dy) {

@@ -136,7 +136,8 @@ public final class ForecastText {
         }
         Forecast f = review.firing().forecast().value();
         FiringRun run = f.nominal();
-        return n(run.endS() / 3600, 1) + " h"
+        return (ratesRule(f) ? "about " : "")
+                + n(run.endS() / 3600, 1) + " h"
                 + (ratesRule(f)
                         ? " at the rates asked for, "
                         : " (" + n(f.quick().endS() / 3600, 1) + " to "

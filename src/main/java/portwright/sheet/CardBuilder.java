@@ -14,6 +14,7 @@ import portwright.model.Heat;
 import portwright.model.Port;
 import portwright.model.PortsState;
 import portwright.model.Role;
+import portwright.model.UnitSystem;
 import portwright.report.ForecastText;
 import portwright.review.Review;
 import portwright.review.StepTravel;
@@ -68,12 +69,25 @@ public final class CardBuilder {
                 lists.alarm(),
                 lists.cautions(result),
                 computed.forecast(),
+                scale(design),
                 result.stops(Forbids.LIGHTING),
                 result.notChecked().stream()
                         .filter(n -> n.forbids() == Forbids.LIGHTING)
                         .map(NotChecked::rule)
                         .distinct()
                         .toList());
+    }
+
+    /** The scale of the first step that names a temperature; °F where none does and the design is in inches. */
+    private static String scale(Design design) {
+        boolean fahrenheit = design.firing() != null && design.firing().steps() != null
+                ? design.firing().steps().stream()
+                        .filter(s -> s.to() != null)
+                        .findFirst()
+                        .map(s -> s.to().typed().toUpperCase(Locale.ROOT).endsWith("F"))
+                        .orElse(design.units() != UnitSystem.METRIC)
+                : design.units() != UnitSystem.METRIC;
+        return fahrenheit ? "°F" : "°C";
     }
 
     static long fahrenheit(double c) {

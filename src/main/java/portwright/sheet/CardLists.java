@@ -26,7 +26,8 @@ record CardLists(
                         "Doors open, CO alarm on, extinguisher at the exit.",
                         "Plugs out, plate off, valves shut. Cylinder open slowly. Soap every joint.",
                         "Chamber " + GAS_ON_C + " °C (" + CardBuilder.fahrenheit(GAS_ON_C)
-                                + " °F) or more at its coldest place: wait for 800 °C on the meter.",
+                                + " °F) or more at its coldest place: wait for 800 °C ("
+                                + CardBuilder.fahrenheit(800) + " °F) on the meter.",
                         "Face away: taper at " + order + ", open its valve"
                                 + (inlets.size() > 1 ? "; then the next." : ".") + " No flame: shut at once, wait "
                                 + wait + "." + explosive(result),
@@ -37,7 +38,7 @@ record CardLists(
                         "Burners out. Plug inlets, shut plate. Note gas used."),
                 List.of(
                         "Plate 2 mm wider, wait 5 min.",
-                        "Still falling: 2 mm closer.",
+                        "Still falling: 2 mm nearer shut.",
                         "No help, or " + GAS_ON_C + " °C on the meter falling: gas off first."),
                 List.of(
                         "All burner valves shut at once.",

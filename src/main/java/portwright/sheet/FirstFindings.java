@@ -2,13 +2,19 @@ package portwright.sheet;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Set;
 import portwright.check.Finding;
 import portwright.check.Forbids;
 import portwright.drawing.Signs;
+import portwright.drawing.TextStyle;
 import portwright.drawing.Words;
 
 /** The findings in short, and the rules that were not checked. */
 final class FirstFindings {
+    private static final TextStyle HEAD = TextStyle.BAR_BOLD;
+    /** Rules whose notes forbid nothing and are for who drills. */
+    private static final Set<String> DRILLING = Set.of("jacket", "saw-depth", "saw-size", "one-brick", "joint-sliver");
+
     private final Job job;
     private final Block block;
 
@@ -21,18 +27,22 @@ final class FirstFindings {
     void draw(double x, double top, double w, double limit) {
         block.words("Findings", x, top, FirstPage.HEADING);
         double y = top + 2.5;
-        // of one severity what bears on drilling comes first
         List<Finding> all = job.result().findings().stream()
-                .sorted(Comparator.comparing(Finding::severity)
-                        .thenComparing(f -> f.forbids() == Forbids.DRILLING ? 0 : f.bearsOn(Forbids.DRILLING) ? 1 : 2))
+                .sorted(Comparator.comparing((Finding f) -> drilling(f) ? 0 : 1).thenComparing(Finding::severity))
                 .toList();
         String nots = notChecked();
         double tail = Words.height(block.pen, nots, w, FirstPage.SMALL);
         int shown = 0;
+        boolean firing = false;
         for (Finding f : all) {
-            double h = Words.height(block.pen, f.message(), w - 8, FirstPage.SMALL);
+            boolean turn = !firing && !drilling(f);
+            double h = Words.height(block.pen, f.message(), w - 8, FirstPage.SMALL) + (turn ? 6 : 0);
             if (y + h + 1.5 + 5 + Math.min(tail, 30) > limit) {
                 break;
+            }
+            if (turn) {
+                y = block.flow(shown == 0 ? "None on drilling. For the firing:" : "For the firing:", x, y, w, HEAD) + 1;
+                firing = true;
             }
             Signs.severity(block.pen, f.severity(), block.at(x + 2.7, y + 2.9), 5);
             y = block.flow(f.message(), x + 8, y, w - 8, FirstPage.SMALL) + 1.5;
@@ -41,7 +51,7 @@ final class FirstFindings {
         if (all.isEmpty()) {
             y = block.flow("None in what was checked.", x, y, w, FirstPage.SMALL) + 1;
         } else if (shown < all.size()) {
-            y = block.flow((all.size() - shown) + " more on the last sheets.", x, y, w, FirstPage.SMALL) + 1;
+            y = block.flow((all.size() - shown) + " more" + (drilling(all.get(shown)) ? "" : ", for the firing,") + " on the last sheets.", x, y, w, FirstPage.SMALL) + 1;
         }
         List<String> lines = Words.wrap(block.pen, nots, w, FirstPage.SMALL);
         int room = Math.max(0, (int) Math.floor((limit - y) / (FirstPage.SMALL.mm() * Words.LEADING)));
@@ -51,6 +61,11 @@ final class FirstFindings {
                     cut ? "… more on the last sheets." : lines.get(i), x, y + FirstPage.SMALL.mm(), FirstPage.SMALL);
             y += FirstPage.SMALL.mm() * Words.LEADING;
         }
+    }
+
+    /** Whether who drills has to know of it: it bears on drilling, or it is about a hole or the slab and not about the fire. */
+    private static boolean drilling(Finding f) {
+        return f.forbids() == Forbids.DRILLING || DRILLING.contains(f.rule());
     }
 
     private String notChecked() {

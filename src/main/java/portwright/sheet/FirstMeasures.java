@@ -1,5 +1,6 @@
 package portwright.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import portwright.drawing.Box;
 import portwright.drawing.CheckBar;
@@ -9,7 +10,7 @@ import portwright.drawing.Pen;
 import portwright.drawing.TextStyle;
 import portwright.geometry.Pt;
 
-/** What proves the print: two bars, three pins of a right-angled triangle, and the list before the drill turns. */
+/** What proves the print: two bars, three pins of a right-angled triangle, and what to do in which order. */
 final class FirstMeasures {
     private final Job job;
     private final Block block;
@@ -30,8 +31,8 @@ final class FirstMeasures {
         double y = top + 6;
         block.words("Measure this sheet first", x, y, FirstPage.HEADING);
         y = block.flow(
-                "Lay a steel rule on both bars. 100 mm within 0.5 mm: use the sheets. Within 1.5 mm: print again with a correction, true length over printed length, "
-                        + "across and down (--scale-x and --scale-y, or Printer correction in the window). Worse: do not use, mend the printer's scaling first. Then prick P, Q and R: the sides must read 150, 200 and 250 mm, each within 0.5 mm.",
+                "Steel rule on both bars: 100 mm within 0.5 mm, use the sheets. Within 1.5 mm: print again with a correction, true over printed length "
+                        + "(--scale-x and --scale-y, or Printer correction in the window). Worse: mend the printer's scaling first. Prick P, Q, R: sides 150, 200 and 250 mm, each within 0.5 mm.",
                 x,
                 y + 2,
                 end - x,
@@ -41,22 +42,35 @@ final class FirstMeasures {
         }
         CheckBar.across(block.pen(x, block.height - y - 8.6, sx, sy), new Pt(0, 0));
         y += 19.5;
-        block.words("Before the drill turns", x, y, FirstPage.HEADING);
-        y += 2.2;
-        for (String s : List.of(
-                "Unplug the kiln. Lift off pan and jacket where drilled.",
-                "Offer up the real burner to the paper hole before drilling.",
-                "Mask, goggles, damp brick: the dust harms the lungs.",
-                "Metal hole first, then the brick, by slow drill.",
-                "Read the last sheet. Local code comes before this paper.")) {
+        block.words("In this order", x, y, FirstPage.HEADING);
+        y += 1.8;
+        for (String t : steps()) {
             block.pen.polyline(
-                    new Box(x, block.height - y - 4.2, x + 3.2, block.height - y - 1).corners(), true, LineStyle.BOX);
-            block.words(s, x + 6, y + 3.8, TextStyle.PLAIN);
-            y += 5.9;
+                    new Box(x, block.height - y - 3.6, x + 2.8, block.height - y - 0.8).corners(), true, LineStyle.BOX);
+            y = block.flow(t, x + 5, y, end - x - 5, FirstPage.SMALL) + 0.5;
         }
         new FirstFindings(job, block)
                 .draw(findingsX, top + 6, block.right - findingsX, block.height - Frame.MARGIN - 22);
         pins();
+    }
+
+    private List<String> steps() {
+        List<String> out = new ArrayList<>();
+        boolean joined =
+                job.views().stream().anyMatch(v -> v.tiling().printed().size() > 1);
+        out.add("Print at 100 %. Measure both bars of every sheet."
+                + (joined
+                        ? " Cut on the left and upper trim lines, lay over as in the map above, cross on cross, tape; measure the schedule."
+                        : " Measure the schedule."));
+        boolean mirrored = job.views().stream().anyMatch(v -> v.face().mirrored());
+        boolean plain = job.views().stream().anyMatch(v -> !v.face().mirrored());
+        out.add("Unplug. Tape the paper, print outwards, to the face in its head"
+                + (mirrored && plain ? ", never black and white heads mixed" : "")
+                + ", sides as named on it. Cut the paper out round the legs.");
+        out.add("Offer up the real burner to the paper hole before drilling.");
+        out.add("Dashed circle: hole in the sheet metal (pan, jacket), wider. Cut it first, then the brick, by slow drill.");
+        out.add("Mask, goggles, damp brick: the dust harms the lungs. Read the last sheets. Local code comes before this paper.");
+        return out;
     }
 
     private void pins() {

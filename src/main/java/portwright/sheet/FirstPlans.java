@@ -9,13 +9,15 @@ import portwright.drawing.PartLook;
 import portwright.drawing.PartPainter;
 import portwright.drawing.Pen;
 import portwright.drawing.TextStyle;
-import portwright.geometry.Face;
 import portwright.geometry.Pt;
 import portwright.model.On;
 
-/** Small plans of the parts that are drilled, with the edges that the schedule is measured from. */
+/** Small plans of the faces that are printed: where the sheets meet, and the edges that the schedule is measured from. */
 final class FirstPlans {
     private static final int[] REDUCTIONS = {2, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100};
+
+    private static final int MOST = 3;
+    private static final TextStyle NAME = new TextStyle(TextStyle.Face.SANS, 12.5, 2.4, Ink.INK, true);
 
     private final Job job;
     private final Block block;
@@ -27,23 +29,13 @@ final class FirstPlans {
 
     /** Draws them between two heights, from the top. */
     void draw(double top, double bottom) {
-        List<Face> faces = new ArrayList<>();
-        for (On on : List.of(On.FLOOR, On.LID)) {
-            if (!job.kiln().holes(on).isEmpty()) {
-                faces.add(new Face(on, 0, on == On.FLOOR));
-            }
-        }
-        job.holes().stream()
-                .filter(n -> n.hole().face().on() == On.WALL)
-                .map(n -> n.hole().face())
-                .distinct()
-                .limit(Math.max(0, 3 - faces.size()))
-                .forEach(faces::add);
+        List<View> views = views();
         double end = block.right - FirstPage.PIN_STRIP;
-        double slot = (end - block.left) / Math.max(1, faces.size());
+        double slot = (end - block.left) / Math.max(1, views.size());
         double room = bottom - top - 7;
-        List<PartPainter> painters = faces.stream()
-                .map(f -> new PartPainter(job.kiln(), f, job.result().findings(), PartLook.small()))
+        List<PartPainter> painters = views.stream()
+                .map(v -> new PartPainter(
+                        job.kiln(), v.face(), job.result().findings(), PartLook.small()))
                 .toList();
         int reduction = REDUCTIONS[REDUCTIONS.length - 1];
         for (int i = REDUCTIONS.length - 1; i >= 0; i--) {
@@ -57,12 +49,27 @@ final class FirstPlans {
             }
         }
         for (int i = 0; i < painters.size(); i++) {
-            plan(painters.get(i), block.left + slot * i, top, slot, room, reduction);
+            plan(views.get(i), painters.get(i), block.left + slot * i, top, slot, room, reduction);
         }
         block.rule(block.left, end, bottom + 0.5, LineStyle.CHAMBER_WALL);
     }
 
-    private void plan(PartPainter p, double x, double top, double slot, double room, int reduction) {
+    /** The faces that are printed; of more than three one for each part, not mirrored where both are. */
+    private List<View> views() {
+        List<View> all = job.views();
+        return all.size() <= MOST
+                ? all
+                : all.stream()
+                        .filter(v -> !v.face().mirrored()
+                                || all.stream()
+                                        .noneMatch(o -> o != v
+                                                && o.face().on() == v.face().on()
+                                                && o.face().panel() == v.face().panel()))
+                        .limit(MOST)
+                        .toList();
+    }
+
+    private void plan(View view, PartPainter p, double x, double top, double slot, double room, int reduction) {
         double f = 1.0 / reduction;
         Box b = p.bounds();
         double cx = x + slot / 2;
@@ -83,23 +90,46 @@ final class FirstPlans {
         p.paint(small, window, taken);
         small.text(sides[0], back, Pen.Align.CENTRE, 0, s);
         small.text(sides[1], front, Pen.Align.CENTRE, 0, s);
+        sheets(view, p.bounds(), small, reduction);
         double over = 2.5 * reduction;
+        double left = p.face().mirrored() ? rim.maxX() : rim.minX();
         small.line(
-                new Pt(rim.minX(), rim.maxY() + over),
-                new Pt(rim.minX(), wall ? rim.minY() - over : rim.minY()),
+                new Pt(left, rim.maxY() + over),
+                new Pt(left, wall ? rim.minY() - over : rim.minY()),
                 LineStyle.CHAMBER_WALL);
         double batten = wall ? rim.minY() : rim.maxY();
-        small.line(new Pt(rim.minX() - over, batten), new Pt(rim.maxX(), batten), LineStyle.CHAMBER_WALL);
-        String name = switch (p.face().on()) {
-            case FLOOR -> "floor from above";
-            case LID -> "lid from above";
-            case WALL -> "wall " + p.face().panel() + " from inside";
-        };
+        small.line(new Pt(rim.minX() - over, batten), new Pt(rim.maxX() + over, batten), LineStyle.CHAMBER_WALL);
+        String name = view.words() + (p.face().mirrored() ? ", MIRRORED" : "");
         block.pen.text(
                 name + ", 1 : " + reduction,
                 new Pt(cx, Math.max(block.height - top - room - 4, cy - b.height() * f / 2 - 9)),
                 Pen.Align.CENTRE,
                 0,
                 TextStyle.BOLD);
+    }
+
+    /** Where the sheets meet, with the name of each. */
+    private static void sheets(View view, Box b, PdfPen small, int reduction) {
+        Tiling t = view.tiling();
+        Box seen = b.grown(2 * reduction);
+        for (int c = 0; c + 1 < t.columnCount(); c++) {
+            small.line(new Pt(t.seamX(c), seen.minY()), new Pt(t.seamX(c), seen.maxY()), LineStyle.TRIM);
+        }
+        for (int r = 0; r + 1 < t.rowCount(); r++) {
+            small.line(new Pt(seen.minX(), t.seamY(r)), new Pt(seen.maxX(), t.seamY(r)), LineStyle.TRIM);
+        }
+        if (t.printed().size() < 2) {
+            return;
+        }
+        for (Tile tile : t.printed()) {
+            double x = tile.column() == 0 ? b.minX() + 0.4 * reduction : t.seamX(tile.column() - 1);
+            double y = tile.row() == 0 ? b.maxY() - 4.8 * reduction : t.seamY(tile.row() - 1);
+            small.text(
+                    tile.name(),
+                    new Pt(x + 0.6 * reduction, y - 2.8 * reduction),
+                    Pen.Align.LEFT,
+                    0,
+                    NAME);
+        }
     }
 }

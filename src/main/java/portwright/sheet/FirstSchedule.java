@@ -8,33 +8,40 @@ import portwright.drawing.LineStyle;
 import portwright.drawing.Pen;
 import portwright.drawing.TextStyle;
 import portwright.drawing.Words;
+import portwright.model.UnitSystem;
 import portwright.units.Format;
+import portwright.units.InchFraction;
 
 /** The hole schedule of the first sheet: every hole with its saw and its place from two edges. */
 final class FirstSchedule {
-    private static final double ROW = 6.4;
+    private static final double ROW = 8;
     /** Room kept for the small plans below, mm. */
     private static final double LEAST_PLANS = 46;
 
+    /** Up to so many holes every pair of one part is measured. */
+    private static final int MOST_PAIRED = 5;
+
     private final Job job;
     private final Block block;
+    private final boolean inch;
 
     FirstSchedule(Job job, Block block) {
         this.job = job;
         this.block = block;
+        inch = job.kiln().design().units() != UnitSystem.METRIC;
     }
 
     /** Draws it; gives where it ends from the top. */
     double draw(double top, double bottom) {
         block.words("Hole schedule", block.left, top, FirstPage.HEADING);
         block.words(
-                "to set out with a tape if the printer fails · mm to hole centres",
+                "to set out with a tape if the printer fails · to hole centres, " + (inch ? "in (to 1/32) and mm" : "mm and in (to 1/32)"),
                 block.left + block.pen.textWidth("Hole schedule", FirstPage.HEADING) + 4,
                 top,
                 FirstPage.SMALL);
         double end = block.right - FirstPage.PIN_STRIP;
         double w = end - block.left;
-        double[] col = {0, 0.058, 0.235, 0.305, 0.555, 0.655, 0.76, 0.845, 0.935};
+        double[] col = {0, 0.058, 0.215, 0.285, 0.51, 0.625, 0.735, 0.852, 0.926};
         String[] names = {"no.", "hole", "part", "saw", "from left", "from back", "radius", "bearing", "metal"};
         block.rule(block.left, end, top + 2, LineStyle.CHAMBER_WALL);
         for (int i = 0; i < names.length; i++) {
@@ -59,28 +66,36 @@ final class FirstSchedule {
             cell(n.hole().name(), block.left, col, w, 1, base, TextStyle.BOLD);
             cell(r.part(), block.left, col, w, 2, base, TextStyle.PLAIN);
             cell(n.sizeWords(), block.left, col, w, 3, base, TextStyle.PLAIN);
-            cell(LastPages.tenths(r.fromLeftMm()), block.left, col, w, 4, base, TextStyle.PLAIN);
-            cell(
-                    LastPages.tenths(r.fromOtherMm()) + (r.wall() ? " up" : ""),
-                    block.left,
-                    col,
-                    w,
-                    5,
-                    base,
-                    TextStyle.PLAIN);
-            cell(r.wall() ? "–" : LastPages.tenths(r.radiusMm()), block.left, col, w, 6, base, TextStyle.PLAIN);
+            length(r.fromLeftMm(), "", col, w, 4, y);
+            length(r.fromOtherMm(), r.wall() ? " up" : "", col, w, 5, y);
+            if (r.wall()) {
+                cell("–", block.left, col, w, 6, base, TextStyle.PLAIN);
+            } else {
+                length(r.radiusMm(), "", col, w, 6, y);
+            }
             cell(r.wall() ? "–" : Format.plain(r.bearingDeg(), 1) + "°", block.left, col, w, 7, base, TextStyle.PLAIN);
-            cell(
-                    n.hasMetal() ? Format.plain(n.metalMm(), 0) + (n.metalKnown() ? "" : " ?") : "–",
-                    block.left,
-                    col,
-                    w,
-                    8,
-                    base,
-                    TextStyle.PLAIN);
+            if (n.hasMetal()) {
+                String sure = n.metalKnown() ? "" : " ?";
+                pair(
+                        InchFraction.words(n.metalMm(), 8) + sure,
+                        Format.plain(n.metalMm(), 0) + " mm" + sure,
+                        col,
+                        w,
+                        8,
+                        y);
+            } else {
+                cell("–", block.left, col, w, 8, base, TextStyle.PLAIN);
+            }
             y += ROW;
             block.rule(block.left, end, y, LineStyle.DIMENSION);
             walls |= r.wall();
+        }
+        String pairs = pairs(rows);
+        if (!pairs.isEmpty()) {
+            for (String line : Words.wrap(block.pen, pairs, end - block.left, FirstPage.SMALL)) {
+                y += 4.2;
+                block.words(line, block.left, y, FirstPage.SMALL);
+            }
         }
         List<String> foot = new ArrayList<>();
         if (fit < rows.size()) {
@@ -97,6 +112,35 @@ final class FirstSchedule {
             block.words(line, block.left, y, TextStyle.BAR);
         }
         return y + 2;
+    }
+
+    /** A length in both systems, the design's own above. */
+    private void length(double mm, String after, double[] col, double w, int i, double top) {
+        pair(InchFraction.words(mm, 32) + after, LastPages.tenths(mm) + " mm" + after, col, w, i, top);
+    }
+
+    private void pair(String inches, String metric, double[] col, double w, int i, double top) {
+        cell(inch ? inches : metric, block.left, col, w, i, top + 3.6, TextStyle.PLAIN);
+        cell(inch ? metric : inches, block.left, col, w, i, top + 7, TextStyle.BAR);
+    }
+
+    /** Centre to centre of the holes of each part, to check across a seam; of many holes those next to each other in number. */
+    private String pairs(List<HoleSchedule.Row> rows) {
+        List<String> out = new ArrayList<>();
+        for (int i = 0; i < rows.size(); i++) {
+            for (int k = i + 1; k < rows.size() && (rows.size() <= MOST_PAIRED || k == i + 1); k++) {
+                HoleNote a = rows.get(i).note();
+                HoleNote b = rows.get(k).note();
+                if (rows.get(i).part().equals(rows.get(k).part())) {
+                    double mm = a.hole().centre().distance(b.hole().centre());
+                    String words = InchFraction.words(mm, 32);
+                    String metric = LastPages.tenths(mm) + " mm";
+                    out.add(a.number() + " to " + b.number() + ": "
+                            + (inch ? words + " (" + metric + ")" : metric + " (" + words + ")"));
+                }
+            }
+        }
+        return out.isEmpty() ? "" : "Centre to centre, to check across a seam: " + String.join(" · ", out);
     }
 
     private void cell(String t, double x, double[] col, double w, int i, double base, TextStyle s) {

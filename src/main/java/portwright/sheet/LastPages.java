@@ -93,6 +93,19 @@ final class LastPages {
         y = Words.flow(pen, t, Frame.MARGIN + indent, y, w, s);
     }
 
+    /** Items of which the last two stay together, so that no page begins with a single one that is left over. */
+    private void list(List<String> items, double gap) {
+        for (int i = 0; i < items.size(); i++) {
+            if (i == items.size() - 2) {
+                room(Words.height(pen, items.get(i), textWidth(), TEXT)
+                        + gap
+                        + Words.height(pen, items.get(i + 1), textWidth(), TEXT));
+            }
+            para(items.get(i), 0, TEXT);
+            y -= gap;
+        }
+    }
+
     private void findings() {
         heading("Findings in full");
         if (job.result().findings().isEmpty()) {
@@ -141,7 +154,8 @@ final class LastPages {
 
     private void holes() {
         List<HoleSchedule.Row> rows = HoleSchedule.of(job.kiln());
-        heading("Holes and saws");
+        heading("Holes and saws", 24);
+        List<String> lines = new ArrayList<>();
         for (HoleSchedule.Row r : rows) {
             StringBuilder b = new StringBuilder();
             b.append(r.note().number())
@@ -168,8 +182,9 @@ final class LastPages {
             if (r.note().hasMetal()) {
                 b.append("; ").append(r.note().metalWords());
             }
-            para(b.append('.').toString(), 0, TEXT);
+            lines.add(b.append('.').toString());
         }
+        list(lines, 0);
     }
 
     private void wander() {
@@ -249,11 +264,8 @@ final class LastPages {
 
     private void cautions() {
         for (Map.Entry<String, List<String>> e : Cautions.byMoment().entrySet()) {
-            heading(e.getKey());
-            for (String c : e.getValue()) {
-                para(c, 0, TEXT);
-                y -= 1.2;
-            }
+            heading(e.getKey(), 18);
+            list(e.getValue(), 1.2);
         }
         heading("Whose word comes first");
         para(Cautions.LOCAL_CODE, 0, TextStyle.BOLD);

@@ -48,6 +48,11 @@ final class Places {
         return found;
     }
 
+    /** Whether only joints, axes and hatching cross it, which may be broken behind words. */
+    boolean breakable(Box box) {
+        return traces.breakable(box);
+    }
+
     private static boolean off(Box b, List<Box> others) {
         return others.stream().noneMatch(b::touches);
     }

@@ -114,7 +114,13 @@ final class TileSeams {
         Box box = found == null ? boxes.get(0) : found;
         Pt place =
                 upright ? new Pt(base, box.centre().y()) : new Pt(box.centre().x(), base);
-        return () -> model.text(words, place, Pen.Align.CENTRE, upright ? Math.PI / 2 : 0, WORDS);
+        boolean cleared = places.breakable(box);
+        return () -> {
+            if (cleared) {
+                model.fill(box.corners(), Ink.PAPER, 1);
+            }
+            model.text(words, place, Pen.Align.CENTRE, upright ? Math.PI / 2 : 0, WORDS);
+        };
     }
 
     /** Two marks on a seam, at the same places on both sheets. */
