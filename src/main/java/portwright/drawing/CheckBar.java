@@ -48,12 +48,7 @@ public final class CheckBar {
         double base = 4;
         pen.text("0", f.at(0, base), Pen.Align.CENTRE, angle, TextStyle.BAR);
         pen.text("50", f.at(50, base), Pen.Align.CENTRE, angle, TextStyle.BAR);
-        pen.text(
-                Format.plain(LENGTH_MM, 0) + " mm",
-                f.at(LENGTH_MM, base),
-                Pen.Align.RIGHT,
-                angle,
-                TextStyle.BAR_BOLD);
+        pen.text(Format.plain(LENGTH_MM, 0) + " mm", f.at(LENGTH_MM, base), Pen.Align.RIGHT, angle, TextStyle.BAR_BOLD);
         pen.text("4 in", f.at(INCH_LENGTH_MM + 1.2, -2.4), Pen.Align.LEFT, angle, TextStyle.BAR_BOLD);
     }
 

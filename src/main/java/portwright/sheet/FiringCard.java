@@ -346,7 +346,9 @@ public final class FiringCard {
         double row = Math.max(LEAST_ROW, (bottom - y) / (LEAST_ROWS + 1));
         int rows = (int) Math.floor((bottom - y) / row + 1e-9);
         double[] col = {0, 0.107, 0.226, 0.344, 0.462, 0.58, 0.72, 0.816, 1};
-        String[] names = {"clock", "meter " + data.scale(), "cones", "plate mm", "pressure", "flame at spy", "CO ppm", "notes"};
+        String[] names = {
+            "clock", "meter " + data.scale(), "cones", "plate mm", "pressure", "flame at spy", "CO ppm", "notes"
+        };
         for (int i = 0; i <= rows; i++) {
             pen.line(
                     at(left, y + row * i),

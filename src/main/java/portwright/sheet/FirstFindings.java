@@ -51,7 +51,14 @@ final class FirstFindings {
         if (all.isEmpty()) {
             y = block.flow("None in what was checked.", x, y, w, FirstPage.SMALL) + 1;
         } else if (shown < all.size()) {
-            y = block.flow((all.size() - shown) + " more" + (drilling(all.get(shown)) ? "" : ", for the firing,") + " on the last sheets.", x, y, w, FirstPage.SMALL) + 1;
+            y = block.flow(
+                            (all.size() - shown) + " more" + (drilling(all.get(shown)) ? "" : ", for the firing,")
+                                    + " on the last sheets.",
+                            x,
+                            y,
+                            w,
+                            FirstPage.SMALL)
+                    + 1;
         }
         List<String> lines = Words.wrap(block.pen, nots, w, FirstPage.SMALL);
         int room = Math.max(0, (int) Math.floor((limit - y) / (FirstPage.SMALL.mm() * Words.LEADING)));

@@ -56,8 +56,7 @@ final class FirstMeasures {
 
     private List<String> steps() {
         List<String> out = new ArrayList<>();
-        boolean joined =
-                job.views().stream().anyMatch(v -> v.tiling().printed().size() > 1);
+        boolean joined = job.views().stream().anyMatch(v -> v.tiling().printed().size() > 1);
         out.add("Print at 100 %. Measure both bars of every sheet."
                 + (joined
                         ? " Cut on the left and upper trim lines, lay over as in the map above, cross on cross, tape; measure the schedule."
@@ -68,8 +67,10 @@ final class FirstMeasures {
                 + (mirrored && plain ? ", never black and white heads mixed" : "")
                 + ", sides as named on it. Cut the paper out round the legs.");
         out.add("Offer up the real burner to the paper hole before drilling.");
-        out.add("Dashed circle: hole in the sheet metal (pan, jacket), wider. Cut it first, then the brick, by slow drill.");
-        out.add("Mask, goggles, damp brick: the dust harms the lungs. Read the last sheets. Local code comes before this paper.");
+        out.add(
+                "Dashed circle: hole in the sheet metal (pan, jacket), wider. Cut it first, then the brick, by slow drill.");
+        out.add(
+                "Mask, goggles, damp brick: the dust harms the lungs. Read the last sheets. Local code comes before this paper.");
         return out;
     }
 

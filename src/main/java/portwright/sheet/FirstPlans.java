@@ -34,8 +34,7 @@ final class FirstPlans {
         double slot = (end - block.left) / Math.max(1, views.size());
         double room = bottom - top - 7;
         List<PartPainter> painters = views.stream()
-                .map(v -> new PartPainter(
-                        job.kiln(), v.face(), job.result().findings(), PartLook.small()))
+                .map(v -> new PartPainter(job.kiln(), v.face(), job.result().findings(), PartLook.small()))
                 .toList();
         int reduction = REDUCTIONS[REDUCTIONS.length - 1];
         for (int i = REDUCTIONS.length - 1; i >= 0; i--) {
@@ -124,12 +123,7 @@ final class FirstPlans {
         for (Tile tile : t.printed()) {
             double x = tile.column() == 0 ? b.minX() + 0.4 * reduction : t.seamX(tile.column() - 1);
             double y = tile.row() == 0 ? b.maxY() - 4.8 * reduction : t.seamY(tile.row() - 1);
-            small.text(
-                    tile.name(),
-                    new Pt(x + 0.6 * reduction, y - 2.8 * reduction),
-                    Pen.Align.LEFT,
-                    0,
-                    NAME);
+            small.text(tile.name(), new Pt(x + 0.6 * reduction, y - 2.8 * reduction), Pen.Align.LEFT, 0, NAME);
         }
     }
 }

@@ -35,7 +35,8 @@ final class FirstSchedule {
     double draw(double top, double bottom) {
         block.words("Hole schedule", block.left, top, FirstPage.HEADING);
         block.words(
-                "to set out with a tape if the printer fails · to hole centres, " + (inch ? "in (to 1/32) and mm" : "mm and in (to 1/32)"),
+                "to set out with a tape if the printer fails · to hole centres, "
+                        + (inch ? "in (to 1/32) and mm" : "mm and in (to 1/32)"),
                 block.left + block.pen.textWidth("Hole schedule", FirstPage.HEADING) + 4,
                 top,
                 FirstPage.SMALL);
