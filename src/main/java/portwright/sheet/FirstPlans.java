@@ -17,7 +17,7 @@ final class FirstPlans {
     private static final int[] REDUCTIONS = {2, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100};
 
     private static final int MOST = 3;
-    private static final TextStyle NAME = new TextStyle(TextStyle.Face.SANS, 12.5, 2.4, Ink.INK, true);
+    private static final TextStyle NAME = new TextStyle(TextStyle.Face.SANS, 12.5, 2.8, Ink.INK, true);
 
     private final Job job;
     private final Block block;
