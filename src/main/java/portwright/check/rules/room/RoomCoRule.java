@@ -65,8 +65,8 @@ public final class RoomCoRule implements Rule {
                 + Say.n(co.burntShare() * 100) + " %)";
         String levels = " The room reaches " + Say.n(calm) + " ppm with no wind ("
                 + Say.n(co.stated().peakPpm()) + " ppm with the stated wind), " + Say.n(eight)
-                + " ppm over 8 h, with one part in " + Say.n(SafetyNumber.value("mixing-factor"))
-                + " of the air counted as mixing (mixing factor: a room is not stirred evenly).";
+                + " ppm over 8 h, the air counted through " + Say.n(SafetyNumber.value("mixing-factor"))
+                + " (mixing factor: a room is not stirred evenly).";
         levels += people(room, co, startOfGas(review));
         String has = " Openings and fan give " + Say.flow(air.calmM3PerS()) + " with no wind.";
         if (Say.over(calm, ceiling)) {
