@@ -33,7 +33,7 @@ final class SectionRoom {
     }
 
     /** Distance from (px, py) along a unit direction to the first place that stops; {@code most} where there is none nearer. */
-    double far(double px, double py, double sx, double sy, double most) {
+    private double far(double px, double py, double sx, double sy, double most) {
         if (stops(px, py)) {
             return 0;
         }
@@ -53,5 +53,23 @@ final class SectionRoom {
             }
         }
         return most;
+    }
+
+    /** Room from (px, py) toward evenly spread bearings, clockwise from the back. */
+    double[] allRound(double px, double py, int bearings, double most) {
+        double[] out = new double[bearings];
+        for (int b = 0; b < bearings; b++) {
+            double w = 2 * Math.PI * b / bearings;
+            out[b] = far(px, py, Math.sin(w), Math.cos(w), most);
+        }
+        return out;
+    }
+
+    /** Whether a shift leaves the room of {@link #allRound}, by the nearer of the two bearings beside it. */
+    static boolean leaves(double[] room, double dx, double dy, double most) {
+        double turn = Math.atan2(dx, dy) / (2 * Math.PI) * room.length;
+        int k = Math.floorMod((int) Math.floor(turn), room.length);
+        double least = Math.min(room[k], room[(k + 1) % room.length]);
+        return least < most && dx * dx + dy * dy >= least * least;
     }
 }

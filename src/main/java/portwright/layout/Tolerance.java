@@ -177,21 +177,8 @@ public final class Tolerance {
                     .toList();
             SectionRoom room = new SectionRoom(
                     kiln, h.port().on(), others, h.site().radius, h.site().sectionStop());
-            double[] out = new double[BEARINGS];
-            for (int b = 0; b < BEARINGS; b++) {
-                double w = 2 * Math.PI * b / BEARINGS;
-                out[b] = room.far(h.x(), h.y(), Math.sin(w), Math.cos(w), Wander.MOST_MM);
-            }
-            return out;
+            return room.allRound(h.x(), h.y(), BEARINGS, Wander.MOST_MM);
         });
-    }
-
-    /** Whether a shift leaves what the weakest section allows, by the nearer of the two bearings beside it. */
-    private static boolean weakens(double[] sections, double dx, double dy) {
-        double turn = Math.atan2(dx, dy) / (2 * Math.PI) * BEARINGS;
-        int k = Math.floorMod((int) Math.floor(turn), BEARINGS);
-        double room = Math.min(sections[k], sections[(k + 1) % BEARINGS]);
-        return room < Wander.MOST_MM && dx * dx + dy * dy >= room * room;
     }
 
     /** For each hole and draw: centre x, y, tilt shift x, y (of the whole thickness), growth of the radius; then one x, y of the measured elements. */
@@ -292,7 +279,9 @@ public final class Tolerance {
                     broken = note(broken, "port-spacing", counts);
                 }
             }
-            if (weak && (counts != null || !stop) && weakens(sections, x - h.x(), y - h.y())) {
+            if (weak
+                    && (counts != null || !stop)
+                    && SectionRoom.leaves(sections, x - h.x(), y - h.y(), Wander.MOST_MM)) {
                 stop = true;
                 note(broken, "weakest-section", counts);
             }

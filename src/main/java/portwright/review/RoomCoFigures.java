@@ -8,6 +8,7 @@ import portwright.calc.combustion.Products;
 import portwright.calc.room.Dilution;
 import portwright.calc.room.RoomAir;
 import portwright.calc.room.RoomCo;
+import portwright.data.Constants;
 import portwright.data.ExposureLimit;
 import portwright.data.LimitFamily;
 import portwright.data.SafetyNumber;
@@ -18,8 +19,7 @@ import portwright.units.Quantity;
 /** Carbon monoxide and oxygen of the room over the firing. */
 final class RoomCoFigures {
 
-    private static final double STANDARD_PA = 101_325;
-    private static final double HOTTEST_FLUE_K = 1573.15;
+    /** Lambda counted where no level is asked for: the lower end of the richest level (own judgement). */
     private static final double RICHEST = 0.60;
 
     private final Room room;
@@ -120,9 +120,10 @@ final class RoomCoFigures {
     }
 
     private double made(double lambda) {
+        double hottest = SafetyNumber.value("hottest-flue") + 273.15;
         return supply.burners().value().stream()
                 .mapToDouble(b -> b.molPerS()
-                        * Products.of(b.fuel(), Air.ROOM, lambda, HOTTEST_FLUE_K, STANDARD_PA)
+                        * Products.of(b.fuel(), Air.ROOM, lambda, hottest, Constants.ATMOSPHERE)
                                 .co())
                 .sum();
     }

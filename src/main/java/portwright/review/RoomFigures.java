@@ -20,7 +20,6 @@ import portwright.units.Quantity;
 final class RoomFigures {
 
     private static final double USUAL_ROOM_K = 293.15;
-    private static final double HOTTEST_FLUE_K = 1573.15;
 
     private final Design design;
     private final Room room;
@@ -198,7 +197,7 @@ final class RoomFigures {
         boolean carriedOff = LedOutdoors.hangs(hood) || led >= SafetyNumber.value("hood-capture");
         double w = (supply.netW() + power()) * (1 - led);
         double limit = SafetyNumber.value("combustible-surface") + 273.15;
-        double at = Plume.ceilingK(w, height, roomK(), HOTTEST_FLUE_K);
+        double at = Plume.ceilingK(w, height, roomK(), SafetyNumber.value("hottest-flue") + 273.15);
         return Known.of(new RoomReview.CeilingFigures(
                 w, carriedOff, height, at, roomK(), roomK() < limit ? Plume.heightForK(w, limit, roomK()) : height));
     }

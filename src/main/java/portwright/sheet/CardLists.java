@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import portwright.check.CheckResult;
 import portwright.check.Finding;
 import portwright.data.Caution;
+import portwright.data.SafetyNumber;
 
 /** The card's numbered lists, and which cautions of the common list still have to be said beside them. */
 record CardLists(
@@ -16,7 +17,7 @@ record CardLists(
         List<String> alarm) {
 
     /** Least chamber temperature for gas on the card, °C: the published limit of the gas-on rule. */
-    private static final int GAS_ON_C = 760;
+    private static final int GAS_ON_C = (int) SafetyNumber.value("gas-on-floor");
 
     static CardLists of(CheckResult result, List<String> inlets) {
         String order = inlets.isEmpty() ? "the inlet" : inlets.get(0);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import portwright.check.Finding;
 import portwright.check.Forbids;
+import portwright.check.Severity;
 import portwright.drawing.Signs;
 import portwright.drawing.TextStyle;
 import portwright.drawing.Words;
@@ -72,7 +73,9 @@ final class FirstFindings {
 
     /** Whether who drills has to know of it: it bears on drilling, or it is about a hole or the slab and not about the fire. */
     private static boolean drilling(Finding f) {
-        return f.forbids() == Forbids.DRILLING || DRILLING.contains(f.rule());
+        return f.severity() != Severity.NOTE && f.bearsOn(Forbids.DRILLING)
+                || f.forbids() == Forbids.DRILLING
+                || DRILLING.contains(f.rule());
     }
 
     private String notChecked() {

@@ -2,6 +2,7 @@ package portwright.app.doc;
 
 import java.util.ArrayList;
 import java.util.List;
+import portwright.data.SafetyNumber;
 import portwright.review.FireReview;
 import portwright.review.Review;
 import portwright.units.Format;
@@ -55,7 +56,10 @@ public final class Figures {
                 out.add(new Figure(fire.nowLabel(), fire.now(), fire.nowBand()));
             }
             case ROOM -> {
-                out.add(new Figure("CO, worst minute, mixing factor 3", value(f.roomCoPeakPpm(), 0), "ppm"));
+                out.add(new Figure(
+                        "CO, worst minute, mixing factor " + Math.round(SafetyNumber.value("mixing-factor")),
+                        value(f.roomCoPeakPpm(), 0),
+                        "ppm"));
                 out.add(new Figure("led outdoors, counted", value(f.ledOutdoorsPct(), 0), "%"));
                 out.add(new Figure("fresh air, wind still", value(f.roomAirM3PerH(), 0), "m³/h"));
                 out.add(new Figure("fresh air wanted", value(f.freshAirM3PerH(), 0), "m³/h"));

@@ -59,7 +59,8 @@ public final class RoomCoRule implements Rule {
         ExposureLimit l8 = co.eightHours();
         String made = "Step " + (co.worstStep() + 1) + " makes up to " + Say.n(co.madeMolPerS() * 0.02405 * 3600)
                 + " m³/h of CO, counted at lambda " + Say.n(co.worstLambda())
-                + " in gas of 1300 °C (rich end of the level, or the leanest that the flues allow where that is richer: more than burn shows for the middle); "
+                + " in gas of " + Say.n(SafetyNumber.value("hottest-flue"))
+                + " °C (rich end of the level, or the leanest that the flues allow where that is richer: more than burn shows for the middle); "
                 + Say.n(co.shareInRoom() * 100) + " % stays in the room (led outdoors "
                 + Say.n(co.ledShare() * 100) + " %" + byHood(room, co) + stated(review, co) + ", burnt at the flue "
                 + Say.n(co.burntShare() * 100) + " %)";
