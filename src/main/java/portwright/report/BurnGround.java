@@ -3,6 +3,7 @@ package portwright.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import portwright.calc.combustion.Air;
 import portwright.calc.draft.DraftBalance;
 import portwright.calc.draft.DraftCase;
 import portwright.calc.draft.Flue;
@@ -16,10 +17,13 @@ import portwright.model.Design;
 import portwright.model.UnitSystem;
 import portwright.review.Assumed;
 import portwright.units.Format;
+import portwright.units.Kind;
+import portwright.units.Quantity;
 
 /** What the figures of a fire rest on, so that a hand can check them: gas heat, coefficients of holes, jets and leaks, air. */
 public final class BurnGround {
-    private static final double BTU_PER_H = 3.412142;
+    private static final double BTU_PER_H_W =
+            Quantity.parse("1 Btu/h", Kind.POWER).si();
     private static final double MM = 1000;
     private static final List<String> GROUND = List.of("room.altitude", "room.temperature", "burners", "damper");
 
@@ -38,7 +42,7 @@ public final class BurnGround {
         boolean inch = design.units() != UnitSystem.METRIC;
         out.add(new ReportLine(
                 "heat of the gas",
-                n(netW / 1000, 2) + " kW net" + (inch ? " (" + n(netW * BTU_PER_H, 0) + " Btu/h net)" : "")));
+                n(netW / 1000, 2) + " kW net" + (inch ? " (" + n(netW / BTU_PER_H_W, 0) + " Btu/h net)" : "")));
         if (design.burners() != null) {
             for (Burner burner : design.burners()) {
                 if (burner.jet() != null) {
@@ -53,7 +57,7 @@ public final class BurnGround {
                 }
             }
         }
-        double room = k.atmosphericPressure() * 0.0289647 / (8.314463 * k.roomTemperature());
+        double room = Air.ROOM.density(k.atmosphericPressure(), k.roomTemperature());
         double roomMu = GasState.viscosity(k.roomTemperature());
         double chamberMu = GasState.viscosity(k.chamberTemperature());
         out.add(new ReportLine(

@@ -2,9 +2,9 @@ package portwright.review;
 
 import java.util.ArrayList;
 import java.util.List;
+import portwright.calc.combustion.Air;
 import portwright.calc.draft.DraftCase;
 import portwright.calc.room.UnlitGas;
-import portwright.data.Constants;
 import portwright.data.Ignition;
 import portwright.data.SafetyNumber;
 import portwright.geometry.KilnGeometry;
@@ -12,8 +12,6 @@ import portwright.model.Fuel;
 
 /** Gas that does not burn in the chamber, and the time to purge it. */
 final class UnlitFigures {
-    private static final double AIR_KG_PER_MOL = 0.028965;
-
     private UnlitFigures() {}
 
     /** How soon unlit gas can explode, by the gas that needs the least. */
@@ -57,7 +55,7 @@ final class UnlitFigures {
         DraftCase k = fire.kiln().value();
         double kelvin = SafetyNumber.value("gas-on-floor") + 273.15;
         double kg = fire.state(kelvin, 1, 0).balance().airFlow();
-        double density = k.atmosphericPressure() * AIR_KG_PER_MOL / (Constants.R * k.roomTemperature());
+        double density = Air.ROOM.density(k.atmosphericPressure(), k.roomTemperature());
         double flow = Math.max(0, kg / density);
         double s = UnlitGas.purgeS(geometry.chamberVolumeM3(), SafetyNumber.value("purge-changes"), flow);
         return Double.isFinite(s) ? Known.of(new RoomReview.Purge(kelvin, flow, s)) : Known.lacks(List.of("ports"));
