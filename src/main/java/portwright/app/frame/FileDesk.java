@@ -10,6 +10,7 @@ import java.util.UUID;
 import java.util.function.Consumer;
 import javafx.stage.FileChooser;
 import javafx.stage.Stage;
+import javafx.stage.WindowEvent;
 import portwright.app.doc.Document;
 import portwright.app.doc.HomeFolder;
 import portwright.app.doc.OpenMark;
@@ -59,6 +60,7 @@ public final class FileDesk {
 
     void start() {
         disk.start(stage);
+        stage.addEventHandler(WindowEvent.WINDOW_HIDDEN, e -> left.rest());
     }
 
     /** The file of the design and its state in words. */

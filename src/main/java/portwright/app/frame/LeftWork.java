@@ -34,9 +34,14 @@ final class LeftWork {
         return doc.unsaved() && recovery.keep(doc.text(), file.path());
     }
 
+    /** Nothing more is written: the window is gone. */
+    void rest() {
+        pause.stop();
+    }
+
     /** The work is saved or given up. */
     void drop() {
-        pause.stop();
+        rest();
         recovery.drop();
     }
 
