@@ -18,10 +18,10 @@ import portwright.sheet.FiringCard;
 import portwright.sheet.Paper;
 import portwright.sheet.SheetRefused;
 
-/** The one-page firing card. */
+/** The firing card. */
 @Command(
         name = "card",
-        description = "One-page firing card as PDF, to stand at the kiln with.",
+        description = "Firing card as PDF: one page to stand at the kiln with, more rows of the record on its back.",
         mixinStandardHelpOptions = true)
 final class CardCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DESIGN", description = "design file")
@@ -67,7 +67,7 @@ final class CardCommand implements Callable<Integer> {
             throw new UserError(Cli.STOP, e.getMessage());
         }
         Output.write(out, pdf);
-        spec.commandLine().getOut().println(out + ": firing card, " + size.words() + ". Print at 100 %.");
+        spec.commandLine().getOut().println(out + ": firing card, " + size.words() + ", and the record for its back. Print at 100 %.");
         return Cli.OK;
     }
 }

@@ -1,8 +1,11 @@
 package portwright.review;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import portwright.calc.firing.ConeWork;
+import portwright.data.Cone;
 import portwright.data.Cones;
 import portwright.model.Atmosphere;
 import portwright.model.Design;
@@ -27,6 +30,7 @@ public record StepTime(
     private static final double SLOW_K_PER_H = 50;
     private static final double SLOWEST = 15 / 3600.0;
     private static final double FASTEST = 150 / 3600.0;
+    private static final double CONE_NEAR_C = 10;
 
     /**
      * The steps in order. A climb at {@code full} power takes as long as the forecast says; where there is none, or it does not get there, it is
@@ -65,11 +69,24 @@ public record StepTime(
     }
 
     /** Chamber temperature, °C, at which a step's cone is down at the step's rate, within the chart's climbs; fast where no rate is stated. */
-    static double coneEndC(FiringStep s) {
+    public static double coneEndC(FiringStep s) {
+        return endC(Cones.load().find(s.cone()).orElseThrow(), s);
+    }
+
+    /** The cone that is down nearest to a step's temperature at the step's rate; empty where none is within 10 °C. */
+    public static Optional<String> coneAt(FiringStep s) {
+        double c = s.to().celsius();
+        return Cones.load().all().stream()
+                .min(Comparator.comparingDouble(k -> Math.abs(endC(k, s) - c)))
+                .filter(k -> Math.abs(endC(k, s) - c) <= CONE_NEAR_C)
+                .map(Cone::name);
+    }
+
+    private static double endC(Cone cone, FiringStep s) {
         double rate = s.rate() == null
                 ? FASTEST
                 : Math.max(SLOWEST, Math.min(FASTEST, s.rate().si()));
-        return ConeWork.of(Cones.load().find(s.cone()).orElseThrow()).endTemperatureK(rate) - 273.15;
+        return ConeWork.of(cone).endTemperatureK(rate) - 273.15;
     }
 
     private static double seconds(FiringStep s, int index, double rise, FiringReview firing, Assumptions assume) {

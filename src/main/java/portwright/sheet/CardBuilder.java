@@ -9,17 +9,13 @@ import portwright.check.Forbids;
 import portwright.check.NotChecked;
 import portwright.model.Burner;
 import portwright.model.Design;
-import portwright.model.FiringStep;
-import portwright.model.Heat;
 import portwright.model.Port;
-import portwright.model.PortsState;
 import portwright.model.Role;
 import portwright.model.UnitSystem;
 import portwright.report.ForecastText;
 import portwright.review.Review;
 import portwright.review.StepTravel;
 import portwright.units.Format;
-import portwright.units.Quantity;
 
 /** Fills the firing card from a design and what is known of its firing. */
 public final class CardBuilder {
@@ -43,26 +39,19 @@ public final class CardBuilder {
     }
 
     public static CardData of(CheckResult result, Design design, Computed computed) {
-        List<CardData.Step> steps = new ArrayList<>();
-        if (design.firing() != null && design.firing().steps() != null) {
-            List<FiringStep> asked = design.firing().steps();
-            for (int i = 0; i < asked.size(); i++) {
-                steps.add(step(asked.get(i), i, computed));
-            }
-        }
-        steps.add(new CardData.Step("shut down", "", "", "none", "clear, 10 min", "off, shut", "none", false));
         List<String> inlets = design.ports().stream()
                 .filter(p -> p.role() == Role.INLET)
                 .map(Port::name)
                 .toList();
-        CardLists lists = CardLists.of(result, inlets);
+        CardLists lists = CardLists.of(result, inlets, StepRows.electricAfterGas(design));
         return new CardData(
                 design.title(),
                 fire(design),
                 ContentMark.of(design).words(),
-                steps,
+                StepRows.of(design, computed.travel()),
                 plate(design, computed),
                 lists.lighting(),
+                lists.shutHeading(),
                 lists.shuttingDown(),
                 lists.temperatureFalls(),
                 lists.flameOut(),
@@ -92,56 +81,6 @@ public final class CardBuilder {
 
     static long fahrenheit(double c) {
         return Math.round((c * 9 / 5 + 32) / 10) * 10;
-    }
-
-    private static CardData.Step step(FiringStep s, int index, Computed computed) {
-        boolean gas = s.heat() == Heat.GAS || s.heat() == Heat.BOTH;
-        String to;
-        String other = "";
-        if (s.hold() != null) {
-            to = "hold " + s.hold().typed();
-        } else if (s.cone() != null) {
-            to = "cone " + s.cone();
-        } else {
-            double c = s.to().celsius();
-            boolean metric = s.to().typed().toUpperCase(Locale.ROOT).endsWith("C");
-            String celsius = Format.plain(Math.rint(c), 0) + " °C";
-            to = s.to().typed();
-            other = metric ? fahrenheit(c) + " °F" : celsius;
-        }
-        String level = s.atmosphere() == null
-                ? (gas ? "–" : "oxidizing")
-                : s.atmosphere().id();
-        String plate = !gas
-                ? s.ports() == PortsState.OPEN ? "off" : "plugged"
-                : computed.travel().stream()
-                        .filter(t -> t.step() == index)
-                        .findFirst()
-                        .map(StepTravel::words)
-                        .orElse("by flame");
-        String rate = s.hold() != null ? "–" : s.fullRate() ? "full" : typed(s.rate());
-        return new CardData.Step(
-                to, other, rate, s.heat() == null ? "–" : s.heat().id(), level, plate, flame(gas, level), gas);
-    }
-
-    private static String typed(Quantity q) {
-        return q == null ? "–" : q.typed();
-    }
-
-    /** Flame at flue and spyhole by level (common practice, no source). */
-    private static String flame(boolean gas, String level) {
-        if (!gas) {
-            return "none: gas shut";
-        }
-        return switch (level) {
-            case "oxidizing" -> "none at spy, clear";
-            case "neutral" -> "licks at the flue";
-            case "light" -> "short, soft, at flue";
-            case "medium" -> "soft at the spyhole";
-            case "heavy" -> "long, hazy, yellow";
-            case "beyond" -> "smoke: open the plate";
-            default -> "watch flue and spy";
-        };
     }
 
     private static String fire(Design d) {

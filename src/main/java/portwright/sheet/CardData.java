@@ -8,6 +8,7 @@ import java.util.List;
  * @param title of the design
  * @param fire fuel, burners, jet and pressure in one line
  * @param mark content mark in words
+ * @param shutHeading heading over the steps of shutting down
  * @param plate the damper at full size; null when it is not known
  * @param forecast one line; empty when there is none
  * @param cautions short cautions of the common list that matter at this kiln and are not in the lists above, stops first
@@ -22,6 +23,7 @@ public record CardData(
         List<Step> steps,
         Plate plate,
         List<String> lighting,
+        String shutHeading,
         List<String> shuttingDown,
         List<String> temperatureFalls,
         List<String> flameOut,
@@ -33,23 +35,31 @@ public record CardData(
         List<String> unproven) {
 
     /**
-     * One step of the firing.
+     * One step of the firing, or what is done between two steps.
      *
-     * @param to target in the first scale, or the cone
-     * @param other the same in the other scale
+     * @param to target as typed, or the cone, or the hold
+     * @param beside temperature in the other scale or in both, and the cone that falls thereabouts
+     * @param pressure gauge pressure of the gas; "shut" without gas
      * @param plate travel of the damper plate from start to end, mm; "off", or "plugged" while the ports are
      * @param flame what to look for
      * @param gas whether gas burns
+     * @param across words over the whole row, all else being empty; empty for a step
      */
     public record Step(
             String to,
-            String other,
+            String beside,
             String rate,
             String heat,
+            String pressure,
             String atmosphere,
             String plate,
             String flame,
-            boolean gas) {}
+            boolean gas,
+            String across) {
+        static Step across(String words) {
+            return new Step("", "", "", "", "", "", "", "", false, words);
+        }
+    }
 
     /**
      * The damper plate over one flue.

@@ -11,6 +11,7 @@ import portwright.data.SafetyNumber;
 /** The card's numbered lists, and which cautions of the common list still have to be said beside them. */
 record CardLists(
         List<String> lighting,
+        String shutHeading,
         List<String> shuttingDown,
         List<String> temperatureFalls,
         List<String> flameOut,
@@ -19,33 +20,40 @@ record CardLists(
     /** Least chamber temperature for gas on the card, °C: the published limit of the gas-on rule. */
     private static final int GAS_ON_C = (int) SafetyNumber.value("gas-on-floor");
 
-    static CardLists of(CheckResult result, List<String> inlets) {
+    /** @param electricAfterGas whether the elements go on alone when the gas is off */
+    static CardLists of(CheckResult result, List<String> inlets, boolean electricAfterGas) {
         String order = inlets.isEmpty() ? "the inlet" : inlets.get(0);
         String wait = wait(result) + " min";
         return new CardLists(
                 List.of(
                         "Doors open, CO alarm on, extinguisher at the exit.",
                         "Plugs out, plate off, valves shut. Cylinder open slowly. Soap every joint.",
-                        "Chamber " + GAS_ON_C + " °C (" + CardBuilder.fahrenheit(GAS_ON_C)
-                                + " °F) or more at its coldest place: wait for 800 °C ("
+                        "Chamber " + gasOn() + " or more at its coldest place: wait for 800 °C ("
                                 + CardBuilder.fahrenheit(800) + " °F) on the meter.",
                         "Face away: taper at " + order + ", open its valve"
                                 + (inlets.size() > 1 ? "; then the next." : ".") + " No flame: shut at once, wait "
                                 + wait + "." + explosive(result),
                         "Five minutes of clean fire, then set the plate."),
+                electricAfterGas ? "Gas off, back to electricity" : "Shutting down",
                 List.of(
-                        "Cylinder valve shut first, burners burn out.",
-                        "Plate off 10 min. Elements off. Next firing in air.",
-                        "Burners out. Plug inlets, shut plate. Note gas used."),
+                        "Cylinder valve shut first: burners burn out, the flame dies. Then the burner valves.",
+                        "Plate off 10 min until clear." + (electricAfterGas ? "" : " Elements off."),
+                        "Burners out. Then only plug the inlets, shut the plate."
+                                + (electricAfterGas ? " Elements may go on." : ""),
+                        "At the end: note gas used. Next firing in air."),
                 List.of(
                         "Plate 2 mm wider, wait 5 min.",
                         "Still falling: 2 mm nearer shut.",
-                        "No help, or " + GAS_ON_C + " °C on the meter falling: gas off first."),
+                        "No help, or " + gasOn() + " on the meter falling: gas off first."),
                 List.of(
                         "All burner valves shut at once.",
                         "Plate off. Do not look in.",
-                        "Relight after " + wait + " and over " + GAS_ON_C + " °C only; heat by electricity."),
+                        "Relight after " + wait + " and over " + gasOn() + " only; heat by electricity."),
                 List.of("Over 100 ppm: everybody out.", "Cylinder shut, from outside.", "Back in under 20 ppm only."));
+    }
+
+    private static String gasOn() {
+        return GAS_ON_C + " °C (" + CardBuilder.fahrenheit(GAS_ON_C) + " °F)";
     }
 
     /** Purge minutes: what the draught needs for five changes, at least five (common practice, no source). */

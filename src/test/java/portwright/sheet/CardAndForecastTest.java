@@ -60,7 +60,8 @@ class CardAndForecastTest {
         List<StepRow> rows = review.firing().rows(review.fire());
         assertThat(card.steps().get(0).plate()).isEqualTo("plugged");
         assertThat(rows.get(0).damperOpen()).isNull();
-        assertThat(card.steps().get(3).plate()).isEqualTo("off");
+        assertThat(card.steps().get(4).plate()).isEqualTo("off");
+        assertThat(card.steps().get(3).across()).contains("the ports stay open");
         assertThat(rows.get(3).damperOpen()).isNotNull();
     }
 

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import portwright.check.CheckResult;
 import portwright.check.Finding;
@@ -16,6 +17,7 @@ import portwright.check.NotChecked;
 import portwright.check.Severity;
 import portwright.check.Verdict;
 import portwright.data.Caution;
+import portwright.file.Starters;
 import portwright.model.Design;
 import portwright.review.Figures;
 import portwright.review.StepTravel;
@@ -37,15 +39,35 @@ class FiringCardTest {
                         ""));
     }
 
-    private PrintedPage page(byte[] pdf) throws IOException {
+    private static PrintedPage page(byte[] pdf, int index) throws IOException {
         try (PDDocument d = Loader.loadPDF(pdf)) {
-            assertThat(d.getNumberOfPages()).isEqualTo(1);
-            return new PrintedPage(d.getPage(0));
+            assertThat(d.getNumberOfPages()).isEqualTo(2);
+            return new PrintedPage(d.getPage(index));
         }
     }
 
+    private static PrintedPage page(byte[] pdf) throws IOException {
+        return page(pdf, 0);
+    }
+
+    /** Heights of the record's lines from its head down, mm; each row holds a gloved hand's writing. */
+    private static List<Double> record(PrintedPage p) {
+        double head = p.words.get("clock").y() + 5;
+        List<Double> levels = new ArrayList<>(p.lines.stream()
+                .filter(l -> Math.abs(l.a().y() - l.b().y()) < 1e-4
+                        && Math.abs(l.length() - (210 - 24.8)) < 0.01
+                        && l.a().y() < head)
+                .map(l -> l.a().y())
+                .toList());
+        levels.sort(null);
+        for (int i = 1; i < levels.size(); i++) {
+            assertThat(levels.get(i) - levels.get(i - 1)).isGreaterThanOrEqualTo(7 - 1e-6);
+        }
+        return levels;
+    }
+
     @Test
-    void onePageWithTheFlueAtFullSizeAndTwelveRows() throws IOException {
+    void onePageWithTheFlueAtFullSizeAndRowsForADayOnTheBack() throws IOException {
         byte[] pdf = FiringCard.print(data(Prints.nothingFound(club)), a4, mark, false);
         assertThat(pdf).isEqualTo(FiringCard.print(data(Prints.nothingFound(club)), a4, mark, false));
         PrintedPage p = page(pdf);
@@ -53,22 +75,62 @@ class FiringCardTest {
         assertThat(p.words)
                 .containsKeys(
                         "15–16", "17", "16 mm (11–24)", "Flame goes out", "The alarm sounds", "Temperature falls");
-        List<Double> levels = new ArrayList<>();
-        p.lines.stream()
-                .filter(l -> Math.abs(l.a().y() - l.b().y()) < 1e-4
-                        && Math.abs(l.length() - (210 - 24.8)) < 0.01
-                        && l.a().y() < 110)
-                .forEach(l -> levels.add(l.a().y()));
-        levels.sort(null);
-        List<Double> table =
-                levels.stream().filter(y -> y < p.words.get("clock").y() + 5).toList();
-        assertThat(table).hasSizeGreaterThanOrEqualTo(14);
-        for (int i = 1; i < table.size(); i++) {
-            assertThat(table.get(i) - table.get(i - 1)).isGreaterThanOrEqualTo(7 - 1e-6);
+        assertThat(record(p)).hasSizeGreaterThanOrEqualTo(2 + 6);
+        PrintedPage back = page(pdf, 1);
+        assertThat(record(back)).hasSizeGreaterThanOrEqualTo(2 + 24);
+        for (PrintedPage x : List.of(p, back)) {
+            for (double e : new double[] {x.extent[0], x.extent[1], 210 - x.extent[2], 297 - x.extent[3]}) {
+                assertThat(e).isGreaterThanOrEqualTo(12);
+            }
         }
-        for (double e : new double[] {p.extent[0], p.extent[1], 210 - p.extent[2], 297 - p.extent[3]}) {
-            assertThat(e).isGreaterThanOrEqualTo(12);
+    }
+
+    /** Every starter's steps: both scales and the cone, the pressure with gas, how gas goes off before electricity goes on; no word is cut. */
+    @Test
+    void stepsOfTheStartersSayAllThatIsDoneAtTheKiln() throws IOException {
+        for (String starter : Starters.names()) {
+            Design design = Starters.find(starter).orElseThrow().read().design();
+            CardData card = CardBuilder.of(
+                    Prints.nothingFound(design),
+                    design,
+                    new CardBuilder.Computed(StepTravel.of(Prints.review(design).fire()), ""));
+            for (CardData.Step s : card.steps()) {
+                if (s.across().isEmpty()) {
+                    assertThat(s.to() + " " + s.beside()).as(starter).contains("°C").contains("°F");
+                    assertThat(s.pressure()).as(starter).matches(s.gas() ? "[0-9.]+ (inH2O|mbar|psi|bar)" : "shut");
+                }
+            }
+            assertThat(card.steps())
+                    .filteredOn(s -> s.across().contains("Gas back to electricity"))
+                    .singleElement()
+                    .satisfies(s -> assertThat(s.across())
+                            .containsSubsequence("shut the cylinder", "flame die", "10 min", "then only plug"));
+            assertThat(card.shutHeading()).contains("back to electricity");
+            PrintedPage p = page(FiringCard.print(card, a4, mark, true));
+            assertThat(p.words.keySet()).as(starter).noneMatch(w -> w.contains("…") && !w.startsWith("Firing card: "));
         }
+    }
+
+    /** Cone 09 ends at 920 °C at 60 °C/h and 930 °C at 150 °C/h, cone 10 at 1285 °C at 60 °C/h (cones.csv, published chart). */
+    @Test
+    @Tag("published")
+    void aConeBesideATemperatureAndTemperaturesBesideACone() {
+        Design design = Starters.find("decagon-23").orElseThrow().read().design();
+        List<CardData.Step> steps = StepRows.of(design, List.of());
+        assertThat(steps.get(1).to()).isEqualTo("920 °C");
+        assertThat(steps.get(1).beside()).isEqualTo("1688 °F, cone 09");
+        assertThat(steps.get(2).beside()).as("960 °C lies between cones").isEqualTo("1760 °F");
+        assertThat(steps.get(3).to()).isEqualTo("cone 10");
+        assertThat(steps.get(3).beside()).isEqualTo("1285 °C  2345 °F");
+    }
+
+    /** Without electricity after the gas the last line shuts the kiln down. */
+    @Test
+    void shutDownWithoutElectricity() {
+        CardData card = data(Prints.nothingFound(club));
+        assertThat(card.steps().get(card.steps().size() - 1).across())
+                .containsSubsequence("Shut down", "shut the cylinder", "flame die", "10 min", "then only plug");
+        assertThat(card.shutHeading()).isEqualTo("Shutting down");
     }
 
     /** Every hazard that SAFETY.md marks for the card is on it when every rule finds something; without findings only those that no rule computes. */

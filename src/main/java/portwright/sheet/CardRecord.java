@@ -1,0 +1,86 @@
+package portwright.sheet;
+
+import portwright.drawing.Ink;
+import portwright.drawing.LineStyle;
+import portwright.drawing.Words;
+
+/** The blank table of the record: what room the first page leaves, and a whole page for the back of it. */
+final class CardRecord {
+    /** Lowest row that a gloved hand fills, mm. */
+    static final double LEAST_ROW = 7;
+    /** Where each column begins, as a share of the width. */
+    private static final double[] COLUMNS = {0, 0.107, 0.226, 0.344, 0.462, 0.58, 0.72, 0.816, 1};
+
+    private final CardPaper c;
+    private final CardData data;
+
+    CardRecord(CardPaper c, CardData data) {
+        this.c = c;
+        this.data = data;
+    }
+
+    /** The rest of the first page. */
+    void below(double top) {
+        c.words("Record", c.left, top + 5, CardPaper.HEADING);
+        double used = c.pen.textWidth("Record", CardPaper.HEADING) + 4;
+        c.words(
+                Words.fit(c.pen, forecast() + "; more rows on the back", c.width() - used, CardPaper.TEXT),
+                c.left + used,
+                top + 5,
+                CardPaper.TEXT);
+        table(top + 6.2);
+    }
+
+    /** A page of its own. */
+    void wholePage() {
+        c.title("Record: " + data.title());
+        c.words(
+                Words.fit(c.pen, forecast() + " · content " + data.mark(), c.width(), CardPaper.TEXT),
+                c.left,
+                25.4,
+                CardPaper.TEXT);
+        c.words(
+                "Cylinder before ________ kg    after ________ kg        Cones set ______________    Weather, wind ______________",
+                c.left,
+                32.6,
+                CardPaper.TEXT);
+        c.words(
+                "A row at every step and each half hour with gas. Write the cone when it is down. Stand aside to read.",
+                c.left,
+                38.2,
+                CardPaper.TEXT);
+        table(40.4);
+        c.foot("Type the rows into a table and read them with the design: time, temp, damper mm, gas, cone, notes.");
+    }
+
+    private String forecast() {
+        return data.forecast().isEmpty() ? "no forecast for this design" : "forecast: " + data.forecast();
+    }
+
+    private void table(double y) {
+        double w = c.width();
+        double bottom = c.height - Frame.MARGIN - 4.6;
+        int rows = (int) Math.floor((bottom - y) / LEAST_ROW + 1e-9);
+        double row = (bottom - y) / rows;
+        String[] names = {
+            "clock", "meter " + data.scale(), "cones", "plate mm", "pressure", "flame at spy", "CO ppm", "notes"
+        };
+        for (int i = 0; i <= rows; i++) {
+            c.pen.line(
+                    c.at(c.left, y + row * i),
+                    c.at(c.right, y + row * i),
+                    i == 0 || i == 1 || i == rows ? LineStyle.CHAMBER_WALL : LineStyle.DIMENSION,
+                    Ink.INK);
+        }
+        for (int i = 0; i < COLUMNS.length; i++) {
+            c.pen.line(
+                    c.at(c.left + COLUMNS[i] * w, y),
+                    c.at(c.left + COLUMNS[i] * w, y + row * rows),
+                    i == 0 || i == COLUMNS.length - 1 ? LineStyle.CHAMBER_WALL : LineStyle.DIMENSION,
+                    Ink.INK);
+            if (i < names.length) {
+                c.words(names[i], c.left + COLUMNS[i] * w + 1.4, y + row * 0.62, FirstPage.SMALL);
+            }
+        }
+    }
+}

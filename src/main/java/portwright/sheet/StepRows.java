@@ -1,0 +1,143 @@
+package portwright.sheet;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import portwright.model.Burner;
+import portwright.model.Design;
+import portwright.model.FiringStep;
+import portwright.model.Heat;
+import portwright.model.PortsState;
+import portwright.review.StepTime;
+import portwright.review.StepTravel;
+import portwright.units.Format;
+import portwright.units.Quantity;
+
+/** The rows of the card's table: the steps, the way from gas back to electricity, the end. */
+final class StepRows {
+    private static final String CLEAR = "shut the cylinder, let the flame die, plate off 10 min until clear";
+
+    private StepRows() {}
+
+    static List<CardData.Step> of(Design design, List<StepTravel> travel) {
+        List<CardData.Step> out = new ArrayList<>();
+        double atC = Double.NaN;
+        boolean gas = false;
+        List<FiringStep> steps = steps(design);
+        for (int i = 0; i < steps.size(); i++) {
+            FiringStep s = steps.get(i);
+            if (gas && !burns(s)) {
+                out.add(CardData.Step.across("Gas back to electricity: " + CLEAR + "; "
+                        + (s.ports() == PortsState.OPEN ? "the ports stay open." : "then only plug the ports.")));
+            }
+            gas = burns(s);
+            atC = s.cone() != null ? StepTime.coneEndC(s) : s.to() == null ? atC : s.to().celsius();
+            out.add(step(design, s, i, atC, travel));
+        }
+        out.add(CardData.Step.across(
+                gas
+                        ? "Shut down: " + CLEAR + "; then only plug and shut."
+                        : "Shut down: elements off, cylinder shut, ports plugged, plate shut until the kiln is cold."));
+        return out;
+    }
+
+    /** Whether electricity goes on alone after a step with gas. */
+    static boolean electricAfterGas(Design design) {
+        boolean gas = false;
+        for (FiringStep s : steps(design)) {
+            if (gas && !burns(s)) {
+                return true;
+            }
+            gas |= burns(s);
+        }
+        return false;
+    }
+
+    private static List<FiringStep> steps(Design design) {
+        return design.firing() == null || design.firing().steps() == null
+                ? List.of()
+                : design.firing().steps();
+    }
+
+    private static boolean burns(FiringStep s) {
+        return s.heat() == Heat.GAS || s.heat() == Heat.BOTH;
+    }
+
+    private static CardData.Step step(Design design, FiringStep s, int index, double atC, List<StepTravel> travel) {
+        boolean gas = burns(s);
+        String level = s.atmosphere() == null
+                ? (gas ? "–" : "oxidizing")
+                : s.atmosphere().id();
+        String plate = !gas
+                ? s.ports() == PortsState.OPEN ? "off" : "plugged"
+                : travel.stream()
+                        .filter(t -> t.step() == index)
+                        .findFirst()
+                        .map(StepTravel::words)
+                        .orElse("by flame");
+        String rate = s.hold() != null ? "–" : s.fullRate() ? "full" : typed(s.rate());
+        String to = s.hold() != null
+                ? "hold " + s.hold().typed()
+                : s.cone() != null ? "cone " + s.cone() : s.to().typed();
+        return new CardData.Step(
+                to,
+                beside(s, atC),
+                rate,
+                s.heat() == null ? "–" : s.heat().id(),
+                gas ? pressure(design) : "shut",
+                level,
+                plate,
+                flame(gas, level),
+                gas,
+                "");
+    }
+
+    private static String beside(FiringStep s, double atC) {
+        if (Double.isNaN(atC)) {
+            return "";
+        }
+        String celsius = Format.plain(Math.rint(atC), 0) + " °C";
+        String fahrenheit = Format.plain(Math.rint(atC * 1.8 + 32), 0) + " °F";
+        if (s.to() == null) {
+            return celsius + "  " + fahrenheit;
+        }
+        boolean metric = s.to().typed().toUpperCase(Locale.ROOT).endsWith("C");
+        return (metric ? fahrenheit : celsius)
+                + StepTime.coneAt(s).map(c -> ", cone " + c).orElse("");
+    }
+
+    private static String pressure(Design d) {
+        Set<String> all = new LinkedHashSet<>();
+        if (d.burners() != null) {
+            for (Burner b : d.burners()) {
+                Quantity p = b.pressure() != null
+                        ? b.pressure()
+                        : d.supply() == null ? null : d.supply().pressure();
+                all.add(p == null ? "_____" : p.typed());
+            }
+        }
+        return all.isEmpty() ? "_____" : String.join(" / ", all);
+    }
+
+    private static String typed(Quantity q) {
+        return q == null ? "–" : q.typed();
+    }
+
+    /** Flame at flue and spyhole by level (common practice, no source). */
+    private static String flame(boolean gas, String level) {
+        if (!gas) {
+            return "none";
+        }
+        return switch (level) {
+            case "oxidizing" -> "none, clear";
+            case "neutral" -> "licks at the flue";
+            case "light" -> "short, soft at flue";
+            case "medium" -> "soft at the spy";
+            case "heavy" -> "long, hazy, yellow";
+            case "beyond" -> "smoke: open plate";
+            default -> "watch flue and spy";
+        };
+    }
+}
