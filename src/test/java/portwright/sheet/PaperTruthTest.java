@@ -213,13 +213,10 @@ class PaperTruthTest {
     /** The printed rim lies about the printed holes as in the design, and the schedule's two measures start at its edges. */
     private static void rimAndDatum(
             KilnGeometry kiln, Face face, String title, List<PrintedPage> sheets, Pt[] shift, List<Pt> found) {
-        List<Pt> rim =
-                (face.on() == On.WALL
-                                ? panel(kiln, face)
-                                : kiln.slab(face.on()).points())
-                        .stream()
-                                .map(p -> face.mirrored() ? new Pt(-p.x(), p.y()) : p)
-                                .toList();
+        List<Pt> rim = (face.on() == On.WALL
+                        ? panel(kiln, face)
+                        : kiln.slab(face.on()).points())
+                .stream().map(p -> face.mirrored() ? new Pt(-p.x(), p.y()) : p).toList();
         List<Hole> holes =
                 kiln.holes().stream().filter(h -> h.face().samePart(face)).toList();
         Pt first = wanted(face, holes.get(0));
