@@ -165,8 +165,8 @@ final class FullCheck {
         double share = 1 - c.margin() / most;
         return share <= SlabSearch.SYMMETRY_WORTH
                 ? ""
-                : " This costs " + Format.plain(100 * share, 1) + " % of the margin that uneven places of the same holes reach, "
-                        + Format.plain(most, 2) + ".";
+                : " This costs " + Format.plain(100 * share, 1)
+                        + " % of the margin that uneven places of the same holes reach, " + Format.plain(most, 2) + ".";
     }
 
     private static List<String> stops(CheckResult r) {

@@ -126,14 +126,10 @@ final class Together {
                 p,
                 LONG_MM,
                 (q, enough) -> margin(
-                        c,
-                        turned(c.inlets(), q[0] / in, q[1] / in),
-                        turned(c.flues(), q[2] / out, q[3] / out),
-                        enough),
+                        c, turned(c.inlets(), q[0] / in, q[1] / in), turned(c.flues(), q[2] / out, q[3] / out), enough),
                 new SplittableRandom(SEED),
                 progress);
-        return combination(
-                c, turned(c.inlets(), p[0] / in, p[1] / in), turned(c.flues(), p[2] / out, p[3] / out));
+        return combination(c, turned(c.inlets(), p[0] / in, p[1] / in), turned(c.flues(), p[2] / out, p[3] / out));
     }
 
     /** Largest distance from the middle, mm. */
@@ -168,9 +164,7 @@ final class Together {
                             ? sites.wall(d).margin(in)
                             : sites.slab(On.FLOOR, d).margin(in.x(), in.y(), enough));
         }
-        return v > enough
-                ? Math.min(v, sites.slab(On.LID, c.choice().flueMm()).margin(out.x(), out.y(), enough))
-                : v;
+        return v > enough ? Math.min(v, sites.slab(On.LID, c.choice().flueMm()).margin(out.x(), out.y(), enough)) : v;
     }
 
     private Combination combination(Combination c, Spots in, Spots out) {
@@ -187,7 +181,6 @@ final class Together {
     }
 
     private static Spots weighed(Site site, Spots s) {
-        return new Spots(
-                s.family(), s.symmetric(), s.x(), s.y(), site.margin(s.x(), s.y(), Double.NEGATIVE_INFINITY));
+        return new Spots(s.family(), s.symmetric(), s.x(), s.y(), site.margin(s.x(), s.y(), Double.NEGATIVE_INFINITY));
     }
 }

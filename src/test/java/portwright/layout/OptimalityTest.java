@@ -69,9 +69,9 @@ class OptimalityTest {
         }
 
         void judge(List<String> worse) {
-            long t0=System.nanoTime();
+            long t0 = System.nanoTime();
             Proposals p = Proposer.propose(design, SomeKilns.wishes(seed), Progress.none());
-            long t1=System.nanoTime();
+            long t1 = System.nanoTime();
             Proposal widest = p.best().stream()
                     .filter(q -> q.ports().stream().noneMatch(o -> o.on() == On.WALL))
                     .max(Comparator.comparingDouble(Proposal::margin))
@@ -88,7 +88,19 @@ class OptimalityTest {
                 all = Math.max(all, climb(scattered()));
             }
             double gap = (all - best) / Math.abs(all);
-            System.out.printf("seed %d: proposal %.4f (%s) search fn %.4f polished %.4f all %.4f gap %.2f %% / %.2f %%  first %.4f  %d ms  %s%n", seed, widest.margin(), widest.limiting().rule(), best, polished, all, 100*(polished-best)/Math.abs(polished), 100*gap, p.best().get(0).margin(), (t1-t0)/1000000, widest.arrangement());
+            System.out.printf(
+                    "seed %d: proposal %.4f (%s) search fn %.4f polished %.4f all %.4f gap %.2f %% / %.2f %%  first %.4f  %d ms  %s%n",
+                    seed,
+                    widest.margin(),
+                    widest.limiting().rule(),
+                    best,
+                    polished,
+                    all,
+                    100 * (polished - best) / Math.abs(polished),
+                    100 * gap,
+                    p.best().get(0).margin(),
+                    (t1 - t0) / 1000000,
+                    widest.arrangement());
             if (gap > 0.01) {
                 worse.add("seed %d: %.4f, by the other search %.4f".formatted(seed, best, all));
             }
@@ -152,8 +164,10 @@ class OptimalityTest {
             for (int k = 0; k < 300 || best == null; k++) {
                 double[] p = new double[2 * (choice.inlets() + choice.flues())];
                 for (int i = 0; i < p.length; i += 2) {
-                    p[i] = box.a().x() + random.nextDouble() * (box.b().x() - box.a().x());
-                    p[i + 1] = box.a().y() + random.nextDouble() * (box.b().y() - box.a().y());
+                    p[i] = box.a().x()
+                            + random.nextDouble() * (box.b().x() - box.a().x());
+                    p[i + 1] = box.a().y()
+                            + random.nextDouble() * (box.b().y() - box.a().y());
                 }
                 double m = margin(p, most);
                 if (m > most || best == null) {
