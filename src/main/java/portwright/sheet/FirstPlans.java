@@ -98,7 +98,9 @@ final class FirstPlans {
                 LineStyle.CHAMBER_WALL);
         double batten = wall ? rim.minY() : rim.maxY();
         small.line(new Pt(rim.minX() - over, batten), new Pt(rim.maxX() + over, batten), LineStyle.CHAMBER_WALL);
-        String name = view.words() + (p.face().mirrored() ? ", MIRRORED" : "");
+        String name = view.words()
+                + (p.face().mirrored() ? ", MIRRORED" : "")
+                + (view.tiling().printed().size() < 2 ? "" : ", sheets " + view.code());
         block.pen.text(
                 name + ", 1 : " + reduction,
                 new Pt(cx, Math.max(block.height - top - room - 4, cy - b.height() * f / 2 - 9)),
@@ -123,7 +125,7 @@ final class FirstPlans {
         for (Tile tile : t.printed()) {
             double x = tile.column() == 0 ? b.minX() + 0.4 * reduction : t.seamX(tile.column() - 1);
             double y = tile.row() == 0 ? b.maxY() - 4.8 * reduction : t.seamY(tile.row() - 1);
-            small.text(tile.name(), new Pt(x + 0.6 * reduction, y - 2.8 * reduction), Pen.Align.LEFT, 0, NAME);
+            small.text(tile.cell(), new Pt(x + 0.6 * reduction, y - 2.8 * reduction), Pen.Align.LEFT, 0, NAME);
         }
     }
 }
