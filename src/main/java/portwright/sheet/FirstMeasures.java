@@ -64,10 +64,9 @@ final class FirstMeasures {
         boolean mirrored = job.views().stream().anyMatch(v -> v.face().mirrored());
         boolean plain = job.views().stream().anyMatch(v -> !v.face().mirrored());
         out.add("Unplug. Tape the paper, print outwards, to the face in its head"
-                + (mirrored && plain ? ": you need only the face that you drill from, heads of one colour" : "")
-                + ". Inside the shell cut it at the chamber wall; cut it out round legs and posts.");
-        out.add(
-                "Offer up the real burner to the paper hole. Then prick the middle dot of each hole into the brick with an awl.");
+                + (mirrored && plain ? "; one face is enough, never mix black and white heads" : "")
+                + ". Inside the shell cut it at the chamber wall, and round legs.");
+        out.add("Offer up the real burner, then prick each hole's middle dot into the brick with an awl.");
         out.add(
                 "Dashed circle: hole in the sheet metal (pan, jacket), wider. Cut it first, then the brick, by slow drill.");
         out.add(
