@@ -93,11 +93,6 @@ public record Products(
         return o2 / dryMoles();
     }
 
-    /** Mole fraction of N2 in the dry gas. */
-    public double dryN2() {
-        return n2 / dryMoles();
-    }
-
     /** Mole fraction of CO in the wet gas. */
     public double wetCo() {
         return co / wetMoles();
