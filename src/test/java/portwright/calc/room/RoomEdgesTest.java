@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Tag;
@@ -122,7 +124,7 @@ class RoomEdgesTest {
     }
 
     private static RoomCo course(double... ppmByMinute) {
-        List<RoomCo.Sample> s = new java.util.ArrayList<>();
+        List<RoomCo.Sample> s = new ArrayList<>();
         for (int i = 0; i < ppmByMinute.length; i++) {
             s.add(new RoomCo.Sample(i * 60.0, ppmByMinute[i]));
         }
@@ -151,7 +153,7 @@ class RoomEdgesTest {
         assertThat(AlarmWindow.standard(LimitFamily.US)).isEqualTo("UL 2034");
         assertThat(AlarmWindow.standard(LimitFamily.STRICTEST)).isEqualTo("UL 2034");
         double[] hour = new double[61];
-        java.util.Arrays.fill(hour, 120);
+        Arrays.fill(hour, 120);
         List<AlarmWindow> all = AlarmWindow.all(course(hour), "EN 50291-1");
         assertThat(all.stream().map(w -> w.point().ppm())).containsExactly(50.0, 100.0);
         assertThat(all.get(1).earliestS()).isEqualTo(600);
