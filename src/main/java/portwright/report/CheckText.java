@@ -7,7 +7,9 @@ import portwright.check.Forbids;
 import portwright.check.Severity;
 import portwright.check.Verdict;
 import portwright.data.SafetyNumber;
+import portwright.model.UnitSystem;
 import portwright.review.Figures;
+import portwright.units.BothSystems;
 import portwright.units.Format;
 
 /** A check's result as text for people: verdict, stops, cautions, notes, what was not checked, what was assumed, figures. */
@@ -15,17 +17,19 @@ public final class CheckText {
     private static final String LOST = "% of the worst straight line across goes to holes and grooves";
 
     private final StringBuilder out = new StringBuilder();
+    private final UnitSystem units;
     private final int width;
     private final boolean colour;
 
-    private CheckText(int width, boolean colour) {
+    private CheckText(UnitSystem units, int width, boolean colour) {
+        this.units = units;
         this.width = width;
         this.colour = colour;
     }
 
-    /** The text, wrapped to {@code width} columns. */
-    public static String write(CheckResult r, int width, boolean colour) {
-        CheckText t = new CheckText(width, colour);
+    /** The text, wrapped to {@code width} columns; for a reader of inches both systems stand in the figures. */
+    public static String write(CheckResult r, UnitSystem units, int width, boolean colour) {
+        CheckText t = new CheckText(units, width, colour);
         t.all(r);
         return t.out.toString();
     }
@@ -148,7 +152,8 @@ public final class CheckText {
 
     private void figure(String name, Double value, double factor, int decimals, String unit) {
         if (value != null) {
-            line("  " + String.format("%-27s", name) + Format.plain(value * factor, decimals) + " " + unit);
+            String words = Format.plain(value * factor, decimals) + " " + unit;
+            line("  " + String.format("%-27s", name) + (units != UnitSystem.METRIC ? BothSystems.words(words) : words));
         }
     }
 

@@ -104,8 +104,7 @@ class ProposerTest {
         TreeMap<String, Integer> why = new TreeMap<>();
         for (int seed = from; seed < to; seed++) {
             Design d = SomeKilns.of(seed).build();
-            Wishes wishes = seed % 25 == 5 ? Wishes.none() : seed % 5 == 1 ? new Wishes(3, 2, 35.0, null) : PAIRS;
-            Proposals p = Proposer.propose(d, wishes, Progress.none());
+            Proposals p = Proposer.propose(d, SomeKilns.wishes(seed), Progress.none());
             for (Proposal q : p.best()) {
                 CheckResult r = new RuleBook(LimitTable.load())
                         .check(Review.geometryOnly(q.design()), Set.of(RuleBook.Section.GEOMETRY));

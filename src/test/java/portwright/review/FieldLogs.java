@@ -44,7 +44,7 @@ final class FieldLogs {
      * @param visible whether the readings or the time differ from those of the same firing without the fault by 15 K or 15 min, or the
      *     reading from the chamber by as much: what leaves no trace in the log nobody can find
      */
-    record Case(String text, RecordCase record, String planted, boolean visible) {}
+    record Case(String text, Review plan, RecordCase record, String planted, boolean visible) {}
 
     private FieldLogs() {}
 
@@ -93,6 +93,7 @@ final class FieldLogs {
         String log = write(fired, plan, noted, r);
         return new Case(
                 log,
+                plan,
                 RecordReview.caseOf(plan, LogParser.parse(log)),
                 plant + " loss " + f(loss) + " load " + f(load) + " power " + f(power) + " damper "
                         + (noted ? "noted " : "not noted ") + plan.design().title() + ", "

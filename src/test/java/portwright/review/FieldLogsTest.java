@@ -20,19 +20,20 @@ import portwright.calc.firing.log.RecordResult;
  * 0, relay open 50 and 1, relay welded 48 and 1, thermocouple 50 and 1, damper 31 and 0; clean logs with a wrong finding: none of 50. Elements that
  * are missed failed while the controller had power to spare, so that nothing is known of the time before. Dampers that are missed are not noted in
  * the log. Medians before and after the fault, the method before this one, found on seeds 301 to 350: element 39 and 4, relay open 39 and 12, welded 46
- * and 7, thermocouple 50 and 8, damper 40 and 4, clean 3 of 50 wrong.
+ * and 7, thermocouple 50 and 8, damper 40 and 4, clean 3 of 50 wrong. Since single wild readings are left out of a log, seeds 501 to 550 give element 50 and 0, relay open 50 and 0, relay welded
+ * 48 and 0, thermocouple 50 and 1, damper 32 and 0, clean none.
  */
 class FieldLogsTest {
 
     private static final Map<Fault, Integer> HELD_OUT = Map.of(
             Fault.NONE, 50,
-            Fault.ELEMENT, 48,
+            Fault.ELEMENT, 50,
             Fault.RELAY_OPEN, 50,
             Fault.RELAY_WELDED, 48,
             Fault.THERMOCOUPLE, 50,
-            Fault.DAMPER, 31);
+            Fault.DAMPER, 32);
 
-    private static final int WRONG_IN_ALL = 3;
+    private static final int WRONG_IN_ALL = 1;
 
     record Count(Fault fault, int cases, int visible, int hits, int visibleHits, int alarms, String misses) {
         @Override

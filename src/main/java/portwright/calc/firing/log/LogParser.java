@@ -86,7 +86,7 @@ public final class LogParser {
         for (int i = 0; i < cells.size(); i++) {
             row(h, cells.get(i), numbers.get(i), comma, rows, clocks);
         }
-        List<LogRow> timed = new Times(h.elapsed(), faults, remarks).order(rows, clocks);
+        List<LogRow> timed = Spikes.leftOut(new Times(h.elapsed(), faults, remarks).order(rows, clocks), faults);
         if (timed.stream().noneMatch(r -> r.kelvin() != null)) {
             throw new LogException("no row with both a time and a temperature can be used"
                     + (faults.isEmpty()

@@ -25,6 +25,10 @@ public record LogRow(
         return new LogRow(line, seconds, kelvin, damperShare, damperM, gasPa, cone, note);
     }
 
+    LogRow withoutReading() {
+        return new LogRow(line, timeS, null, damperShare, damperM, gasPa, cone, note);
+    }
+
     LogRow damper(Double share) {
         return new LogRow(line, timeS, kelvin, share, null, gasPa, cone, note);
     }

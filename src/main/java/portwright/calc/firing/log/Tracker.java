@@ -5,6 +5,7 @@ import portwright.calc.firing.Step;
 
 /** Which step of the plan a record was in at each point: goals met by temperature, logged cones, heat work or time. */
 final class Tracker {
+    /** A goal counts as met so far below it; heat work counts at readings so much higher. */
     private static final double NEAR_K = 3;
     /** Smoothing carries the edge of the fall this many points. */
     private static final int EDGE = 3;
@@ -38,7 +39,7 @@ final class Tracker {
             double dt = i == 0 ? 0 : g.timeS()[i] - g.timeS()[i - 1];
             for (int k = s; k < steps.size(); k++) {
                 if (steps.get(k).goal() instanceof Step.ToCone c && i > 0) {
-                    work[k] += dt * c.cone().perSecond((kelvin[i] + kelvin[i - 1]) / 2);
+                    work[k] += dt * c.cone().perSecond((kelvin[i] + kelvin[i - 1]) / 2 + NEAR_K);
                 }
             }
             while (s < steps.size()
@@ -52,12 +53,20 @@ final class Tracker {
             }
             step[i] = s < steps.size() && !(i >= shut && steps.get(s).gas()) ? s : -1;
         }
-        LogRow last = log.rows().get(log.rows().size() - 1);
-        int n = g.size() - 1;
-        double k = kelvin[n] + (last.timeS() - g.timeS()[n]) * g.climbKPerS()[n];
         reached = s >= steps.size()
-                || s == steps.size() - 1
-                        && done(steps.get(s), last.timeS(), k, startK, g.timeS()[begin[s]], work[s], coneS[s]);
+                || s == steps.size() - 1 && atTheEnd(g, kelvin, log, steps.get(s), s, startK, work[s], coneS[s]);
+    }
+
+    /** Whether the last step's goal is met in the last row, which may lie behind the last point; a hold began up to a point's spacing earlier. */
+    private boolean atTheEnd(
+            Grid g, double[] kelvin, FiringLog log, Step last, int s, double startK, double work, double coneS) {
+        double endS = log.rows().get(log.rows().size() - 1).timeS();
+        int n = g.size() - 1;
+        double past = endS - g.timeS()[n];
+        double k = kelvin[n] + past * g.climbKPerS()[n];
+        double more =
+                last.goal() instanceof Step.ToCone c ? past * c.cone().perSecond((kelvin[n] + k) / 2 + NEAR_K) : 0;
+        return done(last, endS, k, startK, g.timeS()[begin[s]] - Grid.SPACING_S, work + more, coneS);
     }
 
     /** When the cone of each step may have fallen by the log; NaN where it notes none. */
