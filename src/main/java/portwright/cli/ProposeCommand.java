@@ -80,7 +80,7 @@ final class ProposeCommand implements Callable<Integer> {
         Proposals found = Proposer.propose(read.design(), wishes, Progress.none());
         PrintWriter print = spec.commandLine().getOut();
         if (found.best().isEmpty()) {
-            print.println("No layout passes every rule that stops. Nothing was written.");
+            print.println("No layout that was tried passes every rule that stops. Nothing was written.");
             found.impossible().forEach(i -> print.println("  " + i.words()));
             if (found.nearestMiss() != null) {
                 print.println("Nearest miss: " + found.nearestMiss().arrangement() + ".");

@@ -35,7 +35,10 @@ record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross,
 
     /** Whether this even layout leaves little to gain by an uneven one with the same holes. */
     boolean evenAndAsGoodAs(Combination o) {
-        return even() && !o.even() && choice.equals(o.choice) && margin() >= o.margin() * (1 - SlabSearch.SYMMETRY_WORTH);
+        return even()
+                && !o.even()
+                && choice.equals(o.choice)
+                && margin() >= o.margin() * (1 - SlabSearch.SYMMETRY_WORTH);
     }
 
     /** Other numbers, inlets in other places, or flues arranged in another way; a mirror image, or the same

@@ -158,15 +158,15 @@ final class FullCheck {
     /** What lying evenly costs against other places of the same holes. */
     private static String cost(Combination c, List<Combination> passing) {
         double most = passing.stream()
-                .filter(o -> o.choice().equals(c.choice()))
+                .filter(o -> !o.even() && o.choice().equals(c.choice()))
                 .mapToDouble(Combination::margin)
                 .max()
                 .orElse(c.margin());
         double share = 1 - c.margin() / most;
         return share <= SlabSearch.SYMMETRY_WORTH
                 ? ""
-                : " This costs " + Format.plain(100 * share, 1) + " % of the margin that uneven places of the same holes reach, "
-                        + Format.plain(most, 2) + ".";
+                : " This costs " + Format.plain(100 * share, 1)
+                        + " % of the margin that uneven places of the same holes reach, " + Format.plain(most, 2) + ".";
     }
 
     private static List<String> stops(CheckResult r) {

@@ -6,6 +6,7 @@ import portwright.geometry.JointPattern;
 final class Joints {
     /** A sliver narrower than this breaks out (common practice). */
     static final double SLIVER_MM = 20;
+
     private final JointPattern p;
     private final double r;
     private final double cos;
