@@ -30,6 +30,7 @@ class OptimalityTest {
         assertThat(worse).isEmpty();
     }
 
+    /** Not met by seed 36 (three inlets, two flues), which stays 6 % short of the other search; the other forty are. */
     @Tag("slow")
     @Test
     void fortyOneKilns() {
