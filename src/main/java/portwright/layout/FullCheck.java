@@ -158,7 +158,7 @@ final class FullCheck {
     /** What lying evenly costs against other places of the same holes. */
     private static String cost(Combination c, List<Combination> passing) {
         double most = passing.stream()
-                .filter(o -> o.choice().equals(c.choice()))
+                .filter(o -> !o.even() && o.choice().equals(c.choice()))
                 .mapToDouble(Combination::margin)
                 .max()
                 .orElse(c.margin());

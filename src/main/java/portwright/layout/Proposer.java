@@ -85,17 +85,6 @@ public final class Proposer {
         progress.at(0, "sizes that fit burners and draft");
         Sizes sizes = new Sizes(design, wishes, limits);
         List<Sizes.Choice> choices = sizes.list();
-        if (choices.isEmpty()) {
-            return new Proposals(
-                    List.of(),
-                    List.of(
-                            new Proposals.Impossible(
-                                    "flue-inlet-ratio",
-                                    true,
-                                    "No saw of the series keeps flue to inlet area where no caution is with what was asked for; numbers that were left open were tried up to four. Ask for other numbers or sizes.")),
-                    null,
-                    false);
-        }
         boolean own = wishes.inletsOn() == null;
         On on = own ? usual() : wishes.inletsOn();
         List<Combination> all = combined(choices, on);
@@ -106,7 +95,7 @@ public final class Proposer {
             all.addAll(wall);
         }
         if (passing.isEmpty()) {
-            return all.isEmpty() ? new Proposals(List.of(), List.of(), null, true) : none(all);
+            return all.isEmpty() ? new Proposals(List.of(), List.of(), null, true) : none(all, sizes.tried());
         }
         progress.at(0.9, "full check of the best");
         passing = together(passing);
@@ -143,7 +132,7 @@ public final class Proposer {
         return all;
     }
 
-    private Proposals none(List<Combination> all) {
+    private Proposals none(List<Combination> all, String tried) {
         Combination nearest = all.stream()
                 .max(Comparator.comparingDouble(Combination::margin))
                 .orElseThrow();
@@ -162,9 +151,8 @@ public final class Proposer {
                     rule,
                     alone,
                     "At best " + Words.term(t)
-                            + (alone
-                                    ? "; without this rule a layout exists."
-                                    : "; it is not the only one in the way.")));
+                            + (alone ? "; without this rule a layout exists." : "; it is not the only one in the way.")
+                            + (rule.equals("flue-inlet-ratio") ? tried : "")));
         }
         return new Proposals(List.of(), why, miss, progress.cancelled());
     }
@@ -178,7 +166,10 @@ public final class Proposer {
         return !a.isEmpty()
                 && !b.isEmpty()
                 && a.get(0).margin() >= 0
-                && b.get(0).margin() >= 0;
+                && b.get(0).margin() >= 0
+                && new SizeTerms(design, kiln, limits)
+                        .terms(c).stream()
+                                .noneMatch(t -> t.isStop() && !t.rule().equals(rule));
     }
 
     private List<Spots> search(On on, int n, double d) {

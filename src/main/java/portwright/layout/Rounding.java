@@ -2,15 +2,19 @@ package portwright.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SplittableRandom;
 import portwright.geometry.Pt;
 
 /**
  * Rounds places to what a tape shows. Nearest is not always best: half a step can leave a sliver of brick at a joint. From the nearest, holes are moved
- * by single steps as long as the margin gains; holes that mirror each other move as mirrors, those on a circle together.
+ * by single steps as long as the margin gains; holes that mirror each other move as mirrors, those on a circle together, and
+ * those in a wall never up.
  */
 final class Rounding {
     private static final int ROUNDS = 12;
     private static final double SAME_MM = 1e-6;
+    private static final long SEED = 17;
+    private static final int SHAKES = 600;
 
     private final Typed typed;
     private final Pt middle;
@@ -31,12 +35,16 @@ final class Rounding {
     List<Spots> best(Spots inlets, Spots flues) {
         Spots[] at = {nearest(inlets), nearest(flues)};
         double best = weigher.margin(at[0], at[1], Double.NEGATIVE_INFINITY);
+        best = shaken(at, inlets, flues, best);
         boolean moved = true;
         for (int round = 0; moved && round < ROUNDS; round++) {
             moved = false;
             for (int role = 0; role < at.length; role++) {
                 for (int hole = 0; hole < at[role].x().length; hole++) {
                     for (Spots to : beside(at[role], hole)) {
+                        if (strays(to, role == 0 ? inlets : flues)) {
+                            continue;
+                        }
                         Spots was = at[role];
                         at[role] = to;
                         double v = weigher.margin(at[0], at[1], best);
@@ -51,6 +59,52 @@ final class Rounding {
             }
         }
         return List.of(at[0], at[1]);
+    }
+
+    /** Both roles moved at random by up to two steps: where several holes stand in each other's way, none gains alone. */
+    private double shaken(Spots[] at, Spots inlets, Spots flues, double from) {
+        SplittableRandom random = new SplittableRandom(SEED);
+        double best = from;
+        for (int k = 0; k < SHAKES; k++) {
+            Spots in = shaken(at[0], random);
+            Spots out = shaken(at[1], random);
+            if (strays(in, inlets) || strays(out, flues)) {
+                continue;
+            }
+            double v = weigher.margin(in, out, best);
+            if (v > best + 1e-9) {
+                best = v;
+                at[0] = in;
+                at[1] = out;
+            }
+        }
+        return best;
+    }
+
+    /** Rounding is no search: a hole in the middle stays there, others within two steps of their exact place. */
+    private boolean strays(Spots s, Spots exact) {
+        double most = s.symmetric() && !s.inWall() && s.x().length == 1 ? 0.75 : 2.5;
+        for (int i = 0; i < s.x().length; i++) {
+            double off = Math.max(Math.abs(s.x()[i] - exact.x()[i]), Math.abs(s.y()[i] - exact.y()[i]));
+            if (off > most * typed.step() && !polar(s)) {
+                return true;
+            }
+        }
+        return polar(s)
+                && Math.abs(Math.hypot(s.x()[0], s.y()[0]) - Math.hypot(exact.x()[0], exact.y()[0]))
+                        > most * typed.step();
+    }
+
+    private Spots shaken(Spots s, SplittableRandom random) {
+        Spots out = s;
+        for (int i = 0; i < s.x().length && (i == 0 || !polar(s)); i++) {
+            if (random.nextBoolean()) {
+                int a = random.nextInt(5) - 2;
+                int b = random.nextInt(s.inWall() ? 3 : 5) - 2;
+                out = polar(s) ? turned(out, a, b) : shifted(out, i, a * typed.step(), b * typed.step());
+            }
+        }
+        return out;
     }
 
     /** Whether the places are written as radius and bearing. */
@@ -78,7 +132,7 @@ final class Rounding {
         List<Spots> out = new ArrayList<>();
         for (int i = -1; i <= 1; i++) {
             for (int j = -1; j <= 1; j++) {
-                if ((i != 0 || j != 0) && (!polar(s) || hole == 0)) {
+                if ((i != 0 || j != 0) && (!polar(s) || hole == 0) && (!s.inWall() || j <= 0)) {
                     out.add(polar(s) ? turned(s, i, j) : shifted(s, hole, i * typed.step(), j * typed.step()));
                 }
             }

@@ -22,7 +22,11 @@ final class Together {
     private static final int FEW = 3;
 
     private static final int STARTS = 5;
-    private static final int CHOICES = 6;
+    private static final int CHOICES = 5;
+    /** Climbs from places about the best, and how far about, mm. */
+    private static final int SHAKEN = 6;
+
+    private static final double SHAKE_MM = 50;
 
     private final Sites sites;
     private final Pt middle;
@@ -45,26 +49,46 @@ final class Together {
         Map<Sizes.Choice, List<Combination>> choices = new LinkedHashMap<>();
         passing.forEach(
                 c -> choices.computeIfAbsent(c.choice(), k -> new ArrayList<>()).add(c));
-        double widest = passing.stream().mapToDouble(Combination::margin).max().orElse(0);
+        Combination widest = widest(passing);
+        if (widest == null || widest.inlets().inWall()) {
+            return out;
+        }
+        free(out, choices.get(widest.choice()));
         List<List<Combination>> order = choices.values().stream()
+                .filter(l -> !l.get(0).choice().equals(widest.choice()))
                 .sorted(Comparator.comparingDouble((List<Combination> l) -> -reach(l)))
                 .limit(CHOICES)
                 .toList();
         for (List<Combination> one : order) {
-            if (reach(one) <= widest * (1 + SlabSearch.SYMMETRY_WORTH / 2)) {
-                break;
-            }
-            List<Combination> starts = one.stream()
-                    .sorted(Comparator.comparingDouble((Combination c) -> -c.margin()))
-                    .limit(STARTS)
-                    .toList();
-            for (Combination c : starts) {
-                if (!progress.cancelled() && !settled(c)) {
-                    widest = Math.max(widest, add(out, c, free(c)));
-                }
+            Combination best = out.isEmpty() ? widest : widest(out);
+            if (reach(one) > Math.max(widest.margin(), best.margin()) * (1 + SlabSearch.SYMMETRY_WORTH)) {
+                free(out, one);
             }
         }
         return out;
+    }
+
+    private static Combination widest(List<Combination> all) {
+        return all.stream().max(Comparator.comparingDouble(Combination::margin)).orElse(null);
+    }
+
+    /** The best of one choice of holes moved freely, then set out again from places about the best. */
+    private void free(List<Combination> out, List<Combination> one) {
+        List<Combination> starts = one.stream()
+                .sorted(Comparator.comparingDouble((Combination c) -> -c.margin()))
+                .limit(STARTS)
+                .toList();
+        Combination best = starts.get(0);
+        SplittableRandom random = new SplittableRandom(SEED);
+        for (int k = 0; k < starts.size() + SHAKEN && !progress.cancelled() && !settled(best); k++) {
+            double[] p = join(k < starts.size() ? starts.get(k) : best);
+            for (int i = 0; k >= starts.size() && i < p.length; i++) {
+                p[i] += SHAKE_MM * random.nextGaussian();
+            }
+            Combination to = free(best, p);
+            best = to.margin() > best.margin() ? to : best;
+        }
+        add(out, starts.get(0), best);
     }
 
     /** The most that inlets and flues reach when found apart. */
@@ -79,23 +103,16 @@ final class Together {
         return c.inlets().inWall() || c.margin() >= c.sizes();
     }
 
-    private static double add(List<Combination> out, Combination from, Combination to) {
-        if (to.margin() <= from.margin() + SlabSearch.SYMMETRY_WORTH * Math.abs(from.margin())) {
-            return from.margin();
+    private static void add(List<Combination> out, Combination from, Combination to) {
+        if (to.margin() > from.margin() + SlabSearch.SYMMETRY_WORTH * Math.abs(from.margin())) {
+            out.add(to);
         }
-        out.add(to);
-        return to.margin();
     }
 
-    /** Each hole for itself. */
-    private Combination free(Combination c) {
+    /** Each hole for itself, from places as in {@link #join}. */
+    private Combination free(Combination c, double[] p) {
         int n = c.choice().inlets();
         int m = c.choice().flues();
-        double[] p = new double[2 * (n + m)];
-        System.arraycopy(c.inlets().x(), 0, p, 0, n);
-        System.arraycopy(c.inlets().y(), 0, p, n, n);
-        System.arraycopy(c.flues().x(), 0, p, 2 * n, m);
-        System.arraycopy(c.flues().y(), 0, p, 2 * n + m, m);
         Compass.climb(
                 p,
                 LONG_MM,
@@ -103,6 +120,18 @@ final class Together {
                 new SplittableRandom(SEED),
                 progress);
         return combination(c, spots(p, 0, n), spots(p, 2 * n, m));
+    }
+
+    /** x of the inlets, then their y, then those of the flues. */
+    private static double[] join(Combination c) {
+        int n = c.choice().inlets();
+        int m = c.choice().flues();
+        double[] p = new double[2 * (n + m)];
+        System.arraycopy(c.inlets().x(), 0, p, 0, n);
+        System.arraycopy(c.inlets().y(), 0, p, n, n);
+        System.arraycopy(c.flues().x(), 0, p, 2 * n, m);
+        System.arraycopy(c.flues().y(), 0, p, 2 * n + m, m);
+        return p;
     }
 
     private static Spots spots(double[] p, int from, int n) {

@@ -132,7 +132,12 @@ public final class CheckText {
         figure("cylinders boil off", f.boilOffKgPerH(), 1, 2, "kg/h (±25 %)");
         figure("unlit gas, evenly mixed,", f.unlitGasSeconds(), 1, 0, "s to the lower limit; pockets light at once");
         figure("  with", f.unlitGasGrams(), 1, 1, "g");
-        figure("purge after a lost flame", f.purgeMinutes(), 1, 1, "min (damper off, 760 °C; at least 5)");
+        figure(
+                "purge after a lost flame",
+                f.purgeWaitMinutes(),
+                1,
+                1,
+                "min, plate off the flue, ports open, at 760 °C (five changes of air, at least 5)");
         figure("room air, no wind", f.roomAirM3PerH(), 1, 0, "m³/h");
         figure("fresh air needed, 8 h CO", f.freshAirM3PerH(), 1, 0, "m³/h");
         figure("CO made, worst step", f.roomCoMadeM3PerH(), 1, 3, "m³/h (rich end of its level, gas of 1300 °C)");
