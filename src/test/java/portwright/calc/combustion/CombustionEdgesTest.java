@@ -45,7 +45,8 @@ class CombustionEdgesTest {
         Edges.hold("[0,1e6)", x -> Fuels.mixture("own", Map.of("methane", 1.0, "nitrogen", x), NONE));
         assertThatThrownBy(() -> Fuels.mixture("own", Map.of("methane", 0.0), NONE))
                 .hasMessageContaining("no component");
-        assertThat(OxygenProbe.oxygenPressure(OxygenProbe.emfMv(3e-7, 1400), 1400)).isCloseTo(3e-7, Percentage.withPercentage(1e-9));
+        assertThat(OxygenProbe.oxygenPressure(OxygenProbe.emfMv(3e-7, 1400), 1400))
+                .isCloseTo(3e-7, Percentage.withPercentage(1e-9));
     }
 
     /** What burns: c + h/4 - o/2 above 0. Hydrogen and carbon monoxide do, water and carbon dioxide do not. */
@@ -63,8 +64,7 @@ class CombustionEdgesTest {
         assertThatThrownBy(() -> fuel(1, 4, 0, 0, 9, 8, 29)).hasMessageContaining("above zero");
         assertThatThrownBy(() -> fuel(1, 4, 0, 0.016, 9, 0, 29)).hasMessageContaining("above zero");
         assertThatThrownBy(() -> fuel(1, 4, 0, 0.016, 8, 8.1, 29)).hasMessageContaining("not below net heat");
-        assertThatThrownBy(() -> fuel(1, 4, 0, 0.016, 9, 8, Constants.R))
-                .hasMessageContaining("heat capacity");
+        assertThatThrownBy(() -> fuel(1, 4, 0, 0.016, 9, 8, Constants.R)).hasMessageContaining("heat capacity");
     }
 
     /** Handbook figures, from memory: propane burns with 15.68 kg of air per kg, is 1.52 times as heavy as air, 1.865 kg/m³ at 15 °C, cp/cv 1.131; air 1.225 kg/m³, 1005 J/kgK. */
@@ -125,7 +125,9 @@ class CombustionEdgesTest {
     @CsvSource({"0.2,1300", "0.2,900", "2,700"})
     void heatCapacityIsTheSlopeOfEnthalpy(double lambda, double kelvin) {
         Products p = propane(lambda, kelvin);
-        double slope = (propane(lambda, kelvin + 1).enthalpy() - propane(lambda, kelvin - 1).enthalpy()) / 2;
+        double slope = (propane(lambda, kelvin + 1).enthalpy()
+                        - propane(lambda, kelvin - 1).enthalpy())
+                / 2;
         assertThat(p.heatCapacity()).isCloseTo(slope, Percentage.withPercentage(1e-3));
     }
 
@@ -157,11 +159,13 @@ class CombustionEdgesTest {
         assertThat(p.n2()).isEqualTo(n2, within(1e-9));
         double pCo = 1.01325 * 2 / (2 + 4 + n2);
         Equilibrium e = p.equilibrium();
-        assertThat(p.oxygenPressure() / 1e5).isCloseTo(Math.pow(Math.exp(e.lnB() - e.lnK1()) * pCo, 2), Percentage.withPercentage(1e-9));
+        assertThat(p.oxygenPressure() / 1e5)
+                .isCloseTo(Math.pow(Math.exp(e.lnB() - e.lnK1()) * pCo, 2), Percentage.withPercentage(1e-9));
         assertThat(p.carbonActivity()).isEqualTo(1);
         // C2H2 with a fifth of its 2.5 O2 has one O for two C
         Fuel acetylene = fuel(2, 2, 0, 0.026, 1.3e6, 1.25e6, 44);
-        assertThat(Products.of(acetylene, Air.ROOM, 0.2, 1300, ATM).solidCarbon()).isEqualTo(1, within(1e-9));
+        assertThat(Products.of(acetylene, Air.ROOM, 0.2, 1300, ATM).solidCarbon())
+                .isEqualTo(1, within(1e-9));
     }
 
     /** Methane at lambda 0.25 has just the oxygen for CO: no soot and no CO2; the probe still reads. */
@@ -190,8 +194,17 @@ class CombustionEdgesTest {
 
     @ParameterizedTest
     @CsvSource({
-        "1.0000000000000002,OXIDIZING", "1,NEUTRAL", "0.98,NEUTRAL", "0.9799999,LIGHT", "0.94,LIGHT", "0.9399999,MEDIUM",
-        "0.87,MEDIUM", "0.8699999,HEAVY", "0.8,HEAVY", "0.7999999,BEYOND", "0,BEYOND"
+        "1.0000000000000002,OXIDIZING",
+        "1,NEUTRAL",
+        "0.98,NEUTRAL",
+        "0.9799999,LIGHT",
+        "0.94,LIGHT",
+        "0.9399999,MEDIUM",
+        "0.87,MEDIUM",
+        "0.8699999,HEAVY",
+        "0.8,HEAVY",
+        "0.7999999,BEYOND",
+        "0,BEYOND"
     })
     void levelsAtTheirEdges(double lambda, AtmosphereLevel level) {
         assertThat(AtmosphereLevel.of(lambda)).isEqualTo(level);

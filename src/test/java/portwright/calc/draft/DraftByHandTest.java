@@ -111,7 +111,8 @@ class DraftByHandTest {
         assertThat(b.lidPressure()).isEqualTo(lid, within(1e-12));
         assertThat(b.inlets().get(0).drive()).isEqualTo(-b.floorPressure(), within(1e-12));
         assertThat(b.throughput()).isEqualTo(in, within(1e-6 * in));
-        assertThat(DraftBalance.of(base.withFlues(List.of()).withInlets(List.of())).leakShare())
+        assertThat(DraftBalance.of(base.withFlues(List.of()).withInlets(List.of()))
+                        .leakShare())
                 .isZero();
     }
 
@@ -141,11 +142,13 @@ class DraftByHandTest {
     void molarMassOfAPoorGas() {
         Fuel poor = Fuels.mixture("poor", Map.of("methane", 0.5, "nitrogen", 0.3, "carbon dioxide", 0.2), null);
         for (double flow : new double[] {1.2e-4, 2.4e-4, 4e-4}) {
-            FireState s = FireState.of(base.damper(1).withInlets(base.inlets().stream()
-                    .map(i -> i.withGas(poor, flow, 0, 0))
-                    .toList()));
+            FireState s = FireState.of(base.damper(1)
+                    .withInlets(base.inlets().stream()
+                            .map(i -> i.withGas(poor, flow, 0, 0))
+                            .toList()));
             assertThat(s.balance().productMolarMass())
-                    .isEqualTo(s.products().molarMass(), within(3e-4 * s.products().molarMass()));
+                    .isEqualTo(
+                            s.products().molarMass(), within(3e-4 * s.products().molarMass()));
         }
     }
 
@@ -161,7 +164,8 @@ class DraftByHandTest {
         assertThat(quiet.coMolPerS()).isEmpty();
         assertThat(quiet.shown()).isEmpty();
         assertThat(quiet.fuelNetW()).isZero();
-        // ideal-gas table of air, from memory: 1483.2 kJ/kg at 1373.15 K, 293.2 at 293.15 K; argon taken as nitrogen adds 0.2 %
+        // ideal-gas table of air, from memory: 1483.2 kJ/kg at 1373.15 K, 293.2 at 293.15 K; argon taken as nitrogen
+        // adds 0.2 %
         assertThat(-quiet.heatW() / quiet.balance().airFlow()).isEqualTo(1190e3, within(4e3));
     }
 
@@ -171,7 +175,8 @@ class DraftByHandTest {
         Fuel butane = Fuels.butane();
         Inlet a = base.inlets().get(0).withGas(Cases.PROPANE, Cases.PROPANE.molarMass() * 1e-3, 0, 0);
         Inlet b = base.inlets().get(1).withGas(butane, butane.molarMass() * 1e-3, 0, 0);
-        DraftBalance mixed = DraftBalance.of(base.damper(1).withInlets(List.of(a, b, base.inlets().get(2).withGas(butane, 0, 0, 0))));
+        DraftBalance mixed = DraftBalance.of(
+                base.damper(1).withInlets(List.of(a, b, base.inlets().get(2).withGas(butane, 0, 0, 0))));
         assertThat(mixed.spills()).isFalse();
         Fuel f = FireState.fuel(mixed);
         assertThat(f.carbon()).isEqualTo(3.5, within(1e-9));
@@ -179,7 +184,8 @@ class DraftByHandTest {
         assertThat(f.molarMass()).isEqualTo((Cases.PROPANE.molarMass() + butane.molarMass()) / 2, within(1e-9));
         assertThat(f.netHeat()).isEqualTo((Cases.PROPANE.netHeat() + butane.netHeat()) / 2, within(1e-3));
         assertThat(FireState.fuel(DraftBalance.of(base))).isSameAs(Cases.PROPANE);
-        assertThat(FireState.of(mixed.kiln()).fuelNetW()).isEqualTo(1e-3 * (Cases.PROPANE.netHeat() + butane.netHeat()), within(1e-3));
+        assertThat(FireState.of(mixed.kiln()).fuelNetW())
+                .isEqualTo(1e-3 * (Cases.PROPANE.netHeat() + butane.netHeat()), within(1e-3));
     }
 
     /** Less gas by a share: thrust by its square, the rest as it was. */

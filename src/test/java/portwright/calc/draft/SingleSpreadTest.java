@@ -123,8 +123,10 @@ class SingleSpreadTest {
     @Test
     void temperature() {
         FireBand b = band(kiln, 4, 25);
-        double cold = DraftBalance.of(kiln.at(kiln.chamberTemperature() - 25 * Z)).lidPressure();
-        double hot = DraftBalance.of(kiln.at(kiln.chamberTemperature() + 25 * Z)).lidPressure();
+        double cold =
+                DraftBalance.of(kiln.at(kiln.chamberTemperature() - 25 * Z)).lidPressure();
+        double hot =
+                DraftBalance.of(kiln.at(kiln.chamberTemperature() + 25 * Z)).lidPressure();
         assertThat(b.lidPressure().low()).isEqualTo(Math.min(cold, hot), within(0.004));
         assertThat(b.lidPressure().high()).isEqualTo(Math.max(cold, hot), within(0.004));
     }
@@ -205,6 +207,7 @@ class SingleSpreadTest {
         assertThat(FireUncertainty.quantile(v, 3, 1)).isEqualTo(4);
         assertThat(FireUncertainty.quantile(v, 4, 0.5)).isEqualTo(3);
         double inf = Double.POSITIVE_INFINITY;
-        assertThat(FireUncertainty.quantile(new double[] {1, inf, inf}, 3, 0.75)).isEqualTo(inf);
+        assertThat(FireUncertainty.quantile(new double[] {1, inf, inf}, 3, 0.75))
+                .isEqualTo(inf);
     }
 }

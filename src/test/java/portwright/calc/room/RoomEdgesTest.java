@@ -81,8 +81,8 @@ class RoomEdgesTest {
         double tau = 600;
         double until = 1000;
         double steady = 1e-3; // G/Q with Q 0.1 m³/s in 60 m³
-        RoomCo co = RoomCo.of(
-                List.of(new RoomCo.Segment(until, steady * 0.1 / Dilution.MOLAR_VOLUME_20C)), 1, 0.1, 1, 60);
+        RoomCo co =
+                RoomCo.of(List.of(new RoomCo.Segment(until, steady * 0.1 / Dilution.MOLAR_VOLUME_20C)), 1, 0.1, 1, 60);
         double best = 0;
         for (RoomCo.Sample s : co.series()) {
             best = Math.max(best, integral(s.timeS(), tau, until) - integral(s.timeS() - 900, tau, until));
@@ -101,9 +101,7 @@ class RoomEdgesTest {
         }
         double on = Math.min(t, until);
         double rise = on - tau * (1 - Math.exp(-on / tau));
-        return t <= until
-                ? rise
-                : rise + tau * (1 - Math.exp(-until / tau)) * (1 - Math.exp(-(t - until) / tau));
+        return t <= until ? rise : rise + tau * (1 - Math.exp(-until / tau)) * (1 - Math.exp(-(t - until) / tau));
     }
 
     /** z = 8^1.138 = 10.659 ft, Xc 20.659, Dc = 0.5 Xc^0.88 = 7.1823 ft = 2.1892 m, Df = Dc + 8 ft = 4.6276 m. */

@@ -86,15 +86,13 @@ class SupplyEdgesTest {
     void aRestingCylinderWarmsExponentially() {
         for (double s : new double[] {7, 600, 607}) {
             ShortDraw.Course c = draw(t -> 0, 0.65, 1, 280, 290, 1e-12, 0, s);
-            assertThat(last(c).liquidK())
-                    .isEqualTo(290 - 10 * Math.exp(-WALL_W_PER_K * s / 2500), within(2e-5));
+            assertThat(last(c).liquidK()).isEqualTo(290 - 10 * Math.exp(-WALL_W_PER_K * s / 2500), within(2e-5));
             assertThat(c.endS()).isEqualTo(s);
         }
         ShortDraw.Course frosted = draw(t -> 0, 0.65, 1, 260, 270, 1e-12, 0, 600);
         assertThat(last(frosted).liquidK())
                 .isEqualTo(270 - 10 * Math.exp(-0.65 * WALL_W_PER_K * 600 / 2500), within(2e-5));
-        ShortDraw.Course steel = ShortDraw.follow(
-                new Cylinder(10, 0.3, 2), 500, t -> 0, 1, 1, 280, 290, 1e-12, 0, 600);
+        ShortDraw.Course steel = ShortDraw.follow(new Cylinder(10, 0.3, 2), 500, t -> 0, 1, 1, 280, 290, 1e-12, 0, 600);
         assertThat(last(steel).liquidK())
                 .isEqualTo(290 - 10 * Math.exp(-WALL_W_PER_K * 600 / (2500 + 2 * 460)), within(2e-5));
     }
@@ -102,8 +100,8 @@ class SupplyEdgesTest {
     /** No wall to speak of and a latent heat of 1500 J/kgK times T: dT/T = (1500/2500) dm/m, so T = 280 · 0.4^0.6 = 161.5824 K once 0.4 of the mass is left. */
     @Test
     void aHardDrawCoolsAsAPowerOfTheMass() {
-        ShortDraw.Course c = ShortDraw.follow(
-                new Cylinder(10, 1e-4, 0), 1e12, t -> 1500 * t, 1, 1, 280, 280, 1e-3, 0, 600);
+        ShortDraw.Course c =
+                ShortDraw.follow(new Cylinder(10, 1e-4, 0), 1e12, t -> 1500 * t, 1, 1, 280, 280, 1e-3, 0, 600);
         assertThat(last(c).liquidK()).isEqualTo(161.5824, within(1e-3));
         assertThat(c.points().stream().map(ShortDraw.Point::timeS))
                 .containsExactly(0., 60., 120., 180., 240., 300., 360., 420., 480., 540., 600.);
