@@ -1,6 +1,7 @@
 package portwright.check;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import portwright.source.Source;
 
 /**
@@ -30,6 +31,22 @@ public record Finding(
     public Finding {
         parts = List.copyOf(parts);
         marks = List.copyOf(marks);
+    }
+
+    /** The same finding, its sentences put in other words. */
+    public Finding inWords(UnaryOperator<String> words) {
+        return new Finding(
+                rule,
+                severity,
+                forbids,
+                parts,
+                measured,
+                limit,
+                words.apply(message),
+                remedy == null ? null : words.apply(remedy),
+                source,
+                limitSetByUser,
+                marks);
     }
 
     /** Whether who drills (or lights) has to know of it: it could forbid that, or it forbids nothing and counts for both. */

@@ -11,6 +11,7 @@ import portwright.check.CheckResult;
 import portwright.check.Severity;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
+import portwright.model.Design;
 import portwright.report.CheckJson;
 import portwright.report.CheckText;
 import portwright.review.Review;
@@ -29,10 +30,14 @@ final class CheckCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        CheckResult result = new RuleBook(LimitTable.load()).check(Review.of(Designs.read(file)));
+        Design design = Designs.read(file);
+        CheckResult result = new RuleBook(LimitTable.load()).check(Review.of(design));
         spec.commandLine()
                 .getOut()
-                .print(json ? CheckJson.write(result) : CheckText.write(result, Terminal.width(), Terminal.colour()));
+                .print(
+                        json
+                                ? CheckJson.write(result)
+                                : CheckText.write(result, design.units(), Terminal.width(), Terminal.colour()));
         return result.count(Severity.STOP) > 0 ? Cli.STOP : Cli.OK;
     }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import portwright.file.DesignFile;
+import portwright.file.Problem;
 import portwright.file.ReadResult;
 import portwright.model.Design;
 
@@ -27,6 +28,11 @@ final class Designs {
                         .append(p.path().isEmpty() ? "" : ", " + p.path())
                         .append(": ")
                         .append(p.message()));
+        Problem first = result.problems().get(0);
+        if (n == 1 && first.line() > 0 && first.path().isEmpty()) {
+            text.append(System.lineSeparator())
+                    .append("  What stands after that place could not be read: mend it, then check again.");
+        }
         throw new UserError(Cli.MISUSE, text.toString());
     }
 

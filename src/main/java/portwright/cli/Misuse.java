@@ -96,7 +96,7 @@ final class Misuse {
     }
 
     private static String about(ArgSpec arg) {
-        return String.join(" ", arg.renderedDescription())
+        return String.join(" ", arg.description())
                 .replaceAll(" \\(default [^)]*\\)", "")
                 .replace("%%", "%");
     }

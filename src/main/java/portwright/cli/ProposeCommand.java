@@ -14,6 +14,7 @@ import portwright.check.Finding;
 import portwright.check.Severity;
 import portwright.file.PortsText;
 import portwright.file.ReadResult;
+import portwright.layout.DrillError;
 import portwright.layout.DrillOutlook;
 import portwright.layout.Progress;
 import portwright.layout.Proposal;
@@ -22,6 +23,7 @@ import portwright.layout.Proposer;
 import portwright.layout.Wishes;
 import portwright.model.On;
 import portwright.model.Port;
+import portwright.units.Format;
 import portwright.units.Kind;
 import portwright.units.Quantity;
 import portwright.units.QuantityException;
@@ -80,7 +82,7 @@ final class ProposeCommand implements Callable<Integer> {
         Proposals found = Proposer.propose(read.design(), wishes, Progress.none());
         PrintWriter print = spec.commandLine().getOut();
         if (found.best().isEmpty()) {
-            print.println("No layout passes every rule that stops. Nothing was written.");
+            print.println("No layout that was tried passes every rule that stops. Nothing was written.");
             found.impossible().forEach(i -> print.println("  " + i.words()));
             if (found.nearestMiss() != null) {
                 print.println("Nearest miss: " + found.nearestMiss().arrangement() + ".");
@@ -108,6 +110,9 @@ final class ProposeCommand implements Callable<Integer> {
         for (int i = 0; i < found.best().size(); i++) {
             show(print, i + 1, found.best().get(i));
         }
+        print.println("The odds of drilling take the places of elements as measured within "
+                + Format.plain(DrillError.of(read.design()).measureMm(), 0)
+                + " mm, 95 of 100 (assumed); wall inlets have room to wander, no odds.");
         Output.write(
                 out,
                 PortsText.put(read.document(), found.best().get(take - 1).ports())

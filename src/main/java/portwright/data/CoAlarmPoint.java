@@ -3,6 +3,7 @@ package portwright.data;
 import java.util.List;
 import java.util.OptionalInt;
 import portwright.source.Source;
+import portwright.units.Format;
 
 /**
  * One point a household CO alarm is tested at.
@@ -15,6 +16,19 @@ import portwright.source.Source;
  */
 public record CoAlarmPoint(
         String standard, double ppm, int notBeforeMinutes, OptionalInt mustByMinutes, Source source) {
+    private static final String SLOWEST = "UL 2034";
+
+    /** How little a quiet house alarm proves, in words: at its lowest level it need never sound, at the next it takes hours. */
+    public static String quiet() {
+        List<CoAlarmPoint> points =
+                all().stream().filter(p -> p.standard.equals(SLOWEST)).toList();
+        CoAlarmPoint never =
+                points.stream().filter(p -> p.mustByMinutes.isEmpty()).findFirst().orElseThrow();
+        CoAlarmPoint late =
+                points.stream().filter(p -> p.mustByMinutes.isPresent()).findFirst().orElseThrow();
+        return "a house alarm stays silent at " + Format.plain(never.ppm, 0) + " ppm and may take "
+                + Format.plain(late.mustByMinutes.getAsInt() / 60.0, 1) + " h at " + Format.plain(late.ppm, 0) + " ppm";
+    }
 
     /** All points in table order. */
     public static List<CoAlarmPoint> all() {

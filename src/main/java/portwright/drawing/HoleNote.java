@@ -23,7 +23,7 @@ public record HoleNote(int number, Hole hole, HoleSaw saw, double metalMm, boole
     /** Metal hole wider than the brick's by 12 to 25 mm; drawn with 3/4 in (common practice). */
     public static final double METAL_WIDER_MM = 19;
 
-    private static final double EXACT_MM = 0.05;
+    private static final double EXACT_MM = 0.005;
 
     /** Notes of all holes, in file order. */
     public static List<HoleNote> of(KilnGeometry kiln) {

@@ -122,7 +122,7 @@ final class HolePainter {
             lines.add(n.sawWords());
         }
         if (n.hasMetal()) {
-            lines.add((n.metalKnown() ? "" : "if there is metal: ") + n.metalWords());
+            lines.add((n.metalKnown() ? "" : "if there is metal: ") + n.metalWords() + ", outside");
             lines.add("cut the metal first");
         }
         double size = pen.textSize(TextStyle.PLAIN);

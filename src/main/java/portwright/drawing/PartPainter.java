@@ -68,6 +68,11 @@ public final class PartPainter {
         return Box.around(rim()).grown(RIM_ROOM_MM);
     }
 
+    /** The kiln that the part belongs to. */
+    public KilnGeometry kiln() {
+        return kiln;
+    }
+
     /** Holes of this part. */
     public List<HoleNote> holes() {
         return holes;

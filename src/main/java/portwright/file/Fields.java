@@ -104,7 +104,7 @@ final class Fields {
     }
 
     Quantity needQuantity(String name, Kind kind, Range range) {
-        need(name, "\"" + sample(kind) + "\"");
+        need(name, "\"…\" with its unit, written like \"" + sample(kind) + "\"");
         return quantity(name, kind, range);
     }
 

@@ -29,6 +29,8 @@ final class JsonSyntax {
         return new Problem(at.getLineNr(), at.getColumnNr() - back, "", sentence);
     }
 
+    private static final String CURLY = "\u201C\u201D\u201E\u00AB\u00BB\u2018\u2019";
+
     private static String sentence(String text, int offset, String technical) {
         char c = offset < text.length() ? text.charAt(offset) : ' ';
         char before = offset > 0 ? text.charAt(offset - 1) : ' ';
@@ -40,7 +42,7 @@ final class JsonSyntax {
         if (technical.contains("CTRL-CHAR")
                 || technical.contains("control character")
                 || technical.contains("Illegal character")) {
-            return "A control character (a line break or tab) inside a text. Write \\n or \\t, or close the text with \" on the same line.";
+            return "A control character (a line break or tab) inside a text. Often a closing quote is missing on the line before the break. Write \\n or \\t, or close the text with \" on the same line.";
         }
         if (technical.contains("escape")) {
             return "A backslash in a text must be followed by one of \" \\ / b f n r t u. Write \\\\ for the backslash itself.";
@@ -53,6 +55,9 @@ final class JsonSyntax {
                 || technical.contains("NaN")
                 || technical.contains("INF")) {
             return "NaN and Infinity are no numbers here. Leave the field out when the value is not known.";
+        }
+        if (CURLY.indexOf(c) >= 0 || CURLY.indexOf(before) >= 0) {
+            return "Curly quotes are no quotes here. Write straight ones: \"…\".";
         }
         if (c == '\'' || before == '\'') {
             return "Texts and names stand in double quotes: \"…\".";

@@ -27,10 +27,10 @@ final class KilnReader {
     static Kiln kiln(Fields f) {
         f.need("plan", "{\"shape\": \"polygon\", \"sides\": 8, \"acrossFlats\": \"17 in\"}");
         PlanShape plan = f.object("plan", KilnReader::plan);
-        Quantity height = f.needQuantity("height", Kind.LENGTH, Range.SIZE);
+        Quantity height = f.needQuantity("height", Kind.LENGTH, Range.CHAMBER_HEIGHT);
         f.need("wall", "{\"thickness\": \"2 1/2 in\"}");
         Wall wall = f.object(
-                "wall", w -> new Wall(w.needQuantity("thickness", Kind.LENGTH, Range.THICKNESS), w.text("brick")));
+                "wall", w -> new Wall(w.needQuantity("thickness", Kind.LENGTH, Range.LINING), w.text("brick")));
         Slab floor = slab(f, "floor");
         Slab lid = slab(f, "lid");
         Quantity leak = f.quantity("leakArea", Kind.AREA, Range.between("0 cm2", "1 m2"));
@@ -113,7 +113,7 @@ final class KilnReader {
         return kiln.object(
                 name,
                 f -> new Slab(
-                        f.needQuantity("thickness", Kind.LENGTH, Range.THICKNESS),
+                        f.needQuantity("thickness", Kind.LENGTH, Range.LINING),
                         f.text("brick"),
                         f.quantity("overhang", Kind.LENGTH, Range.between("-1 m", "1 m")),
                         f.bool("pan"),

@@ -13,6 +13,8 @@ import portwright.model.Heat;
 
 /** Coils against the free flame above a floor inlet: the widening cone, cut off where the first shelf above catches the whole of it. */
 final class Coils {
+    private static final double WANDER_MM = 2;
+
     private final List<ShelfPlate> shelves;
     private final List<Obstacle.Gap> covers = new ArrayList<>();
     private final List<ObstacleTree> cut = new ArrayList<>();
@@ -99,21 +101,22 @@ final class Coils {
         return shelves.get(i);
     }
 
-    private ObstacleTree tree(double x, double y) {
+    private ObstacleTree tree(double x, double y, double spare) {
         int i = over(x, y);
         return i >= 0
-                        && d / 2 + shelves.get(i).bottom() * LayoutLimits.FLAME_TAN
+                        && d / 2 + shelves.get(i).bottom() * LayoutLimits.FLAME_TAN + spare
                                 <= -covers.get(i).at(x, y)
                 ? cut.get(i)
                 : whole;
     }
 
+    /** Least margin; a shelf counts only where it still catches the whole flame after a drill has wandered. */
     double margin(double x, double y) {
-        return tree(x, y).margin(x, y);
+        return tree(x, y, WANDER_MM).margin(x, y);
     }
 
     /** Every coil that can matter at a place. */
     List<Obstacle> at(double x, double y) {
-        return tree(x, y).all();
+        return tree(x, y, 0).all();
     }
 }

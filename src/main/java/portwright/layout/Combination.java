@@ -9,7 +9,6 @@ record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross,
     /** What an even arrangement of one role is worth once no rule cautions, on the scale of {@link #rank()} (judgement). */
     private static final double EVEN_WORTH = 0.12;
 
-    private static final double LITTLE = 0.95;
     /** What one fitting near a mouth costs on the same scale (judgement). */
     private static final double NEAR_FLAME_COST = 0.04;
 
@@ -36,7 +35,10 @@ record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross,
 
     /** Whether this even layout leaves little to gain by an uneven one with the same holes. */
     boolean evenAndAsGoodAs(Combination o) {
-        return even() && !o.even() && choice.equals(o.choice) && margin() >= o.margin() * LITTLE;
+        return even()
+                && !o.even()
+                && choice.equals(o.choice)
+                && margin() >= o.margin() * (1 - SlabSearch.SYMMETRY_WORTH);
     }
 
     /** Other numbers, inlets in other places, or flues arranged in another way; a mirror image, or the same

@@ -2,11 +2,20 @@ package portwright.layout;
 
 import java.util.SplittableRandom;
 
-/** Climbs along the axes and along random directions, from long steps (24 mm) to short ones (0.05 mm). */
+/**
+ * Climbs by random steps: of all numbers or of some, longer after a gain, shorter after a failure, until they are too short to matter (0.01 mm). Kinks,
+ * where no step along an axis gains, are crept along.
+ */
 final class Compass {
-    private static final double LONG_MM = 24;
-    private static final double SHORT_MM = 0.03;
-    private static final int ROUNDS = 6;
+    private static final double SHORT_MM = 0.01;
+    private static final double LONGER = 1.5;
+    private static final double SHORTER = 0.975;
+    /** After a climb others set out from its end with shorter steps, while they gain; mm. */
+    private static final double AGAIN_MM = 6;
+
+    private static final int CLIMBS = 4;
+    /** Gain of a climb, as a share, from which another is made. */
+    private static final double WORTH = 1e-3;
 
     private Compass() {}
 
@@ -16,32 +25,34 @@ final class Compass {
         double at(double[] p, double enough);
     }
 
-    /** Moves p uphill; gives the height reached. */
-    static double climb(double[] p, Hill hill, SplittableRandom random, Progress progress) {
+    /** Moves p uphill, with first steps of some length in mm; gives the height reached. */
+    static double climb(double[] p, double longMm, Hill hill, SplittableRandom random, Progress progress) {
         double best = hill.at(p, Double.NEGATIVE_INFINITY);
-        int m = p.length;
-        double[] q = new double[m];
-        int extra = Math.min(24, 4 * m);
-        for (double step = LONG_MM; step > SHORT_MM; step /= 2) {
-            boolean moved = true;
-            for (int round = 0; moved && round < ROUNDS && !progress.cancelled(); round++) {
-                moved = false;
-                for (int k = 0; k < 2 * m + extra; k++) {
-                    System.arraycopy(p, 0, q, 0, m);
-                    if (k < 2 * m) {
-                        q[k / 2] += k % 2 == 0 ? step : -step;
-                    } else {
-                        for (int i = 0; i < m; i++) {
-                            q[i] += step * (2 * random.nextDouble() - 1);
-                        }
-                    }
-                    double v = hill.at(q, best);
-                    if (v > best + 1e-12) {
-                        best = v;
-                        System.arraycopy(q, 0, p, 0, m);
-                        moved = true;
-                    }
-                }
+        boolean gains = true;
+        for (int k = 0; k < CLIMBS && gains; k++) {
+            double v = once(p, best, k == 0 ? longMm : Math.min(longMm, AGAIN_MM), hill, random, progress);
+            gains = v > best + WORTH * Math.abs(best);
+            best = v;
+        }
+        return best;
+    }
+
+    private static double once(
+            double[] p, double from, double longMm, Hill hill, SplittableRandom random, Progress progress) {
+        double best = from;
+        double[] q = new double[p.length];
+        for (double step = longMm; step > SHORT_MM && !progress.cancelled(); ) {
+            boolean some = random.nextBoolean();
+            for (int i = 0; i < q.length; i++) {
+                q[i] = p[i] + (some && random.nextInt(q.length) >= 2 ? 0 : step * random.nextGaussian());
+            }
+            double v = hill.at(q, best);
+            if (v > best + 1e-12) {
+                best = v;
+                System.arraycopy(q, 0, p, 0, q.length);
+                step *= LONGER;
+            } else {
+                step *= SHORTER;
             }
         }
         return best;

@@ -13,6 +13,7 @@ import java.util.function.Function;
 import portwright.check.CheckResult;
 import portwright.check.Finding;
 import portwright.check.Severity;
+import portwright.units.Format;
 
 /**
  * Puts the best layouts through the whole rule book. One that a rule of fire or clearance stops is shown only where no layout passes; then those with
@@ -92,12 +93,12 @@ final class FullCheck {
             if (good.size() == SHOWN || tried.size() >= most || progress.cancelled()) {
                 break;
             }
-            if (burnsBadly.contains(c.choice()) || tried.contains(c) || !differs(c, shown)) {
+            if (burnsBadly.contains(c.choice()) || tried.contains(c) || !differs(c, shown, widest)) {
                 continue;
             }
             progress.at(0.9 + 0.1 * tried.size() / most, "full check of the best");
             tried.add(c);
-            Proposal p = proposal.apply(c, why(c, widest));
+            Proposal p = proposal.apply(c, why(c, widest, passing));
             List<String> stops = stops(p.check());
             if (stops.isEmpty()) {
                 firstGood = good.isEmpty() ? tried.size() : firstGood;
@@ -112,8 +113,11 @@ final class FullCheck {
         }
     }
 
-    private static boolean differs(Combination c, List<Combination> shown) {
-        return shown.stream().allMatch(o -> o.clearlyDiffers(c) && !o.evenAndAsGoodAs(c));
+    /** The widest is also shown where it is a shown one moved a little, as long as that gains. */
+    private static boolean differs(Combination c, List<Combination> shown, Combination widest) {
+        return shown.stream()
+                .allMatch(o -> c == widest && c.margin() > o.margin() + SlabSearch.SYMMETRY_WORTH * Math.abs(o.margin())
+                        || o.clearlyDiffers(c) && !o.evenAndAsGoodAs(c));
     }
 
     /** The layouts with the fewest rules broken, and these rules in words. */
@@ -125,7 +129,7 @@ final class FullCheck {
         List<Combination> taken = new ArrayList<>();
         List<Proposal> best = new ArrayList<>();
         stopped.forEach((c, p) -> {
-            if (best.size() < SHOWN && stops(p.check()).size() == least && differs(c, taken)) {
+            if (best.size() < SHOWN && stops(p.check()).size() == least && differs(c, taken, null)) {
                 taken.add(c);
                 best.add(p);
             }
@@ -143,12 +147,26 @@ final class FullCheck {
         return new Proposals(best, why, null, progress.cancelled());
     }
 
-    private static String why(Combination c, Combination widest) {
+    private static String why(Combination c, Combination widest, List<Combination> passing) {
         if (c.margin() >= widest.margin() * (1 - SlabSearch.SYMMETRY_WORTH)) {
             return "Largest worst-case margin of all that were tried"
                     + (c.even() ? ", and even about the middle." : ".");
         }
-        return c.even() ? "Even about the middle: heats evenly and is easy to mark out." : null;
+        return c.even() ? "Even about the middle: heats evenly and is easy to mark out." + cost(c, passing) : null;
+    }
+
+    /** What lying evenly costs against other places of the same holes. */
+    private static String cost(Combination c, List<Combination> passing) {
+        double most = passing.stream()
+                .filter(o -> !o.even() && o.choice().equals(c.choice()))
+                .mapToDouble(Combination::margin)
+                .max()
+                .orElse(c.margin());
+        double share = 1 - c.margin() / most;
+        return share <= SlabSearch.SYMMETRY_WORTH
+                ? ""
+                : " This costs " + Format.plain(100 * share, 1)
+                        + " % of the margin that uneven places of the same holes reach, " + Format.plain(most, 2) + ".";
     }
 
     private static List<String> stops(CheckResult r) {

@@ -6,8 +6,6 @@ import portwright.geometry.JointPattern;
 final class Joints {
     /** A sliver narrower than this breaks out (common practice). */
     static final double SLIVER_MM = 20;
-    /** The same while searching, with room for rounding a place to what a potter types. */
-    static final double SEARCH_MM = SLIVER_MM + 0.6;
 
     private final JointPattern p;
     private final double r;
@@ -27,7 +25,7 @@ final class Joints {
         double dy = py - p.origin().y();
         double x = dx * cos + dy * sin;
         double y = dy * cos - dx * sin;
-        double reach = r + SEARCH_MM;
+        double reach = r + SLIVER_MM;
         double least = Double.POSITIVE_INFINITY;
         long r0 = (long) Math.floor((y - reach) / p.row());
         long r1 = (long) Math.floor((y + reach) / p.row());
@@ -43,6 +41,6 @@ final class Joints {
                 least = end > 0 ? Math.min(least, end) : least;
             }
         }
-        return least < SEARCH_MM ? least : Double.POSITIVE_INFINITY;
+        return least < SLIVER_MM ? least : Double.POSITIVE_INFINITY;
     }
 }

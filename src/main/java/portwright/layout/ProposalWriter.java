@@ -22,8 +22,10 @@ final class ProposalWriter {
     private final LimitTable table;
     private final LayoutTerms terms;
     private final Typed typed;
+    private final Together together;
 
-    ProposalWriter(Design design, Pt centre, LimitTable table, LayoutTerms terms, Typed typed) {
+    ProposalWriter(Design design, Pt centre, LimitTable table, LayoutTerms terms, Typed typed, Together together) {
+        this.together = together;
         this.design = design;
         this.centre = centre;
         this.table = table;
@@ -32,14 +34,12 @@ final class ProposalWriter {
     }
 
     Proposal proposal(Combination c, String why) {
+        Rounding rounding = new Rounding(typed, centre, (in, out, enough) -> together.margin(c, in, out, enough));
+        List<Spots> at = rounding.best(c.inlets(), c.flues());
         List<Port> ports = new ArrayList<>();
-        ports(
-                ports,
-                Role.INLET,
-                c.inlets().inWall() ? On.WALL : On.FLOOR,
-                c.inlets(),
-                c.choice().inletMm());
-        ports(ports, Role.FLUE, On.LID, c.flues(), c.choice().flueMm());
+        On on = c.inlets().inWall() ? On.WALL : On.FLOOR;
+        ports(ports, Role.INLET, on, at.get(0), c.choice().inletMm(), rounding);
+        ports(ports, Role.FLUE, On.LID, at.get(1), c.choice().flueMm(), rounding);
         Design with = PortNames.with(design, ports);
         List<Term> all = terms.of(c.choice(), ports);
         Term limiting = all.get(0);
@@ -80,14 +80,13 @@ final class ProposalWriter {
         return reason.toString();
     }
 
-    private void ports(List<Port> out, Role role, On on, Spots spots, double d) {
+    private void ports(List<Port> out, Role role, On on, Spots spots, double d, Rounding rounding) {
         List<String> names = PortNames.of(design, role, spots.x().length);
-        boolean polar = spots.family().equals("on a circle") && centre.equals(new Pt(0, 0));
         int[] taken = PortNames.nearest(design, names, spots.x(), spots.y());
         for (int i = 0; i < names.size(); i++) {
             double x = spots.x()[taken[i]];
             double y = spots.y()[taken[i]];
-            Place at = polar ? typed.polar(x, y) : typed.place(x, y);
+            Place at = rounding.polar(spots) ? typed.polar(x, y) : typed.place(x, y);
             Integer panel = spots.inWall() ? spots.panels()[taken[i]] : null;
             out.add(new Port(names.get(i), role, on, panel, at, typed.diameter(d)));
         }

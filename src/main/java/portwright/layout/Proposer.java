@@ -3,7 +3,6 @@ package portwright.layout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,9 +21,6 @@ import portwright.model.Role;
  * and asks its {@link Progress} whether to go on.
  */
 public final class Proposer {
-    /** Layouts that are moved on with inlets and flues together, by rank and by margin. */
-    private static final int FEW = 3;
-
     private final Design design;
     private final KilnGeometry kiln;
     private final LayoutLimits limits;
@@ -33,6 +29,7 @@ public final class Proposer {
     private final Tender tender;
     private final Sites sites;
     private final LayoutTerms terms;
+    private final Together together;
     private final ProposalWriter writer;
     private final Map<String, List<Spots>> found = new HashMap<>();
 
@@ -46,7 +43,8 @@ public final class Proposer {
         tender = new Tender(kiln, limits);
         sites = new Sites(design, kiln, limits);
         terms = new LayoutTerms(design, kiln, limits, sites);
-        writer = new ProposalWriter(design, kiln.centre(), table, terms, typed);
+        together = new Together(sites, kiln.centre(), kiln.shelves(), tender, progress);
+        writer = new ProposalWriter(design, kiln.centre(), table, terms, typed, together);
     }
 
     /** Searches. Ports of the design are replaced; everything else stays. */
@@ -87,17 +85,6 @@ public final class Proposer {
         progress.at(0, "sizes that fit burners and draft");
         Sizes sizes = new Sizes(design, wishes, limits);
         List<Sizes.Choice> choices = sizes.list();
-        if (choices.isEmpty()) {
-            return new Proposals(
-                    List.of(),
-                    List.of(
-                            new Proposals.Impossible(
-                                    "flue-inlet-ratio",
-                                    true,
-                                    "No saw of the series keeps flue to inlet area where no caution is with what was asked for; numbers that were left open were tried up to four. Ask for other numbers or sizes.")),
-                    null,
-                    false);
-        }
         boolean own = wishes.inletsOn() == null;
         On on = own ? usual() : wishes.inletsOn();
         List<Combination> all = combined(choices, on);
@@ -108,7 +95,7 @@ public final class Proposer {
             all.addAll(wall);
         }
         if (passing.isEmpty()) {
-            return all.isEmpty() ? new Proposals(List.of(), List.of(), null, true) : none(all);
+            return all.isEmpty() ? new Proposals(List.of(), List.of(), null, true) : none(all, sizes.tried());
         }
         progress.at(0.9, "full check of the best");
         passing = together(passing);
@@ -117,16 +104,10 @@ public final class Proposer {
                 .run(passing, badly -> resized(sizes, badly, first.inlets().inWall() ? On.WALL : On.FLOOR));
     }
 
-    /** The same with the best few, by rank and by margin, moved on with inlets and flues together. */
+    /** The same with some moved on with inlets and flues together. */
     private List<Combination> together(List<Combination> passing) {
-        Together together = new Together(sites, kiln.shelves(), tender, progress);
-        Set<Combination> few = new LinkedHashSet<>(passing.subList(0, Math.min(FEW, passing.size())));
-        passing.stream()
-                .sorted(Comparator.comparingDouble((Combination c) -> -c.margin()))
-                .limit(FEW)
-                .forEach(few::add);
         List<Combination> all = new ArrayList<>(passing);
-        few.forEach(c -> together.better(c).ifPresent(all::add));
+        all.addAll(together.better(passing));
         return passing(all);
     }
 
@@ -151,7 +132,7 @@ public final class Proposer {
         return all;
     }
 
-    private Proposals none(List<Combination> all) {
+    private Proposals none(List<Combination> all, String tried) {
         Combination nearest = all.stream()
                 .max(Comparator.comparingDouble(Combination::margin))
                 .orElseThrow();
@@ -170,9 +151,8 @@ public final class Proposer {
                     rule,
                     alone,
                     "At best " + Words.term(t)
-                            + (alone
-                                    ? "; without this rule a layout exists."
-                                    : "; it is not the only one in the way.")));
+                            + (alone ? "; without this rule a layout exists." : "; it is not the only one in the way.")
+                            + (rule.equals("flue-inlet-ratio") ? tried : "")));
         }
         return new Proposals(List.of(), why, miss, progress.cancelled());
     }
@@ -186,7 +166,10 @@ public final class Proposer {
         return !a.isEmpty()
                 && !b.isEmpty()
                 && a.get(0).margin() >= 0
-                && b.get(0).margin() >= 0;
+                && b.get(0).margin() >= 0
+                && new SizeTerms(design, kiln, limits)
+                        .terms(c).stream()
+                                .noneMatch(t -> t.isStop() && !t.rule().equals(rule));
     }
 
     private List<Spots> search(On on, int n, double d) {
@@ -233,11 +216,15 @@ public final class Proposer {
                 x[i] = m.x() + dx * cos + dy * sin;
                 y[i] = m.y() + dy * cos - dx * sin;
             }
-            Spots t = new Spots(out.family(), true, x, y, s.margin(x, y, most));
-            double v = Math.min(Math.min(in.margin(), t.margin()), Combination.cross(c, in, t, kiln.shelves()));
+            Spots bare = new Spots(out.family(), true, x, y, base);
+            double v = Math.min(base, Combination.cross(c, in, bare, kiln.shelves()));
             if (v > most + 1e-9) {
-                most = v;
-                best = t;
+                Spots t = new Spots(out.family(), true, x, y, s.margin(x, y, most));
+                v = Math.min(v, t.margin());
+                if (v > most + 1e-9) {
+                    most = v;
+                    best = t;
+                }
             }
         }
         return best;

@@ -20,6 +20,20 @@ import portwright.model.On;
 final class Section {
     private static final int TURNS = 36;
     private static final int REFINED = 5;
+    /** How near the place of the worst line is found, mm; the share then lacks less than a ten-thousandth of itself. */
+    private static final double CLOSE_MM = 0.004;
+    /** The worst of the lines tried first lacks less than a third of the worst of all. */
+    static final double ROUGH = 1.5;
+
+    private static final double[] COS = new double[TURNS];
+    private static final double[] SIN = new double[TURNS];
+
+    static {
+        for (int k = 0; k < TURNS; k++) {
+            COS[k] = Math.cos(k * Math.PI / TURNS);
+            SIN[k] = Math.sin(k * Math.PI / TURNS);
+        }
+    }
 
     private final double[] ox;
     private final double[] oy;
@@ -78,30 +92,47 @@ final class Section {
 
     /** The greatest lost share over all lines that meet one of the holes (all of one radius). */
     double worst(double[] x, double[] y, double r) {
-        return worst(x, y, r, Double.POSITIVE_INFINITY);
+        return worst(x, y, r, Double.POSITIVE_INFINITY, 0);
     }
 
-    /** The same, but any share above {@code enough} may be answered once one is found. */
-    double worst(double[] x, double[] y, double r, double enough) {
+    /**
+     * The same, but any share above {@code enough} may be answered once one is found, and a rough one where the greatest is surely under
+     * {@code careless}.
+     */
+    double worst(double[] x, double[] y, double r, double enough, double careless) {
         int n = x.length;
         double first = 0;
-        for (int i = 0; i < n; i++) {
+        for (int i = 0; i < n && first <= enough; i++) {
             for (int j = 0; j < i; j++) {
                 double turn = Math.atan2(y[j] - y[i], x[j] - x[i]);
-                first = Math.max(first, share(turn, -Math.sin(turn) * x[i] + Math.cos(turn) * y[i], x, y, r));
+                first = Math.max(first, share(Math.cos(turn), Math.sin(turn), x[i], y[i], x, y, r));
             }
             for (int k = 0; k < TURNS && first <= enough; k += 3) {
-                double turn = k * Math.PI / TURNS;
-                first = Math.max(first, share(turn, -Math.sin(turn) * x[i] + Math.cos(turn) * y[i], x, y, r));
-            }
-            if (first > enough) {
-                return first;
+                first = Math.max(first, share(COS[k], SIN[k], x[i], y[i], x, y, r));
             }
         }
+        if (first > enough) {
+            return first;
+        }
+        List<double[]> lines = lines(x, y, r);
+        lines.sort((a, b) -> Double.compare(b[2], a[2]));
+        double worst = lines.isEmpty() ? 0 : lines.get(0)[2];
+        if (worst * ROUGH <= careless) {
+            return worst;
+        }
+        for (int i = 0; i < Math.min(REFINED, lines.size()) && worst <= enough; i++) {
+            worst = Math.max(worst, refine(lines.get(i), x, y, r));
+        }
+        return worst;
+    }
+
+    /** Direction, offset and lost share of lines through the holes: all round, through two, along grooves. */
+    private List<double[]> lines(double[] x, double[] y, double r) {
         List<double[]> lines = new ArrayList<>();
-        for (int i = 0; i < n; i++) {
+        for (int i = 0; i < x.length; i++) {
             for (int k = 0; k < TURNS; k++) {
-                add(lines, x, y, r, k * Math.PI / TURNS, x[i], y[i]);
+                double off = -SIN[k] * x[i] + COS[k] * y[i];
+                lines.add(new double[] {k * Math.PI / TURNS, off, share(COS[k], SIN[k], off, x, y, r)});
             }
             for (double turn : grooveTurns) {
                 add(lines, x, y, r, turn, x[i], y[i]);
@@ -116,17 +147,18 @@ final class Section {
                 add(lines, x, y, r, Math.atan2(fixedY[j] - y[i], fixedX[j] - x[i]), x[i], y[i]);
             }
         }
-        lines.sort((a, b) -> Double.compare(b[2], a[2]));
-        double worst = lines.isEmpty() ? 0 : lines.get(0)[2];
-        for (int i = 0; i < Math.min(REFINED, lines.size()) && worst <= enough; i++) {
-            worst = Math.max(worst, refine(lines.get(i), x, y, r));
+        for (double[] g : grooves) {
+            double turn = Math.atan2(g[3] - g[1], g[2] - g[0]);
+            add(lines, x, y, r, turn, g[0], g[1]);
         }
-        return worst;
+        return lines;
     }
 
     private void add(List<double[]> lines, double[] x, double[] y, double r, double turn, double px, double py) {
-        double off = -Math.sin(turn) * px + Math.cos(turn) * py;
-        lines.add(new double[] {turn, off, share(turn, off, x, y, r)});
+        double c = Math.cos(turn);
+        double s = Math.sin(turn);
+        double off = -s * px + c * py;
+        lines.add(new double[] {turn, off, share(c, s, off, x, y, r)});
     }
 
     private double refine(double[] start, double[] x, double[] y, double r) {
@@ -135,18 +167,23 @@ final class Section {
         double best = start[2];
         double stepTurn = Math.PI / TURNS / 2;
         double step = r / 2;
-        while (step > 1e-4) {
+        while (step > CLOSE_MM) {
             boolean moved = false;
-            for (int k = 0; k < 8; k++) {
-                double a = turn + TURN[k] * stepTurn;
-                // turning about the foot of the hole nearest the line keeps the line on the hole
-                double b = off + SHIFT[k] * step;
-                double s = share(a, b, x, y, r);
-                if (s > best) {
-                    best = s;
-                    turn = a;
-                    off = b;
-                    moved = true;
+            for (int k = -1; k <= 1; k++) {
+                double a = turn + k * stepTurn;
+                double c = Math.cos(a);
+                double s = Math.sin(a);
+                for (int j = -1; j <= 1; j++) {
+                    double b = off + j * step;
+                    double v = k == 0 && j == 0 ? 0 : share(c, s, b, x, y, r);
+                    if (v > best) {
+                        best = v;
+                        turn = a;
+                        off = b;
+                        moved = true;
+                        k = 2;
+                        break;
+                    }
                 }
             }
             if (!moved) {
@@ -157,13 +194,12 @@ final class Section {
         return best;
     }
 
-    private static final double[] TURN = {1, -1, 0, 0, 1, 1, -1, -1};
-    private static final double[] SHIFT = {0, 0, 1, -1, 1, -1, 1, -1};
+    private double share(double c, double s, double px, double py, double[] x, double[] y, double r) {
+        return share(c, s, -s * px + c * py, x, y, r);
+    }
 
-    /** Lost share of the line with direction {@code turn} (from x) and offset {@code off}; 0 when it meets no proposed hole. */
-    double share(double turn, double off, double[] x, double[] y, double r) {
-        double c = Math.cos(turn);
-        double s = Math.sin(turn);
+    /** Lost share of the line with direction (c, s) and offset {@code off}; 0 when it meets no proposed hole. */
+    private double share(double c, double s, double off, double[] x, double[] y, double r) {
         double lost = 0;
         for (int i = 0; i < x.length; i++) {
             double h = -s * x[i] + c * y[i] - off;
@@ -190,14 +226,15 @@ final class Section {
     private double length(double c, double s, double off) {
         double sum = 0;
         int n = ox.length;
+        double a = -s * ox[n - 1] + c * oy[n - 1] - off;
         for (int i = 0, j = n - 1; i < n; j = i++) {
-            double a = -s * ox[j] + c * oy[j] - off;
             double b = -s * ox[i] + c * oy[i] - off;
             if (a > 0 != b > 0) {
                 double k = a / (a - b);
                 double along = c * (ox[j] + k * (ox[i] - ox[j])) + s * (oy[j] + k * (oy[i] - oy[j]));
                 sum += a > 0 ? -along : along;
             }
+            a = b;
         }
         return Math.abs(sum);
     }

@@ -29,7 +29,7 @@ final class SectionRoom {
     private boolean stops(double px, double py) {
         x[0] = px;
         y[0] = py;
-        return section.worst(x, y, radius, stop) > stop;
+        return section.worst(x, y, radius, stop, stop) > stop;
     }
 
     /** Distance from (px, py) along a unit direction to the first place that stops; {@code most} where there is none nearer. */

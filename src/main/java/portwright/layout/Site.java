@@ -81,7 +81,7 @@ final class Site {
         }
         if (joints != null) {
             double s = joints.sliver(x, y);
-            m = s < Joints.SEARCH_MM ? Math.min(m, s / Joints.SEARCH_MM) : m;
+            m = s < Joints.SLIVER_MM ? Math.min(m, s / Joints.SLIVER_MM) : m;
         }
         int shelf = coils != null && shelfCounts ? coils.over(x, y) : -1;
         return shelf < 0 ? m : Math.min(m, Scale.atLeast(coils.shelf(shelf).bottom(), shelfStop, shelfCaution));
@@ -142,7 +142,12 @@ final class Site {
         if (m <= enough || section == null) {
             return m;
         }
-        double share = section.worst(x, y, radius, Scale.atMostFor(enough, sectionStop, sectionCaution));
+        double share = section.worst(
+                x,
+                y,
+                radius,
+                Scale.atMostFor(enough, sectionStop, sectionCaution),
+                m == Scale.FREE ? 0 : Scale.atMostFor(m, sectionStop, sectionCaution));
         return Math.min(m, Scale.atMost(share, sectionStop, sectionCaution));
     }
 

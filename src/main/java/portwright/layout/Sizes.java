@@ -6,11 +6,13 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 import portwright.data.HoleSaw;
 import portwright.model.Burner;
 import portwright.model.Design;
 import portwright.model.Role;
 import portwright.model.UnitSystem;
+import portwright.units.Format;
 
 /** Numbers and saw sizes worth trying: burners fit, flue against inlet area within its limits, and the draft burns the gas clean. */
 final class Sizes {
@@ -58,6 +60,20 @@ final class Sizes {
         }
     }
 
+    /** Which numbers and sizes were tried, in a sentence; those that were asked for go without saying. */
+    String tried() {
+        return wishes.flueMm() != null
+                ? ""
+                : " Tried: " + words(flues(), "flue") + " of every saw from " + Format.plain(saws.get(0), 0) + " to "
+                        + Format.plain(saws.get(saws.size() - 1), 0) + " mm over " + words(inlets(), "inlet") + ".";
+    }
+
+    private static String words(Set<Integer> numbers, String what) {
+        return numbers.stream().sorted().map(String::valueOf).collect(Collectors.joining(", ")) + " " + what
+                + (numbers.size() == 1 && numbers.contains(1) ? "" : "s");
+    }
+
+    /** Choices that keep the ratio of areas; where none does, the one nearest to it. */
     List<Choice> list() {
         List<Choice> out = new ArrayList<>();
         for (int in : inlets()) {
@@ -70,7 +86,31 @@ final class Sizes {
                 }
             }
         }
-        return out;
+        return out.isEmpty() ? List.of(nearest()) : out;
+    }
+
+    /** Where no saw keeps the ratio, the one that comes nearest to it. */
+    private Choice nearest() {
+        double low = limits.value("flue-inlet-ratio", "caution", 1);
+        double high = limits.value("flue-inlet-ratio", "caution-high", 2);
+        Choice best = null;
+        double least = Double.POSITIVE_INFINITY;
+        for (int in : inlets()) {
+            for (double dIn : inletSizes()) {
+                for (int fl : flues()) {
+                    for (double d : saws) {
+                        double ratio = fl * d * d / (in * dIn * dIn);
+                        double off = Math.max(low / ratio, ratio / high);
+                        if (off < least) {
+                            least = off;
+                            best = new Choice(in, dIn, fl, d, null);
+                        }
+                    }
+                }
+            }
+        }
+        Double lambda = fire.lambdaLow(best.inlets(), best.inletMm(), best.flues(), best.flueMm());
+        return new Choice(best.inlets(), best.inletMm(), best.flues(), best.flueMm(), lambda);
     }
 
     private Set<Integer> inlets() {

@@ -1,7 +1,6 @@
 package portwright.layout;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -14,11 +13,17 @@ import portwright.geometry.Segment;
  */
 final class SlabSearch {
     private static final long SEED = 7;
+    private static final double LONG_MM = 24;
     /** A free arrangement replaces a symmetric one when it is better by more than this share. */
     static final double SYMMETRY_WORTH = 0.005;
 
     /** Difference of the two widths, as a share, from which a chamber counts as oblong; a regular hexagon differs by 0.134. */
     private static final double OBLONG = 0.15;
+
+    /** Places of the grid that are looked at closer, and of those the ones that are kept. */
+    private static final int MOST_TRIED = 400;
+
+    private static final int KEPT = 12;
 
     private final Site site;
     private final int n;
@@ -68,7 +73,7 @@ final class SlabSearch {
             total *= i < f.lengths() ? lengths : turns;
         }
         double[] p = new double[k];
-        List<double[]> grid = new ArrayList<>();
+        Best grid = new Best(MOST_TRIED, k);
         for (int c = 0; c < total; c++) {
             int rest = c;
             for (int i = 0; i < k; i++) {
@@ -79,26 +84,17 @@ final class SlabSearch {
                 rest /= m;
             }
             put(f, p);
-            double[] row = Arrays.copyOf(p, k + 1);
-            row[k] = site.quick(tx, ty, Double.NEGATIVE_INFINITY);
-            grid.add(row);
+            grid.offer(p, site.quick(tx, ty, grid.cut()));
         }
-        grid.sort(Comparator.comparingDouble(a -> -a[k]));
-        List<double[]> best = new ArrayList<>();
-        double cut = Double.NEGATIVE_INFINITY;
-        for (double[] row : grid.subList(0, Math.min(grid.size(), 400))) {
-            if (row[k] <= cut) {
+        Best fewer = new Best(KEPT, k);
+        for (double[] row : grid.rows()) {
+            if (row[k] <= fewer.cut()) {
                 break;
             }
             put(f, row);
-            row[k] = site.margin(tx, ty, cut);
-            best.add(row);
-            if (best.size() >= 24) {
-                best.sort(Comparator.comparingDouble(a -> -a[k]));
-                cut = best.get(Math.min(best.size(), 12) - 1)[k];
-            }
+            fewer.offer(row, site.margin(tx, ty, fewer.cut()));
         }
-        best.sort(Comparator.comparingDouble(a -> -a[k]));
+        List<double[]> best = fewer.rows();
         List<Spots> out = new ArrayList<>();
         for (double[] row : best) {
             put(f, row);
@@ -170,7 +166,7 @@ final class SlabSearch {
         for (Spots s : sorted.subList(0, Math.min(take, sorted.size()))) {
             starts.add(join(s.x(), s.y()));
         }
-        starts.addAll(scattered(take));
+        starts.addAll(new Scatter(site, n).starts(take));
         SplittableRandom random = new SplittableRandom(SEED);
         Spots best = null;
         double known =
@@ -179,7 +175,7 @@ final class SlabSearch {
             if (progress.cancelled()) {
                 return;
             }
-            double m = Compass.climb(p, this::at, random, progress);
+            double m = Compass.climb(p, LONG_MM, this::at, random, progress);
             if (best == null || m > best.margin()) {
                 split(p);
                 best = spots(n == 1 ? "where it has most room" : "placed one by one", false, m);
@@ -205,85 +201,5 @@ final class SlabSearch {
     private double at(double[] p, double enough) {
         split(p);
         return site.margin(tx, ty, enough);
-    }
-
-    /** Starts away from the middle: for two holes the best pair of a grid, else holes added one by one where they hurt least. */
-    private List<double[]> scattered(int count) {
-        double step = Math.max(size / 36, 10);
-        List<double[]> points = new ArrayList<>();
-        for (double x = box.a().x() + step / 2; x < box.b().x(); x += step) {
-            for (double y = box.a().y() + step / 2; y < box.b().y(); y += step) {
-                double m = site.hole(x, y);
-                if (m > -1) {
-                    points.add(new double[] {x, y, m});
-                }
-            }
-        }
-        points.sort(Comparator.comparingDouble(a -> -a[2]));
-        List<double[]> out = new ArrayList<>();
-        if (points.size() < n) {
-            return out;
-        }
-        if (n == 1) {
-            out.add(new double[] {points.get(0)[0], points.get(0)[1]});
-            return out;
-        }
-        if (n == 2) {
-            out.addAll(pairs(points, count));
-            return out;
-        }
-        SplittableRandom random = new SplittableRandom(SEED + n);
-        for (int c = 0; c < count; c++) {
-            double[] first = points.get(random.nextInt(Math.max(1, points.size() / 2)));
-            split(new double[2 * n]);
-            tx[0] = first[0];
-            ty[0] = first[1];
-            for (int i = 1; i < n; i++) {
-                double[] next = null;
-                double most = Double.NEGATIVE_INFINITY;
-                for (double[] q : points) {
-                    double m = q[2];
-                    for (int j = 0; j < i && m > most; j++) {
-                        m = Math.min(m, site.pair(q[0], q[1], tx[j], ty[j]));
-                    }
-                    if (m > most) {
-                        most = m;
-                        next = q;
-                    }
-                }
-                tx[i] = next[0];
-                ty[i] = next[1];
-            }
-            out.add(join(tx, ty));
-        }
-        return out;
-    }
-
-    private List<double[]> pairs(List<double[]> points, int count) {
-        List<double[]> best = new ArrayList<>();
-        double cut = Double.NEGATIVE_INFINITY;
-        double[] x = new double[2];
-        double[] y = new double[2];
-        for (int i = 0; i < points.size() && points.get(i)[2] > cut; i++) {
-            for (int j = 0; j < i; j++) {
-                x[0] = points.get(i)[0];
-                y[0] = points.get(i)[1];
-                x[1] = points.get(j)[0];
-                y[1] = points.get(j)[1];
-                double m = Math.min(points.get(i)[2], Math.min(site.pair(x[0], y[0], x[1], y[1]), site.balance(x, y)));
-                if (m > cut) {
-                    m = Math.min(m, site.section(x, y));
-                    if (m > cut) {
-                        best.add(new double[] {x[0], x[1], y[0], y[1], m});
-                        best.sort(Comparator.comparingDouble(a -> -a[4]));
-                        if (best.size() > count) {
-                            best.remove(count);
-                            cut = best.get(count - 1)[4];
-                        }
-                    }
-                }
-            }
-        }
-        return best.stream().map(a -> Arrays.copyOf(a, 4)).toList();
     }
 }

@@ -27,6 +27,13 @@ record Spots(String family, boolean symmetric, int[] panels, double[] x, double[
         return symmetric && (x.length < 3 || !family.contains("row"));
     }
 
+    /** The same, named for lying higher in the wall than usual where one does. */
+    Spots aboveThird(double thirdMm) {
+        return Arrays.stream(y).allMatch(v -> v <= thirdMm)
+                ? this
+                : new Spots(family + " above its lower third", symmetric, panels, x, y, margin);
+    }
+
     /** Largest distance of a hole from the nearest of another arrangement, mm; infinite when the numbers differ. */
     double farFrom(Spots o) {
         if (o.x.length != x.length || inWall() != o.inWall() || inWall() && !Arrays.equals(panels, o.panels)) {

@@ -1,81 +1,215 @@
 package portwright.layout;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.SplittableRandom;
+import portwright.geometry.Pt;
 import portwright.geometry.ShelfPlate;
 import portwright.model.On;
 
 /**
- * Moves floor inlets and lid flues of one layout together. They are found apart; a flue that then lies over an inlet, or a margin that only both can
- * gain, is mended here.
+ * Moves floor inlets and lid flues of layouts together. They are found apart; a flue that then lies over an inlet, or a margin that only both can gain,
+ * is mended here: even layouts as evenly as they were, and all freely, one hole by one.
  */
 final class Together {
     private static final long SEED = 11;
+    private static final double LONG_MM = 24;
+    /** Layouts moved on: the best by rank, and of each choice of holes that may yet reach the widest margin. */
+    private static final int FEW = 3;
+
+    private static final int STARTS = 5;
+    private static final int CHOICES = 5;
+    /** Climbs from places about the best, and how far about, mm. */
+    private static final int SHAKEN = 6;
+
+    private static final double SHAKE_MM = 50;
 
     private final Sites sites;
+    private final Pt middle;
     private final List<ShelfPlate> shelves;
     private final Tender tender;
     private final Progress progress;
 
-    Together(Sites sites, List<ShelfPlate> shelves, Tender tender, Progress progress) {
+    Together(Sites sites, Pt middle, List<ShelfPlate> shelves, Tender tender, Progress progress) {
         this.sites = sites;
+        this.middle = middle;
         this.shelves = shelves;
         this.tender = tender;
         this.progress = progress;
     }
 
-    /** A layout that is better by more than a free arrangement must be; empty where there is none near, or inlets lie in the wall. */
-    Optional<Combination> better(Combination c) {
-        if (c.inlets().inWall() || c.margin() >= c.sizes()) {
-            return Optional.empty();
+    /** Further layouts that are better than the ones they come from. */
+    List<Combination> better(List<Combination> passing) {
+        List<Combination> out = new ArrayList<>();
+        passing.stream().filter(c -> !settled(c)).limit(FEW).forEach(c -> add(out, c, even(c)));
+        Map<Sizes.Choice, List<Combination>> choices = new LinkedHashMap<>();
+        passing.forEach(
+                c -> choices.computeIfAbsent(c.choice(), k -> new ArrayList<>()).add(c));
+        Combination widest = widest(passing);
+        if (widest == null || widest.inlets().inWall()) {
+            return out;
         }
-        Sizes.Choice choice = c.choice();
-        Site floor = sites.slab(On.FLOOR, choice.inletMm());
-        Site lid = sites.slab(On.LID, choice.flueMm());
-        int n = choice.inlets();
-        int m = choice.flues();
+        free(out, choices.get(widest.choice()));
+        List<List<Combination>> order = choices.values().stream()
+                .filter(l -> !l.get(0).choice().equals(widest.choice()))
+                .sorted(Comparator.comparingDouble((List<Combination> l) -> -reach(l)))
+                .limit(CHOICES)
+                .toList();
+        for (List<Combination> one : order) {
+            Combination best = out.isEmpty() ? widest : widest(out);
+            if (reach(one) > Math.max(widest.margin(), best.margin()) * (1 + SlabSearch.SYMMETRY_WORTH)) {
+                free(out, one);
+            }
+        }
+        return out;
+    }
+
+    private static Combination widest(List<Combination> all) {
+        return all.stream().max(Comparator.comparingDouble(Combination::margin)).orElse(null);
+    }
+
+    /** The best of one choice of holes moved freely, then set out again from places about the best. */
+    private void free(List<Combination> out, List<Combination> one) {
+        List<Combination> starts = one.stream()
+                .sorted(Comparator.comparingDouble((Combination c) -> -c.margin()))
+                .limit(STARTS)
+                .toList();
+        Combination best = starts.get(0);
+        SplittableRandom random = new SplittableRandom(SEED);
+        for (int k = 0; k < starts.size() + SHAKEN && !progress.cancelled() && !settled(best); k++) {
+            double[] p = join(k < starts.size() ? starts.get(k) : best);
+            for (int i = 0; k >= starts.size() && i < p.length; i++) {
+                p[i] += SHAKE_MM * random.nextGaussian();
+            }
+            Combination to = free(best, p);
+            best = to.margin() > best.margin() ? to : best;
+        }
+        add(out, starts.get(0), best);
+    }
+
+    /** The most that inlets and flues reach when found apart. */
+    private static double reach(List<Combination> one) {
+        double in = one.stream().mapToDouble(c -> c.inlets().margin()).max().orElse(0);
+        double out = one.stream().mapToDouble(c -> c.flues().margin()).max().orElse(0);
+        return Math.min(one.get(0).sizes(), Math.min(in, out));
+    }
+
+    /** Whether moving holes gains nothing, or inlets lie in the wall. */
+    private static boolean settled(Combination c) {
+        return c.inlets().inWall() || c.margin() >= c.sizes();
+    }
+
+    private static void add(List<Combination> out, Combination from, Combination to) {
+        if (to.margin() > from.margin() + SlabSearch.SYMMETRY_WORTH * Math.abs(from.margin())) {
+            out.add(to);
+        }
+    }
+
+    /** Each hole for itself, from places as in {@link #join}. */
+    private Combination free(Combination c, double[] p) {
+        int n = c.choice().inlets();
+        int m = c.choice().flues();
+        Compass.climb(
+                p,
+                LONG_MM,
+                (q, enough) -> margin(c, spots(q, 0, n), spots(q, 2 * n, m), enough),
+                new SplittableRandom(SEED),
+                progress);
+        return combination(c, spots(p, 0, n), spots(p, 2 * n, m));
+    }
+
+    /** x of the inlets, then their y, then those of the flues. */
+    private static double[] join(Combination c) {
+        int n = c.choice().inlets();
+        int m = c.choice().flues();
         double[] p = new double[2 * (n + m)];
         System.arraycopy(c.inlets().x(), 0, p, 0, n);
         System.arraycopy(c.inlets().y(), 0, p, n, n);
         System.arraycopy(c.flues().x(), 0, p, 2 * n, m);
         System.arraycopy(c.flues().y(), 0, p, 2 * n + m, m);
-        double reached = Compass.climb(
-                p,
-                (q, enough) -> {
-                    Spots in = spots(q, 0, n, 0);
-                    Spots out = spots(q, 2 * n, m, 0);
-                    double v = Math.min(c.sizes(), Combination.cross(choice, in, out, shelves));
-                    if (v > enough) {
-                        v = Math.min(v, floor.margin(in.x(), in.y(), enough));
-                    }
-                    return v > enough ? Math.min(v, lid.margin(out.x(), out.y(), enough)) : v;
-                },
-                new SplittableRandom(SEED),
-                progress);
-        if (reached <= c.margin() + SlabSearch.SYMMETRY_WORTH * Math.abs(c.margin())) {
-            return Optional.empty();
-        }
-        Spots in = spots(p, 0, n, 0);
-        in = spots(p, 0, n, floor.margin(in.x(), in.y(), Double.NEGATIVE_INFINITY));
-        Spots out = spots(p, 2 * n, m, 0);
-        out = spots(p, 2 * n, m, lid.margin(out.x(), out.y(), Double.NEGATIVE_INFINITY));
-        return Optional.of(new Combination(
-                choice,
-                in,
-                out,
-                Combination.cross(choice, in, out, shelves),
-                c.sizes(),
-                tender.pairs(On.FLOOR, in, choice.inletMm()) + tender.pairs(On.LID, out, choice.flueMm())));
+        return p;
     }
 
-    private static Spots spots(double[] p, int from, int n, double margin) {
+    private static Spots spots(double[] p, int from, int n) {
         return new Spots(
                 n == 1 ? "where it has most room" : "placed one by one",
                 false,
                 Arrays.copyOfRange(p, from, from + n),
                 Arrays.copyOfRange(p, from + n, from + 2 * n),
-                margin);
+                0);
+    }
+
+    /** Inlets and flues each turned and widened about the middle, where both are symmetric. */
+    private Combination even(Combination c) {
+        if (!c.inlets().symmetric() || !c.flues().symmetric()) {
+            return c;
+        }
+        double in = reach(c.inlets());
+        double out = reach(c.flues());
+        double[] p = {in, 0, out, 0};
+        Compass.climb(
+                p,
+                LONG_MM,
+                (q, enough) -> margin(
+                        c, turned(c.inlets(), q[0] / in, q[1] / in), turned(c.flues(), q[2] / out, q[3] / out), enough),
+                new SplittableRandom(SEED),
+                progress);
+        return combination(c, turned(c.inlets(), p[0] / in, p[1] / in), turned(c.flues(), p[2] / out, p[3] / out));
+    }
+
+    /** Largest distance from the middle, mm. */
+    private double reach(Spots s) {
+        double most = 1;
+        for (int i = 0; i < s.x().length; i++) {
+            most = Math.max(most, Math.hypot(s.x()[i] - middle.x(), s.y()[i] - middle.y()));
+        }
+        return most;
+    }
+
+    private Spots turned(Spots s, double along, double across) {
+        double[] x = new double[s.x().length];
+        double[] y = new double[x.length];
+        for (int i = 0; i < x.length; i++) {
+            double dx = s.x()[i] - middle.x();
+            double dy = s.y()[i] - middle.y();
+            x[i] = middle.x() + along * dx - across * dy;
+            y[i] = middle.y() + along * dy + across * dx;
+        }
+        return new Spots(s.family(), true, x, y, 0);
+    }
+
+    /** Least margin of a choice's holes at other places; whatever is not above {@code enough} may be answered roughly. */
+    double margin(Combination c, Spots in, Spots out, double enough) {
+        double v = Math.min(c.sizes(), Combination.cross(c.choice(), in, out, shelves));
+        if (v > enough) {
+            double d = c.choice().inletMm();
+            v = Math.min(
+                    v,
+                    in.inWall()
+                            ? sites.wall(d).margin(in)
+                            : sites.slab(On.FLOOR, d).margin(in.x(), in.y(), enough));
+        }
+        return v > enough ? Math.min(v, sites.slab(On.LID, c.choice().flueMm()).margin(out.x(), out.y(), enough)) : v;
+    }
+
+    private Combination combination(Combination c, Spots in, Spots out) {
+        Sizes.Choice choice = c.choice();
+        Spots inlets = weighed(sites.slab(On.FLOOR, choice.inletMm()), in);
+        Spots flues = weighed(sites.slab(On.LID, choice.flueMm()), out);
+        return new Combination(
+                choice,
+                inlets,
+                flues,
+                Combination.cross(choice, inlets, flues, shelves),
+                c.sizes(),
+                tender.pairs(On.FLOOR, inlets, choice.inletMm()) + tender.pairs(On.LID, flues, choice.flueMm()));
+    }
+
+    private static Spots weighed(Site site, Spots s) {
+        return new Spots(s.family(), s.symmetric(), s.x(), s.y(), site.margin(s.x(), s.y(), Double.NEGATIVE_INFINITY));
     }
 }

@@ -11,12 +11,18 @@ import portwright.units.Quantity;
 /** Lengths and places as a potter types them: whole half millimetres, or 32nds of an inch. */
 final class Typed {
     private static final int PARTS = 32;
-    private static final double HALF_DEGREE = 0.5;
+    /** Step of a bearing, degrees. */
+    static final double HALF_DEGREE = 0.5;
 
     private final boolean inch;
 
     Typed(UnitSystem units) {
         inch = units != UnitSystem.METRIC;
+    }
+
+    /** Step of a length, mm. */
+    double step() {
+        return inch ? 25.4 / PARTS : 0.5;
     }
 
     Quantity length(double mm) {

@@ -7,7 +7,7 @@ import java.util.List;
 import portwright.geometry.Hole;
 
 /**
- * Best places of n inlets in the wall, in the lower third of the chamber (common practice: the fire enters low). Evenly round the wall, all shifted to
+ * Best places of n inlets in the wall: in the lower third of the chamber (common practice: the fire enters low), at any height where that has no place. Evenly round the wall, all shifted to
  * the same hand; side by side in one panel; or one by one wherever there is most room. Places are tried on a grid, the best refined.
  */
 final class WallSearch {
@@ -20,6 +20,7 @@ final class WallSearch {
     private final Progress progress;
     private final int panels;
     private final List<List<Cell>> cells = new ArrayList<>();
+    private double highest;
 
     /** A place in a panel and its margin by itself. */
     private record Cell(int panel, double u, double v, double margin) {}
@@ -33,6 +34,19 @@ final class WallSearch {
 
     /** Arrangements, best first. */
     List<Spots> run() {
+        List<Spots> low = upTo(site.kiln.height() * LOWEST_SHARE);
+        if (progress.cancelled() || !low.isEmpty() && low.get(0).margin() >= 0) {
+            return low;
+        }
+        List<Spots> out = new ArrayList<>(low);
+        upTo(site.kiln.height() - site.radius).forEach(s -> out.add(s.aboveThird(site.kiln.height() * LOWEST_SHARE)));
+        out.sort(Comparator.comparingDouble((Spots s) -> -s.margin()));
+        return out.subList(0, Math.min(4, out.size()));
+    }
+
+    private List<Spots> upTo(double heightMm) {
+        highest = heightMm;
+        cells.clear();
         for (int p = 1; p <= panels && !progress.cancelled(); p++) {
             cells.add(grid(p));
         }
@@ -64,7 +78,7 @@ final class WallSearch {
     private List<Cell> grid(int p) {
         double side = Math.max(0, site.kiln.panel(p).width() / 2 - site.radius);
         double low = site.radius;
-        double high = Math.max(low + 1, site.kiln.height() * LOWEST_SHARE);
+        double high = Math.max(low + 1, highest);
         int across = (int) (side / STEP_MM);
         List<Cell> out = new ArrayList<>();
         for (int i = -across; i <= across; i++) {
@@ -98,7 +112,7 @@ final class WallSearch {
             for (int k = 0; k < 8; k++) {
                 double u = best[0] + step * Math.sin(k * Math.PI / 4);
                 double v = best[1] + step * Math.cos(k * Math.PI / 4);
-                double m = v > site.kiln.height() * LOWEST_SHARE ? most : same(where, u, v, most);
+                double m = v > highest ? most : same(where, u, v, most);
                 if (m > most) {
                     most = m;
                     best = new double[] {u, v};

@@ -66,6 +66,15 @@ final class WallSite {
         return meets(a, b) ? between(a, b).margin() : Scale.FREE;
     }
 
+    /** Least margin of these places. */
+    double margin(Spots s) {
+        List<Hole> holes = new ArrayList<>();
+        for (int i = 0; i < s.x().length; i++) {
+            holes.add(hole(String.valueOf(i), s.panels()[i], s.x()[i], s.y()[i]));
+        }
+        return terms(holes).stream().mapToDouble(Term::margin).min().orElse(Scale.FREE);
+    }
+
     /** Every term of these holes, tightest first. */
     List<Term> terms(List<Hole> holes) {
         List<Term> out = new ArrayList<>();

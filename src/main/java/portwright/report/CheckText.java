@@ -7,7 +7,9 @@ import portwright.check.Forbids;
 import portwright.check.Severity;
 import portwright.check.Verdict;
 import portwright.data.SafetyNumber;
+import portwright.model.UnitSystem;
 import portwright.review.Figures;
+import portwright.units.BothSystems;
 import portwright.units.Format;
 
 /** A check's result as text for people: verdict, stops, cautions, notes, what was not checked, what was assumed, figures. */
@@ -15,17 +17,19 @@ public final class CheckText {
     private static final String LOST = "% of the worst straight line across goes to holes and grooves";
 
     private final StringBuilder out = new StringBuilder();
+    private final UnitSystem units;
     private final int width;
     private final boolean colour;
 
-    private CheckText(int width, boolean colour) {
+    private CheckText(UnitSystem units, int width, boolean colour) {
+        this.units = units;
         this.width = width;
         this.colour = colour;
     }
 
-    /** The text, wrapped to {@code width} columns. */
-    public static String write(CheckResult r, int width, boolean colour) {
-        CheckText t = new CheckText(width, colour);
+    /** The text, wrapped to {@code width} columns; for a reader of inches both systems stand in the figures. */
+    public static String write(CheckResult r, UnitSystem units, int width, boolean colour) {
+        CheckText t = new CheckText(units, width, colour);
         t.all(r);
         return t.out.toString();
     }
@@ -128,7 +132,12 @@ public final class CheckText {
         figure("cylinders boil off", f.boilOffKgPerH(), 1, 2, "kg/h (±25 %)");
         figure("unlit gas, evenly mixed,", f.unlitGasSeconds(), 1, 0, "s to the lower limit; pockets light at once");
         figure("  with", f.unlitGasGrams(), 1, 1, "g");
-        figure("purge after a lost flame", f.purgeMinutes(), 1, 1, "min (damper off, 760 °C; at least 5)");
+        figure(
+                "purge after a lost flame",
+                f.purgeWaitMinutes(),
+                1,
+                1,
+                "min, plate off the flue, ports open, at 760 °C (five changes of air, at least 5)");
         figure("room air, no wind", f.roomAirM3PerH(), 1, 0, "m³/h");
         figure("fresh air needed, 8 h CO", f.freshAirM3PerH(), 1, 0, "m³/h");
         figure("CO made, worst step", f.roomCoMadeM3PerH(), 1, 3, "m³/h (rich end of its level, gas of 1300 °C)");
@@ -148,7 +157,8 @@ public final class CheckText {
 
     private void figure(String name, Double value, double factor, int decimals, String unit) {
         if (value != null) {
-            line("  " + String.format("%-27s", name) + Format.plain(value * factor, decimals) + " " + unit);
+            String words = Format.plain(value * factor, decimals) + " " + unit;
+            line("  " + String.format("%-27s", name) + (units != UnitSystem.METRIC ? BothSystems.words(words) : words));
         }
     }
 

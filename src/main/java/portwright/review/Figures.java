@@ -38,4 +38,11 @@ public record Figures(
         Double purgeMinutes,
         Double roomAirOutMinutes,
         Double ledOutdoorsPct,
-        Double roomCoMadeM3PerH) {}
+        Double roomCoMadeM3PerH) {
+    private static final double LEAST_WAIT_MIN = 5;
+
+    /** How long to wait after a lost flame, whole minutes: the purge, at least five (common practice, no source); null where it is not known. */
+    public Double purgeWaitMinutes() {
+        return purgeMinutes == null ? null : Math.max(LEAST_WAIT_MIN, Math.ceil(purgeMinutes));
+    }
+}

@@ -8,8 +8,8 @@ public final class LedOutdoors {
     private LedOutdoors() {}
 
     /**
-     * The stated share or what the hood catches, whichever is more. Without a hood a stated share counts up to what the cracks of the lid leave, then
-     * listed as assumed: past a pipe they carry the rest into the room; a hood has them under it.
+     * The stated share or what the hood catches, whichever is more. A stated share counts up to what the cracks of the lid leave, then listed as
+     * assumed: past a pipe they carry the rest into the room; a hood takes them as far as its flow and width reach.
      *
      * @return 0 to 1
      */
@@ -18,17 +18,15 @@ public final class LedOutdoors {
             assume.add("room.ledOutdoors", "0 %", "flue gas stays in the room unless something leads it out");
         }
         double stated = room.ledOutdoors() == null ? 0 : room.ledOutdoors().share();
-        if (hangs(hood)) {
-            return Math.max(stated, hood.value().capturedShare());
-        }
-        double most = mostWithoutHood();
+        double most = most(hood);
         if (stated > most) {
             assume.add(
                     "room.ledOutdoors",
                     Math.round(most * 100) + " %",
-                    "without a hood the cracks of the lid carry the rest past any pipe");
+                    "the cracks of the lid carry the rest past any pipe, and no hood reaches it");
         }
-        return Math.min(stated, most);
+        double captured = hood.known() ? hood.value().capturedShare() : 0;
+        return Math.max(Math.min(stated, most), captured);
     }
 
     /** The most that counts without a hood, 0 to 1. */
@@ -36,8 +34,9 @@ public final class LedOutdoors {
         return 1 - SafetyNumber.value("lid-leak-share");
     }
 
-    /** Whether a hood with a flow is declared. */
-    public static boolean hangs(Known<RoomReview.HoodFigures> hood) {
-        return hood.known() && hood.value().flowM3PerS() > 0;
+    /** The most that counts: of the cracks' part, what the hood does not reach stays in the room. 0 to 1. */
+    static double most(Known<RoomReview.HoodFigures> hood) {
+        double reach = hood.known() ? hood.value().reach() : 0;
+        return 1 - SafetyNumber.value("lid-leak-share") * (1 - reach);
     }
 }

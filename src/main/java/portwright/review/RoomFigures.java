@@ -14,6 +14,7 @@ import portwright.model.LeadsTo;
 import portwright.model.On;
 import portwright.model.Opening;
 import portwright.model.Room;
+import portwright.units.Format;
 import portwright.units.Quantity;
 
 /** Computes the room's figures from a design. */
@@ -47,7 +48,7 @@ final class RoomFigures {
             assume.add("room.family", "strictest", "the lowest exposure limit of any family counts");
         }
         Known<RoomReview.Air> air = air();
-        Known<RoomReview.HoodFigures> hood = hood();
+        Known<RoomReview.HoodFigures> hood = hood(air);
         RoomCoFigures gas = new RoomCoFigures(room, supply, fire, assume);
         Known<RoomReview.Co> co = gas.co(air, hood, family);
         return new RoomReview(
@@ -101,11 +102,35 @@ final class RoomFigures {
         }
         double wind =
                 room.wind() == null ? 0 : Openings.windM3PerS(all, room.wind().si());
-        double fan = si(room.ventilator())
-                + (room.hood() == null ? 0 : si(room.hood().flow()));
+        double fan = fan();
         double leak = SafetyNumber.value("tight-room-ach") * room.volume().si() / 3600;
         double area = all.stream().mapToDouble(Openings.Opening::freeAreaM2).sum();
-        return Known.of(new RoomReview.Air(room.volume().si(), area, all.size(), stack, wind, fan, leak));
+        double makeUp = area * SafetyNumber.value("make-up-speed");
+        if (!Boolean.FALSE.equals(indoors())) {
+            starved("room.ventilator", room.ventilator(), fan, makeUp);
+            starved("room.hood.flow", room.hood() == null ? null : room.hood().flow(), fan, makeUp);
+        }
+        return Known.of(new RoomReview.Air(room.volume().si(), area, all.size(), stack, wind, fan, makeUp, leak));
+    }
+
+    private double fan() {
+        return si(room.ventilator())
+                + (room.hood() == null ? 0 : si(room.hood().flow()));
+    }
+
+    private Boolean indoors() {
+        return room.place() == null ? null : RoomReview.indoors(room.place());
+    }
+
+    private void starved(String field, Quantity plate, double fan, double makeUp) {
+        if (si(plate) > 0 && fan > makeUp) {
+            assume.add(
+                    field,
+                    Format.plain(plate.si() * makeUp / fan * 3600, 0) + " m3/h",
+                    "no fan moves more than the openings to outdoors let in, counted at "
+                            + Format.plain(SafetyNumber.value("make-up-speed"), 1) + " m/s ("
+                            + SafetyNumber.named("make-up-speed").source().line() + ")");
+        }
     }
 
     private double free(Opening o, int index) {
@@ -119,25 +144,31 @@ final class RoomFigures {
         return SafetyNumber.value("opening-free-unknown");
     }
 
-    private Known<RoomReview.HoodFigures> hood() {
+    private Known<RoomReview.HoodFigures> hood(Known<RoomReview.Air> air) {
         if (room.hood() == null
                 || room.hood().flow() == null
                 || room.hood().diameter() == null
                 || room.hood().height() == null) {
             return Known.lacks(List.of("room.hood"));
         }
+        if (!Boolean.FALSE.equals(indoors()) && !air.known()) {
+            return Known.lacks(air.needs());
+        }
         double lid = Math.sqrt(4 / Math.PI * geometry.slab(On.LID).area() * 1e-6);
         double height = room.hood().height().metres();
         double rise = SafetyNumber.value("lid-temperature") + 273.15 - roomK();
-        double flow = room.hood().flow().si();
+        double plate = room.hood().flow().si();
+        double flow = Boolean.FALSE.equals(indoors()) || plate == 0
+                ? plate
+                : plate * air.value().countedFanM3PerS() / air.value().fanM3PerS();
         double needed = height <= SafetyNumber.value("low-hood-height")
                 ? Hood.lowCanopy(lid, rise)
                 : Hood.highCanopy(lid, rise, height).flowM3PerS();
         double wide = lid + 2 * SafetyNumber.value("hood-overhang") * height;
         double diameter = room.hood().diameter().metres();
         double covers = Math.min(1, diameter * diameter / (wide * wide));
-        double captured = SafetyNumber.value("hood-capture") * Math.min(1, flow / needed) * covers;
-        return Known.of(new RoomReview.HoodFigures(flow, needed, wide, diameter, captured));
+        return Known.of(new RoomReview.HoodFigures(
+                plate, flow, needed, wide, diameter, Math.min(1, flow / needed) * covers));
     }
 
     private Known<RoomReview.Heat> heat(Known<RoomReview.Air> air, Known<RoomReview.Co> co) {
@@ -194,7 +225,7 @@ final class RoomFigures {
                 + (geometry.thickness(On.FLOOR) + geometry.height() + geometry.thickness(On.LID)) / 1000;
         double height = Math.max(0.01, room.ceiling().metres() - flue);
         double led = LedOutdoors.counted(room, hood, assume);
-        boolean carriedOff = LedOutdoors.hangs(hood) || led >= SafetyNumber.value("hood-capture");
+        boolean carriedOff = led >= SafetyNumber.value("hood-capture");
         double w = (supply.netW() + power()) * (1 - led);
         double limit = SafetyNumber.value("combustible-surface") + 273.15;
         double at = Plume.ceilingK(w, height, roomK(), SafetyNumber.value("hottest-flue") + 273.15);

@@ -4,6 +4,7 @@ import java.util.List;
 import portwright.calc.room.RoomCo;
 import portwright.data.ExposureLimit;
 import portwright.data.LimitFamily;
+import portwright.data.SafetyNumber;
 import portwright.geometry.KilnGeometry;
 import portwright.model.Design;
 import portwright.model.RoomPlace;
@@ -44,7 +45,8 @@ public record RoomReview(
      * @param openings how many lead outdoors
      * @param stackM3PerS by warmth
      * @param windM3PerS by the stated wind
-     * @param fanM3PerS by ventilator and hood
+     * @param fanM3PerS by ventilator and hood, as their plates say
+     * @param makeUpM3PerS what the openings let in to follow a fan, at the usual speed of make-up air
      * @param leakM3PerS through the cracks of a closed room
      */
     public record Air(
@@ -54,10 +56,16 @@ public record RoomReview(
             double stackM3PerS,
             double windM3PerS,
             double fanM3PerS,
+            double makeUpM3PerS,
             double leakM3PerS) {
+        /** What ventilator and hood are counted to move: no more than comes in after it. */
+        public double countedFanM3PerS() {
+            return Math.min(fanM3PerS, makeUpM3PerS);
+        }
+
         /** Without any wind: the greatest of stack, fan and cracks. */
         public double calmM3PerS() {
-            return Math.max(leakM3PerS, Math.max(stackM3PerS, fanM3PerS));
+            return Math.max(leakM3PerS, Math.max(stackM3PerS, countedFanM3PerS()));
         }
 
         /** With the stated wind. */
@@ -69,14 +77,25 @@ public record RoomReview(
     /**
      * The hood.
      *
-     * @param flowM3PerS it draws
+     * @param plateM3PerS it draws by its plate
+     * @param flowM3PerS it is counted to draw: indoors no more than its part of what the openings let in
      * @param neededM3PerS to catch the flue gas at its height
      * @param neededDiameterM to cover the lid
      * @param diameterM it has
-     * @param capturedShare share of the flue gas it is counted to catch, at most 0.9
+     * @param reach how far flow and width are enough, 0 to 1
      */
     public record HoodFigures(
-            double flowM3PerS, double neededM3PerS, double neededDiameterM, double diameterM, double capturedShare) {}
+            double plateM3PerS,
+            double flowM3PerS,
+            double neededM3PerS,
+            double neededDiameterM,
+            double diameterM,
+            double reach) {
+        /** Share of the flue gas it is counted to catch, at most 0.9. */
+        public double capturedShare() {
+            return SafetyNumber.value("hood-capture") * reach;
+        }
+    }
 
     /**
      * Carbon monoxide.
@@ -150,7 +169,7 @@ public record RoomReview(
      * The ceiling over the flues.
      *
      * @param heatW counted in the plume: of gas and elements, less what a hood or pipe carries off
-     * @param carriedOff whether hood or pipe takes at least the share that a well sized hood is counted to catch, or a hood hangs there
+     * @param carriedOff whether hood and pipe take at least the share that a well sized hood is counted to catch
      * @param heightM flues to ceiling
      * @param ceilingK plume temperature there
      * @param roomK room air

@@ -58,8 +58,8 @@ record CardLists(
 
     /** Purge minutes: what the draught needs for five changes, at least five (common practice, no source). */
     private static long wait(CheckResult result) {
-        Double m = result.figures() == null ? null : result.figures().purgeMinutes();
-        return m == null ? 5 : Math.max(5, (long) Math.ceil(m));
+        Double m = result.figures() == null ? null : result.figures().purgeWaitMinutes();
+        return m == null ? 5 : m.longValue();
     }
 
     private static String explosive(CheckResult result) {

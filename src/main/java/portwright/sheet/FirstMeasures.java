@@ -64,9 +64,9 @@ final class FirstMeasures {
         boolean mirrored = job.views().stream().anyMatch(v -> v.face().mirrored());
         boolean plain = job.views().stream().anyMatch(v -> !v.face().mirrored());
         out.add("Unplug. Tape the paper, print outwards, to the face in its head"
-                + (mirrored && plain ? ", never black and white heads mixed" : "")
-                + ", sides as named on it. Cut the paper out round the legs.");
-        out.add("Offer up the real burner to the paper hole before drilling.");
+                + (mirrored && plain ? "; one face is enough, never mix black and white heads" : "")
+                + ". Inside the shell cut it at the chamber wall, and round legs.");
+        out.add("Offer up the real burner, then prick each hole's middle dot into the brick with an awl.");
         out.add(
                 "Dashed circle: hole in the sheet metal (pan, jacket), wider. Cut it first, then the brick, by slow drill.");
         out.add(

@@ -14,7 +14,9 @@ import portwright.model.On;
 
 /** Small plans of the faces that are printed: where the sheets meet, and the edges that the schedule is measured from. */
 final class FirstPlans {
-    private static final int[] REDUCTIONS = {2, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100};
+    private static final int[] REDUCTIONS = {
+        2, 3, 4, 5, 6, 8, 10, 12, 14, 16, 18, 20, 22, 25, 28, 30, 32, 35, 40, 50, 75, 100
+    };
 
     private static final int MOST = 3;
     private static final TextStyle NAME = new TextStyle(TextStyle.Face.SANS, 12.5, 2.8, Ink.INK, true);
@@ -43,7 +45,7 @@ final class FirstPlans {
             if (roomy
                     && painters.stream()
                             .allMatch(p -> p.bounds().width() / n <= slot - 8
-                                    && p.bounds().height() / n <= room - 7)) {
+                                    && p.bounds().height() / n <= room - 8)) {
                 reduction = n;
             }
         }
@@ -98,7 +100,12 @@ final class FirstPlans {
                 LineStyle.CHAMBER_WALL);
         double batten = wall ? rim.minY() : rim.maxY();
         small.line(new Pt(rim.minX() - over, batten), new Pt(rim.maxX() + over, batten), LineStyle.CHAMBER_WALL);
-        String name = view.words() + (p.face().mirrored() ? ", MIRRORED" : "");
+        String name = view.words()
+                + (p.face().mirrored() ? ", MIRRORED" : "")
+                + (view.tiling().printed().size() < 2
+                        ? ""
+                        : ", sheets " + view.code()
+                                + view.tiling().printed().get(0).cell() + " …");
         block.pen.text(
                 name + ", 1 : " + reduction,
                 new Pt(cx, Math.max(block.height - top - room - 4, cy - b.height() * f / 2 - 9)),
@@ -107,7 +114,7 @@ final class FirstPlans {
                 TextStyle.BOLD);
     }
 
-    /** Where the sheets meet, with the name of each. */
+    /** Where the sheets meet, with the letter of each column above and the number of each row beside. */
     private static void sheets(View view, Box b, PdfPen small, int reduction) {
         Tiling t = view.tiling();
         Box seen = b.grown(2 * reduction);
@@ -120,10 +127,19 @@ final class FirstPlans {
         if (t.printed().size() < 2) {
             return;
         }
+        double top = seen.maxY() + reduction;
+        double left = seen.minX() - 1.6 * reduction;
         for (Tile tile : t.printed()) {
-            double x = tile.column() == 0 ? b.minX() + 0.4 * reduction : t.seamX(tile.column() - 1);
-            double y = tile.row() == 0 ? b.maxY() - 4.8 * reduction : t.seamY(tile.row() - 1);
-            small.text(tile.name(), new Pt(x + 0.6 * reduction, y - 2.8 * reduction), Pen.Align.LEFT, 0, NAME);
+            String cell = tile.cell();
+            int digits = (int) cell.chars().filter(Character::isDigit).count();
+            double x0 = tile.column() == 0 ? b.minX() : t.seamX(tile.column() - 1);
+            double x1 = tile.column() + 1 == t.columnCount() ? b.maxX() : t.seamX(tile.column());
+            double y0 = tile.row() == 0 ? b.maxY() : t.seamY(tile.row() - 1);
+            double y1 = tile.row() + 1 == t.rowCount() ? b.minY() : t.seamY(tile.row());
+            String column = cell.substring(0, cell.length() - digits);
+            String row = cell.substring(cell.length() - digits);
+            small.text(column, new Pt((x0 + x1) / 2, top), Pen.Align.CENTRE, 0, NAME);
+            small.text(row, new Pt(left, (y0 + y1) / 2 - reduction), Pen.Align.RIGHT, 0, NAME);
         }
     }
 }

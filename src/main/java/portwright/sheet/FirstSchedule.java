@@ -14,9 +14,9 @@ import portwright.units.InchFraction;
 
 /** The hole schedule of the first sheet: every hole with its saw and its place from two edges. */
 final class FirstSchedule {
-    private static final double ROW = 8;
+    private static final double ROW = 7.6;
     /** Room kept for the small plans below, mm. */
-    private static final double LEAST_PLANS = 46;
+    private static final double LEAST_PLANS = 42;
 
     /** Up to so many holes every pair of one part is measured. */
     private static final int MOST_PAIRED = 5;
@@ -42,7 +42,7 @@ final class FirstSchedule {
                 FirstPage.SMALL);
         double end = block.right - FirstPage.PIN_STRIP;
         double w = end - block.left;
-        double[] col = {0, 0.058, 0.215, 0.285, 0.51, 0.625, 0.735, 0.852, 0.926};
+        double[] col = {0, 0.052, 0.242, 0.302, 0.512, 0.626, 0.748, 0.856, 0.928};
         String[] names = {"no.", "hole", "part", "saw", "from left", "from back", "radius", "bearing", "metal"};
         block.rule(block.left, end, top + 2, LineStyle.CHAMBER_WALL);
         for (int i = 0; i < names.length; i++) {
@@ -106,7 +106,8 @@ final class FirstSchedule {
         foot.add("back: another against the backmost, square to it");
         foot.add("bearing clockwise from the BACK, all seen from above");
         if (walls) {
-            foot.add("wall: from the left corner seen from inside, and up from the floor's hot face");
+            foot.add(
+                    "wall: from the left corner seen from inside, and up from the floor's hot face: bore the pilot from inside");
         }
         for (String line : Words.wrap(block.pen, String.join(" · ", foot), end - block.left, TextStyle.BAR)) {
             y += 4;
@@ -117,7 +118,9 @@ final class FirstSchedule {
 
     /** A length in both systems, the design's own above. */
     private void length(double mm, String after, double[] col, double w, int i, double top) {
-        pair(InchFraction.words(mm, 32) + after, LastPages.tenths(mm) + " mm" + after, col, w, i, top);
+        String inches = InchFraction.words(mm, 32);
+        String metric = LastPages.tenths(mm) + " mm";
+        pair(inches + (inch ? after : ""), metric + (inch ? "" : after), col, w, i, top);
     }
 
     private void pair(String inches, String metric, double[] col, double w, int i, double top) {

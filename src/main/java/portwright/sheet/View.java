@@ -1,14 +1,20 @@
 package portwright.sheet;
 
 import java.util.List;
+import java.util.Optional;
 import portwright.drawing.HoleNote;
 import portwright.drawing.PartPainter;
 import portwright.geometry.Circle;
 import portwright.geometry.Face;
+import portwright.model.Fitting;
+import portwright.model.FittingKind;
 import portwright.model.On;
 
 /** One face of one part with its tiles. */
 record View(PartPainter painter, Tiling tiling) {
+    private static final List<String> SIDES =
+            List.of("back", "back right", "right", "front right", "front", "front left", "left", "back left");
+
     static View of(PartPainter painter, Frame frame, SheetOptions options) {
         return new View(
                 painter,
@@ -35,13 +41,18 @@ record View(PartPainter painter, Tiling tiling) {
         return painter.face();
     }
 
+    /** What stands before every name of its sheets. */
+    String code() {
+        return code(face());
+    }
+
     /** Head of its sheets. */
     String title() {
         return switch (face().on()) {
             case FLOOR -> face().hot() ? "FLOOR, HOT FACE: seen from above" : "FLOOR, UNDERSIDE: from below, MIRRORED";
             case LID -> face().hot() ? "LID, HOT FACE: from below, MIRRORED" : "LID, TOP: seen from above";
             case WALL ->
-                "WALL " + face().panel()
+                "WALL " + face().panel() + " (" + side() + ")"
                         + (face().hot() ? ", HOT FACE: seen from inside" : ", OUTSIDE: from outside, MIRRORED");
         };
     }
@@ -51,8 +62,30 @@ record View(PartPainter painter, Tiling tiling) {
         return switch (face().on()) {
             case FLOOR -> face().hot() ? "floor from above" : "floor from below";
             case LID -> face().hot() ? "lid from below" : "lid from above";
-            case WALL -> "wall " + face().panel() + (face().hot() ? " from inside" : " from outside");
+            case WALL ->
+                "wall " + face().panel() + " (" + side() + ")" + (face().hot() ? " from inside" : " from outside");
         };
+    }
+
+    /** Where a wall stands, seen from above. */
+    private String side() {
+        return SIDES.get(
+                (int) Math.round(painter.kiln().panel(face().panel()).bearing() / (Math.PI / 4)) % SIDES.size());
+    }
+
+    /** The lid's hinge is the back; only hinges that are known to sit elsewhere say otherwise. */
+    private boolean hingeAtBack() {
+        List<Fitting> hinges = Optional.ofNullable(
+                        painter.kiln().design().kiln().fittings())
+                .orElse(List.of())
+                .stream()
+                .filter(f -> f.kind() == FittingKind.HINGE)
+                .toList();
+        return hinges.isEmpty()
+                || hinges.stream()
+                        .anyMatch(h -> h.on() != On.WALL
+                                || h.panel() == null
+                                || Math.cos(painter.kiln().panel(h.panel()).bearing()) > 0.5);
     }
 
     /** Words at the picture's top, right, bottom and left. */
@@ -67,7 +100,7 @@ record View(PartPainter painter, Tiling tiling) {
                     "wall " + (face().hot() ? before : next));
         }
         boolean m = face().mirrored();
-        return List.of("BACK · hinge", m ? "LEFT" : "RIGHT", "FRONT", m ? "RIGHT" : "LEFT");
+        return List.of(hingeAtBack() ? "BACK · hinge" : "BACK", m ? "LEFT" : "RIGHT", "FRONT", m ? "RIGHT" : "LEFT");
     }
 
     /** Sentences on holes that a seam cuts. */

@@ -18,10 +18,6 @@ import portwright.review.Review;
 
 /** Inputs with a usual value: where the true one forbids lighting, leaving it out does not permit it. The whole rule book runs. */
 class AssumedInputsTest {
-    private static final String BARE_OPENINGS =
-            "[{\"area\": \"0.5 m2\", \"level\": \"0.3 m\", \"to\": \"outdoors\", \"free\": \"%s\"}, "
-                    + "{\"area\": \"0.5 m2\", \"level\": \"2.3 m\", \"to\": \"outdoors\", \"free\": \"%s\"}]";
-
     private static Map<String, String> studio(String led, String free) {
         Map<String, String> out = new LinkedHashMap<>();
         out.put("room.place", "\"studio\"");
@@ -33,7 +29,11 @@ class AssumedInputsTest {
         out.put("room.coAlarm", "true");
         out.put("room.gasAlarm", "true");
         out.put("room.ledOutdoors", "\"" + led + "\"");
-        out.put("room.openings", String.format(BARE_OPENINGS, free, free));
+        out.put(
+                "room.openings",
+                "[{\"area\": \"0.5 m2\", \"level\": \"0.3 m\", \"to\": \"outdoors\", \"free\": \"" + free + "\"}, "
+                        + "{\"area\": \"0.5 m2\", \"level\": \"2.3 m\", \"to\": \"outdoors\", \"free\": \"" + free
+                        + "\"}]");
         return out;
     }
 

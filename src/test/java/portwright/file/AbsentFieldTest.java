@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import portwright.check.CheckResult;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
+import portwright.model.UnitSystem;
 import portwright.report.CheckJson;
 import portwright.report.CheckText;
 import portwright.review.Review;
@@ -47,7 +48,7 @@ class AbsentFieldTest {
                 try {
                     CheckResult less = check(whole.remove(path));
                     CheckJson.write(less);
-                    CheckText.write(less, 80, false);
+                    CheckText.write(less, UnitSystem.INCH, 80, false);
                     boolean better = less.drilling().compareTo(full.drilling()) > 0
                             || less.lighting().compareTo(full.lighting()) > 0;
                     if (better && !takesAPartAway(path)) {

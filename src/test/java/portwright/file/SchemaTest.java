@@ -62,7 +62,9 @@ class SchemaTest {
             "two-of-one-name",
             "two-ports-one-name",
             "unknown-limit-name",
+            "tall-chamber",
             "unknown-rule",
+            "wall-in-cm",
             "wrong-kind",
             "wrong-letter-case",
             "zero-height");

@@ -20,11 +20,13 @@ import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.file.DesignFile;
 import portwright.file.Starters;
+import portwright.geometry.Pt;
 import portwright.model.Design;
 import portwright.model.FittingKind;
 import portwright.model.On;
 import portwright.model.Port;
 import portwright.model.Role;
+import portwright.model.UnitSystem;
 import portwright.review.Review;
 
 /** Proposals pass the rules that a layout can pass; where there is none the rule that forbids it is named. */
@@ -104,8 +106,7 @@ class ProposerTest {
         TreeMap<String, Integer> why = new TreeMap<>();
         for (int seed = from; seed < to; seed++) {
             Design d = SomeKilns.of(seed).build();
-            Wishes wishes = seed % 25 == 5 ? Wishes.none() : seed % 5 == 1 ? new Wishes(3, 2, 35.0, null) : PAIRS;
-            Proposals p = Proposer.propose(d, wishes, Progress.none());
+            Proposals p = Proposer.propose(d, SomeKilns.wishes(seed), Progress.none());
             for (Proposal q : p.best()) {
                 CheckResult r = new RuleBook(LimitTable.load())
                         .check(Review.geometryOnly(q.design()), Set.of(RuleBook.Section.GEOMETRY));
@@ -285,6 +286,30 @@ class ProposerTest {
         return r.findings().stream()
                 .filter(f -> f.severity() == Severity.CAUTION)
                 .count();
+    }
+
+    @Test
+    void whereNoSawKeepsTheRatioTheNearestIsNamed() {
+        Proposals p = Proposer.propose(
+                TestKiln.polygon(10, "900 mm").build(), new Wishes(4, 1, 100.0, null, On.FLOOR), Progress.none());
+        assertThat(p.best()).isEmpty();
+        assertThat(p.impossible()).anySatisfy(i -> {
+            assertThat(i.rule()).isEqualTo("flue-inlet-ratio");
+            assertThat(i.words()).contains("Tried: 1 flue of every saw").contains("over 4 inlets");
+        });
+        assertThat(p.nearestMiss()).isNotNull();
+    }
+
+    @Test
+    void roundingKeepsOffTheJoint() {
+        Typed typed = new Typed(UnitSystem.METRIC);
+        Rounding.Weigher joint = (in, out, enough) -> in.x()[0] > 10.2 ? 0 : 1;
+        Spots a = new Spots("where it has most room", false, new double[] {10.26}, new double[] {0}, 1);
+        Spots b = new Spots("where it has most room", false, new double[] {50}, new double[] {0}, 1);
+        Spots middle = new Spots("in the middle", true, new double[] {10.5}, new double[] {0}, 1);
+        Rounding rounding = new Rounding(typed, new Pt(0, 0), joint);
+        assertThat(rounding.best(a, b).get(0).x()[0]).isLessThanOrEqualTo(10).isGreaterThan(8.5);
+        assertThat(rounding.best(middle, b).get(0).x()[0]).isEqualTo(10.5);
     }
 
     @Test

@@ -105,6 +105,13 @@ final class SomeKilns {
         return k;
     }
 
+    /** What is asked of the kiln of a seed: mostly pairs of one size, at times more inlets or everything open. */
+    static Wishes wishes(int seed) {
+        return seed % 25 == 5
+                ? Wishes.none()
+                : seed % 5 == 1 ? new Wishes(3, 2, 35.0, null) : new Wishes(2, 2, 35.0, 38.0);
+    }
+
     /** The same kiln with the gas side of a starter: two burners, damper, cylinder, steps of firing. Jets from too small for any kiln to too large for all. */
     static Design fired(long seed) {
         SplittableRandom r = new SplittableRandom(seed * 104_729 + 5);

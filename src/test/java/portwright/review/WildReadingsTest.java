@@ -103,10 +103,14 @@ class WildReadingsTest {
 
     @Test
     void wildRunsEndsAndCones() {
-        FiringLog log = LogParser.parse("time min,temp °C,cone\n0,0,\n5,800,\n10,808,\n15,0,\n20,0,\n25,832,\n30,840,\n35,22,06\n"
-                + "40,856,\n45,864,\n50,1370,\n");
+        FiringLog log = LogParser.parse(
+                "time min,temp °C,cone\n0,0,\n5,800,\n10,808,\n15,0,\n20,0,\n25,832,\n30,840,\n35,22,06\n"
+                        + "40,856,\n45,864,\n50,1370,\n");
         assertThat(log.faults()).extracting(LogFault::line).containsExactly(2, 5, 6, 9, 12);
-        assertThat(log.faults()).filteredOn(f -> !f.skipped()).extracting(LogFault::line).containsExactly(9);
+        assertThat(log.faults())
+                .filteredOn(f -> !f.skipped())
+                .extracting(LogFault::line)
+                .containsExactly(9);
         assertThat(log.cones()).hasSize(1);
         assertThat(log.faults().get(1).reason()).contains("0 °C between 808 and 832 °C");
     }

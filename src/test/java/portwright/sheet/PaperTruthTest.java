@@ -29,6 +29,7 @@ import portwright.geometry.Circle;
 import portwright.geometry.Face;
 import portwright.geometry.Hole;
 import portwright.geometry.KilnGeometry;
+import portwright.geometry.Panel;
 import portwright.geometry.Pt;
 import portwright.geometry.Segment;
 import portwright.model.Design;
@@ -206,6 +207,62 @@ class PaperTruthTest {
                     .as(title + ": " + a.name() + " stands right to all others")
                     .isTrue();
         }
+        rimAndDatum(kiln, face, title, sheets, shift, found);
+    }
+
+    /** The printed rim lies about the printed holes as in the design, and the schedule's two measures start at its edges. */
+    private static void rimAndDatum(
+            KilnGeometry kiln, Face face, String title, List<PrintedPage> sheets, Pt[] shift, List<Pt> found) {
+        List<Pt> rim = (face.on() == On.WALL
+                        ? panel(kiln, face)
+                        : kiln.slab(face.on()).points())
+                .stream().map(p -> face.mirrored() ? new Pt(-p.x(), p.y()) : p).toList();
+        List<Hole> holes =
+                kiln.holes().stream().filter(h -> h.face().samePart(face)).toList();
+        Pt first = wanted(face, holes.get(0));
+        List<List<Pt>> printed = new ArrayList<>();
+        for (int i = 0; i < sheets.size(); i++) {
+            Pt s = shift[i];
+            sheets.get(i).polygons.stream()
+                    .map(q -> q.stream().map(p -> p.plus(s.x(), s.y())).toList())
+                    .forEach(printed::add);
+        }
+        List<Pt> whole = found.stream()
+                .flatMap(f -> printed.stream()
+                        .filter(q -> q.size() == rim.size()
+                                && rim.stream()
+                                        .allMatch(r -> q.stream()
+                                                .anyMatch(p -> Math.hypot(
+                                                                p.x() - f.x() - (r.x() - first.x()),
+                                                                p.y() - f.y() - (r.y() - first.y()))
+                                                        < TOLERANCE_MM))))
+                .findFirst()
+                .orElse(null);
+        assertThat(whole).as(title + ": rim about the holes").isNotNull();
+        double left = whole.stream().mapToDouble(Pt::x).min().orElseThrow();
+        double right = whole.stream().mapToDouble(Pt::x).max().orElseThrow();
+        double top = whole.stream().mapToDouble(Pt::y).max().orElseThrow();
+        double bottom = whole.stream().mapToDouble(Pt::y).min().orElseThrow();
+        HoleSchedule.of(kiln).stream()
+                .filter(r -> r.note().hole().face().samePart(face))
+                .filter(r -> !r.wall() || face.hot()) // a wall's measures start at its inside corner
+                .forEach(r -> {
+                    double x = face.mirrored() ? right - r.fromLeftMm() : left + r.fromLeftMm();
+                    double y = r.wall() ? bottom + r.fromOtherMm() : top - r.fromOtherMm();
+                    assertThat(found)
+                            .as(title + ": " + r.note().hole().name() + " by the tape measures")
+                            .anyMatch(f -> Math.abs(f.x() - x) < TOLERANCE_MM && Math.abs(f.y() - y) < TOLERANCE_MM);
+                });
+    }
+
+    private static List<Pt> panel(KilnGeometry kiln, Face face) {
+        Panel p = kiln.panel(face.panel());
+        double depth = face.hot() ? 0 : p.thickness();
+        return List.of(
+                new Pt(p.uMin(depth), 0),
+                new Pt(p.uMax(depth), 0),
+                new Pt(p.uMax(depth), kiln.height()),
+                new Pt(p.uMin(depth), kiln.height()));
     }
 
     private static List<Pt> unique(List<Pt> points) {

@@ -65,7 +65,7 @@ public final class Figures {
                 out.add(new Figure("fresh air wanted", value(f.freshAirM3PerH(), 0), "m³/h"));
                 out.add(new Figure("oxygen", value(f.roomOxygenPct(), 1), "%"));
                 out.add(new Figure("gas lasts", value(f.cylinderHours(), 1), "h"));
-                out.add(new Figure("purge, lost flame", value(f.purgeMinutes(), 1), "min"));
+                out.add(new Figure("purge, lost flame", value(f.purgeWaitMinutes(), 0), "min"));
             }
             case FIRING -> {
                 out.addAll(fire.firing());

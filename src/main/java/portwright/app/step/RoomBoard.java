@@ -6,6 +6,7 @@ import portwright.app.doc.Document;
 import portwright.app.paint.Palette;
 import portwright.app.paint.Say;
 import portwright.app.part.PaintedRegion;
+import portwright.data.CoAlarmPoint;
 import portwright.drawing.Ink;
 import portwright.review.RoomReview;
 import portwright.units.Format;
@@ -57,7 +58,7 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
         Say.left(
                 g,
                 p,
-                "A quiet alarm proves nothing: it may stay silent at 30 ppm for weeks, and at 70 ppm for an hour.",
+                "A quiet alarm proves nothing: " + CoAlarmPoint.quiet() + ".",
                 24,
                 h - 16,
                 13,

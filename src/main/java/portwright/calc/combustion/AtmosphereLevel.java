@@ -1,5 +1,6 @@
 package portwright.calc.combustion;
 
+import java.util.Arrays;
 import java.util.Locale;
 import portwright.source.Source;
 
@@ -54,15 +55,10 @@ public enum AtmosphereLevel {
         if (!(lambda >= 0)) {
             throw new IllegalArgumentException("lambda " + lambda + ": write a number from 0 up");
         }
-        if (lambda > OXIDIZING.lambdaLow) {
-            return OXIDIZING;
-        }
-        for (AtmosphereLevel l : values()) {
-            if (l != OXIDIZING && lambda >= l.lambdaLow) {
-                return l;
-            }
-        }
-        return BEYOND;
+        return Arrays.stream(values())
+                .filter(l -> l == OXIDIZING ? lambda > l.lambdaLow : lambda >= l.lambdaLow)
+                .findFirst()
+                .orElseThrow();
     }
 
     /**

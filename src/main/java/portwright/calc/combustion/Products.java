@@ -93,11 +93,6 @@ public record Products(
         return o2 / dryMoles();
     }
 
-    /** Mole fraction of N2 in the dry gas. */
-    public double dryN2() {
-        return n2 / dryMoles();
-    }
-
     /** Mole fraction of CO in the wet gas. */
     public double wetCo() {
         return co / wetMoles();
@@ -154,25 +149,25 @@ public record Products(
     /** Enthalpy with formation (elements at 298.15 K are zero), J per mol of fuel. */
     public double enthalpy() {
         double t = temperature();
-        double sum = co * Equilibrium.CO.enthalpy(t)
+        return co * Equilibrium.CO.enthalpy(t)
                 + co2 * Equilibrium.CO2.enthalpy(t)
                 + h2 * Equilibrium.H2.enthalpy(t)
                 + h2o * Equilibrium.H2O.enthalpy(t)
                 + o2 * Equilibrium.O2.enthalpy(t)
-                + n2 * Equilibrium.N2.enthalpy(t);
-        return solidCarbon > 0 ? sum + solidCarbon * Equilibrium.GRAPHITE.enthalpy(t) : sum;
+                + n2 * Equilibrium.N2.enthalpy(t)
+                + solidCarbon * Equilibrium.GRAPHITE.enthalpy(t);
     }
 
     /** Heat capacity at fixed composition, J/K per mol of fuel. */
     public double heatCapacity() {
         double t = temperature();
-        double sum = co * Equilibrium.CO.heatCapacity(t)
+        return co * Equilibrium.CO.heatCapacity(t)
                 + co2 * Equilibrium.CO2.heatCapacity(t)
                 + h2 * Equilibrium.H2.heatCapacity(t)
                 + h2o * Equilibrium.H2O.heatCapacity(t)
                 + o2 * Equilibrium.O2.heatCapacity(t)
-                + n2 * Equilibrium.N2.heatCapacity(t);
-        return solidCarbon > 0 ? sum + solidCarbon * Equilibrium.GRAPHITE.heatCapacity(t) : sum;
+                + n2 * Equilibrium.N2.heatCapacity(t)
+                + solidCarbon * Equilibrium.GRAPHITE.heatCapacity(t);
     }
 
     /** Enthalpy of the fuel and air that came in at a temperature (K, near room), J per mol of fuel. */

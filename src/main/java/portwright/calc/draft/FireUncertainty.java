@@ -218,7 +218,8 @@ public final class FireUncertainty {
         return !Double.isFinite(value) || zeroMeansNone && value == 0 ? null : Double.valueOf(value);
     }
 
-    private static double quantile(double[] sorted, int n, double share) {
+    /** The value below which a share of the first n sorted values lies, between two of them in a straight line. */
+    static double quantile(double[] sorted, int n, double share) {
         double at = share * (n - 1);
         int i = (int) at;
         double f = at - i;

@@ -37,7 +37,7 @@ public record Crack(double gap, double width, double depth) {
         double laminar = 12 * viscosity * depth / (gap * gap);
         double dp = Math.abs(pressureDrop);
         double u = 2 * dp / (laminar + Math.sqrt(laminar * laminar + 3 * density * dp));
-        return pressureDrop >= 0 ? u : -u;
+        return Math.copySign(u, pressureDrop);
     }
 
     /** Mass flow, kg/s, with the sign of the pressure drop; Pa, kg/m³, Pa s. */

@@ -86,7 +86,6 @@ public record Hole(double diameter, double length) {
      * @param openShare φ, above 0, up to 1
      */
     public static double exitLoss(double openShare) {
-        checkShare(openShare);
         if (openShare == 0) {
             throw new IllegalArgumentException("open share 0: a shut damper passes nothing, its loss is no number");
         }
@@ -155,7 +154,7 @@ public record Hole(double diameter, double length) {
         double tube = Math.max(0, inverse * inverse - flux * flux);
         double loss = openShare * openShare * tube + openAreaLoss(openShare) * flux * flux;
         double m = area() * flux * flux * openShare / Math.sqrt(loss);
-        return pressureDrop > 0 ? m : -m;
+        return Math.copySign(m, pressureDrop);
     }
 
     private double inverseCdTurbulent(double re) {

@@ -103,14 +103,14 @@ public record Jet(double molarMass, double isentropicExponent, double temperatur
     /** Ideal mass flow through a unit of area at Cd 1, kg/(s m²). */
     public double massFlux(double gaugePressure) {
         double w = compressibleShare(gaugePressure);
-        double low = w < 1 ? Math.sqrt(2 * density() * gaugePressure) : 0;
+        double low = Math.sqrt(2 * density() * gaugePressure);
         return w == 0 ? low : (1 - w) * low + w * compressibleFlux(gaugePressure);
     }
 
     /** Speed of the fully expanded jet, m/s: 0.9 √(2 Δp/ρ), above 50 mbar 0.9 times the isentropic expansion. */
     public double speed(double gaugePressure) {
         double w = compressibleShare(gaugePressure);
-        double low = w < 1 ? Math.sqrt(2 * gaugePressure / density()) : 0;
+        double low = Math.sqrt(2 * gaugePressure / density());
         double v = w == 0 ? low : (1 - w) * low + w * expansionSpeed(gaugePressure);
         return VELOCITY_SHARE * v;
     }

@@ -32,11 +32,6 @@ public final class CombustionAir {
         Method(String id) {
             this.id = id;
         }
-
-        /** Row of the table. */
-        public String id() {
-            return id;
-        }
     }
 
     /** Standard method: 50 ft³ per 1000 Btu/h = 4.83 m³/kW. Example: 150 000 Btu/h needs 7500 ft³. Result m³. */

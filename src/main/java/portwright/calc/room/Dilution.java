@@ -68,29 +68,6 @@ public final class Dilution {
     }
 
     /**
-     * Time to build up from one level to another: {@code t = -V/Q' ln((G - Q' C2)/(G - Q' C1))}. Example: G 1.2 cfm, Q' 2000
-     * cfm, V 100 000 ft³, zero to 200 ppm: 20.3 min.
-     *
-     * @return seconds; positive infinity if the level is never reached
-     */
-    public static double timeToReach(
-            double from, double to, double releaseM3PerS, double effectiveFlowM3PerS, double volumeM3) {
-        Check.atLeastZero(from, "the starting level");
-        Check.aboveZero(volumeM3, "the volume");
-        if (to <= from) {
-            return 0;
-        }
-        double net = Check.atLeastZero(releaseM3PerS, "the release") - effectiveFlowM3PerS * to;
-        if (!(net > 0)) {
-            return Double.POSITIVE_INFINITY;
-        }
-        if (effectiveFlowM3PerS == 0) {
-            return volumeM3 * (to - from) / releaseM3PerS;
-        }
-        return -volumeM3 / effectiveFlowM3PerS * Math.log(net / (releaseM3PerS - effectiveFlowM3PerS * from));
-    }
-
-    /**
      * Time to air a room out: {@code t = (V/Q') ln(C1/C2)}. Example: Q' 2000 cfm, V 100 000 ft³, 100 to 25 ppm: 69.3 min.
      *
      * @return seconds; positive infinity without any flow
@@ -101,9 +78,7 @@ public final class Dilution {
         if (from <= to) {
             return 0;
         }
-        return effectiveFlowM3PerS > 0
-                ? volumeM3 / effectiveFlowM3PerS * Math.log(from / to)
-                : Double.POSITIVE_INFINITY;
+        return volumeM3 / Check.atLeastZero(effectiveFlowM3PerS, "the flow") * Math.log(from / to);
     }
 
     /**

@@ -57,43 +57,17 @@ public final class Openings {
     }
 
     /**
-     * Height of the neutral level above the lower opening: {@code h = H/(1 + (A1/A2)² Ti/To)}. From memory of ASHRAE.
-     */
-    public static double neutralLevelM(double lowM2, double highM2, double heightM, double insideK, double outsideK) {
-        double r = Check.aboveZero(lowM2, "the lower area") / Check.aboveZero(highM2, "the upper area");
-        return heightM / (1 + r * r * insideK / outsideK);
-    }
-
-    /** Two-way flow through one tall opening has its own coefficient: {@code Cd = 0.40 + 0.0045 |Ti - To|} (published, ASHRAE 1997 eq. 38). */
-    public static double twoWayCd(double insideK, double outsideK) {
-        return 0.40 + 0.0045 * Math.abs(insideK - outsideK);
-    }
-
-    /**
      * Stack flow through any number of openings: the neutral level is found at which as much air leaves as enters. Openings
      * all at one level give none by this formula (a tall door breathes a little by itself; that is not counted).
      *
      * @return m³/s of fresh air
      */
     public static double stackM3PerS(List<Opening> openings, double insideK, double outsideK) {
-        double lo = openings.stream()
-                .filter(o -> o.freeAreaM2 > 0)
-                .mapToDouble(Opening::levelM)
-                .min()
-                .orElse(0);
-        double hi = openings.stream()
-                .filter(o -> o.freeAreaM2 > 0)
-                .mapToDouble(Opening::levelM)
-                .max()
-                .orElse(0);
-        if (insideK == outsideK || hi - lo < 1e-9) {
-            return 0;
-        }
         double ro = 1 / Math.sqrt(outsideK); // mass flow per sqrt(dp) goes with sqrt(rho), rho with 1/T
         double ri = 1 / Math.sqrt(insideK);
         boolean warmInside = insideK > outsideK;
-        double a = lo;
-        double b = hi;
+        double a = openings.stream().mapToDouble(Opening::levelM).min().orElse(0);
+        double b = openings.stream().mapToDouble(Opening::levelM).max().orElse(0);
         for (int i = 0; i < 200; i++) {
             double mid = (a + b) / 2;
             double net = 0;

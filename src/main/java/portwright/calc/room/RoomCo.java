@@ -75,8 +75,8 @@ public record RoomCo(
         double length = firing.stream().mapToDouble(Segment::seconds).sum();
         List<Segment> all = new ArrayList<>(firing);
         all.add(new Segment(Math.max(EIGHT_HOURS_S, length), 0));
-        List<double[]> nodes = new ArrayList<>(); // time, level, exposure so far
-        nodes.add(new double[] {0, 0, 0});
+        List<double[]> nodes = new ArrayList<>(); // time, level, exposure so far, release up to there
+        nodes.add(new double[] {0, 0, 0, 0});
         double released = 0;
         for (Segment s : all) {
             double g = s.coMolPerS * Dilution.MOLAR_VOLUME_20C * shareInRoom;
@@ -88,7 +88,8 @@ public record RoomCo(
                 nodes.add(new double[] {
                     last[0] + dt,
                     Dilution.levelAfter(last[1], g, effective, volumeM3, dt),
-                    last[2] + Dilution.exposure(last[1], g, effective, volumeM3, dt)
+                    last[2] + Dilution.exposure(last[1], g, effective, volumeM3, dt),
+                    g
                 });
             }
         }
@@ -99,8 +100,8 @@ public record RoomCo(
                 series,
                 peak.ppm,
                 peak.timeS,
-                highestAverage(nodes, QUARTER_HOUR_S),
-                highestAverage(nodes, EIGHT_HOURS_S),
+                highestAverage(nodes, QUARTER_HOUR_S, effective, volumeM3),
+                highestAverage(nodes, EIGHT_HOURS_S, effective, volumeM3),
                 released);
     }
 
@@ -113,16 +114,7 @@ public record RoomCo(
                 .orElse(Double.POSITIVE_INFINITY);
     }
 
-    /** Seconds after the start of the last firing stretch's end when the level is below {@code ppm} for good, from the start. */
-    public double lastOverS(double ppm) {
-        return series.stream()
-                .filter(s -> s.ppm > ppm)
-                .mapToDouble(Sample::timeS)
-                .max()
-                .orElse(0);
-    }
-
-    private static double highestAverage(List<double[]> nodes, double windowS) {
+    private static double highestAverage(List<double[]> nodes, double windowS, double flowM3PerS, double volumeM3) {
         double best = 0;
         int from = 0;
         for (int to = 0; to < nodes.size(); to++) {
@@ -133,9 +125,8 @@ public record RoomCo(
             double begin = 0;
             if (start > 0) {
                 double[] a = nodes.get(from);
-                double[] b = nodes.get(from + 1);
-                double f = (start - a[0]) / (b[0] - a[0]);
-                begin = a[2] + f * (b[2] - a[2]);
+                double release = nodes.get(from + 1)[3];
+                begin = a[2] + Dilution.exposure(a[1], release, flowM3PerS, volumeM3, start - a[0]);
             }
             best = Math.max(best, (nodes.get(to)[2] - begin) / windowS * 1e6);
         }

@@ -136,12 +136,11 @@ public record SupplyRun(
             time += c.endS();
             end = c.end();
         }
-        double share = capacity > 0 ? peak / capacity : NO_CAPACITY;
         double hours = startKg * count / peak / 3600;
         return new SupplyRun(
                 capacity,
                 peak,
-                Math.min(share, NO_CAPACITY),
+                Math.min(peak / capacity, NO_CAPACITY),
                 coldest,
                 lowest,
                 startKg * count,

@@ -15,7 +15,9 @@ import portwright.check.Rule;
 import portwright.check.Severity;
 import portwright.check.Verdict;
 import portwright.data.LimitTable;
+import portwright.model.UnitSystem;
 import portwright.review.Review;
+import portwright.units.BothSystems;
 
 /** All rules in reading order, and their run over a review. */
 public final class RuleBook {
@@ -64,6 +66,9 @@ public final class RuleBook {
         }
         List<Finding> sorted = new ArrayList<>(out.findings());
         sorted.sort(Comparator.comparing(Finding::severity));
+        if (review.design().units() != UnitSystem.METRIC) {
+            sorted.replaceAll(f -> f.inWords(BothSystems::words));
+        }
         return new CheckResult(
                 review.design().title(),
                 verdict(Forbids.DRILLING, sorted, out.notChecked()),

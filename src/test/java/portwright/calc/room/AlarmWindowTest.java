@@ -44,4 +44,11 @@ class AlarmWindowTest {
         assertThat(AlarmWindow.of(held(70, 0.5), point(70))).isNull();
         assertThat(AlarmWindow.of(held(30, 9), point(30))).isNull();
     }
+
+    /** UL 2034 as printed in alarm manuals: at 70 ppm it sounds within 240 min, at 30 ppm it need not within 30 days. */
+    @Test
+    @Tag("published")
+    void oneSetOfWordsSaysHowLittleAQuietAlarmProves() {
+        assertThat(CoAlarmPoint.quiet()).isEqualTo("a house alarm stays silent at 30 ppm and may take 4 h at 70 ppm");
+    }
 }

@@ -24,9 +24,9 @@ class RoomTest {
         return Table.resource("/portwright/room/" + name);
     }
 
-    /** ACGIH manual example: 2 pints/h of a solvent, SG 1.32, M 133.4, 350 ppm, K 5: about 1900 cfm. Form published, numbers from memory. */
+    /** ACGIH manual example: 2 pints/h of a solvent, SG 1.32, M 133.4, 350 ppm, K 5: about 1900 cfm. Numbers from memory, none was read: no published check. */
     @Test
-    @Tag("published")
+    @Tag("regression")
     void solventExample() {
         double kgPerS = 2 * 0.473176473 / 1000 * 1.32 * 1000 / 3600;
         double q = Dilution.flowForLevel(Dilution.volumeFlow(kgPerS, 0.1334), 350e-6, 5);
@@ -43,7 +43,6 @@ class RoomTest {
         double g = 1.2 * CFM;
         double q = 2000 * CFM;
         double v = 100_000 * FT3;
-        assertThat(Dilution.timeToReach(0, 200e-6, g, q, v) / 60).isEqualTo(20.3, within(0.05));
         assertThat(Dilution.levelAfter(0, g, q, v, 3600) * 1e6).isEqualTo(419, within(0.5));
         assertThat(Dilution.timeToClear(100e-6, 25e-6, q, v) / 60).isEqualTo(69.3, within(0.05));
     }
@@ -158,7 +157,6 @@ class RoomTest {
         assertThat(Openings.stackM3PerS(
                         List.of(new Opening(0.5, 1), new Opening(0.5, 2), new Opening(0.5, 3)), 308, 293))
                 .isGreaterThan(q);
-        assertThat(Openings.neutralLevelM(0.5, 0.5, 2, 300, 300)).isEqualTo(1, within(1e-12));
         assertThat(Openings.windM3PerS(List.of(new Opening(2, 1)), 5)).isZero();
         assertThat(Openings.windM3PerS(two, 0)).isZero();
         assertThat(Openings.together(1, 2, 3)).isEqualTo(3);

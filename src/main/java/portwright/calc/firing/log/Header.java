@@ -39,8 +39,8 @@ record Header(
             Pattern.compile("°\\s*c\\b|º\\s*c\\b|℃|celsius|centigrade|\\bdeg\\.?\\s*c\\b|\\bc\\b");
     private static final Pattern FAHRENHEIT =
             Pattern.compile("°\\s*f\\b|º\\s*f\\b|℉|fahrenheit|\\bdeg\\.?\\s*f\\b|\\bf\\b");
-    private static final Pattern TEMPERATURE =
-            Pattern.compile("\\b(temp\\w*|pyro\\w*|thermocouple|tc\\d?|t/c|chamber|kiln|measured|pv|actual|reading|process)\\b");
+    private static final Pattern TEMPERATURE = Pattern.compile(
+            "\\b(temp\\w*|pyro\\w*|thermocouple|tc\\d?|t/c|chamber|kiln|measured|pv|actual|reading|process)\\b");
     private static final Pattern NOT_TEMPERATURE =
             Pattern.compile("set\\s*-?point|\\bsp\\b|set\\b|target|room|ambient|cold junction|\\bcj\\b|board");
     private static final Pattern TIME = Pattern.compile(
@@ -170,6 +170,9 @@ record Header(
 
     /** A name in small letters without brackets; a scale written onto its end (tempC) stands apart. */
     private static String plain(String name) {
-        return name.replaceFirst("(?<=[a-z])([CF])$", " $1").toLowerCase(Locale.ROOT).replaceAll("[()\\[\\]_,/]", " ").strip();
+        return name.replaceFirst("(?<=[a-z])([CF])$", " $1")
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("[()\\[\\]_,/]", " ")
+                .strip();
     }
 }

@@ -116,9 +116,7 @@ final class Spikes {
             int next = i + n;
             double change = r.get(next).kelvin() - r.get(in).kelvin();
             double line = off(r, before, before - 1, next);
-            if (change * out < 0
-                    && jump(r.get(in), r.get(next))
-                    && Math.abs(line) < Math.abs(out) / 2) {
+            if (change * out < 0 && jump(r.get(in), r.get(next)) && Math.abs(line) < Math.abs(out) / 2) {
                 return n;
             }
         }
@@ -153,9 +151,7 @@ final class Spikes {
 
     private static double slope(LogRow a, LogRow b) {
         double dt = b.timeS() - a.timeS();
-        return dt == 0
-                ? 0
-                : Math.max(-STEEPEST_K_PER_S, Math.min(STEEPEST_K_PER_S, (b.kelvin() - a.kelvin()) / dt));
+        return dt == 0 ? 0 : Math.max(-STEEPEST_K_PER_S, Math.min(STEEPEST_K_PER_S, (b.kelvin() - a.kelvin()) / dt));
     }
 
     /** How far a reading must stand off before it is looked at, K. */

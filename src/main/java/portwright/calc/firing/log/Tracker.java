@@ -53,16 +53,19 @@ final class Tracker {
             }
             step[i] = s < steps.size() && !(i >= shut && steps.get(s).gas()) ? s : -1;
         }
-        reached = s >= steps.size() || s == steps.size() - 1 && atTheEnd(g, kelvin, log, steps.get(s), s, startK, work[s], coneS[s]);
+        reached = s >= steps.size()
+                || s == steps.size() - 1 && atTheEnd(g, kelvin, log, steps.get(s), s, startK, work[s], coneS[s]);
     }
 
     /** Whether the last step's goal is met in the last row, which may lie behind the last point; a hold began up to a point's spacing earlier. */
-    private boolean atTheEnd(Grid g, double[] kelvin, FiringLog log, Step last, int s, double startK, double work, double coneS) {
+    private boolean atTheEnd(
+            Grid g, double[] kelvin, FiringLog log, Step last, int s, double startK, double work, double coneS) {
         double endS = log.rows().get(log.rows().size() - 1).timeS();
         int n = g.size() - 1;
         double past = endS - g.timeS()[n];
         double k = kelvin[n] + past * g.climbKPerS()[n];
-        double more = last.goal() instanceof Step.ToCone c ? past * c.cone().perSecond((kelvin[n] + k) / 2 + NEAR_K) : 0;
+        double more =
+                last.goal() instanceof Step.ToCone c ? past * c.cone().perSecond((kelvin[n] + k) / 2 + NEAR_K) : 0;
         return done(last, endS, k, startK, g.timeS()[begin[s]] - Grid.SPACING_S, work + more, coneS);
     }
 

@@ -76,6 +76,6 @@ final class InletWind {
                 wind == null ? null : new Measure(wind, "Pa"),
                 wind == null ? null : new Measure(drive, "Pa"),
                 message,
-                "Put a wind shield round the stand, a hand's breadth off it and open above and below: it breaks the wind and leaves the air. Wait for a still day; never close the air to keep the wind out.");
+                "Stand screens to windward, an arm's length off, open below so that no gas gathers: they break the wind and leave the air. Wait for a still day; never close the air to keep the wind out.");
     }
 }

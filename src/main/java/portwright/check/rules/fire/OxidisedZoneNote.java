@@ -48,8 +48,11 @@ public final class OxidisedZoneNote implements Rule {
                 Measure.mm(z.height() * 1000),
                 null,
                 "For " + s.words() + " unmixed air can reach up to " + Say.n(z.height() * 1000, 0)
-                        + " mm above the floor (" + Say.n(z.low() * 1000, 0) + " to " + Say.n(z.high() * 1000, 0)
-                        + " mm): pieces there may come out oxidised.",
+                        + " mm above the floor"
+                        + (Say.n(z.low() * 1000, 0).equals(Say.n(z.high() * 1000, 0))
+                                ? ""
+                                : " (" + Say.n(z.low() * 1000, 0) + " to " + Say.n(z.high() * 1000, 0) + " mm)")
+                        + ": pieces there may come out oxidised.",
                 "Stand test pieces or oxidation glazes below that height and the reduction glazes above it.",
                 OxidisedZone.SOURCE,
                 false,

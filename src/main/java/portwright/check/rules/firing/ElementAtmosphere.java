@@ -55,7 +55,7 @@ public final class ElementAtmosphere implements Rule {
                                                 + " °C no alloy table gives a permitted temperature in such gas."
                                         : "over " + Format.plain(limit, 0)
                                                 + " °C the oxide film on the wire wears fast in such gas."),
-                        "Expect fewer firings from a set of elements. Fire once to bisque or glaze heat in air between reductions to renew the film; lower the element share near the top.",
+                        "Expect fewer firings from a set of elements. Fire once to bisque or glaze heat in air between reductions to renew the film; lower the element share near the top as far as the climb allows.",
                         limits.source(id(), name),
                         limits.setByUser(id(), name),
                         List.of()));

@@ -60,7 +60,7 @@ public final class FiringReach implements Rule {
                 "Step " + (last.index() + 1) + (nominal ? " does not reach " : " may not reach ") + goal
                         + ": the climb ends near " + Format.plain(last.endK() - ZERO_C, 0) + " °C"
                         + (nominal ? "." : " where the brick conducts 20 % more than tabled."),
-                "Renew the elements, thicken lid and floor, fire a smaller load, or let the elements stay on a fixed share while gas burns.",
+                "Renew the elements, thicken lid and floor, fire a smaller load, or let the elements help at a larger share while gas burns, which wears them.",
                 SOURCE,
                 false,
                 List.of()));

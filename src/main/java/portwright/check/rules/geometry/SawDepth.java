@@ -39,7 +39,11 @@ public final class SawDepth implements Rule {
                                 .say(
                                         "The " + on.id() + " is " + Geo.mm(t)
                                                 + " thick, an ordinary hole saw cuts about " + Geo.mm(limit) + ".",
-                                        "Drill a pilot hole right through, then saw from the hot face half way and from the cold face the rest."));
+                                        t <= 2 * limit
+                                                ? "Drill a pilot hole right through, then saw from the hot face half way and from the cold face the rest."
+                                                : "Drill a pilot hole right through. Sawn from both faces "
+                                                        + Geo.mm(t - 2 * limit)
+                                                        + " stay uncut in the middle: break the core out with a chisel and saw on, or take a core bit that long."));
             }
         }
     }

@@ -5,6 +5,7 @@ import portwright.check.Findings;
 import portwright.check.Forbids;
 import portwright.check.Limits;
 import portwright.check.Rule;
+import portwright.data.CoAlarmPoint;
 import portwright.model.Room;
 import portwright.model.RoomPlace;
 import portwright.review.Review;
@@ -61,7 +62,7 @@ public final class AlarmRule implements Rule {
                         null,
                         null,
                         "No CO alarm where the kiln stands.",
-                        "Fit a CO alarm and hold a meter with a number: a house alarm stays silent at 30 ppm and may take 4 h at 70 ppm.",
+                        "Fit a CO alarm and hold a meter with a number: " + CoAlarmPoint.quiet() + ".",
                         CO));
             }
             return;

@@ -1,7 +1,5 @@
 package portwright.check.rules.room;
 
-import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import portwright.check.Findings;
 import portwright.check.Forbids;
@@ -13,37 +11,6 @@ import portwright.review.Review;
 
 /** Nothing under the burners can burn. */
 public final class FloorFire implements Rule {
-
-    private static final List<String> BURNS = List.of(
-            "wood",
-            "timber",
-            "plywood",
-            "board",
-            "laminate",
-            "vinyl",
-            "lino",
-            "carpet",
-            "cork",
-            "asphalt",
-            "rubber",
-            "plastic",
-            "grass",
-            "straw",
-            "deck");
-    private static final List<String> NEVER = List.of(
-            "concrete",
-            "brick",
-            "stone",
-            "tile",
-            "ceramic",
-            "steel",
-            "earth",
-            "gravel",
-            "sand",
-            "slab",
-            "cement",
-            "soil",
-            "paving");
 
     @Override
     public String id() {
@@ -58,18 +25,31 @@ public final class FloorFire implements Rule {
     @Override
     public void check(Review review, Limits limits, Findings out) {
         Room room = review.design().room();
-        String floor = room == null || room.floor() == null ? "" : room.floor().toLowerCase(Locale.ROOT);
-        if (BURNS.stream().anyMatch(floor::contains)) {
-            out.add(Say.stop(
-                    this,
-                    null,
-                    null,
-                    "The floor under the burners is " + room.floor() + ": it chars and lights.",
-                    "Stand the kiln on concrete, or on steel over masonry; nothing that burns may pass "
-                            + Say.n(SafetyNumber.value("combustible-surface")) + " °C.",
-                    SafetyNumber.named("combustible-surface").source()));
-        } else if (NEVER.stream().noneMatch(floor::contains)) {
+        if (room == null || room.floor() == null || room.floor().isBlank()) {
             out.lacks(this, "room.floor");
+            return;
+        }
+        switch (FloorWords.of(room.floor())) {
+            case BURNS ->
+                out.add(Say.stop(
+                        this,
+                        null,
+                        null,
+                        "The floor under the burners is " + room.floor() + ": it chars and lights.",
+                        "Stand the kiln on concrete, or on steel over masonry; nothing that burns may pass "
+                                + Say.n(SafetyNumber.value("combustible-surface")) + " °C.",
+                        SafetyNumber.named("combustible-surface").source()));
+            case UNKNOWN -> {
+                out.lacks(this, "room.floor");
+                out.add(Say.caution(
+                        this,
+                        null,
+                        null,
+                        "Whether the floor under the burners, " + room.floor() + ", burns is not known.",
+                        "Say in room.floor what stands under the kiln, in words like concrete, brick, stone, tile, steel, gravel, sand or earth, each layer down to the ground, and nothing else.",
+                        SafetyNumber.named("combustible-surface").source()));
+            }
+            case SOUND -> {}
         }
     }
 }

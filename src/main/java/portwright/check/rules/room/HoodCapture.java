@@ -1,5 +1,7 @@
 package portwright.check.rules.room;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Set;
 import portwright.check.Findings;
 import portwright.check.Forbids;
@@ -35,13 +37,18 @@ public final class HoodCapture implements Rule {
             return;
         }
         if (!review.room().hood().known()) {
-            out.lacks(this, "room.hood.flow", "room.hood.diameter", "room.hood.height");
+            List<String> needs = new ArrayList<>();
+            if (hood.flow() == null || hood.diameter() == null || hood.height() == null) {
+                needs.addAll(List.of("room.hood.flow", "room.hood.diameter", "room.hood.height"));
+            }
+            needs.addAll(review.room().air().needs());
+            out.lacks(this, needs.toArray(String[]::new));
             out.add(Say.caution(
                     this,
                     null,
                     null,
                     "What the hood catches is not known; it counts for nothing.",
-                    "Add room.hood.flow, room.hood.diameter and room.hood.height.",
+                    "Add " + String.join(", ", needs) + ".",
                     SOURCE));
             return;
         }
@@ -51,10 +58,18 @@ public final class HoodCapture implements Rule {
                     this,
                     new Measure(h.flowM3PerS() * 3600, "m3/h"),
                     new Measure(h.neededM3PerS() * 3600, "m3/h"),
-                    "The hood draws " + Say.flow(h.flowM3PerS()) + "; at its height it needs "
+                    "The hood draws " + Say.flow(h.flowM3PerS())
+                            + (Say.under(h.flowM3PerS(), h.plateM3PerS())
+                                    ? " (its plate says " + Say.flow(h.plateM3PerS())
+                                            + ", but the openings to outdoors let no more in)"
+                                    : "")
+                            + "; at its height it needs "
                             + Say.flow(h.neededM3PerS()) + ". It is counted to catch " + Say.n(h.capturedShare() * 100)
                             + " % of the flue gas.",
-                    "Raise the flow to " + Say.flow(h.neededM3PerS()) + ", or bring the hood closer to the lid.",
+                    "Raise the flow to " + Say.flow(h.neededM3PerS()) + ", or bring the hood closer to the lid"
+                            + (Say.under(h.flowM3PerS(), h.plateM3PerS())
+                                    ? ", and open as much to outdoors as make-up-air asks for."
+                                    : "."),
                     SOURCE));
         }
         if (Say.under(h.diameterM(), h.neededDiameterM())) {

@@ -40,7 +40,9 @@ public final class MakeUpAir implements Rule {
                     new Measure(air.freeAreaM2(), "m2"),
                     new Measure(needed, "m2"),
                     "Fan and hood draw " + Say.flow(air.fanM3PerS()) + " through " + Say.n(air.freeAreaM2() * 1e4)
-                            + " cm² of openings: the room is starved and flue gas is pulled back.",
+                            + " cm² of openings: the room is starved and flue gas is pulled back. Only "
+                            + Say.flow(air.countedFanM3PerS()) + " of it count, what comes in at "
+                            + Say.n(SafetyNumber.value("make-up-speed")) + " m/s.",
                     "Open " + Say.n((needed - air.freeAreaM2()) * 1e4)
                             + " cm² more to outdoors, low and away from the flue.",
                     SafetyNumber.named("make-up-speed").source()));

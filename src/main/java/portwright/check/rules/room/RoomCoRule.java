@@ -69,7 +69,11 @@ public final class RoomCoRule implements Rule {
                 + " ppm over 8 h, the air counted through " + Say.n(SafetyNumber.value("mixing-factor"))
                 + " (mixing factor: a room is not stirred evenly).";
         levels += people(room, co, startOfGas(review));
-        String has = " Openings and fan give " + Say.flow(air.calmM3PerS()) + " with no wind.";
+        String has = " Openings and fan give " + Say.flow(air.calmM3PerS()) + " with no wind"
+                + (Say.under(air.countedFanM3PerS(), air.fanM3PerS())
+                        ? " (of the fan's " + Say.flow(air.fanM3PerS()) + " only " + Say.flow(air.countedFanM3PerS())
+                                + " can come in through " + Say.n(air.freeAreaM2() * 1e4) + " cm² of openings)."
+                        : ".");
         if (Say.over(calm, ceiling)) {
             out.add(Say.finding(
                     this,
@@ -111,10 +115,25 @@ public final class RoomCoRule implements Rule {
         }
     }
 
-    /** A share led outdoors beyond what lid cracks leave: capped without a hood, taken as stated under one, and said. */
+    /** A share led outdoors beyond what lid cracks leave: counted as far as a hood reaches, and said. */
     private void led(Review review, RoomReview.Co co, Findings out) {
         Quantity given = review.design().room().ledOutdoors();
         double most = LedOutdoors.mostWithoutHood();
+        boolean hangs = review.room().hood().known();
+        double caught = hangs ? review.room().hood().value().capturedShare() : 0;
+        if (given != null
+                && hangs
+                && Say.under(caught, SafetyNumber.value("hood-capture"))
+                && Say.over(given.share(), caught)) {
+            out.add(Say.caution(
+                    this,
+                    new Measure(given.share(), "1"),
+                    new Measure(caught, "1"),
+                    "The hood is counted to catch " + Say.n(caught * 100)
+                            + " % of the flue gas: more than that goes outdoors only through a pipe on the flues; what neither takes spills into the room.",
+                    "Give room.ledOutdoors only for such a pipe, or make the hood as strong and wide as hood-capture asks for.",
+                    SafetyNumber.named("hood-capture").source()));
+        }
         if (given == null || !Say.over(given.share(), most)) {
             return;
         }
@@ -128,8 +147,8 @@ public final class RoomCoRule implements Rule {
                         + " %, "
                         + (capped
                                 ? "counts as " + Say.n(co.ledShare() * 100) + " %."
-                                : "is taken as stated since a hood hangs over the lid."),
-                (capped ? "Hang a hood over the whole lid and add room.hood. " : "")
+                                : "is taken as stated since the hood over the lid is strong and wide enough."),
+                (capped ? "Hang a hood over the whole lid, as strong and wide as hood-capture asks for. " : "")
                         + "Prove it with a CO meter at head height through the first firing.",
                 SafetyNumber.named("lid-leak-share").source()));
     }

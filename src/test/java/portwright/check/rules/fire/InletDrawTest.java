@@ -67,7 +67,7 @@ class InletDrawTest {
         List<Finding> f = b.run(rule);
         assertThat(f).hasSize(1).allMatch(x -> x.severity() == Severity.CAUTION && x.forbids() == Forbids.LIGHTING);
         assertThat(f.get(0).measured().value()).isCloseTo(86.7, within(0.1));
-        assertThat(f.get(0).remedy()).contains("wind shield round the stand").contains("never close the air");
+        assertThat(f.get(0).remedy()).contains("screens to windward").contains("never close the air");
     }
 
     /** A wind whose pressure is just the drive is silent, a hair more is a caution; indoors it comes through open doors. */
