@@ -41,6 +41,8 @@ public final class ForecastJson {
         Json.number(plain, "electricKwh", electric.electricJ() / 3.6e6);
         Json.number(plain, "cost", firing.cost(electric));
         Json.number(root, "energyClosure", run.energy().closure());
+        HeatWords.balance(root, run.energy());
+        HeatWords.openPorts(root, firing);
         ArrayNode steps = root.putArray("steps");
         ObjectMapper mapper = new ObjectMapper();
         for (StepRow r : firing.rows(review.fire())) {

@@ -101,13 +101,10 @@ public final class ForecastText {
                                     .toList()));
         }
         row(b, "climb ends at", ends(review, f));
+        HeatWords.share(firing).forEach(l -> row(b, l.name(), l.value()));
+        HeatWords.openPorts(firing).forEach(l -> row(b, l.name(), l.value()));
         besideElectric(firing).forEach(l -> row(b, l.name(), l.value()));
-        row(
-                b,
-                "energy balance",
-                "closed to "
-                        + String.format(
-                                Locale.ROOT, "%.1e", Math.abs(run.energy().closure())));
+        HeatWords.balance(run.energy()).forEach(l -> row(b, l.name(), l.value()));
         trade(b, review);
         b.append('\n').append(DamperCurve.HOW_TO_SET).append('\n');
         b.append(

@@ -3,6 +3,7 @@ package portwright.review;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
 import portwright.calc.combustion.AtmosphereLevel;
 import portwright.calc.draft.DraftCase;
 import portwright.calc.firing.ConeWork;
@@ -13,6 +14,7 @@ import portwright.calc.firing.HeatStop;
 import portwright.calc.firing.KilnHeat;
 import portwright.calc.firing.Numerics;
 import portwright.calc.firing.Simulation;
+import portwright.calc.firing.SteadyShell;
 import portwright.calc.firing.Step;
 import portwright.calc.firing.StepResult;
 import portwright.data.Cones;
@@ -111,6 +113,47 @@ public final class FiringReview {
             needs.addAll(draft.needs());
         }
         return needs;
+    }
+
+    /** Ports open without gas at 1000 °C: with the plate off, and as the first step with gas has it; empty without such a step or draught. */
+    public List<OpenPorts> openPorts() {
+        if (!forecast().known() || !draft.known()) {
+            return List.of();
+        }
+        return forecast().value().nominal().steps().stream()
+                .filter(r -> r.step().gas())
+                .findFirst()
+                .map(r -> List.of(
+                        OpenPorts.of(kiln.value(), gas(), 1), OpenPorts.of(kiln.value(), gas(), r.damperShare())))
+                .orElse(List.of());
+    }
+
+    /**
+     * A fixed share of the elements that the first gas step has and a later one raises.
+     *
+     * @param stallK where the last step's fire with the first share would end the climb, K
+     */
+    public record KeptShare(double share, double raised, double stallK) {}
+
+    /** Such a share; empty where it is kept, or the last gas step's climb needs no more. The forecast must be known. */
+    public Optional<KeptShare> keptShare() {
+        List<StepResult> fired = forecast().value().nominal().steps().stream()
+                .filter(r -> r.step().gas() && r.step().electric() && !Double.isNaN(r.step().elementShare()))
+                .toList();
+        if (fired.isEmpty()) {
+            return Optional.empty();
+        }
+        StepResult last = fired.get(fired.size() - 1);
+        double first = fired.get(0).step().elementShare();
+        if (last.step().elementShare() <= first) {
+            return Optional.empty();
+        }
+        double less = (last.step().elementShare() - first) * kiln.value().elements().fullW();
+        DoubleUnaryOperator heat = SteadyShell.heatOf(kiln.value(), gas(), last.step(), last.damperShare());
+        return Optional.of(new KeptShare(
+                first,
+                last.step().elementShare(),
+                SteadyShell.stallK(kiln.value(), t -> heat.applyAsDouble(t) - less)));
     }
 
     /** The draft behind the forecast; nothing flows while the draft is not known. */

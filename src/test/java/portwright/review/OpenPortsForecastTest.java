@@ -3,6 +3,8 @@ package portwright.review;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Tag;
@@ -11,6 +13,8 @@ import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Sample;
 import portwright.file.DesignFile;
 import portwright.file.DesignText;
+import portwright.report.ForecastJson;
+import portwright.report.ForecastText;
 
 /** Forecasts of a whole design with its own draft behind them: three inlets of 30 mm, two flues of 40 mm, 64 mm slabs. */
 class OpenPortsForecastTest {
@@ -50,6 +54,33 @@ class OpenPortsForecastTest {
         assertThat(last(shut, 0).flowHeatW()).isZero();
         assertThat(open.steps().get(0).seconds())
                 .isGreaterThan(1.2 * shut.steps().get(0).seconds());
+    }
+
+    /** The figure shown is the one the balance reckons with: the same kiln and plate, at the temperature where that step ends. */
+    @Test
+    void theCostIsShownAsItsOwnFigure() throws IOException {
+        Review review = Review.of(
+                design("open").setText("damper.open", "70 %").read().design());
+        Sample s = last(review.firing().forecast().value().nominal(), 0);
+        OpenPorts shown = review.firing().openPorts().get(1);
+        assertThat(shown.damperShare()).isCloseTo(0.7, within(1e-9));
+        assertThat(shown.airW()).isCloseTo(-s.flowHeatW(), within(20.0));
+        assertThat(shown.radiationW()).isCloseTo(s.portRadiationW(), within(5.0));
+        assertThat(shown.airW()).isBetween(2000.0, 3000.0);
+        assertThat(review.firing().openPorts().get(0).lostW()).isGreaterThan(shown.lostW());
+        assertThat(ForecastText.write(review))
+                .contains("with the gas off they cost")
+                .contains("through walls, floor and lid")
+                .contains("in ware and furniture");
+        JsonNode e = new ObjectMapper().readTree(ForecastJson.write(review)).get("energy");
+        double in = e.get("electricKwh").asDouble() + e.get("gasNetKwh").asDouble();
+        double out = e.get("shellLossKwh").asDouble()
+                + e.get("flueGasAirAndLeaksKwh").asDouble()
+                + e.get("portRadiationKwh").asDouble()
+                + e.get("storedInBrickKwh").asDouble()
+                + e.get("storedInLoadAndFurnitureKwh").asDouble();
+        assertThat(out + e.get("leftOverKwh").asDouble()).isCloseTo(in, within(1e-9));
+        assertThat(Math.abs(e.get("leftOverKwh").asDouble())).isLessThan(1e-3 * in);
     }
 
     /** What the heat balance takes from the draft is what the draft says at that temperature and damper. */

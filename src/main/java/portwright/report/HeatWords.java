@@ -1,0 +1,114 @@
+package portwright.report;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import portwright.calc.firing.EnergyBalance;
+import portwright.review.FiringReview;
+import portwright.review.OpenPorts;
+import portwright.units.Format;
+
+/** Where the heat of a firing goes: its balance term by term, open ports without gas, and a share of the elements that is not kept. */
+final class HeatWords {
+    private static final double KWH = 3.6e6;
+
+    private HeatWords() {}
+
+    /** The balance as text: in, out, stored, left over. */
+    static List<ReportLine> balance(EnergyBalance e) {
+        return List.of(
+                new ReportLine(
+                        "heat in", kwh(e.electricJ()) + " electricity, " + kwh(e.fuelNetJ()) + " gas (net heat)"),
+                new ReportLine(
+                        "heat out",
+                        kwh(e.wallLossJ()) + " through walls, floor and lid, " + kwh(e.carriedOutJ())
+                                + " with flue gas, air and leaks, " + kwh(e.portRadiationJ())
+                                + " radiated by the ports"),
+                new ReportLine(
+                        "heat stored",
+                        kwh(e.shellJ()) + " in the brick, " + kwh(e.loadJ()) + " in ware and furniture"),
+                new ReportLine(
+                        "left over",
+                        String.format(Locale.ROOT, "%.1e", gapJ(e) / KWH) + " kWh; the balance closes to "
+                                + String.format(Locale.ROOT, "%.1e", Math.abs(e.closure()))));
+    }
+
+    static void balance(ObjectNode root, EnergyBalance e) {
+        ObjectNode o = root.putObject("energy");
+        Json.number(o, "electricKwh", e.electricJ() / KWH);
+        Json.number(o, "gasNetKwh", e.fuelNetJ() / KWH);
+        Json.number(o, "shellLossKwh", e.wallLossJ() / KWH);
+        Json.number(o, "flueGasAirAndLeaksKwh", e.carriedOutJ() / KWH);
+        Json.number(o, "portRadiationKwh", e.portRadiationJ() / KWH);
+        Json.number(o, "storedInBrickKwh", e.shellJ() / KWH);
+        Json.number(o, "storedInLoadAndFurnitureKwh", e.loadJ() / KWH);
+        Json.number(o, "leftOverKwh", gapJ(e) / KWH);
+    }
+
+    private static double gapJ(EnergyBalance e) {
+        return e.electricJ()
+                + e.fuelNetJ()
+                - e.wallLossJ()
+                - e.carriedOutJ()
+                - e.portRadiationJ()
+                - e.shellJ()
+                - e.loadJ();
+    }
+
+    /** What open ports cost with the gas off; empty where the design has no draught to reckon with. */
+    static List<ReportLine> openPorts(FiringReview firing) {
+        List<ReportLine> out = new ArrayList<>();
+        for (OpenPorts p : firing.openPorts()) {
+            out.add(new ReportLine(
+                    out.isEmpty() ? "ports open" : "",
+                    (out.isEmpty() ? "with the gas off they cost " : "")
+                            + kw(p.lostW()) + " at " + n(p.chamberK() - 273.15, 0) + " °C, plate "
+                            + (p.damperShare() == 1 ? "off" : n(p.damperShare() * 100, 0) + " % open, as with the fire")
+                            + ": " + kw(p.airW()) + " by air (" + n(p.airKgPerS() * 1000, 1) + " g/s), "
+                            + kw(p.radiationW()) + " radiated"));
+        }
+        if (!out.isEmpty()) {
+            out.add(new ReportLine(
+                    "",
+                    "2 to 3 kW is told of three 30 mm inlets and two 40 mm flues at 70 %; holes and plate decide. Plug them."));
+        }
+        return out;
+    }
+
+    static void openPorts(ObjectNode root, FiringReview firing) {
+        var list = root.putArray("openPortsGasOff");
+        for (OpenPorts p : firing.openPorts()) {
+            ObjectNode o = list.addObject();
+            Json.number(o, "chamberC", p.chamberK() - 273.15);
+            Json.number(o, "damperOpen", p.damperShare());
+            Json.number(o, "lostKw", p.lostW() / 1000);
+            Json.number(o, "airKw", p.airW() / 1000);
+            Json.number(o, "radiationKw", p.radiationW() / 1000);
+            Json.number(o, "airKgPerH", p.airKgPerS() * 3600);
+        }
+    }
+
+    /** Where the climb would end with the share of the first gas step kept, when later steps raise it. */
+    static List<ReportLine> share(FiringReview firing) {
+        return firing.keptShare()
+                .map(k -> List.of(new ReportLine(
+                        "element share",
+                        n(k.share() * 100, 0) + " % kept to the end would end the climb at about "
+                                + n(k.stallK() - 273.15, 0) + " °C; a later step raises it to "
+                                + n(k.raised() * 100, 0) + " %")))
+                .orElse(List.of());
+    }
+
+    private static String kwh(double joule) {
+        return n(joule / KWH, 1) + " kWh";
+    }
+
+    private static String kw(double watt) {
+        return n(watt / 1000, 1) + " kW";
+    }
+
+    private static String n(double v, int decimals) {
+        return Format.plain(v, decimals);
+    }
+}
