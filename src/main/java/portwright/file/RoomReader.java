@@ -14,11 +14,15 @@ import portwright.units.Kind;
 final class RoomReader {
     private static final Range AIR_FLOW = Range.between("0 m3/h", "1000000 m3/h");
 
+    private static final String NO_CEILING = "none";
+
     private RoomReader() {}
 
     static Room room(Fields f) {
+        RoomPlace place = f.word("place", RoomPlace.class);
+        boolean noCeiling = noCeiling(f, place);
         return new Room(
-                f.word("place", RoomPlace.class),
+                place,
                 f.quantity("volume", Kind.VOLUME, Range.VOLUME),
                 f.quantity("temperature", Kind.TEMPERATURE, Range.AIR),
                 f.quantity("outdoor", Kind.TEMPERATURE, Range.AIR),
@@ -43,13 +47,26 @@ final class RoomReader {
                 f.quantity("ledOutdoors", Kind.SHARE, Range.SHARE),
                 f.quantity("burntAtFlue", Kind.SHARE, Range.SHARE),
                 f.text("floor"),
-                f.quantity("ceiling", Kind.LENGTH, Range.SIZE),
+                noCeiling ? null : f.quantity("ceiling", Kind.LENGTH, Range.SIZE),
                 f.bool("coAlarm"),
                 f.bool("gasAlarm"),
                 family(f),
                 f.quantity("infiltration", Kind.FLOW, AIR_FLOW),
                 f.quantity("joinedVolume", Kind.VOLUME, Range.VOLUME),
-                f.word("building", RoomBuilding.class));
+                f.word("building", RoomBuilding.class),
+                noCeiling);
+    }
+
+    /** Under the open sky the word stands where a room has its height; a room and a shed have a roof. */
+    private static boolean noCeiling(Fields f, RoomPlace place) {
+        boolean none = f.value("ceiling") instanceof Json.Text t && t.value().equals(NO_CEILING);
+        if (none && place != null && place != RoomPlace.OUTDOORS) {
+            f.fault(
+                    "ceiling",
+                    "\"" + NO_CEILING + "\" is for a kiln outdoors; where the place is " + place.id()
+                            + ", there is a ceiling or roof: write its height over the ground, for example \"2.5 m\".");
+        }
+        return none;
     }
 
     private static String family(Fields f) {

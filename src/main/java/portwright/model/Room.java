@@ -5,7 +5,7 @@ import portwright.units.Quantity;
 
 /**
  * The room round the kiln. {@code openings}: null unknown, empty none. {@code family}: family of exposure limits, null strictest. {@code infiltration}: air
- * that a closed room leaks, as measured. {@code joinedVolume}: rooms that openings to "room" lead to. {@code building}: null unknown.
+ * that a closed room leaks, as measured. {@code noCeiling}: whether nothing hangs over the kiln, then {@code ceiling} is null. {@code joinedVolume}: rooms that openings to "room" lead to. {@code building}: null unknown.
  */
 public record Room(
         RoomPlace place,
@@ -26,4 +26,5 @@ public record Room(
         String family,
         Quantity infiltration,
         Quantity joinedVolume,
-        RoomBuilding building) {}
+        RoomBuilding building,
+        boolean noCeiling) {}

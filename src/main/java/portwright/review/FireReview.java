@@ -70,6 +70,16 @@ public final class FireReview {
         Known<List<AskedState>> asked = supply.steps().known()
                 ? Known.of(AskedState.of(supply.steps().value()))
                 : Known.lacks(supply.steps().needs());
+        boolean stated = design.damper() != null && design.damper().open() != null;
+        if (stated
+                && asked.known()
+                && !asked.value().isEmpty()
+                && asked.value().stream().allMatch(a -> a.level() != null)) {
+            assume.add(
+                    "damper.open",
+                    "not used",
+                    "every gas step asks for an atmosphere: the damper is set for it, not left at the stated share");
+        }
         boolean gauge = design.burners() != null
                 && !design.burners().isEmpty()
                 && design.burners().stream().allMatch(b -> b.pressure() != null);
@@ -97,6 +107,13 @@ public final class FireReview {
     /** Open share that the design states. */
     public double damperOpen() {
         return damperOpen;
+    }
+
+    /** Whether a gas step asks no level while the design does not say how far the damper stands open: then no one knows how it burns. */
+    public boolean damperUnstated() {
+        return (design.damper() == null || design.damper().open() == null)
+                && asked.known()
+                && asked.value().stream().anyMatch(a -> a.level() == null);
     }
 
     /** Whether gas flows at all. */

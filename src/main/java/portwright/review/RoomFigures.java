@@ -34,7 +34,7 @@ final class RoomFigures {
         this.room = design.room() == null
                 ? new Room(
                         null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
-                        null, null, null)
+                        null, null, null, false)
                 : design.room();
         this.geometry = geometry;
         this.supply = supply;

@@ -129,7 +129,7 @@ public final class Catalog {
                         quantity("outdoor", "outdoors", Kind.TEMPERATURE),
                         quantity("wind", "wind", Kind.SPEED),
                         quantity("altitude", "altitude", Kind.LENGTH),
-                        quantity("ceiling", "ceiling", Kind.LENGTH),
+                        loose("ceiling", "ceiling", "e.g. 2.5 m, or none"),
                         loose("floor", "floor", "e.g. concrete"),
                         quantity("ventilator", "fan", Kind.FLOW),
                         quantity("ledOutdoors", "led outdoors", Kind.SHARE),

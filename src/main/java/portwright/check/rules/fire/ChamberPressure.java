@@ -30,6 +30,7 @@ public final class ChamberPressure implements Rule {
         if (Needs.missing(this, review, out)) {
             return;
         }
+        Needs.damper(this, review, out);
         double most = limits.value(id(), "caution");
         FireSetting worst = null;
         DraftBalance at = null;

@@ -38,6 +38,7 @@ public final class InletDraw implements Rule {
         if (Needs.missing(this, review, out)) {
             return;
         }
+        Needs.damper(this, review, out);
         Needs.altitude(this, review, out);
         Map<String, Weakest> weakest = new LinkedHashMap<>();
         for (FireSetting s : fire.settings()) {

@@ -24,6 +24,13 @@ final class Needs {
         return true;
     }
 
+    /** Open share of a gas step that asks no level: where the damper is not stated either, it is computed open and the rule counts as not checked. */
+    static void damper(Rule rule, Review review, Findings out) {
+        if (review.fire().damperUnstated()) {
+            out.lacks(rule, "damper.open");
+        }
+    }
+
     /** Number of jets: several pass as many times the gas that one does; one is computed and the rule counts as not checked. */
     static void jets(Rule rule, Review review, Findings out) {
         List<String> fields = BurnerGas.unstatedJets(review.design());

@@ -31,6 +31,7 @@ public final class Soot implements Rule {
         if (Needs.missing(this, review, out)) {
             return;
         }
+        Needs.damper(this, review, out);
         Needs.jets(this, review, out);
         FireSetting worst = null;
         double least = Double.POSITIVE_INFINITY;

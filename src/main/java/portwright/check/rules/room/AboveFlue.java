@@ -26,8 +26,12 @@ public final class AboveFlue implements Rule {
 
     @Override
     public void check(Review review, Limits limits, Findings out) {
-        boolean roof = review.design().room() != null && review.design().room().ceiling() != null;
-        if (review.room().place() == RoomPlace.OUTDOORS && !roof) {
+        boolean none = review.design().room() != null && review.design().room().noCeiling();
+        if (none && review.room().place() == RoomPlace.OUTDOORS) {
+            return;
+        }
+        if (none) {
+            out.lacks(this, "room.place");
             return;
         }
         if (!review.room().ceiling().known()) {

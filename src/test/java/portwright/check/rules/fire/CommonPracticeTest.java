@@ -269,7 +269,8 @@ class CommonPracticeTest {
                 null,
                 null,
                 null,
-                null);
+                null,
+                true);
         Design at = new Design(
                 d.title(),
                 null,

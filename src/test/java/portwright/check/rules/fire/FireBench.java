@@ -110,7 +110,8 @@ final class FireBench {
                 null,
                 null,
                 null,
-                null);
+                null,
+                true);
         return new Design(
                 d.title(),
                 null,

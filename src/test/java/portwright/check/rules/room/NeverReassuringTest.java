@@ -39,6 +39,29 @@ class NeverReassuringTest {
                 .isEmpty();
     }
 
+    /** What decides a stop and was once taken as usual where it was left out: roof over the flues, damper of steps that ask no level. */
+    @Test
+    void whatDecidesAStopIsNotTakenAsUsual() {
+        ObjectNode roof = TestDesigns.edit(TestDesigns.outdoors(), "room.hood=- ; room.ceiling=\"1.8 m\"");
+        ObjectNode damper = TestDesigns.edit(
+                TestDesigns.outdoors(),
+                "damper.open=\"5 %\" ; firing.steps[1].atmosphere=- ; firing.steps[2].atmosphere=- ; firing.steps[3].atmosphere=-");
+        for (Case c : List.of(
+                new Case("above-flue", roof, "room.ceiling"),
+                new Case("inlet-draw", damper, "damper.open"),
+                new Case("inlet-draw", damper, "damper"))) {
+            CheckResult before = TestDesigns.whole(TestDesigns.design(c.unsafe));
+            assertThat(TestDesigns.stops(before)).as(c.path).contains(c.hazard);
+            CheckResult after =
+                    TestDesigns.whole(TestDesigns.design(TestDesigns.edit(c.unsafe, c.path + "=-")));
+            assertThat(TestDesigns.lacking(after))
+                    .as(c.path)
+                    .anyMatch(n -> n.rule().equals(c.hazard)
+                            && n.needs().contains(c.path.equals("damper") ? "damper.open" : c.path));
+            assertThat(after.lighting()).as(c.path).isNotEqualTo(Verdict.CAUTION).isNotEqualTo(Verdict.CLEAR);
+        }
+    }
+
     @Test
     @Tag("slow")
     void leavingAnythingOutNeverReassures() {

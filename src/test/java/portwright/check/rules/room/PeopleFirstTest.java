@@ -108,4 +108,28 @@ class PeopleFirstTest {
                         + "burners[0].gas={\"netHeat\":\"36 MJ/m3\"}")));
         assertThat(r.notChecked()).anyMatch(n -> n.needs().contains("burners[0].gas.density"));
     }
+
+    /** The word for an open sky is refused where there is a roof. */
+    @Test
+    void onlyOutdoorsHasNoCeiling() {
+        for (String place : List.of("studio", "open-shed")) {
+            assertThat(TestDesigns.read(TestDesigns.edit(
+                                    TestDesigns.studio(), "room.ceiling=\"none\" ; room.place=\"" + place + "\""))
+                            .problems())
+                    .as(place)
+                    .anyMatch(p -> p.path().equals("room.ceiling") && p.message().contains("write its height"));
+        }
+    }
+
+    /** A stated damper that no step uses is named as not used. */
+    @Test
+    void aDamperThatNoStepUsesIsSaid() {
+        String stated = "damper.open=\"5 %\"";
+        CheckResult r = TestDesigns.whole(TestDesigns.design(TestDesigns.edit(TestDesigns.outdoors(), stated)));
+        assertThat(r.assumed())
+                .anyMatch(a -> a.field().equals("damper.open") && a.value().equals("not used"));
+        CheckResult used = TestDesigns.whole(TestDesigns.design(
+                TestDesigns.edit(TestDesigns.outdoors(), stated + " ; firing.steps[1].atmosphere=-")));
+        assertThat(used.assumed()).noneMatch(a -> a.field().equals("damper.open"));
+    }
 }

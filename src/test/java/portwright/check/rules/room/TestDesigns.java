@@ -50,7 +50,7 @@ final class TestDesigns {
                         + "\"head\":\"venturi\",\"tip\":\"1/2 in\",\"body\":\"1 in\",\"setback\":\"1/2 in\",\"length\":\"6 in\",\"flameAt\":\"hole\","
                         + "\"flameSafety\":{\"closes\":\"20 s\"}} ; burners[1].pressure=\"11 inH2O\" ; burners[1].head=\"venturi\" ; "
                         + "burners[1].flameSafety={\"closes\":\"20 s\"} ; "
-                        + "room.place=\"outdoors\" ; room.ceiling=- ; kiln.fittings[0].at=[\"0 in\",\"2 in\"] ; "
+                        + "room.place=\"outdoors\" ; room.ceiling=\"none\" ; kiln.fittings[0].at=[\"0 in\",\"2 in\"] ; "
                         + "kiln.fittings[2].at=[\"0 in\",\"15 in\"]");
     }
 
