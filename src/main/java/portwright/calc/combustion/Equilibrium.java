@@ -174,25 +174,13 @@ public final class Equilibrium {
                 lo = s;
             }
             double step = -g / slope;
-            double next = Math.abs(step) < 0.5 ? s * (1 + step) : s * Math.exp(Math.max(-20, Math.min(20, step)));
-            if (Math.abs(step) < 1e-14) {
-                return s;
-            }
-            if (!(next > lo && next < hi)) {
-                if (hi - lo <= 4e-16 * hi) {
-                    return s;
-                }
-                next = Math.abs(step) < 1e-12 ? s : lo > 0 ? Math.sqrt(lo) * Math.sqrt(hi) : hi * 1e-3;
-                if (next == s) {
-                    return s;
-                }
-            }
-            s = next;
             if (Math.abs(step) < 1e-8) {
-                return s;
+                return s * (1 + step);
             }
+            double next = s * Math.exp(Math.max(-20, Math.min(20, step)));
+            s = next > lo && next < hi ? next : lo > 0 ? Math.sqrt(lo) * Math.sqrt(hi) : hi * 1e-3;
         }
-        throw new IllegalStateException("no equilibrium found at " + temperature + " K");
+        return s; // the bracket has closed
     }
 
     /** A starting value: exact without free oxygen when rich, without CO and H2 when lean, their balance between. */

@@ -144,6 +144,7 @@ class CombustionEdgesTest {
         assertThat(p.heatCapacity()).isEqualTo(sum, within(1e-9));
         assertThat(p.massFlow(2)).isEqualTo(2 * (1 + 0.8 * Fuels.propane().stoichAirByMass(Air.ROOM)), within(1e-9));
         assertThat(p.level()).isEqualTo(AtmosphereLevel.HEAVY);
+        assertThat(p.level().lambdaLow()).isEqualTo(0.8);
     }
 
     /**
