@@ -68,7 +68,8 @@ class CliContractTest {
 
     @Test
     void checkAnswersZeroOrOneWithTheResultOnOut() throws IOException {
-        Run good = run("check", EXAMPLE.toString());
+        DesignText strongHood = example().setText("room.hood.flow", "1300 m3/h").setText("room.hood.diameter", "1.2 m");
+        Run good = run("check", file("good.json", strongHood));
         assertThat(good.exit()).isZero();
         assertThat(good.out()).isNotBlank();
         assertThat(good.err()).isEmpty();

@@ -57,7 +57,7 @@ public final class AboveFlue implements Rule {
                 hot ? new Measure(Say.toC(most), "°C") : new Measure(clear, "m"),
                 plume + (hot ? "; wood chars over " + Say.celsius(most) + "." : "."),
                 "Keep " + Say.n(c.carriedOff() ? c.heightNeededM() : Math.max(clear, c.heightNeededM()))
-                        + " m open above the flues, hang a hood that leads outdoors and add it to room.hood, or fire outdoors.",
+                        + " m open above the flues, hang a hood that leads outdoors, as strong and wide as hood-capture asks for, and add it to room.hood, or fire outdoors.",
                 limits.source(id(), limit),
                 limits.setByUser(id(), limit)));
     }
