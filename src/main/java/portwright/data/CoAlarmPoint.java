@@ -22,10 +22,14 @@ public record CoAlarmPoint(
     public static String quiet() {
         List<CoAlarmPoint> points =
                 all().stream().filter(p -> p.standard.equals(SLOWEST)).toList();
-        CoAlarmPoint never =
-                points.stream().filter(p -> p.mustByMinutes.isEmpty()).findFirst().orElseThrow();
-        CoAlarmPoint late =
-                points.stream().filter(p -> p.mustByMinutes.isPresent()).findFirst().orElseThrow();
+        CoAlarmPoint never = points.stream()
+                .filter(p -> p.mustByMinutes.isEmpty())
+                .findFirst()
+                .orElseThrow();
+        CoAlarmPoint late = points.stream()
+                .filter(p -> p.mustByMinutes.isPresent())
+                .findFirst()
+                .orElseThrow();
         return "a house alarm stays silent at " + Format.plain(never.ppm, 0) + " ppm and may take "
                 + Format.plain(late.mustByMinutes.getAsInt() / 60.0, 1) + " h at " + Format.plain(late.ppm, 0) + " ppm";
     }

@@ -44,7 +44,7 @@ final class FirstPlans {
             boolean roomy = n >= 10 || block.width > 250;
             if (roomy
                     && painters.stream()
-                            .allMatch(p -> p.bounds().width() / n <= slot - 8
+                            .allMatch(p -> p.bounds().width() / n <= slot - 14
                                     && p.bounds().height() / n <= room - 8)) {
                 reduction = n;
             }
@@ -100,12 +100,7 @@ final class FirstPlans {
                 LineStyle.CHAMBER_WALL);
         double batten = wall ? rim.minY() : rim.maxY();
         small.line(new Pt(rim.minX() - over, batten), new Pt(rim.maxX() + over, batten), LineStyle.CHAMBER_WALL);
-        String name = view.words()
-                + (p.face().mirrored() ? ", MIRRORED" : "")
-                + (view.tiling().printed().size() < 2
-                        ? ""
-                        : ", sheets " + view.code()
-                                + view.tiling().printed().get(0).cell() + " …");
+        String name = view.words() + (p.face().mirrored() ? ", MIRRORED" : "");
         block.pen.text(
                 name + ", 1 : " + reduction,
                 new Pt(cx, Math.max(block.height - top - room - 4, cy - b.height() * f / 2 - 9)),
@@ -114,7 +109,7 @@ final class FirstPlans {
                 TextStyle.BOLD);
     }
 
-    /** Where the sheets meet, with the letter of each column above and the number of each row beside. */
+    /** Where the sheets meet, with the letter of each column above, the number of each row beside, and in the corner what stands before both. */
     private static void sheets(View view, Box b, PdfPen small, int reduction) {
         Tiling t = view.tiling();
         Box seen = b.grown(2 * reduction);
@@ -129,6 +124,7 @@ final class FirstPlans {
         }
         double top = seen.maxY() + reduction;
         double left = seen.minX() - 1.6 * reduction;
+        small.text(view.code(), new Pt(seen.minX() + reduction, top), Pen.Align.RIGHT, 0, NAME);
         for (Tile tile : t.printed()) {
             String cell = tile.cell();
             int digits = (int) cell.chars().filter(Character::isDigit).count();

@@ -55,15 +55,7 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
         figures(g, p, room, sw + 70, top + 20, w - sw - 110);
         new CoChart(g, p)
                 .paint(room, 86, top + sh + 58, Math.max(200, w - 86 - CoChart.WORDS_PX), h - top - sh - 58 - 84);
-        Say.left(
-                g,
-                p,
-                "A quiet alarm proves nothing: " + CoAlarmPoint.quiet() + ".",
-                24,
-                h - 16,
-                13,
-                false,
-                Ink.INK);
+        Say.left(g, p, "A quiet alarm proves nothing: " + CoAlarmPoint.quiet() + ".", 24, h - 16, 13, false, Ink.INK);
     }
 
     private void figures(GraphicsContext g, Palette p, RoomReview r, double x, double y, double w) {

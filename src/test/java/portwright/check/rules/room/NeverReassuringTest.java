@@ -52,13 +52,15 @@ class NeverReassuringTest {
                 new Case("inlet-draw", damper, "damper"))) {
             CheckResult before = TestDesigns.whole(TestDesigns.design(c.unsafe));
             assertThat(TestDesigns.stops(before)).as(c.path).contains(c.hazard);
-            CheckResult after =
-                    TestDesigns.whole(TestDesigns.design(TestDesigns.edit(c.unsafe, c.path + "=-")));
+            CheckResult after = TestDesigns.whole(TestDesigns.design(TestDesigns.edit(c.unsafe, c.path + "=-")));
             assertThat(TestDesigns.lacking(after))
                     .as(c.path)
                     .anyMatch(n -> n.rule().equals(c.hazard)
                             && n.needs().contains(c.path.equals("damper") ? "damper.open" : c.path));
-            assertThat(after.lighting()).as(c.path).isNotEqualTo(Verdict.CAUTION).isNotEqualTo(Verdict.CLEAR);
+            assertThat(after.lighting())
+                    .as(c.path)
+                    .isNotEqualTo(Verdict.CAUTION)
+                    .isNotEqualTo(Verdict.CLEAR);
         }
     }
 

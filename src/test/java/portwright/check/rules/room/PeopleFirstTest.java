@@ -117,7 +117,8 @@ class PeopleFirstTest {
                                     TestDesigns.studio(), "room.ceiling=\"none\" ; room.place=\"" + place + "\""))
                             .problems())
                     .as(place)
-                    .anyMatch(p -> p.path().equals("room.ceiling") && p.message().contains("write its height"));
+                    .anyMatch(
+                            p -> p.path().equals("room.ceiling") && p.message().contains("write its height"));
         }
     }
 
