@@ -128,7 +128,7 @@ public final class RecordText {
         }
         for (AtmosphereLevel l : AtmosphereLevel.values()) {
             if (x.atmosphereS().containsKey(l)) {
-                add(b, l.id(), n(x.atmosphereS().get(l) / 60, 0) + " min with gas");
+                add(b, l.id(), n(x.atmosphereS().get(l) / 60, 0) + " min with gas" + reckoned(x));
             }
         }
         if (x.unknownAtmosphereS() > 0) {
@@ -146,6 +146,13 @@ public final class RecordText {
                             + " to " + n(s.toK() - ZERO_C, 0) + " °C");
         }
         return b;
+    }
+
+    /** How the atmosphere is known; a damper that is not logged is taken as the plan's. */
+    private static String reckoned(RecordResult x) {
+        return x.damperLogged()
+                ? ", reckoned from the damper as logged"
+                : ", reckoned from the card's damper settings: the log has no damper column, so this is the plan, not what was";
     }
 
     private static void findings(StringBuilder b, List<LogFinding> findings) {
@@ -206,13 +213,23 @@ public final class RecordText {
                 "the kiln may give " + lost
                         + " less than forecast, from the start of full power. Load, heat loss and voltage can explain that, or aged elements, or a dead one; measure the elements' resistance cold and unplugged. A fit to this record learns it.";
             case THERMOCOUPLE ->
-                at + offset(f.offsetK()) + ". Trust the cones; replace the thermocouple or correct the reading.";
+                "seen from the first cone that tells, " + at + "the most that any cone shows is that the " + offset(f.offsetK())
+                        + ". When it began no log without cones before can say. Trust the cones; replace the thermocouple or correct the reading.";
         };
     }
 
     /** The ledger over all records. */
     public static List<ReportLine> ledger(Ledger l) {
         List<ReportLine> b = new ArrayList<>();
+        if (!l.stoppedShort().isEmpty()) {
+            List<String> which = l.stoppedShort().stream().map(i -> String.valueOf(i + 1)).toList();
+            add(
+                    b,
+                    "no full firing",
+                    (which.size() == 1 ? "record " : "records ") + String.join(", ", which)
+                            + (which.size() == 1 ? " ends" : " end")
+                            + " before the last goal; its gas and hours are those of a part of a firing");
+        }
         add(
                 b,
                 "reduction",

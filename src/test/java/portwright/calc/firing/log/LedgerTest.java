@@ -11,6 +11,11 @@ import portwright.calc.combustion.AtmosphereLevel;
 class LedgerTest {
     private static RecordResult record(
             double reductionS, double gasKg, double topC, double share, List<ConeOffset> cones) {
+        return record(reductionS, gasKg, topC, share, cones, true);
+    }
+
+    private static RecordResult record(
+            double reductionS, double gasKg, double topC, double share, List<ConeOffset> cones, boolean reached) {
         return new RecordResult(
                 List.of(),
                 List.of(),
@@ -22,6 +27,7 @@ class LedgerTest {
                 topC + 273.15,
                 share,
                 60,
+                reached,
                 true);
     }
 
@@ -57,5 +63,14 @@ class LedgerTest {
         assertThat(l.due())
                 .containsExactly(
                         Ledger.Due.OXIDISING_FIRING, Ledger.Due.CYLINDER, Ledger.Due.ELEMENTS, Ledger.Due.THERMOCOUPLE);
+    }
+
+    /** A firing that stopped short took less gas than the next one will; it is named, and the cylinder is held against a full one. */
+    @Test
+    void aFiringThatStoppedShortIsNoFullOne() {
+        Ledger l = Ledger.of(
+                List.of(record(7200, 2, 1280, 1, List.of()), record(1800, 0.5, 980, 1, List.of(), false)), 4);
+        assertThat(l.stoppedShort()).containsExactly(1);
+        assertThat(l.due()).containsExactly(Ledger.Due.OXIDISING_FIRING, Ledger.Due.CYLINDER);
     }
 }
