@@ -225,7 +225,7 @@ public final class RecordText {
             List<String> which = l.stoppedShort().stream().map(i -> String.valueOf(i + 1)).toList();
             add(
                     b,
-                    "no full firing",
+                    "not full",
                     (which.size() == 1 ? "record " : "records ") + String.join(", ", which)
                             + (which.size() == 1 ? " ends" : " end")
                             + " before the last goal; its gas and hours are those of a part of a firing");

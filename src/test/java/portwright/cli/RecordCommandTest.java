@@ -113,7 +113,7 @@ class RecordCommandTest {
         Files.writeString(log, String.join("\n", java.util.Arrays.copyOf(rows, rows.length * 17 / 20)));
         assertThat(run("record", log, design)).isZero();
         assertThat(out.toString())
-                .contains("no full firing")
+                .contains("not full")
                 .contains("record 1 ends before the last goal")
                 .contains("the log has no damper column, so this is the plan");
     }

@@ -63,7 +63,8 @@ public record Ledger(
             for (var e : r.atmosphereS().entrySet()) {
                 hours += e.getKey() == AtmosphereLevel.OXIDIZING ? 0 : e.getValue() / 3600;
             }
-            if (hours == 0 && r.topK() >= OXIDISING_K) {
+            // A log that ends early and says nothing of gas may be the first part of a reduction.
+            if (hours == 0 && r.topK() >= OXIDISING_K && (r.reached() || r.gasLogged())) {
                 reduction = 0;
                 oxidised = true;
             }

@@ -21,6 +21,7 @@ import portwright.calc.firing.Step;
  * @param powerShare element power found against power asked, at full power; NaN where the record does not tell
  * @param telling minutes of the record that tell of the element power
  * @param reached whether the last step's goal was met
+ * @param gasLogged whether the log tells of the gas; without, gas burns where the plan says so
  * @param damperLogged whether the log tells where the damper stood; without, the atmosphere is reckoned from the plan's settings
  */
 public record RecordResult(
@@ -35,6 +36,7 @@ public record RecordResult(
         double powerShare,
         double telling,
         boolean reached,
+        boolean gasLogged,
         boolean damperLogged) {
     private static final double GAS_SCALE_KNOWN = 0.08;
     private static final double STAND_K_PER_S = 5 / 3600.0;
@@ -82,6 +84,7 @@ public record RecordResult(
                 Followed.median(share),
                 share.size() * Grid.SPACING_S / 60,
                 f.tracker.reached,
+                java.util.Arrays.stream(f.grid.gasPa()).anyMatch(pa -> !Double.isNaN(pa)),
                 f.damperLogged);
     }
 

@@ -28,6 +28,7 @@ class LedgerTest {
                 share,
                 60,
                 reached,
+                false,
                 true);
     }
 
@@ -72,5 +73,15 @@ class LedgerTest {
                 List.of(record(7200, 2, 1280, 1, List.of()), record(1800, 0.5, 980, 1, List.of(), false)), 4);
         assertThat(l.stoppedShort()).containsExactly(1);
         assertThat(l.due()).containsExactly(Ledger.Due.OXIDISING_FIRING, Ledger.Due.CYLINDER);
+    }
+
+    /** The first part of a firing, in a log that says nothing of gas, renews no element. */
+    @Test
+    void aPartOfAFiringIsNoOxidisingOne() {
+        Ledger l = Ledger.of(
+                List.of(record(7200, 2, 1280, 1, List.of()), record(0, 0, 854, Double.NaN, List.of(), false)), 10);
+        assertThat(l.oxidisedSince()).isFalse();
+        assertThat(l.reductionHours()).isCloseTo(2, within(1e-12));
+        assertThat(l.due()).contains(Ledger.Due.OXIDISING_FIRING);
     }
 }
