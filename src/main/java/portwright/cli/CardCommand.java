@@ -67,7 +67,9 @@ final class CardCommand implements Callable<Integer> {
             throw new UserError(Cli.STOP, e.getMessage());
         }
         Output.write(out, pdf);
-        spec.commandLine().getOut().println(out + ": firing card, " + size.words() + ", and the record for its back. Print at 100 %.");
+        spec.commandLine()
+                .getOut()
+                .println(out + ": firing card, " + size.words() + ", and the record for its back. Print at 100 %.");
         return Cli.OK;
     }
 }

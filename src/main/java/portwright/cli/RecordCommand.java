@@ -43,7 +43,8 @@ final class RecordCommand implements Callable<Integer> {
     @Option(
             names = "--fit",
             paramLabel = "NEW.json",
-            description = "fit loss factor and leak area to the last record and write a new design; exit 1 where the record does not tell")
+            description =
+                    "fit loss factor and leak area to the last record and write a new design; exit 1 where the record does not tell")
     private Path fit;
 
     @Spec

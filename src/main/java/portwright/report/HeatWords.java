@@ -26,8 +26,7 @@ final class HeatWords {
                                 + " with flue gas, air and leaks, " + kwh(e.portRadiationJ())
                                 + " radiated by the ports"),
                 new ReportLine(
-                        "heat stored",
-                        kwh(e.shellJ()) + " in the brick, " + kwh(e.loadJ()) + " in ware and furniture"),
+                        "heat stored", kwh(e.shellJ()) + " in the brick, " + kwh(e.loadJ()) + " in ware and furniture"),
                 new ReportLine(
                         "left over",
                         String.format(Locale.ROOT, "%.1e", gapJ(e) / KWH) + " kWh; the balance closes to "
@@ -69,9 +68,10 @@ final class HeatWords {
                             + kw(p.radiationW()) + " radiated"));
         }
         if (!out.isEmpty()) {
-            out.add(new ReportLine(
-                    "",
-                    "2 to 3 kW is told of three 30 mm inlets and two 40 mm flues at 70 %; holes and plate decide. Plug them."));
+            out.add(
+                    new ReportLine(
+                            "",
+                            "2 to 3 kW is told of three 30 mm inlets and two 40 mm flues at 70 %; holes and plate decide. Plug them."));
         }
         return out;
     }

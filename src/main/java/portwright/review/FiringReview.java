@@ -138,7 +138,9 @@ public final class FiringReview {
     /** Such a share; empty where it is kept, or the last gas step's climb needs no more. The forecast must be known. */
     public Optional<KeptShare> keptShare() {
         List<StepResult> fired = forecast().value().nominal().steps().stream()
-                .filter(r -> r.step().gas() && r.step().electric() && !Double.isNaN(r.step().elementShare()))
+                .filter(r -> r.step().gas()
+                        && r.step().electric()
+                        && !Double.isNaN(r.step().elementShare()))
                 .toList();
         if (fired.isEmpty()) {
             return Optional.empty();
@@ -148,7 +150,8 @@ public final class FiringReview {
         if (last.step().elementShare() <= first) {
             return Optional.empty();
         }
-        double less = (last.step().elementShare() - first) * kiln.value().elements().fullW();
+        double less =
+                (last.step().elementShare() - first) * kiln.value().elements().fullW();
         DoubleUnaryOperator heat = SteadyShell.heatOf(kiln.value(), gas(), last.step(), last.damperShare());
         return Optional.of(new KeptShare(
                 first,

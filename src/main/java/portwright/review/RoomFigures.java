@@ -114,8 +114,7 @@ final class RoomFigures {
     }
 
     private double fan() {
-        return si(room.ventilator())
-                + (room.hood() == null ? 0 : si(room.hood().flow()));
+        return si(room.ventilator()) + (room.hood() == null ? 0 : si(room.hood().flow()));
     }
 
     private Boolean indoors() {
@@ -167,8 +166,8 @@ final class RoomFigures {
         double wide = lid + 2 * SafetyNumber.value("hood-overhang") * height;
         double diameter = room.hood().diameter().metres();
         double covers = Math.min(1, diameter * diameter / (wide * wide));
-        return Known.of(new RoomReview.HoodFigures(
-                plate, flow, needed, wide, diameter, Math.min(1, flow / needed) * covers));
+        return Known.of(
+                new RoomReview.HoodFigures(plate, flow, needed, wide, diameter, Math.min(1, flow / needed) * covers));
     }
 
     private Known<RoomReview.Heat> heat(Known<RoomReview.Air> air, Known<RoomReview.Co> co) {

@@ -76,7 +76,6 @@ final class CardPaper {
 
     /** Last line of a page. */
     void foot(String text) {
-        words(
-                Words.fit(pen, text, width(), FirstPage.SMALL), left, height - Frame.MARGIN - 0.8, FirstPage.SMALL);
+        words(Words.fit(pen, text, width(), FirstPage.SMALL), left, height - Frame.MARGIN - 0.8, FirstPage.SMALL);
     }
 }

@@ -37,8 +37,8 @@ final class CardPlate {
         CardData.Plate p = plate;
         if (p == null) {
             c.words("Plate over the flue", c.left, top, CardPaper.HEADING);
-            double y = c.flow(
-                    "The flues are not known: the plate cannot be drawn.", c.left, top + 2, w, CardPaper.TEXT);
+            double y =
+                    c.flow("The flues are not known: the plate cannot be drawn.", c.left, top + 2, w, CardPaper.TEXT);
             return closing(y + 2, w);
         }
         c.cell("Damper plate on " + p.flue() + ", full size", c.left, w, top, CardPaper.HEADING);

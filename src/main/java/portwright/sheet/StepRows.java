@@ -78,9 +78,8 @@ final class StepRows {
                         .map(StepTravel::words)
                         .orElse("by flame");
         String rate = s.hold() != null ? "–" : s.fullRate() ? "full" : typed(s.rate());
-        String to = s.hold() != null
-                ? "hold " + s.hold().typed()
-                : s.cone() != null ? "cone " + s.cone() : s.to().typed();
+        String to =
+                s.hold() != null ? "hold " + s.hold().typed() : s.cone() != null ? "cone " + s.cone() : s.to().typed();
         return new CardData.Step(
                 to,
                 beside(s, atC),

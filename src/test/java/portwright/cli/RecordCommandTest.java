@@ -109,7 +109,9 @@ class RecordCommandTest {
     /** Two thirds of a firing: named as such; atmosphere without a damper column is the card's, not a fact. */
     @Test
     void twoThirdsOfAFiringAreNoFullOne() throws Exception {
-        String[] rows = Files.readString(log).replaceAll("(?m)^([^,]*,[^,]*),[^,]*,", "$1,").split("\n");
+        String[] rows = Files.readString(log)
+                .replaceAll("(?m)^([^,]*,[^,]*),[^,]*,", "$1,")
+                .split("\n");
         Files.writeString(log, String.join("\n", java.util.Arrays.copyOf(rows, rows.length * 17 / 20)));
         assertThat(run("record", log, design)).isZero();
         assertThat(out.toString())

@@ -59,8 +59,8 @@ class OpenPortsForecastTest {
     /** The figure shown is the one the balance reckons with: the same kiln and plate, at the temperature where that step ends. */
     @Test
     void theCostIsShownAsItsOwnFigure() throws IOException {
-        Review review = Review.of(
-                design("open").setText("damper.open", "70 %").read().design());
+        Review review =
+                Review.of(design("open").setText("damper.open", "70 %").read().design());
         Sample s = last(review.firing().forecast().value().nominal(), 0);
         OpenPorts shown = review.firing().openPorts().get(1);
         assertThat(shown.damperShare()).isCloseTo(0.7, within(1e-9));

@@ -96,7 +96,10 @@ class FiringCardTest {
                     new CardBuilder.Computed(StepTravel.of(Prints.review(design).fire()), ""));
             for (CardData.Step s : card.steps()) {
                 if (s.across().isEmpty()) {
-                    assertThat(s.to() + " " + s.beside()).as(starter).contains("°C").contains("°F");
+                    assertThat(s.to() + " " + s.beside())
+                            .as(starter)
+                            .contains("°C")
+                            .contains("°F");
                     assertThat(s.pressure()).as(starter).matches(s.gas() ? "[0-9.]+ (inH2O|mbar|psi|bar)" : "shut");
                 }
             }

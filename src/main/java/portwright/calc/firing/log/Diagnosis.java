@@ -91,18 +91,7 @@ final class Diagnosis {
                             && x.timeS() > f.grid.timeS()[Math.max(0, gone - EDGE)]);
             add(LogFinding.Kind.RELAY, gone, f.asked[gone] - f.logged.get(gone).neededW());
         }
-        List<ConeOffset> off = f.offsets.stream()
-                .filter(o -> Math.abs(o.surelyK()) >= ConeCheck.TELLS_K)
-                .toList();
-        off.stream()
-                .max(Comparator.comparingDouble(o -> Math.abs(o.surelyK())))
-                .ifPresent(o -> out.add(new LogFinding(
-                        LogFinding.Kind.THERMOCOUPLE,
-                        off.get(0).timeS(),
-                        off.get(0).readingK(),
-                        Double.NaN,
-                        o.offsetK(),
-                        false)));
+        ConeCheck.wrong(f.offsets).ifPresent(out::add);
         out.sort(Comparator.comparing(LogFinding::kind));
         return out;
     }

@@ -87,7 +87,10 @@ public record Ledger(
         if (reduction > 0) {
             due.add(Due.OXIDISING_FIRING);
         }
-        if (cylinderKg - gas < (records.get(records.size() - 1).reached() ? records.get(records.size() - 1).gasKg() : most)) {
+        if (cylinderKg - gas
+                < (records.get(records.size() - 1).reached()
+                        ? records.get(records.size() - 1).gasKg()
+                        : most)) {
             due.add(Due.CYLINDER);
         }
         if (rise > OLD_SHARE) {

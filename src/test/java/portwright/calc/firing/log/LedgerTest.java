@@ -69,8 +69,8 @@ class LedgerTest {
     /** A firing that stopped short took less gas than the next one will; it is named, and the cylinder is held against a full one. */
     @Test
     void aFiringThatStoppedShortIsNoFullOne() {
-        Ledger l = Ledger.of(
-                List.of(record(7200, 2, 1280, 1, List.of()), record(1800, 0.5, 980, 1, List.of(), false)), 4);
+        Ledger l =
+                Ledger.of(List.of(record(7200, 2, 1280, 1, List.of()), record(1800, 0.5, 980, 1, List.of(), false)), 4);
         assertThat(l.stoppedShort()).containsExactly(1);
         assertThat(l.due()).containsExactly(Ledger.Due.OXIDISING_FIRING, Ledger.Due.CYLINDER);
     }
