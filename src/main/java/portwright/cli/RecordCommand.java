@@ -43,7 +43,8 @@ final class RecordCommand implements Callable<Integer> {
     @Option(
             names = "--fit",
             paramLabel = "NEW.json",
-            description = "fit loss factor and leak area to the last record and write a new design")
+            description =
+                    "fit loss factor and leak area to the last record and write a new design; exit 1 where the record does not tell")
     private Path fit;
 
     @Spec
@@ -72,7 +73,7 @@ final class RecordCommand implements Callable<Integer> {
                         json
                                 ? RecordJson.write(record.value(), names, fitted)
                                 : RecordText.write(record.value(), names, fitted));
-        return Cli.OK;
+        return fitted != null && nothing(fitted) ? Cli.STOP : Cli.OK;
     }
 
     private static Known<RecordReview> review(Review review, List<FiringLog> logs, Path designFile) {
@@ -98,8 +99,12 @@ final class RecordCommand implements Callable<Integer> {
         }
     }
 
+    private static boolean nothing(Fit f) {
+        return Double.isNaN(f.lossFactor()) && Double.isNaN(f.leakM2());
+    }
+
     private void save(DesignText document, Fit f) {
-        if (Double.isNaN(f.lossFactor()) && Double.isNaN(f.leakM2())) {
+        if (nothing(f)) {
             spec.commandLine().getErr().println(fit + ": not written; nothing is fitted: " + f.whyNoLoss() + ".");
             return;
         }

@@ -62,6 +62,7 @@ public final class RecordJson {
         ObjectNode air = o.putObject("atmosphereMinutes");
         x.atmosphereS().forEach((l, s) -> Json.number(air, l.id(), s / 60));
         Json.number(air, "unknown", x.unknownAtmosphereS() / 60);
+        o.put("atmosphereFrom", x.damperLogged() ? "logged damper" : "the card's damper settings; no damper is logged");
         ArrayNode findings = o.putArray("findings");
         x.findings().forEach(f -> {
             ObjectNode n = findings.addObject()
@@ -112,6 +113,8 @@ public final class RecordJson {
     }
 
     private static void ledger(ObjectNode o, Ledger l) {
+        ArrayNode ended = o.putArray("recordsStoppedShort");
+        l.stoppedShort().forEach(ended::add);
         Json.number(o, "reductionHoursSinceOxidising", l.reductionHours());
         o.put("oxidisingFiringAmongRecords", l.oxidisedSince());
         Json.number(o, "gasUsedKg", l.gasUsedKg());

@@ -28,6 +28,10 @@ public final class RecordText {
     public static final String LAST_WORD =
             "A record decides nothing alone: look at elements, relays and damper with the kiln cold and unplugged. Work on the wiring belongs to licensed practice.";
 
+    private static final String BY_LOG = ", reckoned from the damper as logged";
+    private static final String BY_CARD =
+            ", reckoned from the card's damper settings: the log has no damper column, so this is the plan, not what was";
+
     private RecordText() {}
 
     /** Every log, then the ledger, then the fit where one was asked for ({@code null}: none). */
@@ -128,7 +132,10 @@ public final class RecordText {
         }
         for (AtmosphereLevel l : AtmosphereLevel.values()) {
             if (x.atmosphereS().containsKey(l)) {
-                add(b, l.id(), n(x.atmosphereS().get(l) / 60, 0) + " min with gas");
+                add(
+                        b,
+                        l.id(),
+                        n(x.atmosphereS().get(l) / 60, 0) + " min with gas" + (x.damperLogged() ? BY_LOG : BY_CARD));
             }
         }
         if (x.unknownAtmosphereS() > 0) {
@@ -181,38 +188,22 @@ public final class RecordText {
 
     /** A finding in words. */
     public static String words(LogFinding f) {
-        String at = Double.isNaN(f.kelvin())
-                ? ""
-                : "at " + n(f.timeS() / 3600, 2) + " h, " + n(f.kelvin() - ZERO_C, 0) + " °C: ";
-        String lost = Double.isNaN(f.lostW()) ? "" : n(f.lostW() / 1000, 1) + " kW";
-        String falls = f.falls() ? " The temperature falls." : "";
-        return switch (f.kind()) {
-            case RELAY ->
-                at + "nearly all element power is gone (" + lost + " missing)." + falls
-                        + " Look at relay, switch, breaker and controller, unless the kiln was switched off.";
-            case STUCK ->
-                at
-                        + "the elements give power that the plan does not ask for: a relay or contactor stuck shut, unless the firing was changed by hand. Switch off at the disconnect, not at the controller, and renew it before the next firing.";
-            case ELEMENT ->
-                at + lost + " of element power is lost from here on." + falls
-                        + " Look for a broken element, or the relay of its group; measure each element's resistance cold and unplugged.";
-            case TOO_MUCH_AIR ->
-                at + "too much air" + (f.lostW() > 0 ? ", " + lost + " of heat lost" : "") + "." + falls
-                        + " Close the damper toward the plan's setting and watch the flame at the spyhole and the CO meter.";
-            case ELEMENT_OR_AIR ->
-                at + lost + " of heat is lost from here on, with gas burning." + falls
-                        + " Either the damper stands too far open or an element is broken; a damper column in the log tells them apart.";
-            case WEAK ->
-                "the kiln may give " + lost
-                        + " less than forecast, from the start of full power. Load, heat loss and voltage can explain that, or aged elements, or a dead one; measure the elements' resistance cold and unplugged. A fit to this record learns it.";
-            case THERMOCOUPLE ->
-                at + offset(f.offsetK()) + ". Trust the cones; replace the thermocouple or correct the reading.";
-        };
+        return FindingWords.of(f);
     }
 
     /** The ledger over all records. */
     public static List<ReportLine> ledger(Ledger l) {
         List<ReportLine> b = new ArrayList<>();
+        if (!l.stoppedShort().isEmpty()) {
+            List<String> which =
+                    l.stoppedShort().stream().map(i -> String.valueOf(i + 1)).toList();
+            add(
+                    b,
+                    "not full",
+                    (which.size() == 1 ? "record " : "records ") + String.join(", ", which)
+                            + (which.size() == 1 ? " ends" : " end")
+                            + " before the last goal; its gas and hours are those of a part of a firing");
+        }
         add(
                 b,
                 "reduction",

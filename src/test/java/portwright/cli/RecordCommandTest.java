@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import portwright.file.Starters;
 import portwright.review.RecordBench;
 
 class RecordCommandTest {
@@ -87,5 +88,35 @@ class RecordCommandTest {
         Files.writeString(shortLog, "time h,temp C\n0,20\n0.1,30\n");
         assertThat(run("record", shortLog, design)).isEqualTo(2);
         assertThat(out.toString()).isEmpty();
+    }
+
+    /** With a rate in every step the controller chooses the power: a refusal with its reason, the record all the same. */
+    @Test
+    void aFitThatTheRecordCannotGiveIsRefused() throws Exception {
+        Path starter = folder.resolve("rated.json");
+        Files.writeString(starter, Starters.find("hexagon-27cm").orElseThrow().toText());
+        Path table = folder.resolve("table.csv");
+        assertThat(run("forecast", starter, "--csv", table)).isZero();
+        Path fitted = folder.resolve("fitted.json");
+        assertThat(run("record", table, starter, "--fit", fitted)).isEqualTo(1);
+        assertThat(err.toString())
+                .hasLineCount(1)
+                .contains("not written", "the controller chooses the power", "\"rate\": \"full\"");
+        assertThat(fitted).doesNotExist();
+        assertThat(out.toString()).contains("Ledger of 1 record");
+    }
+
+    /** Two thirds of a firing: named as such; atmosphere without a damper column is the card's, not a fact. */
+    @Test
+    void twoThirdsOfAFiringAreNoFullOne() throws Exception {
+        String[] rows = Files.readString(log)
+                .replaceAll("(?m)^([^,]*,[^,]*),[^,]*,", "$1,")
+                .split("\n");
+        Files.writeString(log, String.join("\n", java.util.Arrays.copyOf(rows, rows.length * 17 / 20)));
+        assertThat(run("record", log, design)).isZero();
+        assertThat(out.toString())
+                .contains("not full")
+                .contains("record 1 ends before the last goal")
+                .contains("the log has no damper column, so this is the plan");
     }
 }

@@ -18,6 +18,7 @@ record Clock(double seconds, boolean colon, boolean half, boolean dated) {
     private static final Pattern COLON = Pattern.compile(
             "(\\d{1,3}):(\\d{1,2})(?::(\\d{1,2}(?:[.,]\\d+)?))?\\s*([ap])?\\.?\\s*m?\\.?(?:z|[+-]\\d\\d:?\\d\\d)?$");
     private static final Pattern HALF = Pattern.compile("(\\d{1,2})\\s*([ap])\\.?m\\.?$");
+    private static final Pattern BARE = Pattern.compile("[0-9]+([.,][0-9]+)?");
     private static final Pattern ISO = Pattern.compile("(\\d{4})-(\\d{1,2})-(\\d{1,2})");
     private static final Pattern POINTS =
             Pattern.compile("(?<![\\d.])(\\d{1,2})\\.(\\d{1,2})\\.(\\d{4}|\\d{2})(?![\\d.])");
@@ -28,6 +29,11 @@ record Clock(double seconds, boolean colon, boolean half, boolean dated) {
 
     /** Reads a time; null when it is none. A bare number needs the column's unit. */
     static Clock read(String text, String date, double unitS) {
+        if (bare(text)) {
+            return Double.isNaN(unitS)
+                    ? null
+                    : new Clock(Double.parseDouble(text.replace(',', '.')) * unitS, false, false, false);
+        }
         String s = text.toLowerCase(Locale.ROOT);
         double day = day(date == null ? s : date);
         boolean dated = !Double.isNaN(day);
@@ -47,10 +53,6 @@ record Clock(double seconds, boolean colon, boolean half, boolean dated) {
             return new Clock(
                     (dated ? day : 0) + hour(Integer.parseInt(hm.group(1)), hm.group(2)) * 3600, true, true, dated);
         }
-        double bare = s.matches("[0-9]+([.,][0-9]+)?") ? Double.parseDouble(s.replace(',', '.')) : Double.NaN;
-        if (!Double.isNaN(bare)) {
-            return Double.isNaN(unitS) ? null : new Clock(bare * unitS, false, false, false);
-        }
         Matcher l = LONG.matcher(s);
         if (!s.isEmpty() && l.matches() && (l.group(1) != null || s.contains("m") || l.group(3) != null)) {
             return new Clock(part(l.group(1)) * 3600 + part(l.group(2)) * 60 + part(l.group(3)), false, false, false);
@@ -60,7 +62,7 @@ record Clock(double seconds, boolean colon, boolean half, boolean dated) {
 
     /** Whether a text is a bare number, whose unit the header must say. */
     static boolean bare(String text) {
-        return text.matches("[0-9]+([.,][0-9]+)?");
+        return BARE.matcher(text).matches();
     }
 
     private static double part(String s) {
@@ -73,6 +75,9 @@ record Clock(double seconds, boolean colon, boolean half, boolean dated) {
 
     /** Seconds to midnight of a date: year first with dashes, day first with points; with slashes month first unless that is above 12. */
     private static double day(String text) {
+        if (text.indexOf('-') < 0 && text.indexOf('.') < 0 && text.indexOf('/') < 0) {
+            return Double.NaN;
+        }
         Matcher iso = ISO.matcher(text);
         Matcher points = POINTS.matcher(text);
         Matcher slashes = SLASHES.matcher(text);

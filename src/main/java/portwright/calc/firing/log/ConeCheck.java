@@ -1,7 +1,9 @@
 package portwright.calc.firing.log;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import portwright.calc.firing.ConeWork;
 import portwright.data.Cones;
 
@@ -38,6 +40,21 @@ final class ConeCheck {
             out.add(new ConeOffset(row.cone(), row.timeS(), g.kelvin()[end] + f * g.climbKPerS()[end], mean, sure));
         }
         return out;
+    }
+
+    /** A reading that the cones prove wrong: from the first cone that shows it, as far as any cone shows it. */
+    static Optional<LogFinding> wrong(List<ConeOffset> offsets) {
+        List<ConeOffset> off =
+                offsets.stream().filter(o -> Math.abs(o.surelyK()) >= TELLS_K).toList();
+        return off.stream()
+                .max(Comparator.comparingDouble(o -> Math.abs(o.surelyK())))
+                .map(o -> new LogFinding(
+                        LogFinding.Kind.THERMOCOUPLE,
+                        off.get(0).timeS(),
+                        off.get(0).readingK(),
+                        Double.NaN,
+                        o.offsetK(),
+                        false));
     }
 
     /** What must be added to the readings so that the cone falls at a time, K; NaN beyond ±200 K. */

@@ -91,11 +91,7 @@ final class Diagnosis {
                             && x.timeS() > f.grid.timeS()[Math.max(0, gone - EDGE)]);
             add(LogFinding.Kind.RELAY, gone, f.asked[gone] - f.logged.get(gone).neededW());
         }
-        f.offsets.stream()
-                .max(Comparator.comparingDouble(o -> Math.abs(o.surelyK())))
-                .filter(o -> Math.abs(o.surelyK()) >= ConeCheck.TELLS_K)
-                .ifPresent(o -> out.add(new LogFinding(
-                        LogFinding.Kind.THERMOCOUPLE, o.timeS(), o.readingK(), Double.NaN, o.offsetK(), false)));
+        ConeCheck.wrong(f.offsets).ifPresent(out::add);
         out.sort(Comparator.comparing(LogFinding::kind));
         return out;
     }

@@ -45,7 +45,9 @@ public record Fit(double lossFactor, double leakM2, String whyNoLoss, String why
         List<Integer> gas = told(base, true);
         List<Integer> use = plain.size() >= LEAST ? plain : gas;
         if (use.size() < LEAST) {
-            String why = "the record has less than 30 minutes at full or fixed power above 630 °C";
+            String why =
+                    "the record has less than 30 minutes at full or fixed power above 630 °C; in a step with a rate the controller"
+                            + " chooses the power and no log tells it. Fire one step with \"rate\": \"full\" or a fixed \"elements\" share";
             return new Fit(Double.NaN, Double.NaN, why, why, Double.NaN);
         }
         double loss = loss(base, use);

@@ -7,6 +7,7 @@ import portwright.calc.combustion.AtmosphereLevel;
 /**
  * A kiln over its records, oldest first.
  *
+ * @param stoppedShort records that end before their last goal, from 0: no full firings
  * @param reductionHours since the last oxidising firing; gas burnt in an atmosphere that is not known counts
  * @param oxidisedSince whether an oxidising firing is among the records
  * @param gasUsedKg in all records
@@ -18,6 +19,7 @@ import portwright.calc.combustion.AtmosphereLevel;
  * @param due what comes next
  */
 public record Ledger(
+        List<Integer> stoppedShort,
         double reductionHours,
         boolean oxidisedSince,
         double gasUsedKg,
@@ -35,7 +37,7 @@ public record Ledger(
     public enum Due {
         /** An oxidising firing before the next reduction. */
         OXIDISING_FIRING,
-        /** The cylinder does not hold another firing like the last. */
+        /** The cylinder does not hold another firing like the last; after one that stopped short, like the one that took most. */
         CYLINDER,
         /** Elements have lost a tenth of their power and more since the first record. */
         ELEMENTS,
@@ -50,12 +52,19 @@ public record Ledger(
         double gas = 0;
         List<Double> shares = new ArrayList<>();
         double offset = Double.NaN;
+        List<Integer> stopped = new ArrayList<>();
+        double most = 0;
         for (RecordResult r : records) {
+            if (!r.reached()) {
+                stopped.add(shares.size());
+            }
+            most = Math.max(most, r.gasKg());
             double hours = r.unknownAtmosphereS() / 3600;
             for (var e : r.atmosphereS().entrySet()) {
                 hours += e.getKey() == AtmosphereLevel.OXIDIZING ? 0 : e.getValue() / 3600;
             }
-            if (hours == 0 && r.topK() >= OXIDISING_K) {
+            // A log that ends early and says nothing of gas may be the first part of a reduction.
+            if (hours == 0 && r.topK() >= OXIDISING_K && (r.reached() || r.gasLogged())) {
                 reduction = 0;
                 oxidised = true;
             }
@@ -78,7 +87,10 @@ public record Ledger(
         if (reduction > 0) {
             due.add(Due.OXIDISING_FIRING);
         }
-        if (cylinderKg - gas < records.get(records.size() - 1).gasKg()) {
+        if (cylinderKg - gas
+                < (records.get(records.size() - 1).reached()
+                        ? records.get(records.size() - 1).gasKg()
+                        : most)) {
             due.add(Due.CYLINDER);
         }
         if (rise > OLD_SHARE) {
@@ -87,6 +99,6 @@ public record Ledger(
         if (Math.abs(offset) >= ConeCheck.TELLS_K) {
             due.add(Due.THERMOCOUPLE);
         }
-        return new Ledger(reduction, oxidised, gas, cylinderKg - gas, shares, rise, offset, due);
+        return new Ledger(stopped, reduction, oxidised, gas, cylinderKg - gas, shares, rise, offset, due);
     }
 }

@@ -4,7 +4,7 @@ package portwright.calc.firing.log;
  * Something that a record shows.
  *
  * @param kind what it is
- * @param timeS when it begins; 0 for the whole record
+ * @param timeS when it begins; 0 for the whole record; for a thermocouple the first cone that shows it
  * @param kelvin chamber then; NaN for the whole record
  * @param lostW power missing against what the step asks, W; NaN where that is not the measure
  * @param offsetK reading error; NaN where that is not the measure

@@ -22,6 +22,7 @@ public final class LogParser {
     private static final Pattern FALLEN = Pattern.compile(
             "(?:cone|\\^|Δ|∆|△)\\s*(0?\\d{1,2})\\s*(?:is|has|went|just)?\\s*(?:down|fell|fallen|flat|over|dropped|drops)\\b",
             Pattern.CASE_INSENSITIVE);
+    private static final Pattern DEGREES = Pattern.compile("[°º .]|deg");
     private static final Pattern NOT_YET =
             Pattern.compile("start|soft|half|bend|moving|stand|not ", Pattern.CASE_INSENSITIVE);
 
@@ -214,7 +215,7 @@ public final class LogParser {
     }
 
     private static Boolean scale(String unit) {
-        return switch (unit.toLowerCase(Locale.ROOT).replaceAll("[°º .]|deg", "")) {
+        return switch (DEGREES.matcher(unit.toLowerCase(Locale.ROOT)).replaceAll("")) {
             case "c", "℃" -> Boolean.TRUE;
             case "f", "℉" -> Boolean.FALSE;
             default -> null;
@@ -256,6 +257,9 @@ public final class LogParser {
     }
 
     private String cone(int line, String cell, String note) {
+        if (cell.isEmpty() && note.isEmpty()) {
+            return null;
+        }
         Matcher m = cell.isEmpty() ? FALLEN.matcher(note) : CONE.matcher(cell.toLowerCase(Locale.ROOT));
         if (!m.find()) {
             if (!cell.isEmpty() && !cell.equals("-")) {

@@ -21,6 +21,8 @@ import portwright.calc.firing.Step;
  * @param powerShare element power found against power asked, at full power; NaN where the record does not tell
  * @param telling minutes of the record that tell of the element power
  * @param reached whether the last step's goal was met
+ * @param gasLogged whether the log tells of the gas; without, gas burns where the plan says so
+ * @param damperLogged whether the log tells where the damper stood; without, the atmosphere is reckoned from the plan's settings
  */
 public record RecordResult(
         List<LogFinding> findings,
@@ -33,7 +35,9 @@ public record RecordResult(
         double topK,
         double powerShare,
         double telling,
-        boolean reached) {
+        boolean reached,
+        boolean gasLogged,
+        boolean damperLogged) {
     private static final double GAS_SCALE_KNOWN = 0.08;
     private static final double STAND_K_PER_S = 5 / 3600.0;
     private static final double FALL_K_PER_S = -3 / 3600.0;
@@ -79,7 +83,9 @@ public record RecordResult(
                 top,
                 Followed.median(share),
                 share.size() * Grid.SPACING_S / 60,
-                f.tracker.reached);
+                f.tracker.reached,
+                java.util.Arrays.stream(f.grid.gasPa()).anyMatch(pa -> !Double.isNaN(pa)),
+                f.damperLogged);
     }
 
     private static List<StepRecord> steps(Followed f, double[] gas) {

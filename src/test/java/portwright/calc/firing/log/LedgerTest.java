@@ -11,6 +11,11 @@ import portwright.calc.combustion.AtmosphereLevel;
 class LedgerTest {
     private static RecordResult record(
             double reductionS, double gasKg, double topC, double share, List<ConeOffset> cones) {
+        return record(reductionS, gasKg, topC, share, cones, true);
+    }
+
+    private static RecordResult record(
+            double reductionS, double gasKg, double topC, double share, List<ConeOffset> cones, boolean reached) {
         return new RecordResult(
                 List.of(),
                 List.of(),
@@ -22,6 +27,8 @@ class LedgerTest {
                 topC + 273.15,
                 share,
                 60,
+                reached,
+                false,
                 true);
     }
 
@@ -57,5 +64,24 @@ class LedgerTest {
         assertThat(l.due())
                 .containsExactly(
                         Ledger.Due.OXIDISING_FIRING, Ledger.Due.CYLINDER, Ledger.Due.ELEMENTS, Ledger.Due.THERMOCOUPLE);
+    }
+
+    /** A firing that stopped short took less gas than the next one will; it is named, and the cylinder is held against a full one. */
+    @Test
+    void aFiringThatStoppedShortIsNoFullOne() {
+        Ledger l =
+                Ledger.of(List.of(record(7200, 2, 1280, 1, List.of()), record(1800, 0.5, 980, 1, List.of(), false)), 4);
+        assertThat(l.stoppedShort()).containsExactly(1);
+        assertThat(l.due()).containsExactly(Ledger.Due.OXIDISING_FIRING, Ledger.Due.CYLINDER);
+    }
+
+    /** The first part of a firing, in a log that says nothing of gas, renews no element. */
+    @Test
+    void aPartOfAFiringIsNoOxidisingOne() {
+        Ledger l = Ledger.of(
+                List.of(record(7200, 2, 1280, 1, List.of()), record(0, 0, 854, Double.NaN, List.of(), false)), 10);
+        assertThat(l.oxidisedSince()).isFalse();
+        assertThat(l.reductionHours()).isCloseTo(2, within(1e-12));
+        assertThat(l.due()).contains(Ledger.Due.OXIDISING_FIRING);
     }
 }

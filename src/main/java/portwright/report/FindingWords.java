@@ -1,0 +1,43 @@
+package portwright.report;
+
+import portwright.calc.firing.log.LogFinding;
+import portwright.units.Format;
+
+/** What a record shows, in words: what, when, and where to look. */
+final class FindingWords {
+    private static final double ZERO_C = 273.15;
+
+    private FindingWords() {}
+
+    static String of(LogFinding f) {
+        String at = Double.isNaN(f.kelvin())
+                ? ""
+                : "at " + Format.plain(f.timeS() / 3600, 2) + " h, " + Format.plain(f.kelvin() - ZERO_C, 0) + " °C: ";
+        String lost = Double.isNaN(f.lostW()) ? "" : Format.plain(f.lostW() / 1000, 1) + " kW";
+        String falls = f.falls() ? " The temperature falls." : "";
+        return switch (f.kind()) {
+            case RELAY ->
+                at + "nearly all element power is gone (" + lost + " missing)." + falls
+                        + " Look at relay, switch, breaker and controller, unless the kiln was switched off.";
+            case STUCK ->
+                at
+                        + "the elements give power that the plan does not ask for: a relay or contactor stuck shut, unless the firing was changed by hand. Switch off at the disconnect, not at the controller, and renew it before the next firing.";
+            case ELEMENT ->
+                at + lost + " of element power is lost from here on." + falls
+                        + " Look for a broken element, or the relay of its group; measure each element's resistance cold and unplugged.";
+            case TOO_MUCH_AIR ->
+                at + "too much air" + (f.lostW() > 0 ? ", " + lost + " of heat lost" : "") + "." + falls
+                        + " Close the damper toward the plan's setting and watch the flame at the spyhole and the CO meter.";
+            case ELEMENT_OR_AIR ->
+                at + lost + " of heat is lost from here on, with gas burning." + falls
+                        + " Either the damper stands too far open or an element is broken; a damper column in the log tells them apart.";
+            case WEAK ->
+                "the kiln may give " + lost
+                        + " less than forecast, from the start of full power. Load, heat loss and voltage can explain that, or aged elements, or a dead one; measure the elements' resistance cold and unplugged. A fit to this record learns it.";
+            case THERMOCOUPLE ->
+                "seen from the first cone that tells, " + at + "the most that any cone shows is that the "
+                        + RecordText.offset(f.offsetK())
+                        + ". When it began no log without cones before can say. Trust the cones; replace the thermocouple or correct the reading.";
+        };
+    }
+}
