@@ -105,18 +105,19 @@ public final class CardBuilder {
     }
 
     private static CardData.Plate plate(Design d, Computed computed) {
-        Port flue = d.ports().stream()
-                .filter(p -> p.role() == Role.FLUE)
-                .findFirst()
-                .orElse(null);
-        if (flue == null) {
+        List<Port> flues = d.ports().stream().filter(p -> p.role() == Role.FLUE).toList();
+        if (flues.isEmpty()) {
             return null;
         }
+        boolean shared = d.damper() != null
+                && d.damper().plate() != null
+                && Boolean.TRUE.equals(d.damper().plate().shared());
+        String where = flues.size() == 1 ? flues.get(0).name() : shared ? "all flues" : "each flue";
         List<CardData.Band> bands = new ArrayList<>();
         LinkedHashMap<String, CardData.Band> last = new LinkedHashMap<>();
         computed.travel()
                 .forEach(t -> last.put(t.level(), new CardData.Band(t.level(), t.endMm(), t.lowMm(), t.highMm())));
         bands.addAll(last.values());
-        return new CardData.Plate(flue.name(), flue.diameter().mm(), "the side of the hole that opens first", bands);
+        return new CardData.Plate(where, flues.get(0).diameter().mm(), "the side of the hole that opens first", bands);
     }
 }

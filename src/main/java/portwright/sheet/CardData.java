@@ -62,8 +62,9 @@ public record CardData(
     }
 
     /**
-     * The damper plate over one flue.
+     * The damper plate over a flue.
      *
+     * @param flue the flue, or the flues and how their plates move
      * @param holeMm diameter of the flue
      * @param from where the travel is counted from, in words
      */

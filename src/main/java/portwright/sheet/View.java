@@ -94,9 +94,9 @@ record View(PartPainter painter, Tiling tiling) {
             int next = face().panel() % panels + 1;
             int before = (face().panel() + panels - 2) % panels + 1;
             return List.of(
-                    "TOP · lid",
+                    face().hot() ? "TOP · lid" : "TOP · lid inside",
                     "wall " + (face().hot() ? next : before),
-                    "BOTTOM · floor",
+                    face().hot() ? "BOTTOM · floor" : "BOTTOM · floor inside",
                     "wall " + (face().hot() ? before : next));
         }
         boolean m = face().mirrored();
