@@ -17,9 +17,9 @@ record Range(String least, boolean open, String most) {
     static final Range DISTANCE = new Range("0 mm", false, "20 m");
 
     static final Range THICKNESS = new Range("0 mm", true, "1 m");
-    /** Wall, floor or lid of an electric kiln; thicker ones are a slip of the unit. */
+    /** Wall, floor or lid of an electric kiln; studio kilns have 50 to 250 mm, more is a slip of the unit (own judgement). */
     static final Range LINING = new Range("0 mm", true, "400 mm");
-    /** Inside of an electric kiln; a higher one is a slip of the unit. */
+    /** Inside of an electric kiln; a higher one is a slip of the unit (own judgement). */
     static final Range CHAMBER_HEIGHT = new Range("0 mm", true, "3 m");
     /** Length or breadth of a brick in a pattern; far smaller ones would only hide a slip of the unit. */
     static final Range BRICK = between("20 mm", "2 m");

@@ -29,7 +29,7 @@ final class HeatWords {
                         "heat stored", kwh(e.shellJ()) + " in the brick, " + kwh(e.loadJ()) + " in ware and furniture"),
                 new ReportLine(
                         "left over",
-                        String.format(Locale.ROOT, "%.1e", gapJ(e) / KWH) + " kWh; the balance closes to "
+                        String.format(Locale.ROOT, "%.1e", e.gapJ() / KWH) + " kWh; the balance closes to "
                                 + String.format(Locale.ROOT, "%.1e", Math.abs(e.closure()))));
     }
 
@@ -42,17 +42,7 @@ final class HeatWords {
         Json.number(o, "portRadiationKwh", e.portRadiationJ() / KWH);
         Json.number(o, "storedInBrickKwh", e.shellJ() / KWH);
         Json.number(o, "storedInLoadAndFurnitureKwh", e.loadJ() / KWH);
-        Json.number(o, "leftOverKwh", gapJ(e) / KWH);
-    }
-
-    private static double gapJ(EnergyBalance e) {
-        return e.electricJ()
-                + e.fuelNetJ()
-                - e.wallLossJ()
-                - e.carriedOutJ()
-                - e.portRadiationJ()
-                - e.shellJ()
-                - e.loadJ();
+        Json.number(o, "leftOverKwh", e.gapJ() / KWH);
     }
 
     /** What open ports cost with the gas off; empty where the design has no draught to reckon with. */
@@ -71,7 +61,7 @@ final class HeatWords {
             out.add(
                     new ReportLine(
                             "",
-                            "2 to 3 kW is told of three 30 mm inlets and two 40 mm flues at 70 %; holes and plate decide. Plug them."));
+                            "An independent model gave 2 to 3 kW for three 30 mm inlets and two 40 mm flues at 70 %; holes and plate decide. Plug them."));
         }
         return out;
     }

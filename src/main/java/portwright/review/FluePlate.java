@@ -22,9 +22,7 @@ final class FluePlate {
         if (flues.isEmpty()) {
             return null;
         }
-        boolean shared = design.damper() != null
-                && design.damper().plate() != null
-                && Boolean.TRUE.equals(design.damper().plate().shared());
+        boolean shared = design.damper() != null && design.damper().shared();
         if (!shared || flues.size() == 1) {
             return new DamperPlate(flues.stream()
                     .map(h -> new DamperPlate.Hole(h.diameter() / 1000, 0))

@@ -30,6 +30,7 @@ public record StepTime(
     private static final double SLOW_K_PER_H = 50;
     private static final double SLOWEST = 15 / 3600.0;
     private static final double FASTEST = 150 / 3600.0;
+    /** Less than half the step between most neighbouring cones (own judgement). */
     private static final double CONE_NEAR_C = 10;
 
     /**

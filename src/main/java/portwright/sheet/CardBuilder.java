@@ -109,9 +109,7 @@ public final class CardBuilder {
         if (flues.isEmpty()) {
             return null;
         }
-        boolean shared = d.damper() != null
-                && d.damper().plate() != null
-                && Boolean.TRUE.equals(d.damper().plate().shared());
+        boolean shared = d.damper() != null && d.damper().shared();
         String where = flues.size() == 1 ? flues.get(0).name() : shared ? "all flues" : "each flue";
         List<CardData.Band> bands = new ArrayList<>();
         LinkedHashMap<String, CardData.Band> last = new LinkedHashMap<>();

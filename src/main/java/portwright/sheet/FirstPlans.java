@@ -125,17 +125,15 @@ final class FirstPlans {
         double top = seen.maxY() + reduction;
         double left = seen.minX() - 1.6 * reduction;
         small.text(view.code(), new Pt(seen.minX() + reduction, top), Pen.Align.RIGHT, 0, NAME);
-        for (Tile tile : t.printed()) {
-            String cell = tile.cell();
-            int digits = (int) cell.chars().filter(Character::isDigit).count();
-            double x0 = tile.column() == 0 ? b.minX() : t.seamX(tile.column() - 1);
-            double x1 = tile.column() + 1 == t.columnCount() ? b.maxX() : t.seamX(tile.column());
-            double y0 = tile.row() == 0 ? b.maxY() : t.seamY(tile.row() - 1);
-            double y1 = tile.row() + 1 == t.rowCount() ? b.minY() : t.seamY(tile.row());
-            String column = cell.substring(0, cell.length() - digits);
-            String row = cell.substring(cell.length() - digits);
-            small.text(column, new Pt((x0 + x1) / 2, top), Pen.Align.CENTRE, 0, NAME);
-            small.text(row, new Pt(left, (y0 + y1) / 2 - reduction), Pen.Align.RIGHT, 0, NAME);
+        for (int c = 0; c < t.columnCount(); c++) {
+            double from = c == 0 ? b.minX() : t.seamX(c - 1);
+            double to = c + 1 == t.columnCount() ? b.maxX() : t.seamX(c);
+            small.text(Tiling.letters(c), new Pt((from + to) / 2, top), Pen.Align.CENTRE, 0, NAME);
+        }
+        for (int r = 0; r < t.rowCount(); r++) {
+            double from = r == 0 ? b.maxY() : t.seamY(r - 1);
+            double to = r + 1 == t.rowCount() ? b.minY() : t.seamY(r);
+            small.text(String.valueOf(r + 1), new Pt(left, (from + to) / 2 - reduction), Pen.Align.RIGHT, 0, NAME);
         }
     }
 }

@@ -180,7 +180,10 @@ public final class Equilibrium {
             double next = s * Math.exp(Math.max(-20, Math.min(20, step)));
             s = next > lo && next < hi ? next : lo > 0 ? Math.sqrt(lo) * Math.sqrt(hi) : hi * 1e-3;
         }
-        return s; // the bracket has closed
+        if (hi - lo <= 1e-8 * hi) {
+            return s; // rounding stops the last steps
+        }
+        throw new IllegalStateException("no equilibrium found at " + temperature + " K");
     }
 
     /** A starting value: exact without free oxygen when rich, without CO and H2 when lean, their balance between. */

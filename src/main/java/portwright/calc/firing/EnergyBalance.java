@@ -20,11 +20,15 @@ public record EnergyBalance(
         double shellJ,
         double loadJ) {
 
+    /** What is missing from the balance, J; 0 in exact arithmetic. */
+    public double gapJ() {
+        return electricJ + fuelNetJ - carriedOutJ - portRadiationJ - wallLossJ - shellJ - loadJ;
+    }
+
     /** What is missing from the balance as a share of all heat moved; 0 in exact arithmetic and when less than 1 J moved. */
     public double closure() {
         double in = electricJ + fuelNetJ;
-        double gap = in - carriedOutJ - portRadiationJ - wallLossJ - shellJ - loadJ;
         double moved = Math.max(Math.abs(in), Math.abs(shellJ) + Math.abs(loadJ) + Math.abs(wallLossJ));
-        return moved < 1 ? 0 : gap / moved;
+        return moved < 1 ? 0 : gapJ() / moved;
     }
 }
