@@ -42,7 +42,7 @@ final class FirstSchedule {
                 FirstPage.SMALL);
         double end = block.right - FirstPage.PIN_STRIP;
         double w = end - block.left;
-        double[] col = {0, 0.052, 0.242, 0.302, 0.512, 0.626, 0.748, 0.856, 0.928};
+        double[] col = {0, 0.052, 0.238, 0.312, 0.516, 0.626, 0.748, 0.856, 0.928};
         String[] names = {"no.", "hole", "part", "saw", "from left", "from back", "radius", "bearing", "metal"};
         block.rule(block.left, end, top + 2, LineStyle.CHAMBER_WALL);
         for (int i = 0; i < names.length; i++) {
