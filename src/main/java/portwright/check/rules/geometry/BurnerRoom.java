@@ -94,7 +94,8 @@ public final class BurnerRoom implements Rule {
             boolean stopped = Geo.under(left, 0);
             if (stopped || Geo.under(left, limit)) {
                 double body = b.body().mm() / 2;
-                String move = Move.forRoom(kiln, h, limit, x -> f.shape().distance(x.centre()) - body);
+                String move =
+                        Move.forRoom(kiln, limits, h, limit, x -> f.shape().distance(x.centre()) - body);
                 out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, "limit")
                         .parts(b.name(), f.name())
                         .mm(left, stopped ? 0 : limit)

@@ -15,9 +15,11 @@ import portwright.review.Review;
 
 /** Brick between a hole and the rim of its slab, or the edges of its panel. */
 public final class EdgeDistance implements Rule {
+    private static final String ID = "edge-distance";
+
     @Override
     public String id() {
-        return "edge-distance";
+        return ID;
     }
 
     @Override
@@ -34,9 +36,7 @@ public final class EdgeDistance implements Rule {
                     ? PanelEdges.nearest(kiln, h)
                     : kiln.slab(h.face().on()).nearest(h.centre());
             double left = room(kiln, h);
-            double stop = wall
-                    ? limits.value(id(), "panel-stop")
-                    : Math.max(limits.value(id(), "stop-diameters") * h.diameter(), limits.value(id(), "stop"));
+            double stop = stop(limits, h);
             double caution = wall
                     ? limits.value(id(), "panel-caution")
                     : Math.max(
@@ -63,8 +63,14 @@ public final class EdgeDistance implements Rule {
                     .say(
                             Geo.mm(left) + " of brick between " + h.name() + " and " + edge + "; "
                                     + Geo.asked(stopped, stop, wanted) + ".",
-                            Move.sentence(kiln, h, wanted, x -> room(kiln, x))));
+                            Move.sentence(kiln, limits, h, wanted, x -> room(kiln, x))));
         }
+    }
+
+    static double stop(Limits limits, Hole h) {
+        return h.face().on() == On.WALL
+                ? limits.value(ID, "panel-stop")
+                : Math.max(limits.value(ID, "stop-diameters") * h.diameter(), limits.value(ID, "stop"));
     }
 
     /** Brick between a hole and the rim of its slab or the edge of its panel, mm. */

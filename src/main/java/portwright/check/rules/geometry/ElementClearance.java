@@ -26,12 +26,14 @@ import portwright.review.Review;
 
 /** Sound brick between a hole and the grooves, coils and tails of the elements; through the brick where they lie in another part. */
 public final class ElementClearance implements Rule {
+    private static final String ID = "element-clearance";
+
     /** The nearest thing of one element. */
     private record Near(double left, String what, Pt at) {}
 
     @Override
     public String id() {
-        return "element-clearance";
+        return ID;
     }
 
     @Override
@@ -45,7 +47,7 @@ public final class ElementClearance implements Rule {
         if (!kiln.grooveLacks().isEmpty()) {
             out.lacks(this, kiln.grooveLacks().toArray(String[]::new));
         }
-        double stop = limits.value(id(), "limit");
+        double stop = stop(limits);
         double caution = stop * limits.value(id(), "caution-factor");
         List<String> unknown = unknown(kiln, caution);
         if (!unknown.isEmpty()) {
@@ -70,10 +72,14 @@ public final class ElementClearance implements Rule {
                             .say(
                                     Geo.mm(near.left()) + " of brick between " + h.name() + " and " + near.what() + " "
                                             + element + "; " + Geo.asked(stopped, stop, caution) + ".",
-                                    remedy(kiln, h, element, caution)));
+                                    remedy(kiln, limits, h, element, caution)));
                 }
             }
         }
+    }
+
+    static double stop(Limits limits) {
+        return limits.value(ID, "limit");
     }
 
     /** What the clearances of these holes turn on though the design need not give it: tails for holes in or at the wall, the groove's slope for wall holes and floor holes at the wall. */
@@ -103,8 +109,8 @@ public final class ElementClearance implements Rule {
                 .anyMatch(h -> Geo.under(kiln.inner().depth(h.centre()) - h.drilledRadius(), reach));
     }
 
-    private static String remedy(KilnGeometry kiln, Hole h, String element, double wanted) {
-        String move = Move.sentence(kiln, h, wanted, x -> {
+    private static String remedy(KilnGeometry kiln, Limits limits, Hole h, String element, double wanted) {
+        String move = Move.sentence(kiln, limits, h, wanted, x -> {
             Near near = nearest(kiln, x, element, wanted);
             return near == null ? wanted : near.left();
         });

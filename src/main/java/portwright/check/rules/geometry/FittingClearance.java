@@ -20,9 +20,11 @@ import portwright.review.Review;
 
 /** Room between a hole and each fitting; through the brick, or through the air outside, where the fitting is on another part. */
 public final class FittingClearance implements Rule {
+    private static final String ID = "fitting-clearance";
+
     @Override
     public String id() {
-        return "fitting-clearance";
+        return ID;
     }
 
     @Override
@@ -41,6 +43,13 @@ public final class FittingClearance implements Rule {
                 judge(kiln, limits, out, h, f);
             }
         }
+    }
+
+    /** Clearance without a caution, mm; half of it is a stop. */
+    static double wanted(Limits limits, FittingShape f) {
+        return f.fitting().clear() != null
+                ? f.fitting().clear().mm()
+                : limits.value(ID, f.fitting().kind().id());
     }
 
     /** Clearance of a hole to a fitting, mm; farther than {@code reach} is told roughly. */
@@ -70,7 +79,7 @@ public final class FittingClearance implements Rule {
     private void judge(KilnGeometry kiln, Limits limits, Findings out, Hole h, FittingShape f) {
         String kind = f.fitting().kind().id();
         boolean own = f.fitting().clear() != null;
-        double limit = own ? f.fitting().clear().mm() : limits.value(id(), kind);
+        double limit = wanted(limits, f);
         boolean same = f.face().samePart(h.face());
         List<Convex> solids = same ? List.of() : f.solids(kiln);
         double left = room(kiln, h, f, solids, limit);
@@ -92,7 +101,7 @@ public final class FittingClearance implements Rule {
                                             + " between them wanted."
                                     : Geo.mm(left) + " between " + h.name() + " and " + f.name() + "; "
                                             + Geo.asked(stopped, limit / 2, limit) + ".",
-                            Move.sentence(kiln, h, limit, x -> room(kiln, x, f, solids, limit))));
+                            Move.sentence(kiln, limits, h, limit, x -> room(kiln, x, f, solids, limit))));
         }
     }
 }

@@ -1,5 +1,6 @@
 package portwright.check.rules.geometry;
 
+import java.util.Locale;
 import java.util.Set;
 import portwright.check.Findings;
 import portwright.check.Forbids;
@@ -18,9 +19,11 @@ import portwright.review.Review;
 
 /** Distance of the flame's envelope to every coil. */
 public final class FlameOnElement implements Rule {
+    private static final String ID = "flame-on-element";
+
     @Override
     public String id() {
-        return "flame-on-element";
+        return ID;
     }
 
     @Override
@@ -37,7 +40,7 @@ public final class FlameOnElement implements Rule {
         if (kiln.design().shelves() == null) {
             out.lacks(this, "shelves");
         }
-        double stop = limits.value(id(), "stop");
+        double stop = stop(limits);
         double caution = limits.value(id(), "caution");
         boolean off = offWithGas(kiln.design());
         for (Hole h : kiln.holes()) {
@@ -62,10 +65,14 @@ public final class FlameOnElement implements Rule {
                                                     + (off ? ", which is off while gas burns." : ".")
                                             : Geo.mm(left) + " between the flame of " + h.name() + " and coil "
                                                     + coil.name() + "; " + Geo.mm(limit) + " wanted.",
-                                    remedy(kiln, h, coil, caution)));
+                                    remedy(kiln, limits, h, coil, caution)));
                 }
             }
         }
+    }
+
+    static double stop(Limits limits) {
+        return limits.value(ID, "stop");
     }
 
     /** Distance of a hole's flame to a coil, mm; farther than {@code reach} is told roughly. */
@@ -78,10 +85,12 @@ public final class FlameOnElement implements Rule {
         return least - coil.radius();
     }
 
-    private static String remedy(KilnGeometry kiln, Hole h, CoilRun coil, double wanted) {
-        String move = Move.forRoom(kiln, h, wanted, x -> room(kiln, x, coil, wanted));
-        return (h.face().on() == On.FLOOR ? "Set a shelf over " + h.name() + ", " : "")
-                + (move == null ? "choose another place for " + h.name() : move) + ", or use a smaller hole.";
+    private static String remedy(KilnGeometry kiln, Limits limits, Hole h, CoilRun coil, double wanted) {
+        String move = Move.forRoom(kiln, limits, h, wanted, x -> room(kiln, x, coil, wanted));
+        String words = (move == null ? "choose another place for " + h.name() : move) + ", or use a smaller hole.";
+        return h.face().on() == On.FLOOR
+                ? "Set a shelf over " + h.name() + ", " + words
+                : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     /** Whether the steps keep the elements off whenever gas burns. Without steps coils count as on. */

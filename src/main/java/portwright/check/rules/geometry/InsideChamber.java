@@ -15,9 +15,11 @@ import portwright.review.Review;
 
 /** A hole opens wholly into the chamber: inside the inner outline, or wholly on its panel between the mitre lines at both faces. */
 public final class InsideChamber implements Rule {
+    private static final String ID = "inside-chamber";
+
     @Override
     public String id() {
-        return "inside-chamber";
+        return ID;
     }
 
     @Override
@@ -28,7 +30,7 @@ public final class InsideChamber implements Rule {
     @Override
     public void check(Review review, Limits limits, Findings out) {
         KilnGeometry kiln = review.geometry();
-        double limit = limits.value(id(), "stop");
+        double limit = stop(limits);
         for (Hole h : kiln.holes()) {
             boolean wall = h.face().on() == On.WALL;
             Pt near = wall ? PanelEdges.nearest(kiln, h) : kiln.inner().nearest(h.centre());
@@ -38,7 +40,9 @@ public final class InsideChamber implements Rule {
                         .parts(h.name(), wall ? "panel " + h.face().panel() : "wall")
                         .mm(left, limit)
                         .mark(new Mark(h.face(), h.centre(), near))
-                        .say(h.name() + words(left, limit, wall), Move.sentence(kiln, h, limit, x -> room(kiln, x))));
+                        .say(
+                                h.name() + words(left, limit, wall),
+                                Move.sentence(kiln, limits, h, limit, x -> room(kiln, x))));
             }
         }
     }
@@ -51,7 +55,11 @@ public final class InsideChamber implements Rule {
                 : " comes within " + Geo.mm(left) + " of " + line + "; at least " + Geo.mm(limit) + " needed.";
     }
 
-    private static double room(KilnGeometry kiln, Hole h) {
+    static double stop(Limits limits) {
+        return limits.value(ID, "stop");
+    }
+
+    static double room(KilnGeometry kiln, Hole h) {
         return (h.face().on() == On.WALL
                         ? PanelEdges.distance(kiln, h)
                         : kiln.inner().depth(h.centre()))

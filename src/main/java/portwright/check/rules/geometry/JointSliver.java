@@ -48,7 +48,7 @@ public final class JointSliver implements Rule {
                             .mark(new Mark(h.face(), h.centre(), joint.nearest(h.centre())))
                             .say(
                                     Geo.mm(least) + " of brick would stand between " + h.name() + " and a brick joint.",
-                                    remedy(kiln, pattern, h, limit)));
+                                    remedy(kiln, limits, pattern, h, limit)));
                 }
             }
         }
@@ -69,8 +69,8 @@ public final class JointSliver implements Rule {
     }
 
     /** Onto the joint or off it, whichever is nearer. */
-    private static String remedy(KilnGeometry kiln, JointPattern pattern, Hole hole, double limit) {
-        String move = Move.of(kiln, hole, h -> {
+    private static String remedy(KilnGeometry kiln, Limits limits, JointPattern pattern, Hole hole, double limit) {
+        String move = Move.of(kiln, limits, hole, h -> {
             Segment joint = nearest(kiln, pattern, h, limit);
             double left = joint == null ? 0 : joint.distance(h.centre()) - h.drilledRadius();
             return Math.min(left, limit - left);

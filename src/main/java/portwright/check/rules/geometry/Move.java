@@ -3,6 +3,7 @@ package portwright.check.rules.geometry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import portwright.check.Limits;
 import portwright.geometry.Hole;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
@@ -29,33 +30,38 @@ final class Move {
     private Move() {}
 
     /** The move after which there is so much room, or null when there is none. The room changes by no more than the hole moves. */
-    static String forRoom(KilnGeometry kiln, Hole hole, double wanted, ToDoubleFunction<Hole> room) {
-        return of(kiln, hole, h -> {
+    static String forRoom(KilnGeometry kiln, Limits limits, Hole hole, double wanted, ToDoubleFunction<Hole> room) {
+        return of(kiln, limits, hole, h -> {
             double left = room.applyAsDouble(h);
             return Geo.under(left, wanted) ? wanted - left : 0;
         });
     }
 
     /** The same as a sentence: says that another way is needed when there is no such move. */
-    static String sentence(KilnGeometry kiln, Hole hole, double wanted, ToDoubleFunction<Hole> room) {
-        String move = forRoom(kiln, hole, wanted, room);
+    static String sentence(KilnGeometry kiln, Limits limits, Hole hole, double wanted, ToDoubleFunction<Hole> room) {
+        String move = forRoom(kiln, limits, hole, wanted, room);
         return move == null
                 ? "No straight move of " + hole.name() + " within the "
                         + (hole.face().on() == On.WALL ? "panel" : "chamber")
-                        + " gives that room: choose another place or a smaller hole."
+                        + " gives that room and keeps clear of all else: choose another "
+                        + (hole.face().on() == On.WALL ? "panel" : "place") + " or a smaller hole."
                 : "M" + move.substring(1) + ".";
     }
 
     /**
-     * {@code move inlet B 17.0 mm (11/16 in) toward the centre} ({@code across} it where the hole passes it), or null when no move within the chamber (or the panel) helps.
+     * {@code move inlet B 17.0 mm (11/16 in) toward the centre} ({@code across} it where the hole passes it), or null when no move within the chamber (or the panel) helps, or only one onto a place that another clearance forbids.
      *
      * @param lacks how far the hole has to be moved at least, mm; 0 where the rule is content
      */
-    static String of(KilnGeometry kiln, Hole hole, ToDoubleFunction<Hole> lacks) {
+    static String of(KilnGeometry kiln, Limits limits, Hole hole, ToDoubleFunction<Hole> lacks) {
+        ToDoubleFunction<Hole> all = h -> {
+            double own = lacks.applyAsDouble(h);
+            return own > 0 ? own : Blocked.lacks(kiln, limits, h);
+        };
         double best = FAR_MM;
         Way found = null;
         for (Way way : ways(kiln, hole)) {
-            double by = least(kiln, hole, way, lacks, best);
+            double by = least(kiln, hole, way, all, best);
             if (by < best) {
                 best = by;
                 found = way;
@@ -67,16 +73,20 @@ final class Move {
     /** Least move one way, told in whole tenths of a millimetre, with which the rule is content in millimetres and in sixteenths of an inch. */
     private static double least(KilnGeometry kiln, Hole hole, Way way, ToDoubleFunction<Hole> lacks, double enough) {
         double by = 0;
+        boolean wasInside = false;
         for (int i = 0; i < TRIES && by < enough; i++) {
             double told = Geo.tenths(by);
+            boolean isInside = inside(kiln, moved(hole, way, told));
+            if (wasInside && !isInside) {
+                break;
+            }
+            wasInside = isInside;
             double inInches = Geo.sixteenths(told) / 16.0 * 25.4;
             double more = lacks.applyAsDouble(moved(hole, way, told));
             if (more == 0) {
                 more = lacks.applyAsDouble(moved(hole, way, inInches));
                 if (more == 0) {
-                    return inside(kiln, moved(hole, way, told)) && inside(kiln, moved(hole, way, inInches))
-                            ? told
-                            : Double.POSITIVE_INFINITY;
+                    return isInside && inside(kiln, moved(hole, way, inInches)) ? told : Double.POSITIVE_INFINITY;
                 }
             }
             by = Math.max(by + more, told + 1e-3);

@@ -17,9 +17,11 @@ import portwright.review.Review;
 
 /** Brick between two holes of one part, and through the corner between neighbouring panels. */
 public final class PortSpacing implements Rule {
+    private static final String ID = "port-spacing";
+
     @Override
     public String id() {
-        return "port-spacing";
+        return ID;
     }
 
     @Override
@@ -35,8 +37,7 @@ public final class PortSpacing implements Rule {
             for (int j = i + 1; j < holes.size(); j++) {
                 Hole a = holes.get(i);
                 Hole b = holes.get(j);
-                if (a.face().samePart(b.face())
-                        || a.face().on() == On.WALL && b.face().on() == On.WALL && neighbours(kiln, a, b)) {
+                if (near(kiln, a, b)) {
                     judge(kiln, limits, out, a, b);
                 }
             }
@@ -50,6 +51,16 @@ public final class PortSpacing implements Rule {
                 : Solids.distance(Bore.of(kiln, a), Bore.of(kiln, b));
     }
 
+    /** Whether two holes lie in one part or in neighbouring panels. */
+    static boolean near(KilnGeometry kiln, Hole a, Hole b) {
+        return a.face().samePart(b.face())
+                || a.face().on() == On.WALL && b.face().on() == On.WALL && neighbours(kiln, a, b);
+    }
+
+    static double stop(Limits limits, Hole a, Hole b) {
+        return Math.max(Math.max(a.diameter(), b.diameter()), limits.value(ID, "limit")) / 2;
+    }
+
     /** Whether two wall holes lie in panels side by side. */
     public static boolean neighbours(KilnGeometry kiln, Hole a, Hole b) {
         int apart = Math.abs(a.face().panel() - b.face().panel());
@@ -60,7 +71,7 @@ public final class PortSpacing implements Rule {
         double left = room(kiln, a, b);
         double d = Math.max(a.diameter(), b.diameter());
         double least = limits.value(id(), "limit");
-        double stop = Math.max(d, least) / 2;
+        double stop = stop(limits, a, b);
         double caution = Math.max(Math.max(d, kiln.thickness(a.face().on())), least);
         boolean stopped = Geo.under(left, stop);
         if (stopped || Geo.under(left, caution)) {
@@ -75,7 +86,7 @@ public final class PortSpacing implements Rule {
                     .say(
                             Geo.mm(left) + " of brick between " + a.name() + " and " + b.name() + "; "
                                     + Geo.asked(stopped, stop, wanted) + ".",
-                            Move.sentence(kiln, b, wanted, x -> room(kiln, a, x))));
+                            Move.sentence(kiln, limits, b, wanted, x -> room(kiln, a, x))));
         }
     }
 }

@@ -17,6 +17,7 @@ import portwright.TestKiln;
 import portwright.check.Finding;
 import portwright.check.Findings;
 import portwright.check.LimitsInForce;
+import portwright.check.Severity;
 import portwright.check.rules.GeometryRules;
 import portwright.data.LimitTable;
 import portwright.geometry.KilnGeometry;
@@ -62,6 +63,21 @@ class RemedyTest {
                 .anyMatch(x -> x.rule().equals(f.rule()) && x.parts().equals(f.parts()));
     }
 
+    /** Rules whose stops no move may run into. */
+    private static final Set<String> CLEARANCES = Set.of(
+            "inside-chamber",
+            "edge-distance",
+            "port-spacing",
+            "element-clearance",
+            "fitting-clearance",
+            "flame-on-element");
+
+    private static List<Finding> clearanceStops(Design d, String hole) {
+        return check(d, CLEARANCES).stream()
+                .filter(f -> f.severity() == Severity.STOP && f.parts().contains(hole))
+                .toList();
+    }
+
     @Test
     void theMoveOfARemedyMendsItsFinding() {
         Map<String, Integer> moved = new HashMap<>();
@@ -72,7 +88,7 @@ class RemedyTest {
                 if (!m.find()) {
                     assertThat(f.remedy())
                             .as("seed %d: %s", seed, f)
-                            .containsAnyOf("choose another", "No straight move", "sideways", "Raise the kiln");
+                            .containsAnyOf("hoose another", "No straight move", "sideways", "Raise the kiln");
                     continue;
                 }
                 for (double by : new double[] {Double.parseDouble(m.group(3)), inches(m.group(4)) * 25.4}) {
@@ -82,6 +98,11 @@ class RemedyTest {
                     assertThat(told(mended, f))
                             .as("seed %d: %s %s, by %s mm", seed, f.message(), f.remedy(), by)
                             .isFalse();
+                    if (m.group(1) == null) {
+                        assertThat(clearanceStops(mended, m.group(2)))
+                                .as("seed %d: %s %s, by %s mm", seed, f.message(), f.remedy(), by)
+                                .isEmpty();
+                    }
                 }
                 moved.merge(f.rule(), 1, Integer::sum);
             }
@@ -133,7 +154,20 @@ class RemedyTest {
         Finding f = GeoBench.alone(k, "element-clearance").get(0);
         assertThat(f.remedy())
                 .isEqualTo(
-                        "No straight move of A within the chamber gives that room: choose another place or a smaller hole.");
+                        "No straight move of A within the chamber gives that room and keeps clear of all else: choose another place or a smaller hole.");
+    }
+
+    /** A wall port midway between rows too close together: no way up or down, and none is named. */
+    @Test
+    void betweenCloseRowsNoFindingSendsThePortToAnother() {
+        TestKiln k = AtTheLimitTest.square().wallInlet("W", 1, 0, 95, 30);
+        for (int row = 0; row < 6; row++) {
+            k.wallElement("E" + (row + 1), 60 + 70 * row, 16, 20, 0, null);
+        }
+        List<Finding> stops = clearanceStops(k.build(), "W");
+        assertThat(stops)
+                .hasSizeGreaterThan(2)
+                .allSatisfy(f -> assertThat(f.remedy()).doesNotContainPattern(MOVE));
     }
 
     private static double inches(String text) {

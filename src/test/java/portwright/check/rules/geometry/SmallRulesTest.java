@@ -230,7 +230,7 @@ class SmallRulesTest {
                 "panel 4");
     }
 
-    /** A hole whose middle lies past the narrow end is sent back onto its panel. */
+    /** A hole whose middle lies past the narrow end is sent back onto its panel, and on by the 25 mm without which the panel's edge would forbid it. */
     @Test
     void recessSendsTheHoleBack() {
         TestKiln k = TestKiln.of(new PlanShape.OutlinePlan(
@@ -238,7 +238,7 @@ class SmallRulesTest {
         k.wall = new Wall(mm(60), "ifb-23");
         Finding f = GeoBench.alone(k.wallInlet("A", 4, 100, 200, 40), "inside-chamber")
                 .get(0);
-        assertThat(f.remedy()).isEqualTo("Move A 31.0 mm (1 1/4 in) to the left, seen from inside.");
+        assertThat(f.remedy()).isEqualTo("Move A 56.0 mm (2 1/4 in) to the left, seen from inside.");
     }
 
     @Test
