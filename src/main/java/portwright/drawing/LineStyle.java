@@ -22,8 +22,8 @@ public enum LineStyle {
     AXIS(1, 0.25, Dash.ONE_DOT, Ink.INK2),
     NEUTRAL_LEVEL(2.2, 0.25, Dash.ONE_DOT, Ink.INK2),
     JOINT(1.5, 0.18, Dash.NONE, Ink.HAIR),
-    /** A joint behind sheet metal. */
-    JOINT_BEHIND(1.5, 0.18, Dash.DASHED, Ink.HAIR),
+    /** A joint behind sheet metal; dotted, so that nobody cuts the paper on it. */
+    JOINT_BEHIND(1.5, 0.3, Dash.DOTTED, Ink.HAIR),
     GROOVE(1, 0.25, Dash.NONE, Ink.EMBER),
     GROOVE_HATCH(1, 0.22, Dash.NONE, Ink.EMBER),
     COIL(1.6, 0.25, Dash.NONE, Ink.EMBER),
@@ -81,6 +81,7 @@ public enum LineStyle {
     private enum Dash {
         NONE(List.of(), List.of()),
         DASHED(List.of(9.0, 4.0), List.of(3.0, 1.2)),
+        DOTTED(List.of(2.0, 4.0), List.of(0.5, 1.1)),
         TRIM(List.of(6.0, 5.0), List.of(2.0, 1.5)),
         KEEP_OUT(List.of(9.0, 5.0), List.of(6.0, 1.2, 0.5, 1.2, 0.5, 1.2)),
         TWO_DOTS(List.of(16.0, 4.0, 2.0, 4.0, 2.0, 4.0), List.of(6.0, 1.2, 0.5, 1.2, 0.5, 1.2)),

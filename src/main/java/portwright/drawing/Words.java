@@ -2,6 +2,7 @@ package portwright.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import portwright.geometry.Pt;
 
 /** Running text. */
@@ -9,13 +10,17 @@ public final class Words {
     /** Line height over type size. */
     public static final double LEADING = 1.38;
 
+    /** Between words, yet not within a quantity: {@code 8 21/32 in}, {@code 760 °C}. */
+    private static final Pattern BREAK = Pattern.compile(
+            "(?<!\\d)\\s+|(?<=\\d)\\s+(?!\\d+/\\d|(?:mm|m|in|ft|kg|g|kW|min|h|s|ppm|°C|°F|%)(?![\\p{L}\\d]))");
+
     private Words() {}
 
     /** The text in lines no wider than {@code width}; words longer than a line are broken. */
     public static List<String> wrap(Pen pen, String text, double width, TextStyle style) {
         List<String> lines = new ArrayList<>();
         StringBuilder line = new StringBuilder();
-        for (String word : text.strip().split("\\s+", -1)) {
+        for (String word : BREAK.split(text.strip(), -1)) {
             String rest = word;
             String joined = line.length() == 0 ? rest : line + " " + rest;
             if (pen.textWidth(joined, style) <= width) {

@@ -31,8 +31,8 @@ final class FirstMeasures {
         double y = top + 6;
         block.words("Measure this sheet first", x, y, FirstPage.HEADING);
         y = block.flow(
-                "Steel rule on both bars: 100 mm within 0.5 mm, use the sheets. Within 1.5 mm: print again with a correction, true over printed length "
-                        + "(--scale-x and --scale-y, or Printer correction in the window). Worse: mend the printer's scaling first. Prick P, Q, R: sides 150, 200 and 250 mm, each within 0.5 mm.",
+                "Steel rule on both bars: 100 mm within 0.5 mm, use the sheets. Within 1.5 mm: print again with a correction, true over printed length: "
+                        + "Printer correction in the window, or --scale-x and --scale-y where you type commands. Worse: mend the printer's scaling first. Prick P, Q, R: sides 150, 200 and 250 mm, each within 0.5 mm.",
                 x,
                 y + 2,
                 end - x,

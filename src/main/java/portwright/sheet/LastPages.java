@@ -6,6 +6,7 @@ import java.util.Map;
 import portwright.check.Finding;
 import portwright.check.NotChecked;
 import portwright.drawing.HoleNote;
+import portwright.drawing.Ink;
 import portwright.drawing.LineStyle;
 import portwright.drawing.Pen;
 import portwright.drawing.Signs;
@@ -26,6 +27,8 @@ final class LastPages {
     private static final double MOST_KEPT = 120;
 
     private static final double WANDER_COLUMN = 13;
+    /** Length of a line shown, mm. */
+    private static final double SAMPLE = 26;
 
     private final Job job;
     private final Fonts fonts;
@@ -49,6 +52,7 @@ final class LastPages {
         l.holes();
         l.wander();
         l.sheets();
+        l.lines();
         l.cautions();
         l.finish(first, total);
         return l.pages;
@@ -93,13 +97,19 @@ final class LastPages {
         y = Words.flow(pen, t, Frame.MARGIN + indent, y, w, s);
     }
 
-    /** Items of which the last two stay together, so that no page begins with a single one that is left over. */
-    private void list(List<String> items, double gap) {
+    /** Items under a heading that a new page repeats; the last two stay together, so that no page begins with a single one that is left over. */
+    private void list(String heading, List<String> items, double gap) {
         for (int i = 0; i < items.size(); i++) {
+            int before = pages.size();
             if (i == items.size() - 2) {
                 room(Words.height(pen, items.get(i), textWidth(), TEXT)
                         + gap
                         + Words.height(pen, items.get(i + 1), textWidth(), TEXT));
+            } else {
+                room(Words.height(pen, items.get(i), textWidth(), TEXT));
+            }
+            if (pages.size() > before) {
+                heading(heading + ", continued");
             }
             para(items.get(i), 0, TEXT);
             y -= gap;
@@ -184,7 +194,7 @@ final class LastPages {
             }
             lines.add(b.append('.').toString());
         }
-        list(lines, 0);
+        list("Holes and saws", lines, 0);
     }
 
     private void wander() {
@@ -262,10 +272,20 @@ final class LastPages {
         }
     }
 
+    private void lines() {
+        double cells = 5 * LineKey.rows().size();
+        heading("Reading the lines", cells);
+        for (LineKey.Row r : LineKey.rows()) {
+            pen.line(new Pt(Frame.MARGIN, y - 2.2), new Pt(Frame.MARGIN + SAMPLE, y - 2.2), r.style(), Ink.INK);
+            y -= 0.4;
+            para(r.words(), SAMPLE + 4, TEXT);
+        }
+    }
+
     private void cautions() {
         for (Map.Entry<String, List<String>> e : Cautions.byMoment().entrySet()) {
             heading(e.getKey(), 18);
-            list(e.getValue(), 1.2);
+            list(e.getKey(), e.getValue(), 1.2);
         }
         heading("Whose word comes first");
         para(Cautions.LOCAL_CODE, 0, TextStyle.BOLD);

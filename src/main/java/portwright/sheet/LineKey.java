@@ -1,0 +1,29 @@
+package portwright.sheet;
+
+import java.util.List;
+import portwright.drawing.LineStyle;
+
+/** What each kind of line on the sheets means. */
+final class LineKey {
+    /** @param words what it stands for */
+    record Row(LineStyle style, String words) {}
+
+    private LineKey() {}
+
+    /** The lines in the order of what they cost when mistaken. */
+    static List<Row> rows() {
+        return List.of(
+                new Row(LineStyle.SAW_CIRCLE, "round a cross: the hole in the brick; the awl goes in the dot"),
+                new Row(LineStyle.METAL_HOLE, "round that: the hole in the sheet metal, cut first"),
+                new Row(
+                        LineStyle.KEEP_OUT,
+                        "ring of sound brick: nothing of the kiln inside but shelves and the plate"),
+                new Row(LineStyle.TRIM, "with diamonds: cut here, or the neighbour's edge lies here"),
+                new Row(LineStyle.JOINT, "brick joint"),
+                new Row(LineStyle.JOINT_BEHIND, "brick joint behind the metal"),
+                new Row(LineStyle.HIDDEN, "on the other face: chamber wall, groove, fitting"),
+                new Row(LineStyle.NEIGHBOUR, "shelf and its posts inside the chamber"),
+                new Row(LineStyle.AXIS, "middle of the kiln"),
+                new Row(LineStyle.WEAKEST, "labelled so: the line with the least brick"));
+    }
+}
