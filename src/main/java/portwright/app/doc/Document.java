@@ -214,6 +214,11 @@ public final class Document {
         return dragging || desk.busy();
     }
 
+    /** Whether gas, room and firing have not been checked even once. */
+    public boolean waiting() {
+        return checking() && review().fire() == null;
+    }
+
     /** A fault of the full check in words; null when there is none. */
     public String fault() {
         return fault;

@@ -2,7 +2,9 @@ package portwright.app.doc;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import portwright.check.CheckResult;
 import portwright.check.Finding;
 import portwright.check.Forbids;
@@ -12,6 +14,8 @@ import portwright.check.Verdict;
 
 /** Which findings a step shows, and in which order: those of the chosen part first, the worst first. */
 public final class FindingOrder {
+    private static final Set<Step> AFTER_GEOMETRY = EnumSet.of(Step.GAS, Step.ROOM, Step.FIRING);
+
     private FindingOrder() {}
 
     /** Findings of a step; Paper shows all of them. */
@@ -38,7 +42,7 @@ public final class FindingOrder {
         return out;
     }
 
-    /** What the step's tile shows. Paper: stops for drilling, the only thing that stops the template. */
+    /** What the step's tile shows; a step that has not been checked yet never shows clear. Paper: stops for drilling, the only thing that stops the template. */
     public static StepCount count(Document doc, Step step) {
         CheckResult r = doc.result();
         if (step == Step.PAPER) {
@@ -52,6 +56,8 @@ public final class FindingOrder {
                 cautions += f.severity() == Severity.CAUTION ? 1 : 0;
             }
         }
-        return new StepCount(stops, cautions, open(doc, step).size());
+        boolean later = doc.waiting() && AFTER_GEOMETRY.contains(step);
+        return new StepCount(
+                stops, cautions, Math.max(later ? 1 : 0, open(doc, step).size()));
     }
 }

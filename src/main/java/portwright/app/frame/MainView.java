@@ -162,7 +162,7 @@ public final class MainView extends Pane {
         foot.show(Figures.of(
                 step, doc.shapes(), doc.result().figures(), doc.extras().fire()));
         foot.show(
-                doc.checking() && doc.review().fire() == null
+                doc.waiting()
                         ? new VerdictWords(
                                 portwright.check.Verdict.INCOMPLETE, "checking", "gas, room and firing follow")
                         : VerdictWords.of(doc.result()));

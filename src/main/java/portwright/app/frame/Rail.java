@@ -186,10 +186,8 @@ final class Rail extends Pane {
         units.setMinWidth(tight ? 66 : 80);
         double rightW = Math.min(w * (tight ? 0.4 : 0.34), right.prefWidth(-1));
         right.resizeRelocate(w - rightW - 20, 20, rightW, 48);
-        boolean narrow = w < 1330;
-        double each = narrow ? Math.min(120, Math.max(62, (w - 290 - rightW - 60) / 6 - 8)) : 120;
-        boolean number = each < 100;
-        tiles.forEach(t -> t.narrow(number, tight ? 50 : 62));
+        double each = tight ? 50 : Math.min(Tile.WIDE_PX, Math.max(62, (w - 290 - rightW - 60) / 6 - 8));
+        tiles.forEach(t -> t.fit(each));
         double tw = tilesBox.prefWidth(-1);
         double leftW = Math.max(110, Math.min(280, w - tw - rightW - (tight ? 50 : 70)));
         double x = Math.max(leftW + (tight ? 12 : 24), Math.min((w - tw) / 2 - 20, w - rightW - 40 - tw));

@@ -15,12 +15,17 @@ public final class Tile extends ToggleButton {
                     + " C117,17 120,20 120,23 L120,66 C120,69 117,72 114,72 L6,72 C3,72 0,69 0,66 L0,23 C0,20 3,17 6,17 Z"
                     + " M60,4 C57.8,4 56,5.8 56,8 C56,10.2 57.8,12 60,12 C62.2,12 64,10.2 64,8 C64,5.8 62.2,4 60,4 Z";
 
+    /** Width of a tile where there is room, px. */
+    public static final double WIDE_PX = 120;
+
+    private static final double BOTH_PX = 96;
+    private static final double NAME_PX = 72;
+
     private final int number;
     private final Label word = new Label();
     private final HBox counts = new HBox(4);
     private final String name;
-    private boolean narrow;
-    private double least = 62;
+    private double width = WIDE_PX;
     private StepCount shown;
 
     public Tile(int number, String name) {
@@ -41,17 +46,15 @@ public final class Tile extends ToggleButton {
     }
 
     private void size() {
-        double w = narrow ? least : 120;
-        setMinSize(w, isSelected() ? 79 : 68);
-        setPrefSize(w, isSelected() ? 79 : 68);
-        setMaxSize(w, isSelected() ? 79 : 68);
-        word.setText(narrow ? String.valueOf(number) : number + " " + name);
+        setMinSize(width, isSelected() ? 79 : 68);
+        setPrefSize(width, isSelected() ? 79 : 68);
+        setMaxSize(width, isSelected() ? 79 : 68);
+        word.setText(width >= BOTH_PX ? number + " " + name : width >= NAME_PX ? name : String.valueOf(number));
     }
 
-    /** In a narrow window only number and sign stay, on a tile of the width given, px. */
-    public void narrow(boolean on, double width) {
-        narrow = on;
-        least = width;
+    /** On a tile of the width given, px, as much of number and name stays as has room. */
+    public void fit(double px) {
+        width = px;
         size();
     }
 

@@ -82,8 +82,9 @@ final class LambdaChart {
                 .forEach(q -> on.add(new Pt(q.open() * 100, q.state().lambda().orElse(Double.NaN))));
         c.line(on, Ink.COBALT, 2.4, 14, 4, 3, 4);
         c.line(mid, Ink.INK, 3.4);
-        name(c, on, Math.round(gas.onK() - 273.15) + " °C, gas-on", Ink.COBALT, 1.32, TextAlignment.RIGHT);
-        name(c, mid, Math.round(gas.topK() - 273.15) + " °C", Ink.INK, 1.18, TextAlignment.LEFT);
+        name(c, on, "gas-on", Ink.COBALT, 0.695, TextAlignment.RIGHT);
+        name(c, on, Math.round(gas.onK() - 273.15) + " °C", Ink.COBALT, 0.64, TextAlignment.RIGHT);
+        name(c, mid, Math.round(gas.topK() - 273.15) + " °C", Ink.INK, 0.70, TextAlignment.LEFT);
         name(c, low, "band 5–95 %", Ink.INK2, 1.08, TextAlignment.LEFT);
         c.unclip();
         c.frame();

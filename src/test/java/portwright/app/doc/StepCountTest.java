@@ -1,0 +1,41 @@
+package portwright.app.doc;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import portwright.check.rules.RuleBook;
+import portwright.data.LimitTable;
+import portwright.file.DesignText;
+import portwright.file.Starters;
+
+/** The tiles of the steps never show a tick for what has not been checked. */
+class StepCountTest {
+    private static final List<Step> LATE = List.of(Step.GAS, Step.ROOM, Step.FIRING);
+
+    @Test
+    void beforeTheFirstWholeCheckGasRoomAndFiringAreNotClear() throws Exception {
+        BlockingQueue<Runnable> window = new LinkedBlockingQueue<>();
+        try (CheckDesk desk = new CheckDesk(new RuleBook(LimitTable.load()), window::add)) {
+            DesignText text = Starters.find("hexagon-27cm").orElseThrow();
+            Document doc = new Document(text, text.read().design(), desk);
+            doc.start();
+            assertThat(doc.waiting()).isTrue();
+            for (Step s : LATE) {
+                assertThat(FindingOrder.count(doc, s).words()).as(s.name()).isNotEqualTo("clear");
+            }
+            while (doc.checking()) {
+                Runnable next = window.poll(60, TimeUnit.SECONDS);
+                assertThat(next).as("an answer comes").isNotNull();
+                next.run();
+            }
+            assertThat(doc.waiting()).isFalse();
+            assertThat(LATE)
+                    .allSatisfy(s -> assertThat(FindingOrder.count(doc, s).notChecked())
+                            .isEqualTo(FindingOrder.open(doc, s).size()));
+        }
+    }
+}
