@@ -3,6 +3,7 @@ package portwright.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import portwright.geometry.Pt;
+import portwright.model.On;
 import portwright.units.Format;
 
 /** Saw circle, centre cross, awl dot, metal hole, keep-out ring and the ticket of a hole. */
@@ -15,9 +16,14 @@ final class HolePainter {
     private final PartLook look;
     private final Box window;
     private final Traces traces;
+    private final boolean hot;
 
-    /** @param traces the lines that tickets had better not cover; null where none are written */
-    HolePainter(Pen pen, Labels labels, PartLook look, Box window, Traces traces) {
+    /**
+     * @param traces the lines that tickets had better not cover; null where none are written
+     * @param hot whether the inside is seen: sheet metal lies on the other face
+     */
+    HolePainter(Pen pen, Labels labels, PartLook look, Box window, Traces traces, boolean hot) {
+        this.hot = hot;
         this.traces = traces;
         this.pen = pen;
         this.labels = labels;
@@ -50,7 +56,7 @@ final class HolePainter {
                 pen.circle(c, n.saw().diameterMm() / 2, LineStyle.SAW_SECOND, ink(n));
             }
             if (n.hasMetal() && seen(c, n.metalMm() / 2)) {
-                pen.circle(c, n.metalMm() / 2, LineStyle.METAL_HOLE, Ink.INK2);
+                pen.circle(c, n.metalMm() / 2, hot ? LineStyle.HIDDEN : LineStyle.METAL_HOLE, Ink.INK2);
             }
             if (look.keepOutMm() > 0) {
                 pen.circle(c, keepOut, LineStyle.KEEP_OUT);
@@ -122,8 +128,11 @@ final class HolePainter {
             lines.add(n.sawWords());
         }
         if (n.hasMetal()) {
-            lines.add((n.metalKnown() ? "" : "if there is metal: ") + n.metalWords() + ", outside");
-            lines.add("cut the metal first");
+            lines.add((n.metalKnown() ? "" : "if there is metal: ") + n.metalWords());
+            lines.add(
+                    hot
+                            ? "on the other face, not here"
+                            : n.hole().face().on() == On.WALL ? "first a pilot from inside" : "cut the metal first");
         }
         double size = pen.textSize(TextStyle.PLAIN);
         double ring = pen.size(9, 20);

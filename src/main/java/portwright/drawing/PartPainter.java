@@ -94,7 +94,7 @@ public final class PartPainter {
     public void lines(Pen pen, Box window) {
         shapes(pen, window);
         weakestLine(pen);
-        HolePainter painter = new HolePainter(pen, new Labels(pen, window), look, window, null);
+        HolePainter painter = new HolePainter(pen, new Labels(pen, window), look, window, null, face.hot());
         holes().forEach(n -> painter.rings(n, view(n.hole().centre())));
         flags().forEach(f -> pen.line(f.a, f.b, LineStyle.BOX, f.ink));
     }
@@ -105,7 +105,7 @@ public final class PartPainter {
         keepFree.forEach(labels::keepFree);
         Names names = shapes(pen, window);
         weakest(pen, labels);
-        HolePainter painter = new HolePainter(pen, labels, look, window, traces(pen, window));
+        HolePainter painter = new HolePainter(pen, labels, look, window, traces(pen, window), face.hot());
         holes().forEach(n -> painter.rings(n, view(n.hole().centre())));
         flags(pen, labels);
         holes().forEach(n -> painter.label(n, view(n.hole().centre())));
@@ -119,8 +119,8 @@ public final class PartPainter {
         Pen mute = new Traces(pen, window);
         Labels labels = labels(mute, window);
         weakest(mute, labels);
-        HolePainter silent = new HolePainter(mute, labels, look, window, traces);
-        HolePainter painter = new HolePainter(pen, labels.with(pen), look, window, traces);
+        HolePainter silent = new HolePainter(mute, labels, look, window, traces, face.hot());
+        HolePainter painter = new HolePainter(pen, labels.with(pen), look, window, traces, face.hot());
         holes().forEach(n ->
                 (moves(n, moving) ? silent : painter).rings(n, view(n.hole().centre())));
         flags(mute, labels);
@@ -133,7 +133,7 @@ public final class PartPainter {
     public void over(Pen pen, Box window, String moving) {
         Labels labels = labels(pen, window);
         weakest(pen, labels);
-        HolePainter painter = new HolePainter(pen, labels, look, window, traces(pen, window));
+        HolePainter painter = new HolePainter(pen, labels, look, window, traces(pen, window), face.hot());
         List<HoleNote> hole = holes().stream().filter(n -> moves(n, moving)).toList();
         hole.forEach(n -> painter.rings(n, view(n.hole().centre())));
         flags(pen, labels);

@@ -1,6 +1,7 @@
 package portwright.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -9,6 +10,9 @@ import portwright.check.Forbids;
 import portwright.check.NotChecked;
 import portwright.model.Burner;
 import portwright.model.Design;
+import portwright.model.Fitting;
+import portwright.model.FittingKind;
+import portwright.model.On;
 import portwright.model.Port;
 import portwright.model.Role;
 import portwright.model.UnitSystem;
@@ -43,7 +47,7 @@ public final class CardBuilder {
                 .filter(p -> p.role() == Role.INLET)
                 .map(Port::name)
                 .toList();
-        CardLists lists = CardLists.of(result, inlets, StepRows.electricAfterGas(design));
+        CardLists lists = CardLists.of(result, inlets, lowestProbe(design), StepRows.electricAfterGas(design));
         return new CardData(
                 design.title(),
                 fire(design),
@@ -68,6 +72,18 @@ public final class CardBuilder {
     }
 
     /** The scale of the first step that names a temperature; °F where none does and the design is in inches. */
+    /** Name of the lowest thermocouple in the wall where there are several; null else. */
+    private static String lowestProbe(Design design) {
+        List<Fitting> fittings = design.kiln().fittings();
+        List<Fitting> probes = fittings == null
+                ? List.of()
+                : fittings.stream()
+                        .filter(f -> f.kind() == FittingKind.THERMOCOUPLE && f.on() == On.WALL)
+                        .sorted(Comparator.comparingDouble(f -> f.at().yMm()))
+                        .toList();
+        return probes.size() < 2 ? null : probes.get(0).name();
+    }
+
     private static String scale(Design design) {
         boolean fahrenheit = design.firing() != null && design.firing().steps() != null
                 ? design.firing().steps().stream()

@@ -19,41 +19,52 @@ record CardLists(
 
     /** Least chamber temperature for gas on the card, °C: the published limit of the gas-on rule. */
     private static final int GAS_ON_C = (int) SafetyNumber.value("gas-on-floor");
+    /** What the meter has to show for that, °C: with the probe's error. */
+    private static final int METER_C = (int) SafetyNumber.value("gas-on-working");
 
-    /** @param electricAfterGas whether the elements go on alone when the gas is off */
-    static CardLists of(CheckResult result, List<String> inlets, boolean electricAfterGas) {
+    /**
+     * @param inlets names, in the order of lighting
+     * @param probe the lowest probe's name where there are several, else null
+     * @param electricAfterGas whether the elements go on alone when the gas is off
+     */
+    static CardLists of(CheckResult result, List<String> inlets, String probe, boolean electricAfterGas) {
+        boolean one = inlets.size() < 2;
         String order = inlets.isEmpty() ? "the inlet" : inlets.get(0);
         String wait = wait(result) + " min";
         return new CardLists(
                 List.of(
-                        "Doors open, CO alarm on, extinguisher at the exit.",
-                        "Plugs out, plate off, valves shut. Cylinder open slowly. Soap every joint.",
-                        "Chamber " + gasOn() + " or more at its coldest place: wait for 800 °C ("
-                                + CardBuilder.fahrenheit(800) + " °F) on the meter.",
+                        "Cold, gas on: soap every joint; cylinder shut again.",
+                        "Room doors open, kiln shut, CO alarm on, extinguisher at the exit.",
+                        "Chamber " + bothScales(GAS_ON_C) + " at its coldest place: wait for "
+                                + bothScales(METER_C) + " on the meter" + (probe == null ? "." : " of " + probe + "."),
+                        "Plugs out, plate off, burners in place, valves shut. Cylinder open slowly.",
                         "Face away: taper at " + order + ", open its valve"
-                                + (inlets.size() > 1 ? "; then the next." : ".") + " No flame: shut at once, wait "
+                                + (one ? "." : "; then the next.") + " No flame: shut at once, wait "
                                 + wait + "." + explosive(result),
                         "Five minutes of clean fire, then set the plate."),
                 electricAfterGas ? "Gas off, back to electricity" : "Shutting down",
                 List.of(
-                        "Cylinder valve shut first: burners burn out, the flame dies. Then the burner valves.",
-                        "Plate off 10 min until clear." + (electricAfterGas ? "" : " Elements off."),
-                        "Burners out. Then only plug the inlets, shut the plate."
-                                + (electricAfterGas ? " Elements may go on." : ""),
+                        "Cylinder valve shut first: burners burn out, the flame dies. Then the burner "
+                                + (one ? "valve." : "valves."),
+                        "Plate off 10 min until clear; elements " + (electricAfterGas ? "may stay on." : "off."),
+                        "Take the burners away. Then only plug the inlets, shut the plate.",
                         "At the end: note gas used. Next firing in air."),
                 List.of(
                         "Plate 2 mm wider, wait 5 min.",
                         "Still falling: 2 mm nearer shut.",
-                        "No help, or " + gasOn() + " on the meter falling: gas off first."),
+                        "No help, or " + bothScales(METER_C) + " on the meter falling: gas off first."),
                 List.of(
-                        "All burner valves shut at once.",
+                        (one ? "Burner valve" : "All burner valves") + " shut at once.",
                         "Plate off. Do not look in.",
-                        "Relight after " + wait + " and over " + gasOn() + " only; heat by electricity."),
-                List.of("Over 100 ppm: everybody out.", "Cylinder shut, from outside.", "Back in under 20 ppm only."));
+                        "Relight after " + wait + ", meter over " + bothScales(METER_C) + "; heat by electricity."),
+                List.of(
+                        "At 100 ppm: everybody out.",
+                        "Cylinder and breaker off, from outside.",
+                        "Back in under 20 ppm only."));
     }
 
-    private static String gasOn() {
-        return GAS_ON_C + " °C (" + CardBuilder.fahrenheit(GAS_ON_C) + " °F)";
+    private static String bothScales(int celsius) {
+        return celsius + " °C (" + CardBuilder.fahrenheit(celsius) + " °F)";
     }
 
     /** Purge minutes: what the draught needs for five changes, at least five (common practice, no source). */
@@ -64,7 +75,7 @@ record CardLists(
 
     private static String explosive(CheckResult result) {
         Double s = result.figures() == null ? null : result.figures().unlitGasSeconds();
-        return s == null ? "" : " Unlit pockets light at once, all in " + Math.round(s) + " s.";
+        return s == null ? "" : " Unlit pockets light at once, the whole chamber at " + Math.round(s) + " s.";
     }
 
     /** Those that the lists do not hold already; where a rule computes the hazard only when it found something. */

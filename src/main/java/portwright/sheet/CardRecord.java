@@ -8,6 +8,8 @@ import portwright.drawing.Words;
 final class CardRecord {
     /** Lowest row that a gloved hand fills, mm. */
     static final double LEAST_ROW = 7;
+    /** Fewer are not worth a table: its head and two to write in. */
+    private static final int LEAST_ROWS = 3;
     /** Where each column begins, as a share of the width. */
     private static final double[] COLUMNS = {0, 0.107, 0.226, 0.344, 0.462, 0.58, 0.72, 0.816, 1};
 
@@ -24,7 +26,7 @@ final class CardRecord {
         c.words("Record", c.left, top + 5, CardPaper.HEADING);
         double used = c.pen.textWidth("Record", CardPaper.HEADING) + 4;
         c.words(
-                Words.fit(c.pen, forecast() + "; more rows on the back", c.width() - used, CardPaper.TEXT),
+                Words.fit(c.pen, forecast() + "; rows on the back", c.width() - used, CardPaper.TEXT),
                 c.left + used,
                 top + 5,
                 CardPaper.TEXT);
@@ -61,6 +63,9 @@ final class CardRecord {
         double w = c.width();
         double bottom = c.height - Frame.MARGIN - 4.6;
         int rows = (int) Math.floor((bottom - y) / LEAST_ROW + 1e-9);
+        if (rows < LEAST_ROWS) {
+            return;
+        }
         double row = (bottom - y) / rows;
         String[] names = {
             "clock", "meter " + data.scale(), "cones", "plate mm", "pressure", "flame at spy", "CO ppm", "notes"

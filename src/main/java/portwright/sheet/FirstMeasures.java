@@ -68,7 +68,7 @@ final class FirstMeasures {
                 + ". Inside the shell cut it at the chamber wall, and round legs.");
         out.add("Offer up the real burner, then prick each hole's middle dot into the brick with an awl.");
         out.add(
-                "Dashed circle: hole in the sheet metal (pan, jacket), wider. Cut it first, then the brick, by slow drill.");
+                "Dashed circle: hole in the sheet metal (pan, jacket), wider, on the metal's face only. Cut it first, then the brick, by slow drill.");
         out.add(
                 "Mask, goggles, damp brick: the dust harms the lungs. Read the last sheets. Local code comes before this paper.");
         return out;

@@ -8,6 +8,7 @@ import portwright.drawing.LineStyle;
 import portwright.drawing.Pen;
 import portwright.drawing.TextStyle;
 import portwright.drawing.Words;
+import portwright.model.On;
 import portwright.model.UnitSystem;
 import portwright.units.Format;
 import portwright.units.InchFraction;
@@ -107,7 +108,9 @@ final class FirstSchedule {
         foot.add("bearing clockwise from the BACK, all seen from above");
         if (walls) {
             foot.add(
-                    "wall: from the left corner seen from inside, and up from the floor's hot face: bore the pilot from inside");
+                    "wall: from the left corner seen from inside, and up from the floor's hot face; outside, that face lies "
+                            + HoleNote.both(job.kiln().thickness(On.FLOOR)) + " above the floor's underside"
+                            + ". Bore a pilot from inside through the jacket, then cut the jacket from outside, then the brick");
         }
         for (String line : Words.wrap(block.pen, String.join(" · ", foot), end - block.left, TextStyle.BAR)) {
             y += 4;

@@ -14,14 +14,14 @@ final class LineKey {
     static List<Row> rows() {
         return List.of(
                 new Row(LineStyle.SAW_CIRCLE, "round a cross: the hole in the brick; the awl goes in the dot"),
-                new Row(LineStyle.METAL_HOLE, "round that: the hole in the sheet metal, cut first"),
+                new Row(LineStyle.METAL_HOLE, "round that: the hole in the sheet metal, wider"),
                 new Row(
                         LineStyle.KEEP_OUT,
-                        "ring of sound brick: nothing of the kiln inside but shelves and the plate"),
+                        "keep-out ring: no groove, tail, fitting or other hole inside; joints may cross"),
                 new Row(LineStyle.TRIM, "with diamonds: cut here, or the neighbour's edge lies here"),
-                new Row(LineStyle.JOINT, "brick joint"),
+                new Row(LineStyle.JOINT, "brick joint of floor or lid; walls show none"),
                 new Row(LineStyle.JOINT_BEHIND, "brick joint behind the metal"),
-                new Row(LineStyle.HIDDEN, "on the other face: chamber wall, groove, fitting"),
+                new Row(LineStyle.HIDDEN, "on the other face: chamber wall, groove, fitting, metal hole"),
                 new Row(LineStyle.NEIGHBOUR, "shelf and its posts inside the chamber"),
                 new Row(LineStyle.AXIS, "middle of the kiln"),
                 new Row(LineStyle.WEAKEST, "labelled so: the line with the least brick"));

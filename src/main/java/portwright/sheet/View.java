@@ -94,9 +94,9 @@ record View(PartPainter painter, Tiling tiling) {
             int next = face().panel() % panels + 1;
             int before = (face().panel() + panels - 2) % panels + 1;
             return List.of(
-                    face().hot() ? "TOP · lid" : "TOP · lid inside",
+                    face().hot() ? "TOP · lid" : "TOP · lid's hot face",
                     "wall " + (face().hot() ? next : before),
-                    face().hot() ? "BOTTOM · floor" : "BOTTOM · floor inside",
+                    face().hot() ? "BOTTOM · floor" : "BOTTOM · floor's hot face",
                     "wall " + (face().hot() ? before : next));
         }
         boolean m = face().mirrored();

@@ -61,15 +61,15 @@ public final class GasOffTemperature implements Rule {
             }
         }
         if (opened) {
-            heatStops(review, least, out);
+            heatStops(review, out);
         }
     }
 
     /** EN 746-2: an alarm that is heard and seen where the walls would be below 750 °C within an hour after the flame is lost. */
-    private void heatStops(Review review, double least, Findings out) {
+    private void heatStops(Review review, Findings out) {
         Known<Optional<HeatStop>> known = review.firing().heatStop();
-        String remedy =
-                "Set an alarm that is heard and seen at " + Say.n(least) + " °C falling; shut gas when it sounds.";
+        String remedy = "Set an alarm that is heard and seen at a reading of "
+                + Say.n(SafetyNumber.value("gas-on-working")) + " °C falling; shut gas when it sounds.";
         double alarm = SafetyNumber.value("cool-alarm-time");
         Measure limit = new Measure(alarm / 60, "min");
         String wall = Say.n(SafetyNumber.value("flame-watch-wall")) + " °C";
