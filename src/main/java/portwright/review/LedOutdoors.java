@@ -1,6 +1,7 @@
 package portwright.review;
 
 import portwright.data.SafetyNumber;
+import portwright.model.LeadsTo;
 import portwright.model.Room;
 
 /** Share of the flue gas that counts as led outdoors. */
@@ -18,8 +19,12 @@ public final class LedOutdoors {
             assume.add("room.ledOutdoors", "0 %", "flue gas stays in the room unless something leads it out");
         }
         double stated = room.ledOutdoors() == null ? 0 : room.ledOutdoors().share();
-        double most = most(hood);
-        if (stated > most) {
+        boolean sealed = sealed(room);
+        double most = sealed ? 0 : most(hood);
+        if (sealed && stated > 0) {
+            assume.add(
+                    "room.ledOutdoors", "0 %", "no opening to outdoors lets in the air that a pipe or hood would draw");
+        } else if (stated > most) {
             assume.add(
                     "room.ledOutdoors",
                     Math.round(most * 100) + " %",
@@ -27,6 +32,14 @@ public final class LedOutdoors {
         }
         double captured = hood.known() ? hood.value().capturedShare() : 0;
         return Math.max(Math.min(stated, most), captured);
+    }
+
+    /** Whether the room is stated to have no opening to outdoors: nothing leaves it that does not come in. */
+    public static boolean sealed(Room room) {
+        return room.place() != null
+                && RoomReview.indoors(room.place())
+                && room.openings() != null
+                && room.openings().stream().noneMatch(o -> o.to() == LeadsTo.OUTDOORS);
     }
 
     /** The most that counts without a hood, 0 to 1. */

@@ -35,8 +35,8 @@ record CardLists(
                 List.of(
                         "Cold, gas on: soap every joint; cylinder shut again.",
                         "Room doors open, kiln shut, CO alarm on, extinguisher at the exit.",
-                        "Chamber " + bothScales(GAS_ON_C) + " at its coldest place: wait for "
-                                + bothScales(METER_C) + " on the meter" + (probe == null ? "." : " of " + probe + "."),
+                        "Chamber " + bothScales(GAS_ON_C) + " at its coldest place: wait for " + bothScales(METER_C)
+                                + " on the meter" + (probe == null ? "." : " of " + probe + "."),
                         "Plugs out, plate off, burners in place, valves shut. Cylinder open slowly.",
                         "Face away: taper at " + order + ", open its valve"
                                 + (one ? "." : "; then the next.") + " No flame: shut at once, wait "

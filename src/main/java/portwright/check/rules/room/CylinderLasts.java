@@ -21,7 +21,7 @@ public final class CylinderLasts implements Rule {
 
     @Override
     public Set<Forbids> canForbid() {
-        return Set.of();
+        return Say.LIGHTING;
     }
 
     @Override
@@ -44,15 +44,19 @@ public final class CylinderLasts implements Rule {
                 && Say.under(run.get().availableKg(), least * run.get().neededKg())) {
             double has = run.get().availableKg();
             double needs = run.get().neededKg();
+            double stop = limits.value(id(), "stop");
+            boolean empty = Say.under(has, stop * needs);
+            String name = empty ? "stop" : "caution";
             out.add(Say.finding(
                     this,
-                    Severity.CAUTION,
+                    empty ? Severity.STOP : Severity.CAUTION,
                     new Measure(has / needs, "1"),
-                    new Measure(least, "1"),
-                    "The cylinders hold " + Say.n(has) + " kg; the steps burn " + Say.n(needs) + " kg.",
+                    new Measure(empty ? stop : least, "1"),
+                    "The cylinders hold " + Say.n(has) + " kg; the steps burn " + Say.n(needs) + " kg."
+                            + (empty ? " The flame dies in the middle of the firing, with the valves open." : ""),
                     "Start with at least " + Say.n(least * needs) + " kg (" + Say.n(least * needs - has) + " kg more).",
-                    limits.source(id(), "caution"),
-                    limits.setByUser(id(), "caution")));
+                    limits.source(id(), name),
+                    limits.setByUser(id(), name)));
         }
     }
 }

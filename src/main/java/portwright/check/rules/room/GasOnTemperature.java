@@ -42,7 +42,10 @@ public final class GasOnTemperature implements Rule {
         double least = Say.toC(limits.value(id(), "stop"));
         double working = Say.toC(limits.value(id(), "caution"));
         if (!probe.declared()) {
-            out.add(Say.caution(
+            if (review.design().kiln().fittings() == null) {
+                out.lacks(this, "kiln.fittings");
+            }
+            out.add(Say.stop(
                     this,
                     null,
                     null,

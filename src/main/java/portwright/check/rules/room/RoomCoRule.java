@@ -15,10 +15,15 @@ import portwright.data.SafetyNumber;
 import portwright.review.LedOutdoors;
 import portwright.review.Review;
 import portwright.review.RoomReview;
+import portwright.source.Source;
 import portwright.units.Quantity;
 
 /** Carbon monoxide in the room over the firing. */
 public final class RoomCoRule implements Rule {
+
+    private static final Source NOT_BY_AIR_ALONE =
+            Source.judgement("worked cases of room air against flue gas in reduction need more air than rooms have");
+    private static final Source FLAME_AT_FLUE = Source.judgement("a flame at the flue goes out unseen");
 
     @Override
     public String id() {
@@ -53,6 +58,7 @@ public final class RoomCoRule implements Rule {
         Unstated.jets(this, review, out);
         RoomReview.Air air = room.air().value();
         led(review, co, out);
+        burnt(co, limits.value(id(), "stop"), out);
         double ceiling = limits.value(id(), "stop");
         double calm = co.calm().peakPpm();
         double eight = co.calm().average8hPpm();
@@ -85,6 +91,24 @@ public final class RoomCoRule implements Rule {
                     remedy(co, co.flowForCeilingM3PerS() * co.ceiling().value() / ceiling, ceiling, calm),
                     limits.source(id(), "stop"),
                     limits.setByUser(id(), "stop")));
+        } else if (co.ledShare() == 0 && co.madeMolPerS() > 0) {
+            out.add(Say.stop(
+                    this,
+                    new Measure(calm, "ppm"),
+                    null,
+                    made + "." + levels + has
+                            + " No hood and no flue leads the gas outdoors: the air of a room alone does not make a reduction safe, whatever is computed.",
+                    "Hang a hood over the lid that leads outdoors, or fire outdoors.",
+                    NOT_BY_AIR_ALONE));
+        } else if (Say.over(unburnt(co), ceiling)) {
+            out.add(Say.stop(
+                    this,
+                    new Measure(unburnt(co), "ppm"),
+                    new Measure(ceiling, "ppm"),
+                    made + "." + levels + has + " With the flame at the flue out, which nobody notices at once, it is "
+                            + Say.n(unburnt(co)) + " ppm.",
+                    "Lead the flue gas outdoors by a hood; count on a flame at the flue for nothing.",
+                    FLAME_AT_FLUE));
         } else if (Say.over(eight, l8.value())) {
             out.add(Say.caution(
                     this,
@@ -112,6 +136,27 @@ public final class RoomCoRule implements Rule {
                             co.quarterHour().value(),
                             q),
                     co.quarterHour().source()));
+        }
+    }
+
+    /** Peak with the flame at the flue out, ppm: what burns there is in the room then. */
+    private static double unburnt(RoomReview.Co co) {
+        double left = co.shareInRoom();
+        return left > 0 ? co.calm().peakPpm() * (1 - co.ledShare()) / left : 0;
+    }
+
+    /** A share stated to burn at the flue is said aloud. */
+    private void burnt(RoomReview.Co co, double ceiling, Findings out) {
+        if (co.burntShare() > 0 && !Say.over(unburnt(co), ceiling)) {
+            out.add(Say.caution(
+                    this,
+                    new Measure(unburnt(co), "ppm"),
+                    null,
+                    Say.n(co.burntShare() * 100)
+                            + " % of what leaves the flue is taken to burn there, as stated; with that flame out the room reaches "
+                            + Say.n(unburnt(co)) + " ppm.",
+                    "Watch the flame at the flue; where nobody does, take room.burntAtFlue away.",
+                    FLAME_AT_FLUE));
         }
     }
 

@@ -1,11 +1,15 @@
 package portwright.check.rules.room;
 
+import java.util.List;
 import java.util.Set;
 import portwright.check.Findings;
 import portwright.check.Forbids;
 import portwright.check.Limits;
 import portwright.check.Rule;
 import portwright.data.SafetyNumber;
+import portwright.model.Burner;
+import portwright.model.Fuel;
+import portwright.model.Opening;
 import portwright.model.RoomBuilding;
 import portwright.model.RoomPlace;
 import portwright.review.Review;
@@ -37,14 +41,19 @@ public final class RoomPlaceRule implements Rule {
             return;
         }
         switch (place) {
-            case BASEMENT ->
+            case BASEMENT -> {
+                boolean mains = mains(review);
                 out.add(Say.stop(
                         this,
                         null,
                         null,
-                        "The kiln stands in a basement: LP gas is heavier than air and collects there.",
+                        "The kiln stands in a basement: "
+                                + (mains
+                                        ? "flue gas and leaking gas stay there and rise into the house."
+                                        : "LP gas is heavier than air and collects there."),
                         "Fire outdoors or in a detached, vented building above ground.",
-                        BASEMENT));
+                        mains ? HOUSE : BASEMENT));
+            }
             case HOUSE ->
                 out.add(Say.stop(
                         this,
@@ -54,14 +63,7 @@ public final class RoomPlaceRule implements Rule {
                         "Fire outdoors or in a detached, vented building.",
                         HOUSE));
             case GARAGE, STUDIO -> dwelling(review, place, out);
-            case OPEN_SHED ->
-                out.add(Say.caution(
-                        this,
-                        null,
-                        null,
-                        "The kiln stands under a roof with open sides: nothing is computed of the air there; without wind it can stay.",
-                        "Keep at least two whole sides open, stand upwind, carry a CO meter, leave at 100 ppm.",
-                        Source.judgement("open sides are not a room with known flow")));
+            case OPEN_SHED -> shed(review, out);
             case OUTDOORS ->
                 out.add(Say.note(
                         this,
@@ -69,6 +71,38 @@ public final class RoomPlaceRule implements Rule {
                         "Stay upwind; keep people and windows out of the lee.",
                         Source.practice("outdoor firing")));
         }
+    }
+
+    private static final Source OPEN_SIDES = Source.judgement("open sides are not a room with known flow");
+
+    private void shed(Review review, Findings out) {
+        List<Opening> openings = review.design().room().openings();
+        if (openings != null && openings.isEmpty()) {
+            out.add(Say.stop(
+                    this,
+                    null,
+                    null,
+                    "An open shed without any opening is a closed room: nothing is computed of the air there.",
+                    "Write room.place studio, room.building and the openings as they are; or take room.openings away if whole sides are open.",
+                    OPEN_SIDES));
+            return;
+        }
+        out.add(Say.caution(
+                this,
+                null,
+                null,
+                "The kiln stands under a roof with open sides: nothing is computed of the air there; without wind it can stay."
+                        + (openings == null ? "" : " The stated openings count for nothing."),
+                "Keep at least two whole sides open, stand upwind, carry a CO meter, leave at 100 ppm."
+                        + (openings == null ? "" : " With walls all round write room.place studio instead."),
+                OPEN_SIDES));
+    }
+
+    private static boolean mains(Review review) {
+        List<Burner> burners = review.design().burners();
+        return burners != null
+                && !burners.isEmpty()
+                && burners.stream().allMatch(b -> b.fuel() == Fuel.NATURAL_GAS || b.fuel() == Fuel.METHANE);
     }
 
     /** A room of a building that is joined to a dwelling stops unless the exhaust leads outdoors. */
