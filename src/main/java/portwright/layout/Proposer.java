@@ -43,7 +43,7 @@ public final class Proposer {
         tender = new Tender(kiln, limits);
         sites = new Sites(design, kiln, limits);
         terms = new LayoutTerms(design, kiln, limits, sites);
-        together = new Together(sites, kiln.centre(), kiln.shelves(), tender, progress);
+        together = new Together(sites, kiln, tender, progress);
         writer = new ProposalWriter(design, kiln.centre(), table, terms, typed, together);
     }
 
