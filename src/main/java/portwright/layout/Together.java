@@ -36,7 +36,9 @@ final class Together {
     private static final int KEPT = 3;
 
     /** Rough climbs of an even layout as a whole, the first from where it lies, the others turned and widened. */
-    private static final int TURNED = 30;
+    private static final int TURNED = 60;
+
+    private static final int THROWS = 40;
 
     private final Sites sites;
     private final Pt middle;
@@ -194,7 +196,7 @@ final class Together {
         SplittableRandom random = new SplittableRandom(SEED);
         Best ends = new Best(KEPT, 4);
         for (int k = 0; k < TURNED && !progress.cancelled(); k++) {
-            double[] p = k == 0 ? new double[] {in, 0, out, 0} : turned(in, out, random);
+            double[] p = k == 0 ? new double[] {in, 0, out, 0} : turned(in, out, hill, random);
             ends.offer(p, Compass.rough(p, LONG_MM, hill, random, progress));
         }
         Combination best = c;
@@ -207,16 +209,25 @@ final class Together {
         return best;
     }
 
-    /** Inlets and flues turned by any angle and widened or drawn in by up to half. */
-    private static double[] turned(double in, double out, SplittableRandom random) {
-        double[] p = new double[4];
-        for (int i = 0; i < p.length; i += 2) {
-            double r = (i == 0 ? in : out) * (0.5 + random.nextDouble());
-            double w = 2 * Math.PI * random.nextDouble();
-            p[i] = r * Math.cos(w);
-            p[i + 1] = r * Math.sin(w);
+    /** The best of some throws: inlets and flues turned by any angle and widened or drawn in by up to half. */
+    private static double[] turned(double in, double out, Compass.Hill hill, SplittableRandom random) {
+        double[] best = null;
+        double most = Double.NEGATIVE_INFINITY;
+        for (int k = 0; k < THROWS; k++) {
+            double[] p = new double[4];
+            for (int i = 0; i < p.length; i += 2) {
+                double r = (i == 0 ? in : out) * (0.5 + random.nextDouble());
+                double w = 2 * Math.PI * random.nextDouble();
+                p[i] = r * Math.cos(w);
+                p[i + 1] = r * Math.sin(w);
+            }
+            double v = hill.at(p, most);
+            if (best == null || v > most) {
+                most = v;
+                best = p;
+            }
         }
-        return p;
+        return best;
     }
 
     /** Largest distance from the middle, mm. */
