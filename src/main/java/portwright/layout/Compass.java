@@ -3,13 +3,14 @@ package portwright.layout;
 import java.util.SplittableRandom;
 
 /**
- * Climbs by random steps: of all numbers or of some, longer after a gain, shorter after a failure, until they are too short to matter (0.01 mm). Kinks,
- * where no step along an axis gains, are crept along.
+ * Climbs by random steps that learn which way they gain ({@link Strides}), until they are too short to matter (0.01 mm). Kinks, where no step along an
+ * axis gains, are crept along.
  */
 final class Compass {
     private static final double SHORT_MM = 0.01;
-    private static final double LONGER = 1.5;
-    private static final double SHORTER = 0.975;
+    /** Where a rough climb ends. */
+    private static final double ROUGH_MM = 1;
+
     /** After a climb others set out from its end with shorter steps, while they gain; mm. */
     private static final double AGAIN_MM = 6;
 
@@ -30,30 +31,40 @@ final class Compass {
         double best = hill.at(p, Double.NEGATIVE_INFINITY);
         boolean gains = true;
         for (int k = 0; k < CLIMBS && gains; k++) {
-            double v = once(p, best, k == 0 ? longMm : Math.min(longMm, AGAIN_MM), hill, random, progress);
+            double first = k == 0 ? longMm : Math.min(longMm, AGAIN_MM);
+            double v = once(p, best, first, SHORT_MM, hill, random, progress);
             gains = v > best + WORTH * Math.abs(best);
             best = v;
         }
         return best;
     }
 
+    /** Moves p uphill roughly, to tell which of many starts lead high; gives the height reached. */
+    static double rough(double[] p, double longMm, Hill hill, SplittableRandom random, Progress progress) {
+        double from = hill.at(p, Double.NEGATIVE_INFINITY);
+        return once(p, from, longMm, ROUGH_MM, hill, random, progress);
+    }
+
     private static double once(
-            double[] p, double from, double longMm, Hill hill, SplittableRandom random, Progress progress) {
+            double[] p,
+            double from,
+            double longMm,
+            double shortMm,
+            Hill hill,
+            SplittableRandom random,
+            Progress progress) {
         double best = from;
         double[] q = new double[p.length];
-        for (double step = longMm; step > SHORT_MM && !progress.cancelled(); ) {
-            boolean some = random.nextBoolean();
-            for (int i = 0; i < q.length; i++) {
-                q[i] = p[i] + (some && random.nextInt(q.length) >= 2 ? 0 : step * random.nextGaussian());
-            }
+        Strides strides = new Strides(p.length, longMm);
+        while (strides.length() > shortMm && !progress.cancelled()) {
+            strides.step(p, q, random);
             double v = hill.at(q, best);
-            if (v > best + 1e-12) {
+            boolean gained = v > best + 1e-12;
+            if (gained) {
                 best = v;
                 System.arraycopy(q, 0, p, 0, q.length);
-                step *= LONGER;
-            } else {
-                step *= SHORTER;
             }
+            strides.learn(gained);
         }
         return best;
     }

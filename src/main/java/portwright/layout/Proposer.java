@@ -43,7 +43,7 @@ public final class Proposer {
         tender = new Tender(kiln, limits);
         sites = new Sites(design, kiln, limits);
         terms = new LayoutTerms(design, kiln, limits, sites);
-        together = new Together(sites, kiln.centre(), kiln.shelves(), tender, progress);
+        together = new Together(sites, kiln, tender, progress);
         writer = new ProposalWriter(design, kiln.centre(), table, terms, typed, together);
     }
 
@@ -53,18 +53,23 @@ public final class Proposer {
     }
 
     /**
-     * What limits the layout that the design has, on the same scale as proposals; empty unless it has floor inlets of one size and lid flues of one
-     * size and no other ports.
+     * What limits the layout that the design has, on the same scale as proposals; empty unless it has inlets of one size in floor or wall and lid flues
+     * of one size and no other ports.
      */
     public static Optional<Term> own(Design design) {
         List<Port> ports = design.ports();
         List<Port> in = ports.stream()
-                .filter(p -> p.role() == Role.INLET && p.on() == On.FLOOR)
+                .filter(p -> p.role() == Role.INLET && p.on() != On.LID)
                 .toList();
         List<Port> out = ports.stream()
                 .filter(p -> p.role() == Role.FLUE && p.on() == On.LID)
                 .toList();
-        if (in.isEmpty() || out.isEmpty() || in.size() + out.size() < ports.size() || !oneSize(in) || !oneSize(out)) {
+        if (in.isEmpty()
+                || out.isEmpty()
+                || in.size() + out.size() < ports.size()
+                || in.stream().anyMatch(p -> p.on() != in.get(0).on())
+                || !oneSize(in)
+                || !oneSize(out)) {
             return Optional.empty();
         }
         Sizes.Choice c = new Sizes.Choice(

@@ -121,6 +121,9 @@ final class Section {
             return worst;
         }
         for (int i = 0; i < Math.min(REFINED, lines.size()) && worst <= enough; i++) {
+            if (lines.get(i)[2] * ROUGH <= Math.max(worst, careless)) {
+                break;
+            }
             worst = Math.max(worst, refine(lines.get(i), x, y, r));
         }
         return worst;

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
 import portwright.geometry.ShelfPlate;
 import portwright.model.On;
@@ -28,16 +29,27 @@ final class Together {
 
     private static final double SHAKE_MM = 50;
 
+    /** Rough climbs of one choice of holes from anywhere: at most, and in all holes that they move; and how many of their ends are climbed on. */
+    private static final int SCATTERED = 80;
+
+    private static final int SCATTERED_HOLES = 400;
+    private static final int KEPT = 3;
+
+    /** Rough climbs of an even layout as a whole, the first from where it lies, the others turned and widened. */
+    private static final int TURNED = 60;
+
+    private static final int THROWS = 40;
+
     private final Sites sites;
     private final Pt middle;
     private final List<ShelfPlate> shelves;
     private final Tender tender;
     private final Progress progress;
 
-    Together(Sites sites, Pt middle, List<ShelfPlate> shelves, Tender tender, Progress progress) {
+    Together(Sites sites, KilnGeometry kiln, Tender tender, Progress progress) {
         this.sites = sites;
-        this.middle = middle;
-        this.shelves = shelves;
+        middle = kiln.centre();
+        shelves = kiln.shelves();
         this.tender = tender;
         this.progress = progress;
     }
@@ -79,6 +91,10 @@ final class Together {
                 .limit(STARTS)
                 .toList();
         Combination best = starts.get(0);
+        for (double[] p : settled(best) ? List.<double[]>of() : scattered(best)) {
+            Combination to = free(best, p);
+            best = to.margin() > best.margin() ? to : best;
+        }
         SplittableRandom random = new SplittableRandom(SEED);
         for (int k = 0; k < starts.size() + SHAKEN && !progress.cancelled() && !settled(best); k++) {
             double[] p = join(k < starts.size() ? starts.get(k) : best);
@@ -89,6 +105,31 @@ final class Together {
             best = to.margin() > best.margin() ? to : best;
         }
         add(out, starts.get(0), best);
+    }
+
+    /** The best of many rough climbs that set out anywhere in the chamber. */
+    private List<double[]> scattered(Combination c) {
+        int n = c.choice().inlets();
+        int m = c.choice().flues();
+        Compass.Hill hill = (q, enough) -> margin(c, spots(q, 0, n), spots(q, 2 * n, m), enough);
+        SplittableRandom random = new SplittableRandom(SEED);
+        Thrown thrown = new Thrown(
+                sites.slab(On.FLOOR, c.choice().inletMm()),
+                n,
+                sites.slab(On.LID, c.choice().flueMm()),
+                m,
+                c.margin());
+        Best ends = new Best(KEPT, 2 * (n + m));
+        int most = Math.min(SCATTERED, SCATTERED_HOLES / (n + m));
+        for (int k = 0; k < most && !progress.cancelled(); k++) {
+            double[] p = thrown.start(hill, random);
+            ends.offer(p, Compass.rough(p, LONG_MM, hill, random, progress));
+        }
+        return ends(ends, 2 * (n + m));
+    }
+
+    private static List<double[]> ends(Best best, int width) {
+        return best.rows().stream().map(r -> Arrays.copyOf(r, width)).toList();
     }
 
     /** The most that inlets and flues reach when found apart. */
@@ -150,15 +191,43 @@ final class Together {
         }
         double in = reach(c.inlets());
         double out = reach(c.flues());
-        double[] p = {in, 0, out, 0};
-        Compass.climb(
-                p,
-                LONG_MM,
-                (q, enough) -> margin(
-                        c, turned(c.inlets(), q[0] / in, q[1] / in), turned(c.flues(), q[2] / out, q[3] / out), enough),
-                new SplittableRandom(SEED),
-                progress);
-        return combination(c, turned(c.inlets(), p[0] / in, p[1] / in), turned(c.flues(), p[2] / out, p[3] / out));
+        Compass.Hill hill = (q, enough) ->
+                margin(c, turned(c.inlets(), q[0] / in, q[1] / in), turned(c.flues(), q[2] / out, q[3] / out), enough);
+        SplittableRandom random = new SplittableRandom(SEED);
+        Best ends = new Best(KEPT, 4);
+        for (int k = 0; k < TURNED && !progress.cancelled(); k++) {
+            double[] p = k == 0 ? new double[] {in, 0, out, 0} : turned(in, out, hill, random);
+            ends.offer(p, Compass.rough(p, LONG_MM, hill, random, progress));
+        }
+        Combination best = c;
+        for (double[] p : ends(ends, 4)) {
+            Compass.climb(p, LONG_MM, hill, new SplittableRandom(SEED), progress);
+            Combination to =
+                    combination(c, turned(c.inlets(), p[0] / in, p[1] / in), turned(c.flues(), p[2] / out, p[3] / out));
+            best = to.margin() > best.margin() ? to : best;
+        }
+        return best;
+    }
+
+    /** The best of some throws: inlets and flues turned by any angle and widened or drawn in by up to half. */
+    private static double[] turned(double in, double out, Compass.Hill hill, SplittableRandom random) {
+        double[] best = null;
+        double most = Double.NEGATIVE_INFINITY;
+        for (int k = 0; k < THROWS; k++) {
+            double[] p = new double[4];
+            for (int i = 0; i < p.length; i += 2) {
+                double r = (i == 0 ? in : out) * (0.5 + random.nextDouble());
+                double w = 2 * Math.PI * random.nextDouble();
+                p[i] = r * Math.cos(w);
+                p[i + 1] = r * Math.sin(w);
+            }
+            double v = hill.at(p, most);
+            if (best == null || v > most) {
+                most = v;
+                best = p;
+            }
+        }
+        return best;
     }
 
     /** Largest distance from the middle, mm. */

@@ -159,7 +159,7 @@ final class WallSearch {
                 Hole a = site.hole("a", panel, -c.u(), c.v());
                 Hole b = site.hole("b", panel, c.u(), c.v());
                 double m = Math.min(c.margin(), joined(List.of(b, a)));
-                if (best == null || m > best.margin()) {
+                if ((best == null || m > best.margin()) && !site.overlap(a, b)) {
                     best = new Spots(
                             "side by side in panel " + panel + " of the wall",
                             false,
@@ -173,7 +173,12 @@ final class WallSearch {
         return best;
     }
 
-    /** Each next one where it hurts least. */
+    /** Least margin of the brick between a hole and others. */
+    private double apart(List<Hole> holes, Hole h) {
+        return holes.stream().mapToDouble(o -> site.pair(o, h)).min().orElse(Scale.FREE);
+    }
+
+    /** Each next one where it hurts least, and not into another; where there is no such place, as far from the others as can be. */
     private Spots oneByOne() {
         List<Cell> all = cells.stream()
                 .flatMap(List::stream)
@@ -189,17 +194,18 @@ final class WallSearch {
                     break;
                 }
                 Hole h = site.hole("", c.panel(), c.u(), c.v());
-                double m = c.margin();
-                for (int i = 0; i < holes.size() && m > most; i++) {
-                    m = Math.min(m, site.pair(holes.get(i), h));
-                }
-                if (m > most) {
+                double m = Math.min(c.margin(), apart(holes, h));
+                if (m > most && holes.stream().noneMatch(o -> site.overlap(o, h))) {
                     most = m;
                     next = h;
                 }
             }
             if (next == null) {
-                return null;
+                next = all.stream()
+                        .map(c -> site.hole("", c.panel(), c.u(), c.v()))
+                        .max(Comparator.comparingDouble(h -> apart(holes, h)))
+                        .orElseThrow();
+                most = Math.min(site.margin(next), apart(holes, next));
             }
             holes.add(next);
             least = Math.min(least, most);

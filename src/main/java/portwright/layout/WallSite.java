@@ -66,6 +66,11 @@ final class WallSite {
         return meets(a, b) ? between(a, b).margin() : Scale.FREE;
     }
 
+    /** Whether two holes run into each other. */
+    boolean overlap(Hole a, Hole b) {
+        return (a.face().samePart(b.face()) || PortSpacing.neighbours(kiln, a, b)) && PortSpacing.room(kiln, a, b) < 0;
+    }
+
     /** Least margin of these places. */
     double margin(Spots s) {
         List<Hole> holes = new ArrayList<>();

@@ -24,13 +24,12 @@ class OptimalityTest {
     @Test
     void aFewKilns() {
         List<String> worse = new ArrayList<>();
-        for (int seed : new int[] {4, 7, 18}) {
+        for (int seed : new int[] {4, 18, 36}) {
             new Rival(seed, 2).judge(worse);
         }
         assertThat(worse).isEmpty();
     }
 
-    /** Not met by seed 36 (three inlets, two flues), which stays 6 % short of the other search; the other forty are. */
     @Tag("slow")
     @Test
     void fortyOneKilns() {
