@@ -4,7 +4,6 @@ import java.util.List;
 import javafx.application.Platform;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
-import javafx.scene.canvas.Canvas;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
 import portwright.app.doc.Document;
@@ -48,7 +47,7 @@ public final class Board extends Region {
         probe.backgroundProperty().addListener((o, a, b) -> redraw());
         painter = new BoardPainter(this, doc);
         getChildren().add(probe);
-        getChildren().addAll(painter.canvases());
+        getChildren().addAll(painter.nodes());
         regions =
                 new RegionDesk(doc, portwright.app.doc.Background.one("portwright region"), Platform::runLater, () -> {
                     redraw();
@@ -175,10 +174,7 @@ public final class Board extends Region {
     protected void layoutChildren() {
         double w = getWidth();
         double h = getHeight();
-        for (Canvas c : painter.canvases()) {
-            c.setWidth(Math.max(1, w));
-            c.setHeight(Math.max(1, h));
-        }
+        painter.resize(w, h);
         if (fitted) {
             view = null;
         }

@@ -1,6 +1,8 @@
 package portwright.app.board;
 
+import java.util.ArrayList;
 import java.util.List;
+import javafx.scene.Node;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Background;
@@ -22,14 +24,14 @@ import portwright.model.Port;
 import portwright.model.Shelf;
 import portwright.model.UnitSystem;
 
-/** Paints the board on two canvases: the lower one anew only when kiln, view or theme change, the upper one with what moves and what lies over it. */
+/** Paints the board: a canvas anew only when kiln, view or theme change, and over it small ones with what moves and what lies over it. */
 final class BoardPainter {
     private static final double RIM = 1.4;
 
     private final Board board;
     private final Document doc;
     private final Canvas still = new Canvas();
-    private final Canvas live = new Canvas();
+    private final LivePainter live = new LivePainter();
     private Ground painted;
 
     BoardPainter(Board board, Document doc) {
@@ -37,8 +39,15 @@ final class BoardPainter {
         this.doc = doc;
     }
 
-    List<Canvas> canvases() {
-        return List.of(still, live);
+    List<Node> nodes() {
+        List<Node> nodes = new ArrayList<>(live.nodes());
+        nodes.add(0, still);
+        return nodes;
+    }
+
+    void resize(double w, double h) {
+        still.setWidth(Math.max(1, w));
+        still.setHeight(Math.max(1, h));
     }
 
     /**
@@ -73,15 +82,13 @@ final class BoardPainter {
                 w,
                 h,
                 probe.getBackground(),
+                board.isFocused(),
                 section ? words : region);
         if (!ground.equals(painted)) {
             painted = ground;
             still(p, window, region, words);
         }
-        GraphicsContext g = live.getGraphicsContext2D();
-        g.clearRect(0, 0, w, h);
-        inRules(g, w, h, () -> plot.over(CanvasPen.screen(g, view, p), window, board.marks().dragged));
-        LivePainter.paint(g, p, board, doc, w, h);
+        live.paint(p, board, doc, w, h, window);
     }
 
     /** All that the lower canvas depends on. While a part is dragged the other ports lie still, and so do the names that left room for it. */
@@ -96,6 +103,7 @@ final class BoardPainter {
             double width,
             double height,
             Background theme,
+            boolean focused,
             Object extra) {}
 
     /** The kiln, where a centre may go, tapes and rules. */
@@ -129,6 +137,12 @@ final class BoardPainter {
         RulePainter.left(g, p, view, board.units(), RulePainter.BREADTH, h);
         RulePainter.top(g, p, view, board.units(), RulePainter.BREADTH, w);
         BoardLook.scaleWords(g, p, view, w, h);
+        if (painted.focused) {
+            g.setStroke(p.of(Ink.COBALT));
+            g.setLineWidth(3);
+            g.setLineDashes();
+            g.strokeRect(1.5, 1.5, w - 3, h - 3);
+        }
     }
 
     private static void inRules(GraphicsContext g, double w, double h, Runnable painting) {

@@ -2,59 +2,62 @@ package portwright.app.board;
 
 import java.util.ArrayList;
 import java.util.List;
-import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.Node;
 import portwright.app.doc.Document;
 import portwright.app.doc.Plot;
 import portwright.app.doc.View;
-import portwright.app.paint.CanvasPen;
 import portwright.app.paint.Palette;
 import portwright.app.paint.RulePainter;
-import portwright.drawing.Ink;
+import portwright.drawing.Box;
 import portwright.geometry.Hole;
 import portwright.geometry.Pt;
 
-/** Paints what lies over the drawing, in its order: rings, stops, pointers to the rules, boxes with numbers. */
+/** Paints what moves and what lies over the drawing, in its order: the moving hole, rings, stops, pointers to the rules, boxes with numbers. */
 final class LivePainter {
-    private LivePainter() {}
+    private final Patches marks = new Patches();
+    private final Pointers pointers = new Pointers();
+    private final Patches notes = new Patches();
 
-    static void paint(GraphicsContext g, Palette p, Board board, Document doc, double w, double h) {
+    List<Node> nodes() {
+        return List.of(marks.node(), pointers.node(), notes.node());
+    }
+
+    /** @param mm what the board shows, mm of the picture */
+    void paint(Palette p, Board board, Document doc, double w, double h, Box mm) {
         Plot plot = board.plot();
         View v = board.view();
-        g.save();
-        g.beginPath();
-        g.rect(0, 0, w, h);
-        g.clip();
+        Box all = new Box(0, 0, w, h);
+        Box inRules = new Box(RulePainter.BREADTH, RulePainter.BREADTH, w, h);
+        plot.over(new PatchPen(marks, v, p, inRules), mm, board.marks().dragged);
         List<String> rings = new ArrayList<>(doc.highlighted());
         if (doc.selected() != null && !rings.contains(doc.selected())) {
             rings.add(0, doc.selected());
         }
-        CanvasPen pen = CanvasPen.screen(g, v, p);
+        PatchPen pen = new PatchPen(marks, v, p, all);
         for (String name : rings) {
             RingPainter.ring(pen, plot, name);
         }
         for (Hole hole : plot.kiln().holes()) {
             if (plot.shows(hole.face())) {
-                StopPainter.paint(g, p, pen, plot, v, doc, hole, w, h);
+                StopPainter.paint(marks, p, plot, v, doc, hole, all);
             }
         }
         Hole chosen = hole(plot, doc.selected());
         if (chosen != null && plot.shows(chosen.face())) {
             Pt c = plot.toPicture(chosen.face(), chosen.centre());
-            RulePainter.pointers(g, p, v.x(c.x()), v.y(c.y()), w, h);
-            NoteBox.hole(g, p, board, chosen, v.x(c.x()), v.y(c.y()), w, h);
+            Pt at = new Pt(v.x(c.x()), v.y(c.y()));
+            pointers.show(p, at.x(), at.y(), w, h);
+            NoteBox.hole(notes, p, board, chosen, at, all);
+        } else {
+            pointers.hide();
         }
         Marks m = board.marks();
         if (m.hovered != null && m.dragged == null && !m.hovered.equals(doc.selected()) && m.hoverAt != null) {
-            NoteBox.hovered(g, p, board, doc, m, w, h);
+            NoteBox.hovered(notes, p, board, doc, m, all);
         }
-        NoteBox.measure(g, p, board, m);
-        if (board.isFocused()) {
-            g.setStroke(p.of(Ink.COBALT));
-            g.setLineWidth(3);
-            g.setLineDashes();
-            g.strokeRect(1.5, 1.5, w - 3, h - 3);
-        }
-        g.restore();
+        NoteBox.measure(notes, p, board, m, all);
+        marks.show();
+        notes.show();
     }
 
     private static Hole hole(Plot plot, String name) {

@@ -13,6 +13,7 @@ import portwright.app.paint.Fonts;
 import portwright.app.paint.Palette;
 import portwright.app.paint.RulePainter;
 import portwright.app.paint.TextSizes;
+import portwright.drawing.Box;
 import portwright.drawing.Ink;
 import portwright.geometry.Hole;
 import portwright.geometry.Pt;
@@ -24,7 +25,9 @@ import portwright.units.Format;
 final class NoteBox {
     private NoteBox() {}
 
-    static void hole(GraphicsContext g, Palette p, Board board, Hole hole, double cx, double cy, double w, double h) {
+    static void hole(Patches patches, Palette p, Board board, Hole hole, Pt at, Box window) {
+        double cx = at.x();
+        double cy = at.y();
         UnitSystem u = board.units();
         List<String> lines = new ArrayList<>();
         Pt c = hole.centre();
@@ -51,32 +54,43 @@ final class NoteBox {
         double r = (hole.drilled() / 2 + 30) * board.view().scale();
         double bx = cx + r + 30;
         double by = cy - r - bh - 10;
-        if (bx + bw > w - 10) {
+        if (bx + bw > window.maxX() - 10) {
             bx = cx - r - 30 - bw;
         }
         bx = Math.max(RulePainter.BREADTH + 8, bx);
         if (by < RulePainter.BREADTH + 8) {
-            by = Math.min(cy + r + 12, h - bh - 10);
+            by = Math.min(cy + r + 12, window.maxY() - bh - 10);
         }
+        Box box = new Box(bx, by, bx + bw, by + bh);
+        double ring = (hole.drilled() / 2 + 25) * board.view().scale() + 7;
+        patches.add(box.union(new Box(cx, cy, cx, cy)).grown(2), window, g -> {
+            leader(g, p, at, box, ring);
+            frame(g, p, box, p.of(Ink.COBALT));
+            words(g, p, hole.name(), lines, box.minX() + 12, box.minY());
+        });
+    }
+
+    private static void leader(GraphicsContext g, Palette p, Pt from, Box box, double ring) {
         g.setStroke(p.of(Ink.COBALT));
         g.setLineWidth(1.4);
         g.setLineDashes();
-        double ax = bx > cx ? bx : bx + bw;
-        double ay = by > cy ? by : by + bh;
-        double d = Math.hypot(ax - cx, ay - cy);
-        double rr = (hole.drilled() / 2 + 25) * board.view().scale() + 7;
-        g.strokeLine(cx + (ax - cx) / d * rr, cy + (ay - cy) / d * rr, ax, ay);
-        frame(g, p, bx, by, bw, bh, p.of(Ink.COBALT));
+        double ax = box.minX() > from.x() ? box.minX() : box.maxX();
+        double ay = box.minY() > from.y() ? box.minY() : box.maxY();
+        double k = ring / Math.hypot(ax - from.x(), ay - from.y());
+        g.strokeLine(from.x() + (ax - from.x()) * k, from.y() + (ay - from.y()) * k, ax, ay);
+    }
+
+    private static void words(GraphicsContext g, Palette p, String name, List<String> lines, double x, double y) {
         g.setTextAlign(TextAlignment.LEFT);
         g.setTextBaseline(VPos.BASELINE);
         g.setFill(p.of(Ink.INK));
         g.setFont(Fonts.bold(14.5));
-        g.fillText(hole.name(), bx + 12, by + 21);
+        g.fillText(name, x, y + 21);
         g.setFont(Fonts.sans(13));
         for (int i = 0; i < lines.size(); i++) {
             boolean second = lines.get(i).startsWith("r ") || lines.get(i).startsWith("on ");
             g.setFill(p.of(lines.get(i).startsWith("on ") ? Ink.CELADON : second ? Ink.INK2 : Ink.INK));
-            g.fillText(lines.get(i), bx + 12, by + 40 + 18 * i);
+            g.fillText(lines.get(i), x, y + 40 + 18 * i);
         }
     }
 
@@ -86,7 +100,7 @@ final class NoteBox {
                 : Lengths.shown(Math.abs(mm), u) + " " + (mm > 0 ? plus : minus);
     }
 
-    static void hovered(GraphicsContext g, Palette p, Board board, Document doc, Marks m, double w, double h) {
+    static void hovered(Patches patches, Palette p, Board board, Document doc, Marks m, Box window) {
         List<String> lines = HoverWords.of(board.plot(), doc, m.hovered, board.units());
         if (lines.isEmpty()) {
             return;
@@ -97,55 +111,70 @@ final class NoteBox {
         }
         bw += 22;
         double bh = 12 + 18 * lines.size();
-        double x = Math.min(w - bw - 8, m.hoverAt.x() + 18);
-        double y = Math.min(h - bh - 8, m.hoverAt.y() + 18);
-        frame(g, p, x, y, bw, bh, p.of(Ink.EDGE));
-        g.setFill(p.of(Ink.INK));
-        g.setTextAlign(TextAlignment.LEFT);
-        g.setTextBaseline(VPos.BASELINE);
-        for (int i = 0; i < lines.size(); i++) {
-            g.setFont(i == 0 ? Fonts.bold(13) : Fonts.sans(13));
-            g.fillText(lines.get(i), x + 11, y + 19 + 18 * i);
-        }
+        double x = Math.min(window.maxX() - bw - 8, m.hoverAt.x() + 18);
+        double y = Math.min(window.maxY() - bh - 8, m.hoverAt.y() + 18);
+        Box box = new Box(x, y, x + bw, y + bh);
+        patches.add(box.grown(2), window, g -> {
+            frame(g, p, box, p.of(Ink.EDGE));
+            g.setFill(p.of(Ink.INK));
+            g.setTextAlign(TextAlignment.LEFT);
+            g.setTextBaseline(VPos.BASELINE);
+            for (int i = 0; i < lines.size(); i++) {
+                g.setFont(i == 0 ? Fonts.bold(13) : Fonts.sans(13));
+                g.fillText(lines.get(i), x + 11, y + 19 + 18 * i);
+            }
+        });
     }
 
-    static void measure(GraphicsContext g, Palette p, Board board, Marks m) {
-        View v = board.view();
+    static void measure(Patches patches, Palette p, Board board, Marks m, Box window) {
         if (m.measureA == null) {
             return;
         }
-        double ax = v.x(m.measureA.x());
-        double ay = v.y(m.measureA.y());
-        g.setStroke(p.of(Ink.COBALT));
-        g.setLineWidth(2);
-        g.setLineDashes();
-        g.strokeOval(ax - 5, ay - 5, 10, 10);
+        Pt a = on(board.view(), m.measureA);
         if (m.measureB == null) {
+            patches.add(Box.around(List.of(a)).grown(7), window, g -> rings(g, p, a));
             return;
         }
-        double bx = v.x(m.measureB.x());
-        double by = v.y(m.measureB.y());
-        g.strokeOval(bx - 5, by - 5, 10, 10);
-        g.strokeLine(ax, ay, bx, by);
+        Pt b = on(board.view(), m.measureB);
         double d = m.measureA.distance(m.measureB);
         double edge = m.centreToCentre ? d : d - m.radiusA - m.radiusB;
         String words = Lengths.shown(edge, board.units()) + " · " + Lengths.other(edge, board.units())
                 + (m.radiusA + m.radiusB > 0 ? m.centreToCentre ? ", centre to centre" : ", edge to edge" : "");
         double tw = TextSizes.width(words, Fonts.bold(13)) + 20;
-        frame(g, p, (ax + bx) / 2 - tw / 2, (ay + by) / 2 - 34, tw, 26, p.of(Ink.COBALT));
-        g.setFill(p.of(Ink.INK));
-        g.setFont(Fonts.bold(13));
-        g.setTextAlign(TextAlignment.CENTER);
-        g.fillText(words, (ax + bx) / 2, (ay + by) / 2 - 16);
-        g.setTextAlign(TextAlignment.LEFT);
+        double x = (a.x() + b.x()) / 2;
+        double y = (a.y() + b.y()) / 2;
+        Box box = new Box(x - tw / 2, y - 34, x + tw / 2, y - 8);
+        patches.add(box.union(Box.around(List.of(a, b)).grown(5)).grown(2), window, g -> {
+            rings(g, p, a, b);
+            g.strokeLine(a.x(), a.y(), b.x(), b.y());
+            frame(g, p, box, p.of(Ink.COBALT));
+            g.setFill(p.of(Ink.INK));
+            g.setFont(Fonts.bold(13));
+            g.setTextAlign(TextAlignment.CENTER);
+            g.setTextBaseline(VPos.BASELINE);
+            g.fillText(words, x, y - 16);
+        });
     }
 
-    static void frame(GraphicsContext g, Palette p, double x, double y, double w, double h, Color border) {
+    private static Pt on(View v, Pt mm) {
+        return new Pt(v.x(mm.x()), v.y(mm.y()));
+    }
+
+    private static void rings(GraphicsContext g, Palette p, Pt... points) {
+        g.setStroke(p.of(Ink.COBALT));
+        g.setLineWidth(2);
+        g.setLineDashes();
+        for (Pt q : points) {
+            g.strokeOval(q.x() - 5, q.y() - 5, 10, 10);
+        }
+    }
+
+    static void frame(GraphicsContext g, Palette p, Box box, Color border) {
         g.setFill(p.of(Ink.PAPER));
-        g.fillRoundRect(x, y, w, h, 8, 8);
+        g.fillRoundRect(box.minX(), box.minY(), box.width(), box.height(), 8, 8);
         g.setStroke(border);
         g.setLineWidth(1.8);
         g.setLineDashes();
-        g.strokeRoundRect(x, y, w, h, 8, 8);
+        g.strokeRoundRect(box.minX(), box.minY(), box.width(), box.height(), 8, 8);
     }
 }

@@ -1,8 +1,8 @@
 package portwright.app.board;
 
 import portwright.app.doc.Plot;
-import portwright.app.paint.CanvasPen;
 import portwright.drawing.LineStyle;
+import portwright.drawing.Pen;
 import portwright.geometry.FittingShape;
 import portwright.geometry.GrooveSolid;
 import portwright.geometry.Hole;
@@ -14,7 +14,7 @@ import portwright.model.On;
 final class RingPainter {
     private RingPainter() {}
 
-    static void ring(CanvasPen pen, Plot plot, String name) {
+    static void ring(Pen pen, Plot plot, String name) {
         for (Hole hole : plot.kiln().holes()) {
             if (hole.name().equals(name) && plot.shows(hole.face())) {
                 pen.circle(

@@ -7,7 +7,6 @@ import javafx.scene.text.TextAlignment;
 import portwright.app.doc.Document;
 import portwright.app.doc.Plot;
 import portwright.app.doc.View;
-import portwright.app.paint.CanvasPen;
 import portwright.app.paint.Fonts;
 import portwright.app.paint.Palette;
 import portwright.app.paint.RulePainter;
@@ -15,6 +14,7 @@ import portwright.app.paint.TextSizes;
 import portwright.check.Finding;
 import portwright.check.Mark;
 import portwright.check.Severity;
+import portwright.drawing.Box;
 import portwright.drawing.Ink;
 import portwright.drawing.LineStyle;
 import portwright.geometry.Hole;
@@ -27,16 +27,7 @@ final class StopPainter {
 
     private StopPainter() {}
 
-    static void paint(
-            GraphicsContext g,
-            Palette p,
-            CanvasPen pen,
-            Plot plot,
-            View v,
-            Document doc,
-            Hole hole,
-            double w,
-            double h) {
+    static void paint(Patches patches, Palette p, Plot plot, View v, Document doc, Hole hole, Box board) {
         Finding worst = null;
         Mark mark = null;
         for (Finding f : doc.result().findings()) {
@@ -57,13 +48,15 @@ final class StopPainter {
         double cy = v.y(c.y());
         double pr = r * v.scale();
         Color ox = p.of(Ink.OXBLOOD);
-        g.setFill(p.of(Ink.OXBLOOD_FILL));
-        g.fillOval(cx - pr, cy - pr, 2 * pr, 2 * pr);
-        double k = (hole.drilled() / 2 + 25) * v.scale();
-        g.setStroke(ox);
-        g.setLineWidth(1.6);
-        g.setLineDashes();
-        hatch(g, cx, cy, pr);
+        patches.add(box(cx, cy, pr + 2), board, g -> {
+            g.setFill(p.of(Ink.OXBLOOD_FILL));
+            g.fillOval(cx - pr, cy - pr, 2 * pr, 2 * pr);
+            g.setStroke(ox);
+            g.setLineWidth(1.6);
+            g.setLineDashes();
+            hatch(g, cx, cy, pr);
+        });
+        PatchPen pen = new PatchPen(patches, v, p, board);
         pen.circle(c, r, LineStyle.SAW_CIRCLE, Ink.OXBLOOD);
         pen.circle(c, hole.drilled() / 2 + 25, LineStyle.KEEP_OUT, Ink.OXBLOOD);
         if (worst.measured() == null || !"mm".equals(worst.measured().unit())) {
@@ -82,25 +75,33 @@ final class StopPainter {
         String small = worst.limit() == null
                 ? ""
                 : "wants " + Format.plain(worst.limit().value(), 1) + " mm";
+        double k = (hole.drilled() / 2 + 25) * v.scale();
+        double w = board.maxX();
         double bw = Math.max(TextSizes.width(big, Fonts.bold(17)), TextSizes.width(small, Fonts.sans(13))) + 60;
-        double bx = cx > w * 0.62 ? Math.min(w - bw - 14, cx + k + 40) : cx + k + 40;
-        if (bx + bw > w - 8) {
-            bx = cx - k - 40 - bw;
-        }
-        double by = Math.min(h - 80, Math.max(RulePainter.BREADTH + 10, cy + 70));
-        g.setStroke(ox);
-        g.setLineWidth(1.6);
-        g.strokeLine(cx + pr * 0.7, cy + pr * 0.7, bx + bw / 2, by);
-        NoteBox.frame(g, p, bx, by, bw, 54, ox);
-        octagon(g, p, bx + 12, by + 17, 20);
-        g.setTextAlign(TextAlignment.LEFT);
-        g.setTextBaseline(VPos.BASELINE);
-        g.setFill(ox);
-        g.setFont(Fonts.bold(17));
-        g.fillText(big, bx + 44, by + 24);
-        g.setFill(p.of(Ink.INK));
-        g.setFont(Fonts.sans(13));
-        g.fillText(small, bx + 44, by + 43);
+        double right = cx > w * 0.62 ? Math.min(w - bw - 14, cx + k + 40) : cx + k + 40;
+        double bx = right + bw > w - 8 ? cx - k - 40 - bw : right;
+        double by = Math.min(board.maxY() - 80, Math.max(RulePainter.BREADTH + 10, cy + 70));
+        Box flag = new Box(bx, by, bx + bw, by + 54);
+        patches.add(flag.grown(2).union(box(cx, cy, pr)), board, g -> {
+            g.setStroke(ox);
+            g.setLineWidth(1.6);
+            g.setLineDashes();
+            g.strokeLine(cx + pr * 0.7, cy + pr * 0.7, bx + bw / 2, by);
+            NoteBox.frame(g, p, flag, ox);
+            octagon(g, p, bx + 12, by + 17, 20);
+            g.setTextAlign(TextAlignment.LEFT);
+            g.setTextBaseline(VPos.BASELINE);
+            g.setFill(ox);
+            g.setFont(Fonts.bold(17));
+            g.fillText(big, bx + 44, by + 24);
+            g.setFill(p.of(Ink.INK));
+            g.setFont(Fonts.sans(13));
+            g.fillText(small, bx + 44, by + 43);
+        });
+    }
+
+    private static Box box(double x, double y, double r) {
+        return new Box(x, y, x, y).grown(r);
     }
 
     /** Lines that fall to the right, as chords of the circle. */

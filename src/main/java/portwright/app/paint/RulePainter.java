@@ -60,17 +60,4 @@ public final class RulePainter {
         g.setTextBaseline(VPos.BASELINE);
         g.setTextAlign(TextAlignment.LEFT);
     }
-
-    /** Blue pointers on both rules at a canvas point, with dotted lines to it. */
-    public static void pointers(GraphicsContext g, Palette p, double x, double y, double width, double height) {
-        g.setStroke(p.of(Ink.COBALT));
-        g.setLineWidth(1.2);
-        g.setLineDashes(1.4, 5);
-        g.strokeLine(x, BREADTH, x, height);
-        g.strokeLine(BREADTH, y, width, y);
-        g.setLineDashes();
-        g.setFill(p.of(Ink.COBALT));
-        g.fillPolygon(new double[] {x - 8, x + 8, x}, new double[] {BREADTH - 12, BREADTH - 12, BREADTH}, 3);
-        g.fillPolygon(new double[] {BREADTH - 12, BREADTH - 12, BREADTH}, new double[] {y - 8, y + 8, y}, 3);
-    }
 }

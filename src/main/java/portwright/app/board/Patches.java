@@ -1,0 +1,115 @@
+package portwright.app.board;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.scene.Group;
+import javafx.scene.Node;
+import javafx.scene.canvas.Canvas;
+import javafx.scene.canvas.GraphicsContext;
+import javafx.scene.shape.StrokeLineCap;
+import javafx.scene.shape.StrokeLineJoin;
+import portwright.drawing.Box;
+
+/**
+ * Paints things that move on canvases no larger than they are. A canvas is drawn whole at every change, and so is whatever lies below
+ * it; things that touch share one canvas, so that their order stays.
+ */
+final class Patches {
+    /** Canvases grow by steps, px: a new size costs a new picture in memory. */
+    private static final double STEP_PX = 64;
+
+    private final Group group = new Group();
+    private final List<Canvas> canvases = new ArrayList<>();
+    private final List<Patch> patches = new ArrayList<>();
+
+    Patches() {
+        group.setManaged(false);
+        group.setMouseTransparent(true);
+    }
+
+    Node node() {
+        return group;
+    }
+
+    /**
+     * Adds something to what is shown next.
+     *
+     * @param bounds all that it covers, px of the board, y down
+     * @param clip nothing is drawn outside of it
+     */
+    void add(Box bounds, Box clip, Consumer<GraphicsContext> painting) {
+        if (!bounds.touches(clip)) {
+            return;
+        }
+        Box seen = new Box(
+                Math.max(bounds.minX(), clip.minX()),
+                Math.max(bounds.minY(), clip.minY()),
+                Math.min(bounds.maxX(), clip.maxX()),
+                Math.min(bounds.maxY(), clip.maxY()));
+        Consumer<GraphicsContext> held = clip.contains(bounds) ? painting : g -> clipped(g, clip, painting);
+        Patch all = new Patch(seen, List.of(held));
+        boolean grown = true;
+        while (grown) {
+            grown = false;
+            for (Patch p : List.copyOf(patches)) {
+                if (p.bounds.touches(all.bounds)) {
+                    all = p.with(all);
+                    patches.remove(p);
+                    grown = true;
+                }
+            }
+        }
+        patches.add(all);
+    }
+
+    private static void clipped(GraphicsContext g, Box clip, Consumer<GraphicsContext> painting) {
+        g.save();
+        g.beginPath();
+        g.rect(clip.minX(), clip.minY(), clip.width(), clip.height());
+        g.clip();
+        painting.accept(g);
+        g.restore();
+    }
+
+    /** Shows what was added since it was called last, and nothing else. */
+    void show() {
+        while (canvases.size() < patches.size()) {
+            Canvas c = new Canvas();
+            c.getGraphicsContext2D().setLineCap(StrokeLineCap.BUTT);
+            c.getGraphicsContext2D().setLineJoin(StrokeLineJoin.MITER);
+            canvases.add(c);
+            group.getChildren().add(c);
+        }
+        for (int i = 0; i < canvases.size(); i++) {
+            boolean used = i < patches.size();
+            canvases.get(i).setVisible(used);
+            if (used) {
+                patches.get(i).paint(canvases.get(i));
+            }
+        }
+        patches.clear();
+    }
+
+    private record Patch(Box bounds, List<Consumer<GraphicsContext>> paintings) {
+        Patch with(Patch later) {
+            List<Consumer<GraphicsContext>> all = new ArrayList<>(paintings);
+            all.addAll(later.paintings);
+            return new Patch(bounds.union(later.bounds), all);
+        }
+
+        void paint(Canvas c) {
+            double x = Math.floor(bounds.minX());
+            double y = Math.floor(bounds.minY());
+            c.relocate(x, y);
+            c.setWidth(Math.ceil((bounds.maxX() - x) / STEP_PX) * STEP_PX);
+            c.setHeight(Math.ceil((bounds.maxY() - y) / STEP_PX) * STEP_PX);
+            GraphicsContext g = c.getGraphicsContext2D();
+            g.clearRect(0, 0, c.getWidth(), c.getHeight());
+            g.save();
+            g.translate(-x, -y);
+            paintings.forEach(p -> p.accept(g));
+            g.restore();
+        }
+    }
+}
