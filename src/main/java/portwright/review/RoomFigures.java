@@ -51,6 +51,7 @@ final class RoomFigures {
         Known<RoomReview.HoodFigures> hood = hood(air);
         RoomCoFigures gas = new RoomCoFigures(room, supply, fire, assume);
         Known<RoomReview.Co> co = gas.co(air, hood, family);
+        Known<RoomReview.Headroom> headroom = headroom(hood);
         return new RoomReview(
                 room.place(),
                 family,
@@ -60,7 +61,8 @@ final class RoomFigures {
                 gas.oxygen(air, co),
                 heat(air, co),
                 openings(air),
-                ceiling(hood),
+                headroom,
+                ceiling(hood, headroom),
                 UnlitFigures.unlit(geometry, supply),
                 UnlitFigures.purge(geometry, fire));
     }
@@ -208,28 +210,38 @@ final class RoomFigures {
                 AirOpeningFigures.of(room, clear, supply.grossW(), air.value().volumeM3()));
     }
 
-    private Known<RoomReview.CeilingFigures> ceiling(Known<RoomReview.HoodFigures> hood) {
-        List<String> needs = new ArrayList<>(supply.burners().needs());
+    private Known<RoomReview.Headroom> headroom(Known<RoomReview.HoodFigures> hood) {
+        List<String> needs = new ArrayList<>();
         if (room.ceiling() == null) {
             needs.add("room.ceiling");
         }
         if (design.kiln() == null || design.kiln().standHeight() == null) {
             needs.add("kiln.stand.height");
         }
-        powerNeed(needs);
         if (!needs.isEmpty()) {
             return Known.lacks(needs);
         }
         double flue = design.kiln().standHeight().metres()
                 + (geometry.thickness(On.FLOOR) + geometry.height() + geometry.thickness(On.LID)) / 1000;
-        double height = Math.max(0.01, room.ceiling().metres() - flue);
-        double led = LedOutdoors.counted(room, hood, assume);
-        boolean carriedOff = led >= SafetyNumber.value("hood-capture");
-        double w = (supply.netW() + power()) * (1 - led);
+        return Known.of(new RoomReview.Headroom(
+                LedOutdoors.counted(room, hood, assume) >= SafetyNumber.value("hood-capture"),
+                Math.max(0.01, room.ceiling().metres() - flue)));
+    }
+
+    private Known<RoomReview.CeilingFigures> ceiling(
+            Known<RoomReview.HoodFigures> hood, Known<RoomReview.Headroom> headroom) {
+        List<String> needs = new ArrayList<>(supply.burners().needs());
+        needs.addAll(headroom.needs());
+        powerNeed(needs);
+        if (!needs.isEmpty()) {
+            return Known.lacks(needs);
+        }
+        double w = (supply.netW() + power()) * (1 - LedOutdoors.counted(room, hood, assume));
         double limit = SafetyNumber.value("combustible-surface") + 273.15;
+        double height = headroom.value().heightM();
         double at = Plume.ceilingK(w, height, roomK(), SafetyNumber.value("hottest-flue") + 273.15);
         return Known.of(new RoomReview.CeilingFigures(
-                w, carriedOff, height, at, roomK(), roomK() < limit ? Plume.heightForK(w, limit, roomK()) : height));
+                w, at, roomK(), roomK() < limit ? Plume.heightForK(w, limit, roomK()) : height));
     }
 
     private double roomK() {

@@ -20,6 +20,7 @@ import portwright.model.RoomPlace;
  * @param oxygenShare lowest oxygen in the room, volume fraction
  * @param heat heat given to the room at most and its rise
  * @param openings combustion-air openings against the fuel-gas code
+ * @param headroom what hangs above the flues, whatever burns
  * @param ceiling plume above the flues
  * @param unlit gas that does not burn in the chamber
  * @param purge five changes of the chamber's air by the kiln's own draught
@@ -33,6 +34,7 @@ public record RoomReview(
         Known<Double> oxygenShare,
         Known<Heat> heat,
         Known<AirOpenings> openings,
+        Known<Headroom> headroom,
         Known<CeilingFigures> ceiling,
         Known<Unlit> unlit,
         Known<Purge> purge) {
@@ -166,17 +168,22 @@ public record RoomReview(
             List<String> open) {}
 
     /**
-     * The ceiling over the flues.
+     * Room above the flues.
      *
-     * @param heatW counted in the plume: of gas and elements, less what a hood or pipe carries off
      * @param carriedOff whether hood and pipe take at least the share that a well sized hood is counted to catch
      * @param heightM flues to ceiling
+     */
+    public record Headroom(boolean carriedOff, double heightM) {}
+
+    /**
+     * The plume under the ceiling.
+     *
+     * @param heatW counted in the plume: of gas and elements, less what a hood or pipe carries off
      * @param ceilingK plume temperature there
      * @param roomK room air
      * @param heightNeededM height at which it stays at the limit of 71 °C
      */
-    public record CeilingFigures(
-            double heatW, boolean carriedOff, double heightM, double ceilingK, double roomK, double heightNeededM) {}
+    public record CeilingFigures(double heatW, double ceilingK, double roomK, double heightNeededM) {}
 
     /**
      * Unlit gas in the cold chamber.

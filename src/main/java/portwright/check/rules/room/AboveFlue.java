@@ -34,31 +34,56 @@ public final class AboveFlue implements Rule {
             out.lacks(this, "room.place");
             return;
         }
+        double clear = limits.value(id(), "clear") / 1000;
         if (!review.room().ceiling().known()) {
             out.lacks(this, review.room().ceiling().lacking());
+            if (review.room().headroom().known()) {
+                near(review.room().headroom().value(), clear, limits, out);
+            }
             return;
         }
         Unstated.roomTemperature(this, review, out);
         RoomReview.CeilingFigures c = review.room().ceiling().value();
         double most = limits.value(id(), "stop");
-        double clear = limits.value(id(), "clear") / 1000;
+        RoomReview.Headroom above = review.room().headroom().value();
         boolean hot = Say.over(c.ceilingK(), most);
-        boolean near = !c.carriedOff() && Say.under(c.heightM(), clear);
+        boolean near = near(above, clear);
         if (!hot && !near) {
             return;
         }
         String plume = "The plume of up to " + Say.n(c.heatW() / 1000) + " kW reaches ceiling or roof, "
-                + Say.n(c.heightM()) + " m above the flues, at " + Say.celsius(c.ceilingK());
+                + Say.n(above.heightM()) + " m above the flues, at " + Say.celsius(c.ceilingK());
         String limit = hot ? "stop" : "clear";
         out.add(Say.finding(
                 this,
                 Severity.STOP,
-                hot ? new Measure(Say.toC(c.ceilingK()), "°C") : new Measure(c.heightM(), "m"),
+                hot ? new Measure(Say.toC(c.ceilingK()), "°C") : new Measure(above.heightM(), "m"),
                 hot ? new Measure(Say.toC(most), "°C") : new Measure(clear, "m"),
                 plume + (hot ? "; wood chars over " + Say.celsius(most) + "." : "."),
-                "Keep " + Say.n(c.carriedOff() ? c.heightNeededM() : Math.max(clear, c.heightNeededM()))
+                "Keep " + Say.n(above.carriedOff() ? c.heightNeededM() : Math.max(clear, c.heightNeededM()))
                         + " m open above the flues, hang a hood that leads outdoors, as strong and wide as hood-capture asks for, and add it to room.hood, or fire outdoors.",
                 limits.source(id(), limit),
                 limits.setByUser(id(), limit)));
+    }
+
+    private static boolean near(RoomReview.Headroom above, double clear) {
+        return !above.carriedOff() && Say.under(above.heightM(), clear);
+    }
+
+    /** What can be told without knowing how much burns. */
+    private void near(RoomReview.Headroom above, double clear, Limits limits, Findings out) {
+        if (near(above, clear)) {
+            out.add(Say.finding(
+                    this,
+                    Severity.STOP,
+                    new Measure(above.heightM(), "m"),
+                    new Measure(clear, "m"),
+                    "Ceiling or roof is " + Say.n(above.heightM())
+                            + " m above the flues; how hot the plume is there is not known.",
+                    "Keep at least " + Say.n(clear)
+                            + " m open above the flues, hang a hood that leads outdoors and add it to room.hood, or fire outdoors.",
+                    limits.source(id(), "clear"),
+                    limits.setByUser(id(), "clear")));
+        }
     }
 }
