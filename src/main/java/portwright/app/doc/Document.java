@@ -214,6 +214,11 @@ public final class Document {
         return dragging || desk.busy();
     }
 
+    /** Whether the hand drags a part. */
+    public boolean dragging() {
+        return dragging;
+    }
+
     /** A fault of the full check in words; null when there is none. */
     public String fault() {
         return fault;
