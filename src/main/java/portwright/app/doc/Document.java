@@ -219,6 +219,11 @@ public final class Document {
         return checking() && review().fire() == null;
     }
 
+    /** Whether the hand drags a part. */
+    public boolean dragging() {
+        return dragging;
+    }
+
     /** A fault of the full check in words; null when there is none. */
     public String fault() {
         return fault;

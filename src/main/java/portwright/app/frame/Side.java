@@ -21,6 +21,9 @@ import portwright.check.NotChecked;
 
 /** The side: tickets of the step, then the findings as slips, the worst first, then what was not checked. */
 final class Side extends ScrollPane {
+    /** Room below the slips while a part is dragged, px. */
+    private static final double HELD_PX = 300;
+
     private final Document doc;
     private final VBox content = new VBox(10);
     private final VBox messages = new VBox(8);
@@ -72,6 +75,15 @@ final class Side extends ScrollPane {
         return messages;
     }
 
+    /** A column of another height is drawn anew whole, tickets and all: while a part is dragged it keeps one height, with room for slips that come. */
+    private void hold() {
+        if (!doc.dragging()) {
+            slips.setMinHeight(USE_COMPUTED_SIZE);
+        } else if (slips.getHeight() > slips.getMinHeight()) {
+            slips.setMinHeight(slips.getHeight() + HELD_PX);
+        }
+    }
+
     /** Shows the findings as they stand; slips that stay are the same ones. */
     void refresh() {
         boolean focus = slips.getScene() != null && isIn(slips.getScene().getFocusOwner(), slips);
@@ -110,6 +122,7 @@ final class Side extends ScrollPane {
         }
         lie.addAll(openSlips);
         lay(lie);
+        hold();
         if (focus && !views.isEmpty() && !isIn(slips.getScene().getFocusOwner(), slips)) {
             views.get(0).view().requestFocus();
         }
