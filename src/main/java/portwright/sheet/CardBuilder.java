@@ -2,9 +2,11 @@ package portwright.sheet;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import portwright.check.CheckResult;
 import portwright.check.Forbids;
 import portwright.check.NotChecked;
@@ -18,6 +20,7 @@ import portwright.model.Role;
 import portwright.model.UnitSystem;
 import portwright.report.ForecastText;
 import portwright.review.Review;
+import portwright.review.StepRow;
 import portwright.review.StepTravel;
 import portwright.units.Format;
 
@@ -31,14 +34,24 @@ public final class CardBuilder {
      * @param travel damper travel of the steps that burn gas
      * @param forecast one line for the record; empty when there is none
      */
-    public record Computed(List<StepTravel> travel, String forecast) {
+    public record Computed(List<StepTravel> travel, String forecast, Map<Integer, Double> endsC) {
         /** From a review. */
         public static Computed of(Review review) {
-            return new Computed(StepTravel.of(review.fire()), ForecastText.line(review));
+            return new Computed(StepTravel.of(review.fire()), ForecastText.line(review), ends(review));
         }
 
         public static Computed none() {
-            return new Computed(List.of(), "");
+            return new Computed(List.of(), "", Map.of());
+        }
+
+        private static Map<Integer, Double> ends(Review review) {
+            Map<Integer, Double> out = new HashMap<>();
+            if (review.firing() != null && review.firing().forecast().known()) {
+                review.firing().rows(review.fire()).stream()
+                        .filter(StepRow::reached)
+                        .forEach(r -> out.put(r.index(), r.endC()));
+            }
+            return Map.copyOf(out);
         }
     }
 
@@ -52,7 +65,7 @@ public final class CardBuilder {
                 design.title(),
                 fire(design),
                 ContentMark.of(design).words(),
-                StepRows.of(design, computed.travel()),
+                StepRows.of(design, computed),
                 plate(design, computed),
                 lists.lighting(),
                 lists.shutHeading(),
@@ -71,7 +84,6 @@ public final class CardBuilder {
                         .toList());
     }
 
-    /** The scale of the first step that names a temperature; °F where none does and the design is in inches. */
     /** Name of the lowest thermocouple in the wall where there are several; null else. */
     private static String lowestProbe(Design design) {
         List<Fitting> fittings = design.kiln().fittings();
@@ -84,6 +96,7 @@ public final class CardBuilder {
         return probes.size() < 2 ? null : probes.get(0).name();
     }
 
+    /** The scale of the first step that names a temperature; °F where none does and the design is in inches. */
     private static String scale(Design design) {
         boolean fahrenheit = design.firing() != null && design.firing().steps() != null
                 ? design.firing().steps().stream()

@@ -52,7 +52,8 @@ final class CardRecord {
                 38.2,
                 CardPaper.TEXT);
         table(40.4);
-        c.foot("Type the rows into a table and read them with the design: time, temp, damper mm, gas, cone, notes.");
+        c.foot("Type the rows into a table and read them with the design: time, temp " + data.scale()
+                + ", damper mm, gas, cone, notes.");
     }
 
     private String forecast() {

@@ -21,7 +21,11 @@ final class StepRows {
 
     private StepRows() {}
 
-    static List<CardData.Step> of(Design design, List<StepTravel> travel) {
+    /**
+     * The rows. Where a step ends at a cone, and in holds, stands what the forecast expects there, which is lower than the cone's chart after a slow climb;
+     * the chart's temperature where there is no forecast.
+     */
+    static List<CardData.Step> of(Design design, CardBuilder.Computed computed) {
         List<CardData.Step> out = new ArrayList<>();
         double atC = Double.NaN;
         boolean gas = false;
@@ -33,8 +37,10 @@ final class StepRows {
                         + (s.ports() == PortsState.OPEN ? "the ports stay open." : "then only plug the ports.")));
             }
             gas = burns(s);
-            atC = s.cone() != null ? StepTime.coneEndC(s) : s.to() == null ? atC : s.to().celsius();
-            out.add(step(design, s, i, atC, travel));
+            atC = s.to() != null
+                    ? s.to().celsius()
+                    : computed.endsC().getOrDefault(i, s.cone() != null ? StepTime.coneEndC(s) : atC);
+            out.add(step(design, s, i, atC, computed.travel()));
         }
         out.add(CardData.Step.across(
                 gas

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Tag;
@@ -20,6 +21,8 @@ import portwright.data.Caution;
 import portwright.file.Starters;
 import portwright.model.Design;
 import portwright.review.Figures;
+import portwright.review.Review;
+import portwright.review.StepRow;
 import portwright.review.StepTravel;
 import portwright.source.Source;
 
@@ -36,7 +39,8 @@ class FiringCardTest {
                         List.of(
                                 new StepTravel(1, "heavy", 14.8, 16.2, 11, 24.4),
                                 new StepTravel(3, "medium", 16.6, 17, 12, 26)),
-                        ""));
+                        "",
+                        Map.of()));
     }
 
     private static PrintedPage page(byte[] pdf, int index) throws IOException {
@@ -93,7 +97,7 @@ class FiringCardTest {
             CardData card = CardBuilder.of(
                     Prints.nothingFound(design),
                     design,
-                    new CardBuilder.Computed(StepTravel.of(Prints.review(design).fire()), ""));
+                    new CardBuilder.Computed(StepTravel.of(Prints.review(design).fire()), "", Map.of()));
             for (CardData.Step s : card.steps()) {
                 if (s.across().isEmpty()) {
                     assertThat(s.to() + " " + s.beside())
@@ -114,12 +118,29 @@ class FiringCardTest {
         }
     }
 
+    /** A cone falls earlier after a slow climb: the meter's number is the forecast's, the same as {@code forecast} says, not the chart's. */
+    @Test
+    void theMeterAtACone() {
+        Review review = Prints.review(Prints.read(Prints.club()));
+        List<StepRow> rows = review.firing().rows(review.fire());
+        List<CardData.Step> steps =
+                CardBuilder.of(Prints.nothingFound(club), club, CardBuilder.Computed.of(review)).steps().stream()
+                        .filter(s -> s.across().isEmpty())
+                        .toList();
+        StepRow cone = rows.stream()
+                .filter(r -> r.goal().startsWith("cone"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(cone.reached()).isTrue();
+        assertThat(steps.get(cone.index()).beside()).startsWith(Math.round(cone.endC()) + " °C");
+    }
+
     /** Cone 09 ends at 920 °C at 60 °C/h and 930 °C at 150 °C/h, cone 10 at 1285 °C at 60 °C/h (cones.csv, published chart). */
     @Test
     @Tag("published")
     void aConeBesideATemperatureAndTemperaturesBesideACone() {
         Design design = Starters.find("decagon-23").orElseThrow().read().design();
-        List<CardData.Step> steps = StepRows.of(design, List.of());
+        List<CardData.Step> steps = StepRows.of(design, CardBuilder.Computed.none());
         assertThat(steps.get(1).to()).isEqualTo("920 °C");
         assertThat(steps.get(1).beside()).isEqualTo("1688 °F, cone 09");
         assertThat(steps.get(2).beside()).as("960 °C lies between cones").isEqualTo("1760 °F");
