@@ -86,7 +86,8 @@ final class BoardPainter {
                 section ? words : region);
         if (!ground.equals(painted)) {
             painted = ground;
-            still(p, window, region, words); System.out.println("STILL");
+            still(p, window, region, words);
+            System.out.println("STILL");
         }
         live.paint(p, board, doc, w, h, window);
     }

@@ -3,6 +3,7 @@ package portwright.app.frame;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -36,6 +37,9 @@ final class Side extends ScrollPane {
     private Step step = Step.PORTS;
     private Finding chosen;
     private List<FindingSlip> views = List.of();
+    /** Slips that have nothing to show while a part is dragged. */
+    private List<FindingSlip> spare = List.of();
+
     private List<NotChecked> unchecked = List.of();
     private final Label rest = new Label("Elsewhere");
     private final SlipView clear = SlipView.clear("Nothing to mend here", "No finding of this step.", null);
@@ -97,8 +101,7 @@ final class Side extends ScrollPane {
                     case FIRING -> "The firing";
                     case PAPER -> "All findings";
                 });
-        List<FindingSlip> old = new ArrayList<>(views);
-        views = FindingOrder.of(doc, step).stream().map(f -> slip(f, old)).toList();
+        views = slips(FindingOrder.of(doc, step));
         List<Node> lie = new ArrayList<>();
         for (FindingSlip v : views) {
             if (part && !lie.contains(rest) && !v.finding().parts().contains(doc.selected())) {
@@ -121,6 +124,7 @@ final class Side extends ScrollPane {
                     .toList();
         }
         lie.addAll(openSlips);
+        spare.forEach(v -> lie.add(v.view()));
         lay(lie);
         hold();
         if (focus && !views.isEmpty() && !isIn(slips.getScene().getFocusOwner(), slips)) {
@@ -128,14 +132,37 @@ final class Side extends ScrollPane {
         }
     }
 
-    /** The slip that showed this finding before, taken out of the old ones, or a new one. */
-    private FindingSlip slip(Finding f, List<FindingSlip> old) {
-        FindingSlip slip =
-                old.stream().filter(o -> o.fits(f)).findFirst().orElseGet(() -> new FindingSlip(f, this::choose));
-        old.remove(slip);
-        slip.show(f);
-        slip.view().chosen(chosen != null && same(chosen, f));
+    /** A slip for each finding: the one that showed it before, else one of its form that has nothing to show, else a new one. */
+    private List<FindingSlip> slips(List<Finding> findings) {
+        List<FindingSlip> old = new ArrayList<>(views);
+        old.addAll(spare);
+        FindingSlip[] found = new FindingSlip[findings.size()];
+        for (int i = 0; i < found.length; i++) {
+            Finding f = findings.get(i);
+            found[i] = take(old, o -> o.fits(f) && o.says(f));
+        }
+        for (int i = 0; i < found.length; i++) {
+            Finding f = findings.get(i);
+            FindingSlip slip = found[i] == null ? take(old, o -> o.fits(f)) : found[i];
+            found[i] = slip == null ? new FindingSlip(f, this::choose) : slip;
+            found[i].show(f);
+            found[i].view().chosen(chosen != null && same(chosen, f));
+            lies(found[i], true);
+        }
+        spare = doc.dragging() ? old : List.of();
+        spare.forEach(s -> lies(s, false));
+        return List.of(found);
+    }
+
+    private static FindingSlip take(List<FindingSlip> from, Predicate<FindingSlip> which) {
+        FindingSlip slip = from.stream().filter(which).findFirst().orElse(null);
+        from.remove(slip);
         return slip;
+    }
+
+    private static void lies(FindingSlip slip, boolean shown) {
+        slip.view().setVisible(shown);
+        slip.view().setManaged(shown);
     }
 
     private void choose(Finding f) {

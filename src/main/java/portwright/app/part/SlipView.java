@@ -2,6 +2,7 @@ package portwright.app.part;
 
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
+import javafx.scene.Cursor;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
@@ -14,11 +15,12 @@ import portwright.check.NotChecked;
 
 /** A paper slip: sign, heading, words. Focusable; acts on click and Enter. */
 public final class SlipView extends StackPane {
+    private final Label title = new Label();
     private double high;
     private double highFor = Double.NaN;
 
     SlipView(Sign sign, String style, String head, Node... rest) {
-        Label title = new Label(head);
+        title.setText(head);
         title.getStyleClass().add("slip-head");
         title.setWrapText(true);
         VBox words = new VBox(3, title);
@@ -31,6 +33,8 @@ public final class SlipView extends StackPane {
         getStyleClass().add("slip-ring");
         getChildren().add(row);
         setFocusTraversable(true);
+        // not in the style sheet: a cursor that comes with the style has the whole window drawn anew
+        setCursor(Cursor.HAND);
         setAccessibleRole(AccessibleRole.BUTTON);
         setAccessibleText(sign.word() + ": " + head);
     }
@@ -70,6 +74,11 @@ public final class SlipView extends StackPane {
         SlipView s = new SlipView(Sign.UNCHECKED, "slip-unchecked", RuleWords.head(n.rule()), body);
         s.act(act);
         return s;
+    }
+
+    /** Says what the slip is about. */
+    void head(String words) {
+        title.setText(words);
     }
 
     /** Shows or hides the ring of the chosen slip. */
