@@ -54,6 +54,11 @@ final class Side extends ScrollPane {
         setHbarPolicy(ScrollBarPolicy.NEVER);
         // the toolkit keeps a picture of what is scrolled and paints all of it anew when one number changes
         skinProperty().addListener((o, a, b) -> lookupAll(".viewport").forEach(n -> n.setCache(false)));
+        vvalueProperty().addListener((o, a, b) -> {
+            if (doc.dragging()) {
+                refresh();
+            }
+        });
         head.getStyleClass().add("section-head");
         rest.getStyleClass().add("section-head");
         rest.setStyle("-fx-padding: 6 2 0 2;");
@@ -101,7 +106,8 @@ final class Side extends ScrollPane {
                     case FIRING -> "The firing";
                     case PAPER -> "All findings";
                 });
-        views = slips(FindingOrder.of(doc, step));
+        List<Finding> findings = FindingOrder.of(doc, step);
+        views = slips(doc.dragging() ? findings.subList(0, Math.min(findings.size(), seen())) : findings);
         List<Node> lie = new ArrayList<>();
         for (FindingSlip v : views) {
             if (part && !lie.contains(rest) && !v.finding().parts().contains(doc.selected())) {
@@ -124,7 +130,6 @@ final class Side extends ScrollPane {
                     .toList();
         }
         lie.addAll(openSlips);
-        spare.forEach(v -> lie.add(v.view()));
         lay(lie);
         hold();
         if (focus && !views.isEmpty() && !isIn(slips.getScene().getFocusOwner(), slips)) {
@@ -170,9 +175,27 @@ final class Side extends ScrollPane {
         act.accept(f);
     }
 
-    /** Puts nodes into their order and touches none that lies right already. */
-    private void lay(List<Node> nodes) {
+    /** How many slips can be seen, with one to spare: the others wait while a part is dragged. */
+    private int seen() {
+        double room = getViewportBounds().getHeight();
+        double bottom = getVvalue() * Math.max(0, content.getHeight() - room) + room - slips.getLayoutY();
+        return 2
+                + (int) views.stream()
+                        .map(FindingSlip::view)
+                        .filter(v -> v.getLayoutY() + v.getHeight() < bottom)
+                        .count();
+    }
+
+    /** Puts nodes into their order and touches none that lies right already. Spare slips stay where they are. */
+    private void lay(List<Node> shown) {
         List<Node> now = slips.getChildren();
+        List<Node> nodes = new ArrayList<>(shown);
+        List<Node> hidden = spare.stream().<Node>map(FindingSlip::view).toList();
+        for (int i = 0; i < now.size(); i++) {
+            if (hidden.contains(now.get(i))) {
+                nodes.add(i == 0 ? 0 : nodes.indexOf(now.get(i - 1)) + 1, now.get(i));
+            }
+        }
         now.removeIf(n -> !nodes.contains(n));
         for (int i = 0; i < nodes.size(); i++) {
             Node n = nodes.get(i);

@@ -8,18 +8,16 @@ import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import portwright.app.doc.RuleWords;
 import portwright.check.NotChecked;
 
 /** A paper slip: sign, heading, words. Focusable; acts on click and Enter. */
-public final class SlipView extends StackPane {
+public final class SlipView extends Steady {
     private final Label title = new Label();
-    private double high;
-    private double highFor = Double.NaN;
 
     SlipView(Sign sign, String style, String head, Node... rest) {
+        super(0);
         title.setText(head);
         title.getStyleClass().add("slip-head");
         title.setWrapText(true);
@@ -88,28 +86,6 @@ public final class SlipView extends StackPane {
         } else if (!getStyleClass().contains("chosen")) {
             getStyleClass().add("chosen");
         }
-    }
-
-    @Override
-    public void requestLayout() {
-        highFor = Double.NaN;
-        super.requestLayout();
-    }
-
-    /** Breaking words into lines is dear, and a column asks every slip for its height several times: it is kept until something in the slip changes. */
-    @Override
-    protected double computePrefHeight(double width) {
-        if (highFor != width) {
-            high = super.computePrefHeight(width);
-            highFor = width;
-        }
-        return high;
-    }
-
-    /** A slip is never squeezed. */
-    @Override
-    protected double computeMinHeight(double width) {
-        return prefHeight(width);
     }
 
     /** Acts on click, Enter and space. */
