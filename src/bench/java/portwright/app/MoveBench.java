@@ -60,6 +60,9 @@ public final class MoveBench {
         Platform.startup(Fonts::load);
         Platform.setImplicitExit(false);
         Whole whole = onWindow(() -> new Whole(name));
+        while (onWindow(whole::checking)) {
+            Thread.sleep(50);
+        }
         Canvas size = onWindow(() -> new Canvas(whole.board.getWidth(), whole.board.getHeight()));
         run(name, whole);
         onWindow(() -> {
@@ -192,12 +195,13 @@ public final class MoveBench {
         private final Stage stage = new Stage();
         private final Board board;
         private final Pt from;
+        private final Document doc;
         private Runnable answered = () -> {};
 
         private Whole(String name) {
             CheckDesk desk = new CheckDesk(new RuleBook(LimitTable.load()), Platform::runLater);
             DesignText text = Starters.find(name).orElseThrow();
-            Document doc = new Document(text, text.read().design(), desk);
+            doc = new Document(text, text.read().design(), desk);
             doc.listen(c -> {
                 if (c == Document.Change.DESIGN) {
                     answered.run();
@@ -213,6 +217,11 @@ public final class MoveBench {
             Hole hole = doc.shapes().geometry().holes().get(0);
             from = board.canvasPoint(hole.face(), hole.centre());
             mouse(MouseEvent.MOUSE_PRESSED, from.x(), from.y());
+            doc.start();
+        }
+
+        private boolean checking() {
+            return doc.checking();
         }
 
         @Override

@@ -24,7 +24,7 @@ public final class WindowLauncher {
      */
     static void prepare() {
         if (System.getProperty(REGIONS) == null) {
-            System.setProperty(REGIONS, "15");
+            System.setProperty(REGIONS, "20");
         }
     }
 }

@@ -87,7 +87,6 @@ final class BoardPainter {
         if (!ground.equals(painted)) {
             painted = ground;
             still(p, window, region, words);
-            System.out.println("STILL");
         }
         live.paint(p, board, doc, w, h, window);
     }

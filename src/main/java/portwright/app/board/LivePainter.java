@@ -46,8 +46,8 @@ final class LivePainter {
         if (chosen != null && plot.shows(chosen.face())) {
             Pt c = plot.toPicture(chosen.face(), chosen.centre());
             Pt at = new Pt(v.x(c.x()), v.y(c.y()));
-            pointers.show(p, at.x(), at.y(), w, h);
             NoteBox.hole(notes, p, board, chosen, at, all);
+            pointers.show(p, at, w, h, marks.around(at).union(notes.around(at)));
         } else {
             pointers.hide();
         }

@@ -10,6 +10,7 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.shape.StrokeLineJoin;
 import portwright.drawing.Box;
+import portwright.geometry.Pt;
 
 /**
  * Paints things that move on canvases no larger than they are. A canvas is drawn whole at every change, and so is whatever lies below
@@ -17,7 +18,7 @@ import portwright.drawing.Box;
  */
 final class Patches {
     /** Canvases grow by steps, px: a new size costs a new picture in memory. */
-    private static final double STEP_PX = 64;
+    private static final double STEP_PX = 32;
 
     private final Group group = new Group();
     private final List<Canvas> canvases = new ArrayList<>();
@@ -72,6 +73,14 @@ final class Patches {
         g.restore();
     }
 
+    /** The canvases of what was added round a point and will be shown, px. */
+    Box around(Pt point) {
+        return patches.stream()
+                .filter(p -> p.bounds.contains(point))
+                .map(Patch::canvas)
+                .reduce(Box.around(List.of(point)), Box::union);
+    }
+
     /** Shows what was added since it was called last, and nothing else. */
     void show() {
         while (canvases.size() < patches.size()) {
@@ -98,16 +107,23 @@ final class Patches {
             return new Patch(bounds.union(later.bounds), all);
         }
 
-        void paint(Canvas c) {
+        Box canvas() {
             double x = Math.floor(bounds.minX());
             double y = Math.floor(bounds.minY());
-            c.relocate(x, y);
-            c.setWidth(Math.ceil((bounds.maxX() - x) / STEP_PX) * STEP_PX);
-            c.setHeight(Math.ceil((bounds.maxY() - y) / STEP_PX) * STEP_PX);
+            double w = Math.ceil((bounds.maxX() - x) / STEP_PX) * STEP_PX;
+            double h = Math.ceil((bounds.maxY() - y) / STEP_PX) * STEP_PX;
+            return new Box(x, y, x + w, y + h);
+        }
+
+        void paint(Canvas c) {
+            Box at = canvas();
+            c.relocate(at.minX(), at.minY());
+            c.setWidth(at.width());
+            c.setHeight(at.height());
             GraphicsContext g = c.getGraphicsContext2D();
-            g.clearRect(0, 0, c.getWidth(), c.getHeight());
+            g.clearRect(0, 0, at.width(), at.height());
             g.save();
-            g.translate(-x, -y);
+            g.translate(-at.minX(), -at.minY());
             paintings.forEach(p -> p.accept(g));
             g.restore();
         }

@@ -16,6 +16,9 @@ import portwright.app.part.Sign;
 final class Foot extends HBox {
     private final HBox cells = new HBox();
     private final HBox verdict = new HBox(12);
+    private final Label big = new Label();
+    private final Label small = new Label();
+    private final VBox words = new VBox(1, big, small);
     private int most = 6;
     private List<Figure> figures = List.of();
     private final List<Cell> shown = new ArrayList<>();
@@ -30,6 +33,9 @@ final class Foot extends HBox {
         Region spring = new Region();
         HBox.setHgrow(spring, Priority.ALWAYS);
         cells.setMinWidth(0);
+        big.getStyleClass().add("verdict-word");
+        small.getStyleClass().addAll("muted", "slip-text");
+        words.setAlignment(Pos.CENTER_LEFT);
         verdict.setAlignment(Pos.CENTER_RIGHT);
         verdict.setMinWidth(USE_PREF_SIZE);
         getChildren().addAll(cells, spring, verdict);
@@ -91,20 +97,21 @@ final class Foot extends HBox {
         if (v.equals(said)) {
             return;
         }
+        if (said == null || said.sign() != v.sign()) {
+            verdict.getChildren().setAll(sign(v).draw(42), words);
+        }
         said = v;
-        Label big = new Label(v.count());
-        big.getStyleClass().add("verdict-word");
-        Label small = new Label(v.forbids());
-        small.getStyleClass().addAll("muted", "slip-text");
-        VBox words = new VBox(1, big, small);
-        words.setAlignment(Pos.CENTER_LEFT);
-        Sign sign = switch (v.sign()) {
+        big.setText(v.count());
+        small.setText(v.forbids());
+        verdict.setAccessibleText(v.count() + ", " + v.forbids());
+    }
+
+    private static Sign sign(VerdictWords v) {
+        return switch (v.sign()) {
             case STOP -> Sign.STOP;
             case INCOMPLETE -> Sign.UNCHECKED;
             case CAUTION -> Sign.CAUTION;
             case CLEAR -> Sign.CLEAR;
         };
-        verdict.getChildren().setAll(sign.draw(42), words);
-        verdict.setAccessibleText(v.count() + ", " + v.forbids());
     }
 }

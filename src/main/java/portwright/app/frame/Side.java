@@ -3,6 +3,7 @@ package portwright.app.frame;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.function.Predicate;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -36,6 +37,9 @@ final class Side extends ScrollPane {
     private Step step = Step.PORTS;
     private Finding chosen;
     private List<FindingSlip> views = List.of();
+    /** Slips that have nothing to show while a part is dragged. */
+    private List<FindingSlip> spare = List.of();
+
     private List<NotChecked> unchecked = List.of();
     private final Label rest = new Label("Elsewhere");
     private final SlipView clear = SlipView.clear("Nothing to mend here", "No finding of this step.", null);
@@ -50,6 +54,11 @@ final class Side extends ScrollPane {
         setHbarPolicy(ScrollBarPolicy.NEVER);
         // the toolkit keeps a picture of what is scrolled and paints all of it anew when one number changes
         skinProperty().addListener((o, a, b) -> lookupAll(".viewport").forEach(n -> n.setCache(false)));
+        vvalueProperty().addListener((o, a, b) -> {
+            if (doc.dragging()) {
+                refresh();
+            }
+        });
         head.getStyleClass().add("section-head");
         rest.getStyleClass().add("section-head");
         rest.setStyle("-fx-padding: 6 2 0 2;");
@@ -97,8 +106,8 @@ final class Side extends ScrollPane {
                     case FIRING -> "The firing";
                     case PAPER -> "All findings";
                 });
-        List<FindingSlip> old = new ArrayList<>(views);
-        views = FindingOrder.of(doc, step).stream().map(f -> slip(f, old)).toList();
+        List<Finding> findings = FindingOrder.of(doc, step);
+        views = slips(doc.dragging() ? findings.subList(0, Math.min(findings.size(), seen())) : findings);
         List<Node> lie = new ArrayList<>();
         for (FindingSlip v : views) {
             if (part && !lie.contains(rest) && !v.finding().parts().contains(doc.selected())) {
@@ -128,14 +137,37 @@ final class Side extends ScrollPane {
         }
     }
 
-    /** The slip that showed this finding before, taken out of the old ones, or a new one. */
-    private FindingSlip slip(Finding f, List<FindingSlip> old) {
-        FindingSlip slip =
-                old.stream().filter(o -> o.fits(f)).findFirst().orElseGet(() -> new FindingSlip(f, this::choose));
-        old.remove(slip);
-        slip.show(f);
-        slip.view().chosen(chosen != null && same(chosen, f));
+    /** A slip for each finding: the one that showed it before, else one of its form that has nothing to show, else a new one. */
+    private List<FindingSlip> slips(List<Finding> findings) {
+        List<FindingSlip> old = new ArrayList<>(views);
+        old.addAll(spare);
+        FindingSlip[] found = new FindingSlip[findings.size()];
+        for (int i = 0; i < found.length; i++) {
+            Finding f = findings.get(i);
+            found[i] = take(old, o -> o.fits(f) && o.says(f));
+        }
+        for (int i = 0; i < found.length; i++) {
+            Finding f = findings.get(i);
+            FindingSlip slip = found[i] == null ? take(old, o -> o.fits(f)) : found[i];
+            found[i] = slip == null ? new FindingSlip(f, this::choose) : slip;
+            found[i].show(f);
+            found[i].view().chosen(chosen != null && same(chosen, f));
+            lies(found[i], true);
+        }
+        spare = doc.dragging() ? old : List.of();
+        spare.forEach(s -> lies(s, false));
+        return List.of(found);
+    }
+
+    private static FindingSlip take(List<FindingSlip> from, Predicate<FindingSlip> which) {
+        FindingSlip slip = from.stream().filter(which).findFirst().orElse(null);
+        from.remove(slip);
         return slip;
+    }
+
+    private static void lies(FindingSlip slip, boolean shown) {
+        slip.view().setVisible(shown);
+        slip.view().setManaged(shown);
     }
 
     private void choose(Finding f) {
@@ -143,9 +175,27 @@ final class Side extends ScrollPane {
         act.accept(f);
     }
 
-    /** Puts nodes into their order and touches none that lies right already. */
-    private void lay(List<Node> nodes) {
+    /** How many slips can be seen, with one to spare: the others wait while a part is dragged. */
+    private int seen() {
+        double room = getViewportBounds().getHeight();
+        double bottom = getVvalue() * Math.max(0, content.getHeight() - room) + room - slips.getLayoutY();
+        return 2
+                + (int) views.stream()
+                        .map(FindingSlip::view)
+                        .filter(v -> v.getLayoutY() + v.getHeight() < bottom)
+                        .count();
+    }
+
+    /** Puts nodes into their order and touches none that lies right already. Spare slips stay where they are. */
+    private void lay(List<Node> shown) {
         List<Node> now = slips.getChildren();
+        List<Node> nodes = new ArrayList<>(shown);
+        List<Node> hidden = spare.stream().<Node>map(FindingSlip::view).toList();
+        for (int i = 0; i < now.size(); i++) {
+            if (hidden.contains(now.get(i))) {
+                nodes.add(i == 0 ? 0 : nodes.indexOf(now.get(i - 1)) + 1, now.get(i));
+            }
+        }
         now.removeIf(n -> !nodes.contains(n));
         for (int i = 0; i < nodes.size(); i++) {
             Node n = nodes.get(i);

@@ -14,13 +14,12 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.VBox;
 import portwright.app.doc.FieldHelp;
 import portwright.app.doc.FieldModel;
 import portwright.app.doc.FieldSpec.Type;
 
 /** A field of a ticket: name at the left, box with typed text and the other system at its right end, error below. */
-public final class FieldBox extends VBox {
+public final class FieldBox extends Steady {
     private final FieldModel model;
     private final HBox box = new HBox();
     private final Label aside = new Label();
@@ -30,8 +29,8 @@ public final class FieldBox extends VBox {
     private boolean filling;
 
     public FieldBox(FieldModel model) {
+        super(3);
         this.model = model;
-        setSpacing(3);
         Label name = new Label(model.spec().label());
         name.getStyleClass().add("field-name");
         name.setMinWidth(86);

@@ -2,23 +2,23 @@ package portwright.app.part;
 
 import javafx.geometry.Pos;
 import javafx.scene.AccessibleRole;
+import javafx.scene.Cursor;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import portwright.app.doc.RuleWords;
 import portwright.check.NotChecked;
 
 /** A paper slip: sign, heading, words. Focusable; acts on click and Enter. */
-public final class SlipView extends StackPane {
-    private double high;
-    private double highFor = Double.NaN;
+public final class SlipView extends Steady {
+    private final Label title = new Label();
 
     SlipView(Sign sign, String style, String head, Node... rest) {
-        Label title = new Label(head);
+        super(0);
+        title.setText(head);
         title.getStyleClass().add("slip-head");
         title.setWrapText(true);
         VBox words = new VBox(3, title);
@@ -31,6 +31,8 @@ public final class SlipView extends StackPane {
         getStyleClass().add("slip-ring");
         getChildren().add(row);
         setFocusTraversable(true);
+        // not in the style sheet: a cursor that comes with the style has the whole window drawn anew
+        setCursor(Cursor.HAND);
         setAccessibleRole(AccessibleRole.BUTTON);
         setAccessibleText(sign.word() + ": " + head);
     }
@@ -72,6 +74,11 @@ public final class SlipView extends StackPane {
         return s;
     }
 
+    /** Says what the slip is about. */
+    void head(String words) {
+        title.setText(words);
+    }
+
     /** Shows or hides the ring of the chosen slip. */
     public void chosen(boolean on) {
         if (!on) {
@@ -79,28 +86,6 @@ public final class SlipView extends StackPane {
         } else if (!getStyleClass().contains("chosen")) {
             getStyleClass().add("chosen");
         }
-    }
-
-    @Override
-    public void requestLayout() {
-        highFor = Double.NaN;
-        super.requestLayout();
-    }
-
-    /** Breaking words into lines is dear, and a column asks every slip for its height several times: it is kept until something in the slip changes. */
-    @Override
-    protected double computePrefHeight(double width) {
-        if (highFor != width) {
-            high = super.computePrefHeight(width);
-            highFor = width;
-        }
-        return high;
-    }
-
-    /** A slip is never squeezed. */
-    @Override
-    protected double computeMinHeight(double width) {
-        return prefHeight(width);
     }
 
     /** Acts on click, Enter and space. */

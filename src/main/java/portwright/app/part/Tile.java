@@ -1,6 +1,10 @@
 package portwright.app.part;
 
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
@@ -24,6 +28,8 @@ public final class Tile extends ToggleButton {
     private final int number;
     private final Label word = new Label();
     private final HBox counts = new HBox(4);
+    private final Map<Sign, Label> pairs = new EnumMap<>(Sign.class);
+    private final Node clear = Sign.CLEAR.draw(14);
     private final String name;
     private double width = WIDE_PX;
     private StepCount shown;
@@ -36,6 +42,14 @@ public final class Tile extends ToggleButton {
         word.getStyleClass().add("tile-word");
         counts.setAlignment(Pos.CENTER);
         counts.setMinHeight(18);
+        for (Sign s : List.of(Sign.STOP, Sign.CAUTION, Sign.UNCHECKED)) {
+            Label l = new Label("", s.draw(14));
+            l.getStyleClass().add("tile-count");
+            l.setGraphicTextGap(4);
+            pairs.put(s, l);
+            counts.getChildren().add(l);
+        }
+        counts.getChildren().add(clear);
         VBox box = new VBox(1, word, counts);
         box.setAlignment(Pos.CENTER);
         setGraphic(box);
@@ -64,26 +78,19 @@ public final class Tile extends ToggleButton {
             return;
         }
         shown = c;
-        counts.getChildren().clear();
-        add(Sign.STOP, c.stops());
-        add(Sign.CAUTION, c.cautions());
-        if (c.stops() == 0) {
-            add(Sign.UNCHECKED, c.notChecked());
-        }
-        if (counts.getChildren().isEmpty()) {
-            counts.getChildren().add(Sign.CLEAR.draw(14));
-        }
+        show(Sign.STOP, c.stops());
+        show(Sign.CAUTION, c.cautions());
+        show(Sign.UNCHECKED, c.stops() == 0 ? c.notChecked() : 0);
+        clear.setVisible(pairs.values().stream().noneMatch(Node::isVisible));
+        clear.setManaged(clear.isVisible());
         setAccessibleText("step " + number + " " + name + ", " + c.words());
     }
 
-    private void add(Sign sign, int count) {
-        if (count > 0) {
-            Label l = new Label(String.valueOf(count));
-            l.getStyleClass().add("tile-count");
-            HBox pair = new HBox(4, sign.draw(14), l);
-            pair.setAlignment(Pos.CENTER);
-            counts.getChildren().add(pair);
-        }
+    private void show(Sign sign, int count) {
+        Label l = pairs.get(sign);
+        l.setText(String.valueOf(count));
+        l.setVisible(count > 0);
+        l.setManaged(count > 0);
     }
 
     @Override

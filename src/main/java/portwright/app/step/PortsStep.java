@@ -25,13 +25,14 @@ import portwright.app.doc.RegionWords;
 import portwright.app.part.FieldBox;
 import portwright.app.part.FormView;
 import portwright.app.part.PlaceBox;
+import portwright.app.part.Steady;
 import portwright.model.On;
 
 /** Ports step: the ticket of the chosen port, or the list of ports. */
 public final class PortsStep implements StepView {
     private final Board board;
     private final Document doc;
-    private final VBox holder = new VBox();
+    private final VBox holder = new Steady(0);
     private final List<Runnable> refreshers = new ArrayList<>();
     private String shown;
     private final ProposalTicket proposals;
