@@ -14,6 +14,8 @@ import portwright.model.Kiln;
 import portwright.model.PlanOutline;
 import portwright.model.Port;
 import portwright.model.Role;
+import portwright.model.Room;
+import portwright.model.RoomPlace;
 
 /** What spans several fields: names, references, and through {@link PlaceChecks} and {@link ShelfChecks} what must lie on what. */
 final class CrossChecks {
@@ -23,6 +25,7 @@ final class CrossChecks {
         names(d, faults);
         burners(d, faults);
         mains(d, faults);
+        shed(d, faults);
         Kiln kiln = d.kiln();
         if (kiln == null || kiln.plan() == null || !OutlineChecks.plain(kiln.plan(), faults)) {
             return;
@@ -106,6 +109,19 @@ final class CrossChecks {
                 faults.at(at, "\"" + port.name() + "\" is a flue. A burner stands at an inlet.");
             }
             setback(d, b, port, i, faults);
+        }
+    }
+
+    /** An open shed that is stated to have no opening contradicts itself; left as it is nothing would be computed of its air. */
+    private static void shed(Design d, Faults faults) {
+        Room room = d.room();
+        if (room != null
+                && room.place() == RoomPlace.OPEN_SHED
+                && room.openings() != null
+                && room.openings().isEmpty()) {
+            faults.at(
+                    "room.openings",
+                    "an open shed has whole sides open and lists no openings. Leave room.openings out; or, with walls all round, write room.place \"studio\" and room.building.");
         }
     }
 

@@ -1,7 +1,6 @@
 package portwright.check.rules.geometry;
 
 import portwright.check.Limits;
-import portwright.geometry.CoilRun;
 import portwright.geometry.FittingShape;
 import portwright.geometry.Hole;
 import portwright.geometry.KilnGeometry;
@@ -11,7 +10,7 @@ final class Blocked {
     private Blocked() {}
 
     /**
-     * How far at least, mm, a hole there has to be moved on until no clearance is a stop: to the wall, the rim, other holes, fittings, grooves, and its flame to coils; 0 where none is.
+     * How far at least, mm, a hole there has to be moved on until wall, rim and the other holes of its part allow it; 0 where they do.
      *
      * @param there the hole at the place asked about
      */
@@ -19,31 +18,39 @@ final class Blocked {
         double least = lack(InsideChamber.room(kiln, there), InsideChamber.stop(limits));
         least = Math.max(least, lack(EdgeDistance.room(kiln, there), EdgeDistance.stop(limits, there)));
         for (Hole h : kiln.holes()) {
-            if (!h.name().equals(there.name()) && PortSpacing.near(kiln, h, there)) {
+            if (!h.name().equals(there.name()) && h.face().samePart(there.face())) {
                 least = Math.max(least, lack(PortSpacing.room(kiln, h, there), PortSpacing.stop(limits, h, there)));
             }
         }
-        for (FittingShape f : kiln.fittings()) {
-            double stop = FittingClearance.wanted(limits, f) / 2;
-            least = Math.max(least, lack(FittingClearance.room(kiln, there, f, stop), stop));
-        }
-        double brick = ElementClearance.stop(limits);
-        for (String element : ElementClearance.names(kiln)) {
-            least = Math.max(least, lack(ElementClearance.room(kiln, there, element, brick), brick));
-        }
-        return least > 0 ? least : ofFlame(kiln, limits, there);
+        return least;
     }
 
-    private static double ofFlame(KilnGeometry kiln, Limits limits, Hole there) {
-        if (!there.inlet() || FlameOnElement.offWithGas(kiln.design())) {
-            return 0;
+    /** Whether fittings, grooves, holes round the corner or, for the flame, coils forbid the place; costs more than {@link #lacks}. */
+    static boolean at(KilnGeometry kiln, Limits limits, Hole there) {
+        for (FittingShape f : kiln.fittings()) {
+            double stop = FittingClearance.wanted(limits, f) / 2;
+            if (Geo.under(FittingClearance.room(kiln, there, f, stop), stop)) {
+                return true;
+            }
         }
+        for (Hole h : kiln.holes()) {
+            if (!h.face().samePart(there.face())
+                    && PortSpacing.near(kiln, h, there)
+                    && Geo.under(PortSpacing.room(kiln, h, there), PortSpacing.stop(limits, h, there))) {
+                return true;
+            }
+        }
+        double brick = ElementClearance.stop(limits);
+        return ElementClearance.names(kiln).stream()
+                        .anyMatch(e -> Geo.under(ElementClearance.room(kiln, there, e, brick), brick))
+                || byFlame(kiln, limits, there);
+    }
+
+    private static boolean byFlame(KilnGeometry kiln, Limits limits, Hole there) {
         double stop = FlameOnElement.stop(limits);
-        double least = 0;
-        for (CoilRun coil : kiln.coils()) {
-            least = Math.max(least, lack(FlameOnElement.room(kiln, there, coil, stop), stop));
-        }
-        return least;
+        return there.inlet()
+                && !FlameOnElement.offWithGas(kiln.design())
+                && kiln.coils().stream().anyMatch(c -> Geo.under(FlameOnElement.room(kiln, there, c, stop), stop));
     }
 
     private static double lack(double room, double limit) {

@@ -2,6 +2,8 @@ package portwright.check.rules.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import portwright.check.Limits;
 import portwright.geometry.Hole;
@@ -43,31 +45,37 @@ final class Move {
         return move == null
                 ? "No straight move of " + hole.name() + " within the "
                         + (hole.face().on() == On.WALL ? "panel" : "chamber")
-                        + " gives that room and keeps clear of all else: choose another "
-                        + (hole.face().on() == On.WALL ? "panel" : "place") + " or a smaller hole."
+                        + (hole.face().on() == On.WALL
+                                ? " gives that room and keeps clear of all else: choose another panel"
+                                : " gives that room: choose another place")
+                        + " or a smaller hole."
                 : "M" + move.substring(1) + ".";
     }
 
     /**
-     * {@code move inlet B 17.0 mm (11/16 in) toward the centre} ({@code across} it where the hole passes it), or null when no move within the chamber (or the panel) helps, or only one onto a place that another clearance forbids.
+     * {@code move inlet B 17.0 mm (11/16 in) toward the centre} ({@code across} it where the hole passes it), or null when no move within the chamber (or the panel) helps, or, in a wall, only one onto a place that another clearance forbids: between rows of elements the way out of one is the way into the next.
      *
      * @param lacks how far the hole has to be moved at least, mm; 0 where the rule is content
      */
     static String of(KilnGeometry kiln, Limits limits, Hole hole, ToDoubleFunction<Hole> lacks) {
+        boolean wall = hole.face().on() == On.WALL;
         ToDoubleFunction<Hole> all = h -> {
             double own = lacks.applyAsDouble(h);
-            return own > 0 ? own : Blocked.lacks(kiln, limits, h);
+            return own > 0 || !wall ? own : Blocked.lacks(kiln, limits, h);
         };
-        double best = FAR_MM;
-        Way found = null;
+        TreeMap<Double, Way> found = new TreeMap<>();
         for (Way way : ways(kiln, hole)) {
-            double by = least(kiln, hole, way, all, best);
-            if (by < best) {
-                best = by;
-                found = way;
+            double enough = wall || found.isEmpty() ? FAR_MM : Math.min(FAR_MM, found.firstKey());
+            found.putIfAbsent(least(kiln, hole, way, all, enough), way);
+        }
+        for (Map.Entry<Double, Way> e : found.entrySet()) {
+            double by = e.getKey();
+            if (by < FAR_MM && !(wall && Blocked.at(kiln, limits, moved(hole, e.getValue(), by)))) {
+                return "move " + hole.name() + " " + Geo.both(by) + " "
+                        + e.getValue().told(by);
             }
         }
-        return found == null ? null : "move " + hole.name() + " " + Geo.both(best) + " " + found.told(best);
+        return null;
     }
 
     /** Least move one way, told in whole tenths of a millimetre, with which the rule is content in millimetres and in sixteenths of an inch. */

@@ -77,16 +77,6 @@ public final class RoomPlaceRule implements Rule {
 
     private void shed(Review review, Findings out) {
         List<Opening> openings = review.design().room().openings();
-        if (openings != null && openings.isEmpty()) {
-            out.add(Say.stop(
-                    this,
-                    null,
-                    null,
-                    "An open shed without any opening is a closed room: nothing is computed of the air there.",
-                    "Write room.place studio, room.building and the openings as they are; or take room.openings away if whole sides are open.",
-                    OPEN_SIDES));
-            return;
-        }
         out.add(Say.caution(
                 this,
                 null,
