@@ -39,7 +39,7 @@ import portwright.geometry.Pt;
 
 /**
  * From a pointer move to the new verdict and the new picture, on the largest starter, in a window of 1440 × 900. A move comes at the
- * start of a frame. Computing: to the answer of the rules on shapes. Window: from there to the end of the window thread's share of the frame
+ * start of every frame. Computing: to the answer of the rules on shapes. Window: from there to the end of the window thread's share of the frame
  * (drawing commands, slips, rail, foot, style, layout). Picture: from there until the renderer has drawn that frame. Drawing is both. The
  * same for a bare window with one canvas of the board's size in which one circle moves: what the renderer takes for any picture of that
  * size. Prints median, 99th percentile and worst, ms; first by the clock, then the processor's time, which other work on the machine does not
@@ -48,7 +48,6 @@ import portwright.geometry.Pt;
 public final class MoveBench {
     private static final int WARM = Integer.getInteger("warm", 400);
     private static final int MOVES = Integer.getInteger("moves", 600);
-    private static final int REST_MS = Integer.getInteger("rest", 20);
 
     private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
 
@@ -88,24 +87,18 @@ public final class MoveBench {
     }
 
     private static void run(String name, Mover mover) throws Exception {
-        double[][] clock = new double[5][MOVES];
-        double[][] work = new double[5][MOVES];
-        for (int i = -WARM; i < MOVES; i++) {
-            double at = i * 0.11;
-            CompletableFuture<Frame> done = new CompletableFuture<>();
-            Platform.runLater(() -> new Frame(mover, at, done));
-            Frame f = done.get();
-            if (i >= 0) {
-                share(clock, i, f.clock);
-                share(work, i, f.work);
-            }
-            Thread.sleep(REST_MS);
-        }
+        CompletableFuture<Drag> done = new CompletableFuture<>();
+        Platform.runLater(() -> new Drag(mover, done).start());
+        Drag drag = done.get();
         System.out.println(name + ", " + MOVES + " moves");
         String[] words = {"computing", "window", "picture", "drawing", "all"};
         for (int k = 0; k < words.length; k++) {
             System.out.printf(
-                    Locale.ROOT, "%-10s clock: %s   processor: %s%n", words[k], figures(clock[k]), figures(work[k]));
+                    Locale.ROOT,
+                    "%-10s clock: %s   processor: %s%n",
+                    words[k],
+                    figures(drag.clockMs[k]),
+                    figures(drag.workMs[k]));
         }
     }
 
@@ -128,41 +121,53 @@ public final class MoveBench {
                 ms[ms.length - 1]);
     }
 
-    /** One frame: the move, the answer, the window's share, the picture; the clock and the processor's time at each, ns. */
-    private static final class Frame extends AnimationTimer {
+    /** A move in every frame: the clock and the processor's time at the move, the answer, the end of the window's share and of the picture, ns. */
+    private static final class Drag extends AnimationTimer {
+        private final double[][] clockMs = new double[5][MOVES];
+        private final double[][] workMs = new double[5][MOVES];
         private final Mover mover;
-        private final double at;
-        private final CompletableFuture<Frame> done;
-        private final Runnable laidOut = this::laidOut;
+        private final CompletableFuture<Drag> done;
         private final long[] clock = new long[4];
         private final long[] work = new long[4];
         private long rendering;
+        private int moves = -WARM;
 
-        private Frame(Mover mover, double at, CompletableFuture<Frame> done) {
+        private Drag(Mover mover, CompletableFuture<Drag> done) {
             this.mover = mover;
-            this.at = at;
             this.done = done;
-            start();
+            mover.scene().addPostLayoutPulseListener(() -> Platform.runLater(this::laidOut));
         }
 
         @Override
         public void handle(long now) {
-            stop();
-            mover.scene().addPostLayoutPulseListener(laidOut);
+            drawn();
             rendering = renderer();
             stamp(0);
-            mover.move(at, () -> stamp(1));
+            mover.move(moves * 0.11, () -> stamp(1));
         }
 
         private void laidOut() {
-            mover.scene().removePostLayoutPulseListener(laidOut);
-            Platform.runLater(() -> {
-                stamp(2);
-                new Region().snapshot(null, new WritableImage(1, 1));
-                clock[3] = System.nanoTime();
-                work[3] = work[2] + renderer() - rendering;
+            if (moves == MOVES) {
+                return;
+            }
+            stamp(2);
+            drawn();
+            clock[3] = System.nanoTime();
+            work[3] = work[2] + renderer() - rendering;
+            if (moves >= 0) {
+                share(clockMs, moves, clock);
+                share(workMs, moves, work);
+            }
+            moves++;
+            if (moves == MOVES) {
+                stop();
                 done.complete(this);
-            });
+            }
+        }
+
+        /** Returns when the renderer has nothing left to draw. */
+        private static void drawn() {
+            new Region().snapshot(null, new WritableImage(1, 1));
         }
 
         private void stamp(int k) {

@@ -42,6 +42,7 @@ public final class MainView extends Pane {
     private final Foot foot = new Foot();
     private final BoardTools tools;
     private final Map<Step, StepView> steps = new EnumMap<>(Step.class);
+    private final Turns dragged;
     private Step step = Step.PORTS;
     private boolean drawerOpen;
     private String title = "";
@@ -67,6 +68,7 @@ public final class MainView extends Pane {
             tools.sync();
         });
         getChildren().addAll(rail, views, middle, side, foot);
+        dragged = new Turns(this, () -> steps.get(step).changed(Document.Change.DESIGN), side::refresh, this::figures);
         doc.listen(this::changed);
         go(Step.PORTS);
         new WindowKeys(this, doc).install();
@@ -139,14 +141,21 @@ public final class MainView extends Pane {
         if (c == Document.Change.CHECK) {
             readFire();
         }
-        StepView v = steps.get(step);
-        v.changed(c);
+        if (c == Document.Change.DESIGN && steps.get(step).views()) {
+            views.refresh();
+        }
+        if (c == Document.Change.DESIGN && doc.dragging()) {
+            dragged.start();
+            return;
+        }
+        steps.get(step).changed(c);
         if (c != Document.Change.SAVED) {
             side.refresh();
         }
-        if (c == Document.Change.DESIGN && v.views()) {
-            views.refresh();
-        }
+        figures();
+    }
+
+    private void figures() {
         rail.show(title, state);
         foot();
     }

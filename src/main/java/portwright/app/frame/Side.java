@@ -3,7 +3,6 @@ package portwright.app.frame;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
-import java.util.function.Predicate;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -37,7 +36,7 @@ final class Side extends ScrollPane {
     private Step step = Step.PORTS;
     private Finding chosen;
     private List<FindingSlip> views = List.of();
-    /** Slips that have nothing to show while a part is dragged. */
+    /** Slips that have nothing to show while a part is dragged: what was there is likely to come back, and a new slip is dear. */
     private List<FindingSlip> spare = List.of();
 
     private List<NotChecked> unchecked = List.of();
@@ -137,37 +136,22 @@ final class Side extends ScrollPane {
         }
     }
 
-    /** A slip for each finding: the one that showed it before, else one of its form that has nothing to show, else a new one. */
+    /** A slip for each finding, the one that showed it before or a new one. */
     private List<FindingSlip> slips(List<Finding> findings) {
         List<FindingSlip> old = new ArrayList<>(views);
         old.addAll(spare);
-        FindingSlip[] found = new FindingSlip[findings.size()];
-        for (int i = 0; i < found.length; i++) {
-            Finding f = findings.get(i);
-            found[i] = take(old, o -> o.fits(f) && o.says(f));
-        }
-        for (int i = 0; i < found.length; i++) {
-            Finding f = findings.get(i);
-            FindingSlip slip = found[i] == null ? take(old, o -> o.fits(f)) : found[i];
-            found[i] = slip == null ? new FindingSlip(f, this::choose) : slip;
-            found[i].show(f);
-            found[i].view().chosen(chosen != null && same(chosen, f));
-            lies(found[i], true);
-        }
+        List<FindingSlip> slips = findings.stream().map(f -> slip(f, old)).toList();
         spare = doc.dragging() ? old : List.of();
-        spare.forEach(s -> lies(s, false));
-        return List.of(found);
+        return slips;
     }
 
-    private static FindingSlip take(List<FindingSlip> from, Predicate<FindingSlip> which) {
-        FindingSlip slip = from.stream().filter(which).findFirst().orElse(null);
-        from.remove(slip);
+    private FindingSlip slip(Finding f, List<FindingSlip> old) {
+        FindingSlip slip =
+                old.stream().filter(o -> o.fits(f)).findFirst().orElseGet(() -> new FindingSlip(f, this::choose));
+        old.remove(slip);
+        slip.show(f);
+        slip.view().chosen(chosen != null && same(chosen, f));
         return slip;
-    }
-
-    private static void lies(FindingSlip slip, boolean shown) {
-        slip.view().setVisible(shown);
-        slip.view().setManaged(shown);
     }
 
     private void choose(Finding f) {
@@ -186,23 +170,28 @@ final class Side extends ScrollPane {
                         .count();
     }
 
-    /** Puts nodes into their order and touches none that lies right already. Spare slips stay where they are. */
+    /** Puts nodes into their order and touches none that lies right already. While a part is dragged, what is not shown stays in its place unseen. */
     private void lay(List<Node> shown) {
         List<Node> now = slips.getChildren();
         List<Node> nodes = new ArrayList<>(shown);
-        List<Node> hidden = spare.stream().<Node>map(FindingSlip::view).toList();
-        for (int i = 0; i < now.size(); i++) {
-            if (hidden.contains(now.get(i))) {
+        for (int i = 0; doc.dragging() && i < now.size(); i++) {
+            if (!shown.contains(now.get(i))) {
                 nodes.add(i == 0 ? 0 : nodes.indexOf(now.get(i - 1)) + 1, now.get(i));
             }
         }
         now.removeIf(n -> !nodes.contains(n));
         for (int i = 0; i < nodes.size(); i++) {
             Node n = nodes.get(i);
-            if (i >= now.size() || now.get(i) != n) {
+            if (i + 1 < now.size() && now.get(i + 1) == n) {
+                now.remove(i);
+            } else if (i >= now.size() || now.get(i) != n) {
                 now.remove(n);
                 now.add(i, n);
             }
+        }
+        for (Node n : nodes) {
+            n.setVisible(shown.contains(n));
+            n.setManaged(n.isVisible());
         }
     }
 

@@ -7,7 +7,7 @@ import portwright.app.doc.RuleWords;
 import portwright.check.Finding;
 import portwright.source.Standing;
 
-/** The slip of a finding. Shows another finding of the same form when told so, as happens at every move of a part: a new slip is dear. */
+/** The slip of a finding. Stays the same slip while the numbers of its finding change, as they do at every move of a part. */
 public final class FindingSlip {
     private final SlipView view;
     private final Gauge gauge;
@@ -43,14 +43,11 @@ public final class FindingSlip {
                 && Gauge.fits(f.measured().value(), f.limit().value());
     }
 
-    /** Whether this slip shows the same rule about the same parts. */
-    public boolean says(Finding f) {
-        return f.rule().equals(finding.rule()) && f.parts().equals(finding.parts());
-    }
-
-    /** Whether this slip has the form that the finding needs. */
+    /** Whether this slip may show the finding: the same rule says the same of the same parts, with other numbers at most. */
     public boolean fits(Finding f) {
-        return f.severity() == finding.severity()
+        return f.rule().equals(finding.rule())
+                && f.severity() == finding.severity()
+                && f.parts().equals(finding.parts())
                 && f.limitSetByUser() == finding.limitSetByUser()
                 && (gauge == null
                         ? !gauged(f)
@@ -64,7 +61,6 @@ public final class FindingSlip {
             return;
         }
         finding = f;
-        view.head(RuleWords.head(f.rule()));
         if (gauge != null) {
             gauge.show(f.measured().value(), f.limit().value());
         }

@@ -14,11 +14,10 @@ import portwright.check.NotChecked;
 
 /** A paper slip: sign, heading, words. Focusable; acts on click and Enter. */
 public final class SlipView extends Steady {
-    private final Label title = new Label();
 
     SlipView(Sign sign, String style, String head, Node... rest) {
         super(0);
-        title.setText(head);
+        Label title = new Label(head);
         title.getStyleClass().add("slip-head");
         title.setWrapText(true);
         VBox words = new VBox(3, title);
@@ -72,11 +71,6 @@ public final class SlipView extends Steady {
         SlipView s = new SlipView(Sign.UNCHECKED, "slip-unchecked", RuleWords.head(n.rule()), body);
         s.act(act);
         return s;
-    }
-
-    /** Says what the slip is about. */
-    void head(String words) {
-        title.setText(words);
     }
 
     /** Shows or hides the ring of the chosen slip. */
