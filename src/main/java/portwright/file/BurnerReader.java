@@ -71,7 +71,7 @@ final class BurnerReader {
         if (gas == null || fuel == null) {
             return;
         }
-        if (fuel != Fuel.NATURAL_GAS && fuel != Fuel.METHANE) {
+        if (!fuel.mains()) {
             f.fault(
                     "gas",
                     "a supplier's heat and density describe \"natural-gas\" (or \"methane\") only, not \"" + fuel.id()

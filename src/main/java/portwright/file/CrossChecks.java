@@ -9,7 +9,6 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import portwright.model.Burner;
 import portwright.model.Design;
-import portwright.model.Fuel;
 import portwright.model.Kiln;
 import portwright.model.PlanOutline;
 import portwright.model.Port;
@@ -130,7 +129,8 @@ final class CrossChecks {
         if (d.supply() == null
                 || d.supply().cylinder() == null
                 || size(d.burners(), "burners", faults) == 0
-                || !d.burners().stream().allMatch(b -> b.fuel() == Fuel.NATURAL_GAS || b.fuel() == Fuel.METHANE)) {
+                || !d.burners().stream()
+                        .allMatch(b -> b.fuel() != null && b.fuel().mains())) {
             return;
         }
         faults.at(

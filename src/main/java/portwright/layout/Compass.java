@@ -1,6 +1,7 @@
 package portwright.layout;
 
 import java.util.SplittableRandom;
+import java.util.function.Supplier;
 
 /**
  * Climbs by random steps that learn which way they gain ({@link Strides}), until they are too short to matter (0.01 mm). Kinks, where no step along an
@@ -43,6 +44,21 @@ final class Compass {
     static double rough(double[] p, double longMm, Hill hill, SplittableRandom random, Progress progress) {
         double from = hill.at(p, Double.NEGATIVE_INFINITY);
         return once(p, from, longMm, ROUGH_MM, hill, random, progress);
+    }
+
+    /** The highest of so many throws. */
+    static double[] highest(int many, Hill hill, Supplier<double[]> thrown) {
+        double[] best = null;
+        double most = Double.NEGATIVE_INFINITY;
+        for (int k = 0; k < many; k++) {
+            double[] p = thrown.get();
+            double v = hill.at(p, most);
+            if (best == null || v > most) {
+                most = v;
+                best = p;
+            }
+        }
+        return best;
     }
 
     private static double once(

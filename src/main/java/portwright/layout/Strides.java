@@ -6,7 +6,7 @@ import java.util.SplittableRandom;
  * Random steps that learn from those that gained: the cloud they are drawn from grows along directions that gained and shrinks across, so that a ridge
  * is followed. Covariance adaptation with one parent and one child after Igel, Suttorp and Hansen, "A computational efficient covariance matrix update
  * and a (1+1)-CMA for evolution strategies" (2006), with
- * their constants but for patience.
+ * their constants (from memory) but for patience, which was found by trial.
  */
 final class Strides {
     /** How much more slowly the steps change in length than theirs: the least of many margins has kinks, where few steps gain. */

@@ -52,19 +52,12 @@ final class Thrown {
 
     /** x of the inlets, then their y, then those of the flues. */
     double[] start(Compass.Hill hill, SplittableRandom random) {
-        double[] best = null;
-        double most = Double.NEGATIVE_INFINITY;
-        for (int k = 0; k < THROWS; k++) {
+        return Compass.highest(THROWS, hill, () -> {
             double[] p = new double[2 * (n + m)];
             put(p, 0, n, floor, random);
             put(p, 2 * n, m, lid, random);
-            double v = hill.at(p, most);
-            if (best == null || v > most) {
-                most = v;
-                best = p;
-            }
-        }
-        return best;
+            return p;
+        });
     }
 
     private static void put(double[] p, int from, int n, List<double[]> places, SplittableRandom random) {

@@ -211,9 +211,7 @@ final class Together {
 
     /** The best of some throws: inlets and flues turned by any angle and widened or drawn in by up to half. */
     private static double[] turned(double in, double out, Compass.Hill hill, SplittableRandom random) {
-        double[] best = null;
-        double most = Double.NEGATIVE_INFINITY;
-        for (int k = 0; k < THROWS; k++) {
+        return Compass.highest(THROWS, hill, () -> {
             double[] p = new double[4];
             for (int i = 0; i < p.length; i += 2) {
                 double r = (i == 0 ? in : out) * (0.5 + random.nextDouble());
@@ -221,13 +219,8 @@ final class Together {
                 p[i] = r * Math.cos(w);
                 p[i + 1] = r * Math.sin(w);
             }
-            double v = hill.at(p, most);
-            if (best == null || v > most) {
-                most = v;
-                best = p;
-            }
-        }
-        return best;
+            return p;
+        });
     }
 
     /** Largest distance from the middle, mm. */

@@ -11,6 +11,11 @@ public enum Fuel implements Ided {
 
     private final String id;
 
+    /** Whether it comes from the mains; the others are kept in cylinders. */
+    public boolean mains() {
+        return this == NATURAL_GAS || this == METHANE;
+    }
+
     Fuel(String id) {
         this.id = id;
     }

@@ -33,6 +33,7 @@ public final class CardBuilder {
      *
      * @param travel damper travel of the steps that burn gas
      * @param forecast one line for the record; empty when there is none
+     * @param endsC what the forecast expects at the end of each step that it reaches, °C, by the step's index
      */
     public record Computed(List<StepTravel> travel, String forecast, Map<Integer, Double> endsC) {
         /** From a review. */

@@ -109,8 +109,8 @@ final class FirstSchedule {
         if (walls) {
             foot.add(
                     "wall: from the left corner seen from inside, and up from the floor's hot face; outside, that face lies "
-                            + HoleNote.both(job.kiln().thickness(On.FLOOR)) + " above the floor's underside"
-                            + ". Bore a pilot from inside through the jacket, then cut the jacket from outside, then the brick");
+                            + HoleNote.both(job.kiln().thickness(On.FLOOR))
+                            + " above the floor's underside. Bore a pilot from inside through the jacket, then cut the jacket from outside, then the brick");
         }
         for (String line : Words.wrap(block.pen, String.join(" · ", foot), end - block.left, TextStyle.BAR)) {
             y += 4;

@@ -7,7 +7,9 @@ import portwright.geometry.KilnGeometry;
 import portwright.geometry.Panel;
 import portwright.geometry.Pt;
 import portwright.model.On;
+import portwright.model.UnitSystem;
 import portwright.units.Format;
+import portwright.units.InchFraction;
 
 /**
  * Places of the holes for setting out with a tape.
@@ -30,6 +32,41 @@ public final class HoleSchedule {
             HoleNote note, String part, double fromLeftMm, double fromOtherMm, double radiusMm, double bearingDeg) {
         public boolean wall() {
             return note.hole().face().on() == On.WALL;
+        }
+
+        /** The line in words, inches beside millimetres where the design has them. */
+        String words(UnitSystem units) {
+            StringBuilder b = new StringBuilder();
+            b.append(note.number())
+                    .append("  ")
+                    .append(note.hole().name())
+                    .append(", ")
+                    .append(part)
+                    .append(": ⌀ ")
+                    .append(note.sizeWords());
+            if (note.sawDiffers()) {
+                b.append(", ").append(note.sawWords()).append(" (thin second circle)");
+            }
+            b.append("; from left ")
+                    .append(length(fromLeftMm, units))
+                    .append(wall() ? ", up from the floor " : ", from back ")
+                    .append(length(fromOtherMm, units));
+            if (!wall()) {
+                b.append("; radius ")
+                        .append(length(radiusMm, units))
+                        .append(", bearing ")
+                        .append(Format.plain(bearingDeg, 2))
+                        .append("°");
+            }
+            if (note.hasMetal()) {
+                b.append("; ").append(note.metalWords());
+            }
+            return b.append('.').toString();
+        }
+
+        private static String length(double mm, UnitSystem units) {
+            return LastPages.tenths(mm) + " mm"
+                    + (units == UnitSystem.METRIC ? "" : " (" + InchFraction.words(mm, 32) + ")");
         }
     }
 

@@ -101,13 +101,9 @@ final class LastPages {
     private void list(String heading, List<String> items, double gap) {
         for (int i = 0; i < items.size(); i++) {
             int before = pages.size();
-            if (i == items.size() - 2) {
-                room(Words.height(pen, items.get(i), textWidth(), TEXT)
-                        + gap
-                        + Words.height(pen, items.get(i + 1), textWidth(), TEXT));
-            } else {
-                room(Words.height(pen, items.get(i), textWidth(), TEXT));
-            }
+            double high = Words.height(pen, items.get(i), textWidth(), TEXT);
+            boolean lastTwo = i == items.size() - 2;
+            room(lastTwo ? high + gap + Words.height(pen, items.get(i + 1), textWidth(), TEXT) : high);
             if (pages.size() > before) {
                 heading(heading + ", continued");
             }
@@ -165,36 +161,10 @@ final class LastPages {
     private void holes() {
         List<HoleSchedule.Row> rows = HoleSchedule.of(job.kiln());
         heading("Holes and saws", 24);
-        List<String> lines = new ArrayList<>();
-        for (HoleSchedule.Row r : rows) {
-            StringBuilder b = new StringBuilder();
-            b.append(r.note().number())
-                    .append("  ")
-                    .append(r.note().hole().name())
-                    .append(", ")
-                    .append(r.part())
-                    .append(": ⌀ ")
-                    .append(r.note().sizeWords());
-            if (r.note().sawDiffers()) {
-                b.append(", ").append(r.note().sawWords()).append(" (thin second circle)");
-            }
-            b.append("; from left ")
-                    .append(mm(r.fromLeftMm()))
-                    .append(r.wall() ? ", up from the floor " : ", from back ")
-                    .append(mm(r.fromOtherMm()));
-            if (!r.wall()) {
-                b.append("; radius ")
-                        .append(mm(r.radiusMm()))
-                        .append(", bearing ")
-                        .append(portwright.units.Format.plain(r.bearingDeg(), 2))
-                        .append("°");
-            }
-            if (r.note().hasMetal()) {
-                b.append("; ").append(r.note().metalWords());
-            }
-            lines.add(b.append('.').toString());
-        }
-        list("Holes and saws", lines, 0);
+        list(
+                "Holes and saws",
+                rows.stream().map(r -> r.words(job.kiln().design().units())).toList(),
+                0);
     }
 
     private void wander() {
@@ -238,11 +208,6 @@ final class LastPages {
                     style);
         }
         y -= 4.8;
-    }
-
-    private String mm(double v) {
-        boolean inch = job.kiln().design().units() != portwright.model.UnitSystem.METRIC;
-        return tenths(v) + " mm" + (inch ? " (" + portwright.units.InchFraction.words(v, 32) + ")" : "");
     }
 
     /** One decimal, always shown. */

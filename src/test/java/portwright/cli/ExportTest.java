@@ -18,6 +18,10 @@ import org.w3c.dom.NodeList;
 /** The files for plotters, cutters and spreadsheets, measured as the one who gets them would. Two inlets of 1 1/8 in lie 9 in apart. */
 class ExportTest {
     private static final double MM_PER_INCH = 25.4;
+    /** How far the starter's two inlets lie apart from left to right and from front to back, in. */
+    private static final double ACROSS_IN = 2 * 9 / 16.0;
+
+    private static final double ALONG_IN = 2 * 2.75;
 
     @TempDir
     Path folder;
@@ -48,7 +52,7 @@ class ExportTest {
             assertThat(Math.hypot(
                             number(holes.get(0), "cx") - number(holes.get(1), "cx"),
                             number(holes.get(0), "cy") - number(holes.get(1), "cy")))
-                    .isCloseTo(4 * Math.sqrt(2) * MM_PER_INCH, within(2e-4));
+                    .isCloseTo(Math.hypot(ACROSS_IN, ALONG_IN) * MM_PER_INCH, within(2e-4));
         }
     }
 
@@ -62,7 +66,7 @@ class ExportTest {
         int left = head.indexOf("from_left_mm");
         assertThat(Double.parseDouble(lines.get(2).split(",")[left])
                         - Double.parseDouble(lines.get(1).split(",")[left]))
-                .isCloseTo(4 * MM_PER_INCH, within(0.01));
+                .isCloseTo(ACROSS_IN * MM_PER_INCH, within(0.01));
     }
 
     private static double number(Element e, String name) {

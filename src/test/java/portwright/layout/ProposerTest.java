@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
@@ -268,8 +269,8 @@ class ProposerTest {
 
     @Test
     void aStarterIsAsGoodAsItsProposals() throws IOException {
-        asGood("octagon-17");
-        asGood("front-loader-18");
+        assertThat(asGood("octagon-17")).isPositive();
+        assertThat(asGood("front-loader-18")).isPositive();
     }
 
     /**
@@ -279,12 +280,19 @@ class ProposerTest {
     @Tag("slow")
     @Test
     void startersAreAsGoodAsTheirProposals() throws IOException {
+        Set<String> nothingToCompare = new TreeSet<>();
         for (String name : Starters.names()) {
-            asGood(name);
+            if (asGood(name) == 0) {
+                nothingToCompare.add(name);
+            }
         }
+        assertThat(nothingToCompare)
+                .as("whose even proposals all bring a caution more")
+                .containsExactly("decagon-23", "oval-23");
     }
 
-    private static void asGood(String name) throws IOException {
+    /** How many proposals were compared. */
+    private static int asGood(String name) throws IOException {
         Design d = DesignFile.read(Path.of("templates", name + ".json")).design();
         Term own = Proposer.own(d).orElseThrow();
         List<Port> in = d.ports().stream().filter(p -> p.role() == Role.INLET).toList();
@@ -297,15 +305,18 @@ class ProposerTest {
         long cautions = cautions(new RuleBook(LimitTable.load()).check(Review.of(d)));
         List<Proposal> best = Proposer.propose(d, same, Progress.none()).best();
         assertThat(best).as(name).isNotEmpty();
+        int compared = 0;
         for (Proposal p : best) {
             boolean uneven =
                     p.arrangement().contains("one by one") || p.arrangement().contains("most room");
             if (!uneven && cautions(p.check()) <= cautions) {
+                compared++;
                 assertThat(own.margin())
                         .as("%s: %s %.3f", name, p.arrangement(), p.margin())
                         .isGreaterThan(0.98 * p.margin());
             }
         }
+        return compared;
     }
 
     private static long cautions(CheckResult r) {

@@ -67,6 +67,7 @@ public final class EdgeDistance implements Rule {
         }
     }
 
+    /** Least brick to the rim or the panel's edge, mm. */
     static double stop(Limits limits, Hole h) {
         return h.face().on() == On.WALL
                 ? limits.value(ID, "panel-stop")

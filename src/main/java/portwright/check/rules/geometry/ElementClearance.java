@@ -78,6 +78,7 @@ public final class ElementClearance implements Rule {
         }
     }
 
+    /** Least brick to a groove, coil or tail, mm. */
     static double stop(Limits limits) {
         return limits.value(ID, "limit");
     }

@@ -71,6 +71,7 @@ public final class FlameOnElement implements Rule {
         }
     }
 
+    /** Least distance of a flame to a coil, mm. */
     static double stop(Limits limits) {
         return limits.value(ID, "stop");
     }

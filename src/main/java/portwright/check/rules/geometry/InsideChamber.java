@@ -55,6 +55,7 @@ public final class InsideChamber implements Rule {
                 : " comes within " + Geo.mm(left) + " of " + line + "; at least " + Geo.mm(limit) + " needed.";
     }
 
+    /** Least room to the wall or the panel's edge, mm. */
     static double stop(Limits limits) {
         return limits.value(ID, "stop");
     }

@@ -57,6 +57,7 @@ public final class PortSpacing implements Rule {
                 || a.face().on() == On.WALL && b.face().on() == On.WALL && neighbours(kiln, a, b);
     }
 
+    /** Least brick between two holes, mm. */
     static double stop(Limits limits, Hole a, Hole b) {
         return Math.max(Math.max(a.diameter(), b.diameter()), limits.value(ID, "limit")) / 2;
     }

@@ -38,7 +38,7 @@ public final class AboveFlue implements Rule {
         if (!review.room().ceiling().known()) {
             out.lacks(this, review.room().ceiling().lacking());
             if (review.room().headroom().known()) {
-                near(review.room().headroom().value(), clear, limits, out);
+                heatUnknown(review.room().headroom().value(), clear, limits, out);
             }
             return;
         }
@@ -71,7 +71,7 @@ public final class AboveFlue implements Rule {
     }
 
     /** What can be told without knowing how much burns. */
-    private void near(RoomReview.Headroom above, double clear, Limits limits, Findings out) {
+    private void heatUnknown(RoomReview.Headroom above, double clear, Limits limits, Findings out) {
         if (near(above, clear)) {
             out.add(Say.finding(
                     this,

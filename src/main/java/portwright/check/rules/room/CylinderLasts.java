@@ -28,14 +28,6 @@ public final class CylinderLasts implements Rule {
     public void check(Review review, Limits limits, Findings out) {
         if (!review.supply().run().known()) {
             out.lacks(this, review.supply().run().lacking());
-            out.add(Say.caution(
-                    this,
-                    null,
-                    null,
-                    "Whether the gas lasts is not known.",
-                    "Add " + String.join(", ", review.supply().run().needs())
-                            + ", and weigh the cylinder before the firing.",
-                    limits.source(id(), "caution")));
             return;
         }
         Optional<SupplyRun> run = review.supply().run().value();

@@ -58,8 +58,8 @@ public final class RoomCoRule implements Rule {
         Unstated.jets(this, review, out);
         RoomReview.Air air = room.air().value();
         led(review, co, out);
-        burnt(co, limits.value(id(), "stop"), out);
         double ceiling = limits.value(id(), "stop");
+        burnt(co, ceiling, out);
         double calm = co.calm().peakPpm();
         double eight = co.calm().average8hPpm();
         ExposureLimit l8 = co.eightHours();
@@ -97,7 +97,7 @@ public final class RoomCoRule implements Rule {
                     new Measure(calm, "ppm"),
                     null,
                     made + "." + levels + has
-                            + " No hood and no flue leads the gas outdoors: the air of a room alone does not make a reduction safe, whatever is computed.",
+                            + " No hood and no flue leads the gas outdoors: the air of a room alone does not make a gas firing safe, whatever is computed.",
                     "Hang a hood over the lid that leads outdoors, or fire outdoors.",
                     NOT_BY_AIR_ALONE));
         } else if (Say.over(unburnt(co), ceiling)) {

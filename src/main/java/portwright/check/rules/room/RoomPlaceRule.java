@@ -8,7 +8,6 @@ import portwright.check.Limits;
 import portwright.check.Rule;
 import portwright.data.SafetyNumber;
 import portwright.model.Burner;
-import portwright.model.Fuel;
 import portwright.model.Opening;
 import portwright.model.RoomBuilding;
 import portwright.model.RoomPlace;
@@ -20,6 +19,7 @@ public final class RoomPlaceRule implements Rule {
 
     private static final Source BASEMENT =
             Source.published("International Fire Code", "2015", "6103.2.1 (no LP gas in a basement or pit)");
+    private static final Source OPEN_SIDES = Source.judgement("open sides are not a room with known flow");
     private static final Source HOUSE =
             Source.judgement("carbon monoxide goes through doors, floors and shafts of a house");
 
@@ -73,8 +73,6 @@ public final class RoomPlaceRule implements Rule {
         }
     }
 
-    private static final Source OPEN_SIDES = Source.judgement("open sides are not a room with known flow");
-
     private void shed(Review review, Findings out) {
         List<Opening> openings = review.design().room().openings();
         out.add(Say.caution(
@@ -92,7 +90,7 @@ public final class RoomPlaceRule implements Rule {
         List<Burner> burners = review.design().burners();
         return burners != null
                 && !burners.isEmpty()
-                && burners.stream().allMatch(b -> b.fuel() == Fuel.NATURAL_GAS || b.fuel() == Fuel.METHANE);
+                && burners.stream().allMatch(b -> b.fuel() != null && b.fuel().mains());
     }
 
     /** A room of a building that is joined to a dwelling stops unless the exhaust leads outdoors. */
