@@ -30,6 +30,11 @@ final class LastPages {
     /** Length of a line shown, mm. */
     private static final double SAMPLE = 26;
 
+    private static final String JOINING =
+            "Cut a sheet on its left and upper trim lines, lay it over the neighbours on those sides, and let the crosses in the diamonds meet. "
+                    + "Tape on a flat board, then measure the schedule's distances across the joined sheets. White head: seen from above or inside. "
+                    + "Black head: mirrored. F floor, L lid, W wall, U mirrored: these stand on every mark. Never mix them.";
+
     private final Job job;
     private final Fonts fonts;
     private final double width;
@@ -217,13 +222,8 @@ final class LastPages {
     }
 
     private void sheets() {
-        heading("Putting the sheets together");
-        para(
-                "Cut a sheet on its left and upper trim lines, lay it over the neighbours on those sides, and let the crosses in the diamonds meet. "
-                        + "Tape on a flat board, then measure the schedule's distances across the joined sheets. White head: seen from above or inside. "
-                        + "Black head: mirrored. F floor, L lid, W wall, U mirrored: these stand on every mark. Never mix them.",
-                0,
-                TEXT);
+        heading("Putting the sheets together", Words.height(pen, JOINING, textWidth(), TEXT));
+        para(JOINING, 0, TEXT);
         for (View v : job.views()) {
             List<Tile> blank = v.tiling().blanks();
             String t = v.words() + ": " + v.tiling().printed().size()
