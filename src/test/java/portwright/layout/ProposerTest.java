@@ -287,8 +287,8 @@ class ProposerTest {
             }
         }
         assertThat(nothingToCompare)
-                .as("whose even proposals all bring a caution more")
-                .containsExactly("decagon-23", "oval-23");
+                .as("whose proposals are all uneven or bring a caution more")
+                .containsExactly("decagon-23", "decagon-56cm", "oval-23");
     }
 
     /** How many proposals were compared. */
