@@ -87,7 +87,8 @@ public record DrillOutlook(List<HoleOdds> odds, List<Wander> wander) {
 
     private static String room(Wander w) {
         return w.leastMm() >= Wander.MOST_MM
-                ? "Every hole may wander " + Format.plain(Wander.MOST_MM, 0) + " mm or more."
+                ? "Up to " + Format.plain(Wander.MOST_MM, 0)
+                        + " mm off a mark nothing forbids drilling; drill to the mark all the same."
                 : "Least room: " + w.hole() + " may wander " + Format.plain(w.leastMm(), 1) + " mm to " + towards(w)
                         + (w.wall() ? ", seen from inside." : ".");
     }
