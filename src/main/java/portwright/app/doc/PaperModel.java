@@ -8,6 +8,7 @@ import portwright.check.CheckResult;
 import portwright.file.DesignText;
 import portwright.review.Review;
 import portwright.sheet.CardBuilder;
+import portwright.sheet.CardForecast;
 import portwright.sheet.CardData;
 import portwright.sheet.ContentMark;
 import portwright.sheet.FiringCard;
@@ -254,7 +255,7 @@ public final class PaperModel {
             CardData data = CardBuilder.of(
                     result,
                     review.design(),
-                    review.fire() == null ? CardBuilder.Computed.none() : CardBuilder.Computed.of(review));
+                    review.fire() == null ? CardForecast.none() : CardForecast.of(review));
             card = FiringCard.picture(data, Paper.parse(paper), mark);
             cardPdf = FiringCard.print(data, Paper.parse(paper), mark, false);
         } catch (SheetRefused | IllegalArgumentException e) {
