@@ -16,7 +16,7 @@ public record TradeFigure(FiringFigure seen, Double computed) {
 
     /**
      * All of them; the forecast must be known. Energy counts electricity and the net heat of the gas, and only of a firing that reaches its
-     * end; power is that of the plate, new elements at full voltage, as the trade counts it.
+     * end; power is the rated one, new elements at full voltage, as the trade counts it.
      */
     public static List<TradeFigure> of(Review review) {
         FiringRun run = review.firing().forecast().value().nominal();
@@ -39,7 +39,7 @@ public record TradeFigure(FiringFigure seen, Double computed) {
                 .toList();
     }
 
-    /** Power of the plate for each square inch of inner surface, W/in². */
+    /** Rated power for each square inch of inner surface, W/in². */
     static double powerPerIn2(KilnHeat kiln) {
         return kiln.elements().nominalW() / kiln.innerAreaM2() * M2_PER_IN2;
     }

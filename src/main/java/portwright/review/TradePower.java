@@ -10,7 +10,7 @@ import portwright.model.FiringStep;
  * The trade's rule of thumb about power for each inner surface beside what the heat balance says of electricity alone. Where they differ
  * both stand; nothing is averaged.
  *
- * @param wPerIn2 power of the plate for each square inch of inner surface
+ * @param wPerIn2 rated power for each square inch of inner surface
  * @param goal the hottest goal in words of the design
  * @param trade what the trade says of such a kiln
  * @param electricReaches whether the forecast with electricity alone, ports plugged, reaches every goal

@@ -84,7 +84,7 @@ final class StepRows {
     private static CardData.Step step(Design design, FiringStep s, double atC, String plate) {
         boolean gas = burns(s);
         String level = s.atmosphere() == null
-                ? (gas ? "–" : "oxidizing")
+                ? (gas ? "–" : "air")
                 : s.atmosphere().id();
         String rate = s.hold() != null ? "–" : s.fullRate() ? "full" : typed(s.rate());
         String to =

@@ -95,7 +95,7 @@ class TradePowerTest {
     void theOtherWayRoundIsAConflictToo() {
         Review review = review(kiln(10, "23 in", "cone 10").set("kiln.lossFactor", "1.5").setText("kiln.elementRise", "30 %"));
         TradePower p = TradePower.of(review).orElseThrow();
-        assertThat(p.wPerIn2()).as("power of the plate, not of worn elements").isCloseTo(4.0, within(0.05));
+        assertThat(p.wPerIn2()).as("rated power, not that of worn elements").isCloseTo(4.0, within(0.05));
         assertThat(p.electricReaches()).isFalse();
         assertThat(p.conflict()).isTrue();
         assertThat(PowerWords.conflict(review)).contains("reaches cone 10 on electricity, the forecast that it does not");
