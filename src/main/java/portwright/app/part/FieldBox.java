@@ -18,7 +18,7 @@ import portwright.app.doc.FieldHelp;
 import portwright.app.doc.FieldModel;
 import portwright.app.doc.FieldSpec.Type;
 
-/** A field of a ticket: name at the left, box with typed text and the other system at its right end, error below. */
+/** A field of a ticket: name at the left, box with typed text and the other system at its right end; what is wrong stands below it. */
 public final class FieldBox extends Steady {
     private final FieldModel model;
     private final HBox box = new HBox();
@@ -55,6 +55,9 @@ public final class FieldBox extends Steady {
         }
         aside.getStyleClass().add("aside");
         aside.setMinWidth(USE_PREF_SIZE);
+        aside.setMouseTransparent(true);
+        note.setMouseTransparent(true);
+        box.setOnMousePressed(e -> control(true));
         box.getChildren().addAll(control, aside);
         note.getStyleClass().add("field-note");
         note.setWrapText(true);
@@ -121,7 +124,7 @@ public final class FieldBox extends Steady {
         });
         input.textProperty().addListener((o, a, b) -> {
             if (!filling) {
-                aside.setText(portwright.app.doc.FieldCodec.aside(model.spec(), b));
+                aside(portwright.app.doc.FieldCodec.aside(model.spec(), b));
                 box.getStyleClass().remove("wrong");
             }
         });
@@ -156,9 +159,7 @@ public final class FieldBox extends Steady {
         if (wrong) {
             box.getStyleClass().add("wrong");
         }
-        aside.setText(wrong ? model.advice() : model.aside());
-        aside.setVisible(!aside.getText().isEmpty());
-        aside.setManaged(!aside.getText().isEmpty());
+        aside(wrong ? "" : model.aside());
         getChildren().remove(note);
         if (wrong) {
             String good = model.good();
@@ -166,6 +167,12 @@ public final class FieldBox extends Steady {
                     + (good.isEmpty() ? " The field stays empty." : " Last good value stays in use: " + good + "."));
             getChildren().add(note);
         }
+    }
+
+    private void aside(String words) {
+        aside.setText(words);
+        aside.setVisible(!words.isEmpty());
+        aside.setManaged(!words.isEmpty());
     }
 
     public FieldModel model() {

@@ -52,6 +52,7 @@ public final class PlainField extends VBox {
         note.getStyleClass().add("field-note");
         note.setWrapText(true);
         note.setMinHeight(USE_PREF_SIZE);
+        note.setMouseTransparent(true);
         getChildren().add(row);
     }
 
@@ -65,6 +66,14 @@ public final class PlainField extends VBox {
             getChildren().add(note);
         }
         aside();
+    }
+
+    /** Shows the value in use in the place of an entry that was given up. */
+    public void giveUp(String good) {
+        if (getChildren().contains(note) && !input.getText().equals(good)) {
+            input.setText(good);
+            commit();
+        }
     }
 
     /** Shows the words at the right end anew. */

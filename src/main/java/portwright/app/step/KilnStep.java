@@ -106,7 +106,7 @@ public final class KilnStep implements StepView {
 
     @Override
     public void changed(Document.Change change) {
-        if (change == Document.Change.DESIGN) {
+        if (change == Document.Change.DESIGN || change == Document.Change.ENTRY) {
             groups.values().forEach(g -> g.form().refresh());
         }
         if (change == Document.Change.SELECTION && doc.selected() != null) {
