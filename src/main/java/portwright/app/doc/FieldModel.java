@@ -54,6 +54,11 @@ public final class FieldModel {
         }
     }
 
+    /** The wanted form in the user's system, for an empty field. */
+    public String hint() {
+        return Templates.inSystem(doc.text(), spec.hint());
+    }
+
     /** Takes what was typed when the design stays readable; else keeps it as wrong text and leaves the design alone. */
     public boolean commit(String typed) {
         if (typed.equals(good())) {

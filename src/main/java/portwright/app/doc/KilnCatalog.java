@@ -173,7 +173,7 @@ public final class KilnCatalog {
                         quantity("height", "height", Kind.LENGTH),
                         quantity("thickness", "thickness", Kind.LENGTH),
                         place("centre"),
-                        FieldSpec.of("posts", "posts", Type.PLACES, "x, y or r 6 in, 90 deg"),
+                        FieldSpec.of("posts", "posts", Type.PLACES, "x, y or r {6 in|150 mm}, 90 deg"),
                         quantity("postSize", "post size", Kind.LENGTH)));
     }
 }

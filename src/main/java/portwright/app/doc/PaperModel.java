@@ -2,7 +2,6 @@ package portwright.app.doc;
 
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import portwright.check.CheckResult;
 import portwright.file.DesignText;
@@ -34,11 +33,7 @@ public final class PaperModel {
 
     private final Document doc;
     private final Executor ui;
-    private final ExecutorService worker = Executors.newSingleThreadExecutor(r -> {
-        Thread t = new Thread(r, "portwright paper");
-        t.setDaemon(true);
-        return t;
-    });
+    private final ExecutorService worker = Background.one("portwright paper");
     private String paper = "a4";
     private SheetOptions.Part part = SheetOptions.Part.ALL;
     private SheetOptions.Side face = SheetOptions.Side.BOTH;
@@ -209,6 +204,16 @@ public final class PaperModel {
     /** Whether the pages are those of the design as it stands, checked to the end, and every field can be read: only these may be saved or printed. */
     public boolean fresh() {
         return doc.unread().forbids() == null && pages != null && !running() && !doc.checking() && doc.text().equals(pagesOf);
+    }
+
+    /** Whether the pages show an earlier design than the one on the board. */
+    public boolean stale() {
+        return pages != null && !doc.text().equals(pagesOf);
+    }
+
+    /** Whether new pages wait for the check of the design. */
+    public boolean waits() {
+        return doc.checking();
     }
 
     /** Starts making the pages anew; an older run is dropped. */

@@ -20,6 +20,7 @@ import portwright.app.doc.Parts;
 import portwright.app.doc.Picture;
 import portwright.app.doc.Step;
 import portwright.app.doc.VerdictWords;
+import portwright.app.part.Typed;
 import portwright.app.step.BoardTools;
 import portwright.app.step.FiringStep;
 import portwright.app.step.KilnStep;
@@ -109,12 +110,14 @@ public final class MainView extends Pane {
 
     /** Goes to a step. */
     public void go(Step s) {
+        Typed.takeIn(getScene());
         step = s;
         rail.select(s);
         StepView v = steps.get(s);
         if (v.views()) {
             middle.getChildren().setAll(board, tools);
             tools.nudge(s == Step.PORTS);
+            views.refresh();
         } else {
             middle.getChildren().setAll(scrolling(v.board()));
         }

@@ -19,7 +19,7 @@ import portwright.app.doc.FieldModel;
 import portwright.app.doc.FieldSpec.Type;
 
 /** A field of a ticket: name at the left, box with typed text and the other system at its right end; what is wrong stands below it. */
-public final class FieldBox extends Steady {
+public final class FieldBox extends Steady implements Typed {
     private final FieldModel model;
     private final HBox box = new HBox();
     private final Label aside = new Label();
@@ -106,7 +106,6 @@ public final class FieldBox extends Steady {
         } else {
             input = new TextField();
         }
-        input.setPromptText(model.spec().hint());
         input.focusedProperty().addListener((o, was, is) -> {
             if (!is) {
                 take();
@@ -131,8 +130,11 @@ public final class FieldBox extends Steady {
         return input;
     }
 
-    /** Takes what stands in the field. */
+    @Override
     public void take() {
+        if (input == null) {
+            return;
+        }
         model.commit(input.getText() == null ? "" : input.getText());
         refreshNow();
     }
@@ -154,6 +156,9 @@ public final class FieldBox extends Steady {
             input.setText(shown);
         }
         filling = false;
+        if (input != null) {
+            input.setPromptText(model.hint());
+        }
         boolean wrong = model.error() != null;
         box.getStyleClass().remove("wrong");
         if (wrong) {

@@ -47,11 +47,9 @@ public final class SlipView extends Steady {
         return new SlipView(Sign.CLEAR, "slip-clear", head, body);
     }
 
-    /** A plain note slip. */
-    public static SlipView note(String head, String text) {
-        VBox body = new VBox(2);
-        addText(body, text, "slip-text");
-        return new SlipView(Sign.NOTE, "slip-note", head, body);
+    /** A plain note slip, with buttons. */
+    public static SlipView note(String head, String text, Node... buttons) {
+        return ofWindow(Sign.NOTE, "slip-note", head, text, buttons);
     }
 
     /** A slip of the window itself that keeps something from being done, with buttons. */

@@ -289,6 +289,7 @@ public final class PaperStep implements StepView {
             giveUp(paper, PaperModel.PAPER, model.paper());
         }
         allow();
+        board.repaint();
     }
 
     private void giveUp(PlainField field, String path, String good) {
