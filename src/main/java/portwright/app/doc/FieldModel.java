@@ -54,6 +54,11 @@ public final class FieldModel {
         }
     }
 
+    /** What the good value stands for, where the field offers a list; empty for others. */
+    public String remark() {
+        return Offers.of(spec.key()).map(o -> o.remark(good())).orElse("");
+    }
+
     /** The wanted form in the user's system, for an empty field. */
     public String hint() {
         return Templates.inSystem(doc.text(), spec.hint());

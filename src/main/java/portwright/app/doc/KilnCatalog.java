@@ -126,7 +126,7 @@ public final class KilnCatalog {
                 FormSpec.object(
                         "tails",
                         "Tails",
-                        "{\"panel\": 1, \"at\": [\"{0 in|0 mm}\", \"{3 in|75 mm}\"], \"diameter\": \"{1/2 in|12 mm}\"}",
+                        "{\"panel\": 1, \"at\": [\"{0 in|0 mm}\", \"{height}\"], \"diameter\": \"{1/2 in|12 mm}\"}",
                         List.of(
                                 FieldSpec.of("panel", "panel", Type.WHOLE, "e.g. 1"),
                                 place("place"),

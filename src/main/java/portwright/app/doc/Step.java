@@ -4,7 +4,7 @@ import java.util.Set;
 
 /** The six steps of the job, and which rules belong to which. */
 public enum Step {
-    KILN("Kiln", Set.of("facet-rule", "brick-kind", "jacket", "vent-fan")),
+    KILN("Kiln", Set.of("facet-rule", "brick-kind", "groove-room", "jacket", "vent-fan")),
     PORTS(
             "Ports",
             Set.of(

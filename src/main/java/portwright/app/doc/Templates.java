@@ -13,6 +13,11 @@ public final class Templates {
 
     /** The template with lengths of the document's system and a name that is still free. */
     public static String fill(DesignText text, FormSpec form) {
+        return fill(text, form, "");
+    }
+
+    /** The same for a part inside another, at a path: {@code {height}} stands for the height of that other. */
+    public static String fill(DesignText text, FormSpec form, String at) {
         String json = inSystem(text, form.template());
         String stem = switch (form.path()) {
             case "kiln.elements" -> "element";
@@ -22,7 +27,11 @@ public final class Templates {
             case "burners" -> "burner";
             default -> "part";
         };
-        return json.replace("{name}", free(text, stem)).replace("{inlet}", firstInlet(text));
+        int cut = Math.max(0, at.lastIndexOf('.'));
+        String usual = Moves.units(text) == UnitSystem.INCH ? "3 in" : "75 mm";
+        return json.replace(
+                        "{height}", text.get(at.substring(0, cut) + ".height").orElse(usual))
+                .replace("{name}", free(text, stem)).replace("{inlet}", firstInlet(text));
     }
 
     /** Words with every {@code {inch|metric}} written in the document's system. */

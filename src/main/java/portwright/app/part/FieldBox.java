@@ -6,6 +6,8 @@ import javafx.geometry.Pos;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Control;
 import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TextInputControl;
@@ -17,6 +19,7 @@ import javafx.scene.layout.Priority;
 import portwright.app.doc.FieldHelp;
 import portwright.app.doc.FieldModel;
 import portwright.app.doc.FieldSpec.Type;
+import portwright.app.doc.Offers;
 
 /** A field of a ticket: name at the left, box with typed text and the other system at its right end; what is wrong stands below it. */
 public final class FieldBox extends Steady implements Typed {
@@ -24,6 +27,7 @@ public final class FieldBox extends Steady implements Typed {
     private final HBox box = new HBox();
     private final Label aside = new Label();
     private final Label note = new Label();
+    private final Label remark = new Label();
     private TextInputControl input;
     private ComboBox<String> choice;
     private boolean filling;
@@ -59,6 +63,11 @@ public final class FieldBox extends Steady implements Typed {
         note.setMouseTransparent(true);
         box.setOnMousePressed(e -> control(true));
         box.getChildren().addAll(control, aside);
+        Offers.of(model.spec().key()).ifPresent(o -> box.getChildren().add(offers(o)));
+        remark.getStyleClass().add("field-remark");
+        remark.setWrapText(true);
+        remark.setMinHeight(USE_PREF_SIZE);
+        remark.setMouseTransparent(true);
         note.getStyleClass().add("field-note");
         note.setWrapText(true);
         note.setMinHeight(USE_PREF_SIZE);
@@ -76,6 +85,24 @@ public final class FieldBox extends Steady implements Typed {
         t.setWrapText(true);
         t.setMaxWidth(320);
         return t;
+    }
+
+    /** A list to choose from beside the free text. */
+    private MenuButton offers(Offers offers) {
+        MenuButton list = new MenuButton();
+        list.getStyleClass().add("offers");
+        list.setAccessibleText("choose " + model.spec().label());
+        list.setMinWidth(USE_PREF_SIZE);
+        for (Offers.Offer o : offers.all()) {
+            MenuItem item = new MenuItem(o.value() + "   " + o.words());
+            item.setMnemonicParsing(false);
+            item.setOnAction(e -> {
+                input.setText(o.value());
+                take();
+            });
+            list.getItems().add(item);
+        }
+        return list;
     }
 
     private Control control() {
@@ -165,7 +192,11 @@ public final class FieldBox extends Steady implements Typed {
             box.getStyleClass().add("wrong");
         }
         aside(wrong ? "" : model.aside());
-        getChildren().remove(note);
+        getChildren().removeAll(note, remark);
+        remark.setText(model.remark());
+        if (!wrong && !remark.getText().isEmpty()) {
+            getChildren().add(remark);
+        }
         if (wrong) {
             String good = model.good();
             note.setText(model.error()
