@@ -37,7 +37,7 @@ record CardLists(
                         "Room doors open, kiln shut, CO alarm on, extinguisher at the exit.",
                         "Chamber " + bothScales(GAS_ON_C) + " at its coldest place: wait for " + bothScales(METER_C)
                                 + " on the meter" + (probe == null ? "." : " of " + probe + "."),
-                        "Plugs out, plate off, burners in place, valves shut. Cylinder open slowly.",
+                        "Plugs out, plate off, " + purge(result) + " min of air. Burners in place, valves shut. Cylinder open slowly.",
                         "Face away: taper at " + order + ", open its valve"
                                 + (one ? "." : "; then the next.") + " No flame: shut at once, wait "
                                 + wait + "." + explosive(result),
@@ -46,7 +46,7 @@ record CardLists(
                 List.of(
                         "Cylinder valve shut first: burners burn out, the flame dies. Then the burner "
                                 + (one ? "valve." : "valves."),
-                        "Plate off 10 min until clear; elements " + (electricAfterGas ? "may stay on." : "off."),
+                        "Plate off " + (int) SafetyNumber.value("kiln-open") + " min until clear; elements " + (electricAfterGas ? "may stay on." : "off."),
                         "Take the burners away. Then only plug the inlets, shut the plate.",
                         "At the end: note gas used. Next firing in air."),
                 List.of(
@@ -71,6 +71,11 @@ record CardLists(
     private static long wait(CheckResult result) {
         Double m = result.figures() == null ? null : result.figures().purgeWaitMinutes();
         return m == null ? 5 : m.longValue();
+    }
+
+    /** Minutes of air before lighting: those that the forecast names, or more where the draught is slow. */
+    private static long purge(CheckResult result) {
+        return Math.max((long) SafetyNumber.value("kiln-open"), wait(result));
     }
 
     private static String explosive(CheckResult result) {

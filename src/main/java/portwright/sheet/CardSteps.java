@@ -13,7 +13,7 @@ final class CardSteps {
     private static final double LINE = 4.5;
     private static final int MOST = 10;
     /** Where each column begins, as a share of the width. */
-    private static final double[] COLUMNS = {0, 0.051, 0.341, 0.438, 0.521, 0.627, 0.74, 0.835, 1};
+    private static final double[] COLUMNS = {0, 0.051, 0.341, 0.436, 0.518, 0.62, 0.729, 0.835, 1};
 
     private static final String[] NAMES = {
         "step", "to (both scales, cone)", "rate", "heat", "gas", "fire", "plate mm", "flame at spy"

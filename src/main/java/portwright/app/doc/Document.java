@@ -21,7 +21,9 @@ public final class Document {
         DESIGN,
         CHECK,
         SELECTION,
-        SAVED
+        SAVED,
+        /** A field holds something that cannot be read, or no longer does. */
+        ENTRY
     }
 
     /** Hears of changes. */
@@ -41,6 +43,7 @@ public final class Document {
     private String selected;
     private List<String> highlighted = List.of();
     private boolean dragging;
+    private final Unread unread = new Unread(() -> tell(Change.ENTRY));
 
     /** Opens a document that reads well. */
     public Document(DesignText text, Design design, CheckDesk desk) {
@@ -54,6 +57,7 @@ public final class Document {
     /** Puts another design in the place of this one, with an empty undo stack. */
     public void replace(DesignText newText, Design newDesign, boolean unsaved) {
         undo = new UndoStack();
+        unread.clear();
         text = newText;
         design = newDesign;
         saved = unsaved ? null : newText;
@@ -82,6 +86,11 @@ public final class Document {
 
     public Design design() {
         return design;
+    }
+
+    /** What fields hold that cannot be read. */
+    public Unread unread() {
+        return unread;
     }
 
     public UndoStack undoStack() {
@@ -140,6 +149,7 @@ public final class Document {
         String name = nameIn(next);
         boolean renamed = !Objects.equals(name, selected);
         selected = name;
+        unread.follow(text, next);
         text = next;
         design = d;
         recheck(deep);

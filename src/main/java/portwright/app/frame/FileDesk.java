@@ -16,6 +16,7 @@ import portwright.app.doc.HomeFolder;
 import portwright.app.doc.OpenMark;
 import portwright.app.doc.OpenedFile;
 import portwright.app.doc.Recovery;
+import portwright.app.doc.Unread;
 import portwright.app.part.SlipView;
 import portwright.file.DesignFile;
 import portwright.file.DesignText;
@@ -225,6 +226,17 @@ public final class FileDesk {
         left.drop();
         disk.settled();
         doc.markSaved(doc.text());
+        if (!doc.unread().all().isEmpty()) {
+            notices.say(
+                    "Saved without an unreadable entry",
+                    path.getFileName() + " holds the last good value of "
+                            + String.join(
+                                    ", ",
+                                    doc.unread().all().stream()
+                                            .map(Unread.Entry::field)
+                                            .toList())
+                            + ".");
+        }
         return true;
     }
 

@@ -20,6 +20,7 @@ import portwright.app.doc.Parts;
 import portwright.app.doc.Picture;
 import portwright.app.doc.Step;
 import portwright.app.doc.VerdictWords;
+import portwright.app.part.Typed;
 import portwright.app.step.BoardTools;
 import portwright.app.step.FiringStep;
 import portwright.app.step.KilnStep;
@@ -55,7 +56,7 @@ public final class MainView extends Pane {
         tools = new BoardTools(board);
         rail = new Rail(doc, this::go);
         views = new ViewsColumn(doc, board);
-        side = new Side(doc, this::show, this::add);
+        side = new Side(doc, this::show, this::add, p -> field(p, ""));
         steps.put(Step.KILN, new KilnStep(doc, board));
         steps.put(Step.PORTS, new PortsStep(doc, board));
         for (Step s : Step.values()) {
@@ -109,12 +110,14 @@ public final class MainView extends Pane {
 
     /** Goes to a step. */
     public void go(Step s) {
+        Typed.takeIn(getScene());
         step = s;
         rail.select(s);
         StepView v = steps.get(s);
         if (v.views()) {
             middle.getChildren().setAll(board, tools);
             tools.nudge(s == Step.PORTS);
+            views.refresh();
         } else {
             middle.getChildren().setAll(scrolling(v.board()));
         }
@@ -174,7 +177,7 @@ public final class MainView extends Pane {
                 doc.waiting()
                         ? new VerdictWords(
                                 portwright.check.Verdict.INCOMPLETE, "checking", "gas, room and firing follow")
-                        : VerdictWords.of(doc.result()));
+                        : VerdictWords.of(doc.result(), doc.unread().all().size()));
         for (Step s : Step.values()) {
             rail.show(s, FindingOrder.count(doc, s));
         }
@@ -204,11 +207,19 @@ public final class MainView extends Pane {
 
     /** Goes to the step and group in which a missing field is typed. */
     private void add(NotChecked n) {
-        String need = n.needs().isEmpty() ? "" : n.needs().get(0);
-        Step to = Step.ofField(need, n.rule());
+        field(n.needs().isEmpty() ? "" : n.needs().get(0), n.rule());
+    }
+
+    /** Goes to the step, group and part of a field; without a path to the step of the rule. */
+    private void field(String path, String rule) {
+        Step to = Step.ofField(path, rule);
         go(to);
+        doc.text()
+                .get(path.replaceAll("\\].*", "].name"))
+                .filter(name -> path.contains("["))
+                .ifPresent(doc::select);
         if (steps.get(to) instanceof KilnStep k) {
-            k.open(need);
+            k.open(path);
         }
     }
 

@@ -27,6 +27,8 @@ final class Side extends ScrollPane {
     private final Document doc;
     private final VBox content = new VBox(10);
     private final VBox messages = new VBox(8);
+    private final EntrySlips entries;
+    private final DeletedSlip deleted;
     private final VBox tickets = new VBox(10);
     private final VBox slips = new VBox(6);
     private final Label head = new Label();
@@ -44,10 +46,12 @@ final class Side extends ScrollPane {
     private final SlipView clear = SlipView.clear("Nothing to mend here", "No finding of this step.", null);
     private List<SlipView> openSlips = List.of();
 
-    Side(Document doc, Consumer<Finding> act, Consumer<NotChecked> add) {
+    Side(Document doc, Consumer<Finding> act, Consumer<NotChecked> add, Consumer<String> field) {
         this.doc = doc;
         this.act = act;
         this.add = add;
+        entries = new EntrySlips(doc, field);
+        deleted = new DeletedSlip(doc);
         getStyleClass().add("side-scroll");
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
@@ -67,7 +71,7 @@ final class Side extends ScrollPane {
         HBox line = new HBox(head, spring, order);
         line.setAlignment(Pos.BASELINE_LEFT);
         line.setStyle("-fx-padding: 2 2 0 2;");
-        content.getChildren().addAll(messages, tickets, line, slips);
+        content.getChildren().addAll(messages, deleted, entries, tickets, line, slips);
         content.setStyle("-fx-padding: 4 6 10 4;");
         setContent(content);
     }
@@ -94,6 +98,8 @@ final class Side extends ScrollPane {
 
     /** Shows the findings as they stand; slips that stay are the same ones. */
     void refresh() {
+        entries.show(step);
+        deleted.show();
         boolean focus = slips.getScene() != null && isIn(slips.getScene().getFocusOwner(), slips);
         boolean part = step == Step.PORTS && doc.selected() != null;
         head.setText(

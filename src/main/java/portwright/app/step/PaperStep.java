@@ -36,10 +36,12 @@ public final class PaperStep implements StepView {
     private final PaperBoard board;
     private final VBox side = new VBox(10);
     private final VBox messages = new VBox(8);
+    private final VBox held = new VBox();
     private final CorrectionGauge gauge;
     private final Label sheets = new Label();
     private final PlainField across;
     private final PlainField down;
+    private final PlainField paper;
     private final HBox work = new HBox(8);
     private final Button again = new Button("Lay the pages out");
     /** Keeps its room while it is empty, so that nothing below moves under the mouse. */
@@ -57,12 +59,13 @@ public final class PaperStep implements StepView {
         gauge = new CorrectionGauge(model);
         across = new PlainField("across", model.across(), t -> model.measured(true, t), () -> factor(true));
         down = new PlainField("down", model.down(), t -> model.measured(false, t), () -> factor(false));
+        paper = new PlainField("paper", model.paper(), model::paper, () -> "");
         sheets.getStyleClass().addAll("muted", "slip-text");
         sheets.setWrapText(true);
         VBox options = FormView.ticket(
                 "Sheets",
                 "",
-                new PlainField("paper", model.paper(), model::paper, () -> ""),
+                paper,
                 choice(
                         "parts",
                         List.of("all", "floor", "lid", "wall"),
@@ -85,7 +88,9 @@ public final class PaperStep implements StepView {
         save.setOnAction(e -> savePdf());
         card.setOnAction(e -> saveCard());
         print.setOnAction(e -> print());
-        side.getChildren().addAll(progress, options, correction, buttons, card, messages);
+        held.setVisible(false);
+        held.setManaged(false);
+        side.getChildren().addAll(progress, options, correction, buttons, card, held, messages);
         model.listen(this::heard);
         ProgressBar bar = new ProgressBar(ProgressBar.INDETERMINATE_PROGRESS);
         bar.setMaxWidth(Double.MAX_VALUE);
@@ -154,6 +159,10 @@ public final class PaperStep implements StepView {
         save.setDisable(p == null || p.print() == null);
         print.setDisable(p == null || p.print() == null);
         card.setDisable(p == null || p.cardPdf() == null);
+        String why = doc.unread().forbids();
+        held.setVisible(why != null);
+        held.setManaged(why != null);
+        held.getChildren().setAll(why == null ? List.of() : List.of(SlipView.stop("Nothing leaves yet", why)));
         if (!model.running()) {
             late.stop();
             work.setVisible(false);
@@ -274,6 +283,18 @@ public final class PaperStep implements StepView {
                 || change == Document.Change.DESIGN && model.pages() == null) {
             model.make();
         }
+        if (change == Document.Change.ENTRY) {
+            giveUp(across, PaperModel.ACROSS, model.across());
+            giveUp(down, PaperModel.DOWN, model.down());
+            giveUp(paper, PaperModel.PAPER, model.paper());
+        }
         allow();
+        board.repaint();
+    }
+
+    private void giveUp(PlainField field, String path, String good) {
+        if (doc.unread().at(path).isEmpty()) {
+            field.giveUp(good);
+        }
     }
 }
