@@ -23,8 +23,8 @@ public final class CostWords {
         boolean gas = firing.steps().value().stream().anyMatch(s -> s.gas());
         String currency = firing.currency();
         Double cost = firing.cost(run);
-        String used = n(run.electricJ() / KWH, 1) + " kWh"
-                + (gas ? ", " + n(run.fuelKg(), 2) + " kg of gas" : "") + money(cost, currency);
+        String used = n(run.electricJ() / KWH, 1) + " kWh" + (gas ? ", " + n(run.fuelKg(), 2) + " kg of gas" : "")
+                + money(cost, currency);
         ReportLine own = new ReportLine(
                 "this firing",
                 run.reached()

@@ -32,18 +32,18 @@ public final class PowerWords {
     public static String conflict(Review review) {
         return TradePower.of(review)
                 .filter(TradePower::conflict)
-                .map(p -> "Two sources disagree. " + n(p.wPerIn2(), 1) + " W for each square inch inside: "
-                        + (p.trade() == TradePower.Says.STOPS_NEAR_CONE_8
-                                ? "the trade says that such a kiln stops near cone 8 on electricity, the forecast that it reaches "
-                                        + p.goal() + goneAt(review.firing().margin()) + ". Trust cones."
-                                : "the trade says that such a kiln reaches cone 10 on electricity, the forecast that it does not. Trust cones."))
+                .map(
+                        p -> "Two sources disagree. " + n(p.wPerIn2(), 1) + " W for each square inch inside: "
+                                + (p.trade() == TradePower.Says.STOPS_NEAR_CONE_8
+                                        ? "the trade says that such a kiln stops near cone 8 on electricity, the forecast that it reaches "
+                                                + p.goal()
+                                                + goneAt(review.firing().margin()) + ". Trust cones."
+                                        : "the trade says that such a kiln reaches cone 10 on electricity, the forecast that it does not. Trust cones."))
                 .orElse("");
     }
 
     private static String goneAt(PowerMargin m) {
-        return Double.isFinite(m.elementRise())
-                ? " until elements wear by " + n(m.elementRise() * 100, 0) + " %"
-                : "";
+        return Double.isFinite(m.elementRise()) ? " until elements wear by " + n(m.elementRise() * 100, 0) + " %" : "";
     }
 
     private static String rule(TradePower p) {

@@ -14,6 +14,7 @@ import portwright.model.FittingKind;
 import portwright.model.On;
 import portwright.model.Port;
 import portwright.model.Role;
+import portwright.model.RoomPlace;
 import portwright.model.UnitSystem;
 import portwright.units.Format;
 
@@ -26,7 +27,8 @@ public final class CardBuilder {
                 .filter(p -> p.role() == Role.INLET)
                 .map(Port::name)
                 .toList();
-        CardLists lists = CardLists.of(result, inlets, lowestProbe(design), StepRows.electricAfterGas(design));
+        CardLists lists =
+                CardLists.of(result, inlets, lowestProbe(design), StepRows.electricAfterGas(design), openAir(design));
         return new CardData(
                 design.title(),
                 fire(design),
@@ -39,7 +41,7 @@ public final class CardBuilder {
                 lists.temperatureFalls(),
                 lists.flameOut(),
                 lists.alarm(),
-                lists.cautions(result),
+                lists.cautions(result, openAir(design)),
                 computed.line(),
                 scale(design),
                 result.stops(Forbids.LIGHTING),
@@ -48,6 +50,12 @@ public final class CardBuilder {
                         .map(NotChecked::rule)
                         .distinct()
                         .toList());
+    }
+
+    /** Whether the kiln is known to stand under the sky or an open roof. */
+    private static boolean openAir(Design design) {
+        RoomPlace place = design.room() == null ? null : design.room().place();
+        return place == RoomPlace.OUTDOORS || place == RoomPlace.OPEN_SHED;
     }
 
     /** Name of the lowest thermocouple in the wall where there are several; null else. */
@@ -72,10 +80,6 @@ public final class CardBuilder {
                         .orElse(design.units() != UnitSystem.METRIC)
                 : design.units() != UnitSystem.METRIC;
         return fahrenheit ? "°F" : "°C";
-    }
-
-    static long fahrenheit(double c) {
-        return Math.round((c * 9 / 5 + 32) / 10) * 10;
     }
 
     private static String fire(Design d) {
@@ -106,6 +110,7 @@ public final class CardBuilder {
         }
         boolean shared = d.damper() != null && d.damper().shared();
         String where = flues.size() == 1 ? flues.get(0).name() : shared ? "all flues" : "each flue";
-        return new CardData.Plate(where, flues.get(0).diameter().mm(), "the side of the hole that opens first", computed.bands());
+        return new CardData.Plate(
+                where, flues.get(0).diameter().mm(), "the side of the hole that opens first", computed.bands());
     }
 }

@@ -67,8 +67,7 @@ final class RingPainter {
             }
         } else if (g.footprint() instanceof Shape.Strip strip) {
             for (List<Pt> rim : ShapeLines.outlines(new Shape.Strip(strip.path(), strip.halfWidth() + gap))) {
-                pen.polyline(
-                        rim.stream().map(p -> plot.toPicture(g.face(), p)).toList(), true, LineStyle.SELECTION);
+                pen.polyline(rim.stream().map(p -> plot.toPicture(g.face(), p)).toList(), true, LineStyle.SELECTION);
             }
         }
     }

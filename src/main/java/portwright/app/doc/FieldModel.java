@@ -95,8 +95,7 @@ public final class FieldModel {
                 .findFirst()
                 .orElse(problems.get(0))
                 .message();
-        doc.unread()
-                .put(new Unread.Entry(path(), Unread.name(doc.text(), base, spec.label()), typed, error, good()));
+        doc.unread().put(new Unread.Entry(path(), Unread.name(doc.text(), base, spec.label()), typed, error, good()));
         return false;
     }
 

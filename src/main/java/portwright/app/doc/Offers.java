@@ -14,8 +14,8 @@ public final class Offers {
             "brick",
             new Offers(
                     Bricks.load().all().stream()
-                            .map(b -> new Offer(
-                                    b.id(), b.name() + ", class " + Math.round(b.classificationC()) + " °C"))
+                            .map(b ->
+                                    new Offer(b.id(), b.name() + ", class " + Math.round(b.classificationC()) + " °C"))
                             .toList(),
                     OTHER_BRICK));
 

@@ -7,8 +7,8 @@ import portwright.check.CheckResult;
 import portwright.file.DesignText;
 import portwright.review.Review;
 import portwright.sheet.CardBuilder;
-import portwright.sheet.CardForecast;
 import portwright.sheet.CardData;
+import portwright.sheet.CardForecast;
 import portwright.sheet.ContentMark;
 import portwright.sheet.FiringCard;
 import portwright.sheet.PagePicture;
@@ -204,7 +204,11 @@ public final class PaperModel {
 
     /** Whether the pages are those of the design as it stands, checked to the end, and every field can be read: only these may be saved or printed. */
     public boolean fresh() {
-        return doc.unread().forbids() == null && pages != null && !running() && !doc.checking() && doc.text().equals(pagesOf);
+        return doc.unread().forbids() == null
+                && pages != null
+                && !running()
+                && !doc.checking()
+                && doc.text().equals(pagesOf);
     }
 
     /** Whether the pages show an earlier design than the one on the board. */
@@ -279,9 +283,7 @@ public final class PaperModel {
         ContentMark mark = ContentMark.of(review.design());
         try {
             CardData data = CardBuilder.of(
-                    result,
-                    review.design(),
-                    review.fire() == null ? CardForecast.none() : CardForecast.of(review));
+                    result, review.design(), review.fire() == null ? CardForecast.none() : CardForecast.of(review));
             card = FiringCard.picture(data, Paper.parse(paper), mark);
             cardPdf = FiringCard.print(data, Paper.parse(paper), mark, false);
         } catch (SheetRefused | IllegalArgumentException e) {

@@ -31,7 +31,8 @@ public final class Templates {
         String usual = Moves.units(text) == UnitSystem.INCH ? "3 in" : "75 mm";
         return json.replace(
                         "{height}", text.get(at.substring(0, cut) + ".height").orElse(usual))
-                .replace("{name}", free(text, stem)).replace("{inlet}", firstInlet(text));
+                .replace("{name}", free(text, stem))
+                .replace("{inlet}", firstInlet(text));
     }
 
     /** Words with every {@code {inch|metric}} written in the document's system. */

@@ -138,6 +138,7 @@ public final class Unread {
             words.add(0, last);
         }
         words.add(label);
-        return String.join(" ", words.size() > 2 && words.get(0).equals("kiln") ? words.subList(1, words.size()) : words);
+        return String.join(
+                " ", words.size() > 2 && words.get(0).equals("kiln") ? words.subList(1, words.size()) : words);
     }
 }

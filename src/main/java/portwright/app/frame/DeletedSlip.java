@@ -44,7 +44,9 @@ final class DeletedSlip extends VBox {
     /** The last step when it is a deletion that was not closed, with its place in the stack. */
     private String what() {
         String step = doc.undoStack().undoName();
-        String now = step == null || !step.startsWith(DELETE) ? null : step + doc.undoStack().size();
+        String now = step == null || !step.startsWith(DELETE)
+                ? null
+                : step + doc.undoStack().size();
         if (now == null || !now.equals(closed)) {
             closed = null;
         }

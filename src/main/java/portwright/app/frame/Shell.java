@@ -95,12 +95,10 @@ public final class Shell {
         key(scene, KeyCode.EQUALS, () -> size(size() + SIZE_STEP));
         key(scene, KeyCode.MINUS, () -> size(size() - SIZE_STEP));
         scene.getAccelerators()
-                .put(
-                        new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN),
-                        () -> {
-                            Typed.takeIn(stage.getScene());
-                            files.saveAs();
-                        });
+                .put(new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN), () -> {
+                    Typed.takeIn(stage.getScene());
+                    files.saveAs();
+                });
     }
 
     private static void key(Scene scene, KeyCode code, Runnable run) {

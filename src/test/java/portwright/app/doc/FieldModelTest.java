@@ -111,9 +111,11 @@ class FieldModelTest {
     @Test
     void tailsGoUpAndDownWithTheirElementInOneStep() {
         String at = "kiln.elements[0]";
-        doc.edit("fresh", t -> t.setText("units", "inch")
-                .setText(at + ".height", "3 in")
-                .set(at + ".tails", "{\"panel\": 3, \"at\": [\"1 in\", \"3 in\"], \"diameter\": \"1/2 in\"}"));
+        doc.edit(
+                "fresh",
+                t -> t.setText("units", "inch")
+                        .setText(at + ".height", "3 in")
+                        .set(at + ".tails", "{\"panel\": 3, \"at\": [\"1 in\", \"3 in\"], \"diameter\": \"1/2 in\"}"));
         FieldModel height = new FieldModel(doc, at, FieldSpec.quantity("height", "height", Kind.LENGTH));
         int steps = doc.undoStack().size();
         assertThat(height.commit("3 1/2 in")).isTrue();

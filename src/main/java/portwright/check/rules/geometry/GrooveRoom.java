@@ -113,15 +113,17 @@ public final class GrooveRoom implements Rule {
         }
         left.forEach((pair, mm) -> {
             if (Geo.under(mm, limit)) {
-                out.add(Geo.finding(this, Severity.CAUTION, limits, "groove")
-                        .parts(pair.a, pair.b)
-                        .mm(mm, limit)
-                        .say(
-                                mm <= 0
-                                        ? "The grooves of " + pair.a + " and " + pair.b + " run into each other."
-                                        : Geo.mm(mm) + " of brick between the grooves of " + pair.a + " and " + pair.b
-                                                + "; " + Geo.mm(limit) + " wanted.",
-                                "Measure both again: two elements seldom share a groove, and a thin rib of brick between them breaks out."));
+                out.add(
+                        Geo.finding(this, Severity.CAUTION, limits, "groove")
+                                .parts(pair.a, pair.b)
+                                .mm(mm, limit)
+                                .say(
+                                        mm <= 0
+                                                ? "The grooves of " + pair.a + " and " + pair.b
+                                                        + " run into each other."
+                                                : Geo.mm(mm) + " of brick between the grooves of " + pair.a + " and "
+                                                        + pair.b + "; " + Geo.mm(limit) + " wanted.",
+                                        "Measure both again: two elements seldom share a groove, and a thin rib of brick between them breaks out."));
             }
         });
     }
@@ -153,11 +155,14 @@ public final class GrooveRoom implements Rule {
             boolean elsewhere = Double.isInfinite(off);
             if (!own.isEmpty() && Geo.over(off, limit)) {
                 var draft = Geo.finding(this, Severity.CAUTION, limits, "tails").parts(t.element());
-                out.add((elsewhere ? draft : draft.mm(off, limit)).say(
-                        elsewhere
-                                ? t.name() + " pass a panel where " + t.element() + " has no groove."
-                                : "The middle of " + t.name() + " is " + Geo.mm(off) + " off its groove.",
-                        "Measure the holes of the tails again: clearances to live tails are worked out from this place."));
+                out.add(
+                        (elsewhere ? draft : draft.mm(off, limit))
+                                .say(
+                                        elsewhere
+                                                ? t.name() + " pass a panel where " + t.element() + " has no groove."
+                                                : "The middle of " + t.name() + " is " + Geo.mm(off)
+                                                        + " off its groove.",
+                                        "Measure the holes of the tails again: clearances to live tails are worked out from this place."));
             }
         }
     }

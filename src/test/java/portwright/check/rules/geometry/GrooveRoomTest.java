@@ -59,8 +59,9 @@ class GrooveRoomTest {
         TestKiln k = AtTheLimitTest.square()
                 .slabElement("EF", On.FLOOR, 16, 20, at(-100, 0), at(100, 0))
                 .fitting("old vent", FittingKind.VENT, On.FLOOR, null, at(0, 20), 30);
-        assertThat(GeoBench.of(k, ID)).singleElement().satisfies(f -> assertThat(f.parts())
-                .containsExactly("old vent", "EF"));
+        assertThat(GeoBench.of(k, ID))
+                .singleElement()
+                .satisfies(f -> assertThat(f.parts()).containsExactly("old vent", "EF"));
     }
 
     @Test
@@ -82,8 +83,9 @@ class GrooveRoomTest {
         TestKiln k = AtTheLimitTest.square()
                 .slabElement("E1", On.FLOOR, 16, 20, at(-100, 0), at(100, 0))
                 .slabElement("E2", On.FLOOR, 16, 20, at(0, -100), at(0, 100));
-        assertThat(GeoBench.of(k, ID)).singleElement().satisfies(f -> assertThat(f.message())
-                .contains("run into each other"));
+        assertThat(GeoBench.of(k, ID))
+                .singleElement()
+                .satisfies(f -> assertThat(f.message()).contains("run into each other"));
     }
 
     private static TestKiln tails(double v) {
@@ -103,7 +105,8 @@ class GrooveRoomTest {
     @Test
     void tailsLeaveFromTheirOwnGroove() {
         GeoBench.edge(ID, Severity.CAUTION, Forbids.NOTHING, t -> tails(308 - t), "E1");
-        assertThat(GeoBench.of(tails(350), ID)).singleElement().satisfies(f -> assertThat(f.message())
-                .isEqualTo("The middle of E1 tails is 42.0 mm off its groove."));
+        assertThat(GeoBench.of(tails(350), ID))
+                .singleElement()
+                .satisfies(f -> assertThat(f.message()).isEqualTo("The middle of E1 tails is 42.0 mm off its groove."));
     }
 }
