@@ -198,9 +198,14 @@ class FiringCardTest {
     /** Beside very much text over them the cautions go to the back, whole, and the front says so; nothing runs over the foot. */
     @Test
     void cautionsThatFindNoRoomGoToTheBack() throws IOException {
-        CardForecast full = new CardForecast(
-                List.of(), List.of(), "", Map.of(), Map.of(), Collections.nCopies(10, "A line that the forecast adds."));
         for (String s : List.of("a4", "letter")) {
+            CardForecast full = new CardForecast(
+                    List.of(),
+                    List.of(),
+                    "",
+                    Map.of(),
+                    Map.of(),
+                    Collections.nCopies(s.equals("a4") ? 13 : 10, "A line that the forecast adds."));
             CardData card = CardBuilder.of(with(List.of()), club, full);
             byte[] pdf = FiringCard.print(card, Paper.parse(s), mark, true);
             String front = String.join(" ", page(pdf, 0).words.keySet());
