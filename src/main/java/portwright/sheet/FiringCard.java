@@ -91,7 +91,9 @@ public final class FiringCard {
         y = all ? cautions(y) : y;
         new CardRecord(c, data).below(y, all);
         c.foot(
-                "Local codes and licensed gas and electrical practice come before this card. Print at 100 %. Read the caution sheets first.");
+                all
+                        ? "Local codes and licensed gas and electrical practice come before this card. Print at 100 %. Read the caution sheets first."
+                        : "Local codes and licensed practice come first. Cautions are on the back: read them before lighting. Print at 100 %.");
         return all;
     }
 

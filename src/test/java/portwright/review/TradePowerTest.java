@@ -110,6 +110,8 @@ class TradePowerTest {
         assertThat(between.wPerIn2()).isBetween(3.15, 3.95);
         assertThat(between.trade()).isEqualTo(TradePower.Says.NOTHING);
         assertThat(between.conflict()).isFalse();
+        assertThat(flat(ForecastText.write(review(kiln(10, "26 in", "cone 10")))))
+                .contains("it says nothing of what lies between. This kiln is nearer to the one that stops.");
     }
 
     /** The wear that the forecast names is the one at which a design that states it no longer gets there, and so for the loss. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import org.apache.pdfbox.Loader;
@@ -183,6 +184,30 @@ class FiringCardTest {
                 .extracting(CardData.Caution::words)
                 .contains("Power cut: shut gas by hand.")
                 .doesNotContain("Cylinder frosts: change it.");
+    }
+
+    /** Beside very much text over them the cautions go to the back, whole, and the front says so; nothing runs over the foot. */
+    @Test
+    void cautionsThatFindNoRoomGoToTheBack() throws IOException {
+        for (String s : List.of("a4", "letter")) {
+            CardForecast full = new CardForecast(
+                    List.of(),
+                    List.of(),
+                    "",
+                    Map.of(),
+                    Map.of(),
+                    Collections.nCopies(s.equals("a4") ? 13 : 10, "A line that the forecast adds."));
+            CardData card = CardBuilder.of(with(List.of()), club, full);
+            byte[] pdf = FiringCard.print(card, Paper.parse(s), mark, true);
+            String front = String.join(" ", page(pdf, 0).words.keySet());
+            String back = String.join(" ", page(pdf, 1).words.keySet());
+            assertThat(front).as(s).contains("Cautions are on the back");
+            assertThat(card.cautions()).isNotEmpty().allSatisfy(c -> {
+                assertThat(back).contains(c.words());
+                assertThat(front).doesNotContain(c.words());
+            });
+            assertThat(page(pdf, 0).extent[1]).as(s).isGreaterThanOrEqualTo(12);
+        }
     }
 
     private static final Figures FIGURES =

@@ -22,7 +22,7 @@ public final class Document {
         CHECK,
         SELECTION,
         SAVED,
-        /** A field holds something that cannot be read, or no longer does. */
+        /** What is to be said of a field: it cannot be read, it is still a starter's. */
         ENTRY
     }
 
@@ -44,6 +44,7 @@ public final class Document {
     private List<String> highlighted = List.of();
     private boolean dragging;
     private final Unread unread = new Unread(() -> tell(Change.ENTRY));
+    private final Borrowed borrowed = new Borrowed(this::text, () -> tell(Change.ENTRY));
 
     /** Opens a document that reads well. */
     public Document(DesignText text, Design design, CheckDesk desk) {
@@ -58,6 +59,7 @@ public final class Document {
     public void replace(DesignText newText, Design newDesign, boolean unsaved) {
         undo = new UndoStack();
         unread.clear();
+        borrowed.none();
         text = newText;
         design = newDesign;
         saved = unsaved ? null : newText;
@@ -91,6 +93,11 @@ public final class Document {
     /** What fields hold that cannot be read. */
     public Unread unread() {
         return unread;
+    }
+
+    /** Which values are still those of the starter that the design was made from. */
+    public Borrowed borrowed() {
+        return borrowed;
     }
 
     public UndoStack undoStack() {

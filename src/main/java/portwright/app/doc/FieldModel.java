@@ -88,6 +88,7 @@ public final class FieldModel {
         }
         if (problems.isEmpty()) {
             revert();
+            confirm();
             return true;
         }
         String error = problems.stream()
@@ -97,6 +98,16 @@ public final class FieldModel {
                 .message();
         doc.unread().put(new Unread.Entry(path(), Unread.name(doc.text(), base, spec.label()), typed, error, good()));
         return false;
+    }
+
+    /** Whether the value is still that of the starter the design was made from. */
+    public boolean borrowed() {
+        return doc.borrowed().is(path());
+    }
+
+    /** The value is right for the own kiln. */
+    public void confirm() {
+        doc.borrowed().confirm(path());
     }
 
     /** Forgets the wrong text. */

@@ -29,6 +29,7 @@ final class Side extends ScrollPane {
     private final VBox messages = new VBox(8);
     private final EntrySlips entries;
     private final DeletedSlip deleted;
+    private final BorrowedSlip borrowed;
     private final VBox tickets = new VBox(10);
     private final VBox slips = new VBox(6);
     private final Label head = new Label();
@@ -52,6 +53,7 @@ final class Side extends ScrollPane {
         this.add = add;
         entries = new EntrySlips(doc, field);
         deleted = new DeletedSlip(doc);
+        borrowed = new BorrowedSlip(doc, field);
         getStyleClass().add("side-scroll");
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
@@ -71,7 +73,7 @@ final class Side extends ScrollPane {
         HBox line = new HBox(head, spring, order);
         line.setAlignment(Pos.BASELINE_LEFT);
         line.setStyle("-fx-padding: 2 2 0 2;");
-        content.getChildren().addAll(messages, deleted, entries, tickets, line, slips);
+        content.getChildren().addAll(messages, deleted, entries, borrowed, tickets, line, slips);
         content.setStyle("-fx-padding: 4 6 10 4;");
         setContent(content);
     }
@@ -98,8 +100,11 @@ final class Side extends ScrollPane {
 
     /** Shows the findings as they stand; slips that stay are the same ones. */
     void refresh() {
-        entries.show(step);
-        deleted.show();
+        if (!doc.dragging()) {
+            entries.show(step);
+            deleted.show();
+            borrowed.show(step);
+        }
         boolean focus = slips.getScene() != null && isIn(slips.getScene().getFocusOwner(), slips);
         boolean part = step == Step.PORTS && doc.selected() != null;
         head.setText(

@@ -3,6 +3,7 @@ package portwright.app.part;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.Pos;
+import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Control;
 import javafx.scene.control.Label;
@@ -28,6 +29,7 @@ public final class FieldBox extends Steady implements Typed {
     private final Label aside = new Label();
     private final Label note = new Label();
     private final Label remark = new Label();
+    private final Button mark = new Button("◇");
     private TextInputControl input;
     private ComboBox<String> choice;
     private boolean filling;
@@ -64,6 +66,7 @@ public final class FieldBox extends Steady implements Typed {
         box.setOnMousePressed(e -> control(true));
         box.getChildren().addAll(control, aside);
         Offers.of(model.spec().key()).ifPresent(o -> box.getChildren().add(offers(o)));
+        box.getChildren().add(mark());
         remark.getStyleClass().add("field-remark");
         remark.setWrapText(true);
         remark.setMinHeight(USE_PREF_SIZE);
@@ -85,6 +88,21 @@ public final class FieldBox extends Steady implements Typed {
         t.setWrapText(true);
         t.setMaxWidth(320);
         return t;
+    }
+
+    /** Says that the value is the starter's; tapped, that it is right all the same. */
+    private Button mark() {
+        mark.getStyleClass().setAll("borrowed-mark");
+        mark.setFocusTraversable(false);
+        mark.setMinWidth(USE_PREF_SIZE);
+        mark.setAccessibleText("still the starter's: tap when it is right for your kiln");
+        mark.setTooltip(
+                tip("The starter's value, not measured on your kiln. Type yours; if this one is right, press Enter in the field or tap the mark."));
+        mark.setOnAction(e -> {
+            model.confirm();
+            refreshNow();
+        });
+        return mark;
     }
 
     /** A list to choose from beside the free text. */
@@ -141,6 +159,10 @@ public final class FieldBox extends Steady implements Typed {
         input.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
             if (e.getCode() == KeyCode.ENTER && !(input instanceof TextArea)) {
                 take();
+                if (model.error() == null) {
+                    model.confirm();
+                    refreshNow();
+                }
                 e.consume();
             } else if (e.getCode() == KeyCode.ESCAPE) {
                 model.revert();
@@ -192,6 +214,8 @@ public final class FieldBox extends Steady implements Typed {
             box.getStyleClass().add("wrong");
         }
         aside(wrong ? "" : model.aside());
+        mark.setVisible(!wrong && model.borrowed());
+        mark.setManaged(mark.isVisible());
         getChildren().removeAll(note, remark);
         remark.setText(model.remark());
         if (!wrong && !remark.getText().isEmpty()) {
