@@ -54,8 +54,9 @@ public final class PowerWords {
                 + switch (p.trade()) {
                     case STOPS_NEAR_CONE_8 -> "so this kiln would stop near cone 8.";
                     case REACHES_CONE_10 -> "so this kiln would reach cone 10.";
-                    case NOTHING -> "it says nothing of what lies between. This kiln is nearer to the one that "
-                            + (p.wPerIn2() < (enough.low() + less.high()) / 2 ? "stops." : "reaches.");
+                    case NOTHING ->
+                        "it says nothing of what lies between. This kiln is nearer to the one that "
+                                + (p.wPerIn2() < (enough.low() + less.high()) / 2 ? "stops." : "reaches.");
                 };
     }
 

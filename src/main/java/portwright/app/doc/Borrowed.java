@@ -73,7 +73,9 @@ public final class Borrowed {
 
     /** Whether the value of a field is still the starter's. */
     public boolean is(String path) {
-        if (from == null || path.matches(".*\\.(name|on|kind)") || ROOTS.stream().noneMatch(path::startsWith)) {
+        if (from == null
+                || path.matches(".*\\.(name|on|kind)")
+                || ROOTS.stream().noneMatch(path::startsWith)) {
             return false;
         }
         String there = inStarter(path);
@@ -134,7 +136,9 @@ public final class Borrowed {
         return !m.matches()
                 ? path
                 : m.group(1) + "["
-                        + text.get().get(m.group(1) + "[" + m.group(2) + "].name").orElse(m.group(2)) + "]"
+                        + text.get()
+                                .get(m.group(1) + "[" + m.group(2) + "].name")
+                                .orElse(m.group(2)) + "]"
                         + m.group(3);
     }
 

@@ -27,7 +27,8 @@ public final class OriginBook {
 
     /** Tells a document where it came from; {@code path} null for one without a file. */
     public void recall(Document doc, Path path) {
-        List<String> line = path == null ? null : lines().get(OpenMark.real(path).toString());
+        List<String> line =
+                path == null ? null : lines().get(OpenMark.real(path).toString());
         String name = line == null ? byTitle(doc.text()) : line.get(0);
         Starters.find(name == null ? "" : name)
                 .ifPresent(t -> doc.borrowed()

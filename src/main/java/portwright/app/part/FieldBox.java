@@ -97,7 +97,8 @@ public final class FieldBox extends Steady implements Typed {
         mark.setMinWidth(USE_PREF_SIZE);
         mark.setAccessibleText("still the starter's: tap when it is right for your kiln");
         mark.setTooltip(
-                tip("The starter's value, not measured on your kiln. Type yours; if this one is right, press Enter in the field or tap the mark."));
+                tip(
+                        "The starter's value, not measured on your kiln. Type yours; if this one is right, press Enter in the field or tap the mark."));
         mark.setOnAction(e -> {
             model.confirm();
             refreshNow();
