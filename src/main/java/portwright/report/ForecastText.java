@@ -29,7 +29,8 @@ public final class ForecastText {
         Forecast f = firing.forecast().value();
         FiringRun run = f.nominal();
         StringBuilder b = new StringBuilder(review.design().title()).append("\n\n");
-        StepTable.write(b, firing.rows(review.fire()), review.design().firing().steps().size());
+        StepTable.write(
+                b, firing.rows(review.fire()), review.design().firing().steps().size());
         b.append('\n');
         row(b, "whole firing", whole(run));
         row(b, "band", band(f));
@@ -143,8 +144,7 @@ public final class ForecastText {
             FiringFigure seen = t.seen();
             Wrap.lines(
                             String.format(
-                                    "  %-13s",
-                                    t.computed() == null ? "none" : n(t.computed(), 2) + " " + seen.unit()),
+                                    "  %-13s", t.computed() == null ? "none" : n(t.computed(), 2) + " " + seen.unit()),
                             "seen " + n(seen.low(), 2) + (seen.high() > seen.low() ? " to " + n(seen.high(), 2) : "")
                                     + ": " + seen.what() + "; "
                                     + seen.source().line(),

@@ -32,11 +32,13 @@ public final class PowerWords {
     public static String conflict(Review review) {
         return TradePower.of(review)
                 .filter(TradePower::conflict)
-                .map(p -> "Two sources disagree. " + n(p.wPerIn2(), 1) + " W for each square inch inside: "
-                        + (p.trade() == TradePower.Says.STOPS_NEAR_CONE_8
-                                ? "the trade says that such a kiln stops near cone 8 on electricity, the forecast that it reaches "
-                                        + p.goal() + goneAt(review.firing().electricMargin()) + ". Trust cones."
-                                : "the trade says that such a kiln reaches cone 10 on electricity, the forecast that it does not. Trust cones."))
+                .map(
+                        p -> "Two sources disagree. " + n(p.wPerIn2(), 1) + " W for each square inch inside: "
+                                + (p.trade() == TradePower.Says.STOPS_NEAR_CONE_8
+                                        ? "the trade says that such a kiln stops near cone 8 on electricity, the forecast that it reaches "
+                                                + p.goal()
+                                                + goneAt(review.firing().electricMargin()) + ". Trust cones."
+                                        : "the trade says that such a kiln reaches cone 10 on electricity, the forecast that it does not. Trust cones."))
                 .orElse("");
     }
 
@@ -54,8 +56,9 @@ public final class PowerWords {
                 + switch (p.trade()) {
                     case STOPS_NEAR_CONE_8 -> "so this kiln would stop near cone 8.";
                     case REACHES_CONE_10 -> "so this kiln would reach cone 10.";
-                    case NOTHING -> "it says nothing of what lies between. This kiln is nearer to the one that "
-                            + (p.wPerIn2() < (enough.low() + less.high()) / 2 ? "stops." : "reaches.");
+                    case NOTHING ->
+                        "it says nothing of what lies between. This kiln is nearer to the one that "
+                                + (p.wPerIn2() < (enough.low() + less.high()) / 2 ? "stops." : "reaches.");
                 };
     }
 
@@ -63,7 +66,8 @@ public final class PowerWords {
         String electric = "electricity alone " + (p.electricReaches() ? "reaches " : "does not reach ") + p.goal();
         if (p.conflict()) {
             return "THE SOURCES DISAGREE: by this forecast " + electric
-                    + (p.electricReaches() ? goneAt(firing.electricMargin()) : "") + ". The rule is one trade page about kilns of unknown wear, voltage and lid; the forecast takes brick as tabled. Neither is averaged into the other: fire cones before ware.";
+                    + (p.electricReaches() ? goneAt(firing.electricMargin()) : "")
+                    + ". The rule is one trade page about kilns of unknown wear, voltage and lid; the forecast takes brick as tabled. Neither is averaged into the other: fire cones before ware.";
         }
         return "By this forecast " + electric
                 + (p.reaches() && !p.electricReaches() ? "; with the gas of the steps it is reached" : "") + ".";

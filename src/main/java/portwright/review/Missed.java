@@ -2,8 +2,8 @@ package portwright.review;
 
 import java.util.List;
 import java.util.Optional;
-import portwright.calc.firing.Forecast;
 import portwright.calc.firing.FiringRun;
+import portwright.calc.firing.Forecast;
 import portwright.calc.firing.StepResult;
 
 /**

@@ -32,7 +32,8 @@ public record TradeFigure(FiringFigure seen, Double computed) {
                             case "energy-litre" -> ratio(kwh, review.geometry().chamberVolumeM3() * 1000);
                             case "energy-all" -> ratio(kwh, all);
                             case "energy-ware", "energy-industry" -> ratio(kwh, ware);
-                            case "gas-firing" -> run.reached() && run.fuelKg() > 0 ? Double.valueOf(run.fuelKg()) : null;
+                            case "gas-firing" ->
+                                run.reached() && run.fuelKg() > 0 ? Double.valueOf(run.fuelKg()) : null;
                             default ->
                                 throw new IllegalStateException("firing_figures.csv: nothing computes " + f.id());
                         }))

@@ -36,7 +36,9 @@ public record TradePower(
      */
     public static Optional<TradePower> of(Review review) {
         FiringReview firing = review.firing();
-        if (firing == null || !firing.forecast().known() || firing.kiln().value().elements().nominalW() <= 0) {
+        if (firing == null
+                || !firing.forecast().known()
+                || firing.kiln().value().elements().nominalW() <= 0) {
             return Optional.empty();
         }
         double hottest = 0;

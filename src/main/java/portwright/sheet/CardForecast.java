@@ -70,7 +70,8 @@ public record CardForecast(
         return m.surely()
                 ? "NOT REACHED by the forecast: " + (m.stalled() ? "the climb ends near " : "it is given up at ")
                         + scales(m.endC()) + "." + (m.later() ? " Later steps are not begun." : "")
-                : "MAY NOT BE REACHED: if the brick leaks 20 % more heat, the climb ends near " + scales(m.endC()) + ".";
+                : "MAY NOT BE REACHED: if the brick leaks 20 % more heat, the climb ends near " + scales(m.endC())
+                        + ".";
     }
 
     private static String scales(double c) {

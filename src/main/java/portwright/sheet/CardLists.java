@@ -37,7 +37,8 @@ record CardLists(
                         "Room doors open, kiln shut, CO alarm on, extinguisher at the exit.",
                         "Chamber " + bothScales(GAS_ON_C) + " at its coldest place: wait for " + bothScales(METER_C)
                                 + " on the meter" + (probe == null ? "." : " of " + probe + "."),
-                        "Plugs out, plate off, " + purge(result) + " min of air. Burners in place, valves shut. Cylinder open slowly.",
+                        "Plugs out, plate off, " + purge(result)
+                                + " min of air. Burners in place, valves shut. Cylinder open slowly.",
                         "Face away: taper at " + order + ", open its valve"
                                 + (one ? "." : "; then the next.") + " No flame: shut at once, wait "
                                 + wait + "." + explosive(result),
@@ -46,7 +47,8 @@ record CardLists(
                 List.of(
                         "Cylinder valve shut first: burners burn out, the flame dies. Then the burner "
                                 + (one ? "valve." : "valves."),
-                        "Plate off " + (int) SafetyNumber.value("kiln-open") + " min until clear; elements " + (electricAfterGas ? "may stay on." : "off."),
+                        "Plate off " + (int) SafetyNumber.value("kiln-open") + " min until clear; elements "
+                                + (electricAfterGas ? "may stay on." : "off."),
                         "Take the burners away. Then only plug the inlets, shut the plate.",
                         "At the end: note gas used. Next firing in air."),
                 List.of(

@@ -42,7 +42,12 @@ final class CardPlate {
             return closing(y + 2, w);
         }
         c.cell("Damper plate on " + p.flue() + ", full size", c.left, w, top, CardPaper.HEADING);
-        double y = c.flow("Open travel. In the table: from a step's start to its end. Here: at its end (range it may need).", c.left, top + 1.6, w, CardPaper.TEXT);
+        double y = c.flow(
+                "Open travel. In the table: from a step's start to its end. Here: at its end (range it may need).",
+                c.left,
+                top + 1.6,
+                w,
+                CardPaper.TEXT);
         double r = p.holeMm() / 2;
         boolean large = p.holeMm() > 60;
         double shown = Math.min(r, WIDEST_HALF);

@@ -31,7 +31,11 @@ final class CardRecord {
         c.words("Record", c.left, top + 5, CardPaper.HEADING);
         double used = c.pen.textWidth("Record", CardPaper.HEADING) + 4;
         c.words(
-                Words.fit(c.pen, forecast() + (cautions ? "; rows on the back" : "; rows and cautions on the back"), c.width() - used, CardPaper.TEXT),
+                Words.fit(
+                        c.pen,
+                        forecast() + (cautions ? "; rows on the back" : "; rows and cautions on the back"),
+                        c.width() - used,
+                        CardPaper.TEXT),
                 c.left + used,
                 top + 5,
                 CardPaper.TEXT);

@@ -12,6 +12,7 @@ final class CardSteps {
     private static final double ROW = 6.3;
     /** Beside so many rows that the page would run over. */
     private static final double TIGHT_ROW = 5.5;
+
     private static final int MANY = 12;
     private static final double LINE = 4.5;
     private static final int MOST = 10;

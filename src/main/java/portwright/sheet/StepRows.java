@@ -33,9 +33,9 @@ final class StepRows {
         for (int i = 0; i < steps.size(); i++) {
             FiringStep s = steps.get(i);
             if (gas && !burns(s)) {
-                out.add(CardData.Step.across(
-                        (s.heat() == Heat.ELECTRIC ? "Gas back to electricity: " : "Gas off: ") + CLEAR + "; "
-                                + (s.ports() == PortsState.OPEN ? "the ports stay open." : "then only plug the ports.")));
+                out.add(CardData.Step.across((s.heat() == Heat.ELECTRIC ? "Gas back to electricity: " : "Gas off: ")
+                        + CLEAR + "; "
+                        + (s.ports() == PortsState.OPEN ? "the ports stay open." : "then only plug the ports.")));
             }
             if (burnt && !gas && burns(s)) {
                 out.add(CardData.Step.across("Light again, as under Lighting: ports open and plate off first."));
@@ -46,7 +46,11 @@ final class StepRows {
                     ? s.to().celsius()
                     : computed.endsC().getOrDefault(i, s.cone() != null ? StepTime.coneEndC(s) : atC);
             String missed = computed.missed().get(i);
-            out.add(step(design, s, missed == null || computed.endsC().containsKey(i) ? atC : Double.NaN, computed.plate(i)));
+            out.add(step(
+                    design,
+                    s,
+                    missed == null || computed.endsC().containsKey(i) ? atC : Double.NaN,
+                    computed.plate(i)));
             if (missed != null) {
                 out.add(CardData.Step.across(missed));
             }
@@ -83,9 +87,8 @@ final class StepRows {
 
     private static CardData.Step step(Design design, FiringStep s, double atC, String plate) {
         boolean gas = burns(s);
-        String level = s.atmosphere() == null
-                ? (gas ? "–" : "air")
-                : s.atmosphere().id();
+        String level =
+                s.atmosphere() == null ? (gas ? "–" : "air") : s.atmosphere().id();
         String rate = s.hold() != null ? "–" : s.fullRate() ? "full" : typed(s.rate());
         String to =
                 s.hold() != null ? "hold " + s.hold().typed() : s.cone() != null ? "cone " + s.cone() : s.to().typed();

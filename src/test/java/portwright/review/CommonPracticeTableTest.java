@@ -110,12 +110,10 @@ class CommonPracticeTableTest {
     }
 
     private static String figures(String litres, UnaryOperator<DesignText> change) throws IOException {
-        DesignText d = DesignFile.read(
-                        Path.of("src/test/resources/designs/common-practice-" + litres + "-litres.json"))
+        DesignText d = DesignFile.read(Path.of("src/test/resources/designs/common-practice-" + litres + "-litres.json"))
                 .document();
         FiringReview f = Review.of(change.apply(d).read().design()).firing();
-        FiringRun r =
-                Simulation.run(f.kiln().value(), f.gas(), f.steps().value(), List.of(), Numerics.STANDARD);
+        FiringRun r = Simulation.run(f.kiln().value(), f.gas(), f.steps().value(), List.of(), Numerics.STANDARD);
         if (r.steps().size() < 3) {
             return "no gas | – | –";
         }
@@ -134,7 +132,8 @@ class CommonPracticeTableTest {
     void everyRowOfThePageIsWhatTheModelGives() throws IOException {
         List<String> rows = new ArrayList<>();
         for (var e : changes().entrySet()) {
-            rows.add("| " + e.getKey() + " | " + figures("190", e.getValue()) + " | " + figures("100", e.getValue()) + " |");
+            rows.add("| " + e.getKey() + " | " + figures("190", e.getValue()) + " | " + figures("100", e.getValue())
+                    + " |");
         }
         List<String> page = Files.readAllLines(PAGE).stream()
                 .filter(l -> l.startsWith("| ") && !l.startsWith("| changed") && !l.startsWith("| input"))

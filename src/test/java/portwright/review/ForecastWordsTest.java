@@ -94,7 +94,8 @@ class ForecastWordsTest {
         assertThat(j.get("givenUp").get("hours").asDouble()).isGreaterThan(15);
         assertThat(j.get("allElectric").get("compared").asBoolean()).isFalse();
         for (JsonNode t : j.get("trade")) {
-            assertThat(t.get("computed").isNull()).isEqualTo(!t.get("unit").asText().equals("W/in2"));
+            assertThat(t.get("computed").isNull())
+                    .isEqualTo(!t.get("unit").asText().equals("W/in2"));
         }
     }
 

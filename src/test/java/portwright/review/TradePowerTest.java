@@ -93,12 +93,14 @@ class TradePowerTest {
     /** Lossy beyond what the model expects: then trade and forecast differ the other way. */
     @Test
     void theOtherWayRoundIsAConflictToo() {
-        Review review = review(kiln(10, "23 in", "cone 10").set("kiln.lossFactor", "1.5").setText("kiln.elementRise", "30 %"));
+        Review review = review(
+                kiln(10, "23 in", "cone 10").set("kiln.lossFactor", "1.5").setText("kiln.elementRise", "30 %"));
         TradePower p = TradePower.of(review).orElseThrow();
         assertThat(p.wPerIn2()).as("rated power, not that of worn elements").isCloseTo(4.0, within(0.05));
         assertThat(p.electricReaches()).isFalse();
         assertThat(p.conflict()).isTrue();
-        assertThat(PowerWords.conflict(review)).contains("reaches cone 10 on electricity, the forecast that it does not");
+        assertThat(PowerWords.conflict(review))
+                .contains("reaches cone 10 on electricity, the forecast that it does not");
     }
 
     @Test
@@ -117,23 +119,31 @@ class TradePowerTest {
     void theGoalIsLostWhereItIsSaidToBe() {
         DesignText d = kiln(12, "28 in", "cone 10");
         PowerMargin m = review(d).firing().margin();
-        assertThat(m.elementRise()).as("within the wear of used elements, 10 to 30 %").isBetween(0.05, 0.30);
+        assertThat(m.elementRise())
+                .as("within the wear of used elements, 10 to 30 %")
+                .isBetween(0.05, 0.30);
         assertThat(m.voltageDrop()).isCloseTo(1 - 1 / Math.sqrt(1 + m.elementRise()), within(1e-9));
-        assertThat(reaches(d.setText("kiln.elementRise", percent(m.elementRise() - 0.01)))).isTrue();
-        assertThat(reaches(d.setText("kiln.elementRise", percent(m.elementRise() + 0.005)))).isFalse();
-        assertThat(reaches(d.set("kiln.lossFactor", String.valueOf(m.lossFactor() - 0.02)))).isTrue();
-        assertThat(reaches(d.set("kiln.lossFactor", String.valueOf(m.lossFactor() + 0.01)))).isFalse();
+        assertThat(reaches(d.setText("kiln.elementRise", percent(m.elementRise() - 0.01))))
+                .isTrue();
+        assertThat(reaches(d.setText("kiln.elementRise", percent(m.elementRise() + 0.005))))
+                .isFalse();
+        assertThat(reaches(d.set("kiln.lossFactor", String.valueOf(m.lossFactor() - 0.02))))
+                .isTrue();
+        assertThat(reaches(d.set("kiln.lossFactor", String.valueOf(m.lossFactor() + 0.01))))
+                .isFalse();
         assertThat(flat(ForecastText.write(review(d))))
-                .contains("once the elements have " + Math.round(m.elementRise() * 100) + " % more resistance than new");
+                .contains(
+                        "once the elements have " + Math.round(m.elementRise() * 100) + " % more resistance than new");
     }
 
     /** With gas the quarrel is about electricity alone, and so is the wear named with it; the firing itself bears more. */
     @Test
     void theWearOfElectricityAloneIsNotThatOfTheFiring() {
-        Review review = review(kiln(12, "28 in", "cone 10")
-                .set(
-                        "firing.steps[1]",
-                        "{\"to\": \"cone 10\", \"rate\": \"full\", \"heat\": \"both\", \"ports\": \"open\", \"atmosphere\": \"light\"}"));
+        Review review = review(
+                kiln(12, "28 in", "cone 10")
+                        .set(
+                                "firing.steps[1]",
+                                "{\"to\": \"cone 10\", \"rate\": \"full\", \"heat\": \"both\", \"ports\": \"open\", \"atmosphere\": \"light\"}"));
         double plain = review.firing().electricMargin().elementRise();
         assertThat(plain)
                 .isCloseTo(

@@ -21,8 +21,7 @@ import portwright.review.StepRow;
 
 /** What the firing card and the forecast say of one firing. */
 class CardAndForecastTest {
-    private static final String STEPS =
-            """
+    private static final String STEPS = """
             [{"to": "900 °C", "rate": "100 °C/h", "heat": "electric"},
              {"to": "950 °C", "rate": "60 °C/h", "heat": "both", "ports": "open", "atmosphere": "heavy"},
              {"to": "cone 6", "rate": "60 °C/h", "heat": "both", "ports": "open", "atmosphere": "light"},
@@ -46,8 +45,7 @@ class CardAndForecastTest {
     }
 
     private static CardData card(Review review) {
-        return CardBuilder.of(
-                new RuleBook(LimitTable.load()).check(review), review.design(), CardForecast.of(review));
+        return CardBuilder.of(new RuleBook(LimitTable.load()).check(review), review.design(), CardForecast.of(review));
     }
 
     @BeforeAll
@@ -102,7 +100,11 @@ class CardAndForecastTest {
         Review none = Review.of(design().remove("damper.open").read().design());
         assertThat(none.firing().rows(none.fire()).get(3).damperOpen()).isEqualTo(1);
         assertThat(none.firing().rows(none.fire()).get(3).plate()).isEqualTo("off");
-        assertThat(card(none).steps().stream().filter(s -> s.across().isEmpty()).toList().get(3).plate())
+        assertThat(card(none).steps().stream()
+                        .filter(s -> s.across().isEmpty())
+                        .toList()
+                        .get(3)
+                        .plate())
                 .isEqualTo("off");
     }
 
@@ -131,12 +133,15 @@ class CardAndForecastTest {
             String words = card(r).steps().toString();
             never |= !f.nominal().reached();
             perhaps |= f.nominal().reached() && !f.slow().reached();
-            assertThat(words.contains("NOT REACHED by the forecast")).as(power).isEqualTo(!f.nominal().reached());
+            assertThat(words.contains("NOT REACHED by the forecast"))
+                    .as(power)
+                    .isEqualTo(!f.nominal().reached());
             assertThat(words.contains("MAY NOT BE REACHED"))
                     .as(power)
                     .isEqualTo(f.nominal().reached() && !f.slow().reached());
             if (!f.nominal().reached()) {
-                long c = Math.round(f.nominal().steps().get(f.nominal().steps().size() - 1).endK() - 273.15);
+                long c = Math.round(
+                        f.nominal().steps().get(f.nominal().steps().size() - 1).endK() - 273.15);
                 assertThat(words).contains(c + " °C (").contains("Later steps are not begun");
                 assertThat(card(r).forecast()).startsWith("NOT FINISHED");
             }

@@ -37,14 +37,8 @@ class FiringCardTest {
                 result,
                 club,
                 new CardForecast(
-                        List.of(
-                                PLUGGED,
-                                set(1, "heavy", 14.8, 16.2),
-                                PLUGGED,
-                                set(3, "medium", 16.6, 17)),
-                        List.of(
-                                new CardData.Band("heavy", 16.2, 11, 24.4),
-                                new CardData.Band("medium", 17, 12, 26)),
+                        List.of(PLUGGED, set(1, "heavy", 14.8, 16.2), PLUGGED, set(3, "medium", 16.6, 17)),
+                        List.of(new CardData.Band("heavy", 16.2, 11, 24.4), new CardData.Band("medium", 17, 12, 26)),
                         "",
                         Map.of(),
                         Map.of(),
@@ -108,10 +102,7 @@ class FiringCardTest {
     void stepsOfTheStartersSayAllThatIsDoneAtTheKiln() throws IOException {
         for (String starter : Starters.names()) {
             Design design = Starters.find(starter).orElseThrow().read().design();
-            CardData card = CardBuilder.of(
-                    Prints.nothingFound(design),
-                    design,
-                    CardForecast.of(Prints.review(design)));
+            CardData card = CardBuilder.of(Prints.nothingFound(design), design, CardForecast.of(Prints.review(design)));
             for (CardData.Step s : card.steps()) {
                 if (s.across().isEmpty()) {
                     assertThat(s.to() + " " + s.beside())

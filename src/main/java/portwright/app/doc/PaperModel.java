@@ -8,8 +8,8 @@ import portwright.check.CheckResult;
 import portwright.file.DesignText;
 import portwright.review.Review;
 import portwright.sheet.CardBuilder;
-import portwright.sheet.CardForecast;
 import portwright.sheet.CardData;
+import portwright.sheet.CardForecast;
 import portwright.sheet.ContentMark;
 import portwright.sheet.FiringCard;
 import portwright.sheet.PagePicture;
@@ -253,9 +253,7 @@ public final class PaperModel {
         ContentMark mark = ContentMark.of(review.design());
         try {
             CardData data = CardBuilder.of(
-                    result,
-                    review.design(),
-                    review.fire() == null ? CardForecast.none() : CardForecast.of(review));
+                    result, review.design(), review.fire() == null ? CardForecast.none() : CardForecast.of(review));
             card = FiringCard.picture(data, Paper.parse(paper), mark);
             cardPdf = FiringCard.print(data, Paper.parse(paper), mark, false);
         } catch (SheetRefused | IllegalArgumentException e) {

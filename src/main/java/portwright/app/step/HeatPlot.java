@@ -2,7 +2,6 @@ package portwright.app.step;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;

@@ -35,7 +35,8 @@ public record OpenSpell(int step, boolean lighting, double fromK, double toK, do
                 new Step.Share(1));
         FlowCurve flow = new FlowCurve(kiln, gas, open, 1);
         double from = state.chamberK();
-        double most = beside.electric() ? kiln.elements().fullW() * (beside.controlled() ? 1 : beside.elementShare()) : 0;
+        double most =
+                beside.electric() ? kiln.elements().fullW() * (beside.controlled() ? 1 : beside.elementShare()) : 0;
         double lost = 0;
         double electric = 0;
         for (double t = 0; t < seconds() - STEP_S / 2; t += STEP_S) {
