@@ -23,22 +23,19 @@ public final class CostWords {
         boolean gas = firing.steps().value().stream().anyMatch(s -> s.gas());
         String currency = firing.currency();
         Double cost = firing.cost(run);
-        String used = n(run.electricJ() / KWH, 1) + " kWh" + (gas ? ", " + n(run.fuelKg(), 2) + " kg of gas" : "")
-                + money(cost, currency);
+        String used = n(run.electricJ() / KWH, 1) + " kWh" + (gas ? ", " + n(run.fuelKg(), 2) + " kg of gas" : "");
         ReportLine own = new ReportLine(
                 "this firing",
                 run.reached()
-                        ? used
-                        : "not finished, so it has no price: " + used + " are gone when it is given up at "
-                                + n(run.topK() - ZERO_C, 0) + " °C");
+                        ? used + money(cost, currency)
+                        : "given up at " + n(run.topK() - ZERO_C, 0) + " °C, no price; " + used + " used");
         if (!gas) {
             return List.of(own);
         }
         FiringRun electric = firing.allElectric().value();
         Double plain = firing.cost(electric);
         String other = !electric.reached()
-                ? "does not reach the same goal, the climb ends at " + n(electric.topK() - ZERO_C, 0)
-                        + " °C; not compared"
+                ? "does not get there, it ends at " + n(electric.topK() - ZERO_C, 0) + " °C; not compared"
                 : (run.reached() ? "" : "reaches the goal with ") + n(electric.electricJ() / KWH, 1) + " kWh"
                         + money(plain, currency)
                         + (run.reached() ? difference(cost, plain, currency) : "; not compared");

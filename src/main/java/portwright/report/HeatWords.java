@@ -87,7 +87,7 @@ final class HeatWords {
         for (OpenSpell s : f.openSpells()) {
             double fell = s.fromK() - s.toK();
             out.add(new ReportLine(
-                    out.isEmpty() ? "not in there" : "",
+                    out.isEmpty() ? "not counted" : "",
                     n(OpenSpell.seconds() / 60, 0) + " min with ports open and plate off "
                             + (s.lighting() ? "before lighting step " : "after the gas of step ") + (s.step() + 1)
                             + " lose " + kwh(s.lostJ()) + "; the elements give " + kwh(s.electricJ())

@@ -19,11 +19,11 @@ public final class PowerWords {
         List<ReportLine> out = new ArrayList<>();
         TradePower.of(review).ifPresent(p -> {
             out.add(new ReportLine("power", rule(p)));
-            out.add(new ReportLine("", forecast(p)));
+            out.add(new ReportLine("", forecast(p, review.firing())));
         });
         String margin = margin(review.firing());
         if (!margin.isEmpty()) {
-            out.add(new ReportLine("goal is lost", margin));
+            out.add(new ReportLine("goals are lost", "in this firing " + margin));
         }
         return out;
     }
@@ -37,13 +37,15 @@ public final class PowerWords {
                                 + (p.trade() == TradePower.Says.STOPS_NEAR_CONE_8
                                         ? "the trade says that such a kiln stops near cone 8 on electricity, the forecast that it reaches "
                                                 + p.goal()
-                                                + goneAt(review.firing().margin()) + ". Trust cones."
+                                                + goneAt(review.firing().electricMargin()) + ". Trust cones."
                                         : "the trade says that such a kiln reaches cone 10 on electricity, the forecast that it does not. Trust cones."))
                 .orElse("");
     }
 
     private static String goneAt(PowerMargin m) {
-        return Double.isFinite(m.elementRise()) ? " until elements wear by " + n(m.elementRise() * 100, 0) + " %" : "";
+        return Double.isFinite(m.elementRise())
+                ? " until the elements have " + n(m.elementRise() * 100, 0) + " % more resistance"
+                : "";
     }
 
     private static String rule(TradePower p) {
@@ -60,10 +62,11 @@ public final class PowerWords {
                 };
     }
 
-    private static String forecast(TradePower p) {
+    private static String forecast(TradePower p, FiringReview firing) {
         String electric = "electricity alone " + (p.electricReaches() ? "reaches " : "does not reach ") + p.goal();
         if (p.conflict()) {
             return "THE SOURCES DISAGREE: by this forecast " + electric
+                    + (p.electricReaches() ? goneAt(firing.electricMargin()) : "")
                     + ". The rule is one trade page about kilns of unknown wear, voltage and lid; the forecast takes brick as tabled. Neither is averaged into the other: fire cones before ware.";
         }
         return "By this forecast " + electric
@@ -111,6 +114,12 @@ public final class PowerWords {
         PowerMargin m = review.firing().margin();
         Json.number(o, "elementRise", kiln.elements().resistanceRise());
         Json.number(o, "lostAtElementRise", finite(m.elementRise()));
+        if (TradePower.of(review).filter(TradePower::conflict).isPresent()) {
+            Json.number(
+                    o,
+                    "electricityAloneLostAtElementRise",
+                    finite(review.firing().electricMargin().elementRise()));
+        }
         Json.number(o, "lostAtVoltageDrop", finite(m.voltageDrop()));
         Json.number(o, "lossFactor", kiln.lossFactor());
         Json.number(o, "lostAtLossFactor", finite(m.lossFactor()));

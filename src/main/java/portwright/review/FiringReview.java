@@ -36,6 +36,7 @@ public final class FiringReview {
     private Known<FiringRun> allElectric;
     private Known<Optional<HeatStop>> heatStop;
     private PowerMargin margin;
+    private PowerMargin electricMargin;
 
     private FiringReview(Design design, Known<KilnHeat> kiln, Known<List<Step>> steps, Known<DraftCase> draft) {
         this.design = design;
@@ -171,6 +172,19 @@ public final class FiringReview {
                             .reached());
         }
         return margin;
+    }
+
+    /** The same of the load fired by electricity alone. The forecast must be known. */
+    public synchronized PowerMargin electricMargin() {
+        if (electricMargin == null) {
+            List<Step> plain =
+                    steps.value().stream().map(FiringReview::electric).toList();
+            electricMargin = PowerMargin.of(
+                    kiln.value(),
+                    k -> Simulation.run(k, GasExchange.NONE, plain, List.of(), Numerics.STANDARD)
+                            .reached());
+        }
+        return electricMargin;
     }
 
     /** The draft behind the forecast; nothing flows while the draft is not known. */

@@ -136,6 +136,22 @@ class TradePowerTest {
                         "once the elements have " + Math.round(m.elementRise() * 100) + " % more resistance than new");
     }
 
+    /** With gas the quarrel is about electricity alone, and so is the wear named with it; the firing itself bears more. */
+    @Test
+    void theWearOfElectricityAloneIsNotThatOfTheFiring() {
+        Review review = review(
+                kiln(12, "28 in", "cone 10")
+                        .set(
+                                "firing.steps[1]",
+                                "{\"to\": \"cone 10\", \"rate\": \"full\", \"heat\": \"both\", \"ports\": \"open\", \"atmosphere\": \"light\"}"));
+        double plain = review.firing().electricMargin().elementRise();
+        assertThat(plain)
+                .isCloseTo(
+                        review(kiln(12, "28 in", "cone 10")).firing().margin().elementRise(), within(0.006));
+        assertThat(review.firing().margin().elementRise()).isGreaterThan(plain + 0.1);
+        assertThat(PowerWords.conflict(review)).contains("until the elements have " + Math.round(plain * 100) + " %");
+    }
+
     private static String percent(double share) {
         return String.format(java.util.Locale.ROOT, "%.1f %%", share * 100);
     }
