@@ -45,6 +45,7 @@ final class Side extends ScrollPane {
     private List<NotChecked> unchecked = List.of();
     private final Label rest = new Label("Elsewhere");
     private final SlipView clear = SlipView.clear("Nothing to mend here", "No finding of this step.", null);
+    private final SlipView stopped;
     private List<SlipView> openSlips = List.of();
 
     Side(Document doc, Consumer<Finding> act, Consumer<NotChecked> add, Consumer<String> field) {
@@ -54,6 +55,10 @@ final class Side extends ScrollPane {
         entries = new EntrySlips(doc, field);
         deleted = new DeletedSlip(doc);
         borrowed = new BorrowedSlip(doc, field);
+        stopped = SlipView.caution(
+                "The check was called off",
+                "Gas, room and firing are not checked for the design as it stands; what is shown of them may be older.",
+                Notices.button("Check now", doc::start));
         getStyleClass().add("side-scroll");
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
@@ -131,6 +136,9 @@ final class Side extends ScrollPane {
         if (doc.fault() != null) {
             lie.add(SlipView.caution(
                     "The full check ended early", "Shapes are checked; gas, room and firing are not: " + doc.fault()));
+        }
+        if (doc.stopped()) {
+            lie.add(0, stopped);
         }
         List<NotChecked> open = FindingOrder.open(doc, step);
         if (!open.equals(unchecked)) {
