@@ -50,7 +50,7 @@ public final class MainView extends Pane {
         tools = new BoardTools(board);
         rail = new Rail(doc, this::go);
         views = new ViewsColumn(doc, board);
-        side = new Side(doc, this::show, this::add, p -> field(p, ""));
+        side = new Side(doc, this::show, this::add, p -> field(p, ""), this::openDrawer);
         steps.put(Step.KILN, new KilnStep(doc, board));
         steps.put(Step.PORTS, new PortsStep(doc, board));
         for (Step s : Step.values()) {
@@ -211,8 +211,7 @@ public final class MainView extends Pane {
 
     /** Next finding. */
     public void nextFinding(int by) {
-        drawerOpen = true;
-        requestLayout();
+        openDrawer();
         side.next(by);
     }
 
@@ -228,6 +227,11 @@ public final class MainView extends Pane {
     /** Ready for a small screen: the side as a drawer under the board. */
     public boolean drawer() {
         return getWidth() < 980 || getHeight() < 600;
+    }
+
+    private void openDrawer() {
+        drawerOpen = true;
+        requestLayout();
     }
 
     /** Opens or shuts the drawer. */
