@@ -23,7 +23,7 @@ import portwright.model.UnitSystem;
 public final class Board extends Region {
     private static final double KEEP_OUT_MM = 25;
     /** Room over the walls for their numbers and the tape above these, px. */
-    private static final double LID_TAPE_PX = 48;
+    private static final double LID_TAPE_PX = 54;
 
     private final Document doc;
     private final Region probe = new Region();
@@ -61,7 +61,7 @@ public final class Board extends Region {
         clip.widthProperty().bind(widthProperty());
         clip.heightProperty().bind(heightProperty());
         setClip(clip);
-        setMinSize(200, 200);
+        setMinSize(200, 140);
         mouse = new BoardMouse(this, doc);
         mouse.install();
         keys = new BoardKeys(this, doc);

@@ -15,7 +15,16 @@ import portwright.file.DesignText;
  * not facts, and do not count.
  */
 public final class Borrowed {
-    private static final List<String> ROOTS = List.of("kiln", "shelves", "burners", "damper", "supply", "room");
+    private static final List<String> ROOTS = List.of(
+            "kiln",
+            "shelves",
+            "burners",
+            "damper",
+            "supply",
+            "room",
+            "firing.load",
+            "firing.shelvesMass",
+            "firing.prices");
     private static final Set<String> POINT = Set.of("at", "size", "offset");
     private static final Set<String> ONE_FIELD = Set.of("posts", "path", "points", "panels", "flameSafety");
     private static final Pattern ITEM = Pattern.compile("^([^\\[]+)\\[(\\d+)\\](.*)$");

@@ -58,7 +58,7 @@ public final class FindingOrder {
                 cautions += f.severity() == Severity.CAUTION ? 1 : 0;
             }
         }
-        boolean later = doc.waiting() && AFTER_GEOMETRY.contains(step);
+        boolean later = (doc.waiting() || doc.stopped()) && AFTER_GEOMETRY.contains(step);
         return new StepCount(
                 stops, cautions, Math.max(later ? 1 : 0, open(doc, step).size()), unread);
     }

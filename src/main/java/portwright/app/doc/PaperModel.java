@@ -216,11 +216,6 @@ public final class PaperModel {
         return pages != null && !doc.text().equals(pagesOf);
     }
 
-    /** Whether new pages wait for the check of the design. */
-    public boolean waits() {
-        return doc.checking();
-    }
-
     /** Starts making the pages anew; an older run is dropped. */
     public void make() {
         cancel();

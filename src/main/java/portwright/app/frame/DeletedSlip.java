@@ -17,17 +17,18 @@ final class DeletedSlip extends VBox {
         show();
     }
 
-    void show() {
+    /** Shows what is so; answers whether that is another deletion than before. */
+    boolean show() {
         String now = what();
         if (now != null && now.equals(shown)) {
-            return;
+            return false;
         }
         shown = now;
         setVisible(now != null);
         setManaged(now != null);
         if (now == null) {
             getChildren().clear();
-            return;
+            return false;
         }
         String step = doc.undoStack().undoName();
         getChildren()
@@ -39,6 +40,7 @@ final class DeletedSlip extends VBox {
                             closed = now;
                             show();
                         })));
+        return true;
     }
 
     /** The last step when it is a deletion that was not closed, with its place in the stack. */

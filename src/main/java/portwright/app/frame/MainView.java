@@ -5,11 +5,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import javafx.geometry.Insets;
-import javafx.scene.Node;
 import javafx.scene.control.MenuButton;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Pane;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import portwright.app.board.Board;
 import portwright.app.board.SectionWords;
@@ -31,9 +28,6 @@ import portwright.check.NotChecked;
 
 /** The whole window: rail, views, board, side, foot. Lays itself out by the room there is. */
 public final class MainView extends Pane {
-    private static final double LEAST_WIDTH = 560;
-    private static final double LEAST_HEIGHT = 420;
-
     private final Document doc;
     private final Board board;
     private final Rail rail;
@@ -56,7 +50,7 @@ public final class MainView extends Pane {
         tools = new BoardTools(board);
         rail = new Rail(doc, this::go);
         views = new ViewsColumn(doc, board);
-        side = new Side(doc, this::show, this::add, p -> field(p, ""));
+        side = new Side(doc, this::show, this::add, p -> field(p, ""), this::openDrawer);
         steps.put(Step.KILN, new KilnStep(doc, board));
         steps.put(Step.PORTS, new PortsStep(doc, board));
         for (Step s : Step.values()) {
@@ -119,25 +113,13 @@ public final class MainView extends Pane {
             tools.nudge(s == Step.PORTS);
             views.refresh();
         } else {
-            middle.getChildren().setAll(scrolling(v.board()));
+            middle.getChildren().setAll(new BoardScroll(v.board()));
         }
         v.changed(Document.Change.DESIGN);
         v.changed(Document.Change.CHECK);
         side.show(s, v.tickets());
         foot();
         requestLayout();
-    }
-
-    /** A board that needs more room than a small window has is scrolled, not squeezed. */
-    private static Node scrolling(Node board) {
-        if (board instanceof Region r && r.getMinHeight() < 0) {
-            r.setMinSize(LEAST_WIDTH, LEAST_HEIGHT);
-        }
-        ScrollPane scroll = new ScrollPane(board);
-        scroll.setFitToWidth(true);
-        scroll.setFitToHeight(true);
-        scroll.getStyleClass().add("board-scroll");
-        return scroll;
     }
 
     private void changed(Document.Change c) {
@@ -173,11 +155,7 @@ public final class MainView extends Pane {
     private void foot() {
         foot.show(Figures.of(
                 step, doc.shapes(), doc.result().figures(), doc.extras().fire()));
-        foot.show(
-                doc.waiting()
-                        ? new VerdictWords(
-                                portwright.check.Verdict.INCOMPLETE, "checking", "gas, room and firing follow")
-                        : VerdictWords.of(doc.result(), doc.unread().all().size()));
+        foot.show(VerdictWords.of(doc));
         for (Step s : Step.values()) {
             rail.show(s, FindingOrder.count(doc, s));
         }
@@ -233,8 +211,7 @@ public final class MainView extends Pane {
 
     /** Next finding. */
     public void nextFinding(int by) {
-        drawerOpen = true;
-        requestLayout();
+        openDrawer();
         side.next(by);
     }
 
@@ -250,6 +227,11 @@ public final class MainView extends Pane {
     /** Ready for a small screen: the side as a drawer under the board. */
     public boolean drawer() {
         return getWidth() < 980 || getHeight() < 600;
+    }
+
+    private void openDrawer() {
+        drawerOpen = true;
+        requestLayout();
     }
 
     /** Opens or shuts the drawer. */

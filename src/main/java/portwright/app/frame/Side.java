@@ -30,6 +30,7 @@ final class Side extends ScrollPane {
     private final EntrySlips entries;
     private final DeletedSlip deleted;
     private final BorrowedSlip borrowed;
+    private final Runnable news;
     private final VBox tickets = new VBox(10);
     private final VBox slips = new VBox(6);
     private final Label head = new Label();
@@ -45,15 +46,27 @@ final class Side extends ScrollPane {
     private List<NotChecked> unchecked = List.of();
     private final Label rest = new Label("Elsewhere");
     private final SlipView clear = SlipView.clear("Nothing to mend here", "No finding of this step.", null);
+    private final SlipView stopped;
     private List<SlipView> openSlips = List.of();
 
-    Side(Document doc, Consumer<Finding> act, Consumer<NotChecked> add, Consumer<String> field) {
+    /** @param news called when the side has something to say that must not be missed */
+    Side(
+            Document doc,
+            Consumer<Finding> act,
+            Consumer<NotChecked> add,
+            Consumer<String> field,
+            Runnable news) {
+        this.news = news;
         this.doc = doc;
         this.act = act;
         this.add = add;
         entries = new EntrySlips(doc, field);
         deleted = new DeletedSlip(doc);
         borrowed = new BorrowedSlip(doc, field);
+        stopped = SlipView.caution(
+                "The check was called off",
+                "Gas, room and firing are not checked for the design as it stands; what is shown of them may be older.",
+                Notices.button("Check now", doc::start));
         getStyleClass().add("side-scroll");
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
@@ -73,7 +86,7 @@ final class Side extends ScrollPane {
         HBox line = new HBox(head, spring, order);
         line.setAlignment(Pos.BASELINE_LEFT);
         line.setStyle("-fx-padding: 2 2 0 2;");
-        content.getChildren().addAll(messages, deleted, entries, borrowed, tickets, line, slips);
+        content.getChildren().addAll(deleted, messages, entries, borrowed, tickets, line, slips);
         content.setStyle("-fx-padding: 4 6 10 4;");
         setContent(content);
     }
@@ -102,7 +115,9 @@ final class Side extends ScrollPane {
     void refresh() {
         if (!doc.dragging()) {
             entries.show(step);
-            deleted.show();
+            if (deleted.show()) {
+                news.run();
+            }
             borrowed.show(step);
         }
         boolean focus = slips.getScene() != null && isIn(slips.getScene().getFocusOwner(), slips);
@@ -131,6 +146,9 @@ final class Side extends ScrollPane {
         if (doc.fault() != null) {
             lie.add(SlipView.caution(
                     "The full check ended early", "Shapes are checked; gas, room and firing are not: " + doc.fault()));
+        }
+        if (doc.stopped()) {
+            lie.add(0, stopped);
         }
         List<NotChecked> open = FindingOrder.open(doc, step);
         if (!open.equals(unchecked)) {

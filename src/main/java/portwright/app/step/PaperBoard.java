@@ -84,7 +84,7 @@ final class PaperBoard extends PaintedRegion {
     protected void paint(GraphicsContext g, double w, double h, Palette p) {
         pages(g, w, h, p);
         if (model.stale()) {
-            StaleVeil.paint(g, w, h, p, model.running() || model.waits());
+            StaleVeil.paint(g, w, h, p);
         }
     }
 

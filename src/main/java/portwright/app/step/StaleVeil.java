@@ -15,14 +15,12 @@ final class StaleVeil {
 
     private StaleVeil() {}
 
-    /** @param coming whether new pages are on their way */
-    static void paint(GraphicsContext g, double w, double h, Palette p, boolean coming) {
+    static void paint(GraphicsContext g, double w, double h, Palette p) {
         g.setGlobalAlpha(SHADE);
         g.setFill(p.of(Ink.PAPER));
         g.fillRect(2, 2, w - 4, h - 4);
         g.setGlobalAlpha(1);
-        String words = "These pages are older than the design. "
-                + (coming ? "New ones are being laid out." : "Lay the pages out anew.");
+        String words = "These pages are older than the design: new ones follow its check.";
         double half = TextSizes.width(words, Fonts.bold(15)) / 2 + 16;
         g.setFill(p.of(Ink.RUTILE_FILL));
         g.fillRect(w / 2 - half, h / 2 - 20, 2 * half, 40);

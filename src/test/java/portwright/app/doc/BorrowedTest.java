@@ -48,11 +48,15 @@ class BorrowedTest {
                         "kiln.elements[0].tails.at[1]")
                 .noneMatch(p -> p.endsWith("name"));
         assertThat(doc.borrowed().of(Step.ROOM)).contains("room.place", "room.ceiling", "supply.cylinder.capacity");
+        assertThat(doc.borrowed().of(Step.FIRING))
+                .contains("firing.load", "firing.prices.perKwh")
+                .noneMatch(p -> p.contains("steps"));
         assertThat(doc.borrowed().of(Step.PORTS)).isEmpty();
         assertThat(doc.borrowed().of(Step.PAPER))
                 .hasSize(kiln()
                         + doc.borrowed().of(Step.GAS).size()
-                        + doc.borrowed().of(Step.ROOM).size())
+                        + doc.borrowed().of(Step.ROOM).size()
+                        + doc.borrowed().of(Step.FIRING).size())
                 .allSatisfy(p -> assertThat(doc.text().has(p)).as(p).isTrue());
     }
 
