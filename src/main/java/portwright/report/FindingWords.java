@@ -16,28 +16,51 @@ final class FindingWords {
         String lost = Double.isNaN(f.lostW()) ? "" : Format.plain(f.lostW() / 1000, 1) + " kW";
         String falls = f.falls() ? " The temperature falls." : "";
         return switch (f.kind()) {
+            case DEAD_PROBE -> dead(f);
             case RELAY ->
                 at + "nearly all element power is gone (" + lost + " missing)." + falls
                         + " Look at relay, switch, breaker and controller, unless the kiln was switched off.";
             case STUCK ->
                 at
-                        + "the elements give power that the plan does not ask for: a relay or contactor stuck shut, unless the firing was changed by hand. Switch off at the disconnect, not at the controller, and renew it before the next firing.";
+                        + "the elements give power that the plan does not ask for: a relay or contactor stuck shut, unless the firing was changed by hand. Switch off at the disconnect, not at the controller, and renew it before the next firing."
+                        + (f.orProbe()
+                                ? " Or the thermocouple of this log reads low, or is not the controller's: then steps began earlier than the log shows. Cones in the log tell which."
+                                : "");
             case ELEMENT ->
                 at + lost + " of element power is lost from here on." + falls
-                        + " Look for a broken element, or the relay of its group; measure each element's resistance cold and unplugged.";
+                        + " Look for a broken element, or the relay of its group; measure each element's resistance cold and unplugged."
+                        + probe(f);
             case TOO_MUCH_AIR ->
                 at + "too much air" + (f.lostW() > 0 ? ", " + lost + " of heat lost" : "") + "." + falls
                         + " Close the damper toward the plan's setting and watch the flame at the spyhole and the CO meter.";
             case ELEMENT_OR_AIR ->
                 at + lost + " of heat is lost from here on, with gas burning." + falls
-                        + " Either the damper stands too far open or an element is broken; a damper column in the log tells them apart.";
+                        + " Either the damper stands too far open or an element is broken; a damper column in the log tells them apart."
+                        + probe(f);
             case WEAK ->
                 "the kiln may give " + lost
-                        + " less than forecast, from the start of full power. Load, heat loss and voltage can explain that, or aged elements, or a dead one; measure the elements' resistance cold and unplugged. A fit to this record learns it.";
+                        + " less than forecast, from the start of full power. Load, heat loss and voltage can explain that, or aged elements, or a dead one, or with gas a damper farther open than planned; measure the elements' resistance cold and unplugged. A fit to this record learns it."
+                        + probe(f);
             case THERMOCOUPLE ->
                 "seen from the first cone that tells, " + at + "the most that any cone shows is that the "
                         + RecordText.offset(f.offsetK())
                         + ". When it began no log without cones before can say. Trust the cones; replace the thermocouple or correct the reading.";
         };
+    }
+
+    /** A cause that looks the same where no cone proves the reading. */
+    private static String probe(LogFinding f) {
+        return f.orProbe()
+                ? " A thermocouple that reads low, or lower and lower, looks just the same: put cones beside it in the next firing before an element is bought."
+                : "";
+    }
+
+    private static String dead(LogFinding f) {
+        return "from " + Format.plain(f.timeS() / 3600, 2) + " h on the thermocouple tells nothing: "
+                + (Double.isNaN(f.kelvin())
+                        ? "blank, open or out of range"
+                        : "it shows " + Format.plain(f.kelvin() - ZERO_C, 0) + " °C, to which no kiln can jump")
+                + ". A broken wire, a loose or shorted contact, or the end of the instrument's range. These rows are left out. A controller on it"
+                + " heats on without end where it reads low. Switch off, mend it, and trust cones meanwhile.";
     }
 }

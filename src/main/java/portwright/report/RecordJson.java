@@ -59,6 +59,25 @@ public final class RecordJson {
         Json.number(o, "powerShare", x.powerShare());
         why(o, "powerShareWhy", Double.isNaN(x.powerShare()) ? "no 5 minutes at full or fixed element power" : "");
         Json.number(o, "gasKg", x.gasKg());
+        Json.number(o, "gasLeastKg", x.gas().leastKg());
+        Json.number(o, "gasMostKg", x.gas().mostKg());
+        Json.number(o, "smallestLossShown", x.smallestLoss());
+        why(o, "smallestLossShownWhy", Double.isNaN(x.smallestLoss()) ? "too little time at full or fixed power" : "");
+        Json.number(o, "smallestDamperShown", x.smallestAir());
+        why(o, "smallestDamperShownWhy", Double.isNaN(x.smallestAir()) ? "the damper is logged, or the record tells of none" : "");
+        ArrayNode gaps = o.putArray("gaps");
+        x.gaps().forEach(g -> {
+            ObjectNode n = gaps.addObject().put("fromLine", g.fromLine()).put("toLine", g.toLine());
+            Json.number(n, "fromHours", g.fromS() / 3600);
+            Json.number(n, "toHours", g.toS() / 3600);
+        });
+        ArrayNode dead = o.putArray("thermocoupleDead");
+        log.dead().forEach(d -> {
+            ObjectNode n = dead.addObject().put("fromLine", d.fromLine()).put("toLine", d.toLine());
+            Json.number(n, "fromHours", d.fromS() / 3600);
+            Json.number(n, "toHours", d.toS() / 3600);
+            Json.number(n, "shownC", d.kelvin() - ZERO_C);
+        });
         ObjectNode air = o.putObject("atmosphereMinutes");
         x.atmosphereS().forEach((l, s) -> Json.number(air, l.id(), s / 60));
         Json.number(air, "unknown", x.unknownAtmosphereS() / 60);
@@ -72,7 +91,7 @@ public final class RecordJson {
             Json.number(n, "readingC", f.kelvin() - ZERO_C);
             Json.number(n, "lostKw", f.lostW() / 1000);
             Json.number(n, "thermocoupleLowK", f.offsetK());
-            n.put("falls", f.falls()).put("message", RecordText.words(f));
+            n.put("falls", f.falls()).put("orThermocouple", f.orProbe()).put("message", RecordText.words(f));
         });
         ArrayNode spells = o.putArray("spells");
         x.spells().forEach(s -> {

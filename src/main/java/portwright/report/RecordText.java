@@ -8,6 +8,8 @@ import portwright.calc.firing.StepResult;
 import portwright.calc.firing.log.ConeOffset;
 import portwright.calc.firing.log.FiringLog;
 import portwright.calc.firing.log.Fit;
+import portwright.calc.firing.log.Gap;
+import portwright.calc.firing.log.GasUse;
 import portwright.calc.firing.log.Ledger;
 import portwright.calc.firing.log.LogFault;
 import portwright.calc.firing.log.LogFinding;
@@ -21,6 +23,7 @@ import portwright.units.Format;
 public final class RecordText {
     private static final double ZERO_C = 273.15;
     private static final int MOST_FAULTS = 40;
+    private static final int MOST_GAPS = 6;
 
     /** A record without findings. */
     public static final String NOTHING = "no change of power, air or reading found in this record";
@@ -105,6 +108,19 @@ public final class RecordText {
         }
     }
 
+    /** Gas used, with its range where the rows leave one. */
+    private static String gas(RecordResult x) {
+        GasUse g = x.gas();
+        String kg = n(g.kg(), 2) + " kg";
+        boolean open = g.mostKg() - g.leastKg() > 0.02 * g.mostKg() && g.mostKg() - g.leastKg() > 0.005;
+        return kg
+                + (open
+                        ? ", between " + n(g.leastKg(), 2) + " and " + n(g.mostKg(), 2)
+                                + " kg: when it was turned between two rows, or in a gap, nobody knows"
+                        : "")
+                + (x.gasLogged() ? "" : "; the log has no gas column, so this is the plan's gas over the steps as they went");
+    }
+
     /** What the record says, without steps and findings: goal, power, cones, atmosphere, gas, spells. */
     public static List<ReportLine> result(RecordResult x) {
         List<ReportLine> b = new ArrayList<>();
@@ -142,9 +158,42 @@ public final class RecordText {
             add(
                     b,
                     "not known",
-                    n(x.unknownAtmosphereS() / 60, 0) + " min with gas at a pressure away from the design's");
+                    n(x.unknownAtmosphereS() / 60, 0) + " min with gas at a pressure away from the design's, or without readings");
         }
-        add(b, "gas used", n(x.gasKg(), 2) + " kg");
+        add(b, "gas used", gas(x));
+        add(
+                b,
+                "loss shown",
+                Double.isNaN(x.smallestLoss())
+                        ? "the record cannot tell of a lost element: too little time at full or fixed power, warm, with readings often enough"
+                        : x.smallestLoss() >= 1
+                                ? "the record cannot tell of a lost element"
+                                : "a lasting loss of less than " + n(x.smallestLoss() * 100, 0)
+                                        + " % of the element power cannot be told from what a sound kiln may show");
+        if (!x.damperLogged() && x.gas().mostKg() > 0) {
+            add(
+                    b,
+                    "damper",
+                    x.smallestAir() < 1
+                            ? "not logged; one that stands open by less than " + n(x.smallestAir() * 100, 0)
+                                    + " % of the way from the plan to all open cannot be told from this climb"
+                            : "not logged; even one all open cannot be told from this climb. Note it in the next firing");
+        }
+        int shown = 0;
+        for (Gap g : x.gaps()) {
+            if (shown++ < MOST_GAPS) {
+                add(
+                        b,
+                        "gap",
+                        "no reading between lines " + Math.min(g.fromLine(), g.toLine()) + " and "
+                                + Math.max(g.fromLine(), g.toLine()) + ", " + n(g.fromS() / 3600, 2) + " to "
+                                + n(g.toS() / 3600, 2) + " h (" + n(g.seconds() / 60, 0)
+                                + " min): what happened there nobody knows, and no finding rests on it");
+            }
+        }
+        if (shown > MOST_GAPS) {
+            add(b, "gap", shown - MOST_GAPS + " more; --json lists all");
+        }
         for (Spell s : x.spells()) {
             add(
                     b,

@@ -110,7 +110,7 @@ final class RecordTicket extends VBox {
         List<LogFinding> findings = desk.result().findings();
         int n = 1;
         for (LogFinding f : findings) {
-            String head = n + ". " + head(f.kind());
+            String head = n + ". " + head(f);
             rows.add(
                     RecordText.note(f)
                             ? SlipView.note(head, RecordText.words(f))
@@ -159,13 +159,15 @@ final class RecordTicket extends VBox {
         }
     }
 
-    private static String head(LogFinding.Kind kind) {
-        return switch (kind) {
+    private static String head(LogFinding f) {
+        String probe = f.orProbe() ? ", or thermocouple off" : "";
+        return switch (f.kind()) {
+            case DEAD_PROBE -> "Thermocouple dead";
             case RELAY -> "Element power gone";
-            case STUCK -> "Elements stay on";
-            case ELEMENT -> "An element lost";
+            case STUCK -> "Elements stay on" + probe;
+            case ELEMENT -> "An element lost" + probe;
             case TOO_MUCH_AIR -> "Too much air";
-            case ELEMENT_OR_AIR -> "Heat lost";
+            case ELEMENT_OR_AIR -> "Heat lost" + probe;
             case WEAK -> "Less power than forecast";
             case THERMOCOUPLE -> "Thermocouple off the cones";
         };

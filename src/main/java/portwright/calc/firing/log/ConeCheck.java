@@ -15,6 +15,10 @@ final class ConeCheck {
     private static final double KNOWN_K = 20;
 
     private static final double APART_S = 45;
+    /** Rows farther apart may hide a peak. */
+    private static final double SELDOM_S = 720;
+    /** A kiln just switched off falls at least so fast. */
+    private static final double FALL_K_PER_S = -60 / 3600.0;
     /** Offset from which the reading is held to be wrong, K: twice what a cone is good to would be 20; half a cone near 10 is about 12 (this project's judgement). */
     static final double TELLS_K = 15;
 
@@ -24,9 +28,11 @@ final class ConeCheck {
         List<ConeOffset> out = new ArrayList<>();
         Cones table = Cones.load();
         List<LogRow> readings = thinned(log);
+        List<LogRow> peaks = withPeaks(readings);
+        double unseen = wiggle(readings) / 2;
         for (LogRow row : log.cones()) {
             ConeWork w = ConeWork.of(table.find(row.cone()).orElseThrow());
-            double late = offset(w, readings, row.timeS());
+            double late = offset(w, peaks, row.timeS());
             if (Double.isNaN(late)) {
                 continue;
             }
@@ -34,6 +40,7 @@ final class ConeCheck {
             double found = offset(w, readings, log.before(row));
             double early = Double.isNaN(found) ? WIDEST_K : found;
             double sure = late * early <= 0 ? 0 : Math.abs(late) < Math.abs(early) ? late : early;
+            sure = Math.signum(sure) * Math.max(0, Math.abs(sure) - unseen);
             double mean = Math.abs(late - early) > KNOWN_K ? sure : (late + early) / 2;
             int end = g.at(row.timeS());
             double f = row.timeS() - g.timeS()[end];
@@ -54,7 +61,8 @@ final class ConeCheck {
                         off.get(0).readingK(),
                         Double.NaN,
                         o.offsetK(),
-                        false));
+                        false,
+                        true));
     }
 
     /** What must be added to the readings so that the cone falls at a time, K; NaN beyond ±200 K. */
@@ -96,6 +104,44 @@ final class ConeCheck {
             }
         }
         return out;
+    }
+
+    /** The readings with the peak that may stand unseen between two rows: where the climb before meets the fall after. */
+    private static List<LogRow> withPeaks(List<LogRow> r) {
+        List<LogRow> out = new ArrayList<>();
+        for (int i = 0; i < r.size(); i++) {
+            out.add(r.get(i));
+            if (i == 0 || i + 1 == r.size() || r.get(i + 1).timeS() - r.get(i).timeS() < SELDOM_S) {
+                continue;
+            }
+            LogRow a = r.get(i);
+            LogRow b = r.get(i + 1);
+            double rise = slope(r.get(i - 1), a);
+            double fall = i + 2 < r.size() ? Math.min(slope(b, r.get(i + 2)), FALL_K_PER_S) : FALL_K_PER_S;
+            double t = (b.kelvin() - a.kelvin() - fall * (b.timeS() - a.timeS())) / (rise - fall);
+            boolean falls = slope(a, b) < rise / 2 && (i + 2 == r.size() || slope(b, r.get(i + 2)) < 0);
+            if (rise > 0 && falls && t > 0 && t < b.timeS() - a.timeS()) {
+                out.add(a.reading(a.kelvin() + rise * t).at(a.timeS() + t));
+            }
+        }
+        return out;
+    }
+
+    private static double slope(LogRow a, LogRow b) {
+        return (b.kelvin() - a.kelvin()) / (b.timeS() - a.timeS());
+    }
+
+    /** How far readings that lie far apart stand off the line of their neighbours, K (median): so much may go unseen between them. */
+    private static double wiggle(List<LogRow> r) {
+        List<Double> off = new ArrayList<>();
+        for (int i = 1; i + 1 < r.size(); i++) {
+            LogRow a = r.get(i - 1);
+            LogRow b = r.get(i + 1);
+            if (b.timeS() - a.timeS() > 2 * SELDOM_S) {
+                off.add(Math.abs(r.get(i).kelvin() - a.kelvin() - slope(a, b) * (r.get(i).timeS() - a.timeS())));
+            }
+        }
+        return off.isEmpty() ? 0 : Followed.median(off);
     }
 
     /** Readings put right by the cones: nothing at 600 °C, straight lines to and between the cones, constant beyond. */

@@ -2,7 +2,9 @@ package portwright.calc.firing.log;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import portwright.calc.firing.Step;
 
 /**
@@ -39,6 +41,7 @@ final class Diagnosis {
     private static final int STUCK_AFTER = 5;
     private static final int WINDOW = 10;
     private static final int LEAST = 4;
+    private static final int SINKS_FOR = 6;
     /** Smoothing carries the edge of a loss this many intervals forward. */
     private static final int EDGE = 3;
 
@@ -46,10 +49,17 @@ final class Diagnosis {
     private static final double AT_GAS_ON_S = 1200;
     private static final double FALL_K_PER_S = -3 / 3600.0;
 
+    private static final Set<LogFinding.Kind> POWER = EnumSet.of(
+            LogFinding.Kind.ELEMENT, LogFinding.Kind.ELEMENT_OR_AIR, LogFinding.Kind.WEAK, LogFinding.Kind.STUCK);
+
     private final Followed f;
     private final List<LogFinding> out = new ArrayList<>();
     /** What lies behind this interval is not looked at: the kiln is off for good. */
     private int end;
+    /** Smallest lasting loss of element power, as a share, that would be told; NaN where the record tells too little. */
+    private double smallest = Double.NaN;
+    /** The same for a damper that is not logged, as a share of the way from the plan's setting to all open. */
+    private double smallestAir = Double.NaN;
 
     private Diagnosis(Followed f) {
         this.f = f;
@@ -59,13 +69,30 @@ final class Diagnosis {
      * Where the cones prove the thermocouple wrong, nobody knows how its error grew between them: then only what shows in the readings as they
      * stand and in those put right is a finding of power or air.
      */
-    static List<LogFinding> of(Followed f) {
-        List<LogFinding> found = new Diagnosis(f).run();
+    static Diagnosis of(Followed f) {
+        Diagnosis d = new Diagnosis(f);
+        List<LogFinding> found = d.run();
         if (found.stream().anyMatch(x -> x.kind() == LogFinding.Kind.THERMOCOUPLE) && found.size() > 1) {
             List<LogFinding> plain = new Diagnosis(new Followed(f.c, false)).run();
             found.removeIf(x -> plain.stream().noneMatch(y -> y.kind() == x.kind()));
+            found.replaceAll(x -> POWER.contains(x.kind()) ? x.doubted() : x);
         }
-        return found;
+        return d;
+    }
+
+    /** What was found, worst first. */
+    List<LogFinding> findings() {
+        return out;
+    }
+
+    /** Smallest lasting loss of element power, as a share of what is asked, that the record would tell; NaN where it tells of none. */
+    double smallest() {
+        return Math.max(CHANGE, smallest);
+    }
+
+    /** Smallest opening of a damper that is not logged that the record would tell, as a share of the way from the plan to all open; NaN where it tells of none. */
+    double smallestAir() {
+        return smallestAir;
     }
 
     private List<LogFinding> run() {
@@ -74,7 +101,7 @@ final class Diagnosis {
         end = toEnd ? Math.max(0, gone - EDGE) : f.intervals();
         stuck();
         boolean lean = lean();
-        if (!change(lean) && !lean) {
+        if (!change(lean) && !lean && !sinks()) {
             weak();
         }
         // Somebody switches off a kiln that has long been short of power: that is no second fault.
@@ -89,7 +116,10 @@ final class Diagnosis {
                     || x.kind() == LogFinding.Kind.TOO_MUCH_AIR && !lean
                     || (x.kind() == LogFinding.Kind.TOO_MUCH_AIR || x.kind() == LogFinding.Kind.STUCK)
                             && x.timeS() > f.grid.timeS()[Math.max(0, gone - EDGE)]);
-            add(LogFinding.Kind.RELAY, gone, f.asked[gone] - f.logged.get(gone).neededW());
+            add(LogFinding.Kind.RELAY, gone, f.leastAsked[gone] - f.logged.get(gone).neededW());
+        }
+        for (DeadSpell x : f.c.log().dead()) {
+            out.add(new LogFinding(LogFinding.Kind.DEAD_PROBE, x.fromS(), x.kelvin(), Double.NaN, Double.NaN, false, true));
         }
         ConeCheck.wrong(f.offsets).ifPresent(out::add);
         out.sort(Comparator.comparing(LogFinding::kind));
@@ -122,7 +152,7 @@ final class Diagnosis {
     private boolean gives(int i, double least, double most) {
         double full = f.c.kiln().elements().fullW();
         double share = f.logged.get(i).neededW() / full;
-        return f.asked[i] > ASKED_LEAST * full && share < most && (least == 0 || share > least);
+        return !f.blind[i] && f.leastAsked[i] > ASKED_LEAST * full && share < most && (least == 0 || share > least);
     }
 
     private boolean lastsToEnd(int from) {
@@ -137,25 +167,48 @@ final class Diagnosis {
 
     /** Power where a controller gives none: over its line, over a fixed share, or after the end. */
     private void stuck() {
-        double full = f.c.kiln().elements().fullW();
-        int run = 0;
-        for (int i = 0; i < f.intervals(); i++) {
-            run = f.logged.get(i).neededW() > stuckFrom(i) * full ? run + 1 : 0;
-            if (run == (f.tracker.step[i] < 0 ? STUCK_AFTER : STUCK_FOR)) {
-                add(LogFinding.Kind.STUCK, i - run + 1, Double.NaN);
-                // What stays on hides what is lost.
-                end = Math.min(end, Math.max(0, i - run - EDGE));
-                return;
-            }
+        if (!stuck(f.tracker.byProbe, false) && f.offsets.isEmpty()) {
+            stuck(f.tracker.byRows, true);
         }
     }
 
+    private boolean stuck(Tracker.Range possible, boolean orProbe) {
+        double full = f.c.kiln().elements().fullW();
+        int run = 0;
+        for (int i = 0; i < f.intervals(); i++) {
+            run = f.logged.get(i).neededW() > stuckFrom(i, possible) * full ? run + 1 : 0;
+            if (run == (f.tracker.step[i] < 0 ? STUCK_AFTER : STUCK_FOR)) {
+                add(LogFinding.Kind.STUCK, i - run + 1, Double.NaN, orProbe);
+                // What stays on hides what is lost.
+                end = Math.min(end, Math.max(0, i - run - EDGE));
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Share of full power that says at an interval that something stays on; infinite where nothing can be said. */
-    private double stuckFrom(int i) {
+    private double stuckFrom(int i, Tracker.Range possible) {
         int s = f.tracker.step[i];
-        if (f.tracker.unsure[i] || f.otherwise(i)) {
+        if (f.blind[i] || f.tracker.unsure[i] || f.otherwise(i)) {
             return Double.POSITIVE_INFINITY;
         }
+        double other = 0;
+        for (int k = possible.first()[i]; k <= possible.last()[i]; k++) {
+            if (k != s && k < f.tracker.over) {
+                other = Math.max(other, othersMost(k));
+            }
+        }
+        return Math.max(other, stuckFrom(i, s));
+    }
+
+    /** The same for a step that may be in force instead of the likeliest; its line nobody knows. */
+    private double othersMost(int step) {
+        double share = f.c.steps().get(step).elementShare();
+        return Double.isNaN(share) ? Double.POSITIVE_INFINITY : share + STUCK_SHARE;
+    }
+
+    private double stuckFrom(int i, int s) {
         if (s < 0) {
             return i > 0 && f.tracker.step[i - 1] < 0 && !f.gasOn(i) ? STUCK_POWER : Double.POSITIVE_INFINITY;
         }
@@ -173,7 +226,7 @@ final class Diagnosis {
         }
         double line = start;
         if (!(step.goal() instanceof Step.Hold)) {
-            if (Double.isInfinite(step.rateKPerS())) {
+            if (Double.isInfinite(step.rateKPerS()) || f.vague(s)) {
                 return Double.POSITIVE_INFINITY;
             }
             double since = f.grid.timeS()[i] - f.tracker.lateS[s];
@@ -186,14 +239,31 @@ final class Diagnosis {
 
     /** The lasting loss of power that stands farthest above what a sound kiln may show. */
     private boolean change(boolean lean) {
-        Evidence evidence = new Evidence(f, end);
+        boolean probe = false;
+        Evidence whole = new Evidence(f, end, true);
+        Evidence evidence = whole;
+        smallest = SURE * whole.sd(LEAST);
         Evidence.Loss loss = evidence.strongest(true, LEAST, LEAST);
+        if (!sure(loss) && f.offsets.isEmpty()) {
+            evidence = new Evidence(f, end, false);
+            loss = evidence.strongest(true, LEAST, LEAST);
+            probe = true;
+        }
+        probe |= sure(loss) && f.offsets.isEmpty() && loss.share() < evidence.pretended();
         boolean air = f.damperLogged && !sure(loss);
         if (air) {
-            loss = evidence.strongest(false, LEAST, LEAST);
+            probe = false;
+            loss = whole.strongest(false, LEAST, LEAST);
         }
+        Evidence.Loss open = f.damperLogged ? null : whole.air(LEAST);
+        smallestAir = open == null ? Double.NaN : SURE * open.sd();
         if (!sure(loss)) {
-            return false;
+            boolean told = open != null && open.sigmas() > SURE;
+            if (told) {
+                double lost = f.asked[open.at()] - f.planned.get(open.at()).neededW();
+                add(LogFinding.Kind.ELEMENT_OR_AIR, open.at(), Math.max(0, lost), f.offsets.isEmpty());
+            }
+            return told;
         }
         LogFinding.Kind kind;
         if (!gasSoon(loss.at())) {
@@ -204,9 +274,29 @@ final class Diagnosis {
             kind = LogFinding.Kind.ELEMENT_OR_AIR;
         }
         if (kind != LogFinding.Kind.TOO_MUCH_AIR || !lean) {
-            add(kind, loss.at(), loss.share() * f.asked[loss.at()]);
+            add(kind, loss.at(), loss.share() * f.asked[loss.at()], probe);
         }
         return true;
+    }
+
+    /** A reading that sinks for long with far less power than any step asks that may be in force. */
+    private boolean sinks() {
+        double full = f.c.kiln().elements().fullW();
+        int run = 0;
+        for (int i = 0; i < end; i++) {
+            double lost = f.leastAsked[i] - f.logged.get(i).neededW();
+            run = lost > CIRCUIT * full && f.grid.climbKPerS()[i] < FALL_K_PER_S ? run + 1 : 0;
+            if (run == SINKS_FOR) {
+                int from = i - run + 1;
+                add(
+                        gasSoon(from) && !f.damperLogged ? LogFinding.Kind.ELEMENT_OR_AIR : LogFinding.Kind.ELEMENT,
+                        from,
+                        lost,
+                        f.offsets.isEmpty());
+                return true;
+            }
+        }
+        return false;
     }
 
     private boolean sure(Evidence.Loss loss) {
@@ -250,7 +340,7 @@ final class Diagnosis {
         for (int i = 0; i < f.intervals(); i++) {
             double is = f.logged.get(i).flow().lambda();
             double plan = f.planned.get(i).flow().lambda();
-            run = f.gasOn(i) && plan > 0 && is > plan + LEAN ? run + 1 : 0;
+            run = !f.blind[i] && f.gasOn(i) && plan > 0 && is > plan + LEAN ? run + 1 : 0;
             if (run == LEAN_FOR) {
                 add(
                         LogFinding.Kind.TOO_MUCH_AIR,
@@ -270,17 +360,21 @@ final class Diagnosis {
             return;
         }
         if (m < CIRCUIT) {
-            out.add(new LogFinding(LogFinding.Kind.WEAK, 0, Double.NaN, m * full, Double.NaN, false));
+            out.add(new LogFinding(LogFinding.Kind.WEAK, 0, Double.NaN, m * full, Double.NaN, false, f.offsets.isEmpty()));
             return;
         }
         int i = 0;
         while (Double.isNaN(f.asked[i]) || f.missing(i, true) < WEAK) {
             i++;
         }
-        add(f.damperLogged || !f.gasOn(i) ? LogFinding.Kind.ELEMENT : LogFinding.Kind.ELEMENT_OR_AIR, i, m * full);
+        add(f.damperLogged || !f.gasOn(i) ? LogFinding.Kind.ELEMENT : LogFinding.Kind.ELEMENT_OR_AIR, i, m * full, f.offsets.isEmpty());
     }
 
     private void add(LogFinding.Kind kind, int i, double lostW) {
+        add(kind, i, lostW, false);
+    }
+
+    private void add(LogFinding.Kind kind, int i, double lostW, boolean orProbe) {
         boolean falls = false;
         for (int k = i; k < Math.min(f.intervals(), i + WINDOW); k++) {
             int s = f.tracker.step[k];
@@ -289,6 +383,6 @@ final class Diagnosis {
                             && t.temperatureK() < f.kelvin[f.tracker.begin[s]];
             falls |= !cools && f.grid.climbKPerS()[k] < FALL_K_PER_S;
         }
-        out.add(new LogFinding(kind, f.grid.timeS()[i], f.grid.kelvin()[i], lostW, Double.NaN, falls));
+        out.add(new LogFinding(kind, f.grid.timeS()[i], f.grid.kelvin()[i], lostW, Double.NaN, falls, orProbe));
     }
 }

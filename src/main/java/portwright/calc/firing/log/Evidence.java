@@ -2,6 +2,7 @@ package portwright.calc.firing.log;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.RealMatrix;
@@ -25,6 +26,11 @@ final class Evidence {
     private static final double WARM_K = 723.15;
 
     private static final double GAS = 0.15;
+    private static final double ZERO_C = 273.15;
+    /** Drift of a base metal thermocouple begins about here and is counted at cone 10. */
+    private static final double DRIFT_C = 600;
+
+    private static final double FULL_C = 1285;
     private static final double WANDER = 0.02;
     private static final double WANDER_S = 3600;
     private static final double NOISE_S = 600;
@@ -52,8 +58,11 @@ final class Evidence {
     private final Followed f;
     private final RealMatrix inverse;
 
-    /** @param end first interval not looked at */
-    Evidence(Followed f, int end) {
+    /**
+     * @param end first interval not looked at
+     * @param probe whether the thermocouple, too, may be off as far as {@link ProbeBand} says
+     */
+    Evidence(Followed f, int end, boolean probe) {
         this.f = f;
         List<Integer> list = new ArrayList<>();
         for (int i = 0; i < end; i++) {
@@ -70,12 +79,16 @@ final class Evidence {
             return;
         }
         KilnHeat k = f.c.kiln();
-        List<double[]> unsure = List.of(
+        List<double[]> unsure = new ArrayList<>(List.of(
                 moved(k.withLossFactor(k.lossFactor() * (1 + LOSS))),
                 moved(k.withLoad(k.loadHeatCapacityJPerK() * (1 + LOAD))),
                 lagging(),
                 column(i -> POWER * asked[i]),
-                column(i -> GAS * f.logged.get(told[i]).flow().fuelNetW() / full));
+                column(i -> GAS * f.logged.get(told[i]).flow().fuelNetW() / full)));
+        if (probe) {
+            unsure.add(reading(t -> f.band.sdShare() * t));
+            unsure.add(reading(t -> f.band.sdShare() * FULL_C * Math.max(0, t - DRIFT_C) / (FULL_C - DRIFT_C)));
+        }
         double noise = noise(column(i -> f.missing(told[i], true)));
         double[][] s = new double[n][n];
         for (int i = 0; i < n; i++) {
@@ -127,6 +140,52 @@ final class Evidence {
         return column(f.need(f.c, ahead, true));
     }
 
+    /** Largest share of the power asked that a thermocouple as low as {@link ProbeBand} allows can pretend is lost. */
+    double pretended() {
+        double[] low = reading(t -> f.band.lowShare() * t);
+        double most = 0;
+        for (int i = 0; i < low.length; i++) {
+            most = Math.max(most, low[i] / asked[i]);
+        }
+        return most;
+    }
+
+    /**
+     * The air that stands farthest above what a sound kiln may show, from some time of the gas on, as a share of what a damper all open
+     * lets in beyond the plan's; null where the record tells too little.
+     */
+    Loss air(int least) {
+        if (inverse == null) {
+            return null;
+        }
+        List<Replay.Need> wide = Replay.run(f.c.kiln(), f.c.gas(), f.grid.timeS(), f.kelvin, i -> {
+            Replay.Setting s = f.setting(i, false);
+            return s.gas() ? new Replay.Setting(true, true, 1) : s;
+        });
+        double[] open = column(i -> f.gasOn(told[i])
+                ? Math.max(0, wide.get(told[i]).neededW() - f.planned.get(told[i]).neededW())
+                        / f.c.kiln().elements().fullW()
+                : 0);
+        double[] weighed = inverse.operate(column(i -> f.missing(told[i], false)));
+        Loss best = null;
+        for (int k = 0; k <= told.length - least; k++) {
+            if (f.gasOn(told[k])) {
+                Loss x = from(k, weighed, open);
+                best = best == null || x.sigmas() > best.sigmas() ? x : best;
+            }
+        }
+        return best;
+    }
+
+    /** The chamber hotter than the reading by an error that depends on the reading, both in °C. */
+    private double[] reading(DoubleUnaryOperator error) {
+        double[] along = f.kelvin.clone();
+        for (int i = 0; i < along.length; i++) {
+            along[i] += error.applyAsDouble(along[i] - ZERO_C);
+        }
+        return column(f.need(f.c, along, true));
+    }
+
     private double[] column(List<Replay.Need> need) {
         double full = f.c.kiln().elements().fullW();
         return column(i -> (need.get(told[i]).neededW() - f.logged.get(told[i]).neededW()) / full);
@@ -164,13 +223,25 @@ final class Evidence {
         return best;
     }
 
+    /** Standard deviation of the share of a loss that begins half way through what is told; NaN where the record tells too little. */
+    double sd(int least) {
+        if (inverse == null || told.length < 2 * least) {
+            return Double.NaN;
+        }
+        return from(told.length / 2, new double[told.length]).sd();
+    }
+
     /** The loss that begins at a told interval; its edge is smeared as wide as the readings that an interval rests on. */
     private Loss from(int k, double[] weighed) {
+        return from(k, weighed, asked);
+    }
+
+    private Loss from(int k, double[] weighed, double[] whole) {
         int wide = (int) Math.ceil(f.grid.reachS()[told[k]] / Grid.SPACING_S);
         int n = told.length;
-        double[] lost = column(i -> asked[i] * Math.max(0, Math.min(1, 0.5 + (told[i] - told[k]) / (2.0 * wide))));
+        double[] lost = column(i -> whole[i] * Math.max(0, Math.min(1, 0.5 + (told[i] - told[k]) / (2.0 * wide))));
         int first = 0;
-        while (lost[first] == 0) {
+        while (first < n - 1 && lost[first] == 0) {
             first++;
         }
         double top = 0;

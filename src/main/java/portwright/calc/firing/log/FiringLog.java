@@ -11,8 +11,10 @@ import portwright.calc.draft.DamperPlate;
  * @param rows good rows in time order
  * @param faults rows and cells left out, by line
  * @param remarks how the file was understood
+ * @param dead when the thermocouple told nothing
  */
-public record FiringLog(List<LogRow> rows, List<LogFault> faults, List<String> remarks) {
+public record FiringLog(List<LogRow> rows, List<LogFault> faults, List<String> remarks, List<DeadSpell> dead) {
+    private static final double ONE_LOOK_S = 1200;
     private static final double COOLED_K = 15;
     private static final double AT_PEAK_K = 4;
 
@@ -20,6 +22,7 @@ public record FiringLog(List<LogRow> rows, List<LogFault> faults, List<String> r
         rows = List.copyOf(rows);
         faults = List.copyOf(faults);
         remarks = List.copyOf(remarks);
+        dead = List.copyOf(dead);
     }
 
     /**
@@ -34,7 +37,7 @@ public record FiringLog(List<LogRow> rows, List<LogFault> faults, List<String> r
         List<String> said = new ArrayList<>(remarks);
         if (plate == null) {
             said.add("the damper is noted as travel of the plate, but the design has no flue; the column is not used");
-            return new FiringLog(rows.stream().map(r -> r.damper(null)).toList(), faults, said);
+            return new FiringLog(rows.stream().map(r -> r.damper(null)).toList(), faults, said, dead);
         }
         said.add(String.format(
                 Locale.ROOT,
@@ -45,7 +48,8 @@ public record FiringLog(List<LogRow> rows, List<LogFault> faults, List<String> r
                         .map(r -> r.damperM() == null ? r : r.damper(plate.openShare(r.damperM())))
                         .toList(),
                 faults,
-                said);
+                said,
+                dead);
     }
 
     /** Rows with a temperature. */
@@ -55,13 +59,18 @@ public record FiringLog(List<LogRow> rows, List<LogFault> faults, List<String> r
 
     /**
      * The earliest time at which the cone noted in a row may have fallen, s: the reading before the look at which it was seen. Cones in rows one
-     * below the other were seen at one look. A cone noted while the kiln cools fell by the time of its peak. The row's own time where
+     * below the other were seen at one look, unless more than 20 minutes lie between them. A cone noted while the kiln cools fell by the time of its peak. The row's own time where
      * nothing is read before it.
      */
     public double before(LogRow row) {
-        int at = rows.indexOf(row);
+        int at = 0;
+        while (rows.get(at) != row) {
+            at++;
+        }
         int look = at;
-        while (look > 0 && rows.get(look - 1).cone() != null) {
+        while (look > 0
+                && rows.get(look - 1).cone() != null
+                && rows.get(look).timeS() - rows.get(look - 1).timeS() <= ONE_LOOK_S) {
             look--;
         }
         double before = Double.NaN;
@@ -87,6 +96,11 @@ public record FiringLog(List<LogRow> rows, List<LogFault> faults, List<String> r
             }
         }
         return before;
+    }
+
+    /** Times without readings that are too long to be bridged. */
+    public List<Gap> gaps() {
+        return Gap.of(readings());
     }
 
     /** Rows that tell of a fallen cone, in time order. */

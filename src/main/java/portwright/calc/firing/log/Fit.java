@@ -35,7 +35,7 @@ public record Fit(double lossFactor, double leakM2, String whyNoLoss, String why
      */
     public static Fit of(RecordCase c, DoubleFunction<GasExchange> draft) {
         Followed base = new Followed(c);
-        for (LogFinding f : Diagnosis.of(base)) {
+        for (LogFinding f : Diagnosis.of(base).findings()) {
             if (f.kind() != LogFinding.Kind.WEAK && f.kind() != LogFinding.Kind.THERMOCOUPLE) {
                 String why = "the record shows a fault; fit one without";
                 return new Fit(Double.NaN, Double.NaN, why, why, Double.NaN);

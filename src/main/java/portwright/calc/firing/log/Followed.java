@@ -14,15 +14,22 @@ final class Followed {
     private static final double GAS_OFF_SCALE = 0.15;
     private static final double WARM_START_K = 373.15;
     private static final int SETTLE = 12;
+    private static final double SAME_SHARE = 0.05;
 
     final RecordCase c;
     final Grid grid;
     final List<ConeOffset> offsets;
     final double[] kelvin;
+    final ProbeBand band;
     final Tracker tracker;
     final boolean damperLogged;
+    final List<Gap> gaps;
+    /** Intervals of which nothing is told because of a gap. */
+    final boolean[] blind;
     /** Power that the step asks of the elements, W; NaN where the record does not tell. */
     final double[] asked;
+    /** The least that any step asks that may be in force, W; NaN where the record does not tell. */
+    final double[] leastAsked;
 
     final List<Replay.Need> logged;
     final List<Replay.Need> planned;
@@ -40,13 +47,19 @@ final class Followed {
         }
         offsets = ConeCheck.offsets(c.log(), grid);
         kelvin = putRight ? ConeCheck.corrected(grid, offsets) : grid.kelvin();
-        tracker = new Tracker(grid, kelvin, c.steps(), c.log());
+        band = ProbeBand.of(offsets);
+        tracker = new Tracker(grid, kelvin, c.steps(), c.log(), band);
+        gaps = c.log().gaps();
+        blind = blind();
         damperLogged = Arrays.stream(grid.damper()).anyMatch(d -> !Double.isNaN(d));
         logged = need(c, kelvin, true);
         planned = damperLogged ? need(c, kelvin, false) : logged;
         asked = new double[grid.size() - 1];
+        leastAsked = new double[asked.length];
+        Arrays.fill(leastAsked, Double.NaN);
         for (int i = 0; i < asked.length; i++) {
             asked[i] = asked(i);
+            leastAsked[i] = Double.isNaN(asked[i]) ? leastAsked[i] : asked[i];
         }
     }
 
@@ -55,9 +68,13 @@ final class Followed {
         grid = f.grid;
         offsets = f.offsets;
         kelvin = f.kelvin;
+        band = f.band;
         tracker = f.tracker;
         damperLogged = f.damperLogged;
+        gaps = f.gaps;
+        blind = f.blind;
         asked = f.asked;
+        leastAsked = f.leastAsked;
         logged = need(other, kelvin, true);
         planned = logged;
     }
@@ -82,6 +99,23 @@ final class Followed {
         return open ? new Setting(gas, true, d) : Setting.PLUGGED;
     }
 
+    /** Whether a time lies in a gap between readings. */
+    boolean gapAt(double seconds) {
+        return gaps.stream().anyMatch(g -> seconds > g.fromS() && seconds < g.toS());
+    }
+
+    /** Intervals that touch a gap, or follow one so soon that the walls may be colder or hotter than the line over the gap has them. */
+    private boolean[] blind() {
+        boolean[] out = new boolean[grid.size()];
+        for (Gap g : gaps) {
+            double untilS = g.toS() + Math.min(SETTLE * Grid.SPACING_S, g.seconds());
+            for (int i = 0; i < out.length; i++) {
+                out[i] |= grid.timeS()[i] + Grid.SPACING_S > g.fromS() && grid.timeS()[i] < untilS;
+            }
+        }
+        return out;
+    }
+
     private double lastDamper() {
         double[] d = c.plannedDamper();
         return d.length == 0 ? 1 : d[d.length - 1];
@@ -103,13 +137,18 @@ final class Followed {
 
     /** Gas flow against the design's, from the logged pressure; 1 where it is not known. */
     double gasScale(int i) {
-        double pa = grid.gasPa()[i];
+        return gasScale(grid.gasPa()[i]);
+    }
+
+    /** The same at a pressure, Pa. */
+    double gasScale(double pa) {
         return Double.isNaN(pa) || pa <= 0 || !(c.designGasPa() > 0) ? 1 : Math.sqrt(pa / c.designGasPa());
     }
 
     private double asked(int i) {
         int s = tracker.step[i];
         if (s < 0
+                || blind[i]
                 || tracker.unsure[i]
                 || Math.abs(gasScale(i) - 1) > GAS_OFF_SCALE
                 || kelvin[0] > WARM_START_K && i < SETTLE) {
@@ -127,12 +166,24 @@ final class Followed {
         if (!step.electric() || otherwise(i)) {
             return Double.NaN;
         }
+        int smear = offsets.isEmpty() ? (int) Math.ceil(Grid.HALF_S / Grid.SPACING_S) : 0;
+        int first = Math.max(0, i - smear);
+        int last = Math.min(tracker.step.length - 1, i + smear);
+        double least = most(s);
+        for (int k = tracker.byProbe.first()[first]; k <= tracker.byProbe.last()[last]; k++) {
+            double other = k == s ? least : asks(k, i);
+            least = Double.isNaN(other) ? Double.NaN : Math.min(least, other);
+        }
+        if (!(least >= most(s) - SAME_SHARE)) {
+            leastAsked[i] = asks(s, i) > 0 ? full * least : Double.NaN;
+            return Double.NaN;
+        }
         if (!Double.isNaN(step.elementShare())) {
             return full * step.elementShare();
         }
         double start = kelvin[tracker.begin[s]];
         if (step.goal() instanceof Step.Hold) {
-            return kelvin[i] < start - HOLD_K ? full : Double.NaN;
+            return !vague(s) && kelvin[i] < start - HOLD_K ? full : Double.NaN;
         }
         if (step.goal() instanceof Step.To to && to.temperatureK() < start) {
             return Double.NaN;
@@ -140,11 +191,48 @@ final class Followed {
         if (Double.isInfinite(step.rateKPerS())) {
             return full;
         }
+        if (vague(s)) {
+            return Double.NaN;
+        }
         double set = start + step.rateKPerS() * (grid.timeS()[i] - grid.timeS()[tracker.begin[s]]);
         if (step.goal() instanceof Step.To to) {
             set = Math.min(set, to.temperatureK());
         }
         return set - kelvin[i] > LAG_K && grid.climbKPerS()[i] < SLOW_SHARE * step.rateKPerS() ? full : Double.NaN;
+    }
+
+    /** Largest share of the element power that a step may ask. */
+    private double most(int step) {
+        double share = c.steps().get(step).elementShare();
+        return Double.isNaN(share) ? 1 : share;
+    }
+
+    /**
+     * Share of the element power that a step would ask at an interval: all along, or because the reading has fallen well below where it was;
+     * NaN where a controller chooses it, or behind the last step.
+     */
+    private double asks(int step, int i) {
+        if (step >= tracker.over) {
+            return Double.NaN;
+        }
+        Step x = c.steps().get(step);
+        if (!x.electric()) {
+            return 0;
+        }
+        boolean full = !(x.goal() instanceof Step.Hold) && Double.isInfinite(x.rateKPerS());
+        double peak = 0;
+        for (int k = 0; k <= i; k++) {
+            peak = Math.max(peak, kelvin[k]);
+        }
+        double start = tracker.begin[step] < 0 ? kelvin[i] : kelvin[tracker.begin[step]];
+        boolean cools = x.goal() instanceof Step.To to && to.temperatureK() < start;
+        boolean behind = !cools && kelvin[i] < peak - 2 * LAG_K;
+        return !Double.isNaN(x.elementShare()) || full || behind ? most(step) : Double.NaN;
+    }
+
+    /** Whether a step began in a gap, so that nobody knows from when its line counts. */
+    boolean vague(int step) {
+        return blind[tracker.begin[step]];
     }
 
     /** Missing power as a share of full power, with the logged or the planned damper; NaN where the record does not tell. */

@@ -18,6 +18,7 @@ record Grid(double[] timeS, double[] kelvin, double[] climbKPerS, double[] dampe
     static final double HALF_S = 480;
 
     static Grid of(FiringLog log) {
+        List<LogRow> rows = log.rows();
         List<LogRow> r = log.readings();
         double end = r.get(r.size() - 1).timeS();
         double begin = r.get(0).timeS();
@@ -38,12 +39,10 @@ record Grid(double[] timeS, double[] kelvin, double[] climbKPerS, double[] dampe
             }
             g.timeS[i] = t;
             g.line(i, r, from, to);
-            while (state < r.size() && r.get(state).timeS() <= t + 1e-6) {
-                damper = r.get(state).damperShare() == null
-                        ? damper
-                        : r.get(state).damperShare();
-                gas = r.get(state).gasPa() == null ? gas : r.get(state).gasPa();
-                state++;
+            while (state < rows.size() && rows.get(state).timeS() <= t + 1e-6) {
+                LogRow x = rows.get(state++);
+                damper = x.damperShare() == null ? damper : x.damperShare();
+                gas = x.gasPa() == null ? gas : x.gasPa();
             }
             g.damper[i] = damper;
             g.gasPa[i] = gas;

@@ -1,5 +1,6 @@
 package portwright.calc.firing.log;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
@@ -17,6 +18,9 @@ import portwright.units.QuantityException;
  * @param timeUnitS seconds of one unit of a bare number in the time column; NaN: not said
  * @param elapsed the time column says that it counts from the start
  * @param pressurePa pascals of one unit of the pressure column; NaN: each cell must say it
+ * @param second a further temperature column, beside which the first is laid
+ * @param secondCelsius its scale; the first one's where it says none
+ * @param unused columns with a name that are not read
  */
 record Header(
         int line,
@@ -34,7 +38,10 @@ record Header(
         Boolean celsius,
         double timeUnitS,
         boolean elapsed,
-        double pressurePa) {
+        double pressurePa,
+        int second,
+        Boolean secondCelsius,
+        List<Integer> unused) {
     private static final Pattern CELSIUS =
             Pattern.compile("°\\s*c\\b|º\\s*c\\b|℃|celsius|centigrade|\\bdeg\\.?\\s*c\\b|\\bc\\b");
     private static final Pattern FAHRENHEIT =
@@ -60,6 +67,8 @@ record Header(
         int pressure = -1;
         int cone = -1;
         int note = -1;
+        int second = -1;
+        List<Integer> unused = new ArrayList<>();
         for (int i = 0; i < names.size(); i++) {
             String n = plain(names.get(i));
             if (n.isEmpty() || Character.isDigit(n.charAt(0))) {
@@ -79,6 +88,10 @@ record Header(
                 temperature = i;
             } else if (time < 0 && TIME.matcher(n).find()) {
                 time = i;
+            } else if (second < 0 && temperature >= 0 && isTemperature(n)) {
+                second = i;
+            } else {
+                unused.add(i);
             }
         }
         if (time < 0 && date >= 0) {
@@ -88,10 +101,7 @@ record Header(
         if (time < 0 || temperature < 0) {
             return null;
         }
-        String t = plain(names.get(temperature));
-        Boolean celsius = FAHRENHEIT.matcher(t).find()
-                ? Boolean.FALSE
-                : CELSIUS.matcher(t).find() ? Boolean.TRUE : null;
+        Boolean celsius = celsius(names.get(temperature));
         String clock = plain(names.get(time));
         boolean mixed = clock.matches(".*h+:?m+.*");
         double unit = mixed
@@ -117,7 +127,18 @@ record Header(
                 celsius,
                 unit,
                 clock.contains("elapsed") || clock.contains("duration"),
-                pressure < 0 ? Double.NaN : pascals(plain(names.get(pressure))));
+                pressure < 0 ? Double.NaN : pascals(plain(names.get(pressure))),
+                second,
+                second >= 0 && celsius(names.get(second)) != null ? celsius(names.get(second)) : celsius,
+                List.copyOf(unused));
+    }
+
+    /** Scale that the name of a column says: true for Celsius, false for Fahrenheit, null for neither. */
+    static Boolean celsius(String name) {
+        String t = plain(name);
+        return FAHRENHEIT.matcher(t).find()
+                ? Boolean.FALSE
+                : CELSIUS.matcher(t).find() ? Boolean.TRUE : null;
     }
 
     private static boolean isTemperature(String n) {

@@ -9,10 +9,18 @@ package portwright.calc.firing.log;
  * @param lostW power missing against what the step asks, W; NaN where that is not the measure
  * @param offsetK reading error; NaN where that is not the measure
  * @param falls whether the temperature falls or stands after it
+ * @param orProbe whether a thermocouple that reads wrong may be the cause as well, or alone
  */
-public record LogFinding(Kind kind, double timeS, double kelvin, double lostW, double offsetK, boolean falls) {
+public record LogFinding(
+        Kind kind, double timeS, double kelvin, double lostW, double offsetK, boolean falls, boolean orProbe) {
+    LogFinding doubted() {
+        return new LogFinding(kind, timeS, kelvin, lostW, offsetK, falls, true);
+    }
+
     /** Kinds, worst first. */
     public enum Kind {
+        /** The thermocouple tells nothing: open, pinned, or fallen to the room. */
+        DEAD_PROBE,
         /** Nearly all element power is gone, once or in spells: relay, switch, breaker or controller. */
         RELAY,
         /** The elements stay on above what the controller asks: a relay or contactor stuck shut. */

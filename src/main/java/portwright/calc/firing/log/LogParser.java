@@ -14,21 +14,18 @@ import portwright.data.Cones;
 /** Reads a logged firing from a table with a header line. Whatever is left out is told by line and reason. */
 public final class LogParser {
     private static final int HEADER_WITHIN = 60;
-    private static final double COLDEST_K = 223.15;
-    private static final double HOTTEST_K = 1773.15;
-    private static final double ZERO_C = 273.15;
     private static final String EXAMPLE = "Write a first line such as: time, temp °C, damper %, cone, notes";
     private static final Pattern CONE = Pattern.compile("(?:cone|\\^|Δ|∆|△)?\\s*(0?\\d{1,2})\\b");
     private static final Pattern FALLEN = Pattern.compile(
             "(?:cone|\\^|Δ|∆|△)\\s*(0?\\d{1,2})\\s*(?:is|has|went|just)?\\s*(?:down|fell|fallen|flat|over|dropped|drops)\\b",
             Pattern.CASE_INSENSITIVE);
-    private static final Pattern DEGREES = Pattern.compile("[°º .]|deg");
     private static final Pattern NOT_YET =
             Pattern.compile("start|soft|half|bend|moving|stand|not ", Pattern.CASE_INSENSITIVE);
 
     private final Cones cones = Cones.load();
     private final List<LogFault> faults = new ArrayList<>();
     private final List<String> remarks = new ArrayList<>();
+    private final SecondReading second = new SecondReading();
 
     private LogParser() {}
 
@@ -87,7 +84,9 @@ public final class LogParser {
         for (int i = 0; i < cells.size(); i++) {
             row(h, cells.get(i), numbers.get(i), comma, rows, clocks);
         }
-        List<LogRow> timed = Spikes.leftOut(new Times(h.elapsed(), faults, remarks).order(rows, clocks), faults);
+        columns(h, Cells.split(lines[h.line() - 1].replaceFirst("^#\\s*", ""), h.delimiter()));
+        DeadProbe.Left alive = DeadProbe.leftOut(new Times(h.elapsed(), faults, remarks).order(rows, clocks), faults);
+        List<LogRow> timed = alive.rows();
         if (timed.stream().noneMatch(r -> r.kelvin() != null)) {
             throw new LogException("no row with both a time and a temperature can be used"
                     + (faults.isEmpty()
@@ -96,7 +95,16 @@ public final class LogParser {
                                     + faults.get(0).reason()) + ". " + EXAMPLE);
         }
         faults.sort((a, b) -> Integer.compare(a.line(), b.line()));
-        return new FiringLog(timed, faults, remarks);
+        return new FiringLog(timed, faults, remarks, alive.spells());
+    }
+
+    private void columns(Header h, List<String> names) {
+        if (h.second() >= 0) {
+            remarks.add(second.words(names.get(h.temperature()), names.get(h.second())));
+        }
+        if (!h.unused().isEmpty()) {
+            remarks.add("columns not used: " + String.join(", ", h.unused().stream().map(i -> '"' + names.get(i) + '"').toList()));
+        }
     }
 
     private Header header(String[] lines) {
@@ -130,7 +138,7 @@ public final class LogParser {
                 .toList();
         if (h.celsius() == null
                 && !some.isEmpty()
-                && some.stream().noneMatch(r -> scale(Cells.unit(r.get(h.temperature()))) != null)) {
+                && some.stream().noneMatch(r -> Reading.scale(Cells.unit(r.get(h.temperature()))) != null)) {
             throw new LogException(
                     "the temperature column does not say its scale. Name it temp °C or temp °F in line " + h.line());
         }
@@ -164,35 +172,20 @@ public final class LogParser {
         }
         String note = cell(cells, h.note());
         String cone = cone(line, cell(cells, h.cone()), note);
-        String t = cell(cells, h.temperature());
-        Double kelvin = null;
-        if (!t.isEmpty()) {
-            kelvin = kelvin(h, t, comma);
-            if (kelvin == null || kelvin < COLDEST_K || kelvin > HOTTEST_K) {
-                String why = kelvin == null
-                        ? "\"" + t + "\" is no temperature; write 900 or 900 °C"
-                        : "\"" + t + "\" is outside -50 to 1500 °C";
-                if (cone == null) {
-                    skip(line, why);
-                    return;
-                }
-                faults.add(new LogFault(line, false, why));
-                kelvin = null;
-            }
-        } else if (cone == null && note.isEmpty()) {
-            skip(line, "no temperature");
+        DamperCell damper = damper(h, line, cell(cells, h.damper()));
+        Double gas = pressure(h, line, cell(cells, h.pressure()));
+        LogRow row = new LogRow(line, 0, null, damper.share(), damper.travelM(), gas, cone, note);
+        Reading reading = Reading.of(cell(cells, h.temperature()), h.celsius(), comma, row);
+        if (reading.why() != null) {
+            faults.add(new LogFault(line, !row.tells(), reading.why()));
+        }
+        if (h.second() >= 0) {
+            second.row(line, reading.kelvin(), Reading.kelvin(cell(cells, h.second()), h.secondCelsius(), comma));
+        }
+        if (reading.kelvin() == null && !row.tells()) {
             return;
         }
-        DamperCell damper = damper(h, line, cell(cells, h.damper()));
-        rows.add(new LogRow(
-                line,
-                0,
-                kelvin,
-                damper.share(),
-                damper.travelM(),
-                pressure(h, line, cell(cells, h.pressure())),
-                cone,
-                note));
+        rows.add(row.reading(reading.kelvin()));
         clocks.add(clock);
     }
 
@@ -202,24 +195,6 @@ public final class LogParser {
 
     private static String cell(List<String> cells, int i) {
         return i < 0 || i >= cells.size() ? "" : cells.get(i);
-    }
-
-    private static Double kelvin(Header h, String text, Cells.Comma comma) {
-        double v = Cells.number(text, comma);
-        String unit = Cells.unit(text);
-        Boolean celsius = unit.isEmpty() ? h.celsius() : scale(unit);
-        if (Double.isNaN(v) || celsius == null) {
-            return null;
-        }
-        return celsius ? v + ZERO_C : (v - 32) / 1.8 + ZERO_C;
-    }
-
-    private static Boolean scale(String unit) {
-        return switch (DEGREES.matcher(unit.toLowerCase(Locale.ROOT)).replaceAll("")) {
-            case "c", "℃" -> Boolean.TRUE;
-            case "f", "℉" -> Boolean.FALSE;
-            default -> null;
-        };
     }
 
     private DamperCell damper(Header h, int line, String text) {

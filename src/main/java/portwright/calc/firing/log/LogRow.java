@@ -5,7 +5,7 @@ package portwright.calc.firing.log;
  *
  * @param line in the file, from 1
  * @param timeS from the first good row, s
- * @param kelvin reading of the thermocouple, K; null in a row that only tells of a cone or carries a note
+ * @param kelvin reading of the thermocouple, K; null in a row that only tells of a cone, damper or gas or carries a note
  * @param damperShare open share of the flues, 0 to 1; null where the log does not say
  * @param damperM travel of the plate from all shut, m; null where the log gives the share or nothing
  * @param gasPa gauge pressure of the gas, Pa; null where the log does not say
@@ -21,12 +21,21 @@ public record LogRow(
         Double gasPa,
         String cone,
         String note) {
+    /** Whether the row tells anything beside its reading. */
+    boolean tells() {
+        return cone != null || !note.isEmpty() || damperShare != null || damperM != null || gasPa != null;
+    }
+
     LogRow at(double seconds) {
         return new LogRow(line, seconds, kelvin, damperShare, damperM, gasPa, cone, note);
     }
 
     LogRow withoutReading() {
-        return new LogRow(line, timeS, null, damperShare, damperM, gasPa, cone, note);
+        return reading(null);
+    }
+
+    LogRow reading(Double k) {
+        return new LogRow(line, timeS, k, damperShare, damperM, gasPa, cone, note);
     }
 
     LogRow damper(Double share) {

@@ -16,13 +16,17 @@ import portwright.calc.firing.Step;
  * @param steps the steps as they went
  * @param atmosphereS seconds in each atmosphere while gas burns; levels never met are absent
  * @param unknownAtmosphereS seconds with gas at a pressure that the design's flow does not cover
- * @param gasKg gas used
+ * @param gas gas used
  * @param topK highest smoothed reading
  * @param powerShare element power found against power asked, at full power; NaN where the record does not tell
  * @param telling minutes of the record that tell of the element power
  * @param reached whether the last step's goal was met
  * @param gasLogged whether the log tells of the gas; without, gas burns where the plan says so
  * @param damperLogged whether the log tells where the damper stood; without, the atmosphere is reckoned from the plan's settings
+ * @param gaps times without readings, on which no finding rests
+ * @param smallestLoss smallest lasting loss of element power that this record would show, as a share; NaN where it tells of none
+ * @param smallestAir smallest opening of a damper that is not logged that it would show, as a share of the way from the plan to all open;
+ *     NaN where the damper is logged or the record tells of none
  */
 public record RecordResult(
         List<LogFinding> findings,
@@ -31,13 +35,16 @@ public record RecordResult(
         List<StepRecord> steps,
         Map<AtmosphereLevel, Double> atmosphereS,
         double unknownAtmosphereS,
-        double gasKg,
+        GasUse gas,
         double topK,
         double powerShare,
         double telling,
         boolean reached,
         boolean gasLogged,
-        boolean damperLogged) {
+        boolean damperLogged,
+        List<Gap> gaps,
+        double smallestLoss,
+        double smallestAir) {
     private static final double GAS_SCALE_KNOWN = 0.08;
     private static final double STAND_K_PER_S = 5 / 3600.0;
     private static final double FALL_K_PER_S = -3 / 3600.0;
@@ -50,7 +57,7 @@ public record RecordResult(
         Map<AtmosphereLevel, Double> air = new EnumMap<>(AtmosphereLevel.class);
         double unknown = 0;
         double[] gas = new double[c.steps().size()];
-        double kg = 0;
+        GasUse used = GasUse.of(f, gas);
         List<Double> share = new ArrayList<>();
         for (int i = 0; i < f.intervals(); i++) {
             if (!Double.isNaN(f.asked[i])) {
@@ -60,32 +67,37 @@ public record RecordResult(
                 continue;
             }
             var flow = f.logged.get(i).flow();
-            double used = flow.fuelKgPerS() * f.gasScale(i) * Grid.SPACING_S;
-            kg += used;
-            if (f.tracker.step[i] >= 0) {
-                gas[f.tracker.step[i]] += used;
-            }
-            if (Math.abs(f.gasScale(i) - 1) > GAS_SCALE_KNOWN || !(flow.lambda() > 0)) {
+            if (f.gapAt(f.grid.timeS()[i] + Grid.SPACING_S / 2)
+                    || Math.abs(f.gasScale(i) - 1) > GAS_SCALE_KNOWN || !(flow.lambda() > 0)) {
                 unknown += Grid.SPACING_S;
             } else {
                 air.merge(AtmosphereLevel.of(flow.lambda()), Grid.SPACING_S, Double::sum);
             }
         }
         double top = java.util.Arrays.stream(f.grid.kelvin()).max().orElseThrow();
+        Diagnosis found = Diagnosis.of(f);
         return new RecordResult(
-                Diagnosis.of(f),
+                found.findings(),
                 spells(f),
                 f.offsets,
                 steps(f, gas),
                 air,
                 unknown,
-                kg,
+                used,
                 top,
                 Followed.median(share),
                 share.size() * Grid.SPACING_S / 60,
                 f.tracker.reached,
                 java.util.Arrays.stream(f.grid.gasPa()).anyMatch(pa -> !Double.isNaN(pa)),
-                f.damperLogged);
+                f.damperLogged,
+                f.gaps,
+                found.smallest(),
+                found.smallestAir());
+    }
+
+    /** Likeliest gas used, kg. */
+    public double gasKg() {
+        return gas.kg();
     }
 
     private static List<StepRecord> steps(Followed f, double[] gas) {
@@ -129,7 +141,7 @@ public record RecordResult(
     /** 2 falls, 1 stands, 0 neither. */
     private static int kind(Followed f, int i) {
         int s = f.tracker.step[i];
-        if (s < 0) {
+        if (s < 0 || f.gapAt(f.grid.timeS()[i] + Grid.SPACING_S / 2)) {
             return 0;
         }
         Step step = f.c.steps().get(s);

@@ -24,8 +24,8 @@ final class Spikes {
     private static final double HOT_K = 1273.15;
     private static final double HOT_K_PER_S = 300 / 3600.0;
     private static final double STEEPEST_K_PER_S = 600 / 3600.0;
-    private static final double RUN_LEAST_K = 60;
-    private static final double RUN_FASTER = 4;
+    static final double RUN_LEAST_K = 60;
+    static final double RUN_FASTER = 4;
     private static final double RUN_S = 1800;
     private static final int RUN_MOST = 400;
     private static final int PASSES = 4;
@@ -41,7 +41,7 @@ final class Spikes {
         noiseK = noise(rows);
     }
 
-    /** The rows without wild readings; each is told in the faults. A row that holds a cone or a note as well keeps those. */
+    /** The rows without wild readings; each is told in the faults. A row that tells something else as well keeps that. */
     static List<LogRow> leftOut(List<LogRow> rows, List<LogFault> faults) {
         List<LogRow> left = rows;
         for (int pass = 0; pass < PASSES; pass++) {
@@ -67,7 +67,7 @@ final class Spikes {
             int n = r.size() < 4 ? 0 : run(r, before, i);
             for (int k = i; k < i + n; k++) {
                 wild[k] = true;
-                faults.add(new LogFault(r.get(k).line(), bare(r.get(k)), reason(r, before, k, i + n)));
+                faults.add(new LogFault(r.get(k).line(), !r.get(k).tells(), reason(r, before, k, i + n)));
             }
             i += n;
             if (n == 0) {
@@ -80,7 +80,7 @@ final class Spikes {
             boolean bad = x.kelvin() != null && wild[k++];
             if (!bad) {
                 out.add(x);
-            } else if (!bare(x)) {
+            } else if (x.tells()) {
                 out.add(x.withoutReading());
             }
         }
@@ -135,7 +135,7 @@ final class Spikes {
     }
 
     /** Whether the way between two readings is so many times steeper than a kiln climbs at the good one's temperature. */
-    private static boolean steep(LogRow good, LogRow wild, double times) {
+    static boolean steep(LogRow good, LogRow wild, double times) {
         double f = Math.max(0, Math.min(1, (good.kelvin() - COLD_K) / (HOT_K - COLD_K)));
         double most = COLD_K_PER_S + f * (HOT_K_PER_S - COLD_K_PER_S);
         return Math.abs(good.kelvin() - wild.kelvin()) > times * most * Math.abs(good.timeS() - wild.timeS());
@@ -174,10 +174,6 @@ final class Spikes {
         }
         Arrays.sort(d);
         return Math.min(MOST_NOISE_K, 1.4826 * d[d.length / 2] / Math.sqrt(6));
-    }
-
-    private static boolean bare(LogRow r) {
-        return r.cone() == null && r.note().isEmpty();
     }
 
     private static String reason(List<LogRow> r, int before, int k, int next) {

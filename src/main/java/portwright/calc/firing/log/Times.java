@@ -1,6 +1,7 @@
 package portwright.calc.firing.log;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 
 /** Puts rows on one time axis that never goes back: over midnight, over noon on a 12-hour clock, with seconds missing. */
@@ -18,8 +19,15 @@ final class Times {
         this.remarks = remarks;
     }
 
-    /** The rows with times from the first one, s. */
-    List<LogRow> order(List<LogRow> rows, List<Clock> clocks) {
+    /**
+     * The rows with times from the first one, s; a log with its newest row first is turned round.
+     *
+     * @throws LogException when more than half of the rows do not follow one another in time
+     */
+    List<LogRow> order(List<LogRow> written, List<Clock> times) {
+        int known = faults.size();
+        List<LogRow> rows = new ArrayList<>(written);
+        List<Clock> clocks = new ArrayList<>(times);
         if (clocks.stream()
                         .anyMatch(c -> c.half()
                                 || c.dated() != clocks.get(0).dated()
@@ -36,6 +44,11 @@ final class Times {
                 && clocks.stream().noneMatch(Clock::half)
                 && clocks.stream().allMatch(c -> c.seconds() >= 3600 && c.seconds() < 13 * 3600);
         double turn = twelve ? DAY / 2 : DAY;
+        if (newestFirst(clocks, clock ? turn : Double.POSITIVE_INFINITY)) {
+            Collections.reverse(rows);
+            Collections.reverse(clocks);
+            remarks.add("the newest row stands first: the rows are read from the bottom up");
+        }
         List<LogRow> out = new ArrayList<>();
         double add = 0;
         for (int i = 0; i < rows.size(); i++) {
@@ -61,7 +74,23 @@ final class Times {
             }
             out.add(rows.get(i).at(t));
         }
+        if (out.size() < rows.size() / 2.0) {
+            throw new LogException("more than half of the rows do not follow one another in time (the first: line "
+                    + faults.get(known).line()
+                    + "). Sort the rows by time, and write a date beside the time where the firing lasts over a day");
+        }
         return spread(out);
+    }
+
+    /** Whether more rows go back in time than forth, the short way round a clock. */
+    private static boolean newestFirst(List<Clock> clocks, double turn) {
+        int back = 0;
+        for (int i = 0; i + 1 < clocks.size(); i++) {
+            double d = clocks.get(i + 1).seconds() - clocks.get(i).seconds();
+            d = d > turn / 2 ? d - turn : d < -turn / 2 ? d + turn : d;
+            back += (int) Math.signum(d);
+        }
+        return back < 0;
     }
 
     /** Rows that share one time (seconds missing) are spread evenly up to the next one. */

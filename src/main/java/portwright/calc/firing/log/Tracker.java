@@ -10,6 +10,7 @@ final class Tracker {
     /** Smoothing carries the edge of the fall this many points. */
     private static final int EDGE = 3;
 
+    private static final double ZERO_C = 273.15;
     private static final double COOLS_K_PER_S = -20 / 3600.0;
 
     /** Step at each point; −1 after the last one. */
@@ -18,59 +19,126 @@ final class Tracker {
     final int[] begin;
     /** When each step began at the latest, s: a cone that ends the step before it may have been noted late. */
     final double[] lateS;
+    /** When a cone that ends a step may have fallen at the earliest, s; NaN for a step that no logged cone ends. */
+    final double[] earlyS;
     /** Whether a point lies between the earliest and the latest time at which a cone that ends a step may have fallen. */
     final boolean[] unsure;
     /** Whether the last step's goal was met by the last row, which may lie behind the last point. */
     final boolean reached;
 
-    Tracker(Grid g, double[] kelvin, List<Step> steps, FiringLog log) {
-        step = new int[g.size()];
-        begin = new int[steps.size()];
+    /** First and last step that a point may belong to for all that the rows tell; {@link #over} behind the last. */
+    final Range byRows;
+    /** The same where the thermocouple, too, may be off. */
+    final Range byProbe;
+    /** Number of steps: the step of a point behind the last one. */
+    final int over;
+
+    private final Grid g;
+    private final List<Step> steps;
+    private final double[] coneS;
+
+    Tracker(Grid g, double[] kelvin, List<Step> steps, FiringLog log, ProbeBand band) {
+        this.g = g;
+        this.steps = steps;
+        over = steps.size();
         unsure = new boolean[g.size()];
         lateS = new double[steps.size() + 1];
-        java.util.Arrays.fill(begin, -1);
-        double[] coneS = coneS(g, steps, log);
+        coneS = coneS(log);
+        earlyS = coneS;
         int shut = shut(g);
-        int s = 0;
-        begin[0] = 0;
-        double startK = kelvin[0];
-        double[] work = new double[steps.size()];
-        for (int i = 0; i < g.size(); i++) {
-            double dt = i == 0 ? 0 : g.timeS()[i] - g.timeS()[i - 1];
-            for (int k = s; k < steps.size(); k++) {
-                if (steps.get(k).goal() instanceof Step.ToCone c && i > 0) {
-                    work[k] += dt * c.cone().perSecond((kelvin[i] + kelvin[i - 1]) / 2 + NEAR_K);
-                }
-            }
-            while (s < steps.size()
-                    && done(steps.get(s), g.timeS()[i], kelvin[i], startK, g.timeS()[begin[s]], work[s], coneS[s])) {
-                s++;
-                startK = kelvin[i];
-                lateS[s] = Math.max(lateS[s], g.timeS()[i]);
-                if (s < steps.size()) {
-                    begin[s] = i;
-                }
-            }
-            step[i] = s < steps.size() && !(i >= shut && steps.get(s).gas()) ? s : -1;
+        Walk w = new Walk(kelvin, 1, false);
+        begin = w.begin;
+        step = w.step;
+        for (int k = 0; k < over; k++) {
+            double startedS = k + 1 < over ? w.begin[k + 1] < 0 ? 0 : g.timeS()[w.begin[k + 1]] : w.overS;
+            lateS[k + 1] = Math.max(lateS[k + 1], startedS);
         }
-        reached = s >= steps.size()
-                || s == steps.size() - 1 && atTheEnd(g, kelvin, log, steps.get(s), s, startK, work[s], coneS[s]);
+        byRows = range(new Walk(kelvin, 1, true).step, step);
+        byProbe = range(new Walk(kelvin, 1 + band.lowShare(), true).step, new Walk(kelvin, 1 - band.highShare(), false).step);
+        for (int i = 0; i < g.size(); i++) {
+            step[i] = step[i] < over && !(i >= shut && steps.get(step[i]).gas()) ? step[i] : -1;
+        }
+        reached = w.s >= over
+                || w.s == over - 1 && atTheEnd(kelvin, log, steps.get(w.s), w.s, w.startK, w.work[w.s]);
+    }
+
+    /** First and last possible step of each point. */
+    record Range(int[] first, int[] last) {}
+
+    private Range range(int[] ahead, int[] behind) {
+        int[] first = new int[g.size()];
+        int[] last = new int[g.size()];
+        for (int i = 0; i < g.size(); i++) {
+            int reach = g.reachS()[i] > Grid.HALF_S ? (int) Math.ceil(g.reachS()[i] / Grid.SPACING_S) : 0;
+            last[i] = Math.max(step[i], ahead[Math.min(g.size() - 1, i + reach)]);
+            first[i] = Math.min(step[i], behind[Math.max(0, i - reach)]);
+        }
+        return new Range(first, last);
+    }
+
+    /** One way through the steps. */
+    private final class Walk {
+        final int[] step = new int[g.size()];
+        final int[] begin = new int[over];
+        final double[] work = new double[over];
+        double overS;
+        int s;
+        double startK;
+
+        /**
+         * @param scale of the readings in °C
+         * @param soon holds count as begun as much earlier as the readings lie apart
+         */
+        Walk(double[] readings, double scale, boolean soon) {
+            double[] kelvin = new double[readings.length];
+            for (int i = 0; i < kelvin.length; i++) {
+                kelvin[i] = ZERO_C + (readings[i] - ZERO_C) * scale;
+            }
+            java.util.Arrays.fill(begin, -1);
+            begin[0] = 0;
+            startK = kelvin[0];
+            for (int i = 0; i < g.size(); i++) {
+                double dt = i == 0 ? 0 : g.timeS()[i] - g.timeS()[i - 1];
+                for (int k = s; k < over; k++) {
+                    if (steps.get(k).goal() instanceof Step.ToCone c && i > 0) {
+                        work[k] += dt * c.cone().perSecond((kelvin[i] + kelvin[i - 1]) / 2 + NEAR_K);
+                    }
+                }
+                while (s < over
+                        && done(
+                                steps.get(s),
+                                g.timeS()[i],
+                                kelvin[i],
+                                startK,
+                                g.timeS()[begin[s]] - (soon ? g.reachS()[begin[s]] : 0),
+                                work[s],
+                                coneS[s])) {
+                    s++;
+                    startK = kelvin[i];
+                    if (s < over) {
+                        begin[s] = i;
+                    } else {
+                        overS = g.timeS()[i];
+                    }
+                }
+                step[i] = s;
+            }
+        }
     }
 
     /** Whether the last step's goal is met in the last row, which may lie behind the last point; a hold began up to a point's spacing earlier. */
-    private boolean atTheEnd(
-            Grid g, double[] kelvin, FiringLog log, Step last, int s, double startK, double work, double coneS) {
+    private boolean atTheEnd(double[] kelvin, FiringLog log, Step last, int s, double startK, double work) {
         double endS = log.rows().get(log.rows().size() - 1).timeS();
         int n = g.size() - 1;
         double past = endS - g.timeS()[n];
         double k = kelvin[n] + past * g.climbKPerS()[n];
         double more =
                 last.goal() instanceof Step.ToCone c ? past * c.cone().perSecond((kelvin[n] + k) / 2 + NEAR_K) : 0;
-        return done(last, endS, k, startK, g.timeS()[begin[s]] - Grid.SPACING_S, work + more, coneS);
+        return done(last, endS, k, startK, g.timeS()[begin[s]] - Grid.SPACING_S, work + more, coneS[s]);
     }
 
     /** When the cone of each step may have fallen by the log; NaN where it notes none. */
-    private double[] coneS(Grid g, List<Step> steps, FiringLog log) {
+    private double[] coneS(FiringLog log) {
         double[] out = new double[steps.size()];
         java.util.Arrays.fill(out, Double.NaN);
         for (int k = 0; k < out.length; k++) {

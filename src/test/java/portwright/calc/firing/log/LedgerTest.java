@@ -23,13 +23,16 @@ class LedgerTest {
                 List.of(),
                 reductionS > 0 ? Map.of(AtmosphereLevel.MEDIUM, reductionS) : Map.of(),
                 0,
-                gasKg,
+                GasUse.of(gasKg),
                 topC + 273.15,
                 share,
                 60,
                 reached,
                 false,
-                true);
+                true,
+                List.of(),
+                0.15,
+                Double.NaN);
     }
 
     @Test

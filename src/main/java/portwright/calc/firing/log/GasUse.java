@@ -1,0 +1,124 @@
+package portwright.calc.firing.log;
+
+import java.util.List;
+import java.util.TreeSet;
+import portwright.calc.firing.Replay;
+
+/**
+ * Gas used in a record. Between two rows whose pressures differ the change may have been at any time: the middle is taken, and both ends make
+ * the range. In a gap, after the last goal with nothing written, and before the first pressure is written it may have been off.
+ *
+ * @param kg likeliest
+ * @param leastKg no less
+ * @param mostKg no more
+ */
+public record GasUse(double kg, double leastKg, double mostKg) {
+    /** Known exactly. */
+    static GasUse of(double kg) {
+        return new GasUse(kg, kg, kg);
+    }
+
+    /** Adds up a record; what each step used is added into {@code stepKg}. */
+    static GasUse of(Followed f, double[] stepKg) {
+        double kg = 0;
+        double least = 0;
+        double most = 0;
+        List<LogRow> rows = f.c.log().rows();
+        boolean column = rows.stream().anyMatch(r -> r.gasPa() != null);
+        double pa = Double.NaN;
+        for (int k = 0; k + 1 < rows.size(); k++) {
+            LogRow a = rows.get(k);
+            LogRow b = rows.get(k + 1);
+            pa = a.gasPa() == null ? pa : a.gasPa();
+            double next = b.gasPa() == null ? pa : b.gasPa();
+            double from = a.timeS();
+            for (double to : cuts(f, from, b.timeS())) {
+                Piece p = column ? piece(f, pa, next, b.gasPa() != null, (from + to) / 2) : planned(f, (from + to) / 2);
+                double used = p.middle * (to - from);
+                kg += used;
+                least += p.least * (to - from);
+                most += p.most * (to - from);
+                if (p.step >= 0) {
+                    stepKg[p.step] += used;
+                }
+                from = to;
+            }
+        }
+        return new GasUse(kg, least, most);
+    }
+
+    /** Rates, kg/s, and the step that they belong to. */
+    private record Piece(int step, double least, double middle, double most) {}
+
+    /** Ends of the pieces between two times, in which interval and possible step stay the same. */
+    private static TreeSet<Double> cuts(Followed f, double from, double to) {
+        TreeSet<Double> out = new TreeSet<>();
+        out.add(to);
+        double[] grid = f.grid.timeS();
+        for (int i = f.grid.at(from); i < grid.length && grid[i] < to; i++) {
+            out.add(grid[i]);
+        }
+        for (int s = 0; s < f.tracker.earlyS.length; s++) {
+            out.add(f.tracker.earlyS[s]);
+            out.add(f.tracker.lateS[s + 1]);
+        }
+        out.removeIf(t -> !(t > from && t <= to));
+        return out;
+    }
+
+    private static Piece piece(Followed f, double pa, double next, boolean written, double t) {
+        if (Double.isNaN(pa) && Double.isNaN(next)) {
+            Piece p = planned(f, t);
+            return new Piece(p.step, 0, p.middle, p.most);
+        }
+        double full = rate(f, t);
+        int step = f.tracker.step[interval(f, t)];
+        double a = full * scale(f, Double.isNaN(pa) ? 0 : pa);
+        double b = full * scale(f, next);
+        boolean off = f.gapAt(t) || !written && step < 0;
+        return new Piece(step, off ? 0 : Math.min(a, b), (a + b) / 2, Math.max(a, b));
+    }
+
+    private static double scale(Followed f, double pa) {
+        return pa > 0 ? f.gasScale(pa) : 0;
+    }
+
+    /** Without a gas column: as the plan burns it; around a cone that ends a step either that step's way or the next one's. */
+    private static Piece planned(Followed f, double t) {
+        int s = f.tracker.step[interval(f, t)];
+        double here = burns(f, s) ? 1 : 0;
+        double other = here;
+        for (int k = 0; k < f.tracker.earlyS.length; k++) {
+            if (t >= f.tracker.earlyS[k] && f.tracker.begin[k] >= 0) {
+                s = t > f.tracker.lateS[k + 1] && s == k ? after(f, k) : t > f.tracker.lateS[k + 1] ? s : k;
+                here = burns(f, s) ? 1 : 0;
+                other = t > f.tracker.lateS[k + 1] ? here : burns(f, after(f, k)) ? 1 : 0;
+            }
+        }
+        double full = here + other > 0 ? rate(f, t) : 0;
+        return new Piece(
+                s,
+                f.gapAt(t) ? 0 : full * Math.min(here, other),
+                full * (here + other) / 2,
+                full * Math.max(here, other));
+    }
+
+    private static int after(Followed f, int step) {
+        return step + 1 < f.c.steps().size() ? step + 1 : -1;
+    }
+
+    private static boolean burns(Followed f, int step) {
+        return step >= 0 && f.c.steps().get(step).gas();
+    }
+
+    private static int interval(Followed f, double t) {
+        return Math.min(f.intervals() - 1, f.grid.at(t));
+    }
+
+    /** What the burners take at the design's pressure, kg/s. */
+    private static double rate(Followed f, double t) {
+        int i = interval(f, t);
+        Replay.Setting s = f.setting(i, true);
+        return f.c.gas().at(true, s.damperShare(), f.kelvin[i]).fuelKgPerS();
+    }
+}
