@@ -123,7 +123,7 @@ final class BurnerReader {
         if (v instanceof Json.Obj) {
             return f.object(
                     "flameSafety",
-                    s -> new FlameSafety(true, s.needQuantity("closes", Kind.DURATION, Range.between("0 s", "1 h"))));
+                    s -> new FlameSafety(true, s.needQuantity("closes", Kind.DURATION, Range.between("1 s", "1 h"))));
         }
         f.fault("flameSafety", "true, false or {\"closes\": \"20 s\"} is expected, not " + v.word() + ".");
         return null;

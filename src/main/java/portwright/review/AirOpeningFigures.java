@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import portwright.calc.room.CombustionAir;
 import portwright.calc.room.CombustionAir.Method;
+import portwright.data.SafetyNumber;
 import portwright.model.Duct;
 import portwright.model.LeadsTo;
 import portwright.model.Opening;
@@ -105,12 +106,13 @@ final class AirOpeningFigures {
                 CombustionAir.openingM2(Method.TWO_ROOM, grossW),
                 method,
                 short2,
+                (int) room.openings().stream().filter(o -> !wide(o)).count(),
                 method == null || tightness ? open.stream().distinct().toList() : List.of());
     }
 
     private double second() {
         return placed.stream()
-                .filter(p -> p.opening.to() == LeadsTo.OUTDOORS)
+                .filter(p -> p.opening.to() == LeadsTo.OUTDOORS && wide(p.opening))
                 .map(Placed::areaM2)
                 .sorted(Comparator.reverseOrder())
                 .skip(1)
@@ -138,16 +140,33 @@ final class AirOpeningFigures {
         return false;
     }
 
+    /**
+     * Whether an opening is at least as wide and high as the code asks; by its height and area, else by the round hole of that width, the least area that
+     * can have it.
+     */
+    private static boolean wide(Opening o) {
+        double least = SafetyNumber.value("opening-least") * (1 - 1e-9);
+        if (o.area() == null) {
+            return true;
+        }
+        return o.height() == null
+                ? o.area().si() >= Math.PI / 4 * least * least
+                : o.height().metres() >= least && o.area().si() / o.height().metres() >= least;
+    }
+
     private boolean fits(Placed p, LeadsTo to, Share share) {
         Method m = to == LeadsTo.ROOM
                 ? Method.TWO_ROOM
                 : p.opening.duct() == Duct.HORIZONTAL ? Method.TWO_HORIZONTAL : Method.TWO_DIRECT;
-        return p.opening.to() == to && p.areaM2 >= CombustionAir.openingM2(m, grossW) * share.of(p) * (1 - 1e-9);
+        return wide(p.opening)
+                && p.opening.to() == to
+                && p.areaM2 >= CombustionAir.openingM2(m, grossW) * share.of(p) * (1 - 1e-9);
     }
 
     private boolean one() {
         for (Placed p : placed) {
             if (p.opening.to() == LeadsTo.OUTDOORS
+                    && wide(p.opening)
                     && p.opening.duct() != Duct.HORIZONTAL
                     && p.areaM2 >= CombustionAir.openingM2(Method.ONE_OUTDOOR, grossW) * (1 - 1e-9)
                     && p.may(true)) {

@@ -7,8 +7,8 @@ import portwright.calc.combustion.AtmosphereLevel;
  * A step that burns gas.
  *
  * @param step index from 0
- * @param startK chamber at its start, K
- * @param endK chamber at its end, K
+ * @param startK chamber at its start, K: the lower of what the steps say and what the forecast reaches
+ * @param endK chamber at its end, K: as asked; of a hold the lower likewise
  * @param level asked for; null when none is
  */
 public record AskedState(int step, double startK, double endK, AtmosphereLevel level) {
@@ -19,8 +19,8 @@ public record AskedState(int step, double startK, double endK, AtmosphereLevel l
                 .filter(StepTime::gas)
                 .map(s -> new AskedState(
                         s.index(),
-                        s.startC() + ZERO_C,
-                        s.endC() + ZERO_C,
+                        s.cold().startC() + ZERO_C,
+                        (s.hold() ? s.cold().endC() : s.endC()) + ZERO_C,
                         s.atmosphere() == null
                                 ? null
                                 : AtmosphereLevel.named(s.atmosphere().id())))

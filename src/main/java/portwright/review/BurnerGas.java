@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import portwright.calc.combustion.Fuel;
 import portwright.calc.combustion.Fuels;
-import portwright.calc.flow.GasState;
 import portwright.calc.flow.Jet;
 import portwright.data.JetClass;
 import portwright.data.NumberDrill;
@@ -81,10 +80,7 @@ public record BurnerGas(Burner burner, Fuel fuel, double kgPerS) {
     }
 
     private static double jetFlow(Design design, Burner b, Fuel fuel) {
-        double altitude = design.room() == null || design.room().altitude() == null
-                ? 0
-                : design.room().altitude().metres();
-        Jet jet = new Jet(fuel.molarMass(), fuel.isentropicExponent(), GAS_K, GasState.pressureAtAltitude(altitude));
+        Jet jet = new Jet(fuel.molarMass(), fuel.isentropicExponent(), GAS_K, ThinAir.pressurePa(design));
         double mm = b.jet().diameter() != null
                 ? b.jet().diameter().mm()
                 : NumberDrill.of(b.jet().drillNumber()).diameterMm();

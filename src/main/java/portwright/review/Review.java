@@ -1,7 +1,6 @@
 package portwright.review;
 
 import java.util.List;
-import portwright.calc.room.Dilution;
 import portwright.calc.supply.SupplyRun;
 import portwright.geometry.KilnGeometry;
 import portwright.model.Design;
@@ -82,7 +81,7 @@ public record Review(
                         : room.purge().value().seconds() / 60,
                 co == null || !Double.isFinite(co.airOutS()) ? null : co.airOutS() / 60,
                 co == null ? null : co.ledShare() * 100,
-                co == null ? null : co.madeMolPerS() * Dilution.MOLAR_VOLUME_20C * 3600);
+                co == null ? null : co.madeM3PerS() * 3600);
     }
 
     private Double weakest(On on) {

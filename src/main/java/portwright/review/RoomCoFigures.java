@@ -23,12 +23,14 @@ final class RoomCoFigures {
     private static final double RICHEST = 0.60;
 
     private final Room room;
+    private final double swell;
     private final SupplyReview supply;
     private final FireReview fire;
     private final Assumptions assume;
 
-    RoomCoFigures(Room room, SupplyReview supply, FireReview fire, Assumptions assume) {
+    RoomCoFigures(Room room, double swell, SupplyReview supply, FireReview fire, Assumptions assume) {
         this.room = room;
+        this.swell = swell;
         this.supply = supply;
         this.fire = fire;
         this.assume = assume;
@@ -48,11 +50,11 @@ final class RoomCoFigures {
         int worst = -1;
         double most = 0;
         for (StepTime s : supply.steps().value()) {
-            double made = s.gas() ? made(lambda(s)) : 0;
-            firing.add(new RoomCo.Segment(s.seconds(), made));
-            if (s.gas() && (worst < 0 || made > most)) {
+            double mol = s.gas() ? made(supply, swell, lambda(s)) : 0;
+            firing.add(new RoomCo.Segment(s.seconds(), mol));
+            if (s.gas() && (worst < 0 || mol > most)) {
                 worst = s.index();
-                most = made;
+                most = mol;
             }
         }
         double mixing = SafetyNumber.value("mixing-factor");
@@ -66,12 +68,14 @@ final class RoomCoFigures {
         RoomCo stated = RoomCo.of(firing, stays, a.statedM3PerS(), mixing, a.volumeM3());
         ExposureLimit ceiling = ExposureLimit.lowest("CO", "ceiling", family).orElseThrow();
         ExposureLimit eight = ExposureLimit.lowest("CO", "twa8h", family).orElseThrow();
-        double release = most * Dilution.MOLAR_VOLUME_20C * stays;
+        double made = most * Dilution.MOLAR_VOLUME_20C;
+        double release = made * stays;
         double worstLambda = worst < 0 ? 1 : lambda(supply.steps().value().get(worst));
         return Known.of(new RoomReview.Co(
                 worst,
                 worstLambda,
-                most,
+                made,
+                List.copyOf(firing),
                 stays,
                 led,
                 burnt,
@@ -119,13 +123,15 @@ final class RoomCoFigures {
         return fire.state(Math.max(s.startC(), s.endC()) + 273.15, 1).lambda().orElse(RICHEST);
     }
 
-    private double made(double lambda) {
+    /** CO made, mol/s, counted as at sea level: in thin air a mole fills more. */
+    static double made(SupplyReview supply, double swell, double lambda) {
         double hottest = SafetyNumber.value("hottest-flue") + 273.15;
-        return supply.burners().value().stream()
-                .mapToDouble(b -> b.molPerS()
-                        * Products.of(b.fuel(), Air.ROOM, lambda, hottest, Constants.ATMOSPHERE)
-                                .co())
-                .sum();
+        return swell
+                * supply.burners().value().stream()
+                        .mapToDouble(b -> b.molPerS()
+                                * Products.of(b.fuel(), Air.ROOM, lambda, hottest, Constants.ATMOSPHERE)
+                                        .co())
+                        .sum();
     }
 
     Known<Double> oxygen(Known<RoomReview.Air> air, Known<RoomReview.Co> co) {
@@ -135,7 +141,8 @@ final class RoomCoFigures {
         double used = supply.burners().value().stream()
                         .mapToDouble(b -> b.molPerS() * b.fuel().stoichOxygen())
                         .sum()
-                * (1 - co.value().ledShare());
+                * (1 - co.value().ledShare())
+                * swell;
         double time = supply.steps().value().stream()
                 .filter(StepTime::gas)
                 .mapToDouble(StepTime::seconds)

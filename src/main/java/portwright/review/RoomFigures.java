@@ -49,12 +49,13 @@ final class RoomFigures {
         }
         Known<RoomReview.Air> air = air();
         Known<RoomReview.HoodFigures> hood = hood(air);
-        RoomCoFigures gas = new RoomCoFigures(room, supply, fire, assume);
+        RoomCoFigures gas = new RoomCoFigures(room, ThinAir.swell(design), supply, fire, assume);
         Known<RoomReview.Co> co = gas.co(air, hood, family);
         Known<RoomReview.Headroom> headroom = headroom(hood);
         return new RoomReview(
                 room.place(),
                 family,
+                ThinAir.swell(design),
                 air,
                 hood,
                 co,
@@ -63,7 +64,7 @@ final class RoomFigures {
                 openings(air),
                 headroom,
                 ceiling(hood, headroom),
-                UnlitFigures.unlit(geometry, supply),
+                UnlitFigures.unlit(geometry, supply, ThinAir.swell(design)),
                 UnlitFigures.purge(geometry, fire));
     }
 
@@ -162,9 +163,11 @@ final class RoomFigures {
         double flow = Boolean.FALSE.equals(indoors()) || plate == 0
                 ? plate
                 : plate * air.value().countedFanM3PerS() / air.value().fanM3PerS();
-        double needed = height <= SafetyNumber.value("low-hood-height")
-                ? Hood.lowCanopy(lid, rise)
-                : Hood.highCanopy(lid, rise, height).flowM3PerS();
+        double needed = Hood.thinAir(
+                height <= SafetyNumber.value("low-hood-height")
+                        ? Hood.lowCanopy(lid, rise)
+                        : Hood.highCanopy(lid, rise, height).flowM3PerS(),
+                ThinAir.swell(design));
         double wide = lid + 2 * SafetyNumber.value("hood-overhang") * height;
         double diameter = room.hood().diameter().metres();
         double covers = Math.min(1, diameter * diameter / (wide * wide));
@@ -180,7 +183,7 @@ final class RoomFigures {
         }
         boolean gas = supply.steps().value().stream().anyMatch(StepTime::gas);
         double w = (gas ? supply.netW() * (1 - co.value().ledShare()) : 0) + power();
-        return Known.of(new RoomReview.Heat(w, RoomAir.riseK(w, air.value().calmM3PerS())));
+        return Known.of(new RoomReview.Heat(w, RoomAir.riseK(w * ThinAir.swell(design), air.value().calmM3PerS())));
     }
 
     private void powerNeed(List<String> needs) {
@@ -239,9 +242,10 @@ final class RoomFigures {
         double w = (supply.netW() + power()) * (1 - LedOutdoors.counted(room, hood, assume));
         double limit = SafetyNumber.value("combustible-surface") + 273.15;
         double height = headroom.value().heightM();
-        double at = Plume.ceilingK(w, height, roomK(), SafetyNumber.value("hottest-flue") + 273.15);
+        double thin = w * ThinAir.swell(design);
+        double at = Plume.ceilingK(thin, height, roomK(), SafetyNumber.value("hottest-flue") + 273.15);
         return Known.of(new RoomReview.CeilingFigures(
-                w, at, roomK(), roomK() < limit ? Plume.heightForK(w, limit, roomK()) : height));
+                w, at, roomK(), roomK() < limit ? Plume.heightForK(thin, limit, roomK()) : height));
     }
 
     private double roomK() {

@@ -14,6 +14,7 @@ import portwright.model.RoomPlace;
  *
  * @param place where the kiln stands; null when not given
  * @param family whose exposure limits count
+ * @param swell how far a mole of gas swells in the thin air of the altitude, see {@link ThinAir#swell}
  * @param air fresh air of the room
  * @param hood what the hood draws and needs; lacking where there is none
  * @param co carbon monoxide in the room over the firing
@@ -28,6 +29,7 @@ import portwright.model.RoomPlace;
 public record RoomReview(
         RoomPlace place,
         LimitFamily family,
+        double swell,
         Known<Air> air,
         Known<HoodFigures> hood,
         Known<Co> co,
@@ -104,7 +106,8 @@ public record RoomReview(
      *
      * @param worstStep step that makes the most
      * @param worstLambda lambda counted there
-     * @param madeMolPerS CO made there
+     * @param madeM3PerS CO made there, as room air of 20 °C
+     * @param firing what every step makes, mol/s counted as at sea level
      * @param shareInRoom part of it that enters the room
      * @param ledShare part led outdoors
      * @param burntShare part of the rest burnt at the flue
@@ -120,7 +123,8 @@ public record RoomReview(
     public record Co(
             int worstStep,
             double worstLambda,
-            double madeMolPerS,
+            double madeM3PerS,
+            List<RoomCo.Segment> firing,
             double shareInRoom,
             double ledShare,
             double burntShare,
@@ -153,6 +157,7 @@ public record RoomReview(
      * @param twoRoomM2 each of two openings to another room
      * @param method the method that the design meets; null for none that is proven
      * @param shortM2 area still lacking in each of two direct openings, 0 if a method is met
+     * @param narrow openings less wide or high than the code lets count
      * @param open fields without which a method cannot be proven
      */
     public record AirOpenings(
@@ -165,6 +170,7 @@ public record RoomReview(
             double twoRoomM2,
             String method,
             double shortM2,
+            int narrow,
             List<String> open) {}
 
     /**

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import portwright.calc.firing.ConeWork;
+import portwright.calc.firing.Forecast;
 import portwright.data.Cone;
 import portwright.data.Cones;
 import portwright.model.Atmosphere;
@@ -17,56 +18,89 @@ import portwright.model.Heat;
  *
  * @param index of the step, from 0
  * @param seconds its length
- * @param startC chamber at its start, °C
- * @param endC chamber at its end, °C
+ * @param startC chamber at its start as asked, °C
+ * @param endC chamber at its end as asked, °C; without heat no higher than at its start
+ * @param cold the chamber as cold as it may be
+ * @param coldest the same by the cold end of the forecast's band, brick conducting 20 % more; {@code cold} without a forecast
+ * @param hold whether it holds for a time
  * @param gas whether gas burns
  * @param electric whether the elements may be on
  * @param atmosphere level asked for; null when none is
  */
 public record StepTime(
-        int index, double seconds, double startC, double endC, boolean gas, boolean electric, Atmosphere atmosphere) {
+        int index,
+        double seconds,
+        double startC,
+        double endC,
+        ColdSide cold,
+        ColdSide coldest,
+        boolean hold,
+        boolean gas,
+        boolean electric,
+        Atmosphere atmosphere) {
 
     private static final double START_C = 20;
-    private static final double SLOW_K_PER_H = 50;
     private static final double SLOWEST = 15 / 3600.0;
     private static final double FASTEST = 150 / 3600.0;
     /** Less than half the step between most neighbouring cones (own judgement). */
     private static final double CONE_NEAR_C = 10;
 
-    /**
-     * The steps in order. A climb at {@code full} power takes as long as the forecast says; where there is none, or it does not get there, it is
-     * counted at 50 °C/h, a slow climb near the top, so that gas burns long (this project's judgement).
-     */
+    /** The steps in order. Their lengths are those of {@link StepLength}. */
     public static Known<List<StepTime>> of(Design design, FiringReview firing, Assumptions assume) {
         if (design.firing() == null || design.firing().steps() == null) {
             return Known.lacks(List.of("firing.steps"));
         }
+        List<FiringStep> steps = design.firing().steps();
         List<String> needs = new ArrayList<>();
-        List<StepTime> out = new ArrayList<>();
+        List<ColdSide> said = new ArrayList<>();
         double at = START_C;
-        int i = 0;
-        for (FiringStep s : design.firing().steps()) {
-            double end = end(s, at);
-            double seconds = s.hold() != null ? s.hold().si() : seconds(s, i, Math.abs(end - at), firing, assume);
-            if (s.heat() == null) {
+        for (int i = 0; i < steps.size(); i++) {
+            if (steps.get(i).heat() == null) {
                 needs.add("firing.steps[" + i + "].heat");
-            } else {
-                boolean gas = s.heat() == Heat.GAS || s.heat() == Heat.BOTH;
-                boolean electric = (s.heat() == Heat.ELECTRIC || s.heat() == Heat.BOTH)
-                        && (s.elementShare() == null || s.elementShare().share() > 0);
-                out.add(new StepTime(i, seconds, at, end, gas, electric, s.atmosphere()));
             }
+            double end = end(steps.get(i), at);
+            said.add(ColdSide.said(at, end));
             at = end;
-            i++;
         }
-        return needs.isEmpty() ? Known.of(List.copyOf(out)) : Known.lacks(needs);
+        if (!needs.isEmpty()) {
+            return Known.lacks(needs);
+        }
+        Forecast forecast = steps.stream().anyMatch(StepTime::gas)
+                ? firing.forecast().value()
+                : null;
+        List<ColdSide> cold = forecast == null ? said : ColdSide.of(said, forecast.nominal());
+        List<ColdSide> coldest = forecast == null ? said : ColdSide.of(said, forecast.slow());
+        List<StepTime> out = new ArrayList<>();
+        for (int i = 0; i < steps.size(); i++) {
+            FiringStep s = steps.get(i);
+            double rise = Math.abs(said.get(i).endC() - said.get(i).startC());
+            out.add(new StepTime(
+                    i,
+                    StepLength.seconds(s, i, rise, forecast, assume),
+                    said.get(i).startC(),
+                    said.get(i).endC(),
+                    cold.get(i),
+                    coldest.get(i),
+                    s.hold() != null,
+                    gas(s),
+                    electric(s),
+                    s.atmosphere()));
+        }
+        return Known.of(List.copyOf(out));
+    }
+
+    static boolean gas(FiringStep s) {
+        return s.heat() == Heat.GAS || s.heat() == Heat.BOTH;
+    }
+
+    private static boolean electric(FiringStep s) {
+        return (s.heat() == Heat.ELECTRIC || s.heat() == Heat.BOTH)
+                && (s.elementShare() == null || s.elementShare().share() > 0);
     }
 
     private static double end(FiringStep s, double at) {
-        if (s.cone() != null) {
-            return coneEndC(s);
-        }
-        return s.to() == null ? at : s.to().celsius();
+        double asked = s.cone() != null ? coneEndC(s) : s.to() == null ? at : s.to().celsius();
+        return gas(s) || electric(s) ? asked : Math.min(at, asked);
     }
 
     /** Chamber temperature, °C, at which a step's cone is down at the step's rate, within the chart's climbs; fast where no rate is stated. */
@@ -88,22 +122,5 @@ public record StepTime(
                 ? FASTEST
                 : Math.max(SLOWEST, Math.min(FASTEST, s.rate().si()));
         return ConeWork.of(cone).endTemperatureK(rate) - 273.15;
-    }
-
-    private static double seconds(FiringStep s, int index, double rise, FiringReview firing, Assumptions assume) {
-        if (s.rate() != null) {
-            return rise / s.rate().si();
-        }
-        if (firing.forecast().known()) {
-            var steps = firing.forecast().value().nominal().steps();
-            if (index < steps.size() && steps.get(index).reached()) {
-                return steps.get(index).seconds();
-            }
-        }
-        assume.add(
-                "firing.steps[" + index + "].rate",
-                "50 °C/h",
-                "\"full\" without a forecast that gets there is counted slow, so that gas and CO last long");
-        return rise / (SLOW_K_PER_H / 3600);
     }
 }

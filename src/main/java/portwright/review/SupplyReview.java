@@ -22,11 +22,19 @@ import portwright.units.Quantity;
  * @param steps the firing's steps with their lengths
  * @param bottled whether any burner burns gas from a cylinder; null while a fuel is unknown
  * @param run the cylinders over the firing; an empty answer when nothing is drawn or all gas comes from the mains
+ * @param mostKg most gas that one cylinder of the stated diameter and length can hold, kg; null where either is not stated
+ * @param timeUnproven fields without which the time that gas burns is a guess, see {@link StepLength#unproven}; empty when it is computed
  */
 public record SupplyReview(
-        Known<List<BurnerGas>> burners, Known<List<StepTime>> steps, Boolean bottled, Known<Optional<SupplyRun>> run) {
+        Known<List<BurnerGas>> burners,
+        Known<List<StepTime>> steps,
+        Boolean bottled,
+        Known<Optional<SupplyRun>> run,
+        Double mostKg,
+        List<String> timeUnproven) {
 
     private static final double LB = 0.45359237;
+    private static final double INCH = 0.0254;
 
     /** Runs the supply. */
     public static SupplyReview of(Design design, FiringReview firing, Assumptions assume) {
@@ -34,7 +42,13 @@ public record SupplyReview(
         jets(design, assume);
         Known<List<StepTime>> steps = StepTime.of(design, firing, assume);
         Boolean bottled = bottled(design);
-        return new SupplyReview(burners, steps, bottled, run(design, burners, steps, bottled, assume));
+        return new SupplyReview(
+                burners,
+                steps,
+                bottled,
+                run(design, burners, steps, bottled, assume),
+                mostKg(design),
+                StepLength.unproven(design, firing));
     }
 
     /** What a jet is taken for where the design names its bore alone. */
@@ -135,6 +149,20 @@ public record SupplyReview(
                 draws));
     }
 
+    private static Double mostKg(Design design) {
+        portwright.model.Cylinder c =
+                design.supply() == null ? null : design.supply().cylinder();
+        if (c == null || c.diameter() == null || c.length() == null) {
+            return null;
+        }
+        boolean butane = design.burners() != null
+                && design.burners().stream().anyMatch(b -> b.fuel() == Fuel.BUTANE || b.fuel() == Fuel.PROPANE_BUTANE);
+        return Cylinder.mostKg(
+                c.diameter().metres(),
+                c.length().metres(),
+                Liquid.pure(LpGas.named(butane ? "butane" : "propane")).densityKgPerM3());
+    }
+
     /** What is in the cylinders; of a mix what the firing leaves, poor in propane, counts throughout (safe side). */
     private static Liquid liquid(Design design, double taken, double ambientK) {
         List<Fuel> fuels = design.burners().stream().map(b -> b.fuel()).toList();
@@ -157,8 +185,16 @@ public record SupplyReview(
                     Kind.LENGTH,
                     "usual for this size: " + size.get().source().line());
         }
+        double metres = diameter.metres();
+        if (c.length() == null && size.isPresent() && size.get().diameterIn() * INCH > metres) {
+            metres = size.get().diameterIn() * INCH;
+            assume.add(
+                    "supply.cylinder.length",
+                    "that of a usual cylinder, " + size.get().diameterIn() + " in wide",
+                    "a narrower one passes more warmth and would have to be taller: write its length");
+        }
         double steel = size.map(z -> z.tareLb() * LB).orElse(0.0);
-        return new Cylinder(c.capacity().si(), diameter.metres(), steel);
+        return new Cylinder(c.capacity().si(), metres, steel);
     }
 
     private static Optional<CylinderSize> size(portwright.model.Cylinder c) {

@@ -14,8 +14,8 @@ import portwright.model.Fuel;
 final class UnlitFigures {
     private UnlitFigures() {}
 
-    /** How soon unlit gas can explode, by the gas that needs the least. */
-    static Known<RoomReview.Unlit> unlit(KilnGeometry geometry, SupplyReview supply) {
+    /** How soon unlit gas can explode, by the gas that needs the least; a chamber of thin air needs less of it. */
+    static Known<RoomReview.Unlit> unlit(KilnGeometry geometry, SupplyReview supply, double swell) {
         if (!supply.burners().known()) {
             return Known.lacks(supply.burners().needs());
         }
@@ -28,7 +28,7 @@ final class UnlitFigures {
                     ? Fuel.BUTANE.id()
                     : b.burner().fuel().id();
             double lel = Ignition.lowestLimit(gas).lowerLimitPct() / 100;
-            double limit = UnlitGas.lowerLimitKg(chamber, lel, b.fuel().molarMass());
+            double limit = UnlitGas.lowerLimitKg(chamber, lel, b.fuel().molarMass()) / swell;
             if (limit < kg) {
                 kg = limit;
                 lower = lel;

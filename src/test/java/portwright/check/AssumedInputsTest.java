@@ -53,6 +53,7 @@ class AssumedInputsTest {
                 Arguments.of(
                         Map.of(
                                 "supply.cylinder.diameter", "\"7 in\"",
+                                "supply.cylinder.length", "\"0.9 m\"",
                                 "supply.ambient", "\"2 °C\"",
                                 "supply.cylinder.fill", "\"17 %\""),
                         "supply.cylinder.diameter",

@@ -61,13 +61,16 @@ final class CoChart {
         }
         limits(c, co);
         c.clip();
-        if (co.stated().peakPpm() < co.calm().peakPpm() * 0.98) {
-            List<Pt> windy = pts(r.chartStated());
+        boolean helps = co.stated().peakPpm() < co.calm().peakPpm() * 0.98;
+        List<Pt> windy = pts(r.chartStated());
+        if (helps) {
             c.line(windy, Ink.CELADON, 2.6, 9, 5);
-            name(c, windy, "with the stated wind: " + grouped(co.stated().peakPpm()), Ink.CELADON, 22);
         }
         c.line(calm, Ink.INK, 3.4);
         alarms(c, co.calm(), r.family());
+        if (helps) { // after every curve, so that none crosses the words
+            name(c, windy, "with the stated wind: " + grouped(co.stated().peakPpm()), Ink.CELADON, 22);
+        }
         name(c, calm, "wind still, " + grouped(co.calm().peakPpm()) + " at worst", Ink.INK, -16);
         c.unclip();
         c.frame();

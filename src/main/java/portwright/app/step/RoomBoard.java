@@ -13,7 +13,6 @@ import portwright.units.Format;
 
 /** Room step: the room with its air and carbon monoxide, fresh air against needed, CO over the firing. */
 final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
-    private static final double MOL_M3 = 0.024;
     private static final double LOW_PX = 460;
     private static final double FIGURE_PX = 66;
     private static final double LONG_S = 3 * 3600;
@@ -69,7 +68,7 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
                     at,
                     w,
                     "CO made, worst step",
-                    Format.plain(co.madeMolPerS() * MOL_M3 * 3600, 2),
+                    Format.plain(co.madeM3PerS() * 3600, 2),
                     "m³/h, at lambda " + String.format(Locale.ROOT, "%.2f", co.worstLambda()));
         } else {
             at = figure(g, p, x, at, w, "CO made", "–", "add " + String.join(", ", r.co().needs()));

@@ -77,6 +77,17 @@ public final class Hood {
                 * Math.pow(Check.atLeastZero(heightM, "the height"), 5.0 / 3);
     }
 
+    /**
+     * A hood's air at altitude: a plume of the same heat moves {@code Q ~ (heat/density)^(1/3)}. The lid gives off less heat in thin air, which would lessen
+     * it: left out, the safe side. Derived. Example: 4000 m, swell 1.64: 1.18 times.
+     *
+     * @param flowM3PerS at sea level
+     * @param swell density of air at sea level over that here
+     */
+    public static double thinAir(double flowM3PerS, double swell) {
+        return Check.atLeastZero(flowM3PerS, "the flow") * Math.cbrt(Check.aboveZero(swell, "the swelling"));
+    }
+
     private static double area(double d) {
         return Math.PI * d * d / 4;
     }

@@ -11,6 +11,8 @@ import portwright.data.SafetyNumber;
  */
 public record Cylinder(double capacityKg, double diameterM, double steelKg) {
 
+    private static final double WATER = 1000;
+
     public Cylinder {
         if (!(capacityKg > 0 && diameterM > 0 && steelKg >= 0) || !Double.isFinite(capacityKg + diameterM + steelKg)) {
             throw new IllegalArgumentException(
@@ -25,6 +27,25 @@ public record Cylinder(double capacityKg, double diameterM, double steelKg) {
      */
     public static double contentsFromWaterCapacity(double waterKg) {
         return SafetyNumber.value("fill-by-weight") * waterKg;
+    }
+
+    /**
+     * Most LP gas that a drum of these outer measures can hold, kg: its volume full of water times the filling density, 0.42 or what 80 % of the volume
+     * holds of a heavier liquid. Steel, domes and foot take room besides, so this is never too little. Example: propane, 12.5 in by 18 in: 15.2 kg.
+     * Published: 29 CFR 1910.110(b)(19).
+     *
+     * @param diameterM outside
+     * @param lengthM outside
+     * @param liquidKgPerM3 density of the liquid
+     */
+    public static double mostKg(double diameterM, double lengthM, double liquidKgPerM3) {
+        if (!(diameterM > 0 && lengthM > 0 && liquidKgPerM3 > 0)) {
+            throw new IllegalArgumentException("a drum needs a diameter, a length and a density above 0, got " + diameterM
+                    + " m, " + lengthM + " m, " + liquidKgPerM3 + " kg/m³");
+        }
+        double volume = Math.PI / 4 * diameterM * diameterM * lengthM;
+        double byVolume = SafetyNumber.value("fill-by-volume") * liquidKgPerM3;
+        return Math.max(contentsFromWaterCapacity(volume * WATER), volume * byVolume);
     }
 
     /**

@@ -12,6 +12,8 @@ import portwright.data.SafetyNumber;
  * @param peakKgPerS largest draw of the firing
  * @param shareUsed peak draw over capacity; infinite draws never occur: 1e9 stands for no capacity at all
  * @param coldestUsefulK temperature at which the regulator starves
+ * @param vapourPa vapour pressure of the liquid at the air's temperature, absolute
+ * @param regulatorNeedsPa pressure that the regulator needs before it, absolute: its outlet, its headroom and one atmosphere
  * @param lowestKg liquid left in one cylinder when the gas time ends, at least 0
  * @param availableKg gas in the bank at the start
  * @param neededKg gas the firing burns
@@ -26,6 +28,8 @@ public record SupplyRun(
         double peakKgPerS,
         double shareUsed,
         double coldestUsefulK,
+        double vapourPa,
+        double regulatorNeedsPa,
         double lowestKg,
         double availableKg,
         double neededKg,
@@ -36,6 +40,7 @@ public record SupplyRun(
         List<ShortDraw.Point> course) {
 
     private static final double NO_CAPACITY = 1e9;
+    private static final double ATMOSPHERE_PA = 101_325;
 
     public SupplyRun {
         course = List.copyOf(course);
@@ -81,15 +86,28 @@ public record SupplyRun(
         double needed = draws.stream().mapToDouble(d -> d.seconds * d.kgPerS).sum();
         double lowest = Math.max(0, startKg - needed / count);
         double headroom = SafetyNumber.value("regulator-headroom");
+        double needs = outletGaugePa + headroom + ATMOSPHERE_PA;
         double coldest = coldest(liquid, outletGaugePa, headroom);
         double capacity = count * BoilOff.continuousKgPerS(cylinder, liquid, lowest, ambientK, coldest);
         return Optional.of(
-                follow(cylinder, count, liquid, startKg, ambientK, coldest, draws, capacity, peak, needed, lowest));
+                follow(
+                cylinder,
+                count,
+                liquid,
+                startKg,
+                ambientK,
+                coldest,
+                needs,
+                draws,
+                capacity,
+                peak,
+                needed,
+                lowest));
     }
 
     private static double coldest(Liquid liquid, double outletGaugePa, double headroom) {
         double most = liquid.vapourPressurePa(liquid.maxK());
-        return outletGaugePa + headroom + 101_325 >= most
+        return outletGaugePa + headroom + ATMOSPHERE_PA >= most
                 ? liquid.maxK()
                 : BoilOff.coldestUsefulK(liquid, outletGaugePa, headroom);
     }
@@ -101,6 +119,7 @@ public record SupplyRun(
             double startKg,
             double ambientK,
             double coldest,
+            double regulatorNeedsPa,
             List<Draw> draws,
             double capacity,
             double peak,
@@ -142,6 +161,8 @@ public record SupplyRun(
                 peak,
                 Math.min(peak / capacity, NO_CAPACITY),
                 coldest,
+                liquid.vapourPressurePa(Math.max(liquid.minK(), Math.min(liquid.maxK(), ambientK))),
+                regulatorNeedsPa,
                 lowest,
                 startKg * count,
                 needed,

@@ -43,6 +43,7 @@ public final class AboveFlue implements Rule {
             return;
         }
         Unstated.roomTemperature(this, review, out);
+        Unstated.altitude(this, review, out);
         RoomReview.CeilingFigures c = review.room().ceiling().value();
         double most = limits.value(id(), "stop");
         RoomReview.Headroom above = review.room().headroom().value();

@@ -6,6 +6,7 @@ import portwright.check.Forbids;
 import portwright.check.Limits;
 import portwright.check.Measure;
 import portwright.check.Rule;
+import portwright.data.SafetyNumber;
 import portwright.review.Review;
 import portwright.review.RoomReview;
 import portwright.source.Source;
@@ -62,7 +63,12 @@ public final class CombustionAirRule implements Rule {
                             + (o.open().isEmpty()
                                     ? "."
                                     : " that is known to lie near ceiling and floor: add " + String.join(", ", o.open())
-                                            + "."),
+                                            + ".")
+                            + (o.narrow() > 0
+                                    ? " Less than " + Say.n(SafetyNumber.value("opening-least") * 1000)
+                                            + " mm wide or high, an opening does not count: " + o.narrow()
+                                            + (o.narrow() == 1 ? " is." : " are.")
+                                    : ""),
                     "Open two clear areas of " + Say.n(o.twoDirectM2() * 1e4)
                             + " cm² each to outdoors (" + Say.n(o.twoHorizontalM2() * 1e4)
                             + " cm² through horizontal ducts), one beginning within 305 mm of the ceiling and one within 305 mm of the floor, or one of "

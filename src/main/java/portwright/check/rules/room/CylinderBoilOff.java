@@ -39,6 +39,8 @@ public final class CylinderBoilOff implements Rule {
         }
         Unstated.cylinder(this, review, out);
         Unstated.jets(this, review, out);
+        Unstated.gasTime(this, review, out);
+        fits(review, out);
         SupplyRun run = given.get();
         Source source = SafetyNumber.named("boil-off-u").source();
         double most = limits.value(id(), "caution");
@@ -73,9 +75,29 @@ public final class CylinderBoilOff implements Rule {
         }
     }
 
+    /** A cylinder that its stated measures cannot be: nothing computed from them holds. */
+    private void fits(Review review, Findings out) {
+        Double most = review.supply().mostKg();
+        var c = review.design().supply().cylinder();
+        if (most == null || !Say.over(c.capacity().si(), most)) {
+            return;
+        }
+        out.add(Say.stop(
+                this,
+                new Measure(c.capacity().si(), "kg"),
+                new Measure(most, "kg"),
+                "A cylinder " + c.diameter().typed() + " wide and " + c.length().typed() + " long holds at most "
+                        + Say.n(most) + " kg by its filling limit; supply.cylinder.capacity says "
+                        + Say.n(c.capacity().si()) + " kg: one of the three is wrong.",
+                "Measure diameter and length outside, and take the capacity as 0.42 of the water capacity stamped on the collar.",
+                SafetyNumber.named("fill-by-weight").source()));
+    }
+
     private static String remedy(Review review, SupplyRun run, double most) {
         if (!(run.capacityKgPerS() > 0)) {
-            return "This gas has no pressure at this temperature: use propane, or a warmer day. Never heat a cylinder.";
+            return "At the air's temperature this gas has a vapour pressure of " + Say.n(run.vapourPa() / 1000)
+                    + " kPa absolute; the regulator needs " + Say.n(run.regulatorNeedsPa() / 1000)
+                    + " kPa before it (outlet, 1 bar of headroom and the atmosphere): use propane, or a warmer day. Never heat a cylinder.";
         }
         int count = review.design().supply().count() == null
                 ? 1

@@ -1,5 +1,7 @@
 package portwright.check.rules.room;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import portwright.calc.supply.SupplyRun;
@@ -10,9 +12,13 @@ import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
 import portwright.review.Review;
+import portwright.review.StepTime;
+import portwright.source.Source;
 
 /** There is more gas than the firing burns. */
 public final class CylinderLasts implements Rule {
+
+    private static final Source COMPUTED = Source.judgement("computed heat balance; a stalled climb has no end");
 
     @Override
     public String id() {
@@ -31,9 +37,14 @@ public final class CylinderLasts implements Rule {
             return;
         }
         Optional<SupplyRun> run = review.supply().run().value();
+        if (run.isEmpty()) {
+            return;
+        }
+        Unstated.jets(this, review, out);
+        Unstated.gasTime(this, review, out);
+        unreached(review, out);
         double least = limits.value(id(), "caution");
-        if (run.isPresent()
-                && Say.under(run.get().availableKg(), least * run.get().neededKg())) {
+        if (Say.under(run.get().availableKg(), least * run.get().neededKg())) {
             double has = run.get().availableKg();
             double needs = run.get().neededKg();
             double stop = limits.value(id(), "stop");
@@ -49,6 +60,49 @@ public final class CylinderLasts implements Rule {
                     "Start with at least " + Say.n(least * needs) + " kg (" + Say.n(least * needs - has) + " kg more).",
                     limits.source(id(), name),
                     limits.setByUser(id(), name)));
+            if (!empty) {
+                assumed(review, out);
+            }
+        }
+    }
+
+    /** A step that the forecast does not get through burns nobody knows how long. */
+    private void unreached(Review review, Findings out) {
+        if (review.supply().timeUnproven().isEmpty() || !review.firing().forecast().known()) {
+            return;
+        }
+        var run = review.firing().forecast().value().nominal().steps();
+        var last = run.get(run.size() - 1);
+        out.add(Say.caution(
+                this,
+                null,
+                null,
+                "By the forecast step " + (last.index() + 1) + " ends near " + Say.celsius(last.endK())
+                        + ", short of its goal: how long gas burns, and how much, is not known.",
+                "Ask for a goal that the forecast reaches, or give the kiln what firing-reach names.",
+                COMPUTED));
+    }
+
+    /** With less than the forecast's own band in hand, what it had to assume decides. */
+    private void assumed(Review review, Findings out) {
+        List<String> fields = new ArrayList<>();
+        var design = review.design();
+        if (design.kiln().lossFactor() == null) {
+            fields.add("kiln.lossFactor");
+        }
+        if (design.kiln().leakArea() == null) {
+            fields.add("kiln.leakArea");
+        }
+        if (design.room() == null || design.room().temperature() == null) {
+            fields.add("room.temperature");
+        }
+        for (StepTime s : review.supply().steps().value()) {
+            if (s.gas() && s.atmosphere() == null) {
+                fields.add("firing.steps[" + s.index() + "].atmosphere");
+            }
+        }
+        if (!fields.isEmpty()) {
+            out.lacks(this, fields.toArray(String[]::new));
         }
     }
 }

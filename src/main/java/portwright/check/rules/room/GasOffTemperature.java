@@ -11,12 +11,19 @@ import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
 import portwright.data.SafetyNumber;
+import portwright.review.ColdSide;
 import portwright.review.Known;
 import portwright.review.Review;
 import portwright.review.StepTime;
+import portwright.source.Source;
 
-/** No later step burns gas while the chamber falls below the temperature that lights it, and an alarm is there where that could come soon. */
+/**
+ * No step burns gas while the chamber falls below the temperature that lights it, by what the steps say or by the forecast, whichever is lower, and an
+ * alarm is there where that could come soon.
+ */
 public final class GasOffTemperature implements Rule {
+
+    private static final Source BAND = Source.judgement("computed heat balance; brick conductivity ±20 %");
 
     @Override
     public String id() {
@@ -35,34 +42,64 @@ public final class GasOffTemperature implements Rule {
             return;
         }
         List<StepTime> steps = review.supply().steps().value();
-        boolean opened = false;
-        double least = Say.toC(limits.value(id(), "stop"));
+        boolean before = false;
+        boolean any = false;
         for (StepTime s : steps) {
-            if (!s.gas()) {
-                continue;
+            if (s.gas()) {
+                step(review, limits, out, s, before);
             }
-            double lowest = opened ? Math.min(s.startC(), s.endC()) : s.endC();
-            boolean falls = opened || s.endC() < s.startC();
-            opened = true;
-            double sure = lowest - ProbeError.at(review.design(), lowest).kelvin();
-            if (falls && Say.under(sure, least)) {
-                out.add(Say.finding(
-                        this,
-                        Severity.STOP,
-                        new Measure(sure, "°C"),
-                        new Measure(least, "°C"),
-                        "Step " + (s.index() + 1) + " burns gas at " + Say.n(lowest)
-                                + " °C; with the probe's error the chamber may be at " + Say.n(sure) + " °C, under "
-                                + Say.n(least) + " °C.",
-                        "Shut gas while the reading is still at " + Say.n(lowest + least - sure)
-                                + " °C or more, then cool without gas.",
-                        limits.source(id(), "stop"),
-                        limits.setByUser(id(), "stop")));
-            }
+            before = s.gas();
+            any |= s.gas();
         }
-        if (opened) {
+        if (any) {
+            if (!review.firing().forecast().known()) {
+                out.lacks(this, review.firing().forecast().lacking());
+            }
             heatStops(review, out);
         }
+    }
+
+    /** A step with gas; where it opens gas its start is the matter of gas-on-temperature, so only a fall from there counts. */
+    private void step(Review review, Limits limits, Findings out, StepTime s, boolean burns) {
+        double least = Say.toC(limits.value(id(), "stop"));
+        double lowest = Say.toC(s.cold().lowestC() + 273.15);
+        double sure = lowest - ProbeError.at(review.design(), lowest).kelvin();
+        if (counts(s.cold(), burns) && Say.under(sure, least)) {
+            double said = burns || s.endC() < s.startC() ? Math.min(s.startC(), s.endC()) : s.startC();
+            out.add(Say.finding(
+                    this,
+                    Severity.STOP,
+                    new Measure(sure, "°C"),
+                    new Measure(least, "°C"),
+                    "Step " + (s.index() + 1) + " burns gas at " + Say.n(lowest) + " °C"
+                            + (Say.under(lowest, said)
+                                    ? " by the forecast (the steps say " + Say.n(said) + " °C)"
+                                    : "")
+                            + "; with the probe's error the chamber may be at " + Say.n(sure) + " °C, under "
+                            + Say.n(least) + " °C.",
+                    "Shut gas while the reading is still at " + Say.n(lowest + least - sure)
+                            + " °C or more, then cool without gas.",
+                    limits.source(id(), "stop"),
+                    limits.setByUser(id(), "stop")));
+            return;
+        }
+        double low = s.coldest().lowestC();
+        double coldest = low - ProbeError.at(review.design(), low).kelvin();
+        if (counts(s.coldest(), burns) && Say.under(coldest, least)) {
+            out.add(Say.caution(
+                    this,
+                    new Measure(coldest, "°C"),
+                    new Measure(least, "°C"),
+                    "Where the brick conducts 20 % more than tabled, step " + (s.index() + 1)
+                            + " may burn gas in a chamber of " + Say.n(coldest)
+                            + " °C (probe's error counted), under " + Say.n(least) + " °C.",
+                    "Watch the reading while gas burns; shut gas at " + Say.n(lowest + least - sure) + " °C falling.",
+                    BAND));
+        }
+    }
+
+    private static boolean counts(ColdSide side, boolean burns) {
+        return burns || side.lowestC() < side.startC();
     }
 
     /** EN 746-2: an alarm that is heard and seen where the walls would be below 750 °C within an hour after the flame is lost. */

@@ -1,7 +1,6 @@
 package portwright.check.rules.room;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import portwright.check.Findings;
 import portwright.check.Forbids;
@@ -12,9 +11,16 @@ import portwright.check.Severity;
 import portwright.review.Review;
 import portwright.review.RoomReview;
 import portwright.review.StepTime;
+import portwright.source.Source;
 
-/** Gas is opened only into a chamber that is hot enough at its coldest place, after the error of the probe. */
+/**
+ * Gas is opened only into a chamber that is hot enough at its coldest place, after the error of the probe. The lower of what the steps say and what the
+ * forecast reaches counts, each time that gas opens after a step without it. A forecast under the limit stops; where only the cold end of its band
+ * (brick conducting 20 % more) is under it, a caution says so.
+ */
 public final class GasOnTemperature implements Rule {
+
+    private static final Source BAND = Source.judgement("computed heat balance; brick conductivity ±20 %");
 
     @Override
     public String id() {
@@ -32,35 +38,59 @@ public final class GasOnTemperature implements Rule {
             out.lacks(this, review.supply().steps().lacking());
             return;
         }
-        List<StepTime> steps = review.supply().steps().value();
-        Optional<StepTime> first = steps.stream().filter(StepTime::gas).findFirst();
-        if (first.isEmpty()) {
+        List<StepTime> openings = openings(review.supply().steps().value());
+        if (openings.isEmpty()) {
             return;
         }
-        double start = Say.toC(first.get().startC() + 273.15);
+        if (!review.firing().forecast().known()) {
+            out.lacks(this, review.firing().forecast().lacking());
+        }
+        probe(review, limits, out);
+        openings.forEach(s -> opening(review, limits, out, s));
+    }
+
+    /** The steps that open gas: those that burn it after one that does not. */
+    private static List<StepTime> openings(List<StepTime> steps) {
+        return steps.stream()
+                .filter(s -> s.gas()
+                        && (s.index() == 0 || !steps.get(s.index() - 1).gas()))
+                .toList();
+    }
+
+    private void probe(Review review, Limits limits, Findings out) {
+        if (ProbeError.at(review.design(), 0).declared()) {
+            return;
+        }
+        if (review.design().kiln().fittings() == null) {
+            out.lacks(this, "kiln.fittings");
+        }
+        out.add(Say.stop(
+                this,
+                null,
+                null,
+                "No thermocouple is declared: nothing shows that the chamber is at "
+                        + Say.n(Say.toC(limits.value(id(), "stop")))
+                        + " °C. Cones and the colour of the glow do not count.",
+                "Fit a probe low in the chamber near the ports and add it to kiln.fittings.",
+                limits.source(id(), "stop")));
+    }
+
+    private void opening(Review review, Limits limits, Findings out, StepTime step) {
+        double start = Say.toC(step.cold().startC() + 273.15);
         ProbeError probe = ProbeError.at(review.design(), start);
         double least = Say.toC(limits.value(id(), "stop"));
         double working = Say.toC(limits.value(id(), "caution"));
-        if (!probe.declared()) {
-            if (review.design().kiln().fittings() == null) {
-                out.lacks(this, "kiln.fittings");
-            }
-            out.add(Say.stop(
-                    this,
-                    null,
-                    null,
-                    "No thermocouple is declared: nothing shows that the chamber is at " + Say.n(least)
-                            + " °C. Cones and the colour of the glow do not count.",
-                    "Fit a probe low in the chamber near the ports and add it to kiln.fittings.",
-                    limits.source(id(), "stop")));
-        }
         double sure = start - probe.kelvin();
-        String reading = "Gas opens in step " + (first.get().index() + 1) + " at " + Say.n(start)
-                + " °C; with the probe's error of " + Say.n(probe.kelvin()) + " K (" + probe.words()
+        String reading = "Gas opens in step " + (step.index() + 1) + " at " + Say.n(start) + " °C"
+                + (Say.under(start, step.startC())
+                        ? " by the forecast (the steps before it say " + Say.n(step.startC()) + " °C)"
+                        : "")
+                + "; with the probe's error of " + Say.n(probe.kelvin()) + " K (" + probe.words()
                 + ") the chamber may be at " + Say.n(sure) + " °C";
-        Measure at = new Measure(sure, "°C");
+        double coldest = step.coldest().startC()
+                - ProbeError.at(review.design(), step.coldest().startC()).kelvin();
         if (Say.under(sure, least)) {
-            cold(review, limits, out, reading, at, least, working);
+            cold(review, limits, out, reading, new Measure(sure, "°C"), least, working);
         } else if (Say.under(start, working)) {
             out.add(Say.finding(
                     this,
@@ -73,6 +103,18 @@ public final class GasOnTemperature implements Rule {
                     limits.source(id(), "caution"),
                     limits.setByUser(id(), "caution")));
         }
+        if (!Say.under(sure, least) && Say.under(coldest, least)) {
+            out.add(Say.caution(
+                    this,
+                    new Measure(coldest, "°C"),
+                    new Measure(least, "°C"),
+                    "Where the brick conducts 20 % more than tabled, the chamber may be at " + Say.n(coldest)
+                            + " °C when gas opens in step " + (step.index() + 1) + " (probe's error counted), under "
+                            + Say.n(least) + " °C.",
+                    "Open gas by the reading alone, never by the hour: not under " + Say.n(working)
+                            + " °C at the coldest place.",
+                    BAND));
+        }
     }
 
     private void cold(
@@ -80,6 +122,7 @@ public final class GasOnTemperature implements Rule {
         String remedy = "Heat by electricity to a reading of " + Say.n(working)
                 + " °C at the coldest place before opening gas.";
         Unstated.jets(this, review, out);
+        Unstated.altitude(this, review, out);
         RoomReview.Unlit unlit = review.room().unlit().value();
         String time = unlit == null
                 ? ""

@@ -1,19 +1,17 @@
 package portwright.check.rules.room;
 
-import java.util.List;
 import java.util.Set;
-import portwright.calc.room.AlarmWindow;
 import portwright.check.Findings;
 import portwright.check.Forbids;
 import portwright.check.Limits;
 import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
-import portwright.data.CoEffect;
 import portwright.data.ExposureLimit;
 import portwright.data.SafetyNumber;
 import portwright.review.LedOutdoors;
 import portwright.review.Review;
+import portwright.review.RichEnd;
 import portwright.review.RoomReview;
 import portwright.source.Source;
 import portwright.units.Quantity;
@@ -23,6 +21,7 @@ public final class RoomCoRule implements Rule {
 
     private static final Source NOT_BY_AIR_ALONE =
             Source.judgement("worked cases of room air against flue gas in reduction need more air than rooms have");
+    private static final Source BAND = Source.judgement("5 to 95 % of seeded draws of the kiln's draught");
     private static final Source FLAME_AT_FLUE = Source.judgement("a flame at the flue goes out unseen");
 
     @Override
@@ -56,14 +55,15 @@ public final class RoomCoRule implements Rule {
         }
         Unstated.freeAreas(this, review, out);
         Unstated.jets(this, review, out);
+        Unstated.gasTime(this, review, out);
+        Unstated.altitude(this, review, out);
         RoomReview.Air air = room.air().value();
         led(review, co, out);
         double ceiling = limits.value(id(), "stop");
         burnt(co, ceiling, out);
         double calm = co.calm().peakPpm();
         double eight = co.calm().average8hPpm();
-        ExposureLimit l8 = co.eightHours();
-        String made = "Step " + (co.worstStep() + 1) + " makes up to " + Say.n(co.madeMolPerS() * 0.02405 * 3600)
+        String made = "Step " + (co.worstStep() + 1) + " makes up to " + Say.n(co.madeM3PerS() * 3600)
                 + " m³/h of CO, counted at lambda " + Say.n(co.worstLambda())
                 + " in gas of " + Say.n(SafetyNumber.value("hottest-flue"))
                 + " °C (rich end of the level, or the leanest that the flues allow where that is richer: more than burn shows for the middle); "
@@ -74,7 +74,7 @@ public final class RoomCoRule implements Rule {
                 + Say.n(co.stated().peakPpm()) + " ppm with the stated wind), " + Say.n(eight)
                 + " ppm over 8 h, the air counted through " + Say.n(SafetyNumber.value("mixing-factor"))
                 + " (mixing factor: a room is not stirred evenly).";
-        levels += people(room, co, startOfGas(review));
+        levels += CoPeople.words(room, co, startOfGas(review));
         String has = " Openings and fan give " + Say.flow(air.calmM3PerS()) + " with no wind"
                 + (Say.under(air.countedFanM3PerS(), air.fanM3PerS())
                         ? " (of the fan's " + Say.flow(air.fanM3PerS()) + " only " + Say.flow(air.countedFanM3PerS())
@@ -91,7 +91,7 @@ public final class RoomCoRule implements Rule {
                     remedy(co, co.flowForCeilingM3PerS() * co.ceiling().value() / ceiling, ceiling, calm),
                     limits.source(id(), "stop"),
                     limits.setByUser(id(), "stop")));
-        } else if (co.ledShare() == 0 && co.madeMolPerS() > 0) {
+        } else if (co.ledShare() == 0 && co.madeM3PerS() > 0) {
             out.add(Say.stop(
                     this,
                     new Measure(calm, "ppm"),
@@ -109,7 +109,31 @@ public final class RoomCoRule implements Rule {
                             + Say.n(unburnt(co)) + " ppm.",
                     "Lead the flue gas outdoors by a hood; count on a flame at the flue for nothing.",
                     FLAME_AT_FLUE));
-        } else if (Say.over(eight, l8.value())) {
+        } else {
+            richEnd(review, co, ceiling, out);
+            overTime(co, made, levels, has, out);
+        }
+    }
+
+    /** The stop counts the rich end of the level asked for; what the model itself is not sure of is said beside it. */
+    private void richEnd(Review review, RoomReview.Co co, double ceiling, Findings out) {
+        RichEnd.of(review).filter(r -> Say.over(r.peakPpm(), ceiling)).ifPresent(r -> out.add(Say.caution(
+                this,
+                new Measure(r.peakPpm(), "ppm"),
+                new Measure(ceiling, "ppm"),
+                "Set as asked, step " + (r.step() + 1) + " may still burn as rich as lambda " + Say.n(r.lambda())
+                        + " (the rich end of the forecast's band, 5 % of the draws lie beyond): the room would reach "
+                        + Say.n(r.peakPpm()) + " ppm with no wind, over " + Say.n(ceiling) + " ppm.",
+                "Lead at least " + percent(led(co, ceiling, r.peakPpm()))
+                        + " % of the flue gas outdoors, or ask for a leaner level; watch a CO meter and set the plate by the flame.",
+                BAND)));
+    }
+
+    /** The limits over 8 h and 15 min. */
+    private void overTime(RoomReview.Co co, String made, String levels, String has, Findings out) {
+        double eight = co.calm().average8hPpm();
+        ExposureLimit l8 = co.eightHours();
+        if (Say.over(eight, l8.value())) {
             out.add(Say.caution(
                     this,
                     new Measure(eight, "ppm"),
@@ -203,29 +227,6 @@ public final class RoomCoRule implements Rule {
         return given != null && Say.under(co.ledShare(), given.share())
                 ? ", stated " + Say.n(given.share() * 100) + " %"
                 : "";
-    }
-
-    /** What the peak does to people, and whether a house alarm would say so. */
-    private static String people(RoomReview room, RoomReview.Co co, double gasOnS) {
-        String effect = CoEffect.at(co.calm().peakPpm())
-                .map(e -> " At " + Say.n(e.ppm()) + " ppm: " + e.effect() + " ("
-                        + e.source().title() + ").")
-                .orElse("");
-        String standard = AlarmWindow.standard(room.family());
-        List<AlarmWindow> windows = AlarmWindow.all(co.calm(), standard);
-        double may = windows.stream().mapToDouble(AlarmWindow::earliestS).min().orElse(Double.NaN);
-        double must = windows.stream()
-                .flatMapToDouble(w -> w.latestS().stream())
-                .min()
-                .orElse(Double.NaN);
-        return effect
-                + (windows.isEmpty()
-                        ? " A house alarm to " + standard + " may stay silent throughout."
-                        : " A house alarm to " + standard + " sounds " + Say.time(may - gasOnS)
-                                + " after the first gas at the earliest"
-                                + (Double.isNaN(must)
-                                        ? " and need not sound at all."
-                                        : ", " + Say.time(must - gasOnS) + " at the latest."));
     }
 
     private static String byHood(RoomReview room, RoomReview.Co co) {

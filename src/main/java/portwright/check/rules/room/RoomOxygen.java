@@ -31,7 +31,8 @@ public final class RoomOxygen implements Rule {
         double used = review.supply().burners().value().stream()
                         .mapToDouble(b -> b.molPerS() * b.fuel().stoichOxygen())
                         .sum()
-                * (1 - review.room().co().value().ledShare());
+                * (1 - review.room().co().value().ledShare())
+                * review.room().swell();
         return Dilution.flowForLevel(
                 used * Dilution.MOLAR_VOLUME_20C,
                 RoomAir.AIR_OXYGEN - leastPct / 100,
@@ -54,6 +55,8 @@ public final class RoomOxygen implements Rule {
         }
         Unstated.freeAreas(this, review, out);
         Unstated.jets(this, review, out);
+        Unstated.gasTime(this, review, out);
+        Unstated.altitude(this, review, out);
         double pct = review.room().oxygenShare().value() * 100;
         double least = limits.value(id(), "stop");
         if (Say.under(pct, least)) {

@@ -28,7 +28,10 @@ final class Unstated {
         }
     }
 
-    /** Air round the cylinder and its width: a colder, narrower one boils off less. */
+    /**
+     * Air round the cylinder and its measures. Colder air boils off less. For its contents a narrow cylinder stands taller and has more wet wall than a usual
+     * one, a wide one less wall and more bottom; whether the stated width can be true only the length shows.
+     */
     static void cylinder(Rule rule, Review review, Findings out) {
         Supply supply = review.design().supply();
         if (supply != null && supply.ambient() == null) {
@@ -38,6 +41,9 @@ final class Unstated {
         if (cylinder != null && cylinder.diameter() == null) {
             out.lacks(rule, "supply.cylinder.diameter");
         }
+        if (cylinder != null && cylinder.length() == null) {
+            out.lacks(rule, "supply.cylinder.length");
+        }
     }
 
     /** Number of jets: several pass as many times the gas that one does. */
@@ -45,6 +51,21 @@ final class Unstated {
         List<String> fields = BurnerGas.unstatedJets(review.design());
         if (!fields.isEmpty()) {
             out.lacks(rule, fields.toArray(String[]::new));
+        }
+    }
+
+    /** The time that gas burns, where no forecast gives it: the figure that was computed with a slow climb may be too short. */
+    static void gasTime(Rule rule, Review review, Findings out) {
+        List<String> fields = review.supply().timeUnproven();
+        if (!fields.isEmpty()) {
+            out.lacks(rule, fields.toArray(String[]::new));
+        }
+    }
+
+    /** Altitude: in thin air the same gas is more of the air. */
+    static void altitude(Rule rule, Review review, Findings out) {
+        if (review.design().room() == null || review.design().room().altitude() == null) {
+            out.lacks(rule, "room.altitude");
         }
     }
 

@@ -114,7 +114,8 @@ class CommonPracticeTest {
     void aChosenFamilyChangesTheLimitAndOnlyToItsOwn() {
         ObjectNode d = TestDesigns.edit(
                 TestDesigns.studio(),
-                "room.ledOutdoors=\"0 %\" ; room.hood={\"flow\":\"1300 m3/h\",\"diameter\":\"1.2 m\",\"height\":\"0.4 m\"}");
+                "room.ledOutdoors=\"0 %\" ; room.hood={\"flow\":\"1300 m3/h\",\"diameter\":\"1.2 m\",\"height\":\"0.4 m\"} ; "
+                        + "firing.steps[2]={\"hold\":\"6 h\",\"heat\":\"both\",\"atmosphere\":\"medium\"}");
         assertThat(message(d)).contains("20 ppm (UK EH40)");
         assertThat(message(TestDesigns.edit(d, "room.family=\"us\""))).contains("25 ppm (ACGIH)");
         assertThat(message(TestDesigns.edit(d, "room.family=\"eu\""))).contains("20 ppm (EU)");

@@ -11,6 +11,7 @@ import portwright.check.CheckResult;
 import portwright.check.Finding;
 import portwright.check.Forbids;
 import portwright.check.Severity;
+import portwright.check.Verdict;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.review.Review;
@@ -66,11 +67,10 @@ class GasOffTemperatureTest {
         });
         assertThat(r.notChecked())
                 .filteredOn(n -> n.rule().equals("gas-off-temperature"))
-                .singleElement()
-                .satisfies(n -> {
-                    assertThat(n.needs()).containsExactly("kiln.power");
-                    assertThat(n.forbids()).isEqualTo(Forbids.NOTHING);
-                });
+                .allSatisfy(n -> assertThat(n.needs()).containsExactly("kiln.power"))
+                .extracting(n -> n.forbids())
+                .containsExactlyInAnyOrder(Forbids.LIGHTING, Forbids.NOTHING);
+        assertThat(r.lighting()).isEqualTo(Verdict.INCOMPLETE);
     }
 
     @Test

@@ -23,6 +23,17 @@ import portwright.file.ReadResult;
  */
 class NeverReassuringTest {
     private static final long SEED = 20260109;
+    private static final List<String> FORECAST = List.of(
+            "kiln.power",
+            "kiln.leakArea",
+            "kiln.lossFactor",
+            "kiln.wall.brick",
+            "kiln.lid.brick",
+            "firing.load",
+            "firing.shelvesMass",
+            "firing.steps[1].atmosphere",
+            "room.temperature",
+            "damper");
 
     /** A few fields of a few designs at random, the same ones in each run. */
     @Test
@@ -61,6 +72,22 @@ class NeverReassuringTest {
                     .as(c.path)
                     .isNotEqualTo(Verdict.CAUTION)
                     .isNotEqualTo(Verdict.CLEAR);
+        }
+    }
+
+    /** How long gas burns only the forecast says: without what it needs the rules that turn on it are not checked, never kinder. */
+    @Test
+    void aTimeThatOnlyTheForecastGivesIsNotGuessed() {
+        List<Case> forecast = cases().stream()
+                .filter(c -> c.hazard.startsWith("H38 cylinder-lasts") && c.unsafe.toString().contains("1217 °C"))
+                .filter(c -> FORECAST.contains(c.path))
+                .toList();
+        assertThat(forecast).hasSameSizeAs(FORECAST);
+        for (Case c : forecast) {
+            CheckResult before = TestDesigns.check(c.unsafe);
+            assertThat(TestDesigns.stops(before)).containsExactly("cylinder-lasts");
+            CheckResult after = TestDesigns.check(TestDesigns.edit(c.unsafe, c.path + "=-"));
+            assertThat(after.lighting()).as(c.path).isIn(Verdict.STOP, Verdict.INCOMPLETE);
         }
     }
 

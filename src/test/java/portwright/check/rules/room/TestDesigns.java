@@ -23,14 +23,8 @@ import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.file.DesignText;
 import portwright.file.ReadResult;
-import portwright.geometry.KilnGeometry;
 import portwright.model.Design;
-import portwright.review.Assumptions;
-import portwright.review.FiringReview;
-import portwright.review.Known;
 import portwright.review.Review;
-import portwright.review.RoomReview;
-import portwright.review.SupplyReview;
 
 /** Base designs of the hazard sweep, made by edits of the documented example. */
 final class TestDesigns {
@@ -125,15 +119,9 @@ final class TestDesigns {
         return r.design();
     }
 
-    /** The rules of this section over a design, without the figures of the others: no draft, so no firing over time. */
+    /** The rules of this section over a design. */
     static CheckResult check(Design design) {
-        Assumptions assume = new Assumptions();
-        KilnGeometry geometry = KilnGeometry.of(design);
-        FiringReview firing = FiringReview.of(design, geometry, Known.lacks(List.of("burners")), assume);
-        SupplyReview supply = SupplyReview.of(design, firing, assume);
-        RoomReview room = RoomReview.of(design, geometry, supply, null, assume);
-        Review review = new Review(design, geometry, null, supply, room, firing, assume.list());
-        return BOOK.check(review, Set.of(RuleBook.Section.ROOM));
+        return BOOK.check(Review.of(design), Set.of(RuleBook.Section.ROOM));
     }
 
     static CheckResult check(JsonNode design) {

@@ -1,0 +1,34 @@
+package portwright.check.rules.room;
+
+import java.util.List;
+import portwright.calc.room.AlarmWindow;
+import portwright.data.CoEffect;
+import portwright.review.RoomReview;
+
+/** What the CO of a room does to the people in it. */
+final class CoPeople {
+    private CoPeople() {}
+
+    /** What the peak does to people, and whether a house alarm would say so. */
+    static String words(RoomReview room, RoomReview.Co co, double gasOnS) {
+        String effect = CoEffect.at(co.calm().peakPpm())
+                .map(e -> " At " + Say.n(e.ppm()) + " ppm: " + e.effect() + " ("
+                        + e.source().title() + ").")
+                .orElse("");
+        String standard = AlarmWindow.standard(room.family());
+        List<AlarmWindow> windows = AlarmWindow.all(co.calm(), standard);
+        double may = windows.stream().mapToDouble(AlarmWindow::earliestS).min().orElse(Double.NaN);
+        double must = windows.stream()
+                .flatMapToDouble(w -> w.latestS().stream())
+                .min()
+                .orElse(Double.NaN);
+        return effect
+                + (windows.isEmpty()
+                        ? " A house alarm to " + standard + " may stay silent throughout."
+                        : " A house alarm to " + standard + " sounds " + Say.time(may - gasOnS)
+                                + " after the first gas at the earliest"
+                                + (Double.isNaN(must)
+                                        ? " and need not sound at all."
+                                        : ", " + Say.time(must - gasOnS) + " at the latest."));
+    }
+}
