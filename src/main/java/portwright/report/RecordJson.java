@@ -64,7 +64,10 @@ public final class RecordJson {
         Json.number(o, "smallestLossShown", x.smallestLoss());
         why(o, "smallestLossShownWhy", Double.isNaN(x.smallestLoss()) ? "too little time at full or fixed power" : "");
         Json.number(o, "smallestDamperShown", x.smallestAir());
-        why(o, "smallestDamperShownWhy", Double.isNaN(x.smallestAir()) ? "the damper is logged, or the record tells of none" : "");
+        why(
+                o,
+                "smallestDamperShownWhy",
+                Double.isNaN(x.smallestAir()) ? "the damper is logged, or the record tells of none" : "");
         ArrayNode gaps = o.putArray("gaps");
         x.gaps().forEach(g -> {
             ObjectNode n = gaps.addObject().put("fromLine", g.fromLine()).put("toLine", g.toLine());

@@ -118,7 +118,9 @@ public final class RecordText {
                         ? ", between " + n(g.leastKg(), 2) + " and " + n(g.mostKg(), 2)
                                 + " kg: when it was turned between two rows, or in a gap, nobody knows"
                         : "")
-                + (x.gasLogged() ? "" : "; the log has no gas column, so this is the plan's gas over the steps as they went");
+                + (x.gasLogged()
+                        ? ""
+                        : "; the log has no gas column, so this is the plan's gas over the steps as they went");
     }
 
     /** What the record says, without steps and findings: goal, power, cones, atmosphere, gas, spells. */
@@ -158,7 +160,8 @@ public final class RecordText {
             add(
                     b,
                     "not known",
-                    n(x.unknownAtmosphereS() / 60, 0) + " min with gas at a pressure away from the design's, or without readings");
+                    n(x.unknownAtmosphereS() / 60, 0)
+                            + " min with gas at a pressure away from the design's, or without readings");
         }
         add(b, "gas used", gas(x));
         add(

@@ -148,7 +148,8 @@ final class ConeCheck {
             LogRow a = r.get(i - 1);
             LogRow b = r.get(i + 1);
             if (b.timeS() - a.timeS() > 2 * SELDOM_S) {
-                off.add(Math.abs(r.get(i).kelvin() - a.kelvin() - slope(a, b) * (r.get(i).timeS() - a.timeS())));
+                off.add(Math.abs(
+                        r.get(i).kelvin() - a.kelvin() - slope(a, b) * (r.get(i).timeS() - a.timeS())));
             }
         }
         return off.isEmpty() ? 0 : Followed.median(off);

@@ -154,7 +154,8 @@ final class DeadProbe {
         while (i + n < at.size() && k(at.get(i + n)) == k(at.get(i))) {
             n++;
         }
-        return n >= PINNED_FOR && rows.get(at.get(i + n - 1)).timeS() - rows.get(at.get(i)).timeS() >= BLANK_S;
+        return n >= PINNED_FOR
+                && rows.get(at.get(i + n - 1)).timeS() - rows.get(at.get(i)).timeS() >= BLANK_S;
     }
 
     private static boolean belongs(double k, double first, boolean room, boolean end) {

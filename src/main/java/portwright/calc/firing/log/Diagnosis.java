@@ -108,10 +108,14 @@ final class Diagnosis {
                     || x.kind() == LogFinding.Kind.TOO_MUCH_AIR && !lean
                     || (x.kind() == LogFinding.Kind.TOO_MUCH_AIR || x.kind() == LogFinding.Kind.STUCK)
                             && x.timeS() > f.grid.timeS()[Math.max(0, gone - EDGE)]);
-            add(LogFinding.Kind.RELAY, gone, f.leastAsked[gone] - f.logged.get(gone).neededW());
+            add(
+                    LogFinding.Kind.RELAY,
+                    gone,
+                    f.leastAsked[gone] - f.logged.get(gone).neededW());
         }
         for (DeadSpell x : f.c.log().dead()) {
-            out.add(new LogFinding(LogFinding.Kind.DEAD_PROBE, x.fromS(), x.kelvin(), Double.NaN, Double.NaN, false, true));
+            out.add(new LogFinding(
+                    LogFinding.Kind.DEAD_PROBE, x.fromS(), x.kelvin(), Double.NaN, Double.NaN, false, true));
         }
         ConeCheck.wrong(f.offsets).ifPresent(out::add);
         out.sort(Comparator.comparing(LogFinding::kind));
@@ -292,14 +296,19 @@ final class Diagnosis {
             return;
         }
         if (m < CIRCUIT) {
-            out.add(new LogFinding(LogFinding.Kind.WEAK, 0, Double.NaN, m * full, Double.NaN, false, f.offsets.isEmpty()));
+            out.add(new LogFinding(
+                    LogFinding.Kind.WEAK, 0, Double.NaN, m * full, Double.NaN, false, f.offsets.isEmpty()));
             return;
         }
         int i = 0;
         while (Double.isNaN(f.asked[i]) || f.missing(i, true) < WEAK) {
             i++;
         }
-        add(f.damperLogged || !f.gasOn(i) ? LogFinding.Kind.ELEMENT : LogFinding.Kind.ELEMENT_OR_AIR, i, m * full, f.offsets.isEmpty());
+        add(
+                f.damperLogged || !f.gasOn(i) ? LogFinding.Kind.ELEMENT : LogFinding.Kind.ELEMENT_OR_AIR,
+                i,
+                m * full,
+                f.offsets.isEmpty());
     }
 
     private void add(LogFinding.Kind kind, int i, double lostW) {

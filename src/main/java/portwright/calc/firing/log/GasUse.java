@@ -35,7 +35,9 @@ public record GasUse(double kg, double leastKg, double mostKg) {
             double next = b.gasPa() == null ? pa : b.gasPa();
             double from = a.timeS();
             for (double to : ends(cuts, from, b.timeS())) {
-                Piece p = column ? piece(f, pa, next, b.gasPa() != null, (from + to) / 2, rates) : planned(f, (from + to) / 2, rates);
+                Piece p = column
+                        ? piece(f, pa, next, b.gasPa() != null, (from + to) / 2, rates)
+                        : planned(f, (from + to) / 2, rates);
                 double used = p.middle * (to - from);
                 kg += used;
                 least += p.least * (to - from);
@@ -127,7 +129,9 @@ public record GasUse(double kg, double leastKg, double mostKg) {
     private static double[] rates(Followed f) {
         double[] out = new double[f.intervals()];
         for (int i = 0; i < out.length; i++) {
-            out[i] = f.c.gas().at(true, f.setting(i, true).damperShare(), f.kelvin[i]).fuelKgPerS();
+            out[i] = f.c.gas()
+                    .at(true, f.setting(i, true).damperShare(), f.kelvin[i])
+                    .fuelKgPerS();
         }
         return out;
     }

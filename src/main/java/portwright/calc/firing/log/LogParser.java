@@ -103,7 +103,12 @@ public final class LogParser {
             remarks.add(second.words(names.get(h.temperature()), names.get(h.second())));
         }
         if (!h.unused().isEmpty()) {
-            remarks.add("columns not used: " + String.join(", ", h.unused().stream().map(i -> '"' + names.get(i) + '"').toList()));
+            remarks.add("columns not used: "
+                    + String.join(
+                            ", ",
+                            h.unused().stream()
+                                    .map(i -> '"' + names.get(i) + '"')
+                                    .toList()));
         }
     }
 

@@ -54,12 +54,12 @@ final class Tracker {
             lateS[k + 1] = Math.max(lateS[k + 1], startedS);
         }
         byRows = range(new Walk(kelvin, 1, true).step, step);
-        byProbe = range(new Walk(kelvin, 1 + band.lowShare(), true).step, new Walk(kelvin, 1 - band.highShare(), false).step);
+        byProbe = range(
+                new Walk(kelvin, 1 + band.lowShare(), true).step, new Walk(kelvin, 1 - band.highShare(), false).step);
         for (int i = 0; i < g.size(); i++) {
             step[i] = step[i] < over && !(i >= shut && steps.get(step[i]).gas()) ? step[i] : -1;
         }
-        reached = w.s >= over
-                || w.s == over - 1 && atTheEnd(kelvin, log, steps.get(w.s), w.s, w.startK, w.work[w.s]);
+        reached = w.s >= over || w.s == over - 1 && atTheEnd(kelvin, log, steps.get(w.s), w.s, w.startK, w.work[w.s]);
     }
 
     /** First and last possible step of each point. */

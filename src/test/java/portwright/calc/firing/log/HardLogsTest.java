@@ -63,7 +63,8 @@ class HardLogsTest {
                 }
             }
             GasUse full = RecordResult.of(f.beside(LogParser.parse(f.log()))).gas();
-            GasUse few = RecordResult.of(f.beside(LogParser.parse(table(all[0], thin)))).gas();
+            GasUse few = RecordResult.of(f.beside(LogParser.parse(table(all[0], thin))))
+                    .gas();
             assertThat(full.kg()).as("seed " + seed).isBetween(few.leastKg(), few.mostKg());
             assertThat(few.kg()).as("seed " + seed).isCloseTo(full.kg(), within(0.15 * full.kg()));
         }
@@ -165,7 +166,8 @@ class HardLogsTest {
         assertThat(back.faults()).isEmpty();
         for (int i = 0; i < 61; i++) {
             assertThat(back.rows().get(i).timeS()).isEqualTo(forth.rows().get(i).timeS());
-            assertThat(back.rows().get(i).kelvin()).isEqualTo(forth.rows().get(i).kelvin());
+            assertThat(back.rows().get(i).kelvin())
+                    .isEqualTo(forth.rows().get(i).kelvin());
         }
         assertThat(LogParser.parse("time,temp °C\n23:50,600\n00:50,700\n").remarks())
                 .noneMatch(m -> m.contains("newest"));
