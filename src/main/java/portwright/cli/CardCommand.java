@@ -13,6 +13,7 @@ import portwright.data.LimitTable;
 import portwright.model.Design;
 import portwright.review.Review;
 import portwright.sheet.CardBuilder;
+import portwright.sheet.CardForecast;
 import portwright.sheet.ContentMark;
 import portwright.sheet.FiringCard;
 import portwright.sheet.Paper;
@@ -59,7 +60,7 @@ final class CardCommand implements Callable<Integer> {
         byte[] pdf;
         try {
             pdf = FiringCard.print(
-                    CardBuilder.of(result, design, CardBuilder.Computed.of(review)),
+                    CardBuilder.of(result, design, CardForecast.of(review)),
                     size,
                     ContentMark.of(design),
                     despiteStops);

@@ -78,9 +78,9 @@ public record HoleNote(int number, Hole hole, HoleSaw saw, double metalMm, boole
                 + (d > 0 ? "over" : "under");
     }
 
-    /** Metal hole in both systems, inches to the nearest eighth. */
+    /** Metal hole in both systems. */
     public String metalWords() {
-        return "metal hole " + InchFraction.words(metalMm, 8) + " · " + Format.plain(metalMm, 0) + " mm";
+        return "metal hole " + both(metalMm);
     }
 
     /** A diameter in both systems; inches as a fraction where it is one. */

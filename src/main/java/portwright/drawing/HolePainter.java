@@ -132,7 +132,9 @@ final class HolePainter {
             lines.add(
                     hot
                             ? "on the other face, not here"
-                            : n.hole().face().on() == On.WALL ? "first a pilot from inside" : "cut the metal first");
+                            : n.hole().face().on() == On.WALL
+                                    ? "first a pilot from inside"
+                                    : "pilot, then metal, then brick");
         }
         double size = pen.textSize(TextStyle.PLAIN);
         double ring = pen.size(9, 20);

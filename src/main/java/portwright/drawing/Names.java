@@ -26,7 +26,9 @@ final class Names {
         for (Name n : names) {
             if (n.near != null) {
                 if (window.touches(n.near)) {
-                    labels.place(n.words, labels.near(n.near), TextStyle.LABEL);
+                    List<Labels.Spot> spots = labels.near(n.near);
+                    boolean inside = pen.textWidth(n.words, TextStyle.LABEL) < n.near.width() - off;
+                    labels.place(n.words, inside ? spots : spots.subList(1, spots.size()), TextStyle.LABEL);
                 }
             } else if (!said.contains(n.words)
                     && labels.place(n.words, labels.along(n.along, n.closed, off), TextStyle.LABEL)) {

@@ -85,6 +85,15 @@ public final class PartPainter {
                 .toList();
     }
 
+    /** The widest circle that is cut for each hole, in brick or metal, in the picture. */
+    public List<Circle> cutCircles() {
+        return holes().stream()
+                .map(n -> new Circle(
+                        view(n.hole().centre()),
+                        (n.hasMetal() ? n.metalMm() : n.hole().diameter()) / 2))
+                .toList();
+    }
+
     /** Paints what lies in the window; words stay inside of it. */
     public void paint(Pen pen, Box window) {
         paint(pen, window, List.of());

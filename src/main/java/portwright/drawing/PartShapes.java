@@ -57,7 +57,7 @@ final class PartShapes {
         if (face.on() == On.WALL && !face.hot()) {
             List<Pt> inside = seen(PartPainter.partRim(kiln, new Face(On.WALL, face.panel(), true)));
             pen.polyline(inside, true, LineStyle.HIDDEN);
-            names.along("chamber side", inside, true);
+            names.along("the chamber begins behind this line", inside, true);
         }
         return names;
     }
@@ -146,6 +146,11 @@ final class PartShapes {
                     ? LineStyle.HIDDEN
                     : f.fitting().kind() == FittingKind.CRACK ? LineStyle.BOX : LineStyle.FITTING;
             ShapeLines.draw(pen, f.shape(), view, style);
+            if (pen.flavour() != Flavour.SCREEN && style == LineStyle.FITTING && !f.open()) {
+                List<List<Pt>> outlines =
+                        ShapeLines.outlines(f.shape()).stream().map(this::seen).toList();
+                pen.lines(Hatch.lines(outlines, HATCH_MM, -Math.PI / 4, window), LineStyle.CUT_HATCH);
+            }
             String side = !behind ? "" : face.on() == On.FLOOR ? " below" : face.on() == On.LID ? " above" : " outside";
             names.near(f.name() + side, ShapeLines.box(f.shape(), view));
         }

@@ -8,7 +8,7 @@ import portwright.geometry.Segment;
 import portwright.geometry.Shape;
 
 /** Draws plain shapes: discs as true circles, strips with round ends. */
-final class ShapeLines {
+public final class ShapeLines {
     private static final int ROUND = 16;
     private static final double SHARP = 1e-9;
 
@@ -35,7 +35,7 @@ final class ShapeLines {
     }
 
     /** Closed outlines, even-odd; curves as short straight pieces. */
-    static List<List<Pt>> outlines(Shape shape) {
+    public static List<List<Pt>> outlines(Shape shape) {
         if (shape instanceof Shape.Poly p) {
             return List.of(p.outline().points());
         }

@@ -235,7 +235,7 @@ final class SectionBound {
         for (int i = 0; i < loss.holeCount(); i++) {
             hole(i, from.low, to.high);
         }
-        for (SectionLoss.Strip s : loss.strips) {
+        for (SectionStrip s : loss.strips) {
             grooves.add(s, from.low, to.high, lost);
         }
         for (int a = 0; a < Math.max(1, from.models); a++) {

@@ -54,7 +54,7 @@ final class SectionGrooves {
     }
 
     /** Adds factor × length between two places along the line to a model. */
-    void add(SectionLoss.Strip s, double low, double high, SectionModel lost) {
+    void add(SectionStrip s, double low, double high, SectionModel lost) {
         int k = 0;
         for (int i = 0; i < s.ax().length; i++) {
             if (piece(s, i, k)
@@ -126,7 +126,7 @@ final class SectionGrooves {
     }
 
     /** The outermost end of a group: that of one piece where it surely is the outermost, else a constant beyond all. */
-    private void outermost(SectionLoss.Strip s, SectionModel[] ends, Tangent[] tangents, int i, int j, int sign) {
+    private void outermost(SectionStrip s, SectionModel[] ends, Tangent[] tangents, int i, int j, int sign) {
         int lead = order[i];
         for (int k = i + 1; k < j; k++) {
             if (sign * ends[order[k]].value > sign * ends[lead].value) {
@@ -150,13 +150,13 @@ final class SectionGrooves {
     }
 
     /** Whether a piece lies wholly behind a tangent, so that no line leaves it later. */
-    private static boolean behind(SectionLoss.Strip s, int i, Tangent t) {
+    private static boolean behind(SectionStrip s, int i, Tangent t) {
         return t.known
                 && Math.max(t.nx * s.ax()[i] + t.ny * s.ay()[i], t.nx * s.bx()[i] + t.ny * s.by()[i]) + s.halfWidth()
                         <= t.h + 1e-9;
     }
 
-    private boolean piece(SectionLoss.Strip s, int i, int k) {
+    private boolean piece(SectionStrip s, int i, int k) {
         SectionModel lo = from[k];
         SectionModel hi = to[k];
         double ax = s.ax()[i];

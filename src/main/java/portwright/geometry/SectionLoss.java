@@ -16,24 +16,10 @@ final class SectionLoss {
     /** The first so many holes are proposed ones; the rest are there already. */
     final int proposed;
 
-    final List<Strip> strips;
+    final List<SectionStrip> strips;
     private final double[] cuts;
 
-    /** A groove or a slot: its straight pieces and its share of the thickness. */
-    record Strip(double[] ax, double[] ay, double[] bx, double[] by, double halfWidth, double factor) {
-        static Strip of(Shape.Strip s, double factor) {
-            List<Segment> p = s.pieces();
-            return new Strip(
-                    p.stream().mapToDouble(e -> e.a().x()).toArray(),
-                    p.stream().mapToDouble(e -> e.a().y()).toArray(),
-                    p.stream().mapToDouble(e -> e.b().x()).toArray(),
-                    p.stream().mapToDouble(e -> e.b().y()).toArray(),
-                    s.halfWidth(),
-                    factor);
-        }
-    }
-
-    private SectionLoss(Outline slab, List<Circle> proposedHoles, List<Circle> others, List<Strip> strips) {
+    private SectionLoss(Outline slab, List<Circle> proposedHoles, List<Circle> others, List<SectionStrip> strips) {
         this(
                 slab.points().stream().mapToDouble(Pt::x).toArray(),
                 slab.points().stream().mapToDouble(Pt::y).toArray(),
@@ -51,7 +37,7 @@ final class SectionLoss {
             double[] holeY,
             double[] holeR,
             int proposed,
-            List<Strip> strips) {
+            List<SectionStrip> strips) {
         this.cornerX = cornerX;
         this.cornerY = cornerY;
         this.holeX = holeX;
@@ -70,7 +56,7 @@ final class SectionLoss {
         double t = kiln.thickness(on);
         List<Circle> holes = kiln.holes(on).stream().map(Hole::drilledCircle).toList();
         List<Circle> others = new ArrayList<>();
-        List<Strip> strips = new ArrayList<>();
+        List<SectionStrip> strips = new ArrayList<>();
         for (FittingShape f : kiln.fittings()) {
             if (!f.open() || f.face().on() != on) {
                 continue;
@@ -78,12 +64,12 @@ final class SectionLoss {
             if (f.shape() instanceof Shape.Disc d) {
                 others.add(d.circle());
             } else {
-                strips.add(Strip.of(f.slot(), 1));
+                strips.add(SectionStrip.of(f.slot(), 1));
             }
         }
         for (GrooveSolid g : kiln.grooves()) {
             if (g instanceof GrooveSolid.OnSlab s && s.on() == on) {
-                strips.add(Strip.of(s.strip(), Math.min(1, s.depth() / t)));
+                strips.add(SectionStrip.of(s.strip(), Math.min(1, s.depth() / t)));
             }
         }
         return new SectionLoss(kiln.slab(on), holes, others, strips);
@@ -92,14 +78,14 @@ final class SectionLoss {
     /** The same slab seen from another origin. */
     SectionLoss from(double x, double y) {
         double[] back = {-x, -y};
-        List<Strip> moved = strips.stream()
-                .map(s -> new Strip(
-                        plus(s.ax, back[0]),
-                        plus(s.ay, back[1]),
-                        plus(s.bx, back[0]),
-                        plus(s.by, back[1]),
-                        s.halfWidth,
-                        s.factor))
+        List<SectionStrip> moved = strips.stream()
+                .map(s -> new SectionStrip(
+                        plus(s.ax(), back[0]),
+                        plus(s.ay(), back[1]),
+                        plus(s.bx(), back[0]),
+                        plus(s.by(), back[1]),
+                        s.halfWidth(),
+                        s.factor()))
                 .toList();
         return new SectionLoss(
                 plus(cornerX, back[0]),
@@ -134,12 +120,66 @@ final class SectionLoss {
     /** Straight pieces of all grooves. */
     List<Segment> groovePieces() {
         List<Segment> out = new ArrayList<>();
-        for (Strip s : strips) {
-            for (int i = 0; i < s.ax.length; i++) {
-                out.add(new Segment(new Pt(s.ax[i], s.ay[i]), new Pt(s.bx[i], s.by[i])));
+        for (SectionStrip s : strips) {
+            for (int i = 0; i < s.ax().length; i++) {
+                out.add(new Segment(new Pt(s.ax()[i], s.ay()[i]), new Pt(s.bx()[i], s.by()[i])));
             }
         }
         return out;
+    }
+
+    /** Offset of the line through a place, mm; positive to the right of its direction. */
+    static double offset(double angle, double x, double y) {
+        return Math.cos(angle) * x - Math.sin(angle) * y;
+    }
+
+    /** Corners and places where a groove's side leaves the slab that a line passes, centres of holes and ends of grooves whose edge it touches, within {@code near} mm. */
+    List<Pt> grazed(double angle, double offset, double near) {
+        List<Pt> out = new ArrayList<>();
+        for (int i = 0; i < cornerX.length; i++) {
+            graze(new Pt(cornerX[i], cornerY[i]), 0, angle, offset, near, out);
+        }
+        for (int i = 0; i < holeX.length; i++) {
+            graze(new Pt(holeX[i], holeY[i]), holeR[i], angle, offset, near, out);
+        }
+        for (SectionStrip s : strips) {
+            for (int i = 0; i < s.ax().length; i++) {
+                graze(new Pt(s.ax()[i], s.ay()[i]), s.halfWidth(), angle, offset, near, out);
+                graze(new Pt(s.bx()[i], s.by()[i]), s.halfWidth(), angle, offset, near, out);
+                for (Pt p : leaves(s, i)) {
+                    graze(p, 0, angle, offset, near, out);
+                }
+            }
+        }
+        return out;
+    }
+
+    /** Where the two sides of a groove's piece cross the rim. */
+    private List<Pt> leaves(SectionStrip s, int piece) {
+        double x = s.bx()[piece] - s.ax()[piece];
+        double y = s.by()[piece] - s.ay()[piece];
+        double length = Math.hypot(x, y);
+        List<Pt> out = new ArrayList<>();
+        for (int side = -1; length > 0 && side <= 1; side += 2) {
+            double angle = Math.atan2(x, y);
+            double offset = offset(angle, s.ax()[piece], s.ay()[piece]) + side * s.halfWidth();
+            double start = (x * s.ax()[piece] + y * s.ay()[piece]) / length;
+            int n = outlineCuts(Math.sin(angle), Math.cos(angle), offset);
+            for (int i = 0; i < n; i++) {
+                if (cuts[i] > start && cuts[i] < start + length) {
+                    out.add(new Pt(
+                            Math.sin(angle) * cuts[i] + Math.cos(angle) * offset,
+                            Math.cos(angle) * cuts[i] - Math.sin(angle) * offset));
+                }
+            }
+        }
+        return out;
+    }
+
+    private static void graze(Pt at, double radius, double angle, double offset, double near, List<Pt> out) {
+        if (Math.abs(Math.abs(offset(angle, at.x(), at.y()) - offset) - radius) < near && !out.contains(at)) {
+            out.add(at);
+        }
     }
 
     /**
@@ -169,8 +209,8 @@ final class SectionLoss {
             if (lost < 0 || b <= a) {
                 continue;
             }
-            for (Strip s : strips) {
-                lost += s.factor * covered(s, dx, dy, offset, a, b);
+            for (SectionStrip s : strips) {
+                lost += s.factor() * s.covered(dx, dy, offset, a, b);
             }
             double share = Math.min(1, lost / (b - a));
             if (share > worst) {
@@ -221,95 +261,5 @@ final class SectionLoss {
             }
         }
         return met ? lost : -1;
-    }
-
-    /** Length of the line between a and b that lies in a groove; pieces that overlap at a bend count once. */
-    private static double covered(Strip s, double dx, double dy, double offset, double a, double b) {
-        int n = s.ax.length;
-        double[] from = null;
-        double[] to = null;
-        int k = 0;
-        for (int i = 0; i < n; i++) {
-            double lo = Double.POSITIVE_INFINITY;
-            double hi = Double.NEGATIVE_INFINITY;
-            for (int end = 0; end < 2; end++) {
-                double px = end == 0 ? s.ax[i] : s.bx[i];
-                double py = end == 0 ? s.ay[i] : s.by[i];
-                double off = dy * px - dx * py - offset;
-                double half2 = s.halfWidth * s.halfWidth - off * off;
-                if (half2 > 0) {
-                    double half = Math.sqrt(half2);
-                    double at = dx * px + dy * py;
-                    lo = Math.min(lo, at - half);
-                    hi = Math.max(hi, at + half);
-                }
-            }
-            double ex = s.bx[i] - s.ax[i];
-            double ey = s.by[i] - s.ay[i];
-            double len = Math.hypot(ex, ey);
-            if (len > 0) {
-                // the rectangle of the piece: |across| ≤ halfWidth, 0 ≤ along ≤ len
-                double ux = ex / len;
-                double uy = ey / len;
-                double px = offset * dy - s.ax[i];
-                double py = -offset * dx - s.ay[i];
-                double along0 = px * ux + py * uy;
-                double alongK = dx * ux + dy * uy;
-                double across0 = px * uy - py * ux;
-                double acrossK = dx * uy - dy * ux;
-                double t0 = Math.max(low(along0, alongK, 0, len), low(across0, acrossK, -s.halfWidth, s.halfWidth));
-                double t1 = Math.min(high(along0, alongK, 0, len), high(across0, acrossK, -s.halfWidth, s.halfWidth));
-                if (t1 > t0) {
-                    lo = Math.min(lo, t0);
-                    hi = Math.max(hi, t1);
-                }
-            }
-            lo = Math.max(lo, a);
-            hi = Math.min(hi, b);
-            if (hi > lo) {
-                if (from == null) {
-                    from = new double[n];
-                    to = new double[n];
-                }
-                from[k] = lo;
-                to[k++] = hi;
-            }
-        }
-        return k == 0 ? 0 : union(from, to, k);
-    }
-
-    private static double low(double at0, double slope, double min, double max) {
-        if (slope == 0) {
-            return at0 < min || at0 > max ? Double.POSITIVE_INFINITY : Double.NEGATIVE_INFINITY;
-        }
-        return slope > 0 ? (min - at0) / slope : (max - at0) / slope;
-    }
-
-    private static double high(double at0, double slope, double min, double max) {
-        if (slope == 0) {
-            return at0 < min || at0 > max ? Double.NEGATIVE_INFINITY : Double.POSITIVE_INFINITY;
-        }
-        return slope > 0 ? (max - at0) / slope : (min - at0) / slope;
-    }
-
-    private static double union(double[] from, double[] to, int k) {
-        for (int i = 1; i < k; i++) {
-            double f = from[i];
-            double t = to[i];
-            int j = i - 1;
-            for (; j >= 0 && from[j] > f; j--) {
-                from[j + 1] = from[j];
-                to[j + 1] = to[j];
-            }
-            from[j + 1] = f;
-            to[j + 1] = t;
-        }
-        double total = 0;
-        double end = Double.NEGATIVE_INFINITY;
-        for (int i = 0; i < k; i++) {
-            total += Math.max(0, to[i] - Math.max(end, from[i]));
-            end = Math.max(end, to[i]);
-        }
-        return total;
     }
 }

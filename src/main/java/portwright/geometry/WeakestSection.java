@@ -16,6 +16,11 @@ public final class WeakestSection {
     /** A roll that wins less than this share has not moved. */
     private static final double STILL = 1e-12;
 
+    /** A line this near to a corner, or to touching a hole or a groove, grazes it, mm. */
+    private static final double GRAZED = 0.1;
+
+    private static final double GOLDEN = (Math.sqrt(5) - 1) / 2;
+
     private static final int BEST = 5;
     private static final int ROUND = 12;
     /** First split of the field of lines, each way. */
@@ -94,15 +99,51 @@ public final class WeakestSection {
         }
     }
 
-    /** Rolls the worst line known to its very top, so that a turned or mirrored kiln gives the same figure. */
+    /**
+     * Rolls the worst line known to its very top, so that a turned or mirrored kiln gives the same figure. Where the line grazes a corner, a
+     * hole or a groove its share has an edge that a triangle cannot walk along: there the line is swung about what it grazes.
+     */
     private void polish() {
         double[] spans = {0.1, 5e-3, 2e-4, 1e-5};
         int still = 0;
         for (int k = 0; best != null && k < 48 && still < 2 * spans.length; k++) {
-            double[] up = roll(best, spans[k % spans.length], 0.7 * k, 1e-12);
+            double span = spans[k % spans.length];
+            double[] up = roll(best, span, 0.7 * k, 1e-12);
+            for (Pt grazed : loss.grazed(up[0], up[1], GRAZED)) {
+                up = swing(up, grazed, 10 * span / size);
+            }
             still = up[2] > best[2] + STILL ? 0 : still + 1;
             best = up[2] > best[2] ? up : best;
         }
+    }
+
+    /** The best of the lines that pass a place as this one does, turned by up to {@code reach} rad either way: golden section. */
+    private double[] swing(double[] line, Pt about, double reach) {
+        double beside = line[1] - SectionLoss.offset(line[0], about.x(), about.y());
+        double low = line[0] - reach;
+        double high = line[0] + reach;
+        double[] best = line;
+        double[] left = passing(about, beside, high - GOLDEN * (high - low));
+        double[] right = passing(about, beside, low + GOLDEN * (high - low));
+        while (high - low > 1e-13) {
+            boolean leftwards = left[2] > right[2];
+            double[] better = leftwards ? left : right;
+            best = better[2] > best[2] ? better : best;
+            if (leftwards) {
+                high = right[0];
+                right = left;
+                left = passing(about, beside, high - GOLDEN * (high - low));
+            } else {
+                low = left[0];
+                left = right;
+                right = passing(about, beside, low + GOLDEN * (high - low));
+            }
+        }
+        return best;
+    }
+
+    private double[] passing(Pt place, double beside, double angle) {
+        return at(angle, SectionLoss.offset(angle, place.x(), place.y()) + beside);
     }
 
     /** Splits the field of all lines until no part is left that may hold a worse line than the worst known. */
@@ -164,7 +205,7 @@ public final class WeakestSection {
             for (Segment p : pieces) {
                 double along = Math.atan2(p.b().x() - p.a().x(), p.b().y() - p.a().y());
                 through(x, y, along, r);
-                attempt(along, Math.cos(along) * p.a().x() - Math.sin(along) * p.a().y());
+                attempt(along, SectionLoss.offset(along, p.a().x(), p.a().y()));
                 through(x, y, Math.atan2(p.a().x() - x, p.a().y() - y), r);
                 through(x, y, Math.atan2(p.b().x() - x, p.b().y() - y), r);
             }
@@ -172,13 +213,13 @@ public final class WeakestSection {
         for (int c = 0; c < corners; c++) {
             for (int d = c + 1; d < corners; d++) {
                 double a = Math.atan2(loss.cornerX[d] - loss.cornerX[c], loss.cornerY[d] - loss.cornerY[c]);
-                attempt(a, Math.cos(a) * loss.cornerX[c] - Math.sin(a) * loss.cornerY[c]);
+                attempt(a, SectionLoss.offset(a, loss.cornerX[c], loss.cornerY[c]));
             }
         }
     }
 
     private void through(double x, double y, double angle, double r) {
-        double offset = Math.cos(angle) * x - Math.sin(angle) * y;
+        double offset = SectionLoss.offset(angle, x, y);
         attempt(angle, offset);
         attempt(angle, offset + 0.6 * r);
         attempt(angle, offset - 0.6 * r);

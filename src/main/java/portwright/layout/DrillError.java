@@ -1,6 +1,7 @@
 package portwright.layout;
 
 import portwright.model.Design;
+import portwright.units.Format;
 
 /**
  * How a drilling strays. Centre, tilt and measuring error are two-way normal; the stated figure is the radius that 95 of 100 keep within (judgement:
@@ -38,6 +39,13 @@ public record DrillError(double centreMm, double oversizeMm, double tiltRad, dou
                         : g.oversize().mm(),
                 g == null || g.tilt() == null ? USUAL_TILT_RAD : g.tilt().si(),
                 USUAL_MEASURE_MM);
+    }
+
+    /** In words, without a full stop. */
+    String words() {
+        return "19 of 20 within " + Format.plain(centreMm, 1) + " mm of the mark and "
+                + Format.plain(Math.toDegrees(tiltRad), 1) + "° of square, up to " + Format.plain(oversizeMm, 1)
+                + " mm oversize, elements measured to " + Format.plain(measureMm, 1) + " mm";
     }
 
     double centreSigma() {

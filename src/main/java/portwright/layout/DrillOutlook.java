@@ -9,10 +9,11 @@ import portwright.units.Format;
 /**
  * What a drill by hand may make of a layout.
  *
- * @param odds of a stop, one a floor or lid hole
+ * @param odds of a stop, one a hole
  * @param wander room of each hole, walls too
+ * @param error how the drill was taken to stray
  */
-public record DrillOutlook(List<HoleOdds> odds, List<Wander> wander) {
+public record DrillOutlook(List<HoleOdds> odds, List<Wander> wander, DrillError error) {
     private static final String[] SLAB = {
         "the back", "back right", "the right", "front right", "the front", "front left", "the left", "back left"
     };
@@ -27,7 +28,7 @@ public record DrillOutlook(List<HoleOdds> odds, List<Wander> wander) {
 
     /** Simulated with the drill errors that the design states. */
     public static DrillOutlook of(Design design) {
-        return new DrillOutlook(Tolerance.odds(design), Tolerance.wander(design));
+        return new DrillOutlook(Tolerance.odds(design), Tolerance.wander(design), DrillError.of(design));
     }
 
     /** Share of drillings that end with all holes inside every stop limit, at least; 0 to 1. */
@@ -57,8 +58,8 @@ public record DrillOutlook(List<HoleOdds> odds, List<Wander> wander) {
         }
         double percent = 100 * allInside();
         String share = percent > 99.95 ? "more than 99.9" : Format.plain(percent, 1);
-        return "Drilled by hand, " + share
-                + " of 100 such kilns end with every hole in floor and lid inside every stop limit"
+        return "Drilled by hand (" + error.words() + "), " + share
+                + " of 100 such kilns end with every hole inside every stop limit"
                 + (allInside() < HoleOdds.TARGET
                         ? ", under the " + Format.plain(100 * HoleOdds.TARGET, 0) + " aimed at: drill with a guide. "
                                 + blame()
@@ -80,14 +81,17 @@ public record DrillOutlook(List<HoleOdds> odds, List<Wander> wander) {
             return most + ". ";
         }
         int bearing = (int) Math.round(Math.toDegrees(Math.atan2(worst.nudgeX(), worst.nudgeY())) / 45);
+        boolean wall = wander.stream().anyMatch(w -> w.wall() && w.hole().equals(worst.hole()));
+        String[] words = wall ? WALL : SLAB;
         return most + "; its mark " + Format.plain(nudge, 1) + " mm to "
-                + SLAB[Math.floorMod(bearing, SLAB.length)] + " makes that "
+                + words[Math.floorMod(bearing, words.length)] + (wall ? ", seen from inside," : "") + " makes that "
                 + Format.plain(100 * worst.stopNudged(), 1) + ". ";
     }
 
     private static String room(Wander w) {
         return w.leastMm() >= Wander.MOST_MM
-                ? "Every hole may wander " + Format.plain(Wander.MOST_MM, 0) + " mm or more."
+                ? "Up to " + Format.plain(Wander.MOST_MM, 0)
+                        + " mm off a mark nothing forbids drilling; drill to the mark all the same."
                 : "Least room: " + w.hole() + " may wander " + Format.plain(w.leastMm(), 1) + " mm to " + towards(w)
                         + (w.wall() ? ", seen from inside." : ".");
     }

@@ -5,24 +5,19 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.TreeMap;
-import portwright.data.LimitTable;
+import java.util.stream.DoubleStream;
 import portwright.geometry.KilnGeometry;
-import portwright.model.Burner;
 import portwright.model.Design;
-import portwright.model.On;
-import portwright.model.Port;
-import portwright.model.Role;
 
 /**
- * What a wandering drill does to a design: odds of a stop for each floor and lid hole, the mark's best place, and how far each hole may wander.
+ * What a wandering drill does to a design: odds of a stop for each hole, the mark's best place, and how far each hole may wander.
  * All holes share one stream of random numbers, so that two places are compared by the same drillings. Rules on clearances of single holes, on the
- * brick between holes and on the weakest section; the balance hardly moves with a drill and is left to the check. Bores start on the outside, where
+ * brick between holes and on the weakest section; the balance hardly moves with a drill and is left to the check, and so are holes in neighbouring panels of a wall. Bores start on the outside, where
  * the template is taped, so that a lean shows most at the hot face.
  */
 public final class Tolerance {
@@ -31,66 +26,32 @@ public final class Tolerance {
 
     private static final long SEED = 20260102;
     private static final int BEARINGS = 16;
-    /** Clearances farther off than this many millimetres above their limit never matter to a drill. */
-    private static final double REACH = 30;
 
-    private final Design design;
+    private static final double[] NO_SECTION =
+            DoubleStream.generate(() -> Wander.MOST_MM).limit(BEARINGS).toArray();
+
     private final KilnGeometry kiln;
     private final DrillError error;
-    private final double oversize;
-    private final List<Drilled> holes = new ArrayList<>();
-
-    /** One hole with what stands near. */
-    private record Drilled(Port port, Site site, double x, double y, List<Obstacle> near) {}
+    private final List<DrilledHole> holes;
 
     private final Map<String, double[]> sections = new HashMap<>();
 
     private Tolerance(Design design, DrillError error) {
-        this.design = design;
         this.error = error;
         kiln = KilnGeometry.of(design);
-        oversize = design.drilling() == null || design.drilling().oversize() == null
-                ? KilnGeometry.USUAL_OVERSIZE_MM
-                : design.drilling().oversize().mm();
-        LayoutLimits limits = new LayoutLimits(design, LimitTable.load());
-        Map<String, Site> sites = new LinkedHashMap<>();
-        for (Port p : design.ports()) {
-            if (p.on() == On.WALL) {
-                continue;
-            }
-            boolean inlet = p.role() == Role.INLET && p.on() == On.FLOOR;
-            double d = p.diameter().mm();
-            Site site = sites.computeIfAbsent(
-                    p.on() + " " + inlet + " " + d,
-                    k -> new Site(kiln, p.on(), inlet, limits, d, oversize, inlet ? body() : 0, Set.of()));
-            double x = p.at().xMm();
-            double y = p.at().yMm();
-            List<Obstacle> near = site.obstacles.stream()
-                    .filter(o -> !Double.isNaN(o.stop()) && o.gap().at(x, y) - o.stop() < REACH)
-                    .toList();
-            holes.add(new Drilled(p, site, x, y, near));
-        }
-    }
-
-    private double body() {
-        return design.burners() == null
-                ? 0
-                : design.burners().stream()
-                        .filter(b -> b.body() != null)
-                        .mapToDouble((Burner b) -> b.body().mm())
-                        .max()
-                        .orElse(0);
+        holes = DrilledHole.of(design, kiln);
     }
 
     /** How far each hole may wander: those of floor and lid, then those of walls. */
     public static List<Wander> wander(Design design) {
         Tolerance t = new Tolerance(design, DrillError.of(design));
-        List<Wander> out = new ArrayList<>(t.holes.stream().map(t::wander).toList());
+        List<Wander> out = new ArrayList<>(
+                t.holes.stream().filter(h -> !h.wall()).map(t::wander).toList());
         out.addAll(WallWander.of(design));
         return List.copyOf(out);
     }
 
-    /** Odds of a stop for each floor and lid hole, as the design says that the drill strays. */
+    /** Odds of a stop for each hole, as the design says that the drill strays. */
     public static List<HoleOdds> odds(Design design) {
         return odds(design, DrillError.of(design), DRAWS);
     }
@@ -103,13 +64,13 @@ public final class Tolerance {
     }
 
     /** Spare above the tightest stop of a bore square to the slab; negative where a rule stops. */
-    private double spare(Drilled h, double x, double y) {
+    private double spare(DrilledHole h, double x, double y) {
         double least = Double.POSITIVE_INFINITY;
         for (Obstacle o : h.near()) {
             least = Math.min(least, o.gap().at(x, y) - o.stop());
         }
-        for (Drilled other : holes) {
-            if (other != h && other.port().on() == h.port().on()) {
+        for (DrilledHole other : holes) {
+            if (other != h && other.samePart(h)) {
                 least = Math.min(least, Math.hypot(x - other.x(), y - other.y()) - apart(h, other));
             }
         }
@@ -117,13 +78,11 @@ public final class Tolerance {
     }
 
     /** Distance of two centres at the stop. */
-    private double apart(Drilled a, Drilled b) {
-        return a.site().radius
-                + b.site().radius
-                + Math.max(a.site().spacingStop(), b.site().spacingStop());
+    private double apart(DrilledHole a, DrilledHole b) {
+        return a.radius() + b.radius() + Math.max(a.spacingStop(), b.spacingStop());
     }
 
-    private String worst(Drilled h, double x, double y) {
+    private String worst(DrilledHole h, double x, double y) {
         double least = spare(h, x, y);
         return h.near().stream()
                 .filter(o -> o.gap().at(x, y) - o.stop() <= least + 1e-9)
@@ -132,7 +91,7 @@ public final class Tolerance {
                 .orElse("port-spacing");
     }
 
-    private Wander wander(Drilled h) {
+    private Wander wander(DrilledHole h) {
         List<Double> bearings = new ArrayList<>();
         List<Double> allowed = new ArrayList<>();
         List<String> rules = new ArrayList<>();
@@ -168,15 +127,17 @@ public final class Tolerance {
         return new Wander(h.port().name(), false, bearings, allowed, rules, least, leastBearing);
     }
 
-    /** How far the weakest section lets a hole move toward each bearing. */
-    private double[] sections(Drilled h) {
+    /** How far the weakest section lets a hole move toward each bearing; no rule asks that of a wall. */
+    private double[] sections(DrilledHole h) {
+        if (h.wall()) {
+            return NO_SECTION;
+        }
         return sections.computeIfAbsent(h.port().name(), k -> {
             List<double[]> others = holes.stream()
                     .filter(o -> o != h && o.port().on() == h.port().on())
-                    .map(o -> new double[] {o.x(), o.y(), o.site().radius})
+                    .map(o -> new double[] {o.x(), o.y(), o.radius()})
                     .toList();
-            SectionRoom room = new SectionRoom(
-                    kiln, h.port().on(), others, h.site().radius, h.site().sectionStop());
+            SectionRoom room = new SectionRoom(kiln, h.port().on(), others, h.radius(), h.sectionStop());
             return room.allRound(h.x(), h.y(), BEARINGS, Wander.MOST_MM);
         });
     }
@@ -200,7 +161,7 @@ public final class Tolerance {
         return out;
     }
 
-    private HoleOdds odds(Drilled h, double[][] random) {
+    private HoleOdds odds(DrilledHole h, double[][] random) {
         int draws = random[0].length;
         Map<String, Integer> counts = new TreeMap<>();
         double p = stops(h, random, 0, 0, counts) / (double) draws;
@@ -211,7 +172,7 @@ public final class Tolerance {
     }
 
     /** Shift of the mark with the fewest stops, by ever shorter steps; of as many the shorter shift. */
-    private double[] nudge(Drilled h, double[][] random, double start) {
+    private double[] nudge(DrilledHole h, double[][] random, double start) {
         double[] best = {0, 0, start};
         int draws = random[0].length;
         for (double step = 4; step >= 0.5; step /= 2) {
@@ -233,7 +194,7 @@ public final class Tolerance {
     }
 
     /** Number of drillings that stop with the mark shifted by (mx, my). */
-    private int stops(Drilled h, double[][] random, double mx, double my, Map<String, Integer> counts) {
+    private int stops(DrilledHole h, double[][] random, double mx, double my, Map<String, Integer> counts) {
         int me = holes.indexOf(h);
         double[] cx = random[5 * me];
         double[] cy = random[5 * me + 1];
@@ -242,14 +203,14 @@ public final class Tolerance {
         double[] grow = random[5 * me + 4];
         double[] gx = random[5 * holes.size()];
         double[] gy = random[5 * holes.size() + 1];
-        double nominal = h.site().radius - h.site().diameter / 2;
+        double nominal = h.radius() - h.diameter() / 2;
         Obstacle[] near = h.near().stream()
                 .sorted(Comparator.comparingDouble(o -> o.gap().at(h.x(), h.y()) - o.stop()))
                 .toArray(Obstacle[]::new);
-        List<Drilled> others = holes.stream()
+        List<DrilledHole> others = holes.stream()
                 .filter(o -> o != h
-                        && o.port().on() == h.port().on()
-                        && Math.hypot(h.x() - o.x(), h.y() - o.y()) - apart(h, o) < REACH)
+                        && o.samePart(h)
+                        && Math.hypot(h.x() - o.x(), h.y() - o.y()) - apart(h, o) < DrilledHole.REACH)
                 .toList();
         double[] sections = sections(h);
         boolean weak = Arrays.stream(sections).min().orElse(0) < Wander.MOST_MM;
@@ -313,14 +274,22 @@ public final class Tolerance {
     }
 
     private boolean meets(
-            Drilled h, Drilled o, double x, double y, double[][] random, int i, double grow, double tx, double ty) {
+            DrilledHole h,
+            DrilledHole o,
+            double x,
+            double y,
+            double[][] random,
+            int i,
+            double grow,
+            double tx,
+            double ty) {
         int it = holes.indexOf(o);
         double dx = x - o.x() - random[5 * it][i];
         double dy = y - o.y() - random[5 * it + 1][i];
-        double limit = (h.site().diameter + o.site().diameter) / 2
+        double limit = (h.diameter() + o.diameter()) / 2
                 + grow
                 + random[5 * it + 4][i]
-                + Math.max(h.site().spacingStop(), o.site().spacingStop());
+                + Math.max(h.spacingStop(), o.spacingStop());
         double ex = dx + tx - random[5 * it + 2][i];
         double ey = dy + ty - random[5 * it + 3][i];
         return dx * dx + dy * dy < limit * limit || ex * ex + ey * ey < limit * limit;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import portwright.check.rules.geometry.EdgeDistance;
 import portwright.check.rules.geometry.ElementClearance;
 import portwright.check.rules.geometry.FittingClearance;
@@ -95,45 +96,96 @@ final class WallSite {
         return out;
     }
 
-    private List<Term> alone(Hole h) {
-        List<Term> out = new ArrayList<>();
-        add(
-                out,
+    /** A clearance of a hole in the wall as a rule measures it. */
+    private record Measure(
+            String rule, String part, ToDoubleFunction<Hole> room, double stop, double caution, boolean moves) {}
+
+    private List<Measure> measures(int panel) {
+        List<Measure> out = new ArrayList<>();
+        out.add(new Measure(
                 "edge-distance",
-                h,
-                "the edge of panel " + h.face().panel(),
-                EdgeDistance.room(kiln, h),
+                "the edge of panel " + panel,
+                h -> EdgeDistance.room(kiln, h),
                 limits.value("edge-distance", "panel-stop", 25),
-                limits.value("edge-distance", "panel-caution", 40));
+                limits.value("edge-distance", "panel-caution", 40),
+                false));
         double caution = limits.elementCaution();
         for (String e : elements) {
-            double room = ElementClearance.room(kiln, h, e, REACH * caution);
-            add(out, "element-clearance", h, e, room, limits.elementStop(), caution);
+            out.add(new Measure(
+                    "element-clearance",
+                    e,
+                    h -> ElementClearance.room(kiln, h, e, REACH * caution),
+                    limits.elementStop(),
+                    caution,
+                    true));
         }
         for (FittingShape f : kiln.fittings()) {
             double clear = limits.fitting(f.fitting());
-            add(
-                    out,
+            out.add(new Measure(
                     "fitting-clearance",
-                    h,
                     f.name(),
-                    FittingClearance.room(kiln, h, f, REACH * clear),
+                    h -> FittingClearance.room(kiln, h, f, REACH * clear),
                     clear / 2,
-                    clear);
+                    clear,
+                    false));
         }
         double wide = limits.value("flame-on-element", "caution", 25);
         double stop = coilsOff ? Double.NaN : limits.value("flame-on-element", "stop", 10);
         for (CoilRun c : kiln.coils()) {
-            add(out, "flame-on-element", h, c.name(), FlameOnElement.room(kiln, h, c, REACH * wide), stop, wide);
+            out.add(new Measure(
+                    "flame-on-element",
+                    c.name(),
+                    h -> FlameOnElement.room(kiln, h, c, REACH * wide),
+                    stop,
+                    wide,
+                    true));
+        }
+        out.removeIf(m -> skip.contains(m.rule()));
+        return out;
+    }
+
+    private List<Term> alone(Hole h) {
+        List<Term> out = new ArrayList<>();
+        for (Measure m : measures(h.face().panel())) {
+            double room = m.room().applyAsDouble(h);
+            if (room < REACH * m.caution()) {
+                out.add(new Term(
+                        m.rule(),
+                        List.of(h.name(), m.part()),
+                        room,
+                        m.stop(),
+                        m.caution(),
+                        "mm",
+                        Scale.atLeast(room, m.stop(), m.caution())));
+            }
         }
         return out;
     }
 
-    private void add(List<Term> out, String rule, Hole h, String part, double room, double stop, double caution) {
-        if (!skip.contains(rule) && room < REACH * caution) {
-            double margin = Scale.atLeast(room, stop, caution);
-            out.add(new Term(rule, List.of(h.name(), part), room, stop, caution, "mm", margin));
-        }
+    /**
+     * What a drill near a mark in a panel may run into, by the rules that forbid drilling; flames on coils are left to the check. Each counts at
+     * both ends of the bore, which is strict for a groove.
+     */
+    List<Obstacle> obstacles(int panel, double x, double y) {
+        return measures(panel).stream()
+                .filter(m -> !m.rule().equals("flame-on-element"))
+                .map(m -> new Obstacle(
+                        m.rule(),
+                        m.part(),
+                        m.stop(),
+                        m.caution(),
+                        new NearGap((u, v) -> m.room().applyAsDouble(hole("", panel, u, v)), x, y),
+                        0,
+                        1,
+                        m.moves(),
+                        null,
+                        Double.NaN))
+                .toList();
+    }
+
+    /** Least brick between two holes in the wall. */
+    double spacingStop() {
+        return Math.max(diameter, limits.value("port-spacing", "limit", 50)) / 2;
     }
 
     private boolean meets(Hole a, Hole b) {
@@ -142,7 +194,7 @@ final class WallSite {
 
     private Term between(Hole a, Hole b) {
         double least = limits.value("port-spacing", "limit", 50);
-        double stop = Math.max(diameter, least) / 2;
+        double stop = spacingStop();
         double caution = Math.max(Math.max(diameter, kiln.thickness(On.WALL)), least);
         double room = PortSpacing.room(kiln, a, b);
         return new Term(

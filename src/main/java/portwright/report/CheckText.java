@@ -168,22 +168,7 @@ public final class CheckText {
     }
 
     private void wrap(String first, String text) {
-        int indent = first.replaceAll("\u001b\\[[0-9;]*m", "").length();
-        StringBuilder row = new StringBuilder(first);
-        int used = indent;
-        boolean fresh = true;
-        for (String word : text.split(" ", 0)) {
-            if (!fresh && used + 1 + word.length() > width) {
-                line(row.toString());
-                row = new StringBuilder(" ".repeat(indent));
-                used = indent;
-                fresh = true;
-            }
-            row.append(fresh ? "" : " ").append(word);
-            used += word.length() + (fresh ? 0 : 1);
-            fresh = false;
-        }
-        line(row.toString());
+        Wrap.lines(first, text, width).forEach(this::line);
     }
 
     private void line(String s) {

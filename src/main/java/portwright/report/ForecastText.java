@@ -6,19 +6,20 @@ import portwright.calc.draft.DamperCurve;
 import portwright.calc.firing.ConeDown;
 import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Forecast;
+import portwright.calc.firing.HoursBand;
 import portwright.data.Brick;
 import portwright.data.FiringFigure;
 import portwright.review.BrickClass;
 import portwright.review.FiringReview;
 import portwright.review.Review;
-import portwright.review.StepRow;
 import portwright.review.TradeFigure;
 import portwright.units.Format;
 
-/** The firing forecast as text for people. */
+/** The firing forecast as text for people, no wider than a terminal. */
 public final class ForecastText {
     private static final double ZERO_C = 273.15;
     private static final double BRICK_FAILS_K = 80;
+    private static final String NAME = "%-15s";
 
     private ForecastText() {}
 
@@ -28,67 +29,11 @@ public final class ForecastText {
         Forecast f = firing.forecast().value();
         FiringRun run = f.nominal();
         StringBuilder b = new StringBuilder(review.design().title()).append("\n\n");
-        b.append(String.format(
-                Locale.ROOT,
-                "%-6s%-16s%-10s%-9s%7s%7s%9s%8s%9s%9s  %-14s%s%n",
-                "step",
-                "to",
-                "heat",
-                "fire",
-                "start",
-                "end",
-                "hours",
-                "climb",
-                "kWh",
-                "gas kg",
-                "damper",
-                "lambda, CO dry"));
-        for (StepRow r : firing.rows(review.fire())) {
-            b.append(String.format(
-                    Locale.ROOT,
-                    "%-6d%-16s%-10s%-9s%7.0f%7.0f%9.2f%8.0f%9.1f%9.3f  %-14s%s%s%n",
-                    r.index() + 1,
-                    r.goal(),
-                    r.heat(),
-                    r.atmosphere() == null ? "-" : r.atmosphere(),
-                    r.startC(),
-                    r.endC(),
-                    r.hours(),
-                    r.climbKPerH(),
-                    r.electricKwh(),
-                    r.gasKg(),
-                    damper(r),
-                    fire(r),
-                    r.reached() ? "" : r.stalled() ? "  STALLS: the climb ends before the goal" : "  NOT REACHED"));
-        }
-        if (run.steps().size() < review.design().firing().steps().size()) {
-            b.append("Later steps are not begun.\n");
-        }
-        b.append("Temperatures in °C, climb in °C/h at the end of the step.\n");
-        if (run.steps().stream().anyMatch(s -> s.step().gas())) {
-            b.append(
-                            "Damper set once a step, right in the middle of its climb; lambda and CO are those at its end, richer than")
-                    .append(
-                            " asked.\nThe card gives the plate from the start to the end of a step: open it as the kiln")
-                    .append(" climbs and the level holds.\n");
-        }
+        StepTable.write(
+                b, firing.rows(review.fire()), review.design().firing().steps().size());
         b.append('\n');
-        row(
-                b,
-                "whole firing",
-                n(run.endS() / 3600, 1) + " h, top " + n(run.topK() - ZERO_C, 0) + " °C ("
-                        + n((run.topK() - ZERO_C) * 1.8 + 32, 0) + " °F)");
-        row(
-                b,
-                "band",
-                (ratesRule(f)
-                                ? "the rates asked for set the hours, whether the brick conducts 20 % more or less"
-                                : "brick conducting ±20 %: " + n(f.quick().endS() / 3600, 1)
-                                        + (f.quick().reached() ? "" : " (not reached)") + " to "
-                                        + n(f.slow().endS() / 3600, 1)
-                                        + (f.slow().reached() ? "" : " (not reached)")
-                                        + " h")
-                        + "; climbs are good to ±35 %, hours to ±25 %");
+        row(b, "whole firing", whole(run));
+        row(b, "band", band(f));
         List<ConeDown> cones = run.cones();
         if (!cones.isEmpty()) {
             row(
@@ -101,15 +46,54 @@ public final class ForecastText {
                                     .toList()));
         }
         row(b, "climb ends at", ends(review, f));
-        HeatWords.share(firing).forEach(l -> row(b, l.name(), l.value()));
-        HeatWords.openPorts(firing).forEach(l -> row(b, l.name(), l.value()));
-        besideElectric(firing).forEach(l -> row(b, l.name(), l.value()));
-        HeatWords.balance(run.energy()).forEach(l -> row(b, l.name(), l.value()));
+        rows(b, PowerWords.lines(review));
+        rows(b, HeatWords.share(firing));
+        rows(b, HeatWords.openSpells(f));
+        rows(b, HeatWords.openPorts(firing));
+        rows(b, CostWords.besideElectric(firing));
+        rows(b, HeatWords.balance(run.energy()));
         trade(b, review);
-        b.append('\n').append(DamperCurve.HOW_TO_SET).append('\n');
-        b.append(
-                "The forecast decides nothing at the kiln: read probe and cones. Local codes and licensed practice come first.\n");
+        b.append('\n');
+        para(b, DamperCurve.HOW_TO_SET);
+        para(
+                b,
+                "The forecast decides nothing at the kiln: read probe and cones. Local codes and licensed practice come first.");
         return b.toString();
+    }
+
+    private static String whole(FiringRun run) {
+        String top = "top " + scales(run.topK());
+        return run.reached()
+                ? n(run.endS() / 3600, 1) + " h, " + top
+                : "NOT FINISHED: step " + (run.steps().size()) + " does not reach its goal; it is given up after "
+                        + n(run.endS() / 3600, 1) + " h, " + top;
+    }
+
+    private static String scales(double kelvin) {
+        return n(kelvin - ZERO_C, 0) + " °C (" + n((kelvin - ZERO_C) * 1.8 + 32, 0) + " °F)";
+    }
+
+    private static String band(Forecast f) {
+        return (ratesRule(f)
+                        ? "the rates asked for set the hours, whether the brick conducts 20 % more or less"
+                        : "brick conducting ±20 %: " + hours(f))
+                + "; climbs are good to ±35 %, hours to ±25 %";
+    }
+
+    private static String hours(Forecast f) {
+        HoursBand h = f.hours();
+        if (!h.open()) {
+            return n(h.leastS() / 3600, 1) + " to " + n(h.mostS() / 3600, 1) + " h";
+        }
+        if (Double.isNaN(h.leastS())) {
+            return "none of it gets there; the climb ends between "
+                    + n(Math.min(f.slow().topK(), f.quick().topK()) - ZERO_C, 0) + " and "
+                    + n(Math.max(f.slow().topK(), f.quick().topK()) - ZERO_C, 0) + " °C";
+        }
+        FiringRun lost = f.nominal().reached() ? f.slow().reached() ? f.quick() : f.slow() : f.nominal();
+        return "at least " + n(h.leastS() / 3600, 1) + " h, and no upper end: "
+                + (h.nominal() ? "at the far end of the band" : "with the brick as tabled") + " the climb ends at "
+                + n(lost.topK() - ZERO_C, 0) + " °C and never arrives";
     }
 
     /** Where the climbs end; a temperature that the brick does not live to see is not printed. */
@@ -133,21 +117,24 @@ public final class ForecastText {
         }
         Forecast f = review.firing().forecast().value();
         FiringRun run = f.nominal();
+        if (!run.reached()) {
+            return "NOT FINISHED, given up after " + n(run.endS() / 3600, 1) + " h at " + scales(run.topK());
+        }
+        HoursBand h = f.hours();
         return (ratesRule(f) ? "about " : "")
                 + n(run.endS() / 3600, 1) + " h"
                 + (ratesRule(f)
                         ? " at the rates asked for, "
-                        : " (" + n(f.quick().endS() / 3600, 1) + " to "
-                                + n(f.slow().endS() / 3600, 1) + "), ")
-                + n(run.electricJ() / 3.6e6, 0) + " kWh, " + n(run.fuelKg(), 1)
-                + " kg gas" + (run.reached() ? "" : "; the last goal is not reached");
+                        : h.open()
+                                ? " (" + n(h.leastS() / 3600, 1) + " or more; may never arrive), "
+                                : " (" + n(h.leastS() / 3600, 1) + " to " + n(h.mostS() / 3600, 1) + "), ")
+                + n(run.electricJ() / 3.6e6, 0) + " kWh, " + n(run.fuelKg(), 1) + " kg gas";
     }
 
     /** Whether easy and hard brick take the same hours: then the controller's rates decide and a range would say nothing. */
     private static boolean ratesRule(Forecast f) {
-        return f.quick().reached()
-                && f.slow().reached()
-                && n(f.quick().endS() / 3600, 1).equals(n(f.slow().endS() / 3600, 1));
+        HoursBand h = f.hours();
+        return !h.open() && n(h.leastS() / 3600, 1).equals(n(h.mostS() / 3600, 1));
     }
 
     /** Power, energy and gas beside what the trade says, source by source. */
@@ -155,65 +142,28 @@ public final class ForecastText {
         b.append("\nBeside figures of the trade, which do not agree with each other:\n");
         for (TradeFigure t : TradeFigure.of(review)) {
             FiringFigure seen = t.seen();
-            b.append(String.format(
-                    "  %-14s%s%n",
-                    t.computed() == null ? "none" : n(t.computed(), 2) + " " + seen.unit(),
-                    "seen " + n(seen.low(), 2) + (seen.high() > seen.low() ? " to " + n(seen.high(), 2) : "") + ": "
-                            + seen.what() + "; " + seen.source().line()));
+            Wrap.lines(
+                            String.format(
+                                    "  %-13s", t.computed() == null ? "none" : n(t.computed(), 2) + " " + seen.unit()),
+                            "seen " + n(seen.low(), 2) + (seen.high() > seen.low() ? " to " + n(seen.high(), 2) : "")
+                                    + ": " + seen.what() + "; "
+                                    + seen.source().line(),
+                            Wrap.USUAL)
+                    .forEach(l -> b.append(l).append('\n'));
         }
     }
 
-    /** Energy, gas and cost of this firing beside the same load fired by electricity alone. The forecast must be known. */
-    public static List<ReportLine> besideElectric(FiringReview firing) {
-        FiringRun run = firing.forecast().value().nominal();
-        FiringRun electric = firing.allElectric().value();
-        String currency = firing.currency();
-        Double cost = firing.cost(run);
-        Double plain = firing.cost(electric);
-        return List.of(
-                new ReportLine(
-                        "this firing",
-                        n(run.electricJ() / 3.6e6, 1) + " kWh, " + n(run.fuelKg(), 2) + " kg of gas"
-                                + money(cost, currency)),
-                new ReportLine(
-                        "all electric",
-                        n(electric.electricJ() / 3.6e6, 1) + " kWh" + money(plain, currency)
-                                + (electric.reached() ? "" : "; it does not reach the same goal")
-                                + (cost == null || plain == null || !electric.reached()
-                                        ? ""
-                                        : "; reduction costs " + (cost >= plain ? "" : "nothing more, it saves ")
-                                                + two(Math.abs(cost - plain)) + " " + currency
-                                                + (cost >= plain ? " more" : ""))));
-    }
-
-    private static String money(Double cost, String currency) {
-        return cost == null ? "" : ", " + two(cost) + " " + currency;
-    }
-
-    private static String two(double v) {
-        return String.format(Locale.ROOT, "%.2f", v);
-    }
-
-    private static String damper(StepRow r) {
-        return r.damperOpen() == null
-                ? "plugged"
-                : n(r.damperOpen() * 100, 0) + " %" + (r.travelMm() == null ? "" : ", " + n(r.travelMm(), 0) + " mm");
-    }
-
-    private static String fire(StepRow r) {
-        if (r.lambda() == null) {
-            return "-";
-        }
-        return n(r.lambda(), 2) + " (" + dash(r.lambdaLow(), 2) + " to " + dash(r.lambdaHigh(), 2) + "), "
-                + dash(r.coLowPct(), 1) + " to " + dash(r.coHighPct(), 1) + " %";
-    }
-
-    private static String dash(Double v, int decimals) {
-        return v == null ? "?" : n(v, decimals);
+    private static void rows(StringBuilder b, List<ReportLine> lines) {
+        lines.forEach(l -> row(b, l.name(), l.value()));
     }
 
     private static void row(StringBuilder b, String name, String value) {
-        b.append(String.format("%-16s%s%n", name, value));
+        Wrap.lines(String.format(Locale.ROOT, NAME, name), value, Wrap.USUAL)
+                .forEach(l -> b.append(l).append('\n'));
+    }
+
+    static void para(StringBuilder b, String text) {
+        Wrap.lines("", text, Wrap.USUAL).forEach(l -> b.append(l).append('\n'));
     }
 
     private static String n(double v, int decimals) {

@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import portwright.calc.firing.EnergyBalance;
+import portwright.calc.firing.Forecast;
+import portwright.calc.firing.OpenSpell;
 import portwright.review.FiringReview;
 import portwright.review.OpenPorts;
 import portwright.units.Format;
@@ -76,6 +78,39 @@ final class HeatWords {
             Json.number(o, "airKw", p.airW() / 1000);
             Json.number(o, "radiationKw", p.radiationW() / 1000);
             Json.number(o, "airKgPerH", p.airKgPerS() * 3600);
+        }
+    }
+
+    /** The minutes that the kiln stands open without gas, which no step holds. */
+    static List<ReportLine> openSpells(Forecast f) {
+        List<ReportLine> out = new ArrayList<>();
+        for (OpenSpell s : f.openSpells()) {
+            double fell = s.fromK() - s.toK();
+            out.add(new ReportLine(
+                    out.isEmpty() ? "not counted" : "",
+                    n(OpenSpell.seconds() / 60, 0) + " min with ports open and plate off "
+                            + (s.lighting() ? "before lighting step " : "after the gas of step ") + (s.step() + 1)
+                            + " lose " + kwh(s.lostJ()) + "; the elements give " + kwh(s.electricJ())
+                            + (fell < 1
+                                    ? " and hold the temperature"
+                                    : ", the chamber falls by " + n(fell, 0) + " °C")));
+        }
+        if (!out.isEmpty()) {
+            out.add(new ReportLine(
+                    "", "No step, hours or kWh above hold these minutes, nor the five of clean fire after lighting."));
+        }
+        return out;
+    }
+
+    static void openSpells(ObjectNode root, Forecast f) {
+        var list = root.putArray("openWithoutGasOutsideSteps");
+        for (OpenSpell s : f.openSpells()) {
+            ObjectNode o = list.addObject().put("step", s.step() + 1).put("when", s.lighting() ? "before" : "after");
+            Json.number(o, "minutes", OpenSpell.seconds() / 60);
+            Json.number(o, "lostKwh", s.lostJ() / KWH);
+            Json.number(o, "electricKwh", s.electricJ() / KWH);
+            Json.number(o, "fromC", s.fromK() - 273.15);
+            Json.number(o, "toC", s.toK() - 273.15);
         }
     }
 

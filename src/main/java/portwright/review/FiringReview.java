@@ -35,6 +35,8 @@ public final class FiringReview {
     private Known<Forecast> forecast;
     private Known<FiringRun> allElectric;
     private Known<Optional<HeatStop>> heatStop;
+    private PowerMargin margin;
+    private PowerMargin electricMargin;
 
     private FiringReview(Design design, Known<KilnHeat> kiln, Known<List<Step>> steps, Known<DraftCase> draft) {
         this.design = design;
@@ -70,7 +72,7 @@ public final class FiringReview {
         return forecast;
     }
 
-    /** The same load fired by electricity alone through the same goals, ports plugged, all the power there is. */
+    /** The same load fired by electricity alone through the same goals, ports plugged, all the power there is; what cools by itself does so here too. */
     public synchronized Known<FiringRun> allElectric() {
         if (allElectric == null) {
             List<String> needs = needs();
@@ -103,7 +105,9 @@ public final class FiringReview {
     }
 
     private static Step electric(Step s) {
-        return Step.electric(s.goal(), s.rateKPerS());
+        return s.electric() || s.gas()
+                ? Step.electric(s.goal(), s.rateKPerS())
+                : new Step(s.goal(), s.rateKPerS(), false, false, Step.CONTROLLER, false, s.damper());
     }
 
     private List<String> needs() {
@@ -159,6 +163,30 @@ public final class FiringReview {
                 SteadyShell.stallK(kiln.value(), t -> heat.applyAsDouble(t) - less)));
     }
 
+    /** What the firing can lose before its last goal is lost; see {@link PowerMargin}. The forecast must be known. */
+    public synchronized PowerMargin margin() {
+        if (margin == null) {
+            margin = PowerMargin.of(
+                    kiln.value(),
+                    k -> Simulation.run(k, gas(), steps.value(), List.of(), Numerics.STANDARD)
+                            .reached());
+        }
+        return margin;
+    }
+
+    /** The same of the load fired by electricity alone. The forecast must be known. */
+    public synchronized PowerMargin electricMargin() {
+        if (electricMargin == null) {
+            List<Step> plain =
+                    steps.value().stream().map(FiringReview::electric).toList();
+            electricMargin = PowerMargin.of(
+                    kiln.value(),
+                    k -> Simulation.run(k, GasExchange.NONE, plain, List.of(), Numerics.STANDARD)
+                            .reached());
+        }
+        return electricMargin;
+    }
+
     /** The draft behind the forecast; nothing flows while the draft is not known. */
     GasExchange gas() {
         return draft.known() ? new DraftGas(draft.value()) : GasExchange.NONE;
@@ -177,8 +205,9 @@ public final class FiringReview {
             return List.of();
         }
         List<StepRow> out = new ArrayList<>();
+        List<StepPlate> plates = StepPlate.of(design, this, fire);
         for (StepResult r : forecast().value().nominal().steps()) {
-            out.add(StepRow.of(r, design.firing().steps().get(r.index()), fire));
+            out.add(StepRow.of(r, design.firing().steps().get(r.index()), fire, plates.get(r.index())));
         }
         return out;
     }

@@ -18,7 +18,10 @@ import portwright.model.FiringStep;
  * @param gasKg gas
  * @param heat electric, gas, both or none
  * @param damperOpen open share; null with the ports plugged
- * @param travelMm plate travel; null without gas or plate
+ * @param travelMm plate travel that the forecast reckons with, one a step; null without gas or plate
+ * @param plate how the plate is set, in the words of the card: travel in mm from start to end of the step, or off, plugged, by flame
+ * @param plateStartMm travel at the start; null unless it is set to one
+ * @param plateEndMm travel at the end
  * @param lambda at its end, middle value; null without gas
  * @param lambdaLow 5 %
  * @param lambdaHigh 95 %
@@ -38,6 +41,9 @@ public record StepRow(
         String heat,
         Double damperOpen,
         Double travelMm,
+        String plate,
+        Double plateStartMm,
+        Double plateEndMm,
         Double lambda,
         Double lambdaLow,
         Double lambdaHigh,
@@ -48,7 +54,7 @@ public record StepRow(
         boolean stalled) {
     private static final double ZERO_C = 273.15;
 
-    static StepRow of(StepResult r, FiringStep typed, FireReview fire) {
+    static StepRow of(StepResult r, FiringStep typed, FireReview fire, StepPlate plate) {
         String goal = typed.hold() != null
                 ? "hold " + typed.hold().typed()
                 : typed.cone() != null ? "cone " + typed.cone() : typed.to().typed();
@@ -68,6 +74,9 @@ public record StepRow(
                 typed.heat().id(),
                 r.step().portsOpen() ? r.damperShare() : null,
                 travel,
+                plate.words(),
+                plate.startMm(),
+                plate.endMm(),
                 gas && r.last().lambda() > 0 ? r.last().lambda() : null,
                 band == null ? null : band.lambda().low(),
                 band == null ? null : band.lambda().high(),

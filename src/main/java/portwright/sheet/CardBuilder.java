@@ -2,11 +2,8 @@ package portwright.sheet;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import portwright.check.CheckResult;
 import portwright.check.Forbids;
 import portwright.check.NotChecked;
@@ -17,51 +14,21 @@ import portwright.model.FittingKind;
 import portwright.model.On;
 import portwright.model.Port;
 import portwright.model.Role;
+import portwright.model.RoomPlace;
 import portwright.model.UnitSystem;
-import portwright.report.ForecastText;
-import portwright.review.Review;
-import portwright.review.StepRow;
-import portwright.review.StepTravel;
 import portwright.units.Format;
 
 /** Fills the firing card from a design and what is known of its firing. */
 public final class CardBuilder {
     private CardBuilder() {}
 
-    /**
-     * What was computed for the card.
-     *
-     * @param travel damper travel of the steps that burn gas
-     * @param forecast one line for the record; empty when there is none
-     * @param endsC what the forecast expects at the end of each step that it reaches, °C, by the step's index
-     */
-    public record Computed(List<StepTravel> travel, String forecast, Map<Integer, Double> endsC) {
-        /** From a review. */
-        public static Computed of(Review review) {
-            return new Computed(StepTravel.of(review.fire()), ForecastText.line(review), ends(review));
-        }
-
-        public static Computed none() {
-            return new Computed(List.of(), "", Map.of());
-        }
-
-        private static Map<Integer, Double> ends(Review review) {
-            Map<Integer, Double> out = new HashMap<>();
-            if (review.firing() != null && review.firing().forecast().known()) {
-                review.firing().rows(review.fire()).stream()
-                        .filter(StepRow::reached)
-                        .forEach(r -> out.put(r.index(), r.endC()));
-            }
-            return Map.copyOf(out);
-        }
-    }
-
-    public static CardData of(CheckResult result, Design design, Computed computed) {
+    public static CardData of(CheckResult result, Design design, CardForecast computed) {
         List<String> inlets = design.ports().stream()
                 .filter(p -> p.role() == Role.INLET)
                 .map(Port::name)
                 .toList();
-        CardLists lists = CardLists.of(result, inlets, lowestProbe(design), StepRows.electricAfterGas(design));
+        CardLists lists =
+                CardLists.of(result, inlets, lowestProbe(design), StepRows.electricAfterGas(design), openAir(design));
         return new CardData(
                 design.title(),
                 fire(design),
@@ -74,8 +41,8 @@ public final class CardBuilder {
                 lists.temperatureFalls(),
                 lists.flameOut(),
                 lists.alarm(),
-                lists.cautions(result),
-                computed.forecast(),
+                lists.cautions(result, openAir(design)),
+                computed.line(),
                 scale(design),
                 result.stops(Forbids.LIGHTING),
                 result.notChecked().stream()
@@ -83,6 +50,12 @@ public final class CardBuilder {
                         .map(NotChecked::rule)
                         .distinct()
                         .toList());
+    }
+
+    /** Whether the kiln is known to stand under the sky or an open roof. */
+    private static boolean openAir(Design design) {
+        RoomPlace place = design.room() == null ? null : design.room().place();
+        return place == RoomPlace.OUTDOORS || place == RoomPlace.OPEN_SHED;
     }
 
     /** Name of the lowest thermocouple in the wall where there are several; null else. */
@@ -109,10 +82,6 @@ public final class CardBuilder {
         return fahrenheit ? "°F" : "°C";
     }
 
-    static long fahrenheit(double c) {
-        return Math.round((c * 9 / 5 + 32) / 10) * 10;
-    }
-
     private static String fire(Design d) {
         if (d.burners() == null || d.burners().isEmpty()) {
             return "no burner in the design";
@@ -134,18 +103,14 @@ public final class CardBuilder {
         return String.join(", ", parts);
     }
 
-    private static CardData.Plate plate(Design d, Computed computed) {
+    private static CardData.Plate plate(Design d, CardForecast computed) {
         List<Port> flues = d.ports().stream().filter(p -> p.role() == Role.FLUE).toList();
         if (flues.isEmpty()) {
             return null;
         }
         boolean shared = d.damper() != null && d.damper().shared();
         String where = flues.size() == 1 ? flues.get(0).name() : shared ? "all flues" : "each flue";
-        List<CardData.Band> bands = new ArrayList<>();
-        LinkedHashMap<String, CardData.Band> last = new LinkedHashMap<>();
-        computed.travel()
-                .forEach(t -> last.put(t.level(), new CardData.Band(t.level(), t.endMm(), t.lowMm(), t.highMm())));
-        bands.addAll(last.values());
-        return new CardData.Plate(where, flues.get(0).diameter().mm(), "the side of the hole that opens first", bands);
+        return new CardData.Plate(
+                where, flues.get(0).diameter().mm(), "the side of the hole that opens first", computed.bands());
     }
 }

@@ -17,6 +17,11 @@ record CardLists(
         List<String> flameOut,
         List<String> alarm) {
 
+    /** What this rule judges is moved about between firings: it is said always. */
+    private static final String MOVED = "near-flame";
+    /** The caution of wind is said always in the open. */
+    private static final String WIND = "H26";
+
     /** Least chamber temperature for gas on the card, °C: the published limit of the gas-on rule. */
     private static final int GAS_ON_C = (int) SafetyNumber.value("gas-on-floor");
     /** What the meter has to show for that, °C: with the probe's error. */
@@ -26,18 +31,23 @@ record CardLists(
      * @param inlets names, in the order of lighting
      * @param probe the lowest probe's name where there are several, else null
      * @param electricAfterGas whether the elements go on alone when the gas is off
+     * @param openAir whether the kiln stands under the sky or an open roof
      */
-    static CardLists of(CheckResult result, List<String> inlets, String probe, boolean electricAfterGas) {
+    static CardLists of(
+            CheckResult result, List<String> inlets, String probe, boolean electricAfterGas, boolean openAir) {
         boolean one = inlets.size() < 2;
         String order = inlets.isEmpty() ? "the inlet" : inlets.get(0);
         String wait = wait(result) + " min";
         return new CardLists(
                 List.of(
                         "Cold, gas on: soap every joint; cylinder shut again.",
-                        "Room doors open, kiln shut, CO alarm on, extinguisher at the exit.",
-                        "Chamber " + bothScales(GAS_ON_C) + " at its coldest place: wait for " + bothScales(METER_C)
-                                + " on the meter" + (probe == null ? "." : " of " + probe + "."),
-                        "Plugs out, plate off, burners in place, valves shut. Cylinder open slowly.",
+                        (openAir ? "Way out free" : "Room doors open")
+                                + ", kiln shut, CO alarm on, extinguisher at the exit.",
+                        "Grey step due, " + bothScales(METER_C) + " on the meter"
+                                + (probe == null ? "" : " of " + probe) + ": " + bothScales(GAS_ON_C)
+                                + " at its coldest place.",
+                        "Plugs out, plate off, " + purge(result)
+                                + " min of air. Burners in place, valves shut. Cylinder open slowly.",
                         "Face away: taper at " + order + ", open its valve"
                                 + (one ? "." : "; then the next.") + " No flame: shut at once, wait "
                                 + wait + "." + explosive(result),
@@ -46,16 +56,17 @@ record CardLists(
                 List.of(
                         "Cylinder valve shut first: burners burn out, the flame dies. Then the burner "
                                 + (one ? "valve." : "valves."),
-                        "Plate off 10 min until clear; elements " + (electricAfterGas ? "may stay on." : "off."),
+                        "Plate off " + (int) SafetyNumber.value("kiln-open") + " min until clear; elements "
+                                + (electricAfterGas ? "may stay on." : "off."),
                         "Take the burners away. Then only plug the inlets, shut the plate.",
                         "At the end: note gas used. Next firing in air."),
                 List.of(
                         "Plate 2 mm wider, wait 5 min.",
-                        "Still falling: 2 mm nearer shut.",
+                        "Still falling: 4 mm nearer shut.",
                         "No help, or " + bothScales(METER_C) + " on the meter falling: gas off first."),
                 List.of(
                         (one ? "Burner valve" : "All burner valves") + " shut at once.",
-                        "Plate off. Do not look in.",
+                        "Plate off, ports open; stay clear.",
                         "Relight after " + wait + ", meter over " + bothScales(METER_C) + "; heat by electricity."),
                 List.of(
                         "At 100 ppm: everybody out.",
@@ -64,7 +75,7 @@ record CardLists(
     }
 
     private static String bothScales(int celsius) {
-        return celsius + " °C (" + CardBuilder.fahrenheit(celsius) + " °F)";
+        return celsius + " °C (" + Math.round(celsius * 1.8 + 32) + " °F)";
     }
 
     /** Purge minutes: what the draught needs for five changes, at least five (common practice, no source). */
@@ -73,13 +84,20 @@ record CardLists(
         return m == null ? 5 : m.longValue();
     }
 
+    /** Minutes of air before lighting: those that the forecast names, or more where the draught is slow. */
+    private static long purge(CheckResult result) {
+        return Math.max((long) SafetyNumber.value("kiln-open"), wait(result));
+    }
+
     private static String explosive(CheckResult result) {
         Double s = result.figures() == null ? null : result.figures().unlitGasSeconds();
-        return s == null ? "" : " Unlit pockets light at once, the whole chamber at " + Math.round(s) + " s.";
+        return s == null
+                ? ""
+                : " Unlit gas explodes: pockets at once, the whole chamber after " + Math.round(s) + " s.";
     }
 
     /** Those that the lists do not hold already; where a rule computes the hazard only when it found something. */
-    List<CardData.Caution> cautions(CheckResult result) {
+    List<CardData.Caution> cautions(CheckResult result, boolean openAir) {
         String all = Stream.of(lighting, shuttingDown, temperatureFalls, flameOut, alarm)
                 .flatMap(List::stream)
                 .collect(Collectors.joining("\n"));
@@ -87,7 +105,10 @@ record CardLists(
                 result.findings().stream().map(Finding::rule).distinct().toList();
         return Caution.forCard().stream()
                 .filter(c -> !all.contains(c.card()))
-                .filter(c -> c.rules().isEmpty() || c.rules().stream().anyMatch(found::contains))
+                .filter(c -> c.rules().isEmpty()
+                        || c.rules().contains(MOVED)
+                        || openAir && c.id().equals(WIND)
+                        || c.rules().stream().anyMatch(found::contains))
                 .map(c -> new CardData.Caution(c.card(), c.severity().equals("stop")))
                 .toList();
     }

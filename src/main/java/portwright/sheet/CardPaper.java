@@ -16,6 +16,8 @@ final class CardPaper {
     static final TextStyle HEADING = new TextStyle(TextStyle.Face.SANS_BOLD, 17, 4.3, Ink.INK, false);
     /** Smallest type that a narrow cell is set in, mm. */
     private static final double LEAST_TYPE = 3.0;
+    /** Type is set in steps, so text made to fit exactly may come out a hair too wide. */
+    private static final double ROUNDING = 0.99;
 
     final Page page;
     final Pen pen;
@@ -32,6 +34,11 @@ final class CardPaper {
 
     double width() {
         return right - left;
+    }
+
+    /** Where the last line of the page leaves off room, mm from the top. */
+    double bottom() {
+        return height - Frame.MARGIN - 4.6;
     }
 
     Pt at(double x, double top) {
@@ -55,7 +62,7 @@ final class CardPaper {
     void cell(String t, double x, double room, double base, TextStyle s) {
         TextStyle fit = s;
         if (pen.textWidth(t, s) > room) {
-            fit = s.size(s.px(), Math.max(LEAST_TYPE, s.mm() * room / pen.textWidth(t, s)));
+            fit = s.size(s.px(), Math.max(LEAST_TYPE, ROUNDING * s.mm() * room / pen.textWidth(t, s)));
         }
         words(Words.fit(pen, t, room, fit), x, base, fit);
     }

@@ -18,6 +18,10 @@ final class CardPlate {
     /** Room beside the drawn flue for its rule and the words of the levels, mm. */
     private static final double WORDS = 44;
 
+    private static final TextStyle INSIDE = new TextStyle(TextStyle.Face.SANS, 13, 3, Ink.INK, true);
+    /** Pieces that an arc is drawn with. */
+    private static final int ARC = 60;
+
     private final CardPaper c;
     private final CardData.Plate plate;
 
@@ -42,7 +46,12 @@ final class CardPlate {
             return closing(y + 2, w);
         }
         c.cell("Damper plate on " + p.flue() + ", full size", c.left, w, top, CardPaper.HEADING);
-        double y = c.flow("Travel at a step's end (range it may need).", c.left, top + 1.6, w, CardPaper.TEXT);
+        double y = c.flow(
+                "Open travel. In the table: from a step's start to its end. Here: at its end (range it may need).",
+                c.left,
+                top + 1.6,
+                w,
+                CardPaper.TEXT);
         double r = p.holeMm() / 2;
         boolean large = p.holeMm() > 60;
         double shown = Math.min(r, WIDEST_HALF);
@@ -51,6 +60,8 @@ final class CardPlate {
         Pt centre = c.at(cx, zero - r);
         Box seen = new Box(c.left + 9, c.height - zero - 4, cx + shown + 1, c.height - y - 1);
         c.page.clip(seen.minX(), seen.minY(), seen.width(), seen.height());
+        double free = p.bands().stream().mapToDouble(CardData.Band::setMm).max().orElse(p.holeMm());
+        c.pen.fill(covered(centre, r, free), Ink.SHADE, 1);
         c.pen.circle(centre, r, LineStyle.SAW_CIRCLE, Ink.INK);
         c.pen.line(centre.plus(0, -r - 3), centre.plus(0, r + 3), LineStyle.DIMENSION);
         c.page.unclip();
@@ -64,13 +75,23 @@ final class CardPlate {
             }
         }
         bands(p, cx, shown, zero, y + 3, end);
-        c.pen.text(
-                "open",
-                c.at(cx, zero - 3),
-                Pen.Align.CENTRE,
-                0,
-                new TextStyle(TextStyle.Face.SANS, 13, 3, Ink.INK, true));
-        return closing(zero + 6.5, w);
+        c.pen.text("open", c.at(cx, zero - 3), Pen.Align.CENTRE, 0, INSIDE);
+        if (free < tall - 8) {
+            c.pen.text("plate", c.at(cx, zero - (free + tall) / 2 + 1), Pen.Align.CENTRE, 0, INSIDE);
+        }
+        c.pen.text("0 = shut", c.at(c.left, zero + 4.5), Pen.Align.LEFT, 0, TextStyle.BAR);
+        return closing(zero + 8, w);
+    }
+
+    /** The part of a flue that the plate still covers when its edge stands so many mm above the lower end. */
+    private static List<Pt> covered(Pt centre, double r, double open) {
+        double from = Math.asin(Math.max(-1, Math.min(1, open / r - 1)));
+        List<Pt> out = new ArrayList<>();
+        for (int i = 0; i <= ARC; i++) {
+            double a = from + (Math.PI - 2 * from) * i / ARC;
+            out.add(centre.plus(r * Math.cos(a), r * Math.sin(a)));
+        }
+        return out;
     }
 
     private void bands(CardData.Plate p, double cx, double r, double zero, double top, double end) {

@@ -10,6 +10,8 @@ final class CardRecord {
     static final double LEAST_ROW = 7;
     /** Fewer are not worth a table: its head and two to write in. */
     private static final int LEAST_ROWS = 3;
+    /** Height of the heading, mm. */
+    private static final double HEADING = 6.2;
     /** Where each column begins, as a share of the width. */
     private static final double[] COLUMNS = {0, 0.107, 0.226, 0.344, 0.462, 0.58, 0.72, 0.816, 1};
 
@@ -21,20 +23,27 @@ final class CardRecord {
         this.data = data;
     }
 
-    /** The rest of the first page. */
-    void below(double top) {
+    /** The rest of the first page, where it holds a table or at least its heading. */
+    void below(double top, boolean cautions) {
+        if (top + HEADING > c.bottom()) {
+            return;
+        }
         c.words("Record", c.left, top + 5, CardPaper.HEADING);
         double used = c.pen.textWidth("Record", CardPaper.HEADING) + 4;
         c.words(
-                Words.fit(c.pen, forecast() + "; rows on the back", c.width() - used, CardPaper.TEXT),
+                Words.fit(
+                        c.pen,
+                        forecast() + (cautions ? "; rows on the back" : "; rows and cautions on the back"),
+                        c.width() - used,
+                        CardPaper.TEXT),
                 c.left + used,
                 top + 5,
                 CardPaper.TEXT);
-        table(top + 6.2);
+        table(top + HEADING, c.bottom());
     }
 
-    /** A page of its own. */
-    void wholePage() {
+    /** A page of its own, with room left at its foot, mm. */
+    void wholePage(double foot) {
         c.title("Record: " + data.title());
         c.words(
                 Words.fit(c.pen, forecast() + " · content " + data.mark(), c.width(), CardPaper.TEXT),
@@ -51,7 +60,7 @@ final class CardRecord {
                 c.left,
                 38.2,
                 CardPaper.TEXT);
-        table(40.4);
+        table(40.4, c.bottom() - foot - (foot > 0 ? 1.5 : 0));
         c.foot("Type the rows into a table and read them with the design: time, temp " + data.scale()
                 + ", damper mm, gas, cone, notes.");
     }
@@ -60,9 +69,8 @@ final class CardRecord {
         return data.forecast().isEmpty() ? "no forecast for this design" : "forecast: " + data.forecast();
     }
 
-    private void table(double y) {
+    private void table(double y, double bottom) {
         double w = c.width();
-        double bottom = c.height - Frame.MARGIN - 4.6;
         int rows = (int) Math.floor((bottom - y) / LEAST_ROW + 1e-9);
         if (rows < LEAST_ROWS) {
             return;

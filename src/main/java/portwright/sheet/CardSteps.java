@@ -10,21 +10,27 @@ import portwright.drawing.Words;
 /** The table of steps: one row a step, and a row across where the gas goes off. */
 final class CardSteps {
     private static final double ROW = 6.3;
+    /** Beside so many rows that the page would run over. */
+    private static final double TIGHT_ROW = 5.5;
+
+    private static final int MANY = 12;
     private static final double LINE = 4.5;
     private static final int MOST = 10;
     /** Where each column begins, as a share of the width. */
-    private static final double[] COLUMNS = {0, 0.051, 0.341, 0.438, 0.521, 0.627, 0.74, 0.835, 1};
+    private static final double[] COLUMNS = {0, 0.051, 0.341, 0.436, 0.518, 0.62, 0.729, 0.835, 1};
 
     private static final String[] NAMES = {
-        "step", "to (both scales, cone)", "rate", "heat", "gas", "fire", "plate mm", "flame at spy"
+        "step", "to (both scales, cone)", "rate", "heat", "gas", "fire", "plate mm", "flame"
     };
 
     private final CardPaper c;
     private final List<CardData.Step> steps;
+    private final double tall;
 
     CardSteps(CardPaper c, List<CardData.Step> steps) {
         this.c = c;
         this.steps = steps;
+        this.tall = steps.size() > MANY ? TIGHT_ROW : ROW;
     }
 
     /** Draws from a top; answers where it ends. */
@@ -59,14 +65,14 @@ final class CardSteps {
 
     private double row(CardData.Step s, int number, double y) {
         if (s.gas()) {
-            c.pen.fill(new Box(c.left, c.height - y - ROW, c.right, c.height - y).corners(), Ink.SHADE, 1);
+            c.pen.fill(new Box(c.left, c.height - y - tall, c.right, c.height - y).corners(), Ink.SHADE, 1);
             c.rule(y, LineStyle.DIMENSION);
         }
-        double base = y + ROW * 0.66;
-        c.pen.circle(c.at(c.left + 3.4, y + ROW / 2), 2.7, LineStyle.BOX, Ink.INK);
+        double base = y + tall * 0.66;
+        c.pen.circle(c.at(c.left + 3.4, y + tall / 2), Math.min(2.7, tall / 2 - 0.2), LineStyle.BOX, Ink.INK);
         c.pen.text(
                 String.valueOf(number),
-                c.at(c.left + 3.4, y + ROW / 2 + 1.25),
+                c.at(c.left + 3.4, y + tall / 2 + 1.25),
                 Pen.Align.CENTRE,
                 0,
                 CardPaper.STEP_BOLD);
@@ -88,7 +94,7 @@ final class CardSteps {
                             ? CardPaper.STEP_BOLD
                             : k == 5 ? CardPaper.TEXT : CardPaper.STEP);
         }
-        return y + ROW;
+        return y + tall;
     }
 
     /** What is done between two steps. */
@@ -96,8 +102,8 @@ final class CardSteps {
         double w = c.right - x(1);
         List<String> lines = Words.wrap(c.pen, words, w, CardPaper.NUMBER);
         for (int i = 0; i < lines.size(); i++) {
-            c.words(lines.get(i), x(1), y + 4.3 + LINE * i, CardPaper.NUMBER);
+            c.words(lines.get(i), x(1), y + (tall < ROW ? 3.9 : 4.3) + LINE * i, CardPaper.NUMBER);
         }
-        return y + 1.8 + LINE * lines.size();
+        return y + (tall < ROW ? 1 : 1.8) + LINE * lines.size();
     }
 }

@@ -36,8 +36,11 @@ public final class FiringCard {
                     + " Mend or complete the design, or add --despite-stops for a struck-through card.");
         }
         try (PdfFile file = new PdfFile("Firing card: " + data.title(), mark)) {
-            file.add(drawn(data, paper, file, forbidden));
-            file.add(record(data, paper, file, forbidden));
+            FiringCard front = new FiringCard(data, new CardPaper(paper, file.fonts()));
+            boolean cautionsToo = front.draw();
+            strike(data, paper, front.c, forbidden);
+            file.add(front.c.page);
+            file.add(back(data, paper, file, forbidden, !cautionsToo));
             return file.bytes();
         }
     }
@@ -45,23 +48,22 @@ public final class FiringCard {
     /** The first page of the card for the screen; struck through where it would not print. */
     public static PagePicture picture(CardData data, Paper paper, ContentMark mark) {
         try (PdfFile file = new PdfFile(data.title(), mark)) {
-            return drawn(data, paper, file, data.stops() > 0 || !data.unproven().isEmpty())
-                    .picture();
+            FiringCard front = new FiringCard(data, new CardPaper(paper, file.fonts()));
+            front.draw();
+            strike(data, paper, front.c, data.stops() > 0 || !data.unproven().isEmpty());
+            return front.c.page.picture();
         }
     }
 
-    private static Page drawn(CardData data, Paper paper, PdfFile file, boolean forbidden) {
-        CardPaper c = new CardPaper(paper, file.fonts());
-        new FiringCard(data, c).draw();
-        strike(data, paper, c, forbidden);
-        return c.page;
-    }
-
-    private static Page record(CardData data, Paper paper, PdfFile file, boolean forbidden) {
-        CardPaper c = new CardPaper(paper, file.fonts());
-        new CardRecord(c, data).wholePage();
-        strike(data, paper, c, forbidden);
-        return c.page;
+    private static Page back(CardData data, Paper paper, PdfFile file, boolean forbidden, boolean cautions) {
+        FiringCard card = new FiringCard(data, new CardPaper(paper, file.fonts()));
+        double room = cautions ? card.cautionsHeight() : 0;
+        new CardRecord(card.c, data).wholePage(room);
+        if (cautions) {
+            card.cautions(card.c.bottom() - room);
+        }
+        strike(data, paper, card.c, forbidden);
+        return card.c.page;
     }
 
     private static void strike(CardData data, Paper paper, CardPaper c, boolean forbidden) {
@@ -73,7 +75,8 @@ public final class FiringCard {
         }
     }
 
-    private void draw() {
+    /** The first page; answers whether it holds the cautions too: beside very many steps they go to its back. */
+    private boolean draw() {
         c.title("Firing card: " + data.title());
         c.words(
                 Words.fit(c.pen, data.fire() + " · content " + data.mark(), c.width(), CardPaper.TEXT),
@@ -84,10 +87,27 @@ public final class FiringCard {
         double y = new CardSteps(c, data.steps()).draw(27.6);
         y = middle(y + 0.5);
         y = emergencies(y);
-        y = cautions(y);
-        new CardRecord(c, data).below(y);
+        boolean all = y + cautionsHeight() <= c.bottom() + 1e-6;
+        y = all ? cautions(y) : y;
+        new CardRecord(c, data).below(y, all);
         c.foot(
-                "Local codes and licensed gas and electrical practice come before this card. Print at 100 %. Read the caution sheets first.");
+                all
+                        ? "Local codes and licensed gas and electrical practice come before this card. Print at 100 %. Read the caution sheets first."
+                        : "Local codes and licensed practice come first. Cautions are on the back: read them before lighting. Print at 100 %.");
+        return all;
+    }
+
+    /** What {@link #cautions} takes, mm. */
+    private double cautionsHeight() {
+        double third = (c.right - c.left) / 3;
+        double sum = 0;
+        for (int i = 0; i < data.cautions().size(); i += 3) {
+            sum += data.cautions().subList(i, Math.min(i + 3, data.cautions().size())).stream()
+                    .mapToDouble(k -> Words.height(c.pen, k.words(), third - 5.6, k.stop() ? NEVER : CARE))
+                    .max()
+                    .orElse(0);
+        }
+        return sum == 0 ? 0 : sum + 2;
     }
 
     private double middle(double top) {

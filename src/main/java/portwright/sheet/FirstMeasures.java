@@ -63,12 +63,13 @@ final class FirstMeasures {
                         : " Measure the schedule."));
         boolean mirrored = job.views().stream().anyMatch(v -> v.face().mirrored());
         boolean plain = job.views().stream().anyMatch(v -> !v.face().mirrored());
-        out.add("Unplug. Tape the paper, print outwards, to the face in its head"
+        out.add("Unplug. Tape the sheets, print towards you, to the face that their head names"
                 + (mirrored && plain ? "; one face is enough, never mix black and white heads" : "")
-                + ". Inside the shell cut it at the chamber wall, and round legs.");
-        out.add("Offer up the real burner, then prick each hole's middle dot into the brick with an awl.");
-        out.add(
-                "Dashed circle: hole in the sheet metal (pan, jacket), wider, on the metal's face only. Cut it first, then the brick, by slow drill.");
+                + ". "
+                + (mirrored ? "Never turn MIRRORED over. " : "")
+                + "Cut it out round legs; inside, along the chamber wall.");
+        out.add("Offer up the real burner, then prick each dot through the paper.");
+        out.add("Pilot right through, then metal (dashed circle), then brick, slowly.");
         out.add(
                 "Mask, goggles, damp brick: the dust harms the lungs. Read the last sheets. Local code comes before this paper.");
         return out;

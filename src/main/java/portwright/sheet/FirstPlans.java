@@ -88,7 +88,21 @@ final class FirstPlans {
             taken.add(
                     new Box(w.x() - 6 * reduction, w.y() - reduction, w.x() + 6 * reduction, w.y() + 3.4 * reduction));
         }
+        boolean turned = p.face().mirrored();
+        double level = rim.centre().y() + 2 * reduction;
+        String[] ends = {turned ? "RIGHT" : "LEFT", turned ? "LEFT" : "RIGHT"};
+        Pt leftEnd = new Pt(rim.minX() + reduction, level);
+        Pt rightEnd = new Pt(rim.maxX() - reduction, level);
+        double wide = Math.max(small.textWidth(ends[0], s), small.textWidth(ends[1], s));
+        if (!wall) {
+            taken.add(new Box(leftEnd.x(), level - reduction, leftEnd.x() + wide, level + 3.4 * reduction));
+            taken.add(new Box(rightEnd.x() - wide, level - reduction, rightEnd.x(), level + 3.4 * reduction));
+        }
         p.paint(small, window, taken);
+        if (!wall) {
+            small.text(ends[0], leftEnd, Pen.Align.LEFT, 0, s);
+            small.text(ends[1], rightEnd, Pen.Align.RIGHT, 0, s);
+        }
         small.text(sides[0], back, Pen.Align.CENTRE, 0, s);
         small.text(sides[1], front, Pen.Align.CENTRE, 0, s);
         sheets(view, p.bounds(), small, reduction);

@@ -43,14 +43,15 @@ final class FirstSchedule {
                 FirstPage.SMALL);
         double end = block.right - FirstPage.PIN_STRIP;
         double w = end - block.left;
-        double[] col = {0, 0.052, 0.238, 0.312, 0.516, 0.626, 0.748, 0.856, 0.928};
-        String[] names = {"no.", "hole", "part", "saw", "from left", "from back", "radius", "bearing", "metal"};
+        double[] col = {0, 0.052, 0.234, 0.304, 0.504, 0.612, 0.732, 0.838, 0.906};
+        List<HoleSchedule.Row> rows = HoleSchedule.of(job.kiln());
+        String other = rows.stream().anyMatch(HoleSchedule.Row::wall) ? "back / up" : "from back";
+        String[] names = {"no.", "hole", "part", "saw", "from left", other, "radius", "bearing", "metal"};
         block.rule(block.left, end, top + 2, LineStyle.CHAMBER_WALL);
         for (int i = 0; i < names.length; i++) {
             block.words(names[i], block.left + col[i] * w, top + 6, FirstPage.SMALL);
         }
         block.rule(block.left, end, top + 7.6, LineStyle.DIMENSION);
-        List<HoleSchedule.Row> rows = HoleSchedule.of(job.kiln());
         double room = bottom - LEAST_PLANS - top - 7.6 - 10;
         int fit = Math.min(rows.size(), Math.max(1, (int) Math.floor(room / ROW)));
         double y = top + 7.6;
@@ -79,8 +80,8 @@ final class FirstSchedule {
             if (n.hasMetal()) {
                 String sure = n.metalKnown() ? "" : " ?";
                 pair(
-                        InchFraction.words(n.metalMm(), 8) + sure,
-                        Format.plain(n.metalMm(), 0) + " mm" + sure,
+                        InchFraction.words(n.metalMm(), 16) + sure,
+                        Format.plain(n.metalMm(), 1) + " mm" + sure,
                         col,
                         w,
                         8,
@@ -105,7 +106,14 @@ final class FirstSchedule {
         }
         foot.add("left: straight batten held against the leftmost corner or side");
         foot.add("back: another against the backmost, square to it");
-        foot.add("bearing clockwise from the BACK, all seen from above");
+        foot.add("bearing clockwise from the BACK, all seen from above"
+                + (job.views().stream().anyMatch(v -> v.face().mirrored())
+                        ? "; on a MIRRORED face left and right change places"
+                        : ""));
+        String others = unprinted(rows);
+        if (!others.isEmpty()) {
+            foot.add(others);
+        }
         if (walls) {
             foot.add(
                     "wall: from the left corner seen from inside, and up from the floor's hot face; outside, that face lies "
@@ -117,6 +125,22 @@ final class FirstSchedule {
             block.words(line, block.left, y, TextStyle.BAR);
         }
         return y + 2;
+    }
+
+    /** Holes of parts that this print leaves out. */
+    private String unprinted(List<HoleSchedule.Row> rows) {
+        List<HoleSchedule.Row> out = rows.stream()
+                .filter(r -> job.views().stream()
+                        .noneMatch(v -> v.face().samePart(r.note().hole().face())))
+                .toList();
+        return out.isEmpty()
+                ? ""
+                : "no sheets here for "
+                        + String.join(
+                                ", ",
+                                out.stream()
+                                        .map(r -> r.note().number() + " (" + r.part() + ")")
+                                        .toList());
     }
 
     /** A length in both systems, the design's own above. */

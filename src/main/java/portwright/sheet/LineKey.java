@@ -17,7 +17,11 @@ final class LineKey {
                 new Row(LineStyle.METAL_HOLE, "round that: the hole in the sheet metal, wider"),
                 new Row(
                         LineStyle.KEEP_OUT,
-                        "keep-out ring: no groove, tail, fitting or other hole inside; joints may cross"),
+                        "keep-out ring, round the hole with its oversize: no groove, tail, fitting or other hole inside; joints may cross"),
+                new Row(
+                        LineStyle.FITTING,
+                        "without a cross: there already, a leg (hatched), probe, spyhole or tail; not a hole to drill"),
+                new Row(LineStyle.SLAB_EDGE, "edge of the part"),
                 new Row(LineStyle.TRIM, "with diamonds: cut here, or the neighbour's edge lies here"),
                 new Row(LineStyle.JOINT, "brick joint of floor or lid; walls show none"),
                 new Row(LineStyle.JOINT_BEHIND, "brick joint behind the metal"),

@@ -17,8 +17,8 @@ record Seams(List<Double> windows, List<Double> seams, double window) {
     /** Room wanted between a seam and a hole's edge: its metal hole stays on one sheet too. */
     private static final double CLEAR_MM = 14;
 
-    /** A seam this near to the part's axis would be taken for it. */
-    private static final double AXIS_MM = 2.5;
+    /** A seam this near to the part's axis, or its words, would be taken for it. */
+    private static final double AXIS_MM = 9;
 
     private static final double AXIS_COST = 10;
     private static final double STEP_MM = 0.5;

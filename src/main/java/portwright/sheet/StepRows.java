@@ -11,7 +11,6 @@ import portwright.model.FiringStep;
 import portwright.model.Heat;
 import portwright.model.PortsState;
 import portwright.review.StepTime;
-import portwright.review.StepTravel;
 import portwright.units.Format;
 import portwright.units.Quantity;
 
@@ -25,23 +24,38 @@ final class StepRows {
      * The rows. Where a step ends at a cone, and in holds, stands what the forecast expects there, which is lower than the cone's chart after a slow climb;
      * the chart's temperature where there is no forecast.
      */
-    static List<CardData.Step> of(Design design, CardBuilder.Computed computed) {
+    static List<CardData.Step> of(Design design, CardForecast computed) {
         List<CardData.Step> out = new ArrayList<>();
         double atC = Double.NaN;
         boolean gas = false;
+        boolean burnt = false;
         List<FiringStep> steps = steps(design);
         for (int i = 0; i < steps.size(); i++) {
             FiringStep s = steps.get(i);
             if (gas && !burns(s)) {
-                out.add(CardData.Step.across("Gas back to electricity: " + CLEAR + "; "
+                out.add(CardData.Step.across((s.heat() == Heat.ELECTRIC ? "Gas back to electricity: " : "Gas off: ")
+                        + CLEAR + "; "
                         + (s.ports() == PortsState.OPEN ? "the ports stay open." : "then only plug the ports.")));
             }
+            if (burnt && !gas && burns(s)) {
+                out.add(CardData.Step.across("Light again, as under Lighting: ports open and plate off first."));
+            }
             gas = burns(s);
+            burnt |= gas;
             atC = s.to() != null
                     ? s.to().celsius()
                     : computed.endsC().getOrDefault(i, s.cone() != null ? StepTime.coneEndC(s) : atC);
-            out.add(step(design, s, i, atC, computed.travel()));
+            String missed = computed.missed().get(i);
+            out.add(step(
+                    design,
+                    s,
+                    missed == null || computed.endsC().containsKey(i) ? atC : Double.NaN,
+                    computed.plate(i)));
+            if (missed != null) {
+                out.add(CardData.Step.across(missed));
+            }
         }
+        computed.notes().forEach(n -> out.add(CardData.Step.across(n)));
         out.add(CardData.Step.across(
                 gas
                         ? "Shut down: " + CLEAR + "; then only plug and shut."
@@ -71,18 +85,10 @@ final class StepRows {
         return s.heat() == Heat.GAS || s.heat() == Heat.BOTH;
     }
 
-    private static CardData.Step step(Design design, FiringStep s, int index, double atC, List<StepTravel> travel) {
+    private static CardData.Step step(Design design, FiringStep s, double atC, String plate) {
         boolean gas = burns(s);
-        String level = s.atmosphere() == null
-                ? (gas ? "–" : "oxidizing")
-                : s.atmosphere().id();
-        String plate = !gas
-                ? s.ports() == PortsState.OPEN ? "off" : "plugged"
-                : travel.stream()
-                        .filter(t -> t.step() == index)
-                        .findFirst()
-                        .map(StepTravel::words)
-                        .orElse("by flame");
+        String level =
+                s.atmosphere() == null ? (gas ? "–" : "air") : s.atmosphere().id();
         String rate = s.hold() != null ? "–" : s.fullRate() ? "full" : typed(s.rate());
         String to =
                 s.hold() != null ? "hold " + s.hold().typed() : s.cone() != null ? "cone " + s.cone() : s.to().typed();

@@ -10,7 +10,7 @@ import portwright.drawing.Pen;
 import portwright.drawing.TextStyle;
 import portwright.geometry.Pt;
 
-/** BACK, RIGHT, FRONT, LEFT in boxes near the four sides of a sheet, where they cover nothing of the drawing. */
+/** BACK, RIGHT, FRONT, LEFT in boxes near the four sides of a sheet, where they cover nothing of the drawing; without their second half where there is little room. */
 final class Tapes {
     private static final double STEP = 3;
     /** Share of the sheet, from either end of a side, where its box does not go: there it would seem to name the next side. */
@@ -35,14 +35,21 @@ final class Tapes {
     List<Runnable> lay(List<String> sides, Places places) {
         List<Runnable> out = new ArrayList<>();
         for (int side = 0; side < 4; side++) {
-            String text = sides.get(side) + (side == 2 ? " ↓" : " ↑");
-            Box b = places.first(candidates(side, pen.textWidth(text, TextStyle.TAPE) / 2 + 4));
-            if (b != null) {
-                int s = side;
-                out.add(() -> draw(text, b.grown(-AIR), s));
+            String full = sides.get(side);
+            if (!lay(full, side, places, out)) {
+                lay(full.split(" · ", -1)[0], side, places, out);
             }
         }
         return out;
+    }
+
+    private boolean lay(String words, int side, Places places, List<Runnable> out) {
+        String text = words + (side == 2 ? " ↓" : " ↑");
+        Box b = places.first(candidates(side, pen.textWidth(text, TextStyle.TAPE) / 2 + 4));
+        if (b != null) {
+            out.add(() -> draw(text, b.grown(-AIR), side));
+        }
+        return b != null;
     }
 
     private List<Box> candidates(int side, double half) {

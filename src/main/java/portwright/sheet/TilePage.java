@@ -74,7 +74,7 @@ final class TilePage {
         view.painter().lines(traces, window);
         Places places = new Places(traces);
         view.painter()
-                .sawCircles()
+                .cutCircles()
                 .forEach(c -> places.shun(
                         around(c, 2), around(c, Math.max(13, job.look().keepOutMm() + 1))));
         List<Runnable> later = new ArrayList<>(seams.words(places));
@@ -189,8 +189,14 @@ final class TilePage {
         plain.text("print at 100 %", new Pt(x, y - 4.6), Pen.Align.LEFT, 0, FOOT);
         double right = in.maxX();
         Signs.severity(plain, Severity.CAUTION, new Pt(right - 5.3, in.minY() + 7.2), 9);
+        boolean burners = view.painter().holes().stream().anyMatch(n -> n.hole().inlet());
         plain.text("offer up the", new Pt(right - 12, y), Pen.Align.RIGHT, 0, FOOT);
-        plain.text("real burner first", new Pt(right - 12, y - 4.2), Pen.Align.RIGHT, 0, FOOT);
+        plain.text(
+                "real " + (burners ? "burner" : "plate") + " first",
+                new Pt(right - 12, y - 4.2),
+                Pen.Align.RIGHT,
+                0,
+                FOOT);
         plain.text(Words.fit(plain, job.fileName(), right - 12 - x, FOOT), new Pt(x, y - 9), Pen.Align.LEFT, 0, FOOT);
     }
 }

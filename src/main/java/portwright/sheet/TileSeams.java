@@ -127,10 +127,11 @@ final class TileSeams {
     private void marks(Tile first, Tile second, double at, boolean upright, Places places, List<Runnable> later) {
         double from = kept(first, upright, -1);
         double to = kept(first, upright, 1);
-        List<Circle> holes = view.painter().sawCircles();
+        List<Circle> holes = view.painter().cutCircles();
         for (int i = 0; i < 2; i++) {
             double place = from + (to - from) * (i == 0 ? 0.2 : 0.8);
-            for (int tries = 0; tries < 8 && near(holes, upright ? new Pt(at, place) : new Pt(place, at)); tries++) {
+            // from both ends towards the middle, and never to one place
+            for (int tries = 0; tries < 7 && near(holes, upright ? new Pt(at, place) : new Pt(place, at)); tries++) {
                 place += (to - from) * (i == 0 ? 0.04 : -0.04);
             }
             Pt p = upright ? new Pt(at, place) : new Pt(place, at);

@@ -94,13 +94,17 @@ record View(PartPainter painter, Tiling tiling) {
             int next = face().panel() % panels + 1;
             int before = (face().panel() + panels - 2) % panels + 1;
             return List.of(
-                    face().hot() ? "TOP · lid" : "TOP · lid's hot face",
+                    face().hot() ? "TOP · lid" : "TOP · " + thick(On.LID) + " below the lid's top",
                     "wall " + (face().hot() ? next : before),
-                    face().hot() ? "BOTTOM · floor" : "BOTTOM · floor's hot face",
+                    face().hot() ? "BOTTOM · floor" : "BOTTOM · " + thick(On.FLOOR) + " above the floor's underside",
                     "wall " + (face().hot() ? before : next));
         }
         boolean m = face().mirrored();
         return List.of(hingeAtBack() ? "BACK · hinge" : "BACK", m ? "LEFT" : "RIGHT", "FRONT", m ? "RIGHT" : "LEFT");
+    }
+
+    private String thick(On slab) {
+        return painter.kiln().slabOf(slab).thickness().typed();
     }
 
     /** Sentences on holes that a seam cuts. */

@@ -165,6 +165,7 @@ class LeavingOutTest {
         reads.put("shelf-over-inlet", List.of("shelves", "shelves[0].height", "shelves[0].diameter"));
         reads.put("flame-path", List.of("shelves", "shelves[0].height", "shelves[0].diameter"));
         reads.put("flame-on-element", List.of("kiln.elements", "kiln.elements[0].coil", "shelves"));
+        reads.put("groove-room", List.of("kiln.fittings", "kiln.elements"));
         reads.put("flame-on-fitting", List.of("kiln.fittings", "kiln.fittings[0].reach"));
         reads.put(
                 "burner-room",

@@ -167,6 +167,37 @@ class ToleranceTest {
         assertThat(DrillOutlook.towards(w)).isEqualTo("the top");
     }
 
+    /** A wall port 1.5 mm below where the groove's clearance ends, by a plain simulation of a leaning, widening bore that starts outside. */
+    @Test
+    void wallOddsAgainstDirectSimulationOfALeaningBore() {
+        TestKiln k = TestKiln.polygon(4, "800 mm").oversize(0);
+        k.wallElement("E1", 200, 16, 19, 0, null);
+        Design d = k.wallInlet("inlet A", 1, 0, 200 - 8 - 25 - 17.5 - 1.5, 35).build();
+        double thick = portwright.geometry.KilnGeometry.of(d).thickness(On.WALL);
+        DrillError e = new DrillError(2, 2, Math.toRadians(3), 2);
+        double r95 = Math.sqrt(-2 * Math.log(0.05));
+        Random r = new Random(12);
+        int n = 400_000;
+        int inGroove = 0;
+        int anywhere = 0;
+        for (int i = 0; i < n; i++) {
+            double left = 1.5 - (2 * r.nextGaussian() - 2 * r.nextGaussian()) / r95 - r.nextDouble();
+            double lean = thick * Math.tan(Math.toRadians(3)) / r95 * r.nextGaussian();
+            boolean hit = left - lean < 0 || left - lean * (1 - 19 / thick) < 0;
+            inGroove += hit ? 1 : 0;
+            anywhere += hit || left < 0 ? 1 : 0;
+        }
+        HoleOdds odds = Tolerance.odds(d, e, 20_000).get(0);
+        double low = inGroove / (double) n;
+        double high = anywhere / (double) n;
+        assertThat(high).as("strict for a groove, not by much").isLessThan(1.25 * low);
+        assertThat(odds.stop())
+                .isGreaterThan(low)
+                .isCloseTo(high, within(4 * Math.sqrt(high * (1 - high) * (1.0 / n + 1.0 / 20_000))));
+        assertThat(odds.nudgeY()).isNegative();
+        assertThat(odds.byRule()).containsOnlyKeys("element-clearance");
+    }
+
     @Test
     void regionAgreesWithTheStopsPointByPoint() {
         int inside = 0;

@@ -3,12 +3,13 @@ package portwright.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import portwright.check.CheckResult;
+import portwright.calc.firing.Forecast;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.file.DesignText;
@@ -17,52 +18,136 @@ import portwright.review.AskedState;
 import portwright.review.PlateSetting;
 import portwright.review.Review;
 import portwright.review.StepRow;
-import portwright.review.StepTravel;
 
 /** What the firing card and the forecast say of one firing. */
 class CardAndForecastTest {
-    private static final String STEPS =
-            "[{\"to\": \"900 °C\", \"rate\": \"100 °C/h\", \"heat\": \"electric\"}, {\"to\": \"950 °C\", \"rate\": \"60 °C/h\", \"heat\": \"both\", \"ports\": \"open\", \"atmosphere\": \"heavy\"},"
-                    + "{\"to\": \"cone 6\", \"rate\": \"60 °C/h\", \"heat\": \"both\", \"ports\": \"open\", \"atmosphere\": \"light\"}, {\"to\": \"1000 °C\", \"rate\": \"100 °C/h\", \"heat\": \"electric\", \"ports\": \"open\"}]";
+    private static final String STEPS = """
+            [{"to": "900 °C", "rate": "100 °C/h", "heat": "electric"},
+             {"to": "950 °C", "rate": "60 °C/h", "heat": "both", "ports": "open", "atmosphere": "heavy"},
+             {"to": "cone 6", "rate": "60 °C/h", "heat": "both", "ports": "open", "atmosphere": "light"},
+             {"hold": "20 min", "heat": "electric", "ports": "open"},
+             {"to": "1150 °C", "rate": "100 °C/h", "heat": "electric", "ports": "plugged"},
+             {"to": "900 °C", "rate": "60 °C/h", "heat": "gas", "ports": "open", "atmosphere": "light"},
+             {"to": "950 °C", "rate": "60 °C/h", "heat": "both", "ports": "open", "atmosphere": "oxidizing"},
+             {"hold": "5 min", "heat": "none", "ports": "open"}]
+            """;
 
     private static Review review;
     private static CardData card;
+    private static List<CardData.Step> steps;
+
+    private static DesignText design() throws IOException {
+        return DesignText.read(Files.readString(Path.of("src/test/resources/designs/contract-example.json")))
+                .document()
+                .set("firing.steps", STEPS)
+                .setText("damper.open", "60 %")
+                .setText("kiln.power", "9 kW");
+    }
+
+    private static CardData card(Review review) {
+        return CardBuilder.of(new RuleBook(LimitTable.load()).check(review), review.design(), CardForecast.of(review));
+    }
 
     @BeforeAll
     static void example() throws Exception {
-        review =
-                Review.of(DesignText.read(Files.readString(Path.of("src/test/resources/designs/contract-example.json")))
-                        .document()
-                        .set("firing.steps", STEPS)
-                        .setText("kiln.power", "9 kW")
-                        .read()
-                        .design());
-        CheckResult result = new RuleBook(LimitTable.load()).check(review);
-        card = CardBuilder.of(result, review.design(), CardBuilder.Computed.of(review));
+        review = Review.of(design().read().design());
+        card = card(review);
+        steps = card.steps().stream().filter(s -> s.across().isEmpty()).toList();
     }
 
-    /** The forecast sets the plate once, for the middle of a step: that lies between the card's start and end. */
+    /** One number for one plate: the card's words are the forecast's, in table and text, in every kind of step. */
     @Test
-    void plateOfTheForecastLiesInTheCardsSpan() {
+    void oneNumberForOnePlate() {
         List<StepRow> rows = review.firing().rows(review.fire());
-        List<StepTravel> travel = StepTravel.of(review.fire());
-        assertThat(travel).hasSize(2);
-        for (StepTravel t : travel) {
-            assertThat(rows.get(t.step()).travelMm()).isBetween(t.startMm() - 0.2, t.endMm() + 0.2);
-            assertThat(t.lowMm()).isLessThan(t.endMm() - 1);
-            assertThat(t.highMm()).isGreaterThan(t.endMm() + 1);
-            assertThat(card.steps().get(t.step()).plate()).isEqualTo(t.words()).doesNotContain(".");
+        assertThat(rows).hasSize(8);
+        String text = ForecastText.write(review);
+        for (StepRow r : rows) {
+            assertThat(steps.get(r.index()).plate()).isEqualTo(r.plate());
+            if (r.damperOpen() != null) {
+                assertThat(text).containsPattern("(?m)^" + (r.index() + 1) + "    [a-z ]+ +" + r.plate() + "  ");
+            }
         }
+        assertThat(rows.get(0).plate()).isEqualTo("plugged");
+    }
+
+    /** A hotter kiln draws more and wants the plate wider for the same fire: a climb runs upward, a fall downward, and the forecast's one setting lies between. */
+    @Test
+    void aRangeRunsTheWayTheStepGoes() {
+        for (StepRow r : review.firing().rows(review.fire())) {
+            if (r.plateEndMm() == null || r.gasKg() == 0) {
+                continue;
+            }
+            boolean climbs = r.endC() > r.startC();
+            assertThat(climbs ? r.plateStartMm() : r.plateEndMm())
+                    .as("step %d", r.index() + 1)
+                    .isLessThan(climbs ? r.plateEndMm() : r.plateStartMm());
+            assertThat(r.travelMm())
+                    .isBetween(
+                            Math.min(r.plateStartMm(), r.plateEndMm()) - 0.2,
+                            Math.max(r.plateStartMm(), r.plateEndMm()) + 0.2);
+        }
+        assertThat(review.firing().rows(review.fire()).get(5).plateStartMm()).isNotNull();
+        assertThat(review.firing().rows(review.fire()).get(6).plateEndMm()).isNotNull();
+    }
+
+    /** Open ports without gas: the plate stands at the share that the design states, which the forecast reckons with; off where it states none. */
+    @Test
+    void openPortsWithoutGas() throws IOException {
+        StepRow open = review.firing().rows(review.fire()).get(3);
+        assertThat(open.damperOpen()).isCloseTo(0.6, within(1e-9));
+        double mm = review.fire().plate().travelFor(0.6) * 1000;
+        assertThat(steps.get(3).plate()).isEqualTo(String.valueOf(Math.round(mm)));
+        Review none = Review.of(design().remove("damper.open").read().design());
+        assertThat(none.firing().rows(none.fire()).get(3).damperOpen()).isEqualTo(1);
+        assertThat(none.firing().rows(none.fire()).get(3).plate()).isEqualTo("off");
+        assertThat(card(none).steps().stream()
+                        .filter(s -> s.across().isEmpty())
+                        .toList()
+                        .get(3)
+                        .plate())
+                .isEqualTo("off");
     }
 
     @Test
-    void pluggedAndOpenAreNamedAlike() {
-        List<StepRow> rows = review.firing().rows(review.fire());
-        assertThat(card.steps().get(0).plate()).isEqualTo("plugged");
-        assertThat(rows.get(0).damperOpen()).isNull();
-        assertThat(card.steps().get(4).plate()).isEqualTo("off");
-        assertThat(card.steps().get(3).across()).contains("the ports stay open");
-        assertThat(rows.get(3).damperOpen()).isNotNull();
+    void betweenTheSteps() {
+        List<String> across = card.steps().stream()
+                .map(CardData.Step::across)
+                .filter(a -> !a.isEmpty())
+                .toList();
+        assertThat(across.get(0)).startsWith("Gas back to electricity").contains("the ports stay open");
+        assertThat(across.get(1)).startsWith("Light again");
+        assertThat(across.get(2)).startsWith("Gas off:").contains("the ports stay open");
+    }
+
+    /** The card says what the forecast says of a goal that is not reached: with the brick as tabled, or only with brick that leaks more. */
+    @Test
+    void aGoalThatIsNotReachedStandsOnTheCard() throws IOException {
+        DesignText weak = design().set(
+                        "firing.steps",
+                        "[{\"to\": \"900 °C\", \"rate\": \"100 °C/h\", \"heat\": \"electric\"}, {\"to\": \"cone 10\", \"rate\": \"full\", \"heat\": \"electric\"}, {\"hold\": \"15 min\", \"heat\": \"electric\"}]");
+        boolean never = false;
+        boolean perhaps = false;
+        for (String power : List.of("3 kW", "5 kW", "5.5 kW", "6 kW", "6.5 kW", "7 kW", "8 kW", "12 kW")) {
+            Review r = Review.of(weak.setText("kiln.power", power).read().design());
+            Forecast f = r.firing().forecast().value();
+            String words = card(r).steps().toString();
+            never |= !f.nominal().reached();
+            perhaps |= f.nominal().reached() && !f.slow().reached();
+            assertThat(words.contains("NOT REACHED by the forecast"))
+                    .as(power)
+                    .isEqualTo(!f.nominal().reached());
+            assertThat(words.contains("MAY NOT BE REACHED"))
+                    .as(power)
+                    .isEqualTo(f.nominal().reached() && !f.slow().reached());
+            if (!f.nominal().reached()) {
+                long c = Math.round(
+                        f.nominal().steps().get(f.nominal().steps().size() - 1).endK() - 273.15);
+                assertThat(words).contains(c + " °C (").contains("Later steps are not begun");
+                assertThat(card(r).forecast()).startsWith("NOT FINISHED");
+            }
+        }
+        assertThat(never).isTrue();
+        assertThat(perhaps).isTrue();
     }
 
     /** A cone falls where its heat work says at the rate asked for, in both. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import org.apache.pdfbox.Loader;
@@ -22,8 +23,8 @@ import portwright.file.Starters;
 import portwright.model.Design;
 import portwright.review.Figures;
 import portwright.review.Review;
+import portwright.review.StepPlate;
 import portwright.review.StepRow;
-import portwright.review.StepTravel;
 import portwright.source.Source;
 
 class FiringCardTest {
@@ -35,12 +36,19 @@ class FiringCardTest {
         return CardBuilder.of(
                 result,
                 club,
-                new CardBuilder.Computed(
-                        List.of(
-                                new StepTravel(1, "heavy", 14.8, 16.2, 11, 24.4),
-                                new StepTravel(3, "medium", 16.6, 17, 12, 26)),
+                new CardForecast(
+                        List.of(PLUGGED, set(1, "heavy", 14.8, 16.2), PLUGGED, set(3, "medium", 16.6, 17)),
+                        List.of(new CardData.Band("heavy", 16.2, 11, 24.4), new CardData.Band("medium", 17, 12, 26)),
                         "",
-                        Map.of()));
+                        Map.of(),
+                        Map.of(),
+                        List.of()));
+    }
+
+    private static final StepPlate PLUGGED = new StepPlate(0, StepPlate.Stand.PLUGGED, null, null, null, Double.NaN);
+
+    private static StepPlate set(int step, String level, double startMm, double endMm) {
+        return new StepPlate(step, StepPlate.Stand.SET, level, startMm, endMm, 1300);
     }
 
     private static PrintedPage page(byte[] pdf, int index) throws IOException {
@@ -78,7 +86,7 @@ class FiringCardTest {
         assertThat(p.strokedCircles).anyMatch(c -> Math.abs(2 * c.radius() - 38.1) < 0.05);
         assertThat(p.words)
                 .containsKeys(
-                        "15–16", "17", "16 mm (11–24)", "Flame goes out", "The alarm sounds", "Temperature falls");
+                        "15 to 16", "17", "16 mm (11–24)", "Flame goes out", "The alarm sounds", "Temperature falls");
         assertThat(record(p)).hasSizeGreaterThanOrEqualTo(2 + 6);
         PrintedPage back = page(pdf, 1);
         assertThat(record(back)).hasSizeGreaterThanOrEqualTo(2 + 24);
@@ -94,10 +102,7 @@ class FiringCardTest {
     void stepsOfTheStartersSayAllThatIsDoneAtTheKiln() throws IOException {
         for (String starter : Starters.names()) {
             Design design = Starters.find(starter).orElseThrow().read().design();
-            CardData card = CardBuilder.of(
-                    Prints.nothingFound(design),
-                    design,
-                    new CardBuilder.Computed(StepTravel.of(Prints.review(design).fire()), "", Map.of()));
+            CardData card = CardBuilder.of(Prints.nothingFound(design), design, CardForecast.of(Prints.review(design)));
             for (CardData.Step s : card.steps()) {
                 if (s.across().isEmpty()) {
                     assertThat(s.to() + " " + s.beside())
@@ -124,7 +129,7 @@ class FiringCardTest {
         Review review = Prints.review(Prints.read(Prints.club()));
         List<StepRow> rows = review.firing().rows(review.fire());
         List<CardData.Step> steps =
-                CardBuilder.of(Prints.nothingFound(club), club, CardBuilder.Computed.of(review)).steps().stream()
+                CardBuilder.of(Prints.nothingFound(club), club, CardForecast.of(review)).steps().stream()
                         .filter(s -> s.across().isEmpty())
                         .toList();
         StepRow cone = rows.stream()
@@ -140,7 +145,7 @@ class FiringCardTest {
     @Tag("published")
     void aConeBesideATemperatureAndTemperaturesBesideACone() {
         Design design = Starters.find("decagon-23").orElseThrow().read().design();
-        List<CardData.Step> steps = StepRows.of(design, CardBuilder.Computed.none());
+        List<CardData.Step> steps = StepRows.of(design, CardForecast.none());
         assertThat(steps.get(1).to()).isEqualTo("920 °C");
         assertThat(steps.get(1).beside()).isEqualTo("1688 °F, cone 09");
         assertThat(steps.get(2).beside()).as("960 °C lies between cones").isEqualTo("1760 °F");
@@ -179,6 +184,30 @@ class FiringCardTest {
                 .extracting(CardData.Caution::words)
                 .contains("Power cut: shut gas by hand.")
                 .doesNotContain("Cylinder frosts: change it.");
+    }
+
+    /** Beside very much text over them the cautions go to the back, whole, and the front says so; nothing runs over the foot. */
+    @Test
+    void cautionsThatFindNoRoomGoToTheBack() throws IOException {
+        for (String s : List.of("a4", "letter")) {
+            CardForecast full = new CardForecast(
+                    List.of(),
+                    List.of(),
+                    "",
+                    Map.of(),
+                    Map.of(),
+                    Collections.nCopies(s.equals("a4") ? 13 : 10, "A line that the forecast adds."));
+            CardData card = CardBuilder.of(with(List.of()), club, full);
+            byte[] pdf = FiringCard.print(card, Paper.parse(s), mark, true);
+            String front = String.join(" ", page(pdf, 0).words.keySet());
+            String back = String.join(" ", page(pdf, 1).words.keySet());
+            assertThat(front).as(s).contains("Cautions are on the back");
+            assertThat(card.cautions()).isNotEmpty().allSatisfy(c -> {
+                assertThat(back).contains(c.words());
+                assertThat(front).doesNotContain(c.words());
+            });
+            assertThat(page(pdf, 0).extent[1]).as(s).isGreaterThanOrEqualTo(12);
+        }
     }
 
     private static final Figures FIGURES =

@@ -22,6 +22,8 @@ import portwright.model.UnitSystem;
 /** The drawing, true to scale, between two boxwood rules. Painted once a frame. */
 public final class Board extends Region {
     private static final double KEEP_OUT_MM = 25;
+    /** Room over the walls for their numbers and the tape above these, px. */
+    private static final double LID_TAPE_PX = 54;
 
     private final Document doc;
     private final Region probe = new Region();
@@ -59,7 +61,7 @@ public final class Board extends Region {
         clip.widthProperty().bind(widthProperty());
         clip.heightProperty().bind(heightProperty());
         setClip(clip);
-        setMinSize(200, 200);
+        setMinSize(200, 140);
         mouse = new BoardMouse(this, doc);
         mouse.install();
         keys = new BoardKeys(this, doc);
@@ -189,15 +191,16 @@ public final class Board extends Region {
         double margin = getWidth() < 560 || getHeight() < 460 ? 26 : 62;
         double room = picture == Picture.SECTION ? SectionDeck.room(getWidth()) : 0;
         double extra = picture == Picture.SECTION ? 150 : 0;
+        double tape = picture.walls() ? Math.max(0, LID_TAPE_PX - margin) : 0;
         return View.fit(
                 b.minX(),
                 b.minY() - (picture == Picture.SECTION ? extra : 0),
                 b.maxX(),
                 b.maxY() + extra / 4,
                 left,
-                left,
+                left + tape,
                 getWidth() - left - room,
-                getHeight() - left,
+                getHeight() - left - tape,
                 margin);
     }
 

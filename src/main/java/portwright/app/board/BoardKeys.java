@@ -225,6 +225,7 @@ final class BoardKeys {
         String path = name == null ? null : Parts.path(doc.text(), name);
         if (path != null
                 && doc.edit("delete " + name, t -> Moves.delete(t, path)).isEmpty()) {
+            board.marks().hovered = null;
             doc.select(null);
         }
     }

@@ -1,12 +1,16 @@
 package portwright.app.board;
 
+import java.util.List;
 import portwright.app.doc.Plot;
 import portwright.drawing.LineStyle;
 import portwright.drawing.Pen;
+import portwright.drawing.ShapeLines;
 import portwright.geometry.FittingShape;
 import portwright.geometry.GrooveSolid;
 import portwright.geometry.Hole;
 import portwright.geometry.Pt;
+import portwright.geometry.Segment;
+import portwright.geometry.Shape;
 import portwright.geometry.ShelfPlate;
 import portwright.model.On;
 
@@ -32,20 +36,7 @@ final class RingPainter {
         }
         for (GrooveSolid gr : plot.kiln().grooves()) {
             if (gr.name().equals(name) && plot.shows(gr.face())) {
-                if (gr instanceof GrooveSolid.OnWall wall) {
-                    var mouth = wall.mouth();
-                    pen.line(
-                            plot.toPicture(gr.face(), mouth.a()),
-                            plot.toPicture(gr.face(), mouth.b()),
-                            LineStyle.SELECTION);
-                } else if (gr.footprint() instanceof portwright.geometry.Shape.Strip strip) {
-                    for (var s : strip.pieces()) {
-                        pen.line(
-                                plot.toPicture(gr.face(), s.a()),
-                                plot.toPicture(gr.face(), s.b()),
-                                LineStyle.SELECTION);
-                    }
-                }
+                groove(pen, plot, gr);
             }
         }
         if (plot.picture().face() != null && plot.picture().face().on() == On.FLOOR) {
@@ -59,6 +50,24 @@ final class RingPainter {
                             Math.max(20, Math.abs(s.shape().distance(c))) + pen.size(1, 4),
                             LineStyle.SELECTION);
                 }
+            }
+        }
+    }
+
+    /** A groove between two lines: in the walls along its row, in a slab round its path. */
+    private static void groove(Pen pen, Plot plot, GrooveSolid g) {
+        double gap = pen.size(1, 4);
+        if (g instanceof GrooveSolid.OnWall wall) {
+            Segment mouth = wall.mouth();
+            for (double v : new double[] {mouth.a().y() - gap, mouth.b().y() + gap}) {
+                pen.line(
+                        plot.toPicture(g.face(), new Pt(mouth.a().x(), v)),
+                        plot.toPicture(g.face(), new Pt(mouth.b().x(), v)),
+                        LineStyle.SELECTION);
+            }
+        } else if (g.footprint() instanceof Shape.Strip strip) {
+            for (List<Pt> rim : ShapeLines.outlines(new Shape.Strip(strip.path(), strip.halfWidth() + gap))) {
+                pen.polyline(rim.stream().map(p -> plot.toPicture(g.face(), p)).toList(), true, LineStyle.SELECTION);
             }
         }
     }

@@ -33,7 +33,7 @@ public final class Catalog {
     public static FormSpec design() {
         return FormSpec.object(
                 "",
-                "Design",
+                "Title, notes, units",
                 null,
                 List.of(
                         text("title", "title"),
@@ -75,7 +75,7 @@ public final class Catalog {
                         text("name", "name"),
                         text("port", "under port"),
                         word("fuel", "gas", Fuel.class),
-                        loose("jet", "jet", "0.70 mm or #70"),
+                        loose("jet", "jet", "{#70 or 0.70 mm|0.70 mm or #70}"),
                         FieldSpec.of("jets", "jets", Type.WHOLE, "1"),
                         word("jetClass", "jet made", JetClass.class),
                         quantity("pressure", "pressure", Kind.PRESSURE),
@@ -129,7 +129,7 @@ public final class Catalog {
                         quantity("outdoor", "outdoors", Kind.TEMPERATURE),
                         quantity("wind", "wind", Kind.SPEED),
                         quantity("altitude", "altitude", Kind.LENGTH),
-                        loose("ceiling", "ceiling", "e.g. 2.5 m, or none"),
+                        loose("ceiling", "ceiling", "e.g. {8 ft|2.5 m}, or none"),
                         loose("floor", "floor", "e.g. concrete"),
                         quantity("ventilator", "fan", Kind.FLOW),
                         quantity("ledOutdoors", "led outdoors", Kind.SHARE),
@@ -206,8 +206,8 @@ public final class Catalog {
 
     public static List<FieldSpec> stepFields() {
         return List.of(
-                loose("to", "to", "900 °C or cone 10"),
-                loose("rate", "rate", "100 °C/h or full"),
+                loose("to", "to", "{1650 °F|900 °C} or cone 10"),
+                loose("rate", "rate", "{180 °F/h|100 °C/h} or full"),
                 quantity("hold", "or hold", Kind.DURATION),
                 word("heat", "heat", Heat.class),
                 loose("elements", "elements", "controller, or 60 %"),

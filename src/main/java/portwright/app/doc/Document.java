@@ -21,7 +21,9 @@ public final class Document {
         DESIGN,
         CHECK,
         SELECTION,
-        SAVED
+        SAVED,
+        /** What is to be said of a field: it cannot be read, it is still a starter's. */
+        ENTRY
     }
 
     /** Hears of changes. */
@@ -41,6 +43,9 @@ public final class Document {
     private String selected;
     private List<String> highlighted = List.of();
     private boolean dragging;
+    private boolean stopped;
+    private final Unread unread = new Unread(() -> tell(Change.ENTRY));
+    private final Borrowed borrowed = new Borrowed(this::text, () -> tell(Change.ENTRY));
 
     /** Opens a document that reads well. */
     public Document(DesignText text, Design design, CheckDesk desk) {
@@ -54,6 +59,8 @@ public final class Document {
     /** Puts another design in the place of this one, with an empty undo stack. */
     public void replace(DesignText newText, Design newDesign, boolean unsaved) {
         undo = new UndoStack();
+        unread.clear();
+        borrowed.none();
         text = newText;
         design = newDesign;
         saved = unsaved ? null : newText;
@@ -82,6 +89,16 @@ public final class Document {
 
     public Design design() {
         return design;
+    }
+
+    /** What fields hold that cannot be read. */
+    public Unread unread() {
+        return unread;
+    }
+
+    /** Which values are still those of the starter that the design was made from. */
+    public Borrowed borrowed() {
+        return borrowed;
     }
 
     public UndoStack undoStack() {
@@ -137,9 +154,10 @@ public final class Document {
     }
 
     private void take(DesignText next, Design d, boolean deep) {
-        String name = nameIn(next);
+        String name = Parts.followed(text, next, selected);
         boolean renamed = !Objects.equals(name, selected);
         selected = name;
+        unread.follow(text, next);
         text = next;
         design = d;
         recheck(deep);
@@ -148,18 +166,6 @@ public final class Document {
             highlighted = List.of();
             tell(Change.SELECTION);
         }
-    }
-
-    /** What the chosen part is called in the next text: it stays chosen when it takes another name. */
-    private String nameIn(DesignText next) {
-        String path = selected == null ? null : Parts.path(text, selected);
-        if (path == null) {
-            return selected;
-        }
-        String list = Parts.listOf(path);
-        List<String> is = Parts.names(next, list);
-        int at = Parts.renamed(Parts.names(text, list), is);
-        return at >= 0 && path.equals(list + "[" + at + "]") ? is.get(at) : selected;
     }
 
     public boolean undo() {
@@ -179,6 +185,7 @@ public final class Document {
         quick = desk.quick(design);
         if (deep) {
             fault = null;
+            stopped = false;
             desk.full(design, a -> {
                 if (a.fault() == null) {
                     full = a;
@@ -189,9 +196,10 @@ public final class Document {
         }
     }
 
-    /** Starts the first full check. */
+    /** Starts the full check. */
     public void start() {
         recheck(true);
+        tell(Change.CHECK);
     }
 
     /** The shapes of the design as it stands. */
@@ -209,9 +217,23 @@ public final class Document {
         return full == null ? Extras.NONE : full.extras();
     }
 
-    /** Whether the full answer for this design is still on its way. */
+    /** Whether the full answer for this design is not there: still on its way, or called off. */
     public boolean checking() {
-        return dragging || desk.busy();
+        return dragging || stopped || desk.busy();
+    }
+
+    /** Calls the full check off: what it would answer stays unchecked until the next edit or {@link #start()}. */
+    public void stopCheck() {
+        if (desk.busy()) {
+            desk.cancel();
+            stopped = true;
+            tell(Change.CHECK);
+        }
+    }
+
+    /** Whether the full check of this design was called off. */
+    public boolean stopped() {
+        return stopped;
     }
 
     /** Whether gas, room and firing have not been checked even once. */

@@ -6,7 +6,7 @@ import portwright.calc.draft.DamperCurve;
 import portwright.calc.draft.DamperPlate;
 import portwright.calc.draft.DraftBalance;
 import portwright.calc.draft.FireBand;
-import portwright.report.ForecastText;
+import portwright.report.CostWords;
 import portwright.report.ReportLine;
 import portwright.review.FireReview;
 import portwright.review.LevelSetting;
@@ -59,9 +59,8 @@ public record Extras(FireWords fire, Gas gas, List<StepRow> rows, List<ReportLin
 
     /** Everything; may take some seconds and ends early when its thread is interrupted. */
     public Extras withCurves(Review r) {
-        List<ReportLine> beside = r.firing() == null || !r.firing().forecast().known()
-                ? List.of()
-                : ForecastText.besideElectric(r.firing());
+        List<ReportLine> beside =
+                r.firing() == null || !r.firing().forecast().known() ? List.of() : CostWords.besideElectric(r.firing());
         FireReview f = r.fire();
         if (f == null || !f.gas() || f.gasOn().isEmpty() || f.plate() == null) {
             return new Extras(fire, null, rows, beside);

@@ -9,8 +9,6 @@ public final class FieldModel {
     private final Document doc;
     private final FieldSpec spec;
     private final String base;
-    private String wrong;
-    private String error;
 
     public FieldModel(Document doc, String base, FieldSpec spec) {
         this.doc = doc;
@@ -34,25 +32,12 @@ public final class FieldModel {
 
     /** What the field shows: the wrong text while there is one, else the good value. */
     public String shown() {
-        return wrong == null ? good() : wrong;
+        return doc.unread().at(path()).map(Unread.Entry::typed).orElseGet(this::good);
     }
 
     /** Why the text is wrong and what to write; null when it is right. */
     public String error() {
-        return error;
-    }
-
-    /** Short advice for the field's right end. */
-    public String advice() {
-        String e = error == null ? "" : error;
-        int cut = e.indexOf("Write ");
-        if (cut >= 0) {
-            String a = e.substring(cut);
-            int end = a.indexOf(". ");
-            a = end > 0 ? a.substring(0, end) : a.replaceAll("\\.$", "");
-            return a.length() > 24 ? a.replaceAll(", .*| or .*", "") : a;
-        }
-        return "not taken";
+        return doc.unread().at(path()).map(Unread.Entry::error).orElse(null);
     }
 
     /** The quantity in the other system while it is right. */
@@ -69,11 +54,20 @@ public final class FieldModel {
         }
     }
 
+    /** What the good value stands for, where the field offers a list; empty for others. */
+    public String remark() {
+        return Offers.of(spec.key()).map(o -> o.remark(good())).orElse("");
+    }
+
+    /** The wanted form in the user's system, for an empty field. */
+    public String hint() {
+        return Templates.inSystem(doc.text(), spec.hint());
+    }
+
     /** Takes what was typed when the design stays readable; else keeps it as wrong text and leaves the design alone. */
     public boolean commit(String typed) {
         if (typed.equals(good())) {
-            wrong = null;
-            error = null;
+            revert();
             return true;
         }
         String part = spec.key().equals("name")
@@ -93,23 +87,32 @@ public final class FieldModel {
                             + (spec.kind() == null ? "" : "Write " + spec.kind().example() + ".")));
         }
         if (problems.isEmpty()) {
-            wrong = null;
-            error = null;
+            revert();
+            confirm();
             return true;
         }
-        wrong = typed;
-        error = problems.stream()
+        String error = problems.stream()
                 .filter(p -> p.path().startsWith(path()))
                 .findFirst()
                 .orElse(problems.get(0))
                 .message();
+        doc.unread().put(new Unread.Entry(path(), Unread.name(doc.text(), base, spec.label()), typed, error, good()));
         return false;
+    }
+
+    /** Whether the value is still that of the starter the design was made from. */
+    public boolean borrowed() {
+        return doc.borrowed().is(path());
+    }
+
+    /** The value is right for the own kiln. */
+    public void confirm() {
+        doc.borrowed().confirm(path());
     }
 
     /** Forgets the wrong text. */
     public void revert() {
-        wrong = null;
-        error = null;
+        doc.unread().settle(path());
     }
 
     private static String short20(String s) {

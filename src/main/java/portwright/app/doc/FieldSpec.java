@@ -13,7 +13,7 @@ import portwright.units.Kind;
  * @param type how it is written
  * @param kind of a quantity, else null
  * @param words of a choice, else empty
- * @param hint the wanted form, shown while the field is empty
+ * @param hint the wanted form, shown while the field is empty; {@code {inch|metric}} stands for the user's system
  */
 public record FieldSpec(String key, String label, Type type, Kind kind, List<String> words, String hint) {
     /** How a field is written in the file. */
@@ -36,7 +36,7 @@ public record FieldSpec(String key, String label, Type type, Kind kind, List<Str
     }
 
     public static FieldSpec quantity(String key, String label, Kind kind) {
-        return new FieldSpec(key, label, Type.QUANTITY, kind, List.of(), "e.g. " + first(kind));
+        return new FieldSpec(key, label, Type.QUANTITY, kind, List.of(), "e.g. " + example(kind));
     }
 
     /** A quantity that may also be one of a few words, such as {@code full}. */
@@ -71,9 +71,14 @@ public record FieldSpec(String key, String label, Type type, Kind kind, List<Str
         return of("at", label, Type.PLACE, "");
     }
 
-    private static String first(Kind kind) {
-        String e = kind.example();
-        int cut = e.indexOf(", ") > 0 ? e.indexOf(", ") : e.indexOf(" or ");
-        return cut > 0 ? e.substring(0, cut) : e;
+    /** An example of a kind, {@code {inch|metric}} where the two systems write it otherwise. */
+    private static String example(Kind kind) {
+        String[] ways = kind.example().split(", | or ", 0);
+        for (String way : ways) {
+            if (way.matches(".* (in|in2|ft3|lb|°F|°F/h|inH2O|Btu/h|Btu/ft3|cfm|mph)")) {
+                return "{" + way + "|" + ways[0] + "}";
+            }
+        }
+        return ways[0];
     }
 }

@@ -45,8 +45,10 @@ public final class FindingOrder {
     /** What the step's tile shows; a step that has not been checked yet never shows clear. Paper: stops for drilling, the only thing that stops the template. */
     public static StepCount count(Document doc, Step step) {
         CheckResult r = doc.result();
+        int unread = doc.unread().of(step).size();
         if (step == Step.PAPER) {
-            return new StepCount((int) r.stops(Forbids.DRILLING), 0, r.drilling() == Verdict.INCOMPLETE ? 1 : 0);
+            return new StepCount(
+                    (int) r.stops(Forbids.DRILLING), 0, r.drilling() == Verdict.INCOMPLETE ? 1 : 0, unread);
         }
         int stops = 0;
         int cautions = 0;
@@ -56,8 +58,8 @@ public final class FindingOrder {
                 cautions += f.severity() == Severity.CAUTION ? 1 : 0;
             }
         }
-        boolean later = doc.waiting() && AFTER_GEOMETRY.contains(step);
+        boolean later = (doc.waiting() || doc.stopped()) && AFTER_GEOMETRY.contains(step);
         return new StepCount(
-                stops, cautions, Math.max(later ? 1 : 0, open(doc, step).size()));
+                stops, cautions, Math.max(later ? 1 : 0, open(doc, step).size()), unread);
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Forecast;
+import portwright.calc.firing.HoursBand;
 import portwright.model.UnitSystem;
 import portwright.review.Review;
 import portwright.review.StepRow;
@@ -26,10 +27,7 @@ public final class FiringWords {
         Forecast f = r.firing().forecast().value();
         FiringRun n = f.nominal();
         String goal = rows.isEmpty() ? "the end" : rows.get(rows.size() - 1).goal();
-        out.add(new Figure(
-                "to " + goal,
-                hm(n.endS()),
-                hm(f.quick().endS()) + " – " + hm(f.slow().endS())));
+        out.add(hours(goal, n, f.hours()));
         double reduction = rows.stream()
                 .filter(s -> s.atmosphere() != null
                         && !s.atmosphere().equals("oxidizing")
@@ -39,11 +37,22 @@ public final class FiringWords {
         out.add(new Figure("in reduction", hm(reduction * 3600), ""));
         out.add(new Figure("electricity", Figures.plain(n.electricJ() / 3.6e6, 0), "kWh"));
         out.add(new Figure("gas", Figures.plain(n.fuelKg(), 2), "kg"));
-        Double cost = r.firing().cost(n);
+        Double cost = n.reached() ? r.firing().cost(n) : null;
         if (cost != null) {
             out.add(new Figure("cost", Figures.plain(cost, 2), r.firing().currency()));
         }
         return out;
+    }
+
+    /** Hours to the last goal with their band; without an upper end where one brick never gets there. */
+    private static Figure hours(String goal, FiringRun run, HoursBand h) {
+        if (!run.reached()) {
+            return new Figure("to " + goal, "not reached", "given up at " + hm(run.endS()));
+        }
+        return new Figure(
+                "to " + goal,
+                hm(run.endS()),
+                h.open() ? hm(h.leastS()) + " – never" : hm(h.leastS()) + " – " + hm(h.mostS()));
     }
 
     private static String hm(double seconds) {

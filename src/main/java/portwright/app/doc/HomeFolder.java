@@ -41,16 +41,13 @@ public final class HomeFolder {
 
     /** Files opened last, the newest first, only those that still exist. */
     public List<Path> recent() {
-        Path file = root.resolve("recent.txt");
         try {
-            return Files.exists(file)
-                    ? Files.readAllLines(file, StandardCharsets.UTF_8).stream()
-                            .filter(l -> !l.isBlank())
-                            .map(Path::of)
-                            .filter(Files::exists)
-                            .toList()
-                    : List.of();
-        } catch (IOException | RuntimeException e) {
+            return lines("recent.txt").stream()
+                    .filter(l -> !l.isBlank())
+                    .map(Path::of)
+                    .filter(Files::exists)
+                    .toList();
+        } catch (RuntimeException e) {
             return List.of();
         }
     }
@@ -95,7 +92,17 @@ public final class HomeFolder {
         write("window.properties", b.toString());
     }
 
-    private void write(String name, String text) {
+    /** Lines of a file below; none when it cannot be read. */
+    List<String> lines(String name) {
+        Path file = root.resolve(name);
+        try {
+            return Files.exists(file) ? Files.readAllLines(file, StandardCharsets.UTF_8) : List.of();
+        } catch (IOException e) {
+            return List.of();
+        }
+    }
+
+    void write(String name, String text) {
         try {
             Files.createDirectories(root);
             AtomicFile.write(root.resolve(name), text.getBytes(StandardCharsets.UTF_8));

@@ -126,7 +126,7 @@ public final class KilnCatalog {
                 FormSpec.object(
                         "tails",
                         "Tails",
-                        "{\"panel\": 1, \"at\": [\"{0 in|0 mm}\", \"{3 in|75 mm}\"], \"diameter\": \"{1/2 in|12 mm}\"}",
+                        "{\"panel\": 1, \"at\": [\"{0 in|0 mm}\", \"{height}\"], \"diameter\": \"{1/2 in|12 mm}\"}",
                         List.of(
                                 FieldSpec.of("panel", "panel", Type.WHOLE, "e.g. 1"),
                                 place("place"),
@@ -173,7 +173,7 @@ public final class KilnCatalog {
                         quantity("height", "height", Kind.LENGTH),
                         quantity("thickness", "thickness", Kind.LENGTH),
                         place("centre"),
-                        FieldSpec.of("posts", "posts", Type.PLACES, "x, y or r 6 in, 90 deg"),
+                        FieldSpec.of("posts", "posts", Type.PLACES, "x, y or r {6 in|150 mm}, 90 deg"),
                         quantity("postSize", "post size", Kind.LENGTH)));
     }
 }

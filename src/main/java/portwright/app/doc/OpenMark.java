@@ -48,7 +48,7 @@ public final class OpenMark {
     }
 
     /** The file itself, whatever links lead to it. */
-    private static Path real(Path file) {
+    static Path real(Path file) {
         try {
             return file.toRealPath();
         } catch (IOException e) {

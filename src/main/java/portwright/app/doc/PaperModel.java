@@ -2,13 +2,13 @@ package portwright.app.doc;
 
 import java.util.concurrent.Executor;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import portwright.check.CheckResult;
 import portwright.file.DesignText;
 import portwright.review.Review;
 import portwright.sheet.CardBuilder;
 import portwright.sheet.CardData;
+import portwright.sheet.CardForecast;
 import portwright.sheet.ContentMark;
 import portwright.sheet.FiringCard;
 import portwright.sheet.PagePicture;
@@ -26,13 +26,15 @@ public final class PaperModel {
     /** True length of the bars on every sheet, mm. */
     public static final double BAR_MM = 100;
 
+    /** Paths under which the fields of the Paper step are known to {@link Unread}. */
+    public static final String PAPER = "print.paper";
+
+    public static final String ACROSS = "print.across";
+    public static final String DOWN = "print.down";
+
     private final Document doc;
     private final Executor ui;
-    private final ExecutorService worker = Executors.newSingleThreadExecutor(r -> {
-        Thread t = new Thread(r, "portwright paper");
-        t.setDaemon(true);
-        return t;
-    });
+    private final ExecutorService worker = Background.one("portwright paper");
     private String paper = "a4";
     private SheetOptions.Part part = SheetOptions.Part.ALL;
     private SheetOptions.Side face = SheetOptions.Side.BOTH;
@@ -93,9 +95,9 @@ public final class PaperModel {
                 paper = name;
                 make();
             }
-            return null;
+            return told(PAPER, "paper", text, paper, null);
         } catch (IllegalArgumentException e) {
-            return e.getMessage();
+            return told(PAPER, "paper", text, paper, e.getMessage());
         }
     }
 
@@ -127,7 +129,12 @@ public final class PaperModel {
 
     /** Takes what the steel rule read on the bars; answers what is wrong, else null. */
     public String measured(boolean acrossBar, String text) {
-        String wrong = wrong(text);
+        String wrong = told(
+                acrossBar ? ACROSS : DOWN,
+                acrossBar ? "bar across" : "bar down",
+                text,
+                acrossBar ? across : down,
+                wrong(text));
         if (wrong != null) {
             return wrong;
         }
@@ -141,6 +148,16 @@ public final class PaperModel {
         }
         make();
         return null;
+    }
+
+    /** Lets the document know of an entry; answers what is wrong with it, else null. */
+    private String told(String path, String field, String typed, String good, String wrong) {
+        if (wrong == null) {
+            doc.unread().settle(path);
+        } else {
+            doc.unread().put(new Unread.Entry(path, field, typed, wrong, good));
+        }
+        return wrong;
     }
 
     private static String wrong(String text) {
@@ -185,9 +202,18 @@ public final class PaperModel {
         }
     }
 
-    /** Whether the pages are those of the design as it stands, checked to the end: only these may be saved or printed. */
+    /** Whether the pages are those of the design as it stands, checked to the end, and every field can be read: only these may be saved or printed. */
     public boolean fresh() {
-        return pages != null && !running() && !doc.checking() && doc.text().equals(pagesOf);
+        return doc.unread().forbids() == null
+                && pages != null
+                && !running()
+                && !doc.checking()
+                && doc.text().equals(pagesOf);
+    }
+
+    /** Whether the pages show an earlier design than the one on the board. */
+    public boolean stale() {
+        return pages != null && !doc.text().equals(pagesOf);
     }
 
     /** Starts making the pages anew; an older run is dropped. */
@@ -252,9 +278,7 @@ public final class PaperModel {
         ContentMark mark = ContentMark.of(review.design());
         try {
             CardData data = CardBuilder.of(
-                    result,
-                    review.design(),
-                    review.fire() == null ? CardBuilder.Computed.none() : CardBuilder.Computed.of(review));
+                    result, review.design(), review.fire() == null ? CardForecast.none() : CardForecast.of(review));
             card = FiringCard.picture(data, Paper.parse(paper), mark);
             cardPdf = FiringCard.print(data, Paper.parse(paper), mark, false);
         } catch (SheetRefused | IllegalArgumentException e) {

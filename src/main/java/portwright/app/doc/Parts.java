@@ -52,6 +52,18 @@ public final class Parts {
         return at;
     }
 
+    /** What a part is called in the next text: it stays the same part when it takes another name; null stays null. */
+    public static String followed(DesignText was, DesignText is, String name) {
+        String path = name == null ? null : path(was, name);
+        if (path == null) {
+            return name;
+        }
+        String list = listOf(path);
+        List<String> names = names(is, list);
+        int at = renamed(names(was, list), names);
+        return at >= 0 && path.equals(list + "[" + at + "]") ? names.get(at) : name;
+    }
+
     public static boolean isPort(DesignText text, String name) {
         String p = name == null ? null : path(text, name);
         return p != null && p.startsWith("ports[");

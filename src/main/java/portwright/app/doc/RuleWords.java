@@ -11,6 +11,7 @@ public final class RuleWords {
             Map.entry("weakest-section", "Slab weakened along a line"),
             Map.entry("element-clearance", "Too near the element groove"),
             Map.entry("fitting-clearance", "Near a fitting"),
+            Map.entry("groove-room", "Brick round an element"),
             Map.entry("joint-sliver", "Thin sliver at a brick joint"),
             Map.entry("one-brick", "Hole is not within one brick"),
             Map.entry("post-in-flame", "Post in the flame"),

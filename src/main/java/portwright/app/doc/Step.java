@@ -4,7 +4,7 @@ import java.util.Set;
 
 /** The six steps of the job, and which rules belong to which. */
 public enum Step {
-    KILN("Kiln", Set.of("facet-rule", "brick-kind", "jacket", "vent-fan")),
+    KILN("Kiln", Set.of("facet-rule", "brick-kind", "groove-room", "jacket", "vent-fan")),
     PORTS(
             "Ports",
             Set.of(
@@ -102,7 +102,7 @@ public enum Step {
 
     /** The step at which a field of the design is typed; empty stands for none, then that of the rule. */
     public static Step ofField(String path, String rule) {
-        if (path.startsWith("kiln") || path.startsWith("shelves")) {
+        if (path.matches("(kiln|shelves|drilling|limits|title|notes|units)\\b.*")) {
             return KILN;
         }
         if (path.startsWith("room") || path.startsWith("supply")) {

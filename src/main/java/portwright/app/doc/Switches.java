@@ -2,6 +2,9 @@ package portwright.app.doc;
 
 import java.util.List;
 import portwright.file.DesignText;
+import portwright.units.Kind;
+import portwright.units.Quantity;
+import portwright.units.QuantityException;
 
 /** Fields that decide which other fields there are: changing one brings the others along, so that the design stays readable. */
 final class Switches {
@@ -26,6 +29,9 @@ final class Switches {
         DesignText out = FieldCodec.put(text, spec, path, typed);
         if (spec.key().equals("on") && base.startsWith("kiln.elements")) {
             return element(out, base, t);
+        }
+        if (spec.key().equals("height") && base.matches("kiln\\.elements\\[\\d+\\]")) {
+            return tails(text, out, base);
         }
         if (spec.key().equals("on")) {
             return t.equals("wall")
@@ -98,6 +104,28 @@ final class Switches {
         return s.has(base + ".groove") && !s.has(base + ".groove.width")
                 ? s.setText(base + ".groove.width", inch ? "5/8 in" : "16 mm")
                 : s;
+    }
+
+    /** The tails of a wall element go up and down with it. */
+    private static DesignText tails(DesignText was, DesignText is, String base) {
+        String height = base + ".height";
+        String up = base + ".tails.at[1]";
+        String from = was.get(height).orElse("");
+        String to = is.get(height).orElse("");
+        String tail = is.get(up).orElse("");
+        if (tail.equals(from)) {
+            return to.isEmpty() || tail.isEmpty() ? is : is.setText(up, to);
+        }
+        try {
+            double mm = mm(tail) + mm(to) - mm(from);
+            return is.setText(up, Lengths.typed(mm, Moves.units(is)));
+        } catch (QuantityException notBothKnown) {
+            return is;
+        }
+    }
+
+    private static double mm(String length) throws QuantityException {
+        return Quantity.parse(length, Kind.LENGTH).mm();
     }
 
     private static DesignText shelf(DesignText t, String base, String shape) {

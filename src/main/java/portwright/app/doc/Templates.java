@@ -3,6 +3,7 @@ package portwright.app.doc;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import portwright.file.DesignText;
+import portwright.model.UnitSystem;
 
 /** Fresh parts for the forms: fills the blanks of a template. */
 public final class Templates {
@@ -12,13 +13,12 @@ public final class Templates {
 
     /** The template with lengths of the document's system and a name that is still free. */
     public static String fill(DesignText text, FormSpec form) {
-        boolean inch = !"metric".equals(text.get("units").orElse("metric"));
-        Matcher m = UNIT.matcher(form.template());
-        StringBuilder b = new StringBuilder();
-        while (m.find()) {
-            m.appendReplacement(b, Matcher.quoteReplacement(m.group(inch ? 1 : 2)));
-        }
-        m.appendTail(b);
+        return fill(text, form, "");
+    }
+
+    /** The same for a part inside another, at a path: {@code {height}} stands for the height of that other. */
+    public static String fill(DesignText text, FormSpec form, String at) {
+        String json = inSystem(text, form.template());
         String stem = switch (form.path()) {
             case "kiln.elements" -> "element";
             case "kiln.fittings" -> "fitting";
@@ -27,7 +27,23 @@ public final class Templates {
             case "burners" -> "burner";
             default -> "part";
         };
-        return b.toString().replace("{name}", free(text, stem)).replace("{inlet}", firstInlet(text));
+        int cut = Math.max(0, at.lastIndexOf('.'));
+        String usual = Moves.units(text) == UnitSystem.INCH ? "3 in" : "75 mm";
+        return json.replace(
+                        "{height}", text.get(at.substring(0, cut) + ".height").orElse(usual))
+                .replace("{name}", free(text, stem))
+                .replace("{inlet}", firstInlet(text));
+    }
+
+    /** Words with every {@code {inch|metric}} written in the document's system. */
+    static String inSystem(DesignText text, String words) {
+        boolean inch = Moves.units(text) == UnitSystem.INCH;
+        Matcher m = UNIT.matcher(words);
+        StringBuilder b = new StringBuilder();
+        while (m.find()) {
+            m.appendReplacement(b, Matcher.quoteReplacement(m.group(inch ? 1 : 2)));
+        }
+        return m.appendTail(b).toString();
     }
 
     private static String firstInlet(DesignText text) {

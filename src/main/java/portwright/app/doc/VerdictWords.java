@@ -7,8 +7,30 @@ import portwright.check.Verdict;
 
 /** The verdict of the whole design in two lines. "No stop" is the best it says. */
 public record VerdictWords(Verdict sign, String count, String forbids) {
+    /** The verdict as far as it is known: before the first whole check, and after one that was called off, less than a stop stays open. */
+    public static VerdictWords of(Document doc) {
+        VerdictWords known = of(doc.result(), doc.unread().all().size());
+        if (doc.stopped() && known.sign() != Verdict.STOP) {
+            return new VerdictWords(Verdict.INCOMPLETE, "check called off", "drilling and lighting stay open");
+        }
+        return doc.waiting() && !doc.stopped()
+                ? new VerdictWords(Verdict.INCOMPLETE, "checking", "gas, room and firing follow")
+                : known;
+    }
+
+    /** The worse of the two verdicts, with what it forbids; {@code unread} fields hold something that cannot be read, so that less than a stop stays open. */
+    static VerdictWords of(CheckResult r, int unread) {
+        VerdictWords read = of(r);
+        return unread == 0 || read.sign() == Verdict.STOP
+                ? read
+                : new VerdictWords(
+                        Verdict.INCOMPLETE,
+                        unread + (unread == 1 ? " field unreadable" : " fields unreadable"),
+                        "drilling and lighting stay open");
+    }
+
     /** The worse of the two verdicts, with what it forbids. */
-    public static VerdictWords of(CheckResult r) {
+    static VerdictWords of(CheckResult r) {
         long stops = r.count(Severity.STOP);
         long drill = r.stops(Forbids.DRILLING);
         long light = r.stops(Forbids.LIGHTING);

@@ -15,7 +15,9 @@ import portwright.app.doc.Document;
 import portwright.app.doc.HomeFolder;
 import portwright.app.doc.OpenMark;
 import portwright.app.doc.OpenedFile;
+import portwright.app.doc.OriginBook;
 import portwright.app.doc.Recovery;
+import portwright.app.doc.Unread;
 import portwright.app.part.SlipView;
 import portwright.file.DesignFile;
 import portwright.file.DesignText;
@@ -34,6 +36,7 @@ public final class FileDesk {
     private final OpenMark mark;
     private final LeftWork left;
     private final DiskWatch disk;
+    private final OriginBook origins;
 
     /**
      * @param report shows the report of a broken file; null puts the board back
@@ -54,6 +57,12 @@ public final class FileDesk {
         this.fresh = fresh;
         String window = UUID.randomUUID().toString().substring(0, 8);
         mark = new OpenMark(home, window);
+        origins = new OriginBook(home);
+        doc.listen(c -> {
+            if (c == Document.Change.ENTRY && file.path() != null) {
+                origins.keep(doc, file.path());
+            }
+        });
         left = new LeftWork(doc, file, new Recovery(home, window), notices);
         disk = new DiskWatch(file, notices, this::save, () -> read(file.path()));
     }
@@ -126,6 +135,7 @@ public final class FileDesk {
             mark(path);
         }
         doc.replace(text, text.read().design(), unsaved);
+        origins.recall(doc, path);
         fresh.run();
     }
 
@@ -225,6 +235,18 @@ public final class FileDesk {
         left.drop();
         disk.settled();
         doc.markSaved(doc.text());
+        origins.keep(doc, path);
+        if (!doc.unread().all().isEmpty()) {
+            notices.say(
+                    "Saved without an unreadable entry",
+                    path.getFileName() + " holds the last good value of "
+                            + String.join(
+                                    ", ",
+                                    doc.unread().all().stream()
+                                            .map(Unread.Entry::field)
+                                            .toList())
+                            + ".");
+        }
         return true;
     }
 

@@ -5,11 +5,8 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import javafx.geometry.Insets;
-import javafx.scene.Node;
 import javafx.scene.control.MenuButton;
-import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Pane;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import portwright.app.board.Board;
 import portwright.app.board.SectionWords;
@@ -20,6 +17,7 @@ import portwright.app.doc.Parts;
 import portwright.app.doc.Picture;
 import portwright.app.doc.Step;
 import portwright.app.doc.VerdictWords;
+import portwright.app.part.Typed;
 import portwright.app.step.BoardTools;
 import portwright.app.step.FiringStep;
 import portwright.app.step.KilnStep;
@@ -30,9 +28,6 @@ import portwright.check.NotChecked;
 
 /** The whole window: rail, views, board, side, foot. Lays itself out by the room there is. */
 public final class MainView extends Pane {
-    private static final double LEAST_WIDTH = 560;
-    private static final double LEAST_HEIGHT = 420;
-
     private final Document doc;
     private final Board board;
     private final Rail rail;
@@ -55,7 +50,7 @@ public final class MainView extends Pane {
         tools = new BoardTools(board);
         rail = new Rail(doc, this::go);
         views = new ViewsColumn(doc, board);
-        side = new Side(doc, this::show, this::add);
+        side = new Side(doc, this::show, this::add, p -> field(p, ""), this::openDrawer);
         steps.put(Step.KILN, new KilnStep(doc, board));
         steps.put(Step.PORTS, new PortsStep(doc, board));
         for (Step s : Step.values()) {
@@ -109,32 +104,22 @@ public final class MainView extends Pane {
 
     /** Goes to a step. */
     public void go(Step s) {
+        Typed.takeIn(getScene());
         step = s;
         rail.select(s);
         StepView v = steps.get(s);
         if (v.views()) {
             middle.getChildren().setAll(board, tools);
             tools.nudge(s == Step.PORTS);
+            views.refresh();
         } else {
-            middle.getChildren().setAll(scrolling(v.board()));
+            middle.getChildren().setAll(new BoardScroll(v.board()));
         }
         v.changed(Document.Change.DESIGN);
         v.changed(Document.Change.CHECK);
         side.show(s, v.tickets());
         foot();
         requestLayout();
-    }
-
-    /** A board that needs more room than a small window has is scrolled, not squeezed. */
-    private static Node scrolling(Node board) {
-        if (board instanceof Region r && r.getMinHeight() < 0) {
-            r.setMinSize(LEAST_WIDTH, LEAST_HEIGHT);
-        }
-        ScrollPane scroll = new ScrollPane(board);
-        scroll.setFitToWidth(true);
-        scroll.setFitToHeight(true);
-        scroll.getStyleClass().add("board-scroll");
-        return scroll;
     }
 
     private void changed(Document.Change c) {
@@ -170,11 +155,7 @@ public final class MainView extends Pane {
     private void foot() {
         foot.show(Figures.of(
                 step, doc.shapes(), doc.result().figures(), doc.extras().fire()));
-        foot.show(
-                doc.waiting()
-                        ? new VerdictWords(
-                                portwright.check.Verdict.INCOMPLETE, "checking", "gas, room and firing follow")
-                        : VerdictWords.of(doc.result()));
+        foot.show(VerdictWords.of(doc));
         for (Step s : Step.values()) {
             rail.show(s, FindingOrder.count(doc, s));
         }
@@ -204,11 +185,19 @@ public final class MainView extends Pane {
 
     /** Goes to the step and group in which a missing field is typed. */
     private void add(NotChecked n) {
-        String need = n.needs().isEmpty() ? "" : n.needs().get(0);
-        Step to = Step.ofField(need, n.rule());
+        field(n.needs().isEmpty() ? "" : n.needs().get(0), n.rule());
+    }
+
+    /** Goes to the step, group and part of a field; without a path to the step of the rule. */
+    private void field(String path, String rule) {
+        Step to = Step.ofField(path, rule);
         go(to);
+        doc.text()
+                .get(path.replaceAll("\\].*", "].name"))
+                .filter(name -> path.contains("["))
+                .ifPresent(doc::select);
         if (steps.get(to) instanceof KilnStep k) {
-            k.open(need);
+            k.open(path);
         }
     }
 
@@ -222,8 +211,7 @@ public final class MainView extends Pane {
 
     /** Next finding. */
     public void nextFinding(int by) {
-        drawerOpen = true;
-        requestLayout();
+        openDrawer();
         side.next(by);
     }
 
@@ -239,6 +227,11 @@ public final class MainView extends Pane {
     /** Ready for a small screen: the side as a drawer under the board. */
     public boolean drawer() {
         return getWidth() < 980 || getHeight() < 600;
+    }
+
+    private void openDrawer() {
+        drawerOpen = true;
+        requestLayout();
     }
 
     /** Opens or shuts the drawer. */

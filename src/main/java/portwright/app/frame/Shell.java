@@ -14,6 +14,7 @@ import javafx.stage.Stage;
 import portwright.app.doc.Document;
 import portwright.app.doc.HomeFolder;
 import portwright.app.doc.Step;
+import portwright.app.part.Typed;
 
 /** One window on the screen: its scene, theme, size, title, and the keys and drops that concern files. */
 public final class Shell {
@@ -69,6 +70,7 @@ public final class Shell {
         stage.setMinWidth(640);
         stage.setMinHeight(480);
         stage.setOnCloseRequest(e -> {
+            Typed.takeIn(stage.getScene());
             if (!files.leave()) {
                 e.consume();
             }
@@ -82,7 +84,10 @@ public final class Shell {
     }
 
     private void keys(Scene scene) {
-        key(scene, KeyCode.S, files::save);
+        key(scene, KeyCode.S, () -> {
+            Typed.takeIn(stage.getScene());
+            files.save();
+        });
         key(scene, KeyCode.O, files::openDialog);
         key(scene, KeyCode.N, files::newDialog);
         key(scene, KeyCode.P, () -> view.go(Step.PAPER));
@@ -90,9 +95,10 @@ public final class Shell {
         key(scene, KeyCode.EQUALS, () -> size(size() + SIZE_STEP));
         key(scene, KeyCode.MINUS, () -> size(size() - SIZE_STEP));
         scene.getAccelerators()
-                .put(
-                        new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN),
-                        files::saveAs);
+                .put(new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN), () -> {
+                    Typed.takeIn(stage.getScene());
+                    files.saveAs();
+                });
     }
 
     private static void key(Scene scene, KeyCode code, Runnable run) {

@@ -27,6 +27,10 @@ final class Side extends ScrollPane {
     private final Document doc;
     private final VBox content = new VBox(10);
     private final VBox messages = new VBox(8);
+    private final EntrySlips entries;
+    private final DeletedSlip deleted;
+    private final BorrowedSlip borrowed;
+    private final Runnable news;
     private final VBox tickets = new VBox(10);
     private final VBox slips = new VBox(6);
     private final Label head = new Label();
@@ -42,12 +46,27 @@ final class Side extends ScrollPane {
     private List<NotChecked> unchecked = List.of();
     private final Label rest = new Label("Elsewhere");
     private final SlipView clear = SlipView.clear("Nothing to mend here", "No finding of this step.", null);
+    private final SlipView stopped;
     private List<SlipView> openSlips = List.of();
 
-    Side(Document doc, Consumer<Finding> act, Consumer<NotChecked> add) {
+    /** @param news called when the side has something to say that must not be missed */
+    Side(
+            Document doc,
+            Consumer<Finding> act,
+            Consumer<NotChecked> add,
+            Consumer<String> field,
+            Runnable news) {
+        this.news = news;
         this.doc = doc;
         this.act = act;
         this.add = add;
+        entries = new EntrySlips(doc, field);
+        deleted = new DeletedSlip(doc);
+        borrowed = new BorrowedSlip(doc, field);
+        stopped = SlipView.caution(
+                "The check was called off",
+                "Gas, room and firing are not checked for the design as it stands; what is shown of them may be older.",
+                Notices.button("Check now", doc::start));
         getStyleClass().add("side-scroll");
         setFitToWidth(true);
         setHbarPolicy(ScrollBarPolicy.NEVER);
@@ -67,7 +86,7 @@ final class Side extends ScrollPane {
         HBox line = new HBox(head, spring, order);
         line.setAlignment(Pos.BASELINE_LEFT);
         line.setStyle("-fx-padding: 2 2 0 2;");
-        content.getChildren().addAll(messages, tickets, line, slips);
+        content.getChildren().addAll(deleted, messages, entries, borrowed, tickets, line, slips);
         content.setStyle("-fx-padding: 4 6 10 4;");
         setContent(content);
     }
@@ -94,6 +113,13 @@ final class Side extends ScrollPane {
 
     /** Shows the findings as they stand; slips that stay are the same ones. */
     void refresh() {
+        if (!doc.dragging()) {
+            entries.show(step);
+            if (deleted.show()) {
+                news.run();
+            }
+            borrowed.show(step);
+        }
         boolean focus = slips.getScene() != null && isIn(slips.getScene().getFocusOwner(), slips);
         boolean part = step == Step.PORTS && doc.selected() != null;
         head.setText(
@@ -120,6 +146,9 @@ final class Side extends ScrollPane {
         if (doc.fault() != null) {
             lie.add(SlipView.caution(
                     "The full check ended early", "Shapes are checked; gas, room and firing are not: " + doc.fault()));
+        }
+        if (doc.stopped()) {
+            lie.add(0, stopped);
         }
         List<NotChecked> open = FindingOrder.open(doc, step);
         if (!open.equals(unchecked)) {

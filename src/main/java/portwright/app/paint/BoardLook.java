@@ -12,6 +12,9 @@ import portwright.model.On;
 
 /** Tape words round the drawing, the scale in words, the line on an empty part. */
 public final class BoardLook {
+    /** Least room of the line on an empty part to the board's edge, px. */
+    private static final double HINT_PX = 18;
+
     private BoardLook() {}
 
     /** Strips of tape that say which way the part lies. */
@@ -101,7 +104,7 @@ public final class BoardLook {
         g.restore();
     }
 
-    /** One line on a part without a hole. */
+    /** One line on a part without a hole, under the drawing; without room there a shorter one in the corner. */
     public static void emptyHint(GraphicsContext g, Palette p, Plot plot, View v, double w, double h) {
         if (plot.picture() == Picture.SECTION) {
             return;
@@ -113,11 +116,20 @@ public final class BoardLook {
             g.setFont(Fonts.sans(14));
             g.setTextAlign(TextAlignment.CENTER);
             g.setTextBaseline(VPos.CENTER);
-            double middle = (w + RulePainter.BREADTH) / 2;
-            double y = Math.min(h - 60, v.y(plot.bounds().minY()) + 46);
+            double y = v.y(plot.bounds().minY()) + 46;
+            boolean low = y > h - HINT_PX;
+            if (low) {
+                y = h - HINT_PX;
+                words = "No hole yet: N";
+            }
+            double middle = low
+                    ? RulePainter.BREADTH + HINT_PX + TextSizes.width(words, Fonts.sans(14)) / 2
+                    : (w + RulePainter.BREADTH) / 2;
             double half = TextSizes.width(words, Fonts.sans(14)) / 2 + 12;
             g.setFill(p.of(Ink.PAPER));
-            g.fillRoundRect(middle - half, y - 14, 2 * half, 28, 8, 8);
+            if (!low) {
+                g.fillRoundRect(middle - half, y - 14, 2 * half, 28, 8, 8);
+            }
             g.setFill(p.of(Ink.INK));
             g.fillText(words, middle, y);
             g.setTextBaseline(VPos.BASELINE);

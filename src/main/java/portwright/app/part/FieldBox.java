@@ -3,9 +3,12 @@ package portwright.app.part;
 import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.Pos;
+import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Control;
 import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TextInputControl;
@@ -17,13 +20,16 @@ import javafx.scene.layout.Priority;
 import portwright.app.doc.FieldHelp;
 import portwright.app.doc.FieldModel;
 import portwright.app.doc.FieldSpec.Type;
+import portwright.app.doc.Offers;
 
-/** A field of a ticket: name at the left, box with typed text and the other system at its right end, error below. */
-public final class FieldBox extends Steady {
+/** A field of a ticket: name at the left, box with typed text and the other system at its right end; what is wrong stands below it. */
+public final class FieldBox extends Steady implements Typed {
     private final FieldModel model;
     private final HBox box = new HBox();
     private final Label aside = new Label();
     private final Label note = new Label();
+    private final Label remark = new Label();
+    private final Button mark = new Button("◇");
     private TextInputControl input;
     private ComboBox<String> choice;
     private boolean filling;
@@ -55,7 +61,16 @@ public final class FieldBox extends Steady {
         }
         aside.getStyleClass().add("aside");
         aside.setMinWidth(USE_PREF_SIZE);
+        aside.setMouseTransparent(true);
+        note.setMouseTransparent(true);
+        box.setOnMousePressed(e -> control(true));
         box.getChildren().addAll(control, aside);
+        Offers.of(model.spec().key()).ifPresent(o -> box.getChildren().add(offers(o)));
+        box.getChildren().add(mark());
+        remark.getStyleClass().add("field-remark");
+        remark.setWrapText(true);
+        remark.setMinHeight(USE_PREF_SIZE);
+        remark.setMouseTransparent(true);
         note.getStyleClass().add("field-note");
         note.setWrapText(true);
         note.setMinHeight(USE_PREF_SIZE);
@@ -73,6 +88,40 @@ public final class FieldBox extends Steady {
         t.setWrapText(true);
         t.setMaxWidth(320);
         return t;
+    }
+
+    /** Says that the value is the starter's; tapped, that it is right all the same. */
+    private Button mark() {
+        mark.getStyleClass().setAll("borrowed-mark");
+        mark.setFocusTraversable(false);
+        mark.setMinWidth(USE_PREF_SIZE);
+        mark.setAccessibleText("still the starter's: tap when it is right for your kiln");
+        mark.setTooltip(
+                tip(
+                        "The starter's value, not measured on your kiln. Type yours; if this one is right, press Enter in the field or tap the mark."));
+        mark.setOnAction(e -> {
+            model.confirm();
+            refreshNow();
+        });
+        return mark;
+    }
+
+    /** A list to choose from beside the free text. */
+    private MenuButton offers(Offers offers) {
+        MenuButton list = new MenuButton();
+        list.getStyleClass().add("offers");
+        list.setAccessibleText("choose " + model.spec().label());
+        list.setMinWidth(USE_PREF_SIZE);
+        for (Offers.Offer o : offers.all()) {
+            MenuItem item = new MenuItem(o.value() + "   " + o.words());
+            item.setMnemonicParsing(false);
+            item.setOnAction(e -> {
+                input.setText(o.value());
+                take();
+            });
+            list.getItems().add(item);
+        }
+        return list;
     }
 
     private Control control() {
@@ -103,7 +152,6 @@ public final class FieldBox extends Steady {
         } else {
             input = new TextField();
         }
-        input.setPromptText(model.spec().hint());
         input.focusedProperty().addListener((o, was, is) -> {
             if (!is) {
                 take();
@@ -112,6 +160,10 @@ public final class FieldBox extends Steady {
         input.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
             if (e.getCode() == KeyCode.ENTER && !(input instanceof TextArea)) {
                 take();
+                if (model.error() == null) {
+                    model.confirm();
+                    refreshNow();
+                }
                 e.consume();
             } else if (e.getCode() == KeyCode.ESCAPE) {
                 model.revert();
@@ -121,15 +173,18 @@ public final class FieldBox extends Steady {
         });
         input.textProperty().addListener((o, a, b) -> {
             if (!filling) {
-                aside.setText(portwright.app.doc.FieldCodec.aside(model.spec(), b));
+                aside(portwright.app.doc.FieldCodec.aside(model.spec(), b));
                 box.getStyleClass().remove("wrong");
             }
         });
         return input;
     }
 
-    /** Takes what stands in the field. */
+    @Override
     public void take() {
+        if (input == null) {
+            return;
+        }
         model.commit(input.getText() == null ? "" : input.getText());
         refreshNow();
     }
@@ -151,21 +206,34 @@ public final class FieldBox extends Steady {
             input.setText(shown);
         }
         filling = false;
+        if (input != null) {
+            input.setPromptText(model.hint());
+        }
         boolean wrong = model.error() != null;
         box.getStyleClass().remove("wrong");
         if (wrong) {
             box.getStyleClass().add("wrong");
         }
-        aside.setText(wrong ? model.advice() : model.aside());
-        aside.setVisible(!aside.getText().isEmpty());
-        aside.setManaged(!aside.getText().isEmpty());
-        getChildren().remove(note);
+        aside(wrong ? "" : model.aside());
+        mark.setVisible(!wrong && model.borrowed());
+        mark.setManaged(mark.isVisible());
+        getChildren().removeAll(note, remark);
+        remark.setText(model.remark());
+        if (!wrong && !remark.getText().isEmpty()) {
+            getChildren().add(remark);
+        }
         if (wrong) {
             String good = model.good();
             note.setText(model.error()
                     + (good.isEmpty() ? " The field stays empty." : " Last good value stays in use: " + good + "."));
             getChildren().add(note);
         }
+    }
+
+    private void aside(String words) {
+        aside.setText(words);
+        aside.setVisible(!words.isEmpty());
+        aside.setManaged(!words.isEmpty());
     }
 
     public FieldModel model() {

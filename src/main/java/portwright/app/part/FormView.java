@@ -125,7 +125,7 @@ public final class FormView extends VBox {
             box.getChildren()
                     .add(button(
                             "Add " + s.title().toLowerCase(java.util.Locale.ROOT),
-                            () -> doc.edit("add " + s.title(), t -> t.set(at, Templates.fill(t, s)))));
+                            () -> doc.edit("add " + s.title(), t -> t.set(at, Templates.fill(t, s, at)))));
         } else {
             fields(box, s, at);
         }

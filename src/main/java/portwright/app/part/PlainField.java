@@ -10,7 +10,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 
 /** A field that is no field of the design: takes a text or says what is wrong with it. */
-public final class PlainField extends VBox {
+public final class PlainField extends VBox implements Typed {
     private final TextField input = new TextField();
     private final Label aside = new Label();
     private final Label note = new Label();
@@ -34,10 +34,10 @@ public final class PlainField extends VBox {
         name.setLabelFor(input);
         input.setText(text);
         input.setAccessibleText(label);
-        input.setOnAction(e -> commit());
+        input.setOnAction(e -> take());
         input.focusedProperty().addListener((o, was, is) -> {
             if (!is) {
-                commit();
+                take();
             }
         });
         HBox.setHgrow(input, Priority.ALWAYS);
@@ -52,10 +52,12 @@ public final class PlainField extends VBox {
         note.getStyleClass().add("field-note");
         note.setWrapText(true);
         note.setMinHeight(USE_PREF_SIZE);
+        note.setMouseTransparent(true);
         getChildren().add(row);
     }
 
-    private void commit() {
+    @Override
+    public void take() {
         String wrong = take.apply(input.getText());
         box.getStyleClass().remove("wrong");
         getChildren().remove(note);
@@ -65,6 +67,14 @@ public final class PlainField extends VBox {
             getChildren().add(note);
         }
         aside();
+    }
+
+    /** Shows the value in use in the place of an entry that was given up. */
+    public void giveUp(String good) {
+        if (getChildren().contains(note) && !input.getText().equals(good)) {
+            input.setText(good);
+            take();
+        }
     }
 
     /** Shows the words at the right end anew. */

@@ -10,14 +10,15 @@ import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
 import javafx.scene.shape.StrokeLineCap;
 
-/** The signs: octagon, triangle, ring with i, ring with tick, dashed square, pencil. Shape differs, not only colour. */
+/** The signs: octagon, triangle, ring with i, ring with tick, dashed square, pencil, crossed field. Shape differs, not only colour. */
 public enum Sign {
     STOP("sign-stop", "stop"),
     CAUTION("sign-caution", "caution"),
     NOTE("sign-note", "note"),
     CLEAR("sign-clear", "clear"),
     UNCHECKED("sign-unchecked", "not checked"),
-    PENCIL("sign-pencil", "your limit");
+    PENCIL("sign-pencil", "your limit"),
+    UNREAD("sign-unread", "unreadable");
 
     private final String style;
     private final String word;
@@ -74,6 +75,12 @@ public enum Sign {
                         s * 0.1, s * 0.9, s * 0.16, s * 0.66, s * 0.7, s * 0.12, s * 0.88, s * 0.3, s * 0.34, s * 0.84);
                 Line neck = new Line(s * 0.16, s * 0.66, s * 0.34, s * 0.84);
                 g.getChildren().addAll(line(p, s), line(neck, s));
+            }
+            case UNREAD -> {
+                Rectangle r = new Rectangle(s * 0.04, s * 0.2, s * 0.92, s * 0.6);
+                Line down = new Line(s * 0.36, s * 0.36, s * 0.64, s * 0.64);
+                Line up = new Line(s * 0.36, s * 0.64, s * 0.64, s * 0.36);
+                g.getChildren().addAll(line(r, s), line(down, s), line(up, s));
             }
             default -> throw new IllegalStateException();
         }

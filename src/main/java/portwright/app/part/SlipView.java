@@ -6,6 +6,7 @@ import javafx.scene.Cursor;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -46,22 +47,29 @@ public final class SlipView extends Steady {
         return new SlipView(Sign.CLEAR, "slip-clear", head, body);
     }
 
-    /** A plain note slip. */
-    public static SlipView note(String head, String text) {
-        VBox body = new VBox(2);
-        addText(body, text, "slip-text");
-        return new SlipView(Sign.NOTE, "slip-note", head, body);
+    /** A plain note slip, with buttons. */
+    public static SlipView note(String head, String text, Node... buttons) {
+        return ofWindow(Sign.NOTE, "slip-note", head, text, buttons);
+    }
+
+    /** A slip of the window itself that keeps something from being done, with buttons. */
+    public static SlipView stop(String head, String text, Node... buttons) {
+        return ofWindow(Sign.UNREAD, "slip-stop", head, text, buttons);
     }
 
     /** A caution slip of the window itself, such as a file changed on disk, with buttons. */
     public static SlipView caution(String head, String text, Node... buttons) {
+        return ofWindow(Sign.CAUTION, "slip-caution", head, text, buttons);
+    }
+
+    private static SlipView ofWindow(Sign sign, String style, String head, String text, Node... buttons) {
         VBox body = new VBox(6);
         addText(body, text, "slip-text");
         if (buttons.length > 0) {
-            HBox row = new HBox(8, buttons);
+            FlowPane row = new FlowPane(8, 6, buttons);
             body.getChildren().add(row);
         }
-        return new SlipView(Sign.CAUTION, "slip-caution", head, body);
+        return new SlipView(sign, style, head, body);
     }
 
     /** A slip of a rule that lacks input. */

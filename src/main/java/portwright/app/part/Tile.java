@@ -42,7 +42,7 @@ public final class Tile extends ToggleButton {
         word.getStyleClass().add("tile-word");
         counts.setAlignment(Pos.CENTER);
         counts.setMinHeight(18);
-        for (Sign s : List.of(Sign.STOP, Sign.CAUTION, Sign.UNCHECKED)) {
+        for (Sign s : List.of(Sign.UNREAD, Sign.STOP, Sign.CAUTION, Sign.UNCHECKED)) {
             Label l = new Label("", s.draw(14));
             l.getStyleClass().add("tile-count");
             l.setGraphicTextGap(4);
@@ -78,9 +78,10 @@ public final class Tile extends ToggleButton {
             return;
         }
         shown = c;
+        show(Sign.UNREAD, c.unread());
         show(Sign.STOP, c.stops());
         show(Sign.CAUTION, c.cautions());
-        show(Sign.UNCHECKED, c.stops() == 0 ? c.notChecked() : 0);
+        show(Sign.UNCHECKED, c.stops() + c.unread() == 0 ? c.notChecked() : 0);
         clear.setVisible(pairs.values().stream().noneMatch(Node::isVisible));
         clear.setManaged(clear.isVisible());
         setAccessibleText("step " + number + " " + name + ", " + c.words());

@@ -98,7 +98,15 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
         Say.left(g, p, "chamber, °C", 24, 55, 13, false, Ink.INK2);
         var firing = doc.review().firing();
         if (firing == null) {
-            Say.left(g, p, "The forecast is being computed.", 24, 100, 14, false, Ink.INK);
+            Say.left(
+                    g,
+                    p,
+                    doc.stopped() ? "The forecast was called off." : "The forecast is being computed.",
+                    24,
+                    100,
+                    14,
+                    false,
+                    Ink.INK);
             return;
         }
         var known = firing.forecast();
@@ -182,7 +190,9 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
     }
 
     private String lastWord() {
-        return doc.checking()
+        return doc.stopped()
+                ? "The design has changed since: this forecast belongs to the one before."
+                : doc.checking()
                 ? "The design has changed: a new forecast is being computed."
                 : "Band: brick conducts 20 % more or less. Hours are good to about a quarter until a record has taught the kiln's own loss.";
     }

@@ -9,14 +9,19 @@ import portwright.app.doc.Background;
 import portwright.app.doc.Document;
 import portwright.app.doc.FormSpec;
 import portwright.app.doc.RecordDesk;
+import portwright.app.part.WorkBar;
 
 /** Firing step: forecast, steps, records. */
 public final class FiringStep implements StepView {
     private final FormStep form;
     private final RecordTicket ticket;
     private final RecordDesk records;
+    private final Document doc;
+    private final WorkBar bar;
 
     public FiringStep(Document doc, FormSpec... specs) {
+        this.doc = doc;
+        bar = new WorkBar("Computing the forecast", "Compute the forecast", doc::stopCheck, doc::start);
         records = new RecordDesk(doc, Background.one("portwright records"), Platform::runLater, this::heard);
         form = new FormStep(doc, new FiringBoard(doc, records), specs);
         ticket = new RecordTicket(records);
@@ -40,6 +45,7 @@ public final class FiringStep implements StepView {
     @Override
     public List<Node> tickets() {
         List<Node> all = new ArrayList<>();
+        all.add(bar);
         all.add(ticket);
         all.addAll(form.tickets());
         return all;
@@ -47,6 +53,7 @@ public final class FiringStep implements StepView {
 
     @Override
     public void changed(Document.Change change) {
+        bar.show(doc.checking() && !doc.stopped() && !doc.dragging(), doc.stopped());
         records.changed();
         ticket.build();
         form.changed(change);

@@ -38,7 +38,7 @@ public class FormStep implements StepView {
 
     @Override
     public void changed(Document.Change change) {
-        if (change == Document.Change.DESIGN) {
+        if (change == Document.Change.DESIGN || change == Document.Change.ENTRY) {
             forms.forEach(FormView::refresh);
         }
         if (board instanceof Refreshing r && change != Document.Change.SAVED) {

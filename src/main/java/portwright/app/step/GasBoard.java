@@ -56,7 +56,7 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
         Say.left(g, p, "lambda: air drawn ÷ air needed", 24, 55, 13, false, Ink.INK2);
         if (gas == null) {
             String words = doc.checking()
-                    ? "The fire is being computed."
+                    ? doc.stopped() ? "The check was called off: no fire is computed." : "The fire is being computed."
                     : doc.review().fire() == null || !doc.review().fire().gas()
                             ? "No fire yet. Give every burner its gas, jet and pressure, or its heat, and the firing a step with gas."
                             : "The curves are being computed.";

@@ -2,7 +2,6 @@ package portwright.app.step;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;
@@ -118,9 +117,8 @@ final class HeatPlot {
 
     /** The damper of a step in words, the long form first. */
     private static List<String> damper(StepRow r) {
-        if (r.travelMm() != null) {
-            String mm = String.format(Locale.ROOT, "%.1f", r.travelMm());
-            return List.of(mm + " mm", mm);
+        if (r.plateEndMm() != null) {
+            return List.of(r.plate() + " mm", r.plate());
         }
         return r.damperOpen() == null
                 ? List.of("shut, inlets plugged", "shut")

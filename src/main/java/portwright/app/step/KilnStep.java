@@ -29,6 +29,7 @@ public final class KilnStep implements StepView {
         this.board = board;
         ticket = FormView.ticket("The kiln", "inside measures");
         ticket.setSpacing(4);
+        add(Catalog.design(), false);
         add(KilnCatalog.plan(), true);
         add(KilnCatalog.chamber(), true);
         add(KilnCatalog.wall(), false);
@@ -38,7 +39,6 @@ public final class KilnStep implements StepView {
         add(KilnCatalog.fittings(), false);
         add(KilnCatalog.shelves(), false);
         add(Catalog.drilling(), false);
-        add(Catalog.design(), false);
         addLimits();
     }
 
@@ -106,7 +106,7 @@ public final class KilnStep implements StepView {
 
     @Override
     public void changed(Document.Change change) {
-        if (change == Document.Change.DESIGN) {
+        if (change == Document.Change.DESIGN || change == Document.Change.ENTRY) {
             groups.values().forEach(g -> g.form().refresh());
         }
         if (change == Document.Change.SELECTION && doc.selected() != null) {

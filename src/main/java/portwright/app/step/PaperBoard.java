@@ -82,6 +82,13 @@ final class PaperBoard extends PaintedRegion {
 
     @Override
     protected void paint(GraphicsContext g, double w, double h, Palette p) {
+        pages(g, w, h, p);
+        if (model.stale()) {
+            StaleVeil.paint(g, w, h, p);
+        }
+    }
+
+    private void pages(GraphicsContext g, double w, double h, Palette p) {
         spots.clear();
         PaperModel.Pages pages = model.pages();
         if (pages == null) {

@@ -3,25 +3,22 @@ package portwright.app.step;
 import java.io.File;
 import java.io.IOException;
 import java.util.List;
-import javafx.animation.PauseTransition;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
-import javafx.scene.control.ProgressBar;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
-import javafx.util.Duration;
 import portwright.app.doc.Document;
 import portwright.app.doc.PaperModel;
 import portwright.app.part.CorrectionGauge;
 import portwright.app.part.FormView;
 import portwright.app.part.PlainField;
 import portwright.app.part.SlipView;
+import portwright.app.part.WorkBar;
 import portwright.file.AtomicFile;
 import portwright.sheet.Paper;
 import portwright.sheet.SheetOptions;
@@ -36,16 +33,14 @@ public final class PaperStep implements StepView {
     private final PaperBoard board;
     private final VBox side = new VBox(10);
     private final VBox messages = new VBox(8);
+    private final VBox held = new VBox();
     private final CorrectionGauge gauge;
     private final Label sheets = new Label();
     private final PlainField across;
     private final PlainField down;
-    private final HBox work = new HBox(8);
-    private final Button again = new Button("Lay the pages out");
-    /** Keeps its room while it is empty, so that nothing below moves under the mouse. */
-    private final StackPane progress = new StackPane(work, again);
-
-    private final PauseTransition late = new PauseTransition(Duration.millis(500));
+    private final PlainField paper;
+    private final WorkBar progress;
+    private boolean calledOff;
     private final Button save = big("Save PDF", true);
     private final Button print = big("Print at 100 %", false);
     private final Button card = big("Save card", false);
@@ -54,15 +49,17 @@ public final class PaperStep implements StepView {
         this.doc = doc;
         this.model = model;
         board = new PaperBoard(model);
+        progress = new WorkBar("Laying out the pages", "Lay the pages out", this::cancel, model::make);
         gauge = new CorrectionGauge(model);
         across = new PlainField("across", model.across(), t -> model.measured(true, t), () -> factor(true));
         down = new PlainField("down", model.down(), t -> model.measured(false, t), () -> factor(false));
+        paper = new PlainField("paper", model.paper(), model::paper, () -> "");
         sheets.getStyleClass().addAll("muted", "slip-text");
         sheets.setWrapText(true);
         VBox options = FormView.ticket(
                 "Sheets",
                 "",
-                new PlainField("paper", model.paper(), model::paper, () -> ""),
+                paper,
                 choice(
                         "parts",
                         List.of("all", "floor", "lid", "wall"),
@@ -85,28 +82,10 @@ public final class PaperStep implements StepView {
         save.setOnAction(e -> savePdf());
         card.setOnAction(e -> saveCard());
         print.setOnAction(e -> print());
-        side.getChildren().addAll(progress, options, correction, buttons, card, messages);
+        held.setVisible(false);
+        held.setManaged(false);
+        side.getChildren().addAll(progress, options, correction, buttons, card, held, messages);
         model.listen(this::heard);
-        ProgressBar bar = new ProgressBar(ProgressBar.INDETERMINATE_PROGRESS);
-        bar.setMaxWidth(Double.MAX_VALUE);
-        bar.setAccessibleText("laying out the pages");
-        HBox.setHgrow(bar, Priority.ALWAYS);
-        Button stop = new Button("Cancel");
-        stop.getStyleClass().setAll("plain-button");
-        stop.setOnAction(e -> cancel());
-        stop.setMinWidth(Button.USE_PREF_SIZE);
-        Label doing = new Label("Laying out the pages");
-        doing.setMinWidth(Label.USE_PREF_SIZE);
-        work.getChildren().setAll(doing, bar, stop);
-        work.setAlignment(Pos.CENTER_LEFT);
-        again.getStyleClass().setAll("plain-button");
-        again.setVisible(false);
-        work.setVisible(false);
-        StackPane.setAlignment(again, Pos.CENTER_LEFT);
-        again.setOnAction(e -> model.make());
-        late.setOnFinished(e -> {
-            work.setVisible(model.running());
-        });
         allow();
     }
 
@@ -154,25 +133,24 @@ public final class PaperStep implements StepView {
         save.setDisable(p == null || p.print() == null);
         print.setDisable(p == null || p.print() == null);
         card.setDisable(p == null || p.cardPdf() == null);
-        if (!model.running()) {
-            late.stop();
-            work.setVisible(false);
-        }
+        String why = doc.unread().forbids();
+        held.setVisible(why != null);
+        held.setManaged(why != null);
+        held.getChildren().setAll(why == null ? List.of() : List.of(SlipView.stop("Nothing leaves yet", why)));
+        progress.show(model.running(), calledOff);
     }
 
     private void cancel() {
         model.cancel();
+        calledOff = true;
         heard();
-        again.setVisible(true);
     }
 
     private void heard() {
+        calledOff &= !model.running();
         allow();
         board.repaint();
-        if (model.running()) {
-            again.setVisible(false);
-            late.playFromStart();
-        } else if (model.pages() != null) {
+        if (!model.running() && model.pages() != null) {
             made();
         }
     }
@@ -274,6 +252,18 @@ public final class PaperStep implements StepView {
                 || change == Document.Change.DESIGN && model.pages() == null) {
             model.make();
         }
+        if (change == Document.Change.ENTRY) {
+            giveUp(across, PaperModel.ACROSS, model.across());
+            giveUp(down, PaperModel.DOWN, model.down());
+            giveUp(paper, PaperModel.PAPER, model.paper());
+        }
         allow();
+        board.repaint();
+    }
+
+    private void giveUp(PlainField field, String path, String good) {
+        if (doc.unread().at(path).isEmpty()) {
+            field.giveUp(good);
+        }
     }
 }

@@ -13,6 +13,7 @@ public final class GeometryRules {
             new WeakestSectionRule(),
             new ElementClearance(),
             new FittingClearance(),
+            new GrooveRoom(),
             new JointSliver(),
             new OneBrick(),
             new PostInFlame(),

@@ -136,4 +136,15 @@ class CatalogTest {
             assertThat(doc.design()).isNotNull();
         }
     }
+
+    @Test
+    void wantedFormsStandInTheUsersUnits() {
+        Document doc = Open.starter("octagon-17");
+        FieldModel stretch =
+                new FieldModel(doc, "kiln.plan", KilnCatalog.plan().fields().get(3));
+        doc.edit("inch", t -> t.setText("units", "inch"));
+        assertThat(stretch.hint()).isEqualTo("e.g. 1 1/4 in");
+        doc.edit("metric", t -> t.setText("units", "metric"));
+        assertThat(stretch.hint()).isEqualTo("e.g. 32 mm");
+    }
 }

@@ -37,6 +37,10 @@ class PaperModelTest {
             assertThat(model.running()).isTrue();
             until(() -> !model.running());
             assertThat(model.fresh()).isTrue();
+            doc.unread().put(new Unread.Entry("kiln.height", "height", "tall", "wrong", "18 in"));
+            assertThat(model.fresh()).as("a field is unreadable").isFalse();
+            doc.unread().settle("kiln.height");
+            assertThat(model.fresh()).isTrue();
             doc.edit("title", t -> t.setText("title", "another"));
             assertThat(model.fresh()).as("before the check").isFalse();
             until(() -> !doc.checking());

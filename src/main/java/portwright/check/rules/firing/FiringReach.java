@@ -11,9 +11,11 @@ import portwright.check.Limits;
 import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
+import portwright.data.FiringFigure;
 import portwright.model.FiringStep;
 import portwright.review.FiringReview;
 import portwright.review.Review;
+import portwright.review.TradePower;
 import portwright.source.Source;
 import portwright.units.Format;
 
@@ -39,6 +41,9 @@ public final class FiringReach implements Rule {
             out.lacks(this, firing.forecast().needs().toArray(String[]::new));
             return;
         }
+        TradePower.of(review)
+                .filter(p -> p.trade() == TradePower.Says.STOPS_NEAR_CONE_8 && p.conflict())
+                .ifPresent(p -> out.add(disagreement(p)));
         Forecast f = firing.forecast().value();
         if (f.nominal().reached() && f.slow().reached()) {
             return;
@@ -64,6 +69,25 @@ public final class FiringReach implements Rule {
                 SOURCE,
                 false,
                 List.of()));
+    }
+
+    /** The trade's rule of thumb against the forecast; both are said. */
+    private Finding disagreement(TradePower p) {
+        FiringFigure told = TradePower.figure("power-short");
+        return new Finding(
+                id(),
+                Severity.NOTE,
+                Forbids.NOTHING,
+                List.of(),
+                new Measure(p.wPerIn2(), "W/in²"),
+                new Measure(told.high(), "W/in²"),
+                "Two sources disagree: the trade says that " + Format.plain(told.high(), 1)
+                        + " W for each square inch inside stops near cone 8, the forecast that electricity alone reaches "
+                        + p.goal() + ".",
+                "Fire cones before ware, and let a record teach the kiln's own loss; forecast says how much wear or loss it bears.",
+                told.source(),
+                false,
+                List.of());
     }
 
     private static StepResult last(List<StepResult> steps) {

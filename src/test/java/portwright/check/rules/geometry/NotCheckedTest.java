@@ -183,6 +183,8 @@ class NotCheckedTest {
                                 null,
                                 null))));
         c.add(new Case("weakest-section", Forbids.DRILLING, "kiln.fittings", k -> k.fittings = null));
+        c.add(new Case("groove-room", Forbids.NOTHING, "kiln.fittings", k -> k.fittings = null));
+        c.add(new Case("groove-room", Forbids.NOTHING, "kiln.elements", k -> k.elements = null));
         c.add(new Case("flame-on-fitting", Forbids.NOTHING, "kiln.fittings", k -> k.fittings = null));
         c.add(new Case(
                 "joint-sliver",

@@ -1,0 +1,65 @@
+package portwright.app.frame;
+
+import java.util.List;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javafx.scene.layout.VBox;
+import portwright.app.doc.Document;
+import portwright.app.doc.Step;
+import portwright.app.part.SlipView;
+
+/** Says at a step how many of its values are still the starter's, and at Paper where they are. */
+final class BorrowedSlip extends VBox {
+    private record Shown(Step step, List<Integer> counts, String first) {}
+
+    private final Document doc;
+    private final Consumer<String> go;
+    private Shown shown;
+
+    /** @param go shows the field of a path */
+    BorrowedSlip(Document doc, Consumer<String> go) {
+        this.doc = doc;
+        this.go = go;
+    }
+
+    void show(Step step) {
+        List<String> all = doc.borrowed().of(step);
+        Shown now = new Shown(
+                step,
+                Stream.of(Step.values()).map(s -> doc.borrowed().of(s).size()).toList(),
+                all.isEmpty() ? "" : all.get(0));
+        if (now.equals(shown)) {
+            return;
+        }
+        shown = now;
+        setVisible(!all.isEmpty());
+        setManaged(!all.isEmpty());
+        getChildren().clear();
+        if (!all.isEmpty()) {
+            getChildren().add(step == Step.PAPER ? paper(now) : step(step, all.size()));
+        }
+    }
+
+    private static String head(int n) {
+        return n + (n == 1 ? " value is still the starter's" : " values are still the starter's");
+    }
+
+    private SlipView step(Step step, int n) {
+        return SlipView.note(
+                head(n),
+                "Each is marked ◇: it is the example's, not measured on yours. Type your own, or press Enter in a field that is right.",
+                Notices.button("All here are mine", () -> doc.borrowed().confirm(step)));
+    }
+
+    private SlipView paper(Shown now) {
+        String where = Stream.of(Step.values())
+                .filter(s -> s != Step.PAPER && now.counts.get(s.ordinal()) > 0)
+                .map(s -> s.word() + " " + now.counts.get(s.ordinal()))
+                .collect(Collectors.joining(", "));
+        return SlipView.caution(
+                head(now.counts.get(Step.PAPER.ordinal())),
+                where + ". Holes drilled after another kiln's measures do not fit yours: measure before you drill.",
+                Notices.button("Show the first", () -> go.accept(now.first)));
+    }
+}

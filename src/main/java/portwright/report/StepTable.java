@@ -1,0 +1,97 @@
+package portwright.report;
+
+import java.util.List;
+import java.util.Locale;
+import portwright.review.StepRow;
+import portwright.units.Format;
+
+/** The steps of a forecast in two tables of a terminal's width: heat and time, then plate and fire. */
+final class StepTable {
+    private static final String HEAT = "%-5s%-17s%-9s%7s%6s%8s%7s%8s%8s%n";
+    private static final String FIRE = "%-5s%-11s%-13s%-24s%s%n";
+
+    private StepTable() {}
+
+    /** @param steps how many the design has */
+    static void write(StringBuilder b, List<StepRow> rows, int steps) {
+        b.append(f(HEAT, "step", "to", "heat", "start", "end", "hours", "climb", "kWh", "gas kg"));
+        for (StepRow r : rows) {
+            b.append(f(
+                    HEAT,
+                    r.index() + 1,
+                    r.goal(),
+                    r.heat(),
+                    n(r.startC(), 0),
+                    n(r.endC(), 0),
+                    f("%.2f", r.hours()),
+                    n(r.climbKPerH(), 0),
+                    f("%.1f", r.electricKwh()),
+                    r.gasKg() > 0 ? f("%.2f", r.gasKg()) : "-"));
+            if (!r.reached()) {
+                b.append("     NOT REACHED: ")
+                        .append(r.stalled() ? "the climb ends" : "it is given up")
+                        .append(" at ")
+                        .append(n(r.endC(), 0))
+                        .append(" °C, before ")
+                        .append(r.goal())
+                        .append('\n');
+            }
+        }
+        if (rows.size() < steps) {
+            b.append("Later steps are not begun.\n");
+        }
+        b.append("Temperatures in °C, climb in °C/h at the end of the step.\n");
+        if (rows.stream().anyMatch(r -> r.damperOpen() != null)) {
+            fire(b, rows);
+        }
+    }
+
+    private static void fire(StringBuilder b, List<StepRow> rows) {
+        b.append('\n').append(f(FIRE, "step", "fire", "plate, mm", "lambda", "CO in dry gas"));
+        for (StepRow r : rows) {
+            if (r.damperOpen() == null) {
+                continue;
+            }
+            b.append(f(
+                    FIRE,
+                    r.index() + 1,
+                    r.lambda() == null ? "no gas" : r.atmosphere() == null ? "not asked" : r.atmosphere(),
+                    r.plate(),
+                    r.lambda() == null ? "-" : lambda(r),
+                    r.lambda() == null ? "-" : dash(r.coLowPct(), 1) + " to " + dash(r.coHighPct(), 1) + " %"));
+        }
+        ForecastText.para(
+                b,
+                "Plate: how far it stands open from shut, from the start to the end of the step, as on the firing card. A step that climbs wants it wider at its end; one that cools, narrower.");
+        if (rows.stream().anyMatch(r -> r.lambda() != null)) {
+            ForecastText.para(
+                    b,
+                    "Lambda: air over the air that burns all the gas; under 1 the fire reduces. Forecast at the step's end with the plate set once, for the middle of its climb ("
+                            + String.join(
+                                    ", ",
+                                    rows.stream()
+                                            .filter(r -> r.lambda() != null)
+                                            .map(r -> "step " + (r.index() + 1) + ": "
+                                                    + (r.travelMm() == null ? "" : n(r.travelMm(), 0) + " mm, ")
+                                                    + n(r.damperOpen() * 100, 0) + " %")
+                                            .toList())
+                            + " open): there a climbing step burns richer than asked. In brackets 5 to 95 %.");
+        }
+    }
+
+    private static String lambda(StepRow r) {
+        return n(r.lambda(), 2) + " (" + dash(r.lambdaLow(), 2) + " to " + dash(r.lambdaHigh(), 2) + ")";
+    }
+
+    private static String dash(Double v, int decimals) {
+        return v == null ? "?" : n(v, decimals);
+    }
+
+    private static String f(String format, Object... values) {
+        return String.format(Locale.ROOT, format, values);
+    }
+
+    private static String n(double v, int decimals) {
+        return Format.plain(v, decimals);
+    }
+}

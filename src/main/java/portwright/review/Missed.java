@@ -1,0 +1,40 @@
+package portwright.review;
+
+import java.util.List;
+import java.util.Optional;
+import portwright.calc.firing.FiringRun;
+import portwright.calc.firing.Forecast;
+import portwright.calc.firing.StepResult;
+
+/**
+ * A step whose goal the forecast does not reach, or not with every brick that may stand there.
+ *
+ * @param step index from 0
+ * @param surely with the brick as tabled; else only at one end of the conductivity's band
+ * @param stalled the climb ends there; else it takes too long
+ * @param endC where it ends, °C
+ * @param later whether steps follow that are then not begun
+ */
+public record Missed(int step, boolean surely, boolean stalled, double endC, boolean later) {
+    private static final double ZERO_C = 273.15;
+
+    /** Empty where all goals are reached, and where there is no forecast. */
+    public static Optional<Missed> of(Review review) {
+        if (review.firing() == null || !review.firing().forecast().known()) {
+            return Optional.empty();
+        }
+        Forecast f = review.firing().forecast().value();
+        for (FiringRun run : List.of(f.nominal(), f.slow(), f.quick())) {
+            if (!run.reached()) {
+                StepResult last = run.steps().get(run.steps().size() - 1);
+                return Optional.of(new Missed(
+                        last.index(),
+                        run == f.nominal(),
+                        last.stalled(),
+                        last.endK() - ZERO_C,
+                        last.index() + 1 < review.design().firing().steps().size()));
+            }
+        }
+        return Optional.empty();
+    }
+}

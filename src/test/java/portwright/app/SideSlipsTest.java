@@ -1,0 +1,191 @@
+package portwright.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import javafx.application.Platform;
+import javafx.scene.Node;
+import javafx.scene.control.Button;
+import javafx.scene.control.Labeled;
+import javafx.scene.control.TextField;
+import javafx.scene.image.WritableImage;
+import javafx.stage.Stage;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import portwright.app.doc.CheckDesk;
+import portwright.app.doc.Document;
+import portwright.app.doc.HomeFolder;
+import portwright.app.doc.Picture;
+import portwright.app.doc.Step;
+import portwright.app.frame.MainView;
+import portwright.app.frame.Shell;
+import portwright.app.part.FieldBox;
+import portwright.check.rules.RuleBook;
+import portwright.data.LimitTable;
+import portwright.file.DesignText;
+import portwright.file.Starters;
+
+/** What the side says of entries, deletions and older pictures, in the real toolkit. */
+class SideSlipsTest {
+    @TempDir
+    Path folder;
+
+    private Document doc;
+    private MainView view;
+    private Stage stage;
+    private CheckDesk desk;
+
+    @BeforeEach
+    void open() {
+        Toolkit.run(() -> {
+            desk = new CheckDesk(new RuleBook(LimitTable.load()), Platform::runLater);
+            DesignText text = Starters.find("octagon-17").orElseThrow();
+            doc = new Document(text, text.read().design(), desk);
+            view = new MainView(doc, s -> Steps.make(doc, s));
+            stage = new Stage();
+            new Shell(stage, doc, view, new HomeFolder(folder.resolve("home"))).show(1180, 720);
+        });
+    }
+
+    @AfterEach
+    void close() {
+        Toolkit.run(() -> {
+            desk.close();
+            stage.close();
+        });
+    }
+
+    private void lay() {
+        stage.getScene().getRoot().applyCss();
+        stage.getScene().getRoot().layout();
+    }
+
+    private FieldBox field(String path) {
+        lay();
+        return view.lookupAll(".text-field").stream()
+                .map(SideSlipsTest::box)
+                .filter(b -> b != null && b.model().path().equals(path))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static FieldBox box(Node n) {
+        for (Node x = n; x != null; x = x.getParent()) {
+            if (x instanceof FieldBox b) {
+                return b;
+            }
+        }
+        return null;
+    }
+
+    private List<String> slipHeads() {
+        lay();
+        return view.lookupAll(".slip-head").stream()
+                .map(n -> ((Labeled) n).getText())
+                .toList();
+    }
+
+    private Button button(String words) {
+        lay();
+        return view.lookupAll("*").stream()
+                .filter(Button.class::isInstance)
+                .map(Button.class::cast)
+                .filter(b -> words.equals(b.getText()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void anEntryStillBeingTypedIsTakenWhenTheStepIsLeftAndHoldsThePaperBack() {
+        Toolkit.run(() -> {
+            view.go(Step.KILN);
+            FieldBox flats = field("kiln.plan.acrossFlats");
+            flats.control(true);
+            ((TextField) flats.control(false)).setText("17 kg");
+            view.go(Step.PAPER);
+            assertThat(doc.unread().all()).hasSize(1);
+            assertThat(slipHeads()).contains("The field plan across flats cannot be read", "Nothing leaves yet");
+            assertThat(button("Save PDF").isDisabled()).isTrue();
+            assertThat(button("Print at 100 %").isDisabled()).isTrue();
+            assertThat(button("Save card").isDisabled()).isTrue();
+        });
+        Toolkit.run(() -> {
+            button("Keep 17 in").fire();
+            assertThat(slipHeads()).doesNotContain("Nothing leaves yet");
+            view.go(Step.KILN);
+            assertThat(((TextField) field("kiln.plan.acrossFlats").control(false)).getText())
+                    .isEqualTo("17 in");
+        });
+    }
+
+    @Test
+    void whatIsWrongStandsBelowTheFieldAndTakesNoClick() {
+        Toolkit.run(() -> {
+            view.go(Step.KILN);
+            FieldBox flats = field("kiln.plan.acrossFlats");
+            ((TextField) flats.control(false)).setText("17 kg");
+            flats.take();
+            lay();
+            Node frame = flats.lookup(".field");
+            Node note = flats.lookup(".field-note");
+            assertThat(note.isMouseTransparent()).isTrue();
+            assertThat(note.localToScene(note.getLayoutBounds()).getMinY())
+                    .isGreaterThanOrEqualTo(
+                            frame.localToScene(frame.getLayoutBounds()).getMaxY());
+            assertThat(flats.lookup(".aside").isVisible()).isFalse();
+        });
+    }
+
+    @Test
+    void aDeletedPartIsNamedAndComesBack() {
+        Toolkit.run(() -> {
+            String before = doc.text().toText();
+            String name = doc.design().ports().get(0).name();
+            doc.select(name);
+            view.board().press("delete");
+            assertThat(slipHeads()).contains("Deleted " + name);
+            button("Undo delete " + name).fire();
+            assertThat(doc.text().toText()).isEqualTo(before);
+            assertThat(slipHeads()).doesNotContain("Deleted " + name);
+        });
+    }
+
+    @Test
+    void smallPicturesFollowAnEditMadeAtAStepWithoutThem() {
+        WritableImage[] shot = new WritableImage[2];
+        Toolkit.until(() -> !doc.checking());
+        Toolkit.run(() -> {
+            lay();
+            view.board().show(Picture.SECTION);
+            shot[0] = thumb();
+        });
+        Toolkit.run(() -> {
+            view.go(Step.PAPER);
+            doc.edit("wider", t -> t.setText("kiln.plan.acrossFlats", "22 in"));
+            view.go(Step.PORTS);
+            lay();
+        });
+        Toolkit.until(() -> {
+            shot[1] = thumb();
+            return !same(shot[0], shot[1]);
+        });
+    }
+
+    private WritableImage thumb() {
+        return view.lookup(".view-card").snapshot(null, null);
+    }
+
+    private static boolean same(WritableImage a, WritableImage b) {
+        for (int y = 0; y < a.getHeight(); y++) {
+            for (int x = 0; x < a.getWidth(); x++) {
+                if (a.getPixelReader().getArgb(x, y) != b.getPixelReader().getArgb(x, y)) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+}

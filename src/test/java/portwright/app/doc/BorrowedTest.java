@@ -1,0 +1,120 @@
+package portwright.app.doc;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import portwright.file.DesignFile;
+import portwright.file.DesignText;
+import portwright.file.Starters;
+import portwright.units.Kind;
+
+/** A design made from a starter says which values are still the starter's. */
+class BorrowedTest {
+    private static final String NAME = "octagon-17";
+
+    private final Document doc = Open.starter(NAME);
+    private final FieldModel flats =
+            new FieldModel(doc, "kiln.plan", FieldSpec.quantity("acrossFlats", "across flats", Kind.LENGTH));
+
+    private void made() {
+        doc.borrowed().from(NAME, Starters.find(NAME).orElseThrow(), Set.of());
+    }
+
+    private int kiln() {
+        return doc.borrowed().of(Step.KILN).size();
+    }
+
+    @Test
+    void aDesignFromNowhereBorrowsNothing() {
+        assertThat(doc.borrowed().of(Step.PAPER)).isEmpty();
+        assertThat(flats.borrowed()).isFalse();
+    }
+
+    @Test
+    void everyValueOfAFreshOneIsTheStartersButPortsAndNamesAreNot() {
+        made();
+        assertThat(flats.borrowed()).isTrue();
+        assertThat(doc.borrowed().of(Step.KILN))
+                .contains(
+                        "kiln.plan.acrossFlats",
+                        "kiln.height",
+                        "kiln.wall.brick",
+                        "kiln.elements[0].height",
+                        "kiln.elements[0].tails.at[1]")
+                .noneMatch(p -> p.endsWith("name"));
+        assertThat(doc.borrowed().of(Step.ROOM)).contains("room.place", "room.ceiling", "supply.cylinder.capacity");
+        assertThat(doc.borrowed().of(Step.FIRING))
+                .contains("firing.load", "firing.prices.perKwh")
+                .noneMatch(p -> p.contains("steps"));
+        assertThat(doc.borrowed().of(Step.PORTS)).isEmpty();
+        assertThat(doc.borrowed().of(Step.PAPER))
+                .hasSize(kiln()
+                        + doc.borrowed().of(Step.GAS).size()
+                        + doc.borrowed().of(Step.ROOM).size()
+                        + doc.borrowed().of(Step.FIRING).size())
+                .allSatisfy(p -> assertThat(doc.text().has(p)).as(p).isTrue());
+    }
+
+    @Test
+    void whatIsTypedOrSaidToBeRightIsTheUsersOwn() {
+        made();
+        int n = kiln();
+        flats.commit("17 1/4 in");
+        assertThat(kiln()).isEqualTo(n - 1);
+        doc.undo();
+        assertThat(kiln()).isEqualTo(n);
+        flats.commit(flats.good());
+        assertThat(kiln()).as("the keys only passed through the field").isEqualTo(n);
+        flats.confirm();
+        assertThat(kiln()).isEqualTo(n - 1);
+        doc.borrowed().confirm(Step.KILN);
+        assertThat(kiln()).isZero();
+        assertThat(doc.borrowed().of(Step.ROOM)).isNotEmpty();
+    }
+
+    @Test
+    void partsAreKnownByNameWhenTheListChangesAndByPlaceWhenRenamed() {
+        made();
+        doc.edit("delete", t -> Moves.delete(t, "kiln.elements[0]"));
+        doc.edit("rename", t -> Moves.rename(t, "kiln.elements[2]", "middle row"));
+        assertThat(doc.borrowed().is("kiln.elements[0].height")).isTrue();
+        doc.edit("higher", t -> t.setText("kiln.elements[0].height", "3 1/4 in"));
+        assertThat(doc.borrowed().is("kiln.elements[0].height")).isFalse();
+        doc.edit("new", t -> t.append("kiln.elements", Templates.fill(t, KilnCatalog.elements())));
+        assertThat(doc.borrowed().is("kiln.elements[" + (doc.text().size("kiln.elements") - 1) + "].height"))
+                .isFalse();
+    }
+
+    @Test
+    void itIsRememberedForASavedFileAndKnownByTitleElsewhere(@TempDir Path folder) throws IOException {
+        OriginBook book = new OriginBook(new HomeFolder(folder.resolve("home")));
+        made();
+        flats.confirm();
+        doc.edit("title", t -> t.setText("title", "Our own kiln"));
+        Path file = folder.resolve("own.json");
+        DesignFile.save(file, doc.text());
+        book.keep(doc, file);
+        int n = kiln();
+
+        Document again = opened(book, file);
+        assertThat(again.borrowed().of(Step.KILN)).hasSize(n).doesNotContain("kiln.plan.acrossFlats");
+
+        Path moved = folder.resolve("moved.json");
+        Files.copy(file, moved);
+        assertThat(opened(book, moved).borrowed().starter()).isNull();
+        DesignFile.save(moved, Starters.find(NAME).orElseThrow());
+        assertThat(opened(book, moved).borrowed().starter()).isEqualTo(NAME);
+    }
+
+    private static Document opened(OriginBook book, Path file) throws IOException {
+        DesignText t = DesignFile.read(file).document();
+        Document d = new Document(t, t.read().design(), Open.desk());
+        book.recall(d, file);
+        return d;
+    }
+}

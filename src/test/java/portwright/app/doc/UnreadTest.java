@@ -1,0 +1,89 @@
+package portwright.app.doc;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import portwright.check.Verdict;
+import portwright.units.Kind;
+
+/** While a field holds something unreadable its step shows it, the verdict stays open and no paper leaves. */
+class UnreadTest {
+    private final Document doc = Open.starter("octagon-17");
+    private final FieldModel height = new FieldModel(doc, "kiln", FieldSpec.quantity("height", "height", Kind.LENGTH));
+
+    private static FieldModel wallThickness(Document doc) {
+        return new FieldModel(doc, "kiln.wall", FieldSpec.quantity("thickness", "thickness", Kind.LENGTH));
+    }
+
+    @Test
+    void itsStepAndPaperShowIt() {
+        List<Document.Change> heard = new ArrayList<>();
+        doc.listen(heard::add);
+        height.commit("18 kg");
+        assertThat(heard).containsExactly(Document.Change.ENTRY);
+        assertThat(FindingOrder.count(doc, Step.KILN).unread()).isEqualTo(1);
+        assertThat(FindingOrder.count(doc, Step.KILN).words()).endsWith("1 field unreadable");
+        assertThat(FindingOrder.count(doc, Step.PAPER).unread()).isEqualTo(1);
+        assertThat(FindingOrder.count(doc, Step.GAS).unread()).isZero();
+        assertThat(doc.unread().forbids())
+                .startsWith("The field kiln height holds something that cannot be read")
+                .contains("last good value");
+        height.commit("18 in");
+        assertThat(FindingOrder.count(doc, Step.KILN).unread()).isZero();
+        assertThat(doc.unread().forbids()).isNull();
+    }
+
+    @Test
+    void noVerdictIsBetterThanOpen() {
+        VerdictWords good = VerdictWords.of(doc.result(), 0);
+        assertThat(VerdictWords.of(doc.result(), 1).sign())
+                .isEqualTo(good.sign() == Verdict.STOP ? Verdict.STOP : Verdict.INCOMPLETE);
+    }
+
+    @Test
+    void theEntryStaysWhenTheFormIsBuiltAnew() {
+        wallThickness(doc).commit("2 1/2 inn");
+        FieldModel again = wallThickness(doc);
+        assertThat(again.shown()).isEqualTo("2 1/2 inn");
+        assertThat(again.error()).isNotBlank();
+        assertThat(doc.unread().at("kiln.wall.thickness").orElseThrow().field()).isEqualTo("wall thickness");
+        doc.unread().settle("kiln.wall.thickness");
+        assertThat(again.shown()).isEqualTo(again.good());
+    }
+
+    @Test
+    void itFollowsItsPartAndGoesWithIt() {
+        FieldModel second = new FieldModel(doc, "ports[1]", FieldSpec.quantity("diameter", "hole", Kind.LENGTH));
+        String name = doc.text().get("ports[1].name").orElseThrow();
+        second.commit("wide");
+        doc.edit("delete", t -> Moves.delete(t, "ports[0]"));
+        assertThat(doc.unread().all()).extracting(Unread.Entry::path).containsExactly("ports[0].diameter");
+        assertThat(doc.unread().all()).extracting(Unread.Entry::field).containsExactly(name + " hole");
+        assertThat(doc.unread().all().get(0).step()).isEqualTo(Step.PORTS);
+        doc.edit("delete", t -> Moves.delete(t, "ports[0]"));
+        assertThat(doc.unread().all()).isEmpty();
+    }
+
+    @Test
+    void anotherDesignStartsWithoutAny() {
+        height.commit("tall");
+        doc.replace(doc.text(), doc.design(), false);
+        assertThat(doc.unread().all()).isEmpty();
+    }
+
+    @Test
+    void aBarThatCannotBeReadHoldsThePaperBack() {
+        PaperModel model = new PaperModel(doc, Runnable::run);
+        try {
+            assertThat(model.measured(true, "100 kg")).isNotNull();
+            assertThat(FindingOrder.count(doc, Step.PAPER).unread()).isEqualTo(1);
+            assertThat(doc.unread().forbids()).contains("bar across");
+            assertThat(model.measured(true, "100 mm")).isNull();
+            assertThat(doc.unread().forbids()).isNull();
+        } finally {
+            model.close();
+        }
+    }
+}
