@@ -39,9 +39,9 @@ final class DeadProbe {
     /** What is left of a log, and when the probe was dead. */
     record Left(List<LogRow> rows, List<DeadSpell> spells) {}
 
-    /** Whether a cell says that the instrument sees no thermocouple. */
+    /** Whether a cell that is not empty says that the instrument sees no thermocouple. */
     static boolean says(String cell) {
-        return WORDS.matcher(cell).matches();
+        return !Character.isDigit(cell.charAt(0)) && WORDS.matcher(cell).matches();
     }
 
     /**

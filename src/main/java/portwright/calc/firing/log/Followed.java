@@ -101,7 +101,12 @@ final class Followed {
 
     /** Whether a time lies in a gap between readings. */
     boolean gapAt(double seconds) {
-        return gaps.stream().anyMatch(g -> seconds > g.fromS() && seconds < g.toS());
+        for (Gap g : gaps) {
+            if (seconds > g.fromS() && seconds < g.toS()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Intervals that touch a gap, or follow one so soon that the walls may be colder or hotter than the line over the gap has them. */

@@ -59,7 +59,7 @@ public final class LogParser {
     }
 
     private FiringLog read(String text) {
-        String[] lines = text.split("\r\n|\n|\r", -1);
+        String[] lines = text.lines().toArray(String[]::new);
         Header h = header(lines);
         List<List<String>> cells = new ArrayList<>();
         List<Integer> numbers = new ArrayList<>();
@@ -68,7 +68,7 @@ public final class LogParser {
                 continue;
             }
             List<String> row = Cells.split(lines[i], h.delimiter());
-            if (row.stream().allMatch(String::isEmpty)) {
+            if (none(row)) {
                 continue;
             }
             cells.add(row);
@@ -157,7 +157,7 @@ public final class LogParser {
                 String rest = String.join(", ", cells.subList(h.note(), cells.size()));
                 cells = new ArrayList<>(cells.subList(0, h.note()));
                 cells.add(rest);
-            } else if (!cells.subList(h.columns(), cells.size()).stream().allMatch(String::isEmpty)) {
+            } else if (!none(cells.subList(h.columns(), cells.size()))) {
                 skip(
                         line,
                         "more cells than the header has names; a decimal comma between commas? Write a point, or put ; between cells");
@@ -187,6 +187,15 @@ public final class LogParser {
         }
         rows.add(row.reading(reading.kelvin()));
         clocks.add(clock);
+    }
+
+    private static boolean none(List<String> cells) {
+        for (String s : cells) {
+            if (!s.isEmpty()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private void skip(int line, String reason) {
