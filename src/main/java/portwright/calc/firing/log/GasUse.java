@@ -18,6 +18,11 @@ public record GasUse(double kg, double leastKg, double mostKg) {
         return new GasUse(kg, kg, kg);
     }
 
+    /** Whether the range is worth telling: over 2 % of the most, and over 5 g. */
+    public boolean open() {
+        return mostKg - leastKg > 0.02 * mostKg && mostKg - leastKg > 0.005;
+    }
+
     /** Adds up a record; what each step used is added into {@code stepKg}. */
     static GasUse of(Followed f, double[] stepKg) {
         double kg = 0;
