@@ -13,10 +13,6 @@ import portwright.calc.firing.Step;
  * missing. Limits are this project's judgement, set on simulated records with planted faults.
  */
 final class Diagnosis {
-    private static final double GONE = 0.15;
-    private static final double LITTLE = 0.3;
-    private static final double PLENTY = 0.65;
-    private static final double ASKED_LEAST = 0.4;
     /** Smallest lasting loss that is told, as a share of the power asked: half of what one of four elements gives. */
     private static final double CHANGE = 0.12;
     /** Standard deviations above what a sound kiln may show; the onset is searched for, so more than the usual three. */
@@ -88,8 +84,9 @@ final class Diagnosis {
     }
 
     private List<LogFinding> run() {
-        int gone = relay();
-        boolean toEnd = gone >= 0 && lastsToEnd(gone);
+        GonePower power = new GonePower(f);
+        int gone = power.from();
+        boolean toEnd = gone >= 0 && power.lastsToEnd(gone);
         end = toEnd ? Math.max(0, gone - EDGE) : f.intervals();
         stuck();
         boolean lean = lean();
@@ -117,48 +114,12 @@ final class Diagnosis {
             out.add(new LogFinding(
                     LogFinding.Kind.DEAD_PROBE, x.fromS(), x.kelvin(), Double.NaN, Double.NaN, false, true));
         }
+        for (DeadSpell x : f.frozen) {
+            out.add(new LogFinding(LogFinding.Kind.FROZEN, x.fromS(), x.kelvin(), Double.NaN, Double.NaN, false, true));
+        }
         ConeCheck.wrong(f.offsets).ifPresent(out::add);
         out.sort(Comparator.comparing(LogFinding::kind));
         return out;
-    }
-
-    /**
-     * First of two intervals in a row with hardly any power where the step asks for plenty, or the first of two spells with little power and
-     * plenty between; −1 for none.
-     */
-    private int relay() {
-        int first = -1;
-        boolean back = false;
-        for (int i = 0; i < f.intervals(); i++) {
-            if (gives(i, 0, GONE) && i + 1 < f.intervals() && gives(i + 1, 0, GONE)) {
-                return i;
-            }
-            if (gives(i, 0, LITTLE)) {
-                if (back) {
-                    return first;
-                }
-                first = first < 0 ? i : first;
-            }
-            back |= first >= 0 && gives(i, PLENTY, Double.POSITIVE_INFINITY);
-        }
-        return -1;
-    }
-
-    /** Whether the elements give a share of full power within bounds while the step asks for plenty. */
-    private boolean gives(int i, double least, double most) {
-        double full = f.c.kiln().elements().fullW();
-        double share = f.logged.get(i).neededW() / full;
-        return !f.blind[i] && f.leastAsked[i] > ASKED_LEAST * full && share < most && (least == 0 || share > least);
-    }
-
-    private boolean lastsToEnd(int from) {
-        double full = f.c.kiln().elements().fullW();
-        for (int i = from; i < f.intervals(); i++) {
-            if (f.logged.get(i).neededW() > 2 * GONE * full) {
-                return false;
-            }
-        }
-        return true;
     }
 
     private void stuck() {

@@ -1,8 +1,8 @@
 package portwright.calc.firing.log;
 
-import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
-import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * Gas used in a record. Between two rows whose pressures differ the change may have been at any time: the middle is taken, and both ends make
@@ -18,6 +18,11 @@ public record GasUse(double kg, double leastKg, double mostKg) {
         return new GasUse(kg, kg, kg);
     }
 
+    /** Whether the range is worth telling: over 2 % of the most, and over 5 g. */
+    public boolean open() {
+        return mostKg - leastKg > 0.02 * mostKg && mostKg - leastKg > 0.005;
+    }
+
     /** Adds up a record; what each step used is added into {@code stepKg}. */
     static GasUse of(Followed f, double[] stepKg) {
         double kg = 0;
@@ -26,7 +31,8 @@ public record GasUse(double kg, double leastKg, double mostKg) {
         List<LogRow> rows = f.c.log().rows();
         boolean column = rows.stream().anyMatch(r -> r.gasPa() != null);
         double pa = Double.NaN;
-        TreeSet<Double> cuts = cuts(f);
+        double[] cuts = cuts(f);
+        int cut = 0;
         double[] rates = rates(f);
         for (int k = 0; k + 1 < rows.size(); k++) {
             LogRow a = rows.get(k);
@@ -34,7 +40,11 @@ public record GasUse(double kg, double leastKg, double mostKg) {
             pa = a.gasPa() == null ? pa : a.gasPa();
             double next = b.gasPa() == null ? pa : b.gasPa();
             double from = a.timeS();
-            for (double to : ends(cuts, from, b.timeS())) {
+            while (cut < cuts.length && cuts[cut] <= from) {
+                cut++;
+            }
+            while (from < b.timeS()) {
+                double to = cut < cuts.length && cuts[cut] < b.timeS() ? cuts[cut++] : b.timeS();
                 Piece p = column
                         ? piece(f, pa, next, b.gasPa() != null, (from + to) / 2, rates)
                         : planned(f, (from + to) / 2, rates);
@@ -55,25 +65,12 @@ public record GasUse(double kg, double leastKg, double mostKg) {
     private record Piece(int step, double least, double middle, double most) {}
 
     /** Times at which interval or possible step change. */
-    private static TreeSet<Double> cuts(Followed f) {
-        TreeSet<Double> out = new TreeSet<>();
-        for (double t : f.grid.timeS()) {
-            out.add(t);
-        }
-        for (int s = 0; s < f.tracker.earlyS.length; s++) {
-            out.add(f.tracker.earlyS[s]);
-            out.add(f.tracker.lateS[s + 1]);
-        }
-        out.removeIf(t -> t.isNaN());
-        return out;
-    }
-
-    private static List<Double> ends(TreeSet<Double> cuts, double from, double to) {
-        List<Double> out = new ArrayList<>(cuts.subSet(from, false, to, false));
-        if (to > from) {
-            out.add(to);
-        }
-        return out;
+    private static double[] cuts(Followed f) {
+        return Stream.of(f.grid.timeS(), f.tracker.earlyS, f.tracker.lateS)
+                .flatMapToDouble(Arrays::stream)
+                .filter(t -> !Double.isNaN(t))
+                .sorted()
+                .toArray();
     }
 
     private static Piece piece(Followed f, double pa, double next, boolean written, double t, double[] rates) {

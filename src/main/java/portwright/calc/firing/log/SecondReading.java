@@ -13,9 +13,16 @@ final class SecondReading {
     private record Pair(int line, double differsK) {}
 
     private final List<Pair> pairs = new ArrayList<>();
+    private boolean told;
+
+    /** Whether the second column holds any reading. */
+    boolean told() {
+        return told;
+    }
 
     /** Notes one row; {@code null} and NaN where a column tells nothing. */
     void row(int line, Double firstK, Double secondK) {
+        told |= secondK != null && Double.isFinite(secondK);
         if (firstK != null && secondK != null && Double.isFinite(firstK - secondK)) {
             pairs.add(new Pair(line, secondK - firstK));
         }

@@ -69,11 +69,15 @@ final class Tracker {
         int[] first = new int[g.size()];
         int[] last = new int[g.size()];
         for (int i = 0; i < g.size(); i++) {
-            int reach = g.reachS()[i] > Grid.HALF_S ? (int) Math.ceil(g.reachS()[i] / Grid.SPACING_S) : 0;
-            last[i] = Math.max(step[i], ahead[Math.min(g.size() - 1, i + reach)]);
-            first[i] = Math.min(step[i], behind[Math.max(0, i - reach)]);
+            last[i] = Math.max(step[i], ahead[Math.min(g.size() - 1, i + points(g.aheadS()[i]))]);
+            first[i] = Math.min(step[i], behind[Math.max(0, i - points(g.backS()[i]))]);
         }
         return new Range(first, last);
+    }
+
+    /** Points within a reach; none within that of the smoothing. */
+    private static int points(double reachS) {
+        return reachS > Grid.HALF_S ? (int) Math.ceil(reachS / Grid.SPACING_S) : 0;
     }
 
     /** One way through the steps. */
