@@ -146,7 +146,10 @@ final class Diagnosis {
             loss = evidence.strongest(true, LEAST, LEAST);
             probe = true;
         }
-        probe |= sure(loss) && f.offsets.isEmpty() && loss.share() < evidence.pretended();
+        // The rest must be sure by itself before the thermocouple is cleared.
+        probe |= sure(loss)
+                && f.offsets.isEmpty()
+                && loss.share() - evidence.pretended() < SURE * loss.share() / loss.sigmas();
         boolean air = f.damperLogged && !sure(loss);
         if (air) {
             probe = false;

@@ -53,7 +53,14 @@ public final class LogParser {
         Header h = header(lines);
         List<List<String>> cells = new ArrayList<>();
         List<Integer> numbers = new ArrayList<>();
+        String above = "";
+        int repeated = 0;
         for (int i = h.line(); i < lines.length; i++) {
+            if (lines[i].equals(above) && !lines[i].isBlank()) {
+                repeated++;
+                continue;
+            }
+            above = lines[i];
             if (lines[i].isBlank() || lines[i].startsWith("#")) {
                 continue;
             }
@@ -74,6 +81,9 @@ public final class LogParser {
         List<Clock> clocks = new ArrayList<>();
         for (int i = 0; i < cells.size(); i++) {
             row(h, cells.get(i), numbers.get(i), comma, rows, clocks);
+        }
+        if (repeated > 0) {
+            remarks.add(repeated + " rows repeat the row above word for word; each counts once");
         }
         ScaleDoubt.of(rows, h.celsius()).ifPresent(remarks::add);
         columns(h, Cells.split(lines[h.line() - 1].replaceFirst("^#\\s*", ""), h.delimiter()));

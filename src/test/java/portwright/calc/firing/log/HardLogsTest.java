@@ -294,4 +294,12 @@ class HardLogsTest {
         }
         assertThat(LogParser.parse(table("elapsed min,temp °C", rows)).dead()).isEmpty();
     }
+
+    @Test
+    void repeatedRowsCountOnce() {
+        FiringLog log = LogParser.parse("elapsed min,temp °C,cone\n0,1000,\n30,1100,04\n30,1100,04\n30,1100,04\n60,1180,\n");
+        assertThat(log.rows()).hasSize(3);
+        assertThat(log.cones()).hasSize(1);
+        assertThat(log.remarks()).singleElement().asString().startsWith("2 rows repeat");
+    }
 }
