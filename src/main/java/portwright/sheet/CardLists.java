@@ -62,7 +62,7 @@ record CardLists(
                         "At the end: note gas used. Next firing in air."),
                 List.of(
                         "Plate 2 mm wider, wait 5 min.",
-                        "Still falling: 4 mm nearer shut.",
+                        "Still falling: 1 mm nearer shut than at first.",
                         "No help, or " + bothScales(METER_C) + " on the meter falling: gas off first."),
                 List.of(
                         (one ? "Burner valve" : "All burner valves") + " shut at once.",

@@ -114,9 +114,14 @@ final class FirstPage {
             s = s.size(s.px(), s.mm() * room / block.pen.textWidth(t, s));
         }
         block.words(t, block.left + 12, top + 5.2, s);
-        String lighting = lighting(r);
+        int unmeasured = job.options().unmeasured();
+        String lighting = (unmeasured == 0
+                        ? ""
+                        : unmeasured + (unmeasured == 1 ? " value is" : " values are")
+                                + " still the starter's: measure your own kiln first. ")
+                + lighting(r);
         if (!lighting.isEmpty()) {
-            block.words(lighting, block.left + 12, top + 9.8, SMALL);
+            block.words(Words.fit(block.pen, lighting, room, SMALL), block.left + 12, top + 9.8, SMALL);
         }
         return top + 16.2;
     }

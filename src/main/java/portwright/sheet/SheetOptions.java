@@ -11,8 +11,10 @@ import portwright.units.Format;
  * @param scaleX wanted over printed length across, to correct a printer that is off; 1 where it is right
  * @param scaleY the same down the page
  * @param despiteStops print although a stop forbids drilling: every page struck through, no awl dots
+ * @param unmeasured how many values of the kiln are known to be a starter's still; 0 where that is not known
  */
-public record SheetOptions(Paper paper, Part part, Side face, double scaleX, double scaleY, boolean despiteStops) {
+public record SheetOptions(
+        Paper paper, Part part, Side face, double scaleX, double scaleY, boolean despiteStops, int unmeasured) {
     /** A printer that is further off is not corrected: its error is hardly the same all over the page. */
     public static final double LARGEST_CORRECTION = 0.015;
 
@@ -44,6 +46,10 @@ public record SheetOptions(Paper paper, Part part, Side face, double scaleX, dou
     public SheetOptions {
         correction("--scale-x", scaleX);
         correction("--scale-y", scaleY);
+    }
+
+    public SheetOptions(Paper paper, Part part, Side face, double scaleX, double scaleY, boolean despiteStops) {
+        this(paper, part, face, scaleX, scaleY, despiteStops, 0);
     }
 
     /** All parts, both faces, no correction. */

@@ -27,7 +27,7 @@ public final class BothSystems {
             Kind.MASS, "lb",
             Kind.POWER, "Btu/h");
     private static final String NUMBER = "\\d+(?:\\.\\d+)?";
-    private static final Pattern FIGURE = Pattern.compile("(?<![\\w.#/-])(?<!\\d )(?:(?:(?<from>" + NUMBER
+    private static final Pattern FIGURE = Pattern.compile("(?<![\\w.#/−-])(?<!\\d )(?<minus>−)?(?:(?:(?<from>" + NUMBER
             + ") to |between (?<low>" + NUMBER + ") and ))?(?<last>" + NUMBER
             + ") (?<unit>mm²|cm²|mm|m|L|kg|°C|kW)(?<hour>/h)?(?![\\w²³/·^-])(?! \\()");
 
@@ -47,12 +47,21 @@ public final class BothSystems {
         }
         String low = m.group("low");
         String first = m.group("from") != null ? m.group("from") : low;
-        String last = twin(Double.parseDouble(m.group("last")), unit);
+        double value = Double.parseDouble(m.group("last"));
+        if (m.group("minus") != null && first == null) {
+            return " (" + below(value, unit) + (hourly ? "/h" : "") + ")";
+        }
+        String last = twin(value, unit);
         String sign = last.substring(last.lastIndexOf(' '));
         String start = first == null
                 ? ""
                 : twin(Double.parseDouble(first), unit).replace(sign, "") + (low == null ? " to " : " and ");
         return " (" + start + last + (hourly ? "/h" : "") + ")";
+    }
+
+    /** The twin of a figure under nought. */
+    private static String below(double size, String unit) {
+        return KINDS.get(unit) == Kind.TEMPERATURE ? twin(-size, unit).replace('-', '−') : "−" + twin(size, unit);
     }
 
     private static String twin(double value, String unit) {

@@ -3,6 +3,7 @@ package portwright.units;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -43,5 +44,15 @@ class BothSystemsTest {
             })
     void whatHasATwinOrNeedsNoneStays(String text) {
         assertThat(BothSystems.words(text)).isEqualTo(text);
+    }
+
+    /** −10 °C is 14 °F and −40 is −40 on both scales; 25.4 mm to the inch. */
+    @Test
+    void figuresUnderNoughtKeepTheirSign() {
+        assertThat(BothSystems.words("At −10 °C outside.")).isEqualTo("At −10 °C (14 °F) outside.");
+        assertThat(BothSystems.words("At −40 °C.")).isEqualTo("At −40 °C (−40 °F).");
+        assertThat(BothSystems.words("−25.4 mm of brick")).isEqualTo("−25.4 mm (−1 in) of brick");
+        assertThat(BothSystems.words("−5.08 mm of brick")).isEqualTo("−5.08 mm (−0.2 in) of brick");
+        assertThat(BothSystems.words("25.4 mm − 12.7 mm")).isEqualTo("25.4 mm (1 in) − 12.7 mm (1/2 in)");
     }
 }

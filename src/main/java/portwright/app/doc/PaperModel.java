@@ -185,7 +185,8 @@ public final class PaperModel {
     }
 
     private SheetOptions options(boolean despite) {
-        return new SheetOptions(Paper.parse(paper), part, face, factor(true), factor(false), despite);
+        int unmeasured = doc.borrowed().of(Step.KILN).size();
+        return new SheetOptions(Paper.parse(paper), part, face, factor(true), factor(false), despite, unmeasured);
     }
 
     /** Whether pages are being made. */

@@ -297,7 +297,8 @@ class HardLogsTest {
 
     @Test
     void repeatedRowsCountOnce() {
-        FiringLog log = LogParser.parse("elapsed min,temp °C,cone\n0,1000,\n30,1100,04\n30,1100,04\n30,1100,04\n60,1180,\n");
+        FiringLog log =
+                LogParser.parse("elapsed min,temp °C,cone\n0,1000,\n30,1100,04\n30,1100,04\n30,1100,04\n60,1180,\n");
         assertThat(log.rows()).hasSize(3);
         assertThat(log.cones()).hasSize(1);
         assertThat(log.remarks()).singleElement().asString().startsWith("2 rows repeat");
