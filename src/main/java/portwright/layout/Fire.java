@@ -54,7 +54,8 @@ final class Fire {
                         new Port(n, Role.FLUE, On.LID, null, new Place.Cartesian(zero, zero), Quantity.ofMm(flueMm))));
         Design trial = PortNames.with(design, ports);
         Assumptions assume = new Assumptions();
-        SupplyReview supply = new SupplyReview(BurnerGas.of(trial), base.steps(), base.bottled(), base.run(), base.mostKg(), base.timeUnproven());
+        SupplyReview supply = new SupplyReview(
+                BurnerGas.of(trial), base.steps(), base.bottled(), base.run(), base.mostKg(), base.timeUnproven());
         FireReview fire = FireReview.of(trial, KilnGeometry.of(trial), supply, assume);
         if (!fire.kiln().known()
                 || !fire.asked().known()

@@ -17,6 +17,9 @@ final class FindingWords {
         String falls = f.falls() ? " The temperature falls." : "";
         return switch (f.kind()) {
             case DEAD_PROBE -> dead(f);
+            case FROZEN ->
+                at
+                        + "the reading stands at the very same figure for an hour and more, straight out of a climb, where the plan holds nothing: thermocouple, instrument or logger was frozen, unless the kiln was held there by hand. No other finding rests on that time. Trust cones; mend it before the next firing, for a controller on it heats on without end.";
             case RELAY ->
                 at + "nearly all element power is gone (" + lost + " missing)." + falls
                         + " Look at relay, switch, breaker and controller, unless the kiln was switched off.";

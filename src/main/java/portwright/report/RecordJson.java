@@ -64,7 +64,10 @@ public final class RecordJson {
         Json.number(o, "smallestLossShown", x.smallestLoss());
         why(o, "smallestLossShownWhy", Double.isNaN(x.smallestLoss()) ? "too little time at full or fixed power" : "");
         Json.number(o, "smallestDamperShown", x.smallestAir());
-        why(o, "smallestDamperShownWhy", Double.isNaN(x.smallestAir()) ? "the damper is logged, or the record tells of none" : "");
+        why(
+                o,
+                "smallestDamperShownWhy",
+                Double.isNaN(x.smallestAir()) ? "the damper is logged, or the record tells of none" : "");
         ArrayNode gaps = o.putArray("gaps");
         x.gaps().forEach(g -> {
             ObjectNode n = gaps.addObject().put("fromLine", g.fromLine()).put("toLine", g.toLine());
@@ -136,14 +139,19 @@ public final class RecordJson {
         l.stoppedShort().forEach(ended::add);
         Json.number(o, "reductionHoursSinceOxidising", l.reductionHours());
         o.put("oxidisingFiringAmongRecords", l.oxidisedSince());
-        Json.number(o, "gasUsedKg", l.gasUsedKg());
-        Json.number(o, "gasLeftKg", l.gasLeftKg() < 0 ? Double.NaN : l.gasLeftKg());
+        boolean over = l.gasLeftKg() < 0;
+        Json.number(o, "gasUsedKg", l.gasUsed().kg());
+        Json.number(o, "gasUsedLeastKg", l.gasUsed().leastKg());
+        Json.number(o, "gasUsedMostKg", l.gasUsed().mostKg());
+        Json.number(o, "gasLeftKg", over ? Double.NaN : l.gasLeftKg());
+        Json.number(o, "gasLeftLeastKg", over ? Double.NaN : l.gasLeftLeastKg());
+        Json.number(o, "gasLeftMostKg", over ? Double.NaN : l.gasLeftMostKg());
         why(
                 o,
                 "gasLeftWhy",
                 Double.isNaN(l.gasLeftKg())
                         ? "add supply.cylinder.capacity and fill"
-                        : l.gasLeftKg() < 0 ? "more was used than the design's cylinders held" : "");
+                        : over ? "more was used than the design's cylinders held" : "");
         ArrayNode shares = o.putArray("powerShares");
         l.powerShares().forEach(s -> {
             if (Double.isNaN(s)) {

@@ -183,7 +183,8 @@ final class RoomFigures {
         }
         boolean gas = supply.steps().value().stream().anyMatch(StepTime::gas);
         double w = (gas ? supply.netW() * (1 - co.value().ledShare()) : 0) + power();
-        return Known.of(new RoomReview.Heat(w, RoomAir.riseK(w * ThinAir.swell(design), air.value().calmM3PerS())));
+        return Known.of(new RoomReview.Heat(
+                w, RoomAir.riseK(w * ThinAir.swell(design), air.value().calmM3PerS())));
     }
 
     private void powerNeed(List<String> needs) {

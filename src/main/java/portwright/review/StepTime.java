@@ -65,9 +65,8 @@ public record StepTime(
         if (!needs.isEmpty()) {
             return Known.lacks(needs);
         }
-        Forecast forecast = steps.stream().anyMatch(StepTime::gas)
-                ? firing.forecast().value()
-                : null;
+        Forecast forecast =
+                steps.stream().anyMatch(StepTime::gas) ? firing.forecast().value() : null;
         List<ColdSide> cold = forecast == null ? said : ColdSide.of(said, forecast.nominal());
         List<ColdSide> coldest = forecast == null ? said : ColdSide.of(said, forecast.slow());
         List<StepTime> out = new ArrayList<>();

@@ -24,7 +24,8 @@ class LogWaysTest {
     private record Count(int hits, int wrong, int both, String seeds) {
         @Override
         public String toString() {
-            return hits + " hits, " + wrong + " with a wrong finding, " + both + " that name the thermocouple too" + seeds;
+            return hits + " hits, " + wrong + " with a wrong finding, " + both + " that name the thermocouple too"
+                    + seeds;
         }
     }
 
@@ -35,8 +36,7 @@ class LogWaysTest {
         StringBuilder seeds = new StringBuilder();
         for (int seed = from; seed <= to; seed++) {
             FieldLogs.Case c = FieldLogs.of(seed, fault);
-            List<LogFinding> found = RecordResult.of(
-                            RecordReview.caseOf(c.plan(), LogParser.parse(way.of(c, seed))))
+            List<LogFinding> found = RecordResult.of(RecordReview.caseOf(c.plan(), LogParser.parse(way.of(c, seed))))
                     .findings();
             boolean probe = way == LogWays.LOW || fault == Fault.THERMOCOUPLE;
             boolean bad = found.stream()
@@ -48,7 +48,12 @@ class LogWaysTest {
             wrong += bad ? 1 : 0;
             both += found.stream().anyMatch(x -> x.orProbe() && x.kind() != Kind.THERMOCOUPLE) ? 1 : 0;
             if (bad) {
-                seeds.append("\n   seed ").append(seed).append(' ').append(c.planted()).append(" -> ").append(found);
+                seeds.append("\n   seed ")
+                        .append(seed)
+                        .append(' ')
+                        .append(c.planted())
+                        .append(" -> ")
+                        .append(found);
             }
         }
         return new Count(hits, wrong, both, seeds.toString());

@@ -50,12 +50,7 @@ final class Side extends ScrollPane {
     private List<SlipView> openSlips = List.of();
 
     /** @param news called when the side has something to say that must not be missed */
-    Side(
-            Document doc,
-            Consumer<Finding> act,
-            Consumer<NotChecked> add,
-            Consumer<String> field,
-            Runnable news) {
+    Side(Document doc, Consumer<Finding> act, Consumer<NotChecked> add, Consumer<String> field, Runnable news) {
         this.news = news;
         this.doc = doc;
         this.act = act;

@@ -193,7 +193,7 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
         return doc.stopped()
                 ? "The design has changed since: this forecast belongs to the one before."
                 : doc.checking()
-                ? "The design has changed: a new forecast is being computed."
-                : "Band: brick conducts 20 % more or less. Hours are good to about a quarter until a record has taught the kiln's own loss.";
+                        ? "The design has changed: a new forecast is being computed."
+                        : "Band: brick conducts 20 % more or less. Hours are good to about a quarter until a record has taught the kiln's own loss.";
     }
 }

@@ -103,8 +103,8 @@ final class ForecastPlot {
     private void stalls(double allC, double electricC) {
         boolean all = stallLine(allC);
         boolean electric = stallLine(electricC);
-        boolean same = Math.abs(allC - electricC) < 1;
-        boolean close = Math.abs(chart.y(allC) - chart.y(electricC)) < 36 || allC > MOST_C && electricC > MOST_C;
+        boolean same = Math.abs(allC - electricC) < 1 || allC > MOST_C && electricC > MOST_C;
+        boolean close = Math.abs(chart.y(allC) - chart.y(electricC)) < 36;
         if (all && electric && same) {
             say(allC, degrees(allC) + ", with or without gas");
         } else if (all && electric && close) {
@@ -119,8 +119,9 @@ final class ForecastPlot {
         }
     }
 
+    /** No brick lives to see what lies over the chart. */
     private static String degrees(double c) {
-        return Math.round(c) + " °C";
+        return c > MOST_C ? "over " + Math.round(MOST_C) + " °C" : Math.round(c) + " °C";
     }
 
     private boolean stallLine(double c) {

@@ -163,6 +163,7 @@ final class RecordTicket extends VBox {
         String probe = f.orProbe() ? ", or thermocouple off" : "";
         return switch (f.kind()) {
             case DEAD_PROBE -> "Thermocouple dead";
+            case FROZEN -> "Reading frozen";
             case RELAY -> "Element power gone";
             case STUCK -> "Elements stay on" + probe;
             case ELEMENT -> "An element lost" + probe;

@@ -40,8 +40,8 @@ public record Cylinder(double capacityKg, double diameterM, double steelKg) {
      */
     public static double mostKg(double diameterM, double lengthM, double liquidKgPerM3) {
         if (!(diameterM > 0 && lengthM > 0 && liquidKgPerM3 > 0)) {
-            throw new IllegalArgumentException("a drum needs a diameter, a length and a density above 0, got " + diameterM
-                    + " m, " + lengthM + " m, " + liquidKgPerM3 + " kg/m³");
+            throw new IllegalArgumentException("a drum needs a diameter, a length and a density above 0, got "
+                    + diameterM + " m, " + lengthM + " m, " + liquidKgPerM3 + " kg/m³");
         }
         double volume = Math.PI / 4 * diameterM * diameterM * lengthM;
         double byVolume = SafetyNumber.value("fill-by-volume") * liquidKgPerM3;

@@ -89,20 +89,8 @@ public record SupplyRun(
         double needs = outletGaugePa + headroom + ATMOSPHERE_PA;
         double coldest = coldest(liquid, outletGaugePa, headroom);
         double capacity = count * BoilOff.continuousKgPerS(cylinder, liquid, lowest, ambientK, coldest);
-        return Optional.of(
-                follow(
-                cylinder,
-                count,
-                liquid,
-                startKg,
-                ambientK,
-                coldest,
-                needs,
-                draws,
-                capacity,
-                peak,
-                needed,
-                lowest));
+        return Optional.of(follow(
+                cylinder, count, liquid, startKg, ambientK, coldest, needs, draws, capacity, peak, needed, lowest));
     }
 
     private static double coldest(Liquid liquid, double outletGaugePa, double headroom) {

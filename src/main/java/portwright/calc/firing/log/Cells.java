@@ -10,6 +10,15 @@ final class Cells {
     /** The cells of a line; quotes may wrap a cell, two quotes stand for one. */
     static List<String> split(String line, char delimiter) {
         List<String> out = new ArrayList<>();
+        if (line.indexOf('"') < 0) {
+            int from = 0;
+            for (int to = line.indexOf(delimiter); to >= 0; to = line.indexOf(delimiter, from)) {
+                out.add(clean(line.substring(from, to)));
+                from = to + 1;
+            }
+            out.add(clean(line.substring(from)));
+            return out;
+        }
         StringBuilder cell = new StringBuilder();
         boolean quoted = false;
         for (int i = 0; i < line.length(); i++) {
@@ -27,18 +36,18 @@ final class Cells {
                 quoted = true;
                 cell.setLength(0);
             } else if (c == delimiter) {
-                out.add(clean(cell));
+                out.add(clean(cell.toString()));
                 cell.setLength(0);
             } else {
                 cell.append(c);
             }
         }
-        out.add(clean(cell));
+        out.add(clean(cell.toString()));
         return out;
     }
 
-    private static String clean(CharSequence cell) {
-        return cell.toString().replace('\u00a0', ' ').replace('\u202f', ' ').strip();
+    private static String clean(String cell) {
+        return cell.replace('\u00a0', ' ').replace('\u202f', ' ').strip();
     }
 
     /** How commas in numbers of one column are meant. */
@@ -75,12 +84,7 @@ final class Cells {
 
     /** The number at the start of a text; NaN when there is none. */
     static double number(String text, Comma comma) {
-        String s = text.replace('\u2212', '-');
-        int end = 0;
-        while (end < s.length() && "+-0123456789.,".indexOf(s.charAt(end)) >= 0) {
-            end++;
-        }
-        String n = s.substring(0, end);
+        String n = text.substring(0, end(text)).replace('\u2212', '-');
         if (n.indexOf(',') >= 0) {
             n = comma == Comma.THOUSANDS
                     ? n.replace(",", "")
@@ -95,10 +99,19 @@ final class Cells {
 
     /** What follows the number at the start of a text. */
     static String unit(String text) {
+        return text.substring(end(text)).strip();
+    }
+
+    /** Where the number at the start of a text ends. */
+    private static int end(String text) {
         int end = 0;
-        while (end < text.length() && "+-\u22120123456789.,".indexOf(text.charAt(end)) >= 0) {
+        while (end < text.length() && ofNumber(text.charAt(end))) {
             end++;
         }
-        return text.substring(end).strip();
+        return end;
+    }
+
+    private static boolean ofNumber(char c) {
+        return c >= '0' && c <= '9' || c == '.' || c == ',' || c == '-' || c == '+' || c == '\u2212';
     }
 }

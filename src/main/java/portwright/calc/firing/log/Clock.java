@@ -18,7 +18,6 @@ record Clock(double seconds, boolean colon, boolean half, boolean dated) {
     private static final Pattern COLON = Pattern.compile(
             "(\\d{1,3}):(\\d{1,2})(?::(\\d{1,2}(?:[.,]\\d+)?))?\\s*([ap])?\\.?\\s*m?\\.?(?:z|[+-]\\d\\d:?\\d\\d)?$");
     private static final Pattern HALF = Pattern.compile("(\\d{1,2})\\s*([ap])\\.?m\\.?$");
-    private static final Pattern BARE = Pattern.compile("[0-9]+([.,][0-9]+)?");
     private static final Pattern ISO = Pattern.compile("(\\d{4})-(\\d{1,2})-(\\d{1,2})");
     private static final Pattern POINTS =
             Pattern.compile("(?<![\\d.])(\\d{1,2})\\.(\\d{1,2})\\.(\\d{4}|\\d{2})(?![\\d.])");
@@ -62,7 +61,20 @@ record Clock(double seconds, boolean colon, boolean half, boolean dated) {
 
     /** Whether a text is a bare number, whose unit the header must say. */
     static boolean bare(String text) {
-        return BARE.matcher(text).matches();
+        int digits = 0;
+        boolean mark = false;
+        for (int i = 0; i < text.length(); i++) {
+            char c = text.charAt(i);
+            if (c >= '0' && c <= '9') {
+                digits++;
+            } else if ((c == '.' || c == ',') && digits > 0 && !mark) {
+                mark = true;
+                digits = 0;
+            } else {
+                return false;
+            }
+        }
+        return digits > 0;
     }
 
     private static double part(String s) {

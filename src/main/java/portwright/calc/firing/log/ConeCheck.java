@@ -15,6 +15,9 @@ final class ConeCheck {
     private static final double KNOWN_K = 20;
 
     private static final double APART_S = 45;
+    /** Most of a cone's work is done in so long a time before it falls. */
+    private static final double WORK_S = 7200;
+
     /** Rows farther apart may hide a peak. */
     private static final double SELDOM_S = 720;
     /** A kiln just switched off falls at least so fast. */
@@ -30,7 +33,14 @@ final class ConeCheck {
         List<LogRow> readings = thinned(log);
         List<LogRow> peaks = withPeaks(readings);
         double unseen = wiggle(readings) / 2;
+        List<Gap> gaps = log.gaps();
+        double endS = readings.get(readings.size() - 1).timeS() + SELDOM_S;
         for (LogRow row : log.cones()) {
+            // Where readings lack, so does the work that laid the cone down.
+            if (row.timeS() > endS
+                    || gaps.stream().anyMatch(x -> x.fromS() < row.timeS() && x.toS() > row.timeS() - WORK_S)) {
+                continue;
+            }
             ConeWork w = ConeWork.of(table.find(row.cone()).orElseThrow());
             double late = offset(w, peaks, row.timeS());
             if (Double.isNaN(late)) {
@@ -138,7 +148,8 @@ final class ConeCheck {
             LogRow a = r.get(i - 1);
             LogRow b = r.get(i + 1);
             if (b.timeS() - a.timeS() > 2 * SELDOM_S) {
-                off.add(Math.abs(r.get(i).kelvin() - a.kelvin() - slope(a, b) * (r.get(i).timeS() - a.timeS())));
+                off.add(Math.abs(
+                        r.get(i).kelvin() - a.kelvin() - slope(a, b) * (r.get(i).timeS() - a.timeS())));
             }
         }
         return off.isEmpty() ? 0 : Followed.median(off);

@@ -39,13 +39,13 @@ final class DeadProbe {
     /** What is left of a log, and when the probe was dead. */
     record Left(List<LogRow> rows, List<DeadSpell> spells) {}
 
-    /** Whether a cell says that the instrument sees no thermocouple. */
+    /** Whether a cell that is not empty says that the instrument sees no thermocouple. */
     static boolean says(String cell) {
-        return WORDS.matcher(cell).matches();
+        return !Character.isDigit(cell.charAt(0)) && WORDS.matcher(cell).matches();
     }
 
     /**
-     * Takes the dead readings out, each with its line among the faults; NaN is a cell without a number, whose fault is already told. Short
+     * Takes the dead readings out, each with its line among the faults; NaN or infinite is a cell without a usable number, whose fault is already told. Short
      * runs that come back are left to {@link Spikes}, between.
      */
     static Left leftOut(List<LogRow> rows, List<LogFault> faults) {
@@ -69,7 +69,7 @@ final class DeadProbe {
         int good = -1;
         int i = 0;
         while (i < at.size()) {
-            int n = silent ? silent(at, i) : good < 0 ? 0 : still(at, i, good);
+            int n = silent ? silent(at, i, good) : good < 0 ? 0 : still(at, i, good);
             good = n == 0 ? at.get(i) : good;
             i += Math.max(1, n);
         }
@@ -92,10 +92,13 @@ final class DeadProbe {
         return rows.get(row).kelvin();
     }
 
-    /** Cells without a number from one on; said as a spell where it lasts. */
-    private int silent(List<Integer> at, int i) {
+    /**
+     * Cells without a usable number from one on; said as a spell where it lasts. A kiln that climbed to the highest reading taken may as well
+     * be hotter than that: nothing says then that the probe is dead.
+     */
+    private int silent(List<Integer> at, int i, int good) {
         int n = 0;
-        while (i + n < at.size() && Double.isNaN(k(at.get(i + n)))) {
+        while (i + n < at.size() && !Double.isFinite(k(at.get(i + n)))) {
             dead[at.get(i + n)] = true;
             n++;
         }
@@ -104,7 +107,11 @@ final class DeadProbe {
         }
         LogRow a = rows.get(at.get(i));
         LogRow b = rows.get(at.get(i + n - 1));
-        if (n >= SAME_FOR && b.timeS() - a.timeS() >= BLANK_S) {
+        boolean hot = k(at.get(i)) > 0
+                && good >= 0
+                && k(good) > END_OF_RANGE_K
+                && a.timeS() - rows.get(good).timeS() < Gap.LONG_S;
+        if (!hot && n >= SAME_FOR && b.timeS() - a.timeS() >= BLANK_S) {
             spells.add(new DeadSpell(a.line(), b.line(), a.timeS(), b.timeS(), Double.NaN));
         }
         return n;
@@ -154,7 +161,8 @@ final class DeadProbe {
         while (i + n < at.size() && k(at.get(i + n)) == k(at.get(i))) {
             n++;
         }
-        return n >= PINNED_FOR && rows.get(at.get(i + n - 1)).timeS() - rows.get(at.get(i)).timeS() >= BLANK_S;
+        return n >= PINNED_FOR
+                && rows.get(at.get(i + n - 1)).timeS() - rows.get(at.get(i)).timeS() >= BLANK_S;
     }
 
     private static boolean belongs(double k, double first, boolean room, boolean end) {

@@ -13,10 +13,6 @@ import portwright.calc.firing.Step;
  * missing. Limits are this project's judgement, set on simulated records with planted faults.
  */
 final class Diagnosis {
-    private static final double GONE = 0.15;
-    private static final double LITTLE = 0.3;
-    private static final double PLENTY = 0.65;
-    private static final double ASKED_LEAST = 0.4;
     /** Smallest lasting loss that is told, as a share of the power asked: half of what one of four elements gives. */
     private static final double CHANGE = 0.12;
     /** Standard deviations above what a sound kiln may show; the onset is searched for, so more than the usual three. */
@@ -31,14 +27,6 @@ final class Diagnosis {
     private static final double GIVEN_UP_S = 3600;
     private static final double LEAN = 0.15;
     private static final int LEAN_FOR = 4;
-    private static final double STUCK_POWER = 0.25;
-    private static final double STUCK_SHARE = 0.18;
-    private static final double STUCK_K = 20;
-    /** A cone that ends a step is noted late, and hot walls follow a falling line late. */
-    private static final double STUCK_LATE_S = 1800;
-
-    private static final int STUCK_FOR = 3;
-    private static final int STUCK_AFTER = 5;
     private static final int WINDOW = 10;
     private static final int LEAST = 4;
     private static final int SINKS_FOR = 6;
@@ -96,8 +84,9 @@ final class Diagnosis {
     }
 
     private List<LogFinding> run() {
-        int gone = relay();
-        boolean toEnd = gone >= 0 && lastsToEnd(gone);
+        GonePower power = new GonePower(f);
+        int gone = power.from();
+        boolean toEnd = gone >= 0 && power.lastsToEnd(gone);
         end = toEnd ? Math.max(0, gone - EDGE) : f.intervals();
         stuck();
         boolean lean = lean();
@@ -116,125 +105,33 @@ final class Diagnosis {
                     || x.kind() == LogFinding.Kind.TOO_MUCH_AIR && !lean
                     || (x.kind() == LogFinding.Kind.TOO_MUCH_AIR || x.kind() == LogFinding.Kind.STUCK)
                             && x.timeS() > f.grid.timeS()[Math.max(0, gone - EDGE)]);
-            add(LogFinding.Kind.RELAY, gone, f.leastAsked[gone] - f.logged.get(gone).neededW());
+            add(
+                    LogFinding.Kind.RELAY,
+                    gone,
+                    f.leastAsked[gone] - f.logged.get(gone).neededW());
         }
         for (DeadSpell x : f.c.log().dead()) {
-            out.add(new LogFinding(LogFinding.Kind.DEAD_PROBE, x.fromS(), x.kelvin(), Double.NaN, Double.NaN, false, true));
+            out.add(new LogFinding(
+                    LogFinding.Kind.DEAD_PROBE, x.fromS(), x.kelvin(), Double.NaN, Double.NaN, false, true));
+        }
+        for (DeadSpell x : f.frozen) {
+            out.add(new LogFinding(LogFinding.Kind.FROZEN, x.fromS(), x.kelvin(), Double.NaN, Double.NaN, false, true));
         }
         ConeCheck.wrong(f.offsets).ifPresent(out::add);
         out.sort(Comparator.comparing(LogFinding::kind));
         return out;
     }
 
-    /**
-     * First of two intervals in a row with hardly any power where the step asks for plenty, or the first of two spells with little power and
-     * plenty between; −1 for none.
-     */
-    private int relay() {
-        int first = -1;
-        boolean back = false;
-        for (int i = 0; i < f.intervals(); i++) {
-            if (gives(i, 0, GONE) && i + 1 < f.intervals() && gives(i + 1, 0, GONE)) {
-                return i;
-            }
-            if (gives(i, 0, LITTLE)) {
-                if (back) {
-                    return first;
-                }
-                first = first < 0 ? i : first;
-            }
-            back |= first >= 0 && gives(i, PLENTY, Double.POSITIVE_INFINITY);
-        }
-        return -1;
-    }
-
-    /** Whether the elements give a share of full power within bounds while the step asks for plenty. */
-    private boolean gives(int i, double least, double most) {
-        double full = f.c.kiln().elements().fullW();
-        double share = f.logged.get(i).neededW() / full;
-        return !f.blind[i] && f.leastAsked[i] > ASKED_LEAST * full && share < most && (least == 0 || share > least);
-    }
-
-    private boolean lastsToEnd(int from) {
-        double full = f.c.kiln().elements().fullW();
-        for (int i = from; i < f.intervals(); i++) {
-            if (f.logged.get(i).neededW() > 2 * GONE * full) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** Power where a controller gives none: over its line, over a fixed share, or after the end. */
     private void stuck() {
-        if (!stuck(f.tracker.byProbe, false) && f.offsets.isEmpty()) {
-            stuck(f.tracker.byRows, true);
+        StuckPower power = new StuckPower(f);
+        int from = power.from(f.tracker.byProbe);
+        boolean probe = from < 0 && f.offsets.isEmpty();
+        from = probe ? power.from(f.tracker.byRows) : from;
+        if (from >= 0) {
+            add(LogFinding.Kind.STUCK, from, Double.NaN, probe);
+            // What stays on hides what is lost.
+            end = Math.min(end, Math.max(0, from - 1 - EDGE));
         }
-    }
-
-    private boolean stuck(Tracker.Range possible, boolean orProbe) {
-        double full = f.c.kiln().elements().fullW();
-        int run = 0;
-        for (int i = 0; i < f.intervals(); i++) {
-            run = f.logged.get(i).neededW() > stuckFrom(i, possible) * full ? run + 1 : 0;
-            if (run == (f.tracker.step[i] < 0 ? STUCK_AFTER : STUCK_FOR)) {
-                add(LogFinding.Kind.STUCK, i - run + 1, Double.NaN, orProbe);
-                // What stays on hides what is lost.
-                end = Math.min(end, Math.max(0, i - run - EDGE));
-                return true;
-            }
-        }
-        return false;
-    }
-
-    /** Share of full power that says at an interval that something stays on; infinite where nothing can be said. */
-    private double stuckFrom(int i, Tracker.Range possible) {
-        int s = f.tracker.step[i];
-        if (f.blind[i] || f.tracker.unsure[i] || f.otherwise(i)) {
-            return Double.POSITIVE_INFINITY;
-        }
-        double other = 0;
-        for (int k = possible.first()[i]; k <= possible.last()[i]; k++) {
-            if (k != s && k < f.tracker.over) {
-                other = Math.max(other, othersMost(k));
-            }
-        }
-        return Math.max(other, stuckFrom(i, s));
-    }
-
-    /** The same for a step that may be in force instead of the likeliest; its line nobody knows. */
-    private double othersMost(int step) {
-        double share = f.c.steps().get(step).elementShare();
-        return Double.isNaN(share) ? Double.POSITIVE_INFINITY : share + STUCK_SHARE;
-    }
-
-    private double stuckFrom(int i, int s) {
-        if (s < 0) {
-            return i > 0 && f.tracker.step[i - 1] < 0 && !f.gasOn(i) ? STUCK_POWER : Double.POSITIVE_INFINITY;
-        }
-        Step step = f.c.steps().get(s);
-        if (!step.electric() || i == 0 || f.tracker.step[i - 1] != s) {
-            return Double.POSITIVE_INFINITY;
-        }
-        if (!Double.isNaN(step.elementShare())) {
-            return step.elementShare() + STUCK_SHARE;
-        }
-        // The controller follows the reading, wrong as it may be.
-        double start = f.grid.kelvin()[f.tracker.begin[s]];
-        for (int k = f.tracker.begin[s]; k <= f.grid.at(f.tracker.lateS[s]); k++) {
-            start = Math.max(start, f.grid.kelvin()[k]);
-        }
-        double line = start;
-        if (!(step.goal() instanceof Step.Hold)) {
-            if (Double.isInfinite(step.rateKPerS()) || f.vague(s)) {
-                return Double.POSITIVE_INFINITY;
-            }
-            double since = f.grid.timeS()[i] - f.tracker.lateS[s];
-            line = step.goal() instanceof Step.To t && t.temperatureK() < start
-                    ? Math.max(t.temperatureK(), start - step.rateKPerS() * Math.max(0, since - STUCK_LATE_S))
-                    : start + step.rateKPerS() * since;
-        }
-        return f.grid.kelvin()[i] > line + STUCK_K ? STUCK_POWER : Double.POSITIVE_INFINITY;
     }
 
     /** The lasting loss of power that stands farthest above what a sound kiln may show. */
@@ -249,7 +146,10 @@ final class Diagnosis {
             loss = evidence.strongest(true, LEAST, LEAST);
             probe = true;
         }
-        probe |= sure(loss) && f.offsets.isEmpty() && loss.share() < evidence.pretended();
+        // The rest must be sure by itself before the thermocouple is cleared.
+        probe |= sure(loss)
+                && f.offsets.isEmpty()
+                && loss.share() - evidence.pretended() < SURE * loss.share() / loss.sigmas();
         boolean air = f.damperLogged && !sure(loss);
         if (air) {
             probe = false;
@@ -360,14 +260,19 @@ final class Diagnosis {
             return;
         }
         if (m < CIRCUIT) {
-            out.add(new LogFinding(LogFinding.Kind.WEAK, 0, Double.NaN, m * full, Double.NaN, false, f.offsets.isEmpty()));
+            out.add(new LogFinding(
+                    LogFinding.Kind.WEAK, 0, Double.NaN, m * full, Double.NaN, false, f.offsets.isEmpty()));
             return;
         }
         int i = 0;
         while (Double.isNaN(f.asked[i]) || f.missing(i, true) < WEAK) {
             i++;
         }
-        add(f.damperLogged || !f.gasOn(i) ? LogFinding.Kind.ELEMENT : LogFinding.Kind.ELEMENT_OR_AIR, i, m * full, f.offsets.isEmpty());
+        add(
+                f.damperLogged || !f.gasOn(i) ? LogFinding.Kind.ELEMENT : LogFinding.Kind.ELEMENT_OR_AIR,
+                i,
+                m * full,
+                f.offsets.isEmpty());
     }
 
     private void add(LogFinding.Kind kind, int i, double lostW) {

@@ -163,7 +163,10 @@ final class Evidence {
             return s.gas() ? new Replay.Setting(true, true, 1) : s;
         });
         double[] open = column(i -> f.gasOn(told[i])
-                ? Math.max(0, wide.get(told[i]).neededW() - f.planned.get(told[i]).neededW())
+                ? Math.max(
+                                0,
+                                wide.get(told[i]).neededW()
+                                        - f.planned.get(told[i]).neededW())
                         / f.c.kiln().elements().fullW()
                 : 0);
         double[] weighed = inverse.operate(column(i -> f.missing(told[i], false)));

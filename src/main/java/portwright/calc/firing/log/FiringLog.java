@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import portwright.calc.draft.DamperPlate;
+import portwright.data.Cones;
 
 /**
  * A log as read.
@@ -59,7 +60,8 @@ public record FiringLog(List<LogRow> rows, List<LogFault> faults, List<String> r
 
     /**
      * The earliest time at which the cone noted in a row may have fallen, s: the reading before the look at which it was seen. Cones in rows one
-     * below the other were seen at one look, unless more than 20 minutes lie between them. A cone noted while the kiln cools fell by the time of its peak. The row's own time where
+     * below the other were seen at one look, unless more than 20 minutes lie between them. Of several in one row all but the last to fall may have
+     * lain since the look before. A cone noted while the kiln cools fell by the time of its peak. The row's own time where
      * nothing is read before it.
      */
     public double before(LogRow row) {
@@ -72,6 +74,13 @@ public record FiringLog(List<LogRow> rows, List<LogFault> faults, List<String> r
                 && rows.get(look - 1).cone() != null
                 && rows.get(look).timeS() - rows.get(look - 1).timeS() <= ONE_LOOK_S) {
             look--;
+        }
+        if (belowAnother(at)) {
+            int seen = at;
+            while (seen > 0 && (rows.get(seen).cone() == null || rows.get(seen).line() == row.line())) {
+                seen--;
+            }
+            return rows.get(seen).timeS();
         }
         double before = Double.NaN;
         double peak = Double.NEGATIVE_INFINITY;
@@ -96,6 +105,19 @@ public record FiringLog(List<LogRow> rows, List<LogFault> faults, List<String> r
             }
         }
         return before;
+    }
+
+    /** Whether a later falling cone was noted in the very same row. */
+    private boolean belowAnother(int at) {
+        List<String> row = rows.stream()
+                .filter(r -> r.line() == rows.get(at).line() && r.cone() != null)
+                .map(LogRow::cone)
+                .toList();
+        Cones table = row.size() < 2 ? null : Cones.load();
+        return table != null
+                && row.stream()
+                        .anyMatch(c -> table.find(c).orElseThrow().ss60()
+                                > table.find(rows.get(at).cone()).orElseThrow().ss60());
     }
 
     /** Times without readings that are too long to be bridged. */

@@ -24,6 +24,8 @@ final class Followed {
     final Tracker tracker;
     final boolean damperLogged;
     final List<Gap> gaps;
+    /** Times at which the reading stands at one figure where the plan holds nothing. */
+    final List<DeadSpell> frozen;
     /** Intervals of which nothing is told because of a gap. */
     final boolean[] blind;
     /** Power that the step asks of the elements, W; NaN where the record does not tell. */
@@ -50,6 +52,7 @@ final class Followed {
         band = ProbeBand.of(offsets);
         tracker = new Tracker(grid, kelvin, c.steps(), c.log(), band);
         gaps = c.log().gaps();
+        frozen = Frozen.of(c.log().readings()).stream().filter(x -> !holds(x)).toList();
         blind = blind();
         damperLogged = Arrays.stream(grid.damper()).anyMatch(d -> !Double.isNaN(d));
         logged = need(c, kelvin, true);
@@ -72,6 +75,7 @@ final class Followed {
         tracker = f.tracker;
         damperLogged = f.damperLogged;
         gaps = f.gaps;
+        frozen = f.frozen;
         blind = f.blind;
         asked = f.asked;
         leastAsked = f.leastAsked;
@@ -101,19 +105,41 @@ final class Followed {
 
     /** Whether a time lies in a gap between readings. */
     boolean gapAt(double seconds) {
-        return gaps.stream().anyMatch(g -> seconds > g.fromS() && seconds < g.toS());
+        for (Gap g : gaps) {
+            if (seconds > g.fromS() && seconds < g.toS()) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Intervals that touch a gap, or follow one so soon that the walls may be colder or hotter than the line over the gap has them. */
     private boolean[] blind() {
         boolean[] out = new boolean[grid.size()];
-        for (Gap g : gaps) {
-            double untilS = g.toS() + Math.min(SETTLE * Grid.SPACING_S, g.seconds());
-            for (int i = 0; i < out.length; i++) {
-                out[i] |= grid.timeS()[i] + Grid.SPACING_S > g.fromS() && grid.timeS()[i] < untilS;
+        gaps.forEach(g -> blind(out, g.fromS(), g.toS() + Math.min(SETTLE * Grid.SPACING_S, g.seconds())));
+        frozen.forEach(x ->
+                blind(out, x.fromS() - Grid.HALF_S, x.toS() + Math.min(SETTLE * Grid.SPACING_S, x.toS() - x.fromS())));
+        return out;
+    }
+
+    private void blind(boolean[] out, double fromS, double untilS) {
+        for (int i = 0; i < out.length; i++) {
+            out[i] |= grid.timeS()[i] + Grid.SPACING_S > fromS && grid.timeS()[i] < untilS;
+        }
+    }
+
+    /** Whether a step that may be in force at a time holds the kiln. */
+    private boolean holds(DeadSpell x) {
+        for (int i = grid.at(x.fromS()); i <= grid.at(x.toS()); i++) {
+            for (int k = tracker.byProbe.first()[i];
+                    k <= Math.min(tracker.over - 1, tracker.byProbe.last()[i]);
+                    k++) {
+                if (c.steps().get(k).goal() instanceof Step.Hold) {
+                    return true;
+                }
             }
         }
-        return out;
+        return false;
     }
 
     private double lastDamper() {

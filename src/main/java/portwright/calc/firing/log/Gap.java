@@ -13,7 +13,7 @@ import java.util.List;
  */
 public record Gap(int fromLine, int toLine, double fromS, double toS) {
     /** Longer is a gap in any log: a kiln without power falls by more than any reading's error and may be back within it. */
-    private static final double LONG_S = 3000;
+    static final double LONG_S = 3000;
     /** Longer is a gap in a log that otherwise has a row every minute or few. */
     private static final double SHORT_S = 1200;
 

@@ -1,8 +1,8 @@
 package portwright.calc.firing.log;
 
+import java.util.Arrays;
 import java.util.List;
-import java.util.TreeSet;
-import portwright.calc.firing.Replay;
+import java.util.stream.Stream;
 
 /**
  * Gas used in a record. Between two rows whose pressures differ the change may have been at any time: the middle is taken, and both ends make
@@ -18,6 +18,11 @@ public record GasUse(double kg, double leastKg, double mostKg) {
         return new GasUse(kg, kg, kg);
     }
 
+    /** Whether the range is worth telling: over 2 % of the most, and over 5 g. */
+    public boolean open() {
+        return mostKg - leastKg > 0.02 * mostKg && mostKg - leastKg > 0.005;
+    }
+
     /** Adds up a record; what each step used is added into {@code stepKg}. */
     static GasUse of(Followed f, double[] stepKg) {
         double kg = 0;
@@ -26,14 +31,23 @@ public record GasUse(double kg, double leastKg, double mostKg) {
         List<LogRow> rows = f.c.log().rows();
         boolean column = rows.stream().anyMatch(r -> r.gasPa() != null);
         double pa = Double.NaN;
+        double[] cuts = cuts(f);
+        int cut = 0;
+        double[] rates = rates(f);
         for (int k = 0; k + 1 < rows.size(); k++) {
             LogRow a = rows.get(k);
             LogRow b = rows.get(k + 1);
             pa = a.gasPa() == null ? pa : a.gasPa();
             double next = b.gasPa() == null ? pa : b.gasPa();
             double from = a.timeS();
-            for (double to : cuts(f, from, b.timeS())) {
-                Piece p = column ? piece(f, pa, next, b.gasPa() != null, (from + to) / 2) : planned(f, (from + to) / 2);
+            while (cut < cuts.length && cuts[cut] <= from) {
+                cut++;
+            }
+            while (from < b.timeS()) {
+                double to = cut < cuts.length && cuts[cut] < b.timeS() ? cuts[cut++] : b.timeS();
+                Piece p = column
+                        ? piece(f, pa, next, b.gasPa() != null, (from + to) / 2, rates)
+                        : planned(f, (from + to) / 2, rates);
                 double used = p.middle * (to - from);
                 kg += used;
                 least += p.least * (to - from);
@@ -50,28 +64,21 @@ public record GasUse(double kg, double leastKg, double mostKg) {
     /** Rates, kg/s, and the step that they belong to. */
     private record Piece(int step, double least, double middle, double most) {}
 
-    /** Ends of the pieces between two times, in which interval and possible step stay the same. */
-    private static TreeSet<Double> cuts(Followed f, double from, double to) {
-        TreeSet<Double> out = new TreeSet<>();
-        out.add(to);
-        double[] grid = f.grid.timeS();
-        for (int i = f.grid.at(from); i < grid.length && grid[i] < to; i++) {
-            out.add(grid[i]);
-        }
-        for (int s = 0; s < f.tracker.earlyS.length; s++) {
-            out.add(f.tracker.earlyS[s]);
-            out.add(f.tracker.lateS[s + 1]);
-        }
-        out.removeIf(t -> !(t > from && t <= to));
-        return out;
+    /** Times at which interval or possible step change. */
+    private static double[] cuts(Followed f) {
+        return Stream.of(f.grid.timeS(), f.tracker.earlyS, f.tracker.lateS)
+                .flatMapToDouble(Arrays::stream)
+                .filter(t -> !Double.isNaN(t))
+                .sorted()
+                .toArray();
     }
 
-    private static Piece piece(Followed f, double pa, double next, boolean written, double t) {
+    private static Piece piece(Followed f, double pa, double next, boolean written, double t, double[] rates) {
         if (Double.isNaN(pa) && Double.isNaN(next)) {
-            Piece p = planned(f, t);
+            Piece p = planned(f, t, rates);
             return new Piece(p.step, 0, p.middle, p.most);
         }
-        double full = rate(f, t);
+        double full = rates[interval(f, t)];
         int step = f.tracker.step[interval(f, t)];
         double a = full * scale(f, Double.isNaN(pa) ? 0 : pa);
         double b = full * scale(f, next);
@@ -84,7 +91,7 @@ public record GasUse(double kg, double leastKg, double mostKg) {
     }
 
     /** Without a gas column: as the plan burns it; around a cone that ends a step either that step's way or the next one's. */
-    private static Piece planned(Followed f, double t) {
+    private static Piece planned(Followed f, double t, double[] rates) {
         int s = f.tracker.step[interval(f, t)];
         double here = burns(f, s) ? 1 : 0;
         double other = here;
@@ -95,7 +102,7 @@ public record GasUse(double kg, double leastKg, double mostKg) {
                 other = t > f.tracker.lateS[k + 1] ? here : burns(f, after(f, k)) ? 1 : 0;
             }
         }
-        double full = here + other > 0 ? rate(f, t) : 0;
+        double full = here + other > 0 ? rates[interval(f, t)] : 0;
         return new Piece(
                 s,
                 f.gapAt(t) ? 0 : full * Math.min(here, other),
@@ -115,10 +122,14 @@ public record GasUse(double kg, double leastKg, double mostKg) {
         return Math.min(f.intervals() - 1, f.grid.at(t));
     }
 
-    /** What the burners take at the design's pressure, kg/s. */
-    private static double rate(Followed f, double t) {
-        int i = interval(f, t);
-        Replay.Setting s = f.setting(i, true);
-        return f.c.gas().at(true, s.damperShare(), f.kelvin[i]).fuelKgPerS();
+    /** What the burners take at the design's pressure in each interval, kg/s. */
+    private static double[] rates(Followed f) {
+        double[] out = new double[f.intervals()];
+        for (int i = 0; i < out.length; i++) {
+            out[i] = f.c.gas()
+                    .at(true, f.setting(i, true).damperShare(), f.kelvin[i])
+                    .fuelKgPerS();
+        }
+        return out;
     }
 }

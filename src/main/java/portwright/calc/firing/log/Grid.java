@@ -11,8 +11,18 @@ import java.util.List;
  * @param damper logged share; NaN where never logged before
  * @param gasPa logged pressure; NaN where never logged before
  * @param reachS how far off the readings are that a point rests on: an edge is smeared that wide
+ * @param backS how far before a point they begin, no less than the reach of the smoothing
+ * @param aheadS how far after it they end, likewise
  */
-record Grid(double[] timeS, double[] kelvin, double[] climbKPerS, double[] damper, double[] gasPa, double[] reachS) {
+record Grid(
+        double[] timeS,
+        double[] kelvin,
+        double[] climbKPerS,
+        double[] damper,
+        double[] gasPa,
+        double[] reachS,
+        double[] backS,
+        double[] aheadS) {
     static final double SPACING_S = 300;
     /** Reach of the smoothing where there are readings enough. */
     static final double HALF_S = 480;
@@ -23,7 +33,15 @@ record Grid(double[] timeS, double[] kelvin, double[] climbKPerS, double[] dampe
         double end = r.get(r.size() - 1).timeS();
         double begin = r.get(0).timeS();
         int n = (int) Math.floor((end - begin) / SPACING_S) + 1;
-        Grid g = new Grid(new double[n], new double[n], new double[n], new double[n], new double[n], new double[n]);
+        Grid g = new Grid(
+                new double[n],
+                new double[n],
+                new double[n],
+                new double[n],
+                new double[n],
+                new double[n],
+                new double[n],
+                new double[n]);
         int from = 0;
         int state = 0;
         double damper = Double.NaN;
@@ -55,12 +73,15 @@ record Grid(double[] timeS, double[] kelvin, double[] climbKPerS, double[] dampe
         double t = timeS[i];
         int a = from;
         int b = to;
+        backS[i] = HALF_S;
+        aheadS[i] = HALF_S;
         reachS[i] = HALF_S;
         if (to - from < 3) {
             a = Math.max(0, from - 1);
             b = Math.min(r.size(), to + 1);
-            reachS[i] = Math.max(
-                    reachS[i], Math.max(t - r.get(a).timeS(), r.get(b - 1).timeS() - t));
+            backS[i] = Math.max(HALF_S, t - r.get(a).timeS());
+            aheadS[i] = Math.max(HALF_S, r.get(b - 1).timeS() - t);
+            reachS[i] = Math.max(backS[i], aheadS[i]);
             if (to - from == 0 && b - a == 2) {
                 double f = (t - r.get(a).timeS())
                         / (r.get(a + 1).timeS() - r.get(a).timeS());

@@ -136,9 +136,7 @@ record Header(
     /** Scale that the name of a column says: true for Celsius, false for Fahrenheit, null for neither. */
     static Boolean celsius(String name) {
         String t = plain(name);
-        return FAHRENHEIT.matcher(t).find()
-                ? Boolean.FALSE
-                : CELSIUS.matcher(t).find() ? Boolean.TRUE : null;
+        return FAHRENHEIT.matcher(t).find() ? Boolean.FALSE : CELSIUS.matcher(t).find() ? Boolean.TRUE : null;
     }
 
     private static boolean isTemperature(String n) {

@@ -10,9 +10,8 @@ import portwright.calc.combustion.AtmosphereLevel;
  * @param stoppedShort records that end before their last goal, from 0: no full firings
  * @param reductionHours since the last oxidising firing; gas burnt in an atmosphere that is not known counts
  * @param oxidisedSince whether an oxidising firing is among the records
- * @param gasUsedKg in all records
- * @param gasLeftKg of what the design's cylinders held before the first record; NaN without a cylinder; negative: more was burnt than
- *     they held, so one was changed or filled
+ * @param gasUsed in all records, with its range
+ * @param cylinderKg what the design's cylinders held before the first record; NaN without a cylinder
  * @param powerShares element power found against asked, one a record; NaN where one does not tell
  * @param resistanceRise of the elements from the first to the last telling record, R/R_first − 1; NaN with fewer than two
  * @param thermocoupleK sure offset at the hottest cone of the last record with cones; NaN without
@@ -22,8 +21,8 @@ public record Ledger(
         List<Integer> stoppedShort,
         double reductionHours,
         boolean oxidisedSince,
-        double gasUsedKg,
-        double gasLeftKg,
+        GasUse gasUsed,
+        double cylinderKg,
         List<Double> powerShares,
         double resistanceRise,
         double thermocoupleK,
@@ -37,7 +36,10 @@ public record Ledger(
     public enum Due {
         /** An oxidising firing before the next reduction. */
         OXIDISING_FIRING,
-        /** The cylinder does not hold another firing like the last; after one that stopped short, like the one that took most. */
+        /**
+         * The least that may be left in the cylinder does not hold another firing like the last, counted as the most that it may have taken;
+         * after one that stopped short, like the one that took most.
+         */
         CYLINDER,
         /** Elements have lost a tenth of their power and more since the first record. */
         ELEMENTS,
@@ -50,6 +52,8 @@ public record Ledger(
         double reduction = 0;
         boolean oxidised = false;
         double gas = 0;
+        double least = 0;
+        double mostGas = 0;
         List<Double> shares = new ArrayList<>();
         double offset = Double.NaN;
         List<Integer> stopped = new ArrayList<>();
@@ -58,7 +62,7 @@ public record Ledger(
             if (!r.reached()) {
                 stopped.add(shares.size());
             }
-            most = Math.max(most, r.gasKg());
+            most = Math.max(most, r.gas().mostKg());
             double hours = r.unknownAtmosphereS() / 3600;
             for (var e : r.atmosphereS().entrySet()) {
                 hours += e.getKey() == AtmosphereLevel.OXIDIZING ? 0 : e.getValue() / 3600;
@@ -70,6 +74,8 @@ public record Ledger(
             }
             reduction += hours;
             gas += r.gasKg();
+            least += r.gas().leastKg();
+            mostGas += r.gas().mostKg();
             shares.add(r.powerShare());
             if (!r.offsets().isEmpty()) {
                 offset = r.offsets().stream()
@@ -87,10 +93,8 @@ public record Ledger(
         if (reduction > 0) {
             due.add(Due.OXIDISING_FIRING);
         }
-        if (cylinderKg - gas
-                < (records.get(records.size() - 1).reached()
-                        ? records.get(records.size() - 1).gasKg()
-                        : most)) {
+        RecordResult last = records.get(records.size() - 1);
+        if (cylinderKg - mostGas < (last.reached() ? last.gas().mostKg() : most)) {
             due.add(Due.CYLINDER);
         }
         if (rise > OLD_SHARE) {
@@ -99,6 +103,25 @@ public record Ledger(
         if (Math.abs(offset) >= ConeCheck.TELLS_K) {
             due.add(Due.THERMOCOUPLE);
         }
-        return new Ledger(stopped, reduction, oxidised, gas, cylinderKg - gas, shares, rise, offset, due);
+        return new Ledger(
+                stopped, reduction, oxidised, new GasUse(gas, least, mostGas), cylinderKg, shares, rise, offset, due);
+    }
+
+    /**
+     * What is likely to be left of the cylinders' fill, kg; NaN without a cylinder; negative: more was burnt than they held, so one was
+     * changed or filled.
+     */
+    public double gasLeftKg() {
+        return cylinderKg - gasUsed.kg();
+    }
+
+    /** The least that may be left, kg; NaN without a cylinder. */
+    public double gasLeftLeastKg() {
+        return Math.max(0, cylinderKg - gasUsed.mostKg());
+    }
+
+    /** The most that may be left, kg; NaN without a cylinder. */
+    public double gasLeftMostKg() {
+        return Math.max(0, cylinderKg - gasUsed.leastKg());
     }
 }

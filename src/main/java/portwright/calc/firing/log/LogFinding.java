@@ -21,6 +21,8 @@ public record LogFinding(
     public enum Kind {
         /** The thermocouple tells nothing: open, pinned, or fallen to the room. */
         DEAD_PROBE,
+        /** The very same figure for hours where the plan holds nothing. */
+        FROZEN,
         /** Nearly all element power is gone, once or in spells: relay, switch, breaker or controller. */
         RELAY,
         /** The elements stay on above what the controller asks: a relay or contactor stuck shut. */

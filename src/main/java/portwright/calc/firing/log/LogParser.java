@@ -6,25 +6,15 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
-import portwright.data.Cones;
 
 /** Reads a logged firing from a table with a header line. Whatever is left out is told by line and reason. */
 public final class LogParser {
     private static final int HEADER_WITHIN = 60;
     private static final String EXAMPLE = "Write a first line such as: time, temp °C, damper %, cone, notes";
-    private static final Pattern CONE = Pattern.compile("(?:cone|\\^|Δ|∆|△)?\\s*(0?\\d{1,2})\\b");
-    private static final Pattern FALLEN = Pattern.compile(
-            "(?:cone|\\^|Δ|∆|△)\\s*(0?\\d{1,2})\\s*(?:is|has|went|just)?\\s*(?:down|fell|fallen|flat|over|dropped|drops)\\b",
-            Pattern.CASE_INSENSITIVE);
-    private static final Pattern NOT_YET =
-            Pattern.compile("start|soft|half|bend|moving|stand|not ", Pattern.CASE_INSENSITIVE);
 
-    private final Cones cones = Cones.load();
     private final List<LogFault> faults = new ArrayList<>();
     private final List<String> remarks = new ArrayList<>();
+    private final ConeCell cones = new ConeCell(faults);
     private final SecondReading second = new SecondReading();
 
     private LogParser() {}
@@ -59,16 +49,23 @@ public final class LogParser {
     }
 
     private FiringLog read(String text) {
-        String[] lines = text.split("\r\n|\n|\r", -1);
+        String[] lines = text.lines().toArray(String[]::new);
         Header h = header(lines);
         List<List<String>> cells = new ArrayList<>();
         List<Integer> numbers = new ArrayList<>();
+        String above = "";
+        int repeated = 0;
         for (int i = h.line(); i < lines.length; i++) {
+            if (lines[i].equals(above) && !lines[i].isBlank()) {
+                repeated++;
+                continue;
+            }
+            above = lines[i];
             if (lines[i].isBlank() || lines[i].startsWith("#")) {
                 continue;
             }
             List<String> row = Cells.split(lines[i], h.delimiter());
-            if (row.stream().allMatch(String::isEmpty)) {
+            if (none(row)) {
                 continue;
             }
             cells.add(row);
@@ -79,16 +76,24 @@ public final class LogParser {
                 .map(r -> r.get(h.temperature()))
                 .toList());
         checkUnits(h, cells);
+        checkCommas(h, cells);
         List<LogRow> rows = new ArrayList<>();
         List<Clock> clocks = new ArrayList<>();
         for (int i = 0; i < cells.size(); i++) {
             row(h, cells.get(i), numbers.get(i), comma, rows, clocks);
         }
+        if (repeated > 0) {
+            remarks.add(repeated + " rows repeat the row above word for word; each counts once");
+        }
+        ScaleDoubt.of(rows, h.celsius()).ifPresent(remarks::add);
         columns(h, Cells.split(lines[h.line() - 1].replaceFirst("^#\\s*", ""), h.delimiter()));
         DeadProbe.Left alive = DeadProbe.leftOut(new Times(h.elapsed(), faults, remarks).order(rows, clocks), faults);
         List<LogRow> timed = alive.rows();
         if (timed.stream().noneMatch(r -> r.kelvin() != null)) {
-            throw new LogException("no row with both a time and a temperature can be used"
+            throw new LogException((second.told()
+                            ? "the first temperature column holds no reading, the second does; take the first one out of the log. "
+                            : "")
+                    + "no row with both a time and a temperature can be used"
                     + (faults.isEmpty()
                             ? ""
                             : "; line " + faults.get(0).line() + ": "
@@ -103,7 +108,12 @@ public final class LogParser {
             remarks.add(second.words(names.get(h.temperature()), names.get(h.second())));
         }
         if (!h.unused().isEmpty()) {
-            remarks.add("columns not used: " + String.join(", ", h.unused().stream().map(i -> '"' + names.get(i) + '"').toList()));
+            remarks.add("columns not used: "
+                    + String.join(
+                            ", ",
+                            h.unused().stream()
+                                    .map(i -> '"' + names.get(i) + '"')
+                                    .toList()));
         }
     }
 
@@ -151,13 +161,26 @@ public final class LogParser {
         }
     }
 
+    /** Decimal commas between commas: every row one cell longer than the header, the cell behind the temperature one digit and never empty. */
+    private static void checkCommas(Header h, List<List<String>> cells) {
+        if (h.delimiter() == ','
+                && h.temperature() + 1 < h.columns()
+                && cells.size() > 2
+                && cells.stream()
+                        .allMatch(r -> r.size() == h.columns() + 1
+                                && r.get(h.temperature() + 1).matches("\\d"))) {
+            throw new LogException("a decimal comma between commas. Write a point, or put ; between cells, in line "
+                    + h.line() + " too");
+        }
+    }
+
     private void row(Header h, List<String> cells, int line, Cells.Comma comma, List<LogRow> rows, List<Clock> clocks) {
         if (cells.size() > h.columns()) {
             if (h.note() == h.columns() - 1) {
                 String rest = String.join(", ", cells.subList(h.note(), cells.size()));
                 cells = new ArrayList<>(cells.subList(0, h.note()));
                 cells.add(rest);
-            } else if (!cells.subList(h.columns(), cells.size()).stream().allMatch(String::isEmpty)) {
+            } else if (!none(cells.subList(h.columns(), cells.size()))) {
                 skip(
                         line,
                         "more cells than the header has names; a decimal comma between commas? Write a point, or put ; between cells");
@@ -171,7 +194,8 @@ public final class LogParser {
             return;
         }
         String note = cell(cells, h.note());
-        String cone = cone(line, cell(cells, h.cone()), note);
+        List<String> down = cones.read(line, cell(cells, h.cone()), note);
+        String cone = down.isEmpty() ? null : down.get(0);
         DamperCell damper = damper(h, line, cell(cells, h.damper()));
         Double gas = pressure(h, line, cell(cells, h.pressure()));
         LogRow row = new LogRow(line, 0, null, damper.share(), damper.travelM(), gas, cone, note);
@@ -187,6 +211,19 @@ public final class LogParser {
         }
         rows.add(row.reading(reading.kelvin()));
         clocks.add(clock);
+        for (int i = 1; i < down.size(); i++) {
+            rows.add(new LogRow(line, 0, null, null, null, null, down.get(i), ""));
+            clocks.add(clock);
+        }
+    }
+
+    private static boolean none(List<String> cells) {
+        for (String s : cells) {
+            if (!s.isEmpty()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private void skip(int line, String reason) {
@@ -229,26 +266,5 @@ public final class LogParser {
             return null;
         }
         return pa;
-    }
-
-    private String cone(int line, String cell, String note) {
-        if (cell.isEmpty() && note.isEmpty()) {
-            return null;
-        }
-        Matcher m = cell.isEmpty() ? FALLEN.matcher(note) : CONE.matcher(cell.toLowerCase(Locale.ROOT));
-        if (!m.find()) {
-            if (!cell.isEmpty() && !cell.equals("-")) {
-                faults.add(new LogFault(line, false, "cone \"" + cell + "\" is not understood; write 6 or cone 06"));
-            }
-            return null;
-        }
-        if (!cell.isEmpty() && NOT_YET.matcher(cell).find()) {
-            return null;
-        }
-        if (cones.find(m.group(1)).isEmpty()) {
-            faults.add(new LogFault(line, false, "cone " + m.group(1) + " is not in the table (022 to 14)"));
-            return null;
-        }
-        return m.group(1);
     }
 }

@@ -6,7 +6,8 @@ import java.util.regex.Pattern;
 /**
  * The temperature cell of a row.
  *
- * @param kelvin null: the row has none, being written for something else or not understood; NaN: the thermocouple tells nothing
+ * @param kelvin null: the row has none, being written for something else or not understood; NaN: the thermocouple tells nothing;
+ *     infinite: more than any kiln of cones bears
  * @param why what is wrong with the cell; null for nothing
  */
 record Reading(Double kelvin, String why) {
@@ -29,8 +30,13 @@ record Reading(Double kelvin, String why) {
         if (kelvin == null) {
             return new Reading(null, "\"" + text + "\" is no temperature; write 900 or 900 °C");
         }
-        return kelvin < COLDEST_K || kelvin > HOTTEST_K
-                ? new Reading(Double.NaN, "\"" + text + "\" is outside -50 to 1500 °C")
+        if (kelvin > HOTTEST_K) {
+            return new Reading(
+                    Double.POSITIVE_INFINITY,
+                    "\"" + text + "\" is above 1500 °C: no thermocouple reading, or a kiln far too hot");
+        }
+        return kelvin < COLDEST_K
+                ? new Reading(Double.NaN, "\"" + text + "\" is below -50 °C")
                 : new Reading(kelvin, null);
     }
 

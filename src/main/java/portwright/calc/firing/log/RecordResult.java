@@ -68,7 +68,8 @@ public record RecordResult(
             }
             var flow = f.logged.get(i).flow();
             if (f.gapAt(f.grid.timeS()[i] + Grid.SPACING_S / 2)
-                    || Math.abs(f.gasScale(i) - 1) > GAS_SCALE_KNOWN || !(flow.lambda() > 0)) {
+                    || Math.abs(f.gasScale(i) - 1) > GAS_SCALE_KNOWN
+                    || !(flow.lambda() > 0)) {
                 unknown += Grid.SPACING_S;
             } else {
                 air.merge(AtmosphereLevel.of(flow.lambda()), Grid.SPACING_S, Double::sum);

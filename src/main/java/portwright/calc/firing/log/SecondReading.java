@@ -13,9 +13,16 @@ final class SecondReading {
     private record Pair(int line, double differsK) {}
 
     private final List<Pair> pairs = new ArrayList<>();
+    private boolean told;
+
+    /** Whether the second column holds any reading. */
+    boolean told() {
+        return told;
+    }
 
     /** Notes one row; {@code null} and NaN where a column tells nothing. */
     void row(int line, Double firstK, Double secondK) {
+        told |= secondK != null && Double.isFinite(secondK);
         if (firstK != null && secondK != null && Double.isFinite(firstK - secondK)) {
             pairs.add(new Pair(line, secondK - firstK));
         }
@@ -23,7 +30,8 @@ final class SecondReading {
 
     /** What a log's reader should know of the column. */
     String words(String first, String second) {
-        String head = "the temperature is read from column \"" + first + "\"; \"" + second + "\" is only laid beside it: ";
+        String head =
+                "the temperature is read from column \"" + first + "\"; \"" + second + "\" is only laid beside it: ";
         if (pairs.isEmpty()) {
             return head + "no row has both";
         }
@@ -31,7 +39,8 @@ final class SecondReading {
         Pair most = pairs.stream()
                 .max(Comparator.comparingDouble(p -> Math.abs(p.differsK())))
                 .orElseThrow();
-        return head + "in the middle of " + pairs.size() + " rows it reads " + apart(middle) + ", at most " + apart(most.differsK())
+        return head + "in the middle of " + pairs.size() + " rows it reads " + apart(middle) + ", at most "
+                + apart(most.differsK())
                 + " (line " + most.line() + ")"
                 + (Math.abs(middle) > APART_K
                         ? "; so far apart, one of the two is wrong or they measure different places. Cones tell which"

@@ -106,10 +106,18 @@ final class Times {
             double gap = j < rows.size()
                     ? Math.min(60, rows.get(j).timeS() - rows.get(i).timeS())
                     : 60;
+            int lines = j - i == 1
+                    ? 1
+                    : (int) rows.subList(i, j).stream()
+                            .mapToInt(LogRow::line)
+                            .distinct()
+                            .count();
+            int nth = 0;
             for (int k = i; k < j; k++) {
-                out.add(rows.get(k).at(rows.get(k).timeS() - zero + gap * (k - i) / (j - i)));
+                nth += k > i && rows.get(k).line() != rows.get(k - 1).line() ? 1 : 0;
+                out.add(rows.get(k).at(rows.get(k).timeS() - zero + gap * nth / lines));
             }
-            shared += j - i - 1;
+            shared += lines - 1;
             i = j;
         }
         if (shared > 0) {

@@ -54,12 +54,12 @@ final class Tracker {
             lateS[k + 1] = Math.max(lateS[k + 1], startedS);
         }
         byRows = range(new Walk(kelvin, 1, true).step, step);
-        byProbe = range(new Walk(kelvin, 1 + band.lowShare(), true).step, new Walk(kelvin, 1 - band.highShare(), false).step);
+        byProbe = range(
+                new Walk(kelvin, 1 + band.lowShare(), true).step, new Walk(kelvin, 1 - band.highShare(), false).step);
         for (int i = 0; i < g.size(); i++) {
             step[i] = step[i] < over && !(i >= shut && steps.get(step[i]).gas()) ? step[i] : -1;
         }
-        reached = w.s >= over
-                || w.s == over - 1 && atTheEnd(kelvin, log, steps.get(w.s), w.s, w.startK, w.work[w.s]);
+        reached = w.s >= over || w.s == over - 1 && atTheEnd(kelvin, log, steps.get(w.s), w.s, w.startK, w.work[w.s]);
     }
 
     /** First and last possible step of each point. */
@@ -69,11 +69,15 @@ final class Tracker {
         int[] first = new int[g.size()];
         int[] last = new int[g.size()];
         for (int i = 0; i < g.size(); i++) {
-            int reach = g.reachS()[i] > Grid.HALF_S ? (int) Math.ceil(g.reachS()[i] / Grid.SPACING_S) : 0;
-            last[i] = Math.max(step[i], ahead[Math.min(g.size() - 1, i + reach)]);
-            first[i] = Math.min(step[i], behind[Math.max(0, i - reach)]);
+            last[i] = Math.max(step[i], ahead[Math.min(g.size() - 1, i + points(g.aheadS()[i]))]);
+            first[i] = Math.min(step[i], behind[Math.max(0, i - points(g.backS()[i]))]);
         }
         return new Range(first, last);
+    }
+
+    /** Points within a reach; none within that of the smoothing. */
+    private static int points(double reachS) {
+        return reachS > Grid.HALF_S ? (int) Math.ceil(reachS / Grid.SPACING_S) : 0;
     }
 
     /** One way through the steps. */

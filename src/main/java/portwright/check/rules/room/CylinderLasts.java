@@ -68,7 +68,8 @@ public final class CylinderLasts implements Rule {
 
     /** A step that the forecast does not get through burns nobody knows how long. */
     private void unreached(Review review, Findings out) {
-        if (review.supply().timeUnproven().isEmpty() || !review.firing().forecast().known()) {
+        if (review.supply().timeUnproven().isEmpty()
+                || !review.firing().forecast().known()) {
             return;
         }
         var run = review.firing().forecast().value().nominal().steps();

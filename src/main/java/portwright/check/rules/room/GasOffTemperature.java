@@ -72,9 +72,7 @@ public final class GasOffTemperature implements Rule {
                     new Measure(sure, "°C"),
                     new Measure(least, "°C"),
                     "Step " + (s.index() + 1) + " burns gas at " + Say.n(lowest) + " °C"
-                            + (Say.under(lowest, said)
-                                    ? " by the forecast (the steps say " + Say.n(said) + " °C)"
-                                    : "")
+                            + (Say.under(lowest, said) ? " by the forecast (the steps say " + Say.n(said) + " °C)" : "")
                             + "; with the probe's error the chamber may be at " + Say.n(sure) + " °C, under "
                             + Say.n(least) + " °C.",
                     "Shut gas while the reading is still at " + Say.n(lowest + least - sure)

@@ -52,8 +52,8 @@ public final class GasOnTemperature implements Rule {
     /** The steps that open gas: those that burn it after one that does not. */
     private static List<StepTime> openings(List<StepTime> steps) {
         return steps.stream()
-                .filter(s -> s.gas()
-                        && (s.index() == 0 || !steps.get(s.index() - 1).gas()))
+                .filter(s ->
+                        s.gas() && (s.index() == 0 || !steps.get(s.index() - 1).gas()))
                 .toList();
     }
 

@@ -117,16 +117,19 @@ public final class RoomCoRule implements Rule {
 
     /** The stop counts the rich end of the level asked for; what the model itself is not sure of is said beside it. */
     private void richEnd(Review review, RoomReview.Co co, double ceiling, Findings out) {
-        RichEnd.of(review).filter(r -> Say.over(r.peakPpm(), ceiling)).ifPresent(r -> out.add(Say.caution(
-                this,
-                new Measure(r.peakPpm(), "ppm"),
-                new Measure(ceiling, "ppm"),
-                "Set as asked, step " + (r.step() + 1) + " may still burn as rich as lambda " + Say.n(r.lambda())
-                        + " (the rich end of the forecast's band, 5 % of the draws lie beyond): the room would reach "
-                        + Say.n(r.peakPpm()) + " ppm with no wind, over " + Say.n(ceiling) + " ppm.",
-                "Lead at least " + percent(led(co, ceiling, r.peakPpm()))
-                        + " % of the flue gas outdoors, or ask for a leaner level; watch a CO meter and set the plate by the flame.",
-                BAND)));
+        RichEnd.of(review)
+                .filter(r -> Say.over(r.peakPpm(), ceiling))
+                .ifPresent(r -> out.add(Say.caution(
+                        this,
+                        new Measure(r.peakPpm(), "ppm"),
+                        new Measure(ceiling, "ppm"),
+                        "Set as asked, step " + (r.step() + 1) + " may still burn as rich as lambda "
+                                + Say.n(r.lambda())
+                                + " (the rich end of the forecast's band, 5 % of the draws lie beyond): the room would reach "
+                                + Say.n(r.peakPpm()) + " ppm with no wind, over " + Say.n(ceiling) + " ppm.",
+                        "Lead at least " + percent(led(co, ceiling, r.peakPpm()))
+                                + " % of the flue gas outdoors, or ask for a leaner level; watch a CO meter and set the plate by the flame.",
+                        BAND)));
     }
 
     /** The limits over 8 h and 15 min. */

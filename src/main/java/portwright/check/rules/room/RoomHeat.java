@@ -55,7 +55,9 @@ public final class RoomHeat implements Rule {
                             + (air
                                     ? Say.n(h.riseK()) + " K warmer in the long run with no wind."
                                     : "with this little air it grows hotter than anyone can bear."),
-                    "Give the room " + Say.flow(RoomAir.flowForRise(h.heatW() * review.room().swell(), most))
+                    "Give the room "
+                            + Say.flow(RoomAir.flowForRise(
+                                    h.heatW() * review.room().swell(), most))
                             + " of air; keep plastic and people's way out clear of the heat.",
                     limits.source(id(), "caution"),
                     limits.setByUser(id(), "caution")));

@@ -11,6 +11,7 @@ import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import portwright.calc.firing.SyntheticFiring;
 import portwright.calc.firing.SyntheticFiring.Fault;
+import portwright.calc.firing.log.LogFinding.Kind;
 
 /** Logs with few rows, holes, dead probes, two probes, and the newest row first. What is expected is planted or summed by hand. */
 class HardLogsTest {
@@ -63,7 +64,8 @@ class HardLogsTest {
                 }
             }
             GasUse full = RecordResult.of(f.beside(LogParser.parse(f.log()))).gas();
-            GasUse few = RecordResult.of(f.beside(LogParser.parse(table(all[0], thin)))).gas();
+            GasUse few = RecordResult.of(f.beside(LogParser.parse(table(all[0], thin))))
+                    .gas();
             assertThat(full.kg()).as("seed " + seed).isBetween(few.leastKg(), few.mostKg());
             assertThat(few.kg()).as("seed " + seed).isCloseTo(full.kg(), within(0.15 * full.kg()));
         }
@@ -165,7 +167,8 @@ class HardLogsTest {
         assertThat(back.faults()).isEmpty();
         for (int i = 0; i < 61; i++) {
             assertThat(back.rows().get(i).timeS()).isEqualTo(forth.rows().get(i).timeS());
-            assertThat(back.rows().get(i).kelvin()).isEqualTo(forth.rows().get(i).kelvin());
+            assertThat(back.rows().get(i).kelvin())
+                    .isEqualTo(forth.rows().get(i).kelvin());
         }
         assertThat(LogParser.parse("time,temp °C\n23:50,600\n00:50,700\n").remarks())
                 .noneMatch(m -> m.contains("newest"));
@@ -206,5 +209,97 @@ class HardLogsTest {
             assertThat(f.skipped()).isFalse();
             assertThat(f.line()).isEqualTo(3);
         });
+    }
+
+    /** Two cones in one cell or note are both down; the softer one may have lain since the look before (as a potter would read it). */
+    @Test
+    void severalConesInOneRowAreAllRead() {
+        for (String cell : List.of("\"5, 6\"", "5 and 6", "cone 5/cone 6 down", "6+5")) {
+            FiringLog log =
+                    LogParser.parse("elapsed min,temp °C,cone\n0,1000,\n30,1100,04\n60,1180,\n90,1210," + cell + "\n");
+            assertThat(log.cones()).as(cell).extracting(LogRow::cone).containsExactlyInAnyOrder("04", "5", "6");
+            for (LogRow r : log.cones()) {
+                assertThat(r.cone().equals("04") ? 1800.0 : r.timeS())
+                        .as(cell)
+                        .isEqualTo(r.cone().equals("04") ? r.timeS() : 5400);
+                assertThat(log.before(r))
+                        .as(cell + " " + r.cone())
+                        .isEqualTo(r.cone().equals("04") ? 0 : r.cone().equals("5") ? 1800 : 3600);
+            }
+            assertThat(log.remarks()).as(cell).isEmpty();
+        }
+        assertThat(LogParser.parse("elapsed min,temp °C,notes\n0,1000,\n30,1100,cones 04 and 03 down\n")
+                        .cones())
+                .hasSize(2);
+        assertThat(LogParser.parse("elapsed min,temp °C,cone\n0,1000,\n30,1100,6 at 10:05\n")
+                        .cones())
+                .extracting(LogRow::cone)
+                .containsExactly("6");
+    }
+
+    @Test
+    void aScaleThatCannotBeIsDoubted() {
+        assertThat(LogParser.parse("elapsed min,temp °F\n0,20\n300,900\n600,1280\n")
+                        .remarks())
+                .singleElement()
+                .asString()
+                .contains("CHECK THE SCALE", "-7 °C");
+        assertThat(LogParser.parse("elapsed min,temp °C\n0,70\n200,1400\n600,2300\n610,2310\n620,2320\n")
+                        .remarks())
+                .singleElement()
+                .asString()
+                .contains("CHECK THE SCALE", "Fahrenheit");
+        assertThat(LogParser.parse("elapsed min,temp °F\n0,70\n300,1600\n600,2320\n")
+                        .remarks())
+                .isEmpty();
+    }
+
+    @Test
+    void decimalCommasBetweenCommasAreRefused() {
+        assertThatThrownBy(() -> LogParser.parse("elapsed min,temp °C,cone\n0,20,1,\n5,30,4,\n10,41,2,\n"))
+                .hasMessageContaining("decimal comma between commas");
+    }
+
+    /** A reading that stops dead out of a climb for three hours is named, and no fault of power is made of it. */
+    @Test
+    void aFrozenReadingIsNamed() {
+        SyntheticFiring f = new SyntheticFiring(4, Fault.NONE, true);
+        String[] all = f.log().split("\n");
+        List<String> rows = new ArrayList<>();
+        String stuck = null;
+        for (int i = 1; i < all.length; i++) {
+            String[] c = all[i].split(",", -1);
+            long t = Long.parseLong(c[0]);
+            if (t >= 2 * 3600 && t <= 5 * 3600) {
+                stuck = stuck == null ? c[1] : stuck;
+                c[1] = stuck;
+            }
+            rows.add(String.join(",", c));
+        }
+        RecordResult r = RecordResult.of(f.beside(LogParser.parse(table(all[0], rows))));
+        assertThat(r.findings())
+                .extracting(LogFinding::kind)
+                .contains(Kind.FROZEN)
+                .isSubsetOf(Kind.FROZEN, Kind.THERMOCOUPLE);
+        assertThat(RecordResult.of(f.beside(LogParser.parse(f.log()))).findings())
+                .isEmpty();
+    }
+
+    /** A kiln that climbs beyond 1500 °C row by row is no dead probe; one that jumps there is. */
+    @Test
+    void aKilnBeyondTheScaleIsNoDeadProbe() {
+        List<String> rows = new ArrayList<>();
+        for (int m = 0; m <= 600; m += 5) {
+            rows.add(m + "," + (1000 + m));
+        }
+        assertThat(LogParser.parse(table("elapsed min,temp °C", rows)).dead()).isEmpty();
+    }
+
+    @Test
+    void repeatedRowsCountOnce() {
+        FiringLog log = LogParser.parse("elapsed min,temp °C,cone\n0,1000,\n30,1100,04\n30,1100,04\n30,1100,04\n60,1180,\n");
+        assertThat(log.rows()).hasSize(3);
+        assertThat(log.cones()).hasSize(1);
+        assertThat(log.remarks()).singleElement().asString().startsWith("2 rows repeat");
     }
 }

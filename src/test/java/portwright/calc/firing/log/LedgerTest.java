@@ -16,6 +16,11 @@ class LedgerTest {
 
     private static RecordResult record(
             double reductionS, double gasKg, double topC, double share, List<ConeOffset> cones, boolean reached) {
+        return record(reductionS, GasUse.of(gasKg), topC, share, cones, reached);
+    }
+
+    private static RecordResult record(
+            double reductionS, GasUse gas, double topC, double share, List<ConeOffset> cones, boolean reached) {
         return new RecordResult(
                 List.of(),
                 List.of(),
@@ -23,7 +28,7 @@ class LedgerTest {
                 List.of(),
                 reductionS > 0 ? Map.of(AtmosphereLevel.MEDIUM, reductionS) : Map.of(),
                 0,
-                GasUse.of(gasKg),
+                gas,
                 topC + 273.15,
                 share,
                 60,
@@ -86,5 +91,22 @@ class LedgerTest {
         assertThat(l.oxidisedSince()).isFalse();
         assertThat(l.reductionHours()).isCloseTo(2, within(1e-12));
         assertThat(l.due()).contains(Ledger.Due.OXIDISING_FIRING);
+    }
+
+    /** What may be left is the fill less the most and less the least that may have gone; the next cylinder is due by the least (arithmetic). */
+    @Test
+    void gasLeftCarriesTheRange() {
+        GasUse used = new GasUse(2, 1.5, 3);
+        Ledger l = Ledger.of(List.of(record(7200, used, 1280, 1, List.of(), true)), 5.5);
+        assertThat(l.gasLeftKg()).isCloseTo(3.5, within(1e-12));
+        assertThat(l.gasLeftLeastKg()).isCloseTo(2.5, within(1e-12));
+        assertThat(l.gasLeftMostKg()).isCloseTo(4, within(1e-12));
+        assertThat(l.due()).contains(Ledger.Due.CYLINDER);
+        assertThat(Ledger.of(List.of(record(7200, used, 1280, 1, List.of(), true)), 6.1)
+                        .due())
+                .doesNotContain(Ledger.Due.CYLINDER);
+        assertThat(Ledger.of(List.of(record(7200, used, 1280, 1, List.of(), true)), 2.9)
+                        .gasLeftLeastKg())
+                .isZero();
     }
 }

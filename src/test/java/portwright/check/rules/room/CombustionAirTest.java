@@ -41,7 +41,8 @@ class CombustionAirTest {
         "770 cm2, 0.2 m, 2.8 m, 'room\"', no"
     })
     void twoOpenings(String area, String low, String high, String more, String enough) {
-        CheckResult r = check(LARGE + String.format(CLOSED, opening(area, low, more) + "," + opening(area, high, more)));
+        CheckResult r =
+                check(LARGE + String.format(CLOSED, opening(area, low, more) + "," + opening(area, high, more)));
         assertThat(cautions(r)).isEqualTo(enough.equals("no"));
     }
 

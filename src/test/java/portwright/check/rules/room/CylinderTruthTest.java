@@ -54,8 +54,7 @@ class CylinderTruthTest {
         assertThat(r.lighting()).isEqualTo(Verdict.INCOMPLETE);
         CheckResult usual =
                 TestDesigns.check(TestDesigns.edit(TestDesigns.outdoors(), "supply.cylinder.diameter=\"12.5 in\""));
-        assertThat(r.figures().boilOffKgPerH())
-                .isCloseTo(usual.figures().boilOffKgPerH(), within(1e-9));
+        assertThat(r.figures().boilOffKgPerH()).isCloseTo(usual.figures().boilOffKgPerH(), within(1e-9));
     }
 
     /**

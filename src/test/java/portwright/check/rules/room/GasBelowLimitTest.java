@@ -75,8 +75,9 @@ class GasBelowLimitTest {
     @Test
     @Tag("regression")
     void theColdEndOfTheBandCautions() {
-        String edit = "kiln.power=\"2.8 kW\" ; firing.steps=[{\"to\":\"840 °C\",\"rate\":\"100 °C/h\",\"heat\":\"electric\"},"
-                + "{\"hold\":\"30 min\",\"heat\":\"both\",\"ports\":\"open\",\"atmosphere\":\"light\"}]";
+        String edit =
+                "kiln.power=\"2.8 kW\" ; firing.steps=[{\"to\":\"840 °C\",\"rate\":\"100 °C/h\",\"heat\":\"electric\"},"
+                        + "{\"hold\":\"30 min\",\"heat\":\"both\",\"ports\":\"open\",\"atmosphere\":\"light\"}]";
         Review r = review(TestDesigns.edit(TestDesigns.outdoors(), edit));
         assertThat(r.firing().forecast().value().nominal().steps().get(0).reached())
                 .isTrue();
@@ -92,14 +93,16 @@ class GasBelowLimitTest {
     void withoutAForecastAnOpeningIsNotChecked() {
         CheckResult r = TestDesigns.check(TestDesigns.edit(TestDesigns.outdoors(), "firing.load=-"));
         assertThat(TestDesigns.lacking(r))
-                .anyMatch(n -> n.rule().equals("gas-on-temperature") && n.needs().contains("firing.load"));
+                .anyMatch(
+                        n -> n.rule().equals("gas-on-temperature") && n.needs().contains("firing.load"));
         assertThat(r.lighting()).isEqualTo(Verdict.INCOMPLETE);
     }
 
     /** 320 K at 1000 °C/h would take 19 min; no kiln of this kind does that. The gas is that of the real climb, the same as at full power. */
     @Test
     void anImpossibleRateBurnsNoLessGas() {
-        String step = ",{\"to\":\"1220 °C\",\"rate\":\"%s\",\"heat\":\"both\",\"atmosphere\":\"medium\",\"ports\":\"open\"}";
+        String step =
+                ",{\"to\":\"1220 °C\",\"rate\":\"%s\",\"heat\":\"both\",\"atmosphere\":\"medium\",\"ports\":\"open\"}";
         StepTime rated = review(steps(CLIMB + step.formatted("1000 °C/h")))
                 .supply()
                 .steps()
@@ -110,7 +113,9 @@ class GasBelowLimitTest {
                 .steps()
                 .value()
                 .get(1);
-        assertThat(rated.seconds()).isGreaterThan(320.0 / 1000 * 3600).isCloseTo(full.seconds(), within(30.0)); // one time step
+        assertThat(rated.seconds())
+                .isGreaterThan(320.0 / 1000 * 3600)
+                .isCloseTo(full.seconds(), within(30.0)); // one time step
         StepTime slow = review(steps(CLIMB + step.formatted("40 °C/h")))
                 .supply()
                 .steps()

@@ -79,7 +79,8 @@ class NeverReassuringTest {
     @Test
     void aTimeThatOnlyTheForecastGivesIsNotGuessed() {
         List<Case> forecast = cases().stream()
-                .filter(c -> c.hazard.startsWith("H38 cylinder-lasts") && c.unsafe.toString().contains("1217 °C"))
+                .filter(c -> c.hazard.startsWith("H38 cylinder-lasts")
+                        && c.unsafe.toString().contains("1217 °C"))
                 .filter(c -> FORECAST.contains(c.path))
                 .toList();
         assertThat(forecast).hasSameSizeAs(FORECAST);

@@ -18,11 +18,12 @@ import portwright.review.RoomReview;
 class ThinAirTest {
     private static final String STEPS = "firing.steps=[{\"to\":\"900 °C\",\"rate\":\"100 °C/h\",\"heat\":\"electric\"},"
             + "{\"hold\":\"30 min\",\"heat\":\"both\",\"atmosphere\":\"medium\",\"ports\":\"open\"}]";
-    private static final String ROOM = " ; room.ledOutdoors=\"50 %%\" ; room.ceiling=\"5 m\" ; room.altitude=\"%d m\" ; ";
+    private static final String ROOM =
+            " ; room.ledOutdoors=\"50 %%\" ; room.ceiling=\"5 m\" ; room.altitude=\"%d m\" ; ";
 
     private static RoomReview room(int metres, String more) {
-        return Review.of(TestDesigns.design(TestDesigns.edit(
-                        TestDesigns.studio(), STEPS + String.format(ROOM, metres) + more)))
+        return Review.of(TestDesigns.design(
+                        TestDesigns.edit(TestDesigns.studio(), STEPS + String.format(ROOM, metres) + more)))
                 .room();
     }
 
@@ -35,8 +36,7 @@ class ThinAirTest {
         RoomReview high = room(metres, "room.hood=-");
         assertThat(high.co().value().madeM3PerS() / sea.co().value().madeM3PerS())
                 .isCloseTo(swell, near);
-        assertThat(high.co().value().calm().peakPpm()
-                        / sea.co().value().calm().peakPpm())
+        assertThat(high.co().value().calm().peakPpm() / sea.co().value().calm().peakPpm())
                 .isCloseTo(swell, near);
         assertThat(high.co().value().flowForCeilingM3PerS() / sea.co().value().flowForCeilingM3PerS())
                 .isCloseTo(swell, near);

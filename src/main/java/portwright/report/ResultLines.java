@@ -1,0 +1,128 @@
+package portwright.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import portwright.calc.combustion.AtmosphereLevel;
+import portwright.calc.firing.log.ConeOffset;
+import portwright.calc.firing.log.Gap;
+import portwright.calc.firing.log.GasUse;
+import portwright.calc.firing.log.RecordResult;
+import portwright.calc.firing.log.Spell;
+import portwright.units.Format;
+
+/** What one record says, in lines, without steps and findings. */
+final class ResultLines {
+    private static final double ZERO_C = 273.15;
+    private static final int MOST_GAPS = 6;
+    private static final String BY_LOG = ", reckoned from the damper as logged";
+    private static final String BY_CARD =
+            ", reckoned from the card's damper settings: the log has no damper column, so this is the plan, not what was";
+
+    private ResultLines() {}
+
+    /** Goal, power, cones, atmosphere, gas, what the record would show, gaps and spells. */
+    static List<ReportLine> of(RecordResult x) {
+        List<ReportLine> b = new ArrayList<>();
+        add(
+                b,
+                "goal",
+                x.reached()
+                        ? "the last step's goal is reached; top reading " + n(x.topK() - ZERO_C, 0) + " °C"
+                        : "the record ends in step "
+                                + (x.steps().get(x.steps().size() - 1).index() + 1)
+                                + ", before its goal; top reading " + n(x.topK() - ZERO_C, 0) + " °C");
+        add(
+                b,
+                "power",
+                Double.isNaN(x.powerShare())
+                        ? "the record does not tell: no 5 minutes at full or fixed element power"
+                        : n(x.powerShare() * 100, 0) + " % of the element power that the steps ask, from "
+                                + n(x.telling(), 0) + " minutes");
+        for (ConeOffset o : x.offsets()) {
+            add(
+                    b,
+                    "cone " + o.cone(),
+                    "down at " + n(o.timeS() / 3600, 2) + " h, reading " + n(o.readingK() - ZERO_C, 0) + " °C: "
+                            + RecordText.offset(o.offsetK()));
+        }
+        for (AtmosphereLevel l : AtmosphereLevel.values()) {
+            if (x.atmosphereS().containsKey(l)) {
+                add(
+                        b,
+                        l.id(),
+                        n(x.atmosphereS().get(l) / 60, 0) + " min with gas" + (x.damperLogged() ? BY_LOG : BY_CARD));
+            }
+        }
+        if (x.unknownAtmosphereS() > 0) {
+            add(
+                    b,
+                    "not known",
+                    n(x.unknownAtmosphereS() / 60, 0)
+                            + " min with gas at a pressure away from the design's, or without readings");
+        }
+        add(b, "gas used", gas(x));
+        add(
+                b,
+                "loss shown",
+                Double.isNaN(x.smallestLoss())
+                        ? "the record cannot tell of a lost element: too little time at full or fixed power, warm, with readings often enough"
+                        : x.smallestLoss() >= 1
+                                ? "the record cannot tell of a lost element"
+                                : "a lasting loss of less than " + n(x.smallestLoss() * 100, 0)
+                                        + " % of the element power cannot be told from what a sound kiln may show");
+        if (!x.damperLogged() && x.gas().mostKg() > 0) {
+            add(
+                    b,
+                    "damper",
+                    x.smallestAir() < 1
+                            ? "not logged; one that stands open by less than " + n(x.smallestAir() * 100, 0)
+                                    + " % of the way from the plan to all open cannot be told from this climb"
+                            : "not logged; even one all open cannot be told from this climb. Note it in the next firing");
+        }
+        int shown = 0;
+        for (Gap g : x.gaps()) {
+            if (shown++ < MOST_GAPS) {
+                add(
+                        b,
+                        "gap",
+                        "no reading between lines " + Math.min(g.fromLine(), g.toLine()) + " and "
+                                + Math.max(g.fromLine(), g.toLine()) + ", " + n(g.fromS() / 3600, 2) + " to "
+                                + n(g.toS() / 3600, 2) + " h (" + n(g.seconds() / 60, 0)
+                                + " min): what happened there nobody knows, and no finding rests on it");
+            }
+        }
+        if (shown > MOST_GAPS) {
+            add(b, "gap", shown - MOST_GAPS + " more; --json lists all");
+        }
+        for (Spell s : x.spells()) {
+            add(
+                    b,
+                    s.falls() ? "falls" : "stands",
+                    "from " + n(s.fromS() / 3600, 2) + " to " + n(s.toS() / 3600, 2) + " h, " + n(s.fromK() - ZERO_C, 0)
+                            + " to " + n(s.toK() - ZERO_C, 0) + " °C");
+        }
+        return b;
+    }
+
+    /** Gas used, with its range where the rows leave one. */
+    private static String gas(RecordResult x) {
+        GasUse g = x.gas();
+        String kg = n(g.kg(), 2) + " kg";
+        return kg
+                + (g.open()
+                        ? ", between " + n(g.leastKg(), 2) + " and " + n(g.mostKg(), 2)
+                                + " kg: when it was turned between two rows, or in a gap, nobody knows"
+                        : "")
+                + (x.gasLogged()
+                        ? ""
+                        : "; the log has no gas column, so this is the plan's gas over the steps as they went");
+    }
+
+    private static void add(List<ReportLine> out, String name, String value) {
+        out.add(new ReportLine(name, value));
+    }
+
+    private static String n(double v, int decimals) {
+        return Double.isFinite(v) ? Format.plain(v, decimals) : "-";
+    }
+}
