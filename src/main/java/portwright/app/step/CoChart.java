@@ -28,6 +28,9 @@ final class CoChart {
 
     private static final double LINE_PX = 17;
 
+    private static final double LOW_PPM = 1;
+    private static final double BESIDE_PX = 14;
+
     private final GraphicsContext g;
     private final Palette p;
 
@@ -68,8 +71,8 @@ final class CoChart {
         }
         c.line(calm, Ink.INK, 3.4);
         alarms(c, co.calm(), r.family());
-        if (helps) { // after every curve, so that none crosses the words
-            name(c, windy, "with the stated wind: " + grouped(co.stated().peakPpm()), Ink.CELADON, 22);
+        if (helps) {
+            beside(c, calm, "with the stated wind (dashed): " + grouped(co.stated().peakPpm()));
         }
         name(c, calm, "wind still, " + grouped(co.calm().peakPpm()) + " at worst", Ink.INK, -16);
         c.unclip();
@@ -147,6 +150,29 @@ final class CoChart {
             double py = Math.max(c.top() + 12, c.y(best.y()) + dy);
             c.say(words, px, py, 13.5, true, ink, TextAlignment.CENTER, VPos.CENTER, true);
         });
+    }
+
+    /** Words low beside all curves, where there is more room: neither curve nor limit crosses them. */
+    private static void beside(Chart c, List<Pt> widest, String words) {
+        double first = c.right();
+        double last = c.left();
+        for (Pt q : widest) {
+            if (q.y() > LOW_PPM) {
+                first = Math.min(first, c.x(q.x()));
+                last = Math.max(last, c.x(q.x()));
+            }
+        }
+        boolean before = first - c.left() > c.right() - last;
+        c.say(
+                words,
+                before ? first - BESIDE_PX : last + BESIDE_PX,
+                c.y(3 * LOW_PPM),
+                13.5,
+                true,
+                Ink.CELADON,
+                before ? TextAlignment.RIGHT : TextAlignment.LEFT,
+                VPos.CENTER,
+                true);
     }
 
     private static List<Pt> pts(List<RoomCo.Sample> series) {
