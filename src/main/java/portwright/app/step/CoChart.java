@@ -72,7 +72,10 @@ final class CoChart {
         c.line(calm, Ink.INK, 3.4);
         alarms(c, co.calm(), r.family());
         if (helps) {
-            beside(c, calm, "with the stated wind (dashed): " + grouped(co.stated().peakPpm()));
+            beside(
+                    c,
+                    calm,
+                    "with the stated wind (dashed): " + grouped(co.stated().peakPpm()));
         }
         name(c, calm, "wind still, " + grouped(co.calm().peakPpm()) + " at worst", Ink.INK, -16);
         c.unclip();
