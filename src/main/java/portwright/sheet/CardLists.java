@@ -91,9 +91,7 @@ record CardLists(
 
     private static String explosive(CheckResult result) {
         Double s = result.figures() == null ? null : result.figures().unlitGasSeconds();
-        return s == null
-                ? ""
-                : " Unlit gas explodes: pockets at once, the whole chamber after " + Math.round(s) + " s.";
+        return s == null ? "" : " Unlit gas explodes: pockets at once, a cold chamber after " + Math.round(s) + " s.";
     }
 
     /** Those that the lists do not hold already; where a rule computes the hazard only when it found something. */

@@ -28,6 +28,18 @@ public final class UnlitGas {
                 / Dilution.MOLAR_VOLUME_20C;
     }
 
+    /**
+     * How much less gas a hot chamber needs for its lower limit than one at 20 °C: the same volume weighs less, and the limit itself falls by
+     * 0.0721 % a kelvin over 25 °C (modified Burgess and Wheeler law, Zabetakis, US Bureau of Mines Bulletin 627, 1965; from memory). Example:
+     * 408 °C 0.31.
+     *
+     * @param celsius chamber temperature, °C; below 20 °C counts as 20 °C
+     */
+    public static double hotShare(double celsius) {
+        double c = Math.max(20, celsius);
+        return 293.15 / (c + 273.15) * Math.max(0.1, 1 - 0.000721 * Math.max(0, c - 25));
+    }
+
     /** Gas in kg that passes while a flame device closes: {@code m t}. Example: 0.5 kg/h, 20 s: 2.8 g. */
     public static double admittedKg(double gasKgPerS, double closingS) {
         return Check.atLeastZero(gasKgPerS, "the gas") * Check.atLeastZero(closingS, "the closing time");

@@ -296,4 +296,13 @@ class RoomTest {
         assertThatThrownBy(() -> CombustionAir.infiltrationVolumeM3(1000, 0, false))
                 .hasMessageContaining("air changes");
     }
+
+    /** By hand: at 408 °C a gas weighs 293.15/681.15 of its weight at 20 °C; the limit itself is 1 − 0.000721 · 383 = 0.724 of its value at 25 °C. */
+    @Test
+    void aHotChamberNeedsLessGas() {
+        assertThat(UnlitGas.hotShare(20)).isEqualTo(1);
+        assertThat(UnlitGas.hotShare(-10)).isEqualTo(1);
+        assertThat(UnlitGas.hotShare(408)).isCloseTo(0.4304 * 0.7239, within(2e-4));
+        assertThat(UnlitGas.hotShare(3000)).isPositive();
+    }
 }

@@ -16,6 +16,8 @@ import portwright.source.Source;
 
 /** The cylinder boils off what the burners draw, to the end of the gas time. */
 public final class CylinderBoilOff implements Rule {
+    /** Outside measures take in collar and foot; what would hold more than so many times the capacity is another cylinder (judgement). */
+    private static final double LARGEST_FIT = 2.2;
 
     @Override
     public String id() {
@@ -79,15 +81,20 @@ public final class CylinderBoilOff implements Rule {
     private void fits(Review review, Findings out) {
         Double most = review.supply().mostKg();
         var c = review.design().supply().cylinder();
-        if (most == null || !Say.over(c.capacity().si(), most)) {
+        if (most == null) {
+            return;
+        }
+        boolean wide = Say.over(most, LARGEST_FIT * c.capacity().si());
+        if (!wide && !Say.over(c.capacity().si(), most)) {
             return;
         }
         out.add(Say.stop(
                 this,
                 new Measure(c.capacity().si(), "kg"),
                 new Measure(most, "kg"),
-                "A cylinder " + c.diameter().typed() + " wide and " + c.length().typed() + " long holds at most "
-                        + Say.n(most) + " kg by its filling limit; supply.cylinder.capacity says "
+                "A cylinder " + c.diameter().typed() + " wide and " + c.length().typed() + " long holds "
+                        + (wide ? "about " : "at most ") + Say.n(most)
+                        + " kg by its filling limit; supply.cylinder.capacity says "
                         + Say.n(c.capacity().si()) + " kg: one of the three is wrong.",
                 "Measure diameter and length outside, and take the capacity as 0.42 of the water capacity stamped on the collar.",
                 SafetyNumber.named("fill-by-weight").source()));

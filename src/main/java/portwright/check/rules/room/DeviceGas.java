@@ -16,6 +16,11 @@ import portwright.review.RoomReview;
  */
 record DeviceGas(double grams, double share, double longestS) {
 
+    /** The same against what a chamber of so many °C needs. */
+    DeviceGas at(double celsius) {
+        return new DeviceGas(grams, share / UnlitGas.hotShare(celsius), longestS);
+    }
+
     /** Null where a burner has no device: then nothing ends the flow. */
     static DeviceGas of(Review review, RoomReview.Unlit unlit) {
         double kg = 0;

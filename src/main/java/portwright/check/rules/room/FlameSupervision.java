@@ -92,7 +92,8 @@ public final class FlameSupervision implements Rule {
                 new Measure(most * limit, "g"),
                 "Before they shut the flame devices let in " + Say.n(gas.grams()) + " g together (longest "
                         + Say.n(gas.longestS()) + " s); " + Say.n(limit)
-                        + " g bring the chamber to its lower limit: " + Say.n(gas.share() * 100) + " %, "
+                        + " g bring the cold chamber to its lower limit, less a hot one: " + Say.n(gas.share() * 100)
+                        + " %, "
                         + Say.n(most * 100)
                         + " % is the most. Only a chamber over 760 °C lights that gas before it gathers.",
                 "Fit devices that close within " + Say.n(gas.longestS() * most / gas.share())

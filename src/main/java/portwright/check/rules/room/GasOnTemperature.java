@@ -90,7 +90,7 @@ public final class GasOnTemperature implements Rule {
         double coldest = step.coldest().startC()
                 - ProbeError.at(review.design(), step.coldest().startC()).kelvin();
         if (Say.under(sure, least)) {
-            cold(review, limits, out, reading, new Measure(sure, "°C"), least, working);
+            cold(review, limits, out, reading, new Measure(sure, "°C"), start, working);
         } else if (Say.under(start, working)) {
             out.add(Say.finding(
                     this,
@@ -118,7 +118,8 @@ public final class GasOnTemperature implements Rule {
     }
 
     private void cold(
-            Review review, Limits limits, Findings out, String reading, Measure at, double least, double working) {
+            Review review, Limits limits, Findings out, String reading, Measure at, double start, double working) {
+        double least = Say.toC(limits.value(id(), "stop"));
         String remedy = "Heat by electricity to a reading of " + Say.n(working)
                 + " °C at the coldest place before opening gas.";
         Unstated.jets(this, review, out);
@@ -126,10 +127,12 @@ public final class GasOnTemperature implements Rule {
         RoomReview.Unlit unlit = review.room().unlit().value();
         String time = unlit == null
                 ? ""
-                : " Evenly mixed, unlit gas brings the whole chamber to its lower limit in " + Say.time(unlit.seconds())
+                : " Evenly mixed, unlit gas brings the cold chamber to its lower limit in " + Say.time(unlit.seconds())
                         + " (" + Say.n(unlit.limitKg() * 1000)
                         + " g); a pocket at the burner lights within seconds: no flame, close the valve at once.";
-        DeviceGas device = unlit == null ? null : DeviceGas.of(review, unlit);
+        // the hotter the chamber, the less gas it takes; over the limit it lights by itself
+        DeviceGas cold = unlit == null ? null : DeviceGas.of(review, unlit);
+        DeviceGas device = cold == null ? null : cold.at(Math.min(start, least));
         if (device != null && !Say.over(device.share(), limits.value(id(), "lower-limit-share"))) {
             out.add(Say.finding(
                     this,
@@ -139,7 +142,8 @@ public final class GasOnTemperature implements Rule {
                     reading + ", under " + Say.n(least)
                             + " °C: only the flame devices keep unburnt gas out. Together they let in "
                             + Say.n(device.grams()) + " g before they shut, "
-                            + Say.n(device.share() * 100) + " % of the lower-limit mass." + time,
+                            + Say.n(device.share() * 100)
+                            + " % of what brings the chamber to its lower limit at that temperature." + time,
                     remedy,
                     limits.source(id(), "stop"),
                     limits.setByUser(id(), "stop")));
@@ -148,7 +152,8 @@ public final class GasOnTemperature implements Rule {
         String devices = device == null
                 ? ""
                 : " The flame devices let in " + Say.n(device.grams()) + " g before they shut, "
-                        + Say.n(device.share() * 100) + " % of the lower-limit mass; 25 % is the most.";
+                        + Say.n(device.share() * 100)
+                        + " % of what brings the chamber to its lower limit at that temperature; 25 % is the most.";
         out.add(Say.finding(
                 this,
                 Severity.STOP,

@@ -19,6 +19,9 @@ import portwright.units.Quantity;
 /** Carbon monoxide in the room over the firing. */
 public final class RoomCoRule implements Rule {
 
+    /** A lead outdoors that takes less is none (judgement). */
+    private static final double LEAST_LED = 0.5;
+
     private static final Source NOT_BY_AIR_ALONE =
             Source.judgement("worked cases of room air against flue gas in reduction need more air than rooms have");
     private static final Source BAND = Source.judgement("5 to 95 % of seeded draws of the kiln's draught");
@@ -91,13 +94,16 @@ public final class RoomCoRule implements Rule {
                     remedy(co, co.flowForCeilingM3PerS() * co.ceiling().value() / ceiling, ceiling, calm),
                     limits.source(id(), "stop"),
                     limits.setByUser(id(), "stop")));
-        } else if (co.ledShare() == 0 && co.madeM3PerS() > 0) {
+        } else if (Say.under(co.ledShare(), LEAST_LED) && co.madeM3PerS() > 0) {
             out.add(Say.stop(
                     this,
                     new Measure(calm, "ppm"),
                     null,
                     made + "." + levels + has
-                            + " No hood and no flue leads the gas outdoors: the air of a room alone does not make a gas firing safe, whatever is computed.",
+                            + (co.ledShare() == 0
+                                    ? " No hood and no flue leads the gas outdoors:"
+                                    : " Less than half of the gas is led outdoors:")
+                            + " the air of a room alone does not make a gas firing safe, whatever is computed.",
                     "Hang a hood over the lid that leads outdoors, or fire outdoors.",
                     NOT_BY_AIR_ALONE));
         } else if (Say.over(unburnt(co), ceiling)) {
