@@ -91,7 +91,7 @@ public final class Unread {
         entries.clear();
     }
 
-    /** Follows parts that take another place in their list; what belongs to a part that goes, goes with it. */
+    /** Follows parts that take another place in their list; what belongs to a part that goes, goes with it, and so does an entry whose field has another good value now. */
     void follow(DesignText was, DesignText is) {
         for (Entry e : all()) {
             String to = moved(was, is, e.path());
@@ -117,8 +117,8 @@ public final class Unread {
             return null;
         }
         String parent = path.contains(".") ? path.substring(0, path.lastIndexOf('.')) : path;
-        boolean gone = was.has(path) && !is.has(path) || was.has(parent) && !is.has(parent);
-        return gone ? null : path;
+        boolean gone = was.has(parent) && !is.has(parent);
+        return gone || !was.getJson(path).equals(is.getJson(path)) ? null : path;
     }
 
     /** A field in words: its part or group, then its label. */

@@ -7,26 +7,39 @@ import portwright.check.Verdict;
 
 /** The verdict of the whole design in two lines. "No stop" is the best it says. */
 public record VerdictWords(Verdict sign, String count, String forbids) {
+    private static final String NOT_PROVEN = "drilling and lighting not proven yet";
+
     /** The verdict as far as it is known: before the first whole check, and after one that was called off, less than a stop stays open. */
     public static VerdictWords of(Document doc) {
-        VerdictWords known = of(doc.result(), doc.unread().all().size());
+        int unread = doc.unread().all().size();
+        VerdictWords known = of(doc.result(), unread);
         if (doc.stopped() && known.sign() != Verdict.STOP) {
-            return new VerdictWords(Verdict.INCOMPLETE, "check called off", "drilling and lighting stay open");
+            return new VerdictWords(
+                    Verdict.INCOMPLETE, "check called off", unread == 0 ? NOT_PROVEN : known.forbids());
         }
         return doc.waiting() && !doc.stopped()
                 ? new VerdictWords(Verdict.INCOMPLETE, "checking", "gas, room and firing follow")
                 : known;
     }
 
-    /** The worse of the two verdicts, with what it forbids; {@code unread} fields hold something that cannot be read, so that less than a stop stays open. */
+    /**
+     * The worse of the two verdicts, with what it forbids; {@code unread} fields hold something that cannot be read: nothing is proven then, and what
+     * was found for the last good values is still counted.
+     */
     static VerdictWords of(CheckResult r, int unread) {
         VerdictWords read = of(r);
-        return unread == 0 || read.sign() == Verdict.STOP
-                ? read
+        if (unread == 0) {
+            return read;
+        }
+        String fields = unread + (unread == 1 ? " field unreadable" : " fields unreadable");
+        return read.sign() == Verdict.STOP
+                ? new VerdictWords(Verdict.STOP, read.count() + ", " + fields, read.forbids())
                 : new VerdictWords(
                         Verdict.INCOMPLETE,
-                        unread + (unread == 1 ? " field unreadable" : " fields unreadable"),
-                        "drilling and lighting stay open");
+                        read.sign() == Verdict.CLEAR ? fields : fields + ", " + read.count(),
+                        unread == 1
+                                ? "not proven; nothing prints until it is mended"
+                                : "not proven; nothing prints until they are mended");
     }
 
     /** The worse of the two verdicts, with what it forbids. */
@@ -45,8 +58,8 @@ public record VerdictWords(Verdict sign, String count, String forbids) {
         if (r.drilling() == Verdict.INCOMPLETE || r.lighting() == Verdict.INCOMPLETE) {
             long n = r.notChecked().stream().map(x -> x.rule()).distinct().count();
             String what = r.drilling() == Verdict.INCOMPLETE
-                    ? "drilling and lighting stay open"
-                    : "no stop for drilling; lighting stays open";
+                    ? NOT_PROVEN
+                    : "no stop for drilling; lighting not proven yet";
             return new VerdictWords(Verdict.INCOMPLETE, n + " not checked", what);
         }
         long cautions = r.count(Severity.CAUTION);

@@ -33,6 +33,9 @@ public final class FieldBox extends Steady implements Typed {
     private TextInputControl input;
     private ComboBox<String> choice;
     private boolean filling;
+    /** Whether somebody wrote into the field since it last showed the design: only that is taken. */
+    private boolean written;
+
 
     public FieldBox(FieldModel model) {
         super(3);
@@ -173,6 +176,7 @@ public final class FieldBox extends Steady implements Typed {
         });
         input.textProperty().addListener((o, a, b) -> {
             if (!filling) {
+                written = true;
                 aside(portwright.app.doc.FieldCodec.aside(model.spec(), b));
                 box.getStyleClass().remove("wrong");
             }
@@ -185,7 +189,10 @@ public final class FieldBox extends Steady implements Typed {
         if (input == null) {
             return;
         }
-        model.commit(input.getText() == null ? "" : input.getText());
+        if (written) {
+            written = false;
+            model.commit(input.getText() == null ? "" : input.getText());
+        }
         refreshNow();
     }
 
@@ -199,6 +206,7 @@ public final class FieldBox extends Steady implements Typed {
 
     private void refreshNow() {
         filling = true;
+        written = false;
         String shown = model.shown();
         if (choice != null) {
             choice.setValue(shown);

@@ -5,6 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import portwright.check.CheckResult;
+import portwright.check.Finding;
+import portwright.check.Forbids;
+import portwright.check.Severity;
 import portwright.check.Verdict;
 import portwright.units.Kind;
 
@@ -35,11 +39,72 @@ class UnreadTest {
         assertThat(doc.unread().forbids()).isNull();
     }
 
+    private static CheckResult result(int stops, int cautions) {
+        List<Finding> all = new ArrayList<>();
+        for (int i = 0; i < stops + cautions; i++) {
+            all.add(new Finding(
+                    "port-size",
+                    i < stops ? Severity.STOP : Severity.CAUTION,
+                    Forbids.NOTHING,
+                    List.of(),
+                    null,
+                    null,
+                    "",
+                    "",
+                    null,
+                    false,
+                    List.of()));
+        }
+        Verdict v = stops > 0 ? Verdict.STOP : cautions > 0 ? Verdict.CAUTION : Verdict.CLEAR;
+        return new CheckResult("", v, v, all, List.of(), List.of(), null);
+    }
+
     @Test
     void noVerdictIsBetterThanOpen() {
         VerdictWords good = VerdictWords.of(doc.result(), 0);
         assertThat(VerdictWords.of(doc.result(), 1).sign())
                 .isEqualTo(good.sign() == Verdict.STOP ? Verdict.STOP : Verdict.INCOMPLETE);
+    }
+
+    @Test
+    void theVerdictOfAnUnreadableFieldPermitsNothingAndKeepsItsCounts() {
+        assertThat(VerdictWords.of(result(2, 1), 1))
+                .isEqualTo(new VerdictWords(Verdict.STOP, "2 stops, 1 field unreadable", "read the slip"));
+        assertThat(VerdictWords.of(result(0, 3), 1))
+                .isEqualTo(new VerdictWords(
+                        Verdict.INCOMPLETE,
+                        "1 field unreadable, 3 cautions",
+                        "not proven; nothing prints until it is mended"));
+        assertThat(VerdictWords.of(result(0, 0), 2))
+                .isEqualTo(new VerdictWords(
+                        Verdict.INCOMPLETE,
+                        "2 fields unreadable",
+                        "not proven; nothing prints until they are mended"));
+    }
+
+    @Test
+    void aCorrectedFieldShowsWhatTheDesignTookWhileItsFormIsBuiltAnew() {
+        FieldModel to = new FieldModel(doc, "firing.steps[4]", Catalog.stepFields().get(0));
+        to.commit("1000");
+        assertThat(to.shown()).isEqualTo("1000");
+        List<String> built = new ArrayList<>();
+        doc.listen(c -> {
+            if (c == Document.Change.DESIGN) {
+                built.add(new FieldModel(doc, "firing.steps[4]", Catalog.stepFields().get(0)).shown());
+            }
+        });
+        assertThat(to.commit("cone 5")).isTrue();
+        assertThat(built).containsExactly("cone 5");
+        assertThat(to.error()).isNull();
+        assertThat(doc.unread().forbids()).isNull();
+    }
+
+    @Test
+    void anEntryGoesWhenItsFieldGetsAnotherGoodValueElsewhere() {
+        assertThat(height.commit("18 1/4 in")).isTrue();
+        height.commit("tall");
+        doc.undo();
+        assertThat(doc.unread().all()).isEmpty();
     }
 
     @Test
