@@ -14,8 +14,7 @@ public record VerdictWords(Verdict sign, String count, String forbids) {
         int unread = doc.unread().all().size();
         VerdictWords known = of(doc.result(), unread);
         if (doc.stopped() && known.sign() != Verdict.STOP) {
-            return new VerdictWords(
-                    Verdict.INCOMPLETE, "check called off", unread == 0 ? NOT_PROVEN : known.forbids());
+            return new VerdictWords(Verdict.INCOMPLETE, "check called off", unread == 0 ? NOT_PROVEN : known.forbids());
         }
         return doc.waiting() && !doc.stopped()
                 ? new VerdictWords(Verdict.INCOMPLETE, "checking", "gas, room and firing follow")
@@ -57,9 +56,8 @@ public record VerdictWords(Verdict sign, String count, String forbids) {
         }
         if (r.drilling() == Verdict.INCOMPLETE || r.lighting() == Verdict.INCOMPLETE) {
             long n = r.notChecked().stream().map(x -> x.rule()).distinct().count();
-            String what = r.drilling() == Verdict.INCOMPLETE
-                    ? NOT_PROVEN
-                    : "no stop for drilling; lighting not proven yet";
+            String what =
+                    r.drilling() == Verdict.INCOMPLETE ? NOT_PROVEN : "no stop for drilling; lighting not proven yet";
             return new VerdictWords(Verdict.INCOMPLETE, n + " not checked", what);
         }
         long cautions = r.count(Severity.CAUTION);

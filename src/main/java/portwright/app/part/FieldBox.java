@@ -36,7 +36,6 @@ public final class FieldBox extends Steady implements Typed {
     /** Whether somebody wrote into the field since it last showed the design: only that is taken. */
     private boolean written;
 
-
     public FieldBox(FieldModel model) {
         super(3);
         this.model = model;

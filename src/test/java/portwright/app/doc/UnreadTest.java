@@ -77,20 +77,21 @@ class UnreadTest {
                         "not proven; nothing prints until it is mended"));
         assertThat(VerdictWords.of(result(0, 0), 2))
                 .isEqualTo(new VerdictWords(
-                        Verdict.INCOMPLETE,
-                        "2 fields unreadable",
-                        "not proven; nothing prints until they are mended"));
+                        Verdict.INCOMPLETE, "2 fields unreadable", "not proven; nothing prints until they are mended"));
     }
 
     @Test
     void aCorrectedFieldShowsWhatTheDesignTookWhileItsFormIsBuiltAnew() {
-        FieldModel to = new FieldModel(doc, "firing.steps[4]", Catalog.stepFields().get(0));
+        FieldModel to =
+                new FieldModel(doc, "firing.steps[4]", Catalog.stepFields().get(0));
         to.commit("1000");
         assertThat(to.shown()).isEqualTo("1000");
         List<String> built = new ArrayList<>();
         doc.listen(c -> {
             if (c == Document.Change.DESIGN) {
-                built.add(new FieldModel(doc, "firing.steps[4]", Catalog.stepFields().get(0)).shown());
+                built.add(new FieldModel(
+                                doc, "firing.steps[4]", Catalog.stepFields().get(0))
+                        .shown());
             }
         });
         assertThat(to.commit("cone 5")).isTrue();
