@@ -3,6 +3,8 @@ package portwright.layout;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import portwright.model.Design;
 import portwright.units.Format;
 
@@ -31,7 +33,7 @@ public record DrillOutlook(List<HoleOdds> odds, List<Wander> wander, DrillError 
         return new DrillOutlook(Tolerance.odds(design), Tolerance.wander(design), DrillError.of(design));
     }
 
-    /** Share of drillings that end with all holes inside every stop limit, at least; 0 to 1. */
+    /** Share of drillings that end with all holes inside every limit that forbids drilling, at least; 0 to 1. */
     public double allInside() {
         return Math.max(0, 1 - odds.stream().mapToDouble(HoleOdds::stop).sum());
     }
@@ -59,7 +61,7 @@ public record DrillOutlook(List<HoleOdds> odds, List<Wander> wander, DrillError 
         double percent = 100 * allInside();
         String share = percent > 99.95 ? "more than 99.9" : Format.plain(percent, 1);
         return "Drilled by hand (" + error.words() + "), " + share
-                + " of 100 such kilns end with every hole inside every stop limit"
+                + " of 100 such kilns end with every hole inside every limit that forbids drilling"
                 + (allInside() < HoleOdds.TARGET
                         ? ", under the " + Format.plain(100 * HoleOdds.TARGET, 0) + " aimed at: drill with a guide. "
                                 + blame()
@@ -80,12 +82,21 @@ public record DrillOutlook(List<HoleOdds> odds, List<Wander> wander, DrillError 
         if (nudge == 0) {
             return most + ". ";
         }
-        int bearing = (int) Math.round(Math.toDegrees(Math.atan2(worst.nudgeX(), worst.nudgeY())) / 45);
         boolean wall = wander.stream().anyMatch(w -> w.wall() && w.hole().equals(worst.hole()));
-        String[] words = wall ? WALL : SLAB;
-        return most + "; its mark " + Format.plain(nudge, 1) + " mm to "
-                + words[Math.floorMod(bearing, words.length)] + (wall ? ", seen from inside," : "") + " makes that "
+        return most + "; its mark " + shift(worst, wall) + (wall ? ", seen from inside," : "") + " makes that "
                 + Format.plain(100 * worst.stopNudged(), 1) + ". ";
+    }
+
+    /** A shift of a mark along its two axes, so that a ruler can follow it. */
+    private static String shift(HoleOdds o, boolean wall) {
+        String[] ahead = wall ? new String[] {"up", "down"} : new String[] {"to the back", "to the front"};
+        return Stream.of(along(o.nudgeX(), "to the right", "to the left"), along(o.nudgeY(), ahead[0], ahead[1]))
+                .filter(w -> !w.isEmpty())
+                .collect(Collectors.joining(" and "));
+    }
+
+    private static String along(double mm, String over, String under) {
+        return Math.abs(mm) < 0.05 ? "" : Format.plain(Math.abs(mm), 1) + " mm " + (mm > 0 ? over : under);
     }
 
     private static String room(Wander w) {

@@ -167,6 +167,17 @@ class ToleranceTest {
         assertThat(DrillOutlook.towards(w)).isEqualTo("the top");
     }
 
+    /** The words give both parts of the shift, as a ruler needs them. */
+    @Test
+    void aShiftIsToldAlongBothAxes() {
+        HoleOdds odds = new HoleOdds("inlet A", 0.2, 0.003, java.util.Map.of("edge-distance", 0.2), 2.8, -6.8, 0.001);
+        String words = new DrillOutlook(
+                        java.util.List.of(odds), Tolerance.wander(beside(2)), new DrillError(1.5, 2, 0.03, 2))
+                .words();
+        assertThat(words).contains("its mark 2.8 mm to the right and 6.8 mm to the front makes that 0.1.");
+        assertThat(words).contains("80 of 100").contains("forbids drilling, under the 99 aimed at");
+    }
+
     /** A wall port 1.5 mm below where the groove's clearance ends, by a plain simulation of a leaning, widening bore that starts outside. */
     @Test
     void wallOddsAgainstDirectSimulationOfALeaningBore() {

@@ -21,7 +21,9 @@ class ProposalDeskTest {
         ProposalDesk desk = new ProposalDesk(doc, window::add, () -> {});
         search(desk);
         assertThat(desk.found().best()).isNotEmpty();
-        assertThat(desk.outlook(0)).startsWith("Drilled by hand (").contains("inside every stop limit");
+        assertThat(desk.outlook(0))
+                .startsWith("Drilled by hand (")
+                .contains("inside every limit that forbids drilling");
         int ports = doc.design().ports().size();
         assertThat(desk.take(desk.found().best().get(0))).isEmpty();
         assertThat(doc.design().ports()).hasSize(ports);
