@@ -19,7 +19,9 @@ import portwright.file.DesignText;
  * stand. Places of ports are the plan that is made here and do not.
  */
 public final class Borrowed {
+    private static final String TITLE = "title";
     private static final List<String> ROOTS = List.of(
+            TITLE,
             "kiln",
             "shelves",
             "burners",
@@ -120,6 +122,16 @@ public final class Borrowed {
             return a;
         });
         changed();
+    }
+
+    /** Whether the design still bears the starter's title, which stands on every sheet. */
+    public boolean title() {
+        return is(TITLE);
+    }
+
+    /** How many of the kiln's measures are still the starter's: the title is none. */
+    public int unmeasured() {
+        return of(Step.KILN).size() - (title() ? 1 : 0);
     }
 
     /** How many values of a step were said to be right all at once and can be taken back. */

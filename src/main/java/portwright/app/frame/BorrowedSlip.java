@@ -72,7 +72,11 @@ final class BorrowedSlip extends VBox {
                 .collect(Collectors.joining(", "));
         return SlipView.caution(
                 head(now.counts.get(Step.PAPER.ordinal())),
-                where + ". Holes drilled after another kiln's measures do not fit yours: measure before you drill.",
+                (doc.borrowed().title()
+                                ? "The title is the starter's too: \"" + doc.text().get("title").orElse("")
+                                        + "\" stands on every sheet. "
+                                : "")
+                        + where + ". Holes drilled after another kiln's measures do not fit yours: measure before you drill.",
                 Notices.button("Show the first", () -> go.accept(now.first)));
     }
 }
