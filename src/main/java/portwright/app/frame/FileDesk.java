@@ -170,6 +170,9 @@ public final class FileDesk {
             return false;
         }
         become(work.text(), work.file(), null, true);
+        if (doc.borrowed().starter() == null) {
+            Starters.find(work.starter()).ifPresent(t -> doc.borrowed().from(work.starter(), t, Set.of()));
+        }
         return true;
     }
 
