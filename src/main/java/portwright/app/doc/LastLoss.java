@@ -65,7 +65,7 @@ public record LastLoss(String head, String words, String undo) {
                 hold
                         ? "It holds now and rises no more: the firing may end lower. To reach the goal first and then hold, undo and add a step for the hold."
                         : "What was typed rules it out. Undo brings it back, here or with Ctrl+Z.",
-                "Undo " + e.name()));
+                "Undo"));
     }
 
     private static String value(DesignText t, String item, String key) {
