@@ -1,13 +1,16 @@
 package portwright.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.List;
 import javafx.application.Platform;
+import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Labeled;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
@@ -20,6 +23,7 @@ import portwright.app.doc.Document;
 import portwright.app.doc.HomeFolder;
 import portwright.app.doc.Picture;
 import portwright.app.doc.Step;
+import portwright.app.doc.Unread;
 import portwright.app.frame.MainView;
 import portwright.app.frame.Shell;
 import portwright.app.part.FieldBox;
@@ -136,6 +140,51 @@ class SideSlipsTest {
                     .isGreaterThanOrEqualTo(
                             frame.localToScene(frame.getLayoutBounds()).getMaxY());
             assertThat(flats.lookup(".aside").isVisible()).isFalse();
+        });
+    }
+
+    private double seenAt(String path) {
+        FieldBox f = field(path);
+        lay();
+        return f.localToScene(0, 0).getY();
+    }
+
+    private ScrollPane side() {
+        return (ScrollPane) view.lookup(".side-scroll");
+    }
+
+    @Test
+    void aSlipThatComesOrGoesAboveTheFormMovesNoFieldUnderTheHand() {
+        Toolkit.run(() -> {
+            view.go(Step.KILN);
+            lay();
+            side().setVvalue(0.3);
+            double was = seenAt("kiln.height");
+            double scrolled = side().getVvalue();
+            doc.unread().put(new Unread.Entry("kiln.wall.thickness", "wall thickness", "x", "no length", "2 1/2 in"));
+            assertThat(seenAt("kiln.height")).isCloseTo(was, within(1.0));
+            assertThat(side().getVvalue()).isGreaterThan(scrolled);
+            doc.unread().settle("kiln.wall.thickness");
+            assertThat(seenAt("kiln.height")).isCloseTo(was, within(1.0));
+        });
+    }
+
+    @Test
+    void whatWasDeletedIsNamedInSightWhereverTheSideIsScrolled() {
+        Toolkit.run(() -> {
+            lay();
+            side().setVvalue(1);
+            lay();
+            String name = doc.design().ports().get(0).name();
+            doc.select(name);
+            view.board().press("delete");
+            Button undo = button("Undo delete " + name);
+            lay();
+            Bounds b = undo.localToScene(undo.getLayoutBounds());
+            Bounds scrolling = side().localToScene(side().getLayoutBounds());
+            assertThat(b.getMinY()).isGreaterThanOrEqualTo(scrolling.getMaxY());
+            assertThat(b.getMaxY()).isLessThanOrEqualTo(stage.getScene().getHeight());
+            assertThat(undo.getParent().isVisible()).isTrue();
         });
     }
 

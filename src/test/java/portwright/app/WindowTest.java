@@ -144,7 +144,7 @@ class WindowTest {
     void everyStarterOpensOnEveryStepAndView() {
         for (String name : Starters.names()) {
             Toolkit.run(() -> {
-                shell.files().starter(name);
+                shell.files().starter(name, "");
                 for (Step s : Step.values()) {
                     view.go(s);
                     view.layout();

@@ -102,7 +102,7 @@ class DiskTroubleTest {
             Path folder = disk.folder();
             DesignText old = Starters.find("octagon-17").orElseThrow();
             Recovery recovery = new Recovery(new HomeFolder(folder), "w");
-            assertThat(recovery.keep(old, null)).isTrue();
+            assertThat(recovery.keep(old, null, null)).isTrue();
             for (String name : List.of("a.pdf", "holes.csv")) {
                 Files.writeString(folder.resolve(name), "old " + name);
             }
@@ -111,7 +111,7 @@ class DiskTroubleTest {
                 refuses(folder, args);
             }
             refuses(folder, "export", design.toString(), "--part", "floor", "--svg", folder.toString());
-            assertThat(recovery.keep(old.setText("title", "x"), null))
+            assertThat(recovery.keep(old.setText("title", "x"), null, null))
                     .as("autosave says so")
                     .isFalse();
             Path copy;
@@ -135,7 +135,7 @@ class DiskTroubleTest {
                 refuses(disk.folder(), writers(disk.folder()).get(name));
             }
             assertThat(new Recovery(new HomeFolder(disk.folder()), "w")
-                            .keep(Starters.find("octagon-17").orElseThrow(), null))
+                            .keep(Starters.find("octagon-17").orElseThrow(), null, null))
                     .isFalse();
         }
     }

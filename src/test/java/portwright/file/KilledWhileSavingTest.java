@@ -44,7 +44,7 @@ class KilledWhileSavingTest {
             @Override
             void write(Path target, byte[] bytes) {
                 HomeFolder home = new HomeFolder(target.getParent());
-                new Recovery(home, "w").keep(DesignText.read(text(bytes)).document(), null);
+                new Recovery(home, "w").keep(DesignText.read(text(bytes)).document(), null, null);
             }
         };
 

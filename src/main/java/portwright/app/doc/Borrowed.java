@@ -1,21 +1,27 @@
 package portwright.app.doc;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import portwright.file.DesignText;
 
 /**
  * Which values of a design are still those of the starter that it was made from: facts of another kiln, burner or room until somebody types
- * the own ones or says that they are right. A state of the window, not of the design file. Places of ports and steps of the firing are plans,
- * not facts, and do not count.
+ * the own ones or says that they are right. A state of the window, not of the design file. Steps of the firing count: they are fired as they
+ * stand. Places of ports are the plan that is made here and do not.
  */
 public final class Borrowed {
+    private static final String TITLE = "title";
     private static final List<String> ROOTS = List.of(
+            TITLE,
             "kiln",
             "shelves",
             "burners",
@@ -24,6 +30,7 @@ public final class Borrowed {
             "room",
             "firing.load",
             "firing.shelvesMass",
+            "firing.steps",
             "firing.prices");
     private static final Set<String> POINT = Set.of("at", "size", "offset");
     private static final Set<String> ONE_FIELD = Set.of("posts", "path", "points", "panels", "flameSafety");
@@ -32,6 +39,9 @@ public final class Borrowed {
     private final Supplier<DesignText> text;
     private final Runnable heard;
     private final Set<String> own = new TreeSet<>();
+    /** Keys that were said to be right all at once, by step, until that is taken back or closed. */
+    private final Map<Step, Set<String>> said = new EnumMap<>(Step.class);
+
     private String starter;
     private DesignText from;
     /** The design to which {@link #all} belongs; null when it has to be counted anew. */
@@ -53,6 +63,7 @@ public final class Borrowed {
         starter = name;
         from = starterText;
         own.clear();
+        said.clear();
         own.addAll(right);
         changed();
     }
@@ -62,6 +73,7 @@ public final class Borrowed {
         starter = null;
         from = null;
         own.clear();
+        said.clear();
         counted = null;
     }
 
@@ -87,10 +99,9 @@ public final class Borrowed {
                 || ROOTS.stream().noneMatch(path::startsWith)) {
             return false;
         }
-        String there = inStarter(path);
-        return there != null
-                && text.get().has(path)
-                && text.get().getJson(path).equals(from.getJson(there))
+        return text.get().has(path)
+                && inStarter(path).stream()
+                        .anyMatch(there -> text.get().getJson(path).equals(from.getJson(there)))
                 && !own.contains(key(path));
     }
 
@@ -102,9 +113,41 @@ public final class Borrowed {
         }
     }
 
-    /** All values of a step are right. */
+    /** All values of a step are right; {@link #takeBack} until {@link #close}. */
     public void confirm(Step step) {
-        own.addAll(of(step).stream().map(this::key).toList());
+        Set<String> keys = new TreeSet<>(of(step).stream().map(this::key).toList());
+        own.addAll(keys);
+        said.merge(step, keys, (a, b) -> {
+            a.addAll(b);
+            return a;
+        });
+        changed();
+    }
+
+    /** Whether the design still bears the starter's title, which stands on every sheet. */
+    public boolean title() {
+        return is(TITLE);
+    }
+
+    /** How many of the kiln's measures are still the starter's: the title is none. */
+    public int unmeasured() {
+        return of(Step.KILN).size() - (title() ? 1 : 0);
+    }
+
+    /** How many values of a step were said to be right all at once and can be taken back. */
+    public int said(Step step) {
+        return said.getOrDefault(step, Set.of()).size();
+    }
+
+    /** The values of a step that were said to be right all at once are the starter's again. */
+    public void takeBack(Step step) {
+        own.removeAll(said.getOrDefault(step, Set.of()));
+        close(step);
+    }
+
+    /** What was said of a whole step stands. */
+    public void close(Step step) {
+        said.remove(step);
         changed();
     }
 
@@ -139,35 +182,42 @@ public final class Borrowed {
         }
     }
 
-    /** The field with its part's name instead of its place in the list: it stays the same when the list changes. */
+    /** The field with its part's name instead of its place in the list, so that it stays the same when the list changes; without a name, with the value. */
     private String key(String path) {
-        Matcher m = ITEM.matcher(path);
-        return !m.matches()
-                ? path
-                : m.group(1) + "["
-                        + text.get()
-                                .get(m.group(1) + "[" + m.group(2) + "].name")
-                                .orElse(m.group(2)) + "]"
-                        + m.group(3);
-    }
-
-    /** The same field in the starter, found by the name of its part; a part that only took another name by its place; null when there is none. */
-    private String inStarter(String path) {
         Matcher m = ITEM.matcher(path);
         if (!m.matches()) {
             return path;
+        }
+        Optional<String> name = text.get().get(m.group(1) + "[" + m.group(2) + "].name");
+        return m.group(1) + "[" + name.orElse(m.group(2)) + "]" + m.group(3)
+                + (name.isPresent() ? "" : "=" + text.get().getJson(path).orElse(""));
+    }
+
+    /**
+     * Where the starter may hold the same field: by the name of its part; by its place when the part only took another name or has none; of nameless
+     * parts, also by its place from the end when some were deleted.
+     */
+    private List<String> inStarter(String path) {
+        Matcher m = ITEM.matcher(path);
+        if (!m.matches()) {
+            return List.of(path);
         }
         String list = m.group(1);
         List<String> there = Parts.names(from, list);
         List<String> here = Parts.names(text.get(), list);
         int i = Integer.parseInt(m.group(2));
         if (i >= here.size()) {
-            return null;
+            return List.of();
+        }
+        if (!from.has(list + "[0].name")) {
+            return IntStream.of(i, i + Math.max(0, there.size() - here.size()))
+                    .mapToObj(at -> list + "[" + at + "]" + m.group(3))
+                    .toList();
         }
         int at = there.indexOf(here.get(i));
         if (at < 0 && i < there.size() && !here.contains(there.get(i))) {
             at = i;
         }
-        return at < 0 ? null : list + "[" + at + "]" + m.group(3);
+        return at < 0 ? List.of() : List.of(list + "[" + at + "]" + m.group(3));
     }
 }

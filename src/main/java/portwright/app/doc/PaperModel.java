@@ -185,7 +185,7 @@ public final class PaperModel {
     }
 
     private SheetOptions options(boolean despite) {
-        int unmeasured = doc.borrowed().of(Step.KILN).size();
+        int unmeasured = doc.borrowed().unmeasured();
         return new SheetOptions(Paper.parse(paper), part, face, factor(true), factor(false), despite, unmeasured);
     }
 

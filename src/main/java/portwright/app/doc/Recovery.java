@@ -13,14 +13,20 @@ import portwright.file.ReadResult;
 
 /**
  * A copy of unsaved work, written while it is being done. A copy whose program is gone is what a crash left behind.
- * First line: the design's file, empty for a design that has none; then the design.
+ * First line: the design's file, empty for a design that has none, and after a tab the starter it was made from; then the design.
  */
 public final class Recovery {
     private static final String FOLDER = "recovery";
     private static final String END = ".design";
+    private static final String CUT = "\t";
 
-    /** What a crash left behind. */
-    public record Left(Path copy, Path file, DesignText text) {
+    /**
+     * What a crash left behind.
+     *
+     * @param file null for a design that was never saved
+     * @param starter that it was made from; empty for none
+     */
+    public record Left(Path copy, Path file, String starter, DesignText text) {
         /** The design's own file in words. */
         public String words() {
             return file == null
@@ -39,13 +45,16 @@ public final class Recovery {
                 folder == null ? null : folder.resolve(ProcessHandle.current().pid() + "-" + window + END);
     }
 
-    /** Writes the copy whole or not at all. */
-    public boolean keep(DesignText text, Path file) {
+    /** Writes the copy whole or not at all; {@code starter} null for a design that was made from none. */
+    public boolean keep(DesignText text, Path file, String starter) {
         if (mine == null) {
             return false;
         }
         try {
-            String all = (file == null ? "" : file.toAbsolutePath()) + "\n" + text.toText();
+            String all = (file == null ? "" : file.toAbsolutePath())
+                    + (starter == null ? "" : CUT + starter)
+                    + "\n"
+                    + text.toText();
             AtomicFile.write(mine, all.getBytes(StandardCharsets.UTF_8));
             return true;
         } catch (IOException e) {
@@ -80,8 +89,11 @@ public final class Recovery {
             if (r == null || r.document() == null) {
                 return Optional.empty();
             }
-            String file = all.substring(0, cut);
-            return Optional.of(new Left(p, file.isEmpty() ? null : Path.of(file), r.document()));
+            String line = all.substring(0, cut);
+            int tab = line.lastIndexOf(CUT);
+            String file = tab < 0 ? line : line.substring(0, tab);
+            String starter = tab < 0 ? "" : line.substring(tab + 1);
+            return Optional.of(new Left(p, file.isEmpty() ? null : Path.of(file), starter, r.document()));
         } catch (IOException | RuntimeException e) {
             return Optional.empty();
         }

@@ -55,6 +55,11 @@ public final class UndoStack {
         return done.isEmpty() ? null : done.peek().name();
     }
 
+    /** The step that undo takes back; empty when there is none. */
+    public Optional<Edit> last() {
+        return Optional.ofNullable(done.peek());
+    }
+
     /** Name of the step that redo does again; null when there is none. */
     public String redoName() {
         return undone.isEmpty() ? null : undone.peek().name();

@@ -11,7 +11,7 @@ import portwright.app.part.SlipView;
 
 /** Says at a step how many of its values are still the starter's, and at Paper where they are. */
 final class BorrowedSlip extends VBox {
-    private record Shown(Step step, List<Integer> counts, String first) {}
+    private record Shown(Step step, List<Integer> counts, String first, int said) {}
 
     private final Document doc;
     private final Consumer<String> go;
@@ -19,6 +19,7 @@ final class BorrowedSlip extends VBox {
 
     /** @param go shows the field of a path */
     BorrowedSlip(Document doc, Consumer<String> go) {
+        super(8);
         this.doc = doc;
         this.go = go;
     }
@@ -28,17 +29,29 @@ final class BorrowedSlip extends VBox {
         Shown now = new Shown(
                 step,
                 Stream.of(Step.values()).map(s -> doc.borrowed().of(s).size()).toList(),
-                all.isEmpty() ? "" : all.get(0));
+                all.isEmpty() ? "" : all.get(0),
+                doc.borrowed().said(step));
         if (now.equals(shown)) {
             return;
         }
         shown = now;
-        setVisible(!all.isEmpty());
-        setManaged(!all.isEmpty());
         getChildren().clear();
+        if (now.said > 0) {
+            getChildren().add(said(step, now.said));
+        }
         if (!all.isEmpty()) {
             getChildren().add(step == Step.PAPER ? paper(now) : step(step, all.size()));
         }
+        setVisible(!getChildren().isEmpty());
+        setManaged(isVisible());
+    }
+
+    private SlipView said(Step step, int n) {
+        return SlipView.note(
+                n + (n == 1 ? " value was" : " values were") + " said to be yours",
+                "They lost the mark ◇ without being typed. If that was a slip of the hand, take it back.",
+                Notices.button("Take back", () -> doc.borrowed().takeBack(step)),
+                Notices.button("Close", () -> doc.borrowed().close(step)));
     }
 
     private static String head(int n) {
@@ -59,7 +72,11 @@ final class BorrowedSlip extends VBox {
                 .collect(Collectors.joining(", "));
         return SlipView.caution(
                 head(now.counts.get(Step.PAPER.ordinal())),
-                where + ". Holes drilled after another kiln's measures do not fit yours: measure before you drill.",
+                (doc.borrowed().title()
+                                ? "The title is the starter's too: \"" + doc.text().get("title").orElse("")
+                                        + "\" stands on every sheet. "
+                                : "")
+                        + where + ". Holes drilled after another kiln's measures do not fit yours: measure before you drill.",
                 Notices.button("Show the first", () -> go.accept(now.first)));
     }
 }

@@ -1,41 +1,44 @@
 package portwright.app.frame;
 
+import java.util.Objects;
 import javafx.scene.layout.VBox;
 import portwright.app.doc.Document;
+import portwright.app.doc.LastLoss;
 import portwright.app.part.SlipView;
 
-/** Says what was deleted last and gives it back; goes with the next edit, with Undo or when it is closed. */
+/** Says what the last edit took out of the design and gives it back; goes with the next edit, with Undo or when it is closed. */
 final class DeletedSlip extends VBox {
-    private static final String DELETE = "delete ";
+    private record Shown(LastLoss loss, int place) {}
 
     private final Document doc;
-    private String shown;
-    private String closed;
+    private Shown shown;
+    private Shown closed;
 
     DeletedSlip(Document doc) {
         this.doc = doc;
+        setVisible(false);
+        setManaged(false);
         show();
     }
 
-    /** Shows what is so; answers whether that is another deletion than before. */
+    /** Shows what is so; answers whether that is another loss than before. */
     boolean show() {
-        String now = what();
-        if (now != null && now.equals(shown)) {
+        Shown now = what();
+        if (Objects.equals(now, shown)) {
             return false;
         }
         shown = now;
         setVisible(now != null);
         setManaged(now != null);
+        getChildren().clear();
         if (now == null) {
-            getChildren().clear();
             return false;
         }
-        String step = doc.undoStack().undoName();
         getChildren()
-                .setAll(SlipView.note(
-                        "Deleted " + step.substring(DELETE.length()),
-                        "Undo brings it back, here or with Ctrl+Z.",
-                        Notices.button("Undo " + step, doc::undo),
+                .add(SlipView.note(
+                        now.loss.head(),
+                        now.loss.words(),
+                        Notices.button(now.loss.undo(), doc::undo),
                         Notices.button("Close", () -> {
                             closed = now;
                             show();
@@ -43,15 +46,14 @@ final class DeletedSlip extends VBox {
         return true;
     }
 
-    /** The last step when it is a deletion that was not closed, with its place in the stack. */
-    private String what() {
-        String step = doc.undoStack().undoName();
-        String now = step == null || !step.startsWith(DELETE)
-                ? null
-                : step + doc.undoStack().size();
-        if (now == null || !now.equals(closed)) {
+    /** The loss of the last step when it was not closed, with its place in the stack. */
+    private Shown what() {
+        Shown now = LastLoss.of(doc.undoStack())
+                .map(l -> new Shown(l, doc.undoStack().size()))
+                .orElse(null);
+        if (!Objects.equals(now, closed)) {
             closed = null;
         }
-        return now != null && now.equals(closed) ? null : now;
+        return closed == null ? now : null;
     }
 }

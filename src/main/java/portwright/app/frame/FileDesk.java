@@ -6,12 +6,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalTime;
 import java.util.Locale;
+import java.util.Set;
 import java.util.UUID;
 import java.util.function.Consumer;
 import javafx.stage.FileChooser;
 import javafx.stage.Stage;
 import javafx.stage.WindowEvent;
 import portwright.app.doc.Document;
+import portwright.app.doc.FreshDesign;
 import portwright.app.doc.HomeFolder;
 import portwright.app.doc.OpenMark;
 import portwright.app.doc.OpenedFile;
@@ -77,16 +79,16 @@ public final class FileDesk {
         return file.words(doc.unsaved());
     }
 
-    /** Starts from a starter design. */
-    public void starter(String name) {
+    /** Starts from a starter design, under the kiln's own title; blank keeps the starter's. */
+    public void starter(String name, String title) {
         if (mayReplace()) {
-            become(Starters.find(name).orElseThrow(), null, name, true);
+            become(FreshDesign.of(name, title), null, name, true);
         }
     }
 
     /** Shows a starter as the first design of a fresh window, with the lines that say what to do. */
     public void firstStart(String name) {
-        become(Starters.find(name).orElseThrow(), null, name, false);
+        become(FreshDesign.of(name, ""), null, name, false);
         SlipView first = SlipView.note(
                 "This kiln is an example.",
                 "Drag an inlet and watch the slips on the right.\nReady? Kiln step: measure yours.");
@@ -135,7 +137,11 @@ public final class FileDesk {
             mark(path);
         }
         doc.replace(text, text.read().design(), unsaved);
-        origins.recall(doc, path);
+        if (example == null) {
+            origins.recall(doc, path);
+        } else {
+            doc.borrowed().from(example, Starters.find(example).orElseThrow(), Set.of());
+        }
         fresh.run();
     }
 
@@ -164,6 +170,9 @@ public final class FileDesk {
             return false;
         }
         become(work.text(), work.file(), null, true);
+        if (doc.borrowed().starter() == null) {
+            Starters.find(work.starter()).ifPresent(t -> doc.borrowed().from(work.starter(), t, Set.of()));
+        }
         return true;
     }
 
@@ -203,7 +212,17 @@ public final class FileDesk {
                         ? fileName(doc.text().get("title").orElse("kiln"))
                         : file.path().getFileName().toString());
         File f = c.showSaveDialog(stage);
-        return f != null && saveTo(f.toPath());
+        if (f == null) {
+            return false;
+        }
+        Path path = FreshDesign.file(f.toPath());
+        if (!path.equals(f.toPath()) && Files.exists(path)) {
+            notices.say(
+                    "Not saved yet",
+                    path.getFileName() + " is there already. Save again and choose it, or take another name.");
+            return false;
+        }
+        return saveTo(path);
     }
 
     private static String fileName(String title) {

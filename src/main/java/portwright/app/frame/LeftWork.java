@@ -31,7 +31,7 @@ final class LeftWork {
     }
 
     private boolean keep() {
-        return doc.unsaved() && recovery.keep(doc.text(), file.path());
+        return doc.unsaved() && recovery.keep(doc.text(), file.path(), doc.borrowed().starter());
     }
 
     /** Nothing more is written: the window is gone. */

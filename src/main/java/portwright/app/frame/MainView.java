@@ -7,6 +7,7 @@ import java.util.Map;
 import javafx.geometry.Insets;
 import javafx.scene.control.MenuButton;
 import javafx.scene.layout.Pane;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import portwright.app.board.Board;
 import portwright.app.board.SectionWords;
@@ -62,7 +63,7 @@ public final class MainView extends Pane {
             views.sync();
             tools.sync();
         });
-        getChildren().addAll(rail, views, middle, side, foot);
+        getChildren().addAll(rail, views, middle, side, side.lost(), foot);
         dragged = new Turns(this, () -> steps.get(step).changed(Document.Change.DESIGN), side::refresh, this::figures);
         doc.listen(this::changed);
         go(Step.PORTS);
@@ -221,7 +222,7 @@ public final class MainView extends Pane {
 
     /** Moves the keys to the next region. */
     void nextRegion(int by) {
-        FocusIn.next(getScene().getFocusOwner(), by, rail, views, middle, side);
+        FocusIn.next(getScene().getFocusOwner(), by, rail, views, middle, side, side.lost());
     }
 
     /** Ready for a small screen: the side as a drawer under the board. */
@@ -277,12 +278,21 @@ public final class MainView extends Pane {
             double drawH = drawerOpen ? Math.min(boardH * 0.4, 260) : 0;
             boardH -= drawH;
             side.setVisible(drawerOpen);
-            side.resizeRelocate(gap, top + boardH + 4, sideW, Math.max(0, drawH - 4));
+            side(gap, top + boardH + 4, sideW, Math.max(0, drawH - 4));
         } else {
             side.setVisible(true);
-            side.resizeRelocate(right + 10, top - 4, sideW + 4, bottom - top + 8);
+            side(right + 10, top - 4, sideW + 4, bottom - top + 8);
         }
         middle.setPadding(Insets.EMPTY);
         middle.resizeRelocate(left, top, right - left, boardH);
+    }
+
+    /** The side, and below it what was lost last. */
+    private void side(double x, double y, double w, double h) {
+        Region lost = side.lost();
+        double lostH = lost.isManaged() && side.isVisible() ? Math.min(h / 2, lost.prefHeight(w)) : 0;
+        lost.setVisible(lostH > 0);
+        side.resizeRelocate(x, y, w, h - lostH);
+        lost.resizeRelocate(x, y + h - lostH, w, lostH);
     }
 }

@@ -3,6 +3,7 @@ package portwright.app.frame;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import javafx.collections.ListChangeListener;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Label;
@@ -30,6 +31,7 @@ final class Side extends ScrollPane {
     private final EntrySlips entries;
     private final DeletedSlip deleted;
     private final BorrowedSlip borrowed;
+    private final ScrollHold hold;
     private final Runnable news;
     private final VBox tickets = new VBox(10);
     private final VBox slips = new VBox(6);
@@ -81,16 +83,34 @@ final class Side extends ScrollPane {
         HBox line = new HBox(head, spring, order);
         line.setAlignment(Pos.BASELINE_LEFT);
         line.setStyle("-fx-padding: 2 2 0 2;");
-        content.getChildren().addAll(deleted, messages, entries, borrowed, tickets, line, slips);
-        content.setStyle("-fx-padding: 4 6 10 4;");
+        content.getChildren().addAll(messages, entries, borrowed, tickets, line, slips);
         setContent(content);
+        hold = new ScrollHold(this, content, tickets);
+        // a message of the window must be seen: it may take the place of what is read
+        messages.getChildren().addListener((ListChangeListener<Node>) c -> {
+            while (c.next()) {
+                if (c.wasAdded()) {
+                    hold.top();
+                }
+            }
+        });
     }
 
     void show(Step s, List<Node> nodes) {
         step = s;
         tickets.getChildren().setAll(nodes);
-        setVvalue(0);
+        hold.top();
         refresh();
+    }
+
+    @Override
+    protected void layoutChildren() {
+        hold.around(super::layoutChildren);
+    }
+
+    /** What the last edit took out of the design: lies outside what scrolls, in sight wherever that stands. */
+    Region lost() {
+        return deleted;
     }
 
     VBox messages() {
@@ -98,7 +118,7 @@ final class Side extends ScrollPane {
     }
 
     /** A column of another height is drawn anew whole, tickets and all: while a part is dragged it keeps one height, with room for slips that come. */
-    private void hold() {
+    private void holdHeight() {
         if (!doc.dragging()) {
             slips.setMinHeight(USE_COMPUTED_SIZE);
         } else if (slips.getHeight() > slips.getMinHeight()) {
@@ -154,7 +174,7 @@ final class Side extends ScrollPane {
         }
         lie.addAll(openSlips);
         lay(lie);
-        hold();
+        holdHeight();
         if (focus && !views.isEmpty() && !isIn(slips.getScene().getFocusOwner(), slips)) {
             views.get(0).view().requestFocus();
         }

@@ -1,6 +1,7 @@
 package portwright.app.frame;
 
 import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.Scene;
@@ -9,7 +10,9 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
+import javafx.scene.layout.HBox;
 import javafx.scene.layout.TilePane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Modality;
@@ -32,8 +35,7 @@ public final class StarterDialog {
 
     private StarterDialog() {}
 
-    /** The cards, for the dialog and for the Kiln step. */
-    public static TilePane cards(Consumer<String> take) {
+    private static TilePane cards(Consumer<String> take) {
         TilePane pane = new TilePane(12, 12);
         pane.setPrefColumns(4);
         pane.setPrefTileWidth(CARD_WIDTH);
@@ -61,19 +63,36 @@ public final class StarterDialog {
         return pane;
     }
 
-    static void show(Stage owner, Consumer<String> take) {
+    /** @param take hears the starter and the kiln's own name, which is asked for first: it stands on every sheet */
+    static void show(Stage owner, BiConsumer<String, String> take) {
         Stage stage = new Stage();
         stage.initOwner(owner);
         stage.initModality(Modality.WINDOW_MODAL);
         stage.setTitle("New from a starter design");
         Label head = new Label("Take the kiln that is most like yours, then measure your own");
         head.getStyleClass().add("board-heading");
-        ScrollPane scroll = new ScrollPane(cards(name -> {
+        TextField own = new TextField();
+        own.setPrefColumnCount(28);
+        own.setAccessibleText("name of your kiln");
+        own.setPromptText("e.g. shed kiln");
+        Label ask = new Label("Name of your kiln");
+        ask.setLabelFor(own);
+        Label why = new Label("It stands on every sheet.");
+        why.getStyleClass().addAll("muted", "small");
+        HBox name = new HBox(8, ask, own, why);
+        name.setAlignment(Pos.CENTER_LEFT);
+        ScrollPane scroll = new ScrollPane(cards(starter -> {
+            if (own.getText().isBlank()) {
+                why.getStyleClass().setAll("label", "field-note");
+                why.setText("Write a name first: it stands on every sheet.");
+                own.requestFocus();
+                return;
+            }
             stage.close();
-            take.accept(name);
+            take.accept(starter, own.getText());
         }));
         scroll.setFitToWidth(true);
-        VBox box = new VBox(14, head, scroll);
+        VBox box = new VBox(14, head, name, scroll);
         box.getStyleClass().add("card-window");
         Scene scene = new Scene(box, 960, 640);
         scene.getStylesheets().setAll(owner.getScene().getStylesheets());
@@ -84,6 +103,7 @@ public final class StarterDialog {
         });
         stage.setScene(scene);
         stage.show();
+        own.requestFocus();
     }
 
     /** Plan of a starter. */

@@ -8,12 +8,16 @@ import javafx.scene.layout.Pane;
 final class HeldKeys {
     private HeldKeys() {}
 
-    /** Words of the heading without its arrow, or path of the field; null when the form does not hold the keys. */
+    /**
+     * Words of the heading without its arrow, or path of the field; null when the form does not hold the keys. The form takes the keys meanwhile:
+     * were their holder removed with them, the toolkit would give them to the next node anywhere and scroll there.
+     */
     static String in(Pane form) {
         Node owner = form.getScene() == null ? null : form.getScene().getFocusOwner();
         String held = null;
         for (Node n = owner; n != null; n = n.getParent()) {
             if (n == form) {
+                form.requestFocus();
                 return held;
             }
             held = held == null ? told(n) : held;

@@ -80,10 +80,10 @@ public final class KilnStep implements StepView {
         g.toggle().setText((open ? "▾ " : "▸ ") + g.title());
     }
 
-    /** Opens the group of a path, such as {@code kiln.elements}. */
+    /** Opens the group of a path, such as {@code kiln.elements}; the title has no path of its own. */
     public void open(String path) {
         groups.forEach((p, g) -> {
-            if (!p.isEmpty() && path.startsWith(p)) {
+            if (p.isEmpty() ? path.equals("title") : path.startsWith(p)) {
                 show(g, true);
             }
         });

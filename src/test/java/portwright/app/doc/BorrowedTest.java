@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -49,8 +50,7 @@ class BorrowedTest {
                 .noneMatch(p -> p.endsWith("name"));
         assertThat(doc.borrowed().of(Step.ROOM)).contains("room.place", "room.ceiling", "supply.cylinder.capacity");
         assertThat(doc.borrowed().of(Step.FIRING))
-                .contains("firing.load", "firing.prices.perKwh")
-                .noneMatch(p -> p.contains("steps"));
+                .contains("firing.load", "firing.prices.perKwh", "firing.steps[0].to", "firing.steps[0].rate");
         assertThat(doc.borrowed().of(Step.PORTS)).isEmpty();
         assertThat(doc.borrowed().of(Step.PAPER))
                 .hasSize(kiln()
@@ -75,6 +75,42 @@ class BorrowedTest {
         doc.borrowed().confirm(Step.KILN);
         assertThat(kiln()).isZero();
         assertThat(doc.borrowed().of(Step.ROOM)).isNotEmpty();
+    }
+
+    @Test
+    void whatWasSaidOfAWholeStepCanBeTakenBack() {
+        made();
+        flats.confirm();
+        List<String> marked = doc.borrowed().of(Step.PAPER);
+        int n = kiln();
+        doc.borrowed().confirm(Step.KILN);
+        doc.borrowed().confirm(Step.ROOM);
+        assertThat(doc.borrowed().said(Step.KILN)).isEqualTo(n);
+        doc.borrowed().takeBack(Step.KILN);
+        doc.borrowed().takeBack(Step.ROOM);
+        assertThat(doc.borrowed().of(Step.PAPER)).isEqualTo(marked);
+        assertThat(doc.borrowed().said(Step.KILN)).isZero();
+        doc.borrowed().confirm(Step.KILN);
+        doc.borrowed().close(Step.KILN);
+        doc.borrowed().takeBack(Step.KILN);
+        assertThat(kiln()).as("closed: it stands").isZero();
+    }
+
+    @Test
+    void stepsOfTheFiringStayMarkedWhenOneIsDeletedAndAFreshOneIsTheUsersOwn() {
+        made();
+        int last = doc.text().size("firing.steps") - 1;
+        doc.borrowed().confirm("firing.steps[0].to");
+        doc.edit("delete", t -> t.remove("firing.steps[0]"));
+        assertThat(doc.borrowed().is("firing.steps[0].to"))
+                .as("what was said of the deleted step does not count for the next")
+                .isTrue();
+        assertThat(doc.borrowed().is("firing.steps[" + (last - 1) + "].heat")).isTrue();
+        doc.undo();
+        doc.edit("new", t -> t.append("firing.steps", Templates.fill(t, Catalog.firing().inner().get(0))));
+        assertThat(doc.borrowed().is("firing.steps[" + (last + 1) + "].heat")).isFalse();
+        doc.edit("hotter", t -> t.setText("firing.steps[0].to", "111 °C"));
+        assertThat(doc.borrowed().is("firing.steps[0].to")).isFalse();
     }
 
     @Test

@@ -21,7 +21,7 @@ class RecoveryTest {
 
         public static void main(String[] args) throws Exception {
             DesignText t = Starters.find("octagon-17").orElseThrow().setText("title", "unsaved work");
-            new Recovery(new HomeFolder(Path.of(args[0])), "w1").keep(t, Path.of(args[0], "mine.json"));
+            new Recovery(new HomeFolder(Path.of(args[0])), "w1").keep(t, Path.of(args[0], "mine.json"), "octagon-17");
             System.out.println("kept");
             Thread.sleep(60_000);
         }
@@ -47,6 +47,7 @@ class RecoveryTest {
         Recovery.Left left = next.left().get(0);
         assertThat(left.text().get("title")).contains("unsaved work");
         assertThat(left.words()).isEqualTo("mine.json");
+        assertThat(left.starter()).isEqualTo("octagon-17");
         assertThat(left.text().read().ok()).isTrue();
         Recovery.delete(left.copy());
         assertThat(next.left()).isEmpty();

@@ -1,0 +1,93 @@
+package portwright.app.frame;
+
+import javafx.geometry.Insets;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Region;
+
+/**
+ * Keeps what is under the hand where it is: when something above an anchor comes, goes or takes another height, the place of the scroll follows,
+ * so that the next click does not hit a neighbour. Where nothing is left to scroll, room is kept above until the mouse leaves.
+ */
+final class ScrollHold {
+    private static final double TOP_PX = 4;
+
+    private final ScrollPane pane;
+    private final Region content;
+    private final Region anchor;
+    private double roomPx;
+    private boolean free = true;
+    private boolean laying;
+
+    /** @param anchor child of the content that keeps its place */
+    ScrollHold(ScrollPane pane, Region content, Region anchor) {
+        this.pane = pane;
+        this.content = content;
+        this.anchor = anchor;
+        room(0);
+        pane.setOnMouseExited(e -> {
+            if (roomPx > 0) {
+                letGo(Math.max(0, px() - roomPx));
+            }
+        });
+        pane.vvalueProperty().addListener((o, a, b) -> {
+            if (!laying && roomPx > 0 && px() >= roomPx) {
+                room(0);
+            }
+        });
+    }
+
+    /** Goes to the top with the next layout, whatever comes there. */
+    void top() {
+        letGo(0);
+    }
+
+    private void letGo(double px) {
+        free = true;
+        room(0);
+        to(px);
+        pane.requestLayout();
+    }
+
+    private void room(double px) {
+        roomPx = px;
+        content.setPadding(new Insets(TOP_PX + px, 6, 10, 4));
+    }
+
+    /** Lays out; the anchor stays where it is seen. */
+    void around(Runnable layout) {
+        double was = anchor.getLayoutY() - px();
+        laying = true;
+        layout.run();
+        content.layout();
+        if (!free) {
+            double px = anchor.getLayoutY() - was;
+            if (px < 0 && pane.isHover()) {
+                room(roomPx - px);
+                layout.run();
+                content.layout();
+                px = 0;
+            }
+            to(px);
+        }
+        free = false;
+        laying = false;
+    }
+
+    private double range() {
+        return content.getHeight() - pane.getViewportBounds().getHeight();
+    }
+
+    /** How far the content is scrolled, px. */
+    private double px() {
+        return pane.getVvalue() * Math.max(0, range());
+    }
+
+    private void to(double px) {
+        pane.setVvalue(value(px, range()));
+    }
+
+    /** Value of a scroll bar from 0 to 1 for a place; nothing to scroll is 0. */
+    static double value(double px, double rangePx) {
+        return rangePx <= 0 ? 0 : Math.max(0, Math.min(1, px / rangePx));
+    }
+}
