@@ -11,7 +11,6 @@ import portwright.geometry.FeasibleRegion.Within;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
 import portwright.geometry.Shape;
-import portwright.model.Burner;
 import portwright.model.Design;
 import portwright.model.On;
 import portwright.model.Port;
@@ -36,17 +35,9 @@ public final class CentreRegion {
         this.diameter = diameterMm;
         KilnGeometry kiln = KilnGeometry.of(design);
         LayoutLimits limits = new LayoutLimits(design, LimitTable.load());
-        oversize = design.drilling() == null || design.drilling().oversize() == null
-                ? KilnGeometry.USUAL_OVERSIZE_MM
-                : design.drilling().oversize().mm();
+        oversize = Sites.oversizeMm(design);
         boolean inlet = role == Role.INLET && on == On.FLOOR;
-        double body = !inlet || design.burners() == null
-                ? 0
-                : design.burners().stream()
-                        .filter(b -> b.body() != null)
-                        .mapToDouble((Burner b) -> b.body().mm())
-                        .max()
-                        .orElse(0);
+        double body = inlet ? Sites.bodyMm(design) : 0;
         Site site = new Site(kiln, on, inlet, limits, diameterMm, oversize, body, Set.of("flame-on-element"));
         spacing = limits.value("port-spacing", "limit", 50);
         List<Within> outlines = new ArrayList<>();

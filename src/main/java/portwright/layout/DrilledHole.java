@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Set;
 import portwright.data.LimitTable;
 import portwright.geometry.KilnGeometry;
-import portwright.model.Burner;
 import portwright.model.Design;
 import portwright.model.On;
 import portwright.model.Port;
@@ -47,10 +46,9 @@ record DrilledHole(
 
     /** Every hole of a design, in file order. */
     static List<DrilledHole> of(Design design, KilnGeometry kiln) {
-        double oversize = design.drilling() == null || design.drilling().oversize() == null
-                ? KilnGeometry.USUAL_OVERSIZE_MM
-                : design.drilling().oversize().mm();
         LayoutLimits limits = new LayoutLimits(design, LimitTable.load());
+        double oversize = Sites.oversizeMm(design);
+        double body = Sites.bodyMm(design);
         Map<String, Site> sites = new LinkedHashMap<>();
         Map<Double, WallSite> walls = new LinkedHashMap<>();
         List<DrilledHole> out = new ArrayList<>();
@@ -63,7 +61,7 @@ record DrilledHole(
             boolean inlet = p.role() == Role.INLET && p.on() == On.FLOOR;
             Site site = sites.computeIfAbsent(
                     p.on() + " " + inlet + " " + d,
-                    k -> new Site(kiln, p.on(), inlet, limits, d, oversize, inlet ? body(design) : 0, Set.of()));
+                    k -> new Site(kiln, p.on(), inlet, limits, d, oversize, inlet ? body : 0, Set.of()));
             out.add(new DrilledHole(
                     p,
                     site.radius,
@@ -93,15 +91,5 @@ record DrilledHole(
         return all.stream()
                 .filter(o -> !Double.isNaN(o.stop()) && o.gap().at(p.at().xMm(), p.at().yMm()) - o.stop() < REACH)
                 .toList();
-    }
-
-    private static double body(Design design) {
-        return design.burners() == null
-                ? 0
-                : design.burners().stream()
-                        .filter(b -> b.body() != null)
-                        .mapToDouble((Burner b) -> b.body().mm())
-                        .max()
-                        .orElse(0);
     }
 }

@@ -20,10 +20,20 @@ final class Sites {
     Sites(Design design, KilnGeometry kiln, LayoutLimits limits) {
         this.kiln = kiln;
         this.limits = limits;
-        oversizeMm = design.drilling() == null || design.drilling().oversize() == null
+        oversizeMm = oversizeMm(design);
+        bodyMm = bodyMm(design);
+    }
+
+    /** How much wider a hole comes out than it is typed. */
+    static double oversizeMm(Design design) {
+        return design.drilling() == null || design.drilling().oversize() == null
                 ? KilnGeometry.USUAL_OVERSIZE_MM
                 : design.drilling().oversize().mm();
-        bodyMm = design.burners() == null
+    }
+
+    /** The widest burner body; 0 where none is stated. */
+    static double bodyMm(Design design) {
+        return design.burners() == null
                 ? 0
                 : design.burners().stream()
                         .filter(b -> b.body() != null)

@@ -91,7 +91,7 @@ public final class PowerWords {
                     + ")");
         }
         return ways.isEmpty()
-                ? "neither by elements of twice their resistance nor by a lossier shell: the gas carries it"
+                ? "neither by elements of twice their resistance nor by a loss factor of 3, each by itself with the gas on"
                 : String.join(", or ", ways);
     }
 

@@ -40,7 +40,7 @@ record CardLists(
         String wait = wait(result) + " min";
         return new CardLists(
                 List.of(
-                        "Cold, gas on: soap every joint; cylinder shut again.",
+                        "Cold, burners shut, gas on: soap every joint; gas off.",
                         (openAir ? "Way out free" : "Room doors open")
                                 + ", kiln shut, CO alarm on, extinguisher at the exit.",
                         "Grey step due, " + bothScales(METER_C) + " on the meter"
@@ -69,7 +69,7 @@ record CardLists(
                         "Plate off, ports open; stay clear.",
                         "Relight after " + wait + ", meter over " + bothScales(METER_C) + "; heat by electricity."),
                 List.of(
-                        "At 100 ppm: everybody out.",
+                        "It sounds: everybody out. At 100 ppm too.",
                         "Cylinder and breaker off, from outside.",
                         "Back in under 20 ppm only."));
     }

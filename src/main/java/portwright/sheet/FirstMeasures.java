@@ -56,6 +56,7 @@ final class FirstMeasures {
 
     private List<String> steps() {
         List<String> out = new ArrayList<>();
+        out.add("Read the last sheets; local code comes first. Mask and goggles: the dust harms the lungs.");
         boolean joined = job.views().stream().anyMatch(v -> v.tiling().printed().size() > 1);
         out.add("Print at 100 %. Measure both bars of every sheet."
                 + (joined
@@ -70,8 +71,6 @@ final class FirstMeasures {
                 + "Cut it out round legs; inside, along the chamber wall.");
         out.add("Offer up the real burner, then prick each dot through the paper.");
         out.add("Pilot right through, then metal (dashed circle), then brick, slowly.");
-        out.add(
-                "Mask, goggles, damp brick: the dust harms the lungs. Read the last sheets. Local code comes before this paper.");
         return out;
     }
 

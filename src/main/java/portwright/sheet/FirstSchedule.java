@@ -8,6 +8,7 @@ import portwright.drawing.LineStyle;
 import portwright.drawing.Pen;
 import portwright.drawing.TextStyle;
 import portwright.drawing.Words;
+import portwright.geometry.Panel;
 import portwright.model.On;
 import portwright.model.UnitSystem;
 import portwright.units.Format;
@@ -118,13 +119,30 @@ final class FirstSchedule {
             foot.add(
                     "wall: from the left corner seen from inside, and up from the floor's hot face; outside, that face lies "
                             + HoleNote.both(job.kiln().thickness(On.FLOOR))
-                            + " above the floor's underside. Bore a pilot from inside through the jacket, then cut the jacket from outside, then the brick");
+                            + " above the floor's underside. Bore a pilot from inside through the jacket, then cut the jacket from outside, then the brick: where the bit comes out rules, not the paper's dot. From outside the chamber's corner cannot be seen: "
+                            + fromOutside(rows));
         }
         for (String line : Words.wrap(block.pen, String.join(" · ", foot), end - block.left, TextStyle.BAR)) {
             y += 4;
             block.words(line, block.left, y, TextStyle.BAR);
         }
         return y + 2;
+    }
+
+    /** How far each hole of a wall lies from the wall's outer edges, as a tape finds it from outside. */
+    private String fromOutside(List<HoleSchedule.Row> rows) {
+        List<String> out = new ArrayList<>();
+        for (HoleSchedule.Row r : rows) {
+            if (r.wall()) {
+                Panel p = job.kiln().panel(r.note().hole().face().panel());
+                double u = r.note().hole().centre().x();
+                double left = p.uMax(p.thickness()) - u;
+                double right = u - p.uMin(p.thickness());
+                out.add(r.note().number() + " lies " + HoleNote.both(left) + " from the outer left edge there, "
+                        + HoleNote.both(right) + " from the right one");
+            }
+        }
+        return String.join("; ", out);
     }
 
     /** Holes of parts that this print leaves out. */

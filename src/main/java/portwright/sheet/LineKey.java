@@ -21,7 +21,9 @@ final class LineKey {
                 new Row(
                         LineStyle.FITTING,
                         "without a cross: there already, a leg (hatched), probe, spyhole or tail; not a hole to drill"),
-                new Row(LineStyle.SLAB_EDGE, "edge of the part"),
+                new Row(
+                        LineStyle.SLAB_EDGE,
+                        "edge of the part; of a wall from outside, top and bottom are those of the chamber"),
                 new Row(LineStyle.TRIM, "with diamonds: cut here, or the neighbour's edge lies here"),
                 new Row(LineStyle.JOINT, "brick joint of floor or lid; walls show none"),
                 new Row(LineStyle.JOINT_BEHIND, "brick joint behind the metal"),

@@ -79,7 +79,7 @@ final class TilePage {
                         around(c, 2), around(c, Math.max(13, job.look().keepOutMm() + 1))));
         List<Runnable> later = new ArrayList<>(seams.words(places));
         later.addAll(new Tapes(model, window, new double[] {inset(0, -1), inset(1, 0), inset(0, 1), inset(-1, 0)})
-                .lay(view.sides(job.kiln().panels().size()), places));
+                .lay(view.sides(job.kiln().panels().size(), window), places));
         seams.lines(model);
         view.painter().paint(model, window.grown(-1), places.taken());
         later.forEach(Runnable::run);

@@ -2,6 +2,7 @@ package portwright.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import portwright.drawing.Box;
 import portwright.drawing.HoleNote;
 import portwright.drawing.PartPainter;
 import portwright.geometry.Circle;
@@ -86,6 +87,20 @@ record View(PartPainter painter, Tiling tiling) {
                         .anyMatch(h -> h.on() != On.WALL
                                 || h.panel() == null
                                 || Math.cos(painter.kiln().panel(h.panel()).bearing()) > 0.5);
+    }
+
+    /** The same for one sheet: what a tag says of an edge it says only where that edge lies on the sheet. */
+    List<String> sides(int panels, Box sheet) {
+        List<String> all = sides(panels);
+        if (face().on() != On.WALL || face().hot()) {
+            return all;
+        }
+        Box rim = Box.around(painter.rim());
+        return List.of(
+                sheet.maxY() >= rim.maxY() ? all.get(0) : "TOP",
+                all.get(1),
+                sheet.minY() <= rim.minY() ? all.get(2) : "BOTTOM",
+                all.get(3));
     }
 
     /** Words at the picture's top, right, bottom and left. */

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.List;
-import javafx.application.Platform;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -18,19 +17,12 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import portwright.app.doc.CheckDesk;
 import portwright.app.doc.Document;
-import portwright.app.doc.HomeFolder;
 import portwright.app.doc.Picture;
 import portwright.app.doc.Step;
 import portwright.app.doc.Unread;
 import portwright.app.frame.MainView;
-import portwright.app.frame.Shell;
 import portwright.app.part.FieldBox;
-import portwright.check.rules.RuleBook;
-import portwright.data.LimitTable;
-import portwright.file.DesignText;
-import portwright.file.Starters;
 
 /** What the side says of entries, deletions and older pictures, in the real toolkit. */
 class SideSlipsTest {
@@ -40,25 +32,22 @@ class SideSlipsTest {
     private Document doc;
     private MainView view;
     private Stage stage;
-    private CheckDesk desk;
+    private OpenWindow open;
 
     @BeforeEach
     void open() {
         Toolkit.run(() -> {
-            desk = new CheckDesk(new RuleBook(LimitTable.load()), Platform::runLater);
-            DesignText text = Starters.find("octagon-17").orElseThrow();
-            doc = new Document(text, text.read().design(), desk);
-            view = new MainView(doc, s -> Steps.make(doc, s));
-            stage = new Stage();
-            new Shell(stage, doc, view, new HomeFolder(folder.resolve("home"))).show(1180, 720);
+            open = OpenWindow.show(folder.resolve("home"), 1180, 720);
+            doc = open.doc();
+            view = open.view();
+            stage = open.stage();
         });
     }
 
     @AfterEach
     void close() {
         Toolkit.run(() -> {
-            desk.close();
-            stage.close();
+            open.close();
         });
     }
 

@@ -3,7 +3,6 @@ package portwright.app;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
-import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
@@ -11,15 +10,10 @@ import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import portwright.app.doc.CheckDesk;
 import portwright.app.doc.Document;
-import portwright.app.doc.HomeFolder;
 import portwright.app.frame.MainView;
 import portwright.app.frame.Shell;
-import portwright.check.rules.RuleBook;
-import portwright.data.LimitTable;
 import portwright.file.DesignFile;
-import portwright.file.DesignText;
 import portwright.file.Starters;
 
 /** Two windows on one file: the second is told, and neither saves over the other's work unasked. */
@@ -32,7 +26,7 @@ class TwoWindowsTest {
 
     /** One window with what stands in its messages. */
     private final class Window {
-        private CheckDesk desk;
+        private OpenWindow open;
         private Document doc;
         private MainView view;
         private Stage stage;
@@ -40,13 +34,11 @@ class TwoWindowsTest {
 
         private void show() {
             Toolkit.run(() -> {
-                desk = new CheckDesk(new RuleBook(LimitTable.load()), Platform::runLater);
-                DesignText text = Starters.find("octagon-17").orElseThrow();
-                doc = new Document(text, text.read().design(), desk);
-                view = new MainView(doc, s -> Steps.make(doc, s));
-                stage = new Stage();
-                shell = new Shell(stage, doc, view, new HomeFolder(folder.resolve("home")));
-                shell.show(900, 600);
+                open = OpenWindow.show(folder.resolve("home"), 900, 600);
+                doc = open.doc();
+                view = open.view();
+                stage = open.stage();
+                shell = open.shell();
             });
         }
 
@@ -74,9 +66,8 @@ class TwoWindowsTest {
         }
 
         private void close() {
-            if (desk != null) {
-                desk.close();
-                stage.close();
+            if (open != null) {
+                open.close();
             }
         }
     }

@@ -13,7 +13,6 @@ import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
-import javafx.application.Platform;
 import javafx.event.EventType;
 import javafx.geometry.Point2D;
 import javafx.scene.control.Button;
@@ -30,7 +29,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import portwright.app.board.Board;
 import portwright.app.doc.Catalog;
-import portwright.app.doc.CheckDesk;
 import portwright.app.doc.Document;
 import portwright.app.doc.FieldModel;
 import portwright.app.doc.FieldSpec;
@@ -44,8 +42,6 @@ import portwright.app.frame.Shell;
 import portwright.app.part.FieldBox;
 import portwright.check.Forbids;
 import portwright.check.Severity;
-import portwright.check.rules.RuleBook;
-import portwright.data.LimitTable;
 import portwright.file.DesignFile;
 import portwright.file.DesignText;
 import portwright.file.Starters;
@@ -67,18 +63,16 @@ class WindowTest {
     private MainView view;
     private Shell shell;
     private Stage stage;
-    private CheckDesk desk;
+    private OpenWindow open;
 
     @BeforeEach
     void open() {
         Toolkit.run(() -> {
-            desk = new CheckDesk(new RuleBook(LimitTable.load()), Platform::runLater);
-            DesignText text = Starters.find("octagon-17").orElseThrow();
-            doc = new Document(text, text.read().design(), desk);
-            view = new MainView(doc, s -> Steps.make(doc, s));
-            stage = new Stage();
-            shell = new Shell(stage, doc, view, new HomeFolder(folder.resolve("home")));
-            shell.show(1180, 720);
+            open = OpenWindow.show(folder.resolve("home"), 1180, 720);
+            doc = open.doc();
+            view = open.view();
+            stage = open.stage();
+            shell = open.shell();
         });
         Toolkit.run(() -> {
             stage.getScene().getRoot().applyCss();
@@ -90,8 +84,7 @@ class WindowTest {
     @AfterEach
     void close() {
         Toolkit.run(() -> {
-            desk.close();
-            stage.close();
+            open.close();
         });
     }
 

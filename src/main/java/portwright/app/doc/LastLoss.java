@@ -52,7 +52,8 @@ public record LastLoss(String head, String words, String undo) {
         List<String> gone = new ArrayList<>(before);
         gone.removeAll(after);
         boolean put = after.stream()
-                .anyMatch(k -> !e.after().getJson(item + "." + k).equals(e.before().getJson(item + "." + k)));
+                .anyMatch(k ->
+                        !e.after().getJson(item + "." + k).equals(e.before().getJson(item + "." + k)));
         if (gone.isEmpty() || !put) {
             return Optional.empty();
         }

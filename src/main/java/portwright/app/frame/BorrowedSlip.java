@@ -73,10 +73,11 @@ final class BorrowedSlip extends VBox {
         return SlipView.caution(
                 head(now.counts.get(Step.PAPER.ordinal())),
                 (doc.borrowed().title()
-                                ? "The title is the starter's too: \"" + doc.text().get("title").orElse("")
-                                        + "\" stands on every sheet. "
+                                ? "The title is the starter's too: \""
+                                        + doc.text().get("title").orElse("") + "\" stands on every sheet. "
                                 : "")
-                        + where + ". Holes drilled after another kiln's measures do not fit yours: measure before you drill.",
+                        + where
+                        + ". Holes drilled after another kiln's measures do not fit yours: measure before you drill.",
                 Notices.button("Show the first", () -> go.accept(now.first)));
     }
 }

@@ -31,7 +31,8 @@ final class LeftWork {
     }
 
     private boolean keep() {
-        return doc.unsaved() && recovery.keep(doc.text(), file.path(), doc.borrowed().starter());
+        return doc.unsaved()
+                && recovery.keep(doc.text(), file.path(), doc.borrowed().starter());
     }
 
     /** Nothing more is written: the window is gone. */

@@ -9,8 +9,8 @@ public final class UnlitGas {
     private UnlitGas() {}
 
     /**
-     * Seconds until the chamber holds the lower limit if nothing leaves: {@code t = LFL V rho/m}, rho the gas at 20 °C (a
-     * cold chamber is the worst: it holds the most gas). Example: 0.18 m³, 0.5 kg/h propane, 2.1 %: 50 s.
+     * Seconds until the chamber holds the lower limit if nothing leaves: {@code t = LFL V rho/m}, rho the gas at 20 °C; a hot
+     * chamber gets there sooner by {@link #hotShare}. Example: 0.18 m³, 0.5 kg/h propane, 2.1 %: 50 s.
      *
      * @return seconds; positive infinity without gas
      */

@@ -107,7 +107,11 @@ class BorrowedTest {
                 .isTrue();
         assertThat(doc.borrowed().is("firing.steps[" + (last - 1) + "].heat")).isTrue();
         doc.undo();
-        doc.edit("new", t -> t.append("firing.steps", Templates.fill(t, Catalog.firing().inner().get(0))));
+        doc.edit(
+                "new",
+                t -> t.append(
+                        "firing.steps",
+                        Templates.fill(t, Catalog.firing().inner().get(0))));
         assertThat(doc.borrowed().is("firing.steps[" + (last + 1) + "].heat")).isFalse();
         doc.edit("hotter", t -> t.setText("firing.steps[0].to", "111 °C"));
         assertThat(doc.borrowed().is("firing.steps[0].to")).isFalse();
