@@ -46,7 +46,8 @@ public final class CostWords {
                                 + n(electric.run().endS() / 3600, 1) + " h, the last 100 °C at "
                                 + n(electric.lastClimbKPerS() * 3600, 0)
                                 + " °C/h; cones are charted from 15 °C/h"
-                        : (run.reached() ? "" : "reaches the goal with ") + n(electric.totals().electricKwh(), 1)
+                        : (run.reached() ? "" : "reaches the goal with ")
+                                + n(electric.totals().electricKwh(), 1)
                                 + " kWh in " + n(electric.run().endS() / 3600, 1) + " h" + money(plain, currency)
                                 + (run.reached() ? difference(cost, plain, currency) : "; not compared") + ". "
                                 + SCHEDULE;
@@ -55,8 +56,8 @@ public final class CostWords {
 
     private static String open(FiringTotals all) {
         return all.openSeconds() > 0
-                ? "; of it " + n(all.openElectricKwh(), 1) + " kWh and " + n(all.openFuelKg(), 2)
-                        + " kg in the " + n(all.openSeconds() / 60, 0) + " min between steps, plate off"
+                ? "; of it " + n(all.openElectricKwh(), 1) + " kWh and " + n(all.openFuelKg(), 2) + " kg in the "
+                        + n(all.openSeconds() / 60, 0) + " min between steps, plate off"
                 : "";
     }
 
@@ -88,7 +89,8 @@ public final class CostWords {
             Json.number(lost, "gasKg", all.fuelKg());
         }
         ElectricTwin electric = firing.allElectric().value();
-        ObjectNode plain = root.putObject("allElectric").put("reached", electric.run().reached());
+        ObjectNode plain =
+                root.putObject("allElectric").put("reached", electric.run().reached());
         totals(plain, electric.run(), electric.totals(), firing);
         plain.put("schedule", SCHEDULE);
         plain.put("creeps", electric.creeps());

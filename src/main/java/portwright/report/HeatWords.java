@@ -99,7 +99,8 @@ final class HeatWords {
             out.add(
                     new ReportLine(
                             "",
-                            "No step and no hours above hold these minutes, nor the " + n(OpenSpell.cleanSeconds() / 60, 0)
+                            "No step and no hours above hold these minutes, nor the "
+                                    + n(OpenSpell.cleanSeconds() / 60, 0)
                                     + " of clean fire after lighting; gas, electricity and cost of the whole firing do. What the chamber loses in them the next step has to win back, uncounted."));
         }
         return out;

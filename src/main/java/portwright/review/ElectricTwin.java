@@ -31,7 +31,8 @@ public record ElectricTwin(FiringRun run, double lastClimbKPerS, boolean slower)
         double from = top == null || !run.reached() ? Double.NaN : run.timeAtK(top.endK() - LAST_K);
         double to = Double.isNaN(from) ? Double.NaN : run.timeAtK(top.endK() - 1e-3);
         double climb = to > from ? LAST_K / (to - from) : Double.NaN;
-        return new ElectricTwin(run, climb, top != null && climb < KEPT * top.step().rateKPerS());
+        return new ElectricTwin(
+                run, climb, top != null && climb < KEPT * top.step().rateKPerS());
     }
 
     static List<Step> steps(List<Step> steps) {

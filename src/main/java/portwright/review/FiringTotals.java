@@ -28,7 +28,8 @@ public record FiringTotals(
             fuel += s.cleanFuelKg();
             seconds += OpenSpell.seconds() + (s.lighting() ? OpenSpell.cleanSeconds() : 0);
         }
-        return new FiringTotals(f.nominal().electricJ() + electric, f.nominal().fuelKg() + fuel, electric, fuel, seconds);
+        return new FiringTotals(
+                f.nominal().electricJ() + electric, f.nominal().fuelKg() + fuel, electric, fuel, seconds);
     }
 
     /** Of steps alone, between which the kiln never stands open. */
