@@ -46,6 +46,7 @@ public final class FiringReview {
     /** Prepares the firing of a design. */
     public static FiringReview of(Design design, KilnGeometry geometry, Known<DraftCase> draft, Assumptions assume) {
         FiringCase c = new FiringCase(design, geometry, assume);
+        UnstatedSteps.assume(design, assume);
         return new FiringReview(design, c.kiln(), c.steps(), draft);
     }
 
