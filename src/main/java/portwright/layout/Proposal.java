@@ -38,7 +38,16 @@ public record Proposal(
 
     /** The same with words before its reason. */
     Proposal because(String why) {
-        String words = (why + " " + reason).strip();
+        return reasoned(why + " " + reason);
+    }
+
+    /** The same with words after its reason. */
+    Proposal adding(String open) {
+        return reasoned(reason + " " + open);
+    }
+
+    private Proposal reasoned(String all) {
+        String words = all.strip();
         return new Proposal(ports, design, margin, limiting, tightest, lambdaLow, arrangement, words, limits, check);
     }
 

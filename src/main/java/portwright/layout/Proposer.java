@@ -104,7 +104,7 @@ public final class Proposer {
         progress.at(0.9, "full check of the best");
         passing = together(passing);
         Combination first = passing.get(0);
-        return new FullCheck(writer::rounded, writer::proposal, progress)
+        return new FullCheck(writer::rounded, c -> writer.proposal(c).adding(sizes.open()), progress)
                 .run(passing, badly -> resized(sizes, badly, first.inlets().inWall() ? On.WALL : On.FLOOR));
     }
 

@@ -74,6 +74,32 @@ final class Site {
         balanceReach = kiln.shortWidth() / 2 * limits.value("port-balance", "caution", 0.15);
     }
 
+    /** What a wandering drill may run into: obstacles, flames on coils, and low shelves that a hole may come under. */
+    List<Obstacle> drilled() {
+        List<Obstacle> out = new ArrayList<>(obstacles);
+        if (coils != null && coilsCount && coils.stops()) {
+            out.add(coils.drilled());
+        }
+        out.addAll(lowShelves());
+        return out;
+    }
+
+    /** Shelves that stop an inlet under them, by their distance from its middle. */
+    List<Obstacle> lowShelves() {
+        return !inlet || !shelfCounts
+                ? List.of()
+                : kiln.shelves().stream()
+                        .filter(s -> s.bottom() < shelfStop)
+                        .map(s -> new Obstacle(
+                                "shelf-over-inlet", s.name(), 0, 0, Plain.gap(s.shape(), 0), 0, 0, false, s.shape(), 0))
+                        .toList();
+    }
+
+    /** The coils as they bear on a flame; null where no inlet is meant or the rule is left out. */
+    Coils coils() {
+        return coilsCount ? coils : null;
+    }
+
     /** Margin of one hole by itself. */
     double hole(double x, double y) {
         double m = tree.margin(x, y);

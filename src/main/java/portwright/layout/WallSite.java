@@ -163,12 +163,11 @@ final class WallSite {
     }
 
     /**
-     * What a drill near a mark in a panel may run into, by the rules that forbid drilling; flames on coils are left to the check. Each counts at
-     * both ends of the bore, which is strict for a groove.
+     * What a drill near a mark in a panel may run into. Each counts at both ends of the bore, which is strict for a groove; a flame at its mouth
+     * alone.
      */
     List<Obstacle> obstacles(int panel, double x, double y) {
         return measures(panel).stream()
-                .filter(m -> !m.rule().equals("flame-on-element"))
                 .map(m -> new Obstacle(
                         m.rule(),
                         m.part(),
@@ -176,7 +175,7 @@ final class WallSite {
                         m.caution(),
                         new NearGap((u, v) -> m.room().applyAsDouble(hole("", panel, u, v)), x, y),
                         0,
-                        1,
+                        m.rule().equals("flame-on-element") ? 0 : 1,
                         m.moves(),
                         null,
                         Double.NaN))
