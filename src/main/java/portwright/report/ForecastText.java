@@ -46,13 +46,17 @@ public final class ForecastText {
                                     .map(c -> c.cone() + " at " + n(c.timeS() / 3600, 1) + " h")
                                     .toList()));
         }
-        row(b, "climb ends at", ends(review, f));
+        String ends = ends(review, f);
+        if (!ends.isEmpty()) {
+            row(b, "climb ends at", ends);
+        }
         rows(b, PowerWords.lines(review));
         rows(b, HeatWords.share(firing));
         rows(b, HeatWords.openSpells(f));
         rows(b, HeatWords.openPorts(firing));
         rows(b, CostWords.besideElectric(firing));
         rows(b, GasWords.cylinders(review));
+        rows(b, RoomWords.co(review));
         rows(b, HeatWords.balance(run.energy()));
         trade(b, review);
         b.append('\n');
@@ -107,8 +111,9 @@ public final class ForecastText {
         boolean plainOver = plain > bears + BRICK_FAILS_K;
         boolean gasOver = gas > bears + BRICK_FAILS_K;
         String over = "beyond what the brick bears";
-        return (plainOver ? over : n(plain, 0) + " °C") + " by electricity alone with ports plugged"
-                + (Double.isNaN(gas) ? "" : ", " + (gasOver ? over : n(gas, 0) + " °C")
+        boolean electric = !review.design().kiln().noElements();
+        return (electric ? (plainOver ? over : n(plain, 0) + " °C") + " by electricity alone with ports plugged" : "")
+                + (Double.isNaN(gas) ? "" : (electric ? ", " : "") + (gasOver ? over : n(gas, 0) + " °C")
                         + (f.nominal().last().ending() == Ending.FALLS
                                 ? ", where the chamber would fall to in the end, with gas as step "
                                         + (f.nominal().last().index() + 1) + " asks"
