@@ -37,6 +37,9 @@ public final class CostWords {
         if (!gas) {
             return List.of(own);
         }
+        if (firing.kiln().value().elements().nominalW() <= 0) {
+            return List.of(own, new ReportLine("all electric", "the kiln has no elements; nothing to compare with"));
+        }
         ElectricTwin electric = firing.allElectric().value();
         Double plain = firing.cost(electric.totals());
         String other = !electric.run().reached()
