@@ -37,10 +37,22 @@ final class KilnReader {
         List<ElementRun> elements = f.objects("elements", KilnReader::element);
         List<Fitting> fittings = f.objects("fittings", KilnReader::fitting);
         Quantity stand = f.object("stand", s -> s.quantity("height", Kind.LENGTH, Range.DISTANCE));
-        Quantity power = f.quantity("power", Kind.POWER, Range.positive("0 kW"));
+        Quantity power = power(f, elements);
         Double loss = f.number("lossFactor", 0.5, 3);
         Quantity rise = f.quantity("elementRise", Kind.SHARE, Range.between("0 %", "100 %"));
         return new Kiln(plan, height, wall, floor, lid, leak, elements, fittings, stand, power, loss, rise);
+    }
+
+    /** No power at all goes only with no elements at all. */
+    private static Quantity power(Fields f, List<ElementRun> elements) {
+        Quantity power = f.quantity("power", Kind.POWER, Range.from("0 kW"));
+        if (power != null && power.si() == 0 && (elements == null || !elements.isEmpty())) {
+            f.fault(
+                    "power",
+                    "must be more than 0 kW where elements may be. For a kiln without electric heat write \"elements\": [] and leave \"power\" out.");
+            return null;
+        }
+        return power;
     }
 
     private enum Shape implements portwright.model.Ided {

@@ -32,15 +32,19 @@ public final class CostWords {
                 "this firing",
                 (run.reached()
                                 ? used + money(cost, currency)
-                                : "given up at " + n(run.topK() - ZERO_C, 0) + " °C, no price; " + used + " used")
+                                : "given up at " + n(run.endK() - ZERO_C, 0) + " °C, no price; " + used + " used")
                         + open(all));
         if (!gas) {
             return List.of(own);
         }
+        if (firing.kiln().value().elements().nominalW() <= 0) {
+            return List.of(own, new ReportLine("all electric", "the kiln has no elements; nothing to compare with"));
+        }
         ElectricTwin electric = firing.allElectric().value();
         Double plain = firing.cost(electric.totals());
         String other = !electric.run().reached()
-                ? "does not get there, it ends at " + n(electric.run().topK() - ZERO_C, 0) + " °C; not compared"
+                ? "does not get there: " + electric.run().last().ending().words() + " at "
+                        + n(electric.run().endK() - ZERO_C, 0) + " °C; not compared"
                 : electric.creeps()
                         ? "no firing to compare with: it only creeps to the goal, in "
                                 + n(electric.run().endS() / 3600, 1) + " h, the last 100 °C at "
@@ -84,6 +88,8 @@ public final class CostWords {
             ObjectNode lost = root.putObject("givenUp");
             lost.put("step", run.steps().size());
             Json.number(lost, "hours", run.endS() / 3600);
+            lost.put("how", run.last().ending().words());
+            Json.number(lost, "endC", run.endK() - ZERO_C);
             Json.number(lost, "topC", run.topK() - ZERO_C);
             Json.number(lost, "electricKwh", all.electricKwh());
             Json.number(lost, "gasKg", all.fuelKg());

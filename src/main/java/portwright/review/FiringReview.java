@@ -225,6 +225,7 @@ public final class FiringReview {
         for (int i = 0; i < design.firing().steps().size(); i++) {
             var s = design.firing().steps().get(i);
             boolean on = s.heat() == Heat.BOTH
+                    && !design.kiln().noElements()
                     && (s.elementShare() == null || s.elementShare().share() > 0);
             if (on
                     && (s.atmosphere() == null

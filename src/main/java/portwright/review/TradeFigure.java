@@ -30,7 +30,8 @@ public record TradeFigure(FiringFigure seen, Double computed) {
                 .map(f -> new TradeFigure(
                         f,
                         switch (f.id()) {
-                            case "power-enough", "power-short" -> powerPerIn2(kiln);
+                            case "power-enough", "power-short" ->
+                                kiln.elements().nominalW() > 0 ? Double.valueOf(powerPerIn2(kiln)) : null;
                             case "energy-litre" -> ratio(kwh, review.geometry().chamberVolumeM3() * 1000);
                             case "energy-all" -> ratio(kwh, all);
                             case "energy-ware", "energy-industry" -> ratio(kwh, ware);

@@ -68,9 +68,9 @@ public record CardForecast(
 
     private static String words(Missed m) {
         return m.surely()
-                ? "NOT REACHED by the forecast: " + (m.stalled() ? "the climb ends near " : "it is given up at ")
+                ? "NOT REACHED by the forecast: " + m.ending().words() + " at "
                         + scales(m.endC()) + "." + (m.later() ? " Later steps are not begun." : "")
-                : "MAY NOT BE REACHED: if the brick leaks 20 % more heat, the climb ends near " + scales(m.endC())
+                : "MAY NOT BE REACHED: if the brick leaks 20 % more heat, " + m.ending().words() + " at " + scales(m.endC())
                         + ".";
     }
 

@@ -13,6 +13,7 @@ import portwright.app.paint.Palette;
 import portwright.app.paint.Say;
 import portwright.app.paint.TextSizes;
 import portwright.calc.firing.FiringRun;
+import portwright.calc.firing.Ending;
 import portwright.calc.firing.Forecast;
 import portwright.calc.firing.Sample;
 import portwright.drawing.Ink;
@@ -163,7 +164,7 @@ final class ForecastPlot {
             at += r.hours();
             boolean mine = held == r.index();
             String head = r.stalled()
-                    ? r.goal() + ": stalls"
+                    ? r.goal() + (r.ending() == Ending.FALLS ? ": falls" : ": stalls")
                     : r.goal() + (r.atmosphere() == null ? "" : " · " + r.atmosphere());
             String tail = mine ? Math.round(heldC) + " °C" : hm(at) + " · " + Math.round(r.endC()) + " °C";
             words(head, tail, chart.x(at), chart.y(mine ? heldC : r.endC()), r.stalled());
