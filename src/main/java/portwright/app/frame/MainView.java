@@ -257,18 +257,17 @@ public final class MainView extends Pane {
         double gap = narrow ? 8 : 14;
         foot.setMinHeight(footH);
         foot.setPrefHeight(footH);
-        foot.most(w < 800 ? 2 : w < 1000 ? 3 : w < 1330 ? 4 : 6);
         rail.resizeRelocate(0, 0, w, railH);
         foot.resizeRelocate(0, h - footH, w, footH);
         double top = railH;
         double bottom = h - footH - 10;
-        double sideW = drawer ? w - 2 * gap : narrow ? 300 : 344;
+        double sideW = drawer ? w - 2 * gap : narrow ? 324 : 344;
         boolean cards = steps.get(step).views();
         views.setVisible(cards);
-        views.small(narrow);
+        views.size(narrow ? drawer || bottom - top < ViewsColumn.WORDS_FROM_PX ? ViewsColumn.Cards.BARE : ViewsColumn.Cards.SHORT : ViewsColumn.Cards.FULL);
         double left = gap;
         if (cards) {
-            double vw = narrow ? 60 : 100;
+            double vw = views.breadth();
             views.resizeRelocate(gap, top, vw, bottom - top);
             left = gap + vw + 10;
         }

@@ -53,6 +53,7 @@ final class Rail extends Pane {
         setPrefHeight(96);
         setMaxHeight(96);
         title.getStyleClass().add("design-title");
+        title.setWrapText(true);
         state.getStyleClass().addAll("muted", "slip-text");
         VBox words = new VBox(2, title, state);
         file.setGraphic(words);
@@ -193,6 +194,6 @@ final class Rail extends Pane {
         double x = Math.max(leftW + (tight ? 12 : 24), Math.min((w - tw) / 2 - 20, w - rightW - 40 - tw));
         tilesBox.resizeRelocate(x, 10, tw, 82);
         bar.resizeRelocate(x - 14, 11, tw + 28, 7);
-        file.resizeRelocate(10, 12, leftW, 52);
+        file.resizeRelocate(10, 8, leftW, 74);
     }
 }
