@@ -19,6 +19,7 @@ import portwright.app.part.FindingSlip;
 import portwright.app.part.SlipView;
 import portwright.check.Finding;
 import portwright.check.NotChecked;
+import portwright.model.UnitSystem;
 
 /** The side: tickets of the step, then the findings as slips, the worst first, then what was not checked. */
 final class Side extends ScrollPane {
@@ -191,11 +192,15 @@ final class Side extends ScrollPane {
 
     private FindingSlip slip(Finding f, List<FindingSlip> old) {
         FindingSlip slip =
-                old.stream().filter(o -> o.fits(f)).findFirst().orElseGet(() -> new FindingSlip(f, this::choose));
+                old.stream().filter(o -> o.fits(f)).findFirst().orElseGet(() -> new FindingSlip(f, inch(), this::choose));
         old.remove(slip);
-        slip.show(f);
+        slip.show(f, inch());
         slip.view().chosen(chosen != null && same(chosen, f));
         return slip;
+    }
+
+    private boolean inch() {
+        return doc.design().units() == UnitSystem.INCH;
     }
 
     private void choose(Finding f) {

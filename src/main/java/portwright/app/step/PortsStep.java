@@ -164,7 +164,7 @@ public final class PortsStep implements StepView {
         Label l = line("");
         Label room = line(RegionWords.LONGEST);
         room.setVisible(false);
-        Runnable show = () -> l.setText(RegionWords.of(board.region()));
+        Runnable show = () -> l.setText(RegionWords.of(board.region(), doc.design().units()));
         refreshers.add(show);
         show.run();
         return new StackPane(room, l);
