@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -22,6 +23,7 @@ import portwright.app.doc.Document;
 import portwright.app.doc.Moves;
 import portwright.app.doc.Step;
 import portwright.app.doc.StepCount;
+import portwright.app.part.Sign;
 import portwright.app.part.Tile;
 import portwright.model.UnitSystem;
 
@@ -46,7 +48,8 @@ final class Rail extends Pane {
     private final HBox right = new HBox(10);
     private final Document doc;
 
-    Rail(Document doc, Consumer<Step> go) {
+    /** @param count hears which count of which step was tapped */
+    Rail(Document doc, Consumer<Step> go, BiConsumer<Step, Sign> count) {
         this.doc = doc;
         getStyleClass().add("rail");
         setMinHeight(96);
@@ -67,6 +70,7 @@ final class Rail extends Pane {
             Tile t = new Tile(s.ordinal() + 1, s.word());
             t.setToggleGroup(group);
             t.setOnAction(e -> go.accept(s));
+            t.onCount(sign -> count.accept(s, sign));
             tiles.add(t);
         }
         tilesBox.getChildren().addAll(tiles);
@@ -108,7 +112,7 @@ final class Rail extends Pane {
         return file;
     }
 
-    /** Shows title, file state and the names of undo and redo. */
+    /** Shows title and file state, and all that {@link #refresh} shows. */
     void show(String titleText, String stateText) {
         if (!titleText.equals(title.getText()) || !stateText.equals(state.getText())) {
             requestLayout();
@@ -117,6 +121,11 @@ final class Rail extends Pane {
         title.setStyle(titleText.length() > LONG_TITLE ? "-fx-font-size: 14px;" : "");
         titleTip.setText(titleText);
         state.setText(stateText);
+        refresh();
+    }
+
+    /** Shows the names of undo and redo, and the units. */
+    void refresh() {
         name(undo, undoName, doc.undoStack().undoName(), "Undo");
         name(redo, redoName, doc.undoStack().redoName(), "Redo");
         unit(Moves.units(doc.text()));
@@ -175,7 +184,10 @@ final class Rail extends Pane {
         double w = getWidth();
         boolean tight = w < 900;
         for (Button b : List.of(undo, redo)) {
-            b.setMinWidth(tight ? 44 : 78);
+            double fixed = tight ? 44 : w < 1330 ? 104 : 132;
+            b.setMinWidth(fixed);
+            b.setPrefWidth(fixed);
+            b.setMaxWidth(fixed);
             ((VBox) b.getGraphic()).getChildren().forEach(n -> {
                 boolean arrow = n == arrows.get(b);
                 n.setVisible(arrow == tight);

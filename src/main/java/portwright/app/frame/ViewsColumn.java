@@ -36,10 +36,10 @@ final class ViewsColumn extends VBox {
     private static final Duration REST = Duration.millis(120);
 
     /** From this height on, px, cards with short words have room. */
-    static final double WORDS_FROM_PX = 470;
+    private static final double WORDS_FROM_PX = 470;
 
     /** How much a card shows: picture and words, both smaller, or the picture alone. */
-    enum Cards {
+    private enum Cards {
         FULL(100, 82, 72),
         SHORT(76, 60, 40),
         BARE(60, 48, 48);
@@ -136,7 +136,9 @@ final class ViewsColumn extends VBox {
         return cards.breadth;
     }
 
-    void size(Cards now) {
+    /** Fits the cards into a narrow window, or one that leaves the column so high, px. */
+    void size(boolean narrow, double height) {
+        Cards now = !narrow ? Cards.FULL : height < WORDS_FROM_PX ? Cards.BARE : Cards.SHORT;
         if (cards != now) {
             cards = now;
             size();

@@ -3,6 +3,7 @@ package portwright.app.step;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.DoubleStream;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;
@@ -86,7 +87,11 @@ final class LambdaChart {
         name(c, on, "gas-on", Ink.COBALT, 0.695, TextAlignment.RIGHT);
         name(c, on, Math.round(gas.onK() - 273.15) + " °C", Ink.COBALT, 0.64, TextAlignment.RIGHT);
         name(c, mid, Math.round(gas.topK() - 273.15) + " °C", Ink.INK, 0.70, TextAlignment.LEFT);
-        name(c, low, "band 5–95 %", Ink.INK2, 1.08, TextAlignment.LEFT);
+        double bandPx = TextSizes.width("band 5–95 %", Fonts.bold(13)) + 20;
+        DoubleStream.of(1.08, 0.9, 0.75, 0.66)
+                .filter(at -> c.x(xAt(low, at)) + bandPx < c.right())
+                .findFirst()
+                .ifPresent(at -> name(c, low, "band 5–95 %", Ink.INK2, at, TextAlignment.LEFT));
         c.unclip();
         c.frame();
         for (double v = 0.6; v < 1.41; v += 0.1) {
@@ -127,20 +132,25 @@ final class LambdaChart {
         }
     }
 
-    private void name(Chart c, List<Pt> line, String words, Ink ink, double atY, TextAlignment align) {
+    /** Where a curve passes a height; infinite where it does not. */
+    private static double xAt(List<Pt> line, double y) {
         for (int i = 1; i < line.size(); i++) {
             Pt a = line.get(i - 1);
             Pt b = line.get(i);
-            if (Double.isFinite(a.y()) && Double.isFinite(b.y()) && a.y() <= atY && b.y() > atY) {
-                double px = c.x(a.x() + (atY - a.y()) / (b.y() - a.y()) * (b.x() - a.x()));
-                double tx = align == TextAlignment.RIGHT ? px - 12 : px + 14;
-                if (tx > c.left() + 10 && tx < c.right() - 10) {
-                    c.say(words, tx, c.y(atY), 13, ink != Ink.INK2, ink, align, VPos.CENTER, true);
-                    double w = TextSizes.width(words, Fonts.bold(13));
-                    names.add(new double[] {align == TextAlignment.RIGHT ? tx - w : tx, c.y(atY) - 9, w, 18});
-                }
-                return;
+            if (Double.isFinite(a.y()) && Double.isFinite(b.y()) && a.y() <= y && b.y() > y) {
+                return a.x() + (y - a.y()) / (b.y() - a.y()) * (b.x() - a.x());
             }
+        }
+        return Double.POSITIVE_INFINITY;
+    }
+
+    private void name(Chart c, List<Pt> line, String words, Ink ink, double atY, TextAlignment align) {
+        double px = c.x(xAt(line, atY));
+        double tx = align == TextAlignment.RIGHT ? px - 12 : px + 14;
+        if (tx > c.left() + 10 && tx < c.right() - 10) {
+            c.say(words, tx, c.y(atY), 13, ink != Ink.INK2, ink, align, VPos.CENTER, true);
+            double w = TextSizes.width(words, Fonts.bold(13));
+            names.add(new double[] {align == TextAlignment.RIGHT ? tx - w : tx, c.y(atY) - 9, w, 18});
         }
     }
 

@@ -1,6 +1,7 @@
 package portwright.app.step;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import javafx.scene.canvas.GraphicsContext;
@@ -14,7 +15,7 @@ import portwright.calc.combustion.AtmosphereLevel;
 import portwright.drawing.Ink;
 import portwright.geometry.Pt;
 
-/** What the curve says where the damper stands, or where the pointer is: a line, a ring, and a box that covers no curve. */
+/** What the curve says where the damper stands, or where the pointer is: a line, a ring, and a box that covers no curve; in a small chart a line above it. */
 final class LambdaReadOut {
     private static final double HIGH_PX = 78;
     private static final double STEP_PX = 14;
@@ -95,10 +96,11 @@ final class LambdaReadOut {
             }
         }
         double width = w;
-        corners.sort(java.util.Comparator.comparingDouble(at -> Math.abs(at[0] + width / 2 - x)));
-        double[] at = places.first(corners.toArray(double[][]::new), w, HIGH_PX);
+        corners.sort(Comparator.comparingDouble(at -> Math.abs(at[0] + width / 2 - x)));
+        double[] at = places.free(corners, w, HIGH_PX);
         if (at == null) {
-            at = new double[] {c.left() + 6, c.top() + 8};
+            Say.left(g, p, String.join(" · ", lines), c.left(), c.top() - 9, 13, true, Ink.COBALT);
+            return;
         }
         g.setFill(p.of(Ink.PAPER));
         g.fillRoundRect(at[0], at[1], w, HIGH_PX, 8, 8);
