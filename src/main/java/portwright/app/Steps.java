@@ -21,11 +21,9 @@ final class Steps {
             case GAS -> new GasStep(doc, Catalog.burners(), Catalog.damper());
             case ROOM -> new RoomStep(doc, Catalog.room(), Catalog.supply());
             case FIRING -> new FiringStep(doc, Catalog.firing());
-            default -> 
+            default ->
                 new PaperStep(
-                        doc,
-                        new PaperModel(doc, PaperChoice.of(home), javafx.application.Platform::runLater),
-                        home);
+                        doc, new PaperModel(doc, PaperChoice.of(home), javafx.application.Platform::runLater), home);
         };
     }
 }

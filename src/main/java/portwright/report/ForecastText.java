@@ -98,7 +98,8 @@ public final class ForecastText {
         }
         FiringRun lost = f.nominal().reached() ? f.slow().reached() ? f.quick() : f.slow() : f.nominal();
         return "at least " + n(h.leastS() / 3600, 1) + " h, and no upper end: "
-                + (h.nominal() ? "at the far end of the band" : "with the brick as tabled") + " " + lost.last().ending().words()
+                + (h.nominal() ? "at the far end of the band" : "with the brick as tabled") + " "
+                + lost.last().ending().words()
                 + " at " + n(lost.endK() - ZERO_C, 0) + " °C and never arrives";
     }
 
@@ -113,11 +114,14 @@ public final class ForecastText {
         String over = "beyond what the brick bears";
         boolean electric = !review.design().kiln().noElements();
         return (electric ? (plainOver ? over : n(plain, 0) + " °C") + " by electricity alone with ports plugged" : "")
-                + (Double.isNaN(gas) ? "" : (electric ? ", " : "") + (gasOver ? over : n(gas, 0) + " °C")
-                        + (f.nominal().last().ending() == Ending.FALLS
-                                ? ", where the chamber would fall to in the end, with gas as step "
-                                        + (f.nominal().last().index() + 1) + " asks"
-                                : " with gas as the steps ask"))
+                + (Double.isNaN(gas)
+                        ? ""
+                        : (electric ? ", " : "")
+                                + (gasOver ? over : n(gas, 0) + " °C")
+                                + (f.nominal().last().ending() == Ending.FALLS
+                                        ? ", where the chamber would fall to in the end, with gas as step "
+                                                + (f.nominal().last().index() + 1) + " asks"
+                                        : " with gas as the steps ask"))
                 + (plainOver || gasOver ? " (class " + n(bears, 0) + " °C: it fails before the power gives out)" : "");
     }
 

@@ -23,8 +23,8 @@ final class RoomWords {
             return List.of();
         }
         if (Boolean.FALSE.equals(room.indoors())) {
-            return List.of(new ReportLine(
-                    "CO over time", "not computed: no closed room. Stand upwind, carry a CO meter"));
+            return List.of(
+                    new ReportLine("CO over time", "not computed: no closed room. Stand upwind, carry a CO meter"));
         }
         List<String> needs = needs(room);
         if (!needs.isEmpty()) {
@@ -34,8 +34,10 @@ final class RoomWords {
         List<ReportLine> out = new ArrayList<>();
         out.add(new ReportLine("CO over time", "no wind: " + course(co, co.calm())));
         out.add(new ReportLine("", "stated wind: " + course(co, co.stated())));
-        out.add(new ReportLine(
-                "", "Hours from switching on, steps at their longest; rule room-co judges it. A meter in the room decides."));
+        out.add(
+                new ReportLine(
+                        "",
+                        "Hours from switching on, steps at their longest; rule room-co judges it. A meter in the room decides."));
         return out;
     }
 
@@ -43,10 +45,13 @@ final class RoomWords {
         List<String> passes = new ArrayList<>();
         levels(co).forEach((ppm, limit) -> {
             double s = c.firstOverS(ppm);
-            passes.add(Double.isInfinite(s) ? "never over " + n(ppm, 0) : "over " + n(ppm, 0) + " at " + n(s / 3600, 1) + " h");
+            passes.add(
+                    Double.isInfinite(s)
+                            ? "never over " + n(ppm, 0)
+                            : "over " + n(ppm, 0) + " at " + n(s / 3600, 1) + " h");
         });
-        return "highest " + n(c.peakPpm(), 0) + " ppm"
-                + (c.peakPpm() > 0 ? " at " + n(c.peakS() / 3600, 1) + " h" : "") + "; " + String.join(", ", passes);
+        return "highest " + n(c.peakPpm(), 0) + " ppm" + (c.peakPpm() > 0 ? " at " + n(c.peakS() / 3600, 1) + " h" : "")
+                + "; " + String.join(", ", passes);
     }
 
     /** Levels of the limits that count, rising. */

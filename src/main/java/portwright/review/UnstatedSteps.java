@@ -12,8 +12,7 @@ import portwright.model.Heat;
  */
 public final class UnstatedSteps {
     private static final String CONTROLLER = "all the power that the climb asks for; write \"controller\" or the share";
-    private static final String PLUGGED =
-            "no air passes the kiln while no gas burns; write \"plugged\" or \"open\"";
+    private static final String PLUGGED = "no air passes the kiln while no gas burns; write \"plugged\" or \"open\"";
 
     private UnstatedSteps() {}
 

@@ -46,9 +46,7 @@ final class StepRows {
             gas = burns(s);
             burnt |= gas;
             if (s.hold() == null) {
-                atC = s.to() != null
-                        ? s.to().celsius()
-                        : computed.endsC().getOrDefault(i, StepTime.coneEndC(s));
+                atC = s.to() != null ? s.to().celsius() : computed.endsC().getOrDefault(i, StepTime.coneEndC(s));
             }
             String missed = computed.missed().get(i);
             out.add(step(

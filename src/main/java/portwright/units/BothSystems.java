@@ -31,9 +31,10 @@ public final class BothSystems {
             + ") to |between (?<low>" + NUMBER + ") and ))?(?<last>" + NUMBER
             + ") (?<unit>mm²|cm²|mm|m|L|kg|°C|kW)(?<hour>/h)?(?![\\w²³/·^-])(?! \\()");
 
-    private static final Pattern PAIR = Pattern.compile("(?<![\\w.#/−-])(?<lead>between )?(?<metric>−?(?:" + NUMBER
-            + " (?:to|and) )?" + NUMBER
-            + " (?:mm²|cm²|mm|m|L|kg|°C|kW)(?:/h)?) \\((?<twin>[−-]?[\\d./ toand]* ?(?:in²|in|ft³|ft|lb|°F|Btu/h)(?:/h)?)\\)");
+    private static final Pattern PAIR = Pattern.compile(
+            "(?<![\\w.#/−-])(?<lead>between )?(?<metric>−?(?:" + NUMBER
+                    + " (?:to|and) )?" + NUMBER
+                    + " (?:mm²|cm²|mm|m|L|kg|°C|kW)(?:/h)?) \\((?<twin>[−-]?[\\d./ toand]* ?(?:in²|in|ft³|ft|lb|°F|Btu/h)(?:/h)?)\\)");
 
     private BothSystems() {}
 

@@ -30,7 +30,8 @@ class ForecastRoomTest {
         RoomReview.Co co = r.room().co().value();
         assertThat(co.calm().peakPpm()).isGreaterThan(co.ceiling().value());
         assertThat(text(r)).containsPattern("CO over time no wind: highest [0-9]+ ppm at [0-9.]+ h; over [0-9]+ at");
-        JsonNode calm = new ObjectMapper().readTree(ForecastJson.write(r)).get("roomCo").get("calm");
+        JsonNode calm =
+                new ObjectMapper().readTree(ForecastJson.write(r)).get("roomCo").get("calm");
         double gasOn = r.firing().forecast().value().nominal().steps().get(2).startS() / 3600;
         double before = 0;
         for (JsonNode p : calm.get("passes")) {

@@ -33,7 +33,8 @@ class NoElementsTest {
         assertThat(run.reached()).isFalse();
         assertThat(run.last().index()).isZero();
         assertThat(ForecastText.write(r).replaceAll("\\s+", " "))
-                .contains("no elements (kiln.elements is []), so no electric heat: in vain asked for by step 1, step 2");
+                .contains(
+                        "no elements (kiln.elements is []), so no electric heat: in vain asked for by step 1, step 2");
         assertThat(r.supply().steps().value().get(1).endC()).isLessThan(50);
     }
 
@@ -46,7 +47,12 @@ class NoElementsTest {
         assertThat(run.electricJ()).isZero();
         assertThat(run.fuelKg()).isGreaterThan(0);
         assertThat(run.topK()).isGreaterThan(500);
-        assertThat(review(none.setText("kiln.power", "0 kW")).firing().forecast().value().nominal().topK())
+        assertThat(review(none.setText("kiln.power", "0 kW"))
+                        .firing()
+                        .forecast()
+                        .value()
+                        .nominal()
+                        .topK())
                 .isEqualTo(run.topK());
         assertThat(ForecastText.write(r).replaceAll("\\s+", " "))
                 .contains("the kiln has no elements; nothing to compare with")
@@ -61,6 +67,7 @@ class NoElementsTest {
                 .singleElement()
                 .asString()
                 .contains("\"elements\": []");
-        assertThat(review(starter().remove("kiln.power")).firing().forecast().needs()).contains("kiln.power");
+        assertThat(review(starter().remove("kiln.power")).firing().forecast().needs())
+                .contains("kiln.power");
     }
 }

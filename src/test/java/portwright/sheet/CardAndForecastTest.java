@@ -190,7 +190,8 @@ class CardAndForecastTest {
         double held = weak.firing().rows(weak.fire()).get(2).endC();
         assertThat(end).isLessThan(held - 10);
         List<CardData.Step> rows = card(weak).steps();
-        CardData.Step hold = rows.stream().filter(s -> s.to().startsWith("hold")).findFirst().orElseThrow();
+        CardData.Step hold =
+                rows.stream().filter(s -> s.to().startsWith("hold")).findFirst().orElseThrow();
         assertThat(hold.beside()).startsWith(Math.round(held) + " °C");
         assertThat(rows.get(rows.indexOf(hold) + 1).across()).contains("sags to " + Math.round(end) + " °C");
     }

@@ -36,8 +36,9 @@ final class NoteBox {
             lines.add("panel " + hole.face().panel() + ", "
                     + side(c.x(), u, "right of its middle", "left of its middle"));
             lines.add(Lengths.shown(c.y(), u) + " above the floor");
-            lines.addAll(List.of(WallWords.outside(board.plot().kiln().panel(hole.face().panel()), c.x(), u)
-                    .split(", ", 0)));
+            lines.addAll(List.of(
+                    WallWords.outside(board.plot().kiln().panel(hole.face().panel()), c.x(), u)
+                            .split(", ", 0)));
         } else {
             lines.add(side(c.x(), u, "to the right", "to the left"));
             lines.add(side(c.y(), u, "to the back", "to the front"));

@@ -57,7 +57,8 @@ public final class FieldModel {
     /** What the good value stands for, where the field offers a list; which posts bear nothing; empty for others. */
     public String remark() {
         return spec.key().equals("posts")
-                ? PostWords.of(doc.shapes().geometry(), doc.text().get(base + ".name").orElse(""))
+                ? PostWords.of(
+                        doc.shapes().geometry(), doc.text().get(base + ".name").orElse(""))
                 : Offers.of(spec.key()).map(o -> o.remark(good())).orElse("");
     }
 

@@ -19,9 +19,8 @@ public final class Figures {
         Measures u = new Measures(shapes.design().units());
         switch (step) {
             case KILN -> {
-                double litres = f.chamberVolumeL() == null
-                        ? shapes.geometry().chamberVolumeM3() * 1000
-                        : f.chamberVolumeL();
+                double litres =
+                        f.chamberVolumeL() == null ? shapes.geometry().chamberVolumeM3() * 1000 : f.chamberVolumeL();
                 out.add(u.figure("chamber", litres, Measures.VOLUME));
                 out.add(u.figure("walls inside", shapes.geometry().wallAreaM2(), Measures.WALLS));
                 out.add(new Figure(

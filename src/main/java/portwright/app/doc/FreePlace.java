@@ -120,7 +120,8 @@ public final class FreePlace {
         }
         for (var t : kiln.tails()) {
             if (t.face().samePart(face)) {
-                room = Math.min(room, t.circle().centre().distance(at) - t.circle().radius() - radius);
+                room = Math.min(
+                        room, t.circle().centre().distance(at) - t.circle().radius() - radius);
             }
         }
         for (var f : kiln.fittings()) {

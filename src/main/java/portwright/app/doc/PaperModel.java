@@ -179,7 +179,13 @@ public final class PaperModel {
     private SheetOptions options(boolean despite) {
         int unmeasured = doc.borrowed().unmeasured();
         return new SheetOptions(
-                Paper.parse(choice.paper()), choice.part(), choice.face(), factor(true), factor(false), despite, unmeasured);
+                Paper.parse(choice.paper()),
+                choice.part(),
+                choice.face(),
+                factor(true),
+                factor(false),
+                despite,
+                unmeasured);
     }
 
     /** Whether pages are being made. */

@@ -6,11 +6,16 @@ import portwright.model.On;
 /** The pictures of the drawing board. */
 public enum Picture {
     FLOOR_HOT("Floor\nfrom above", "Floor\nabove", "Floor from above", new Face(On.FLOOR, 0, true)),
-    FLOOR_COLD("Floor\nfrom below,\nmirrored", "Floor\nbelow", "Floor from below, MIRRORED", new Face(On.FLOOR, 0, false)),
+    FLOOR_COLD(
+            "Floor\nfrom below,\nmirrored", "Floor\nbelow", "Floor from below, MIRRORED", new Face(On.FLOOR, 0, false)),
     LID_COLD("Lid\nfrom above", "Lid\nabove", "Lid from above", new Face(On.LID, 0, false)),
     LID_HOT("Lid\nfrom below,\nmirrored", "Lid\nbelow", "Lid from below, MIRRORED", new Face(On.LID, 0, true)),
     WALLS_HOT("Walls\nfrom inside", "Walls\ninside", "Walls unrolled, from inside", new Face(On.WALL, 0, true)),
-    WALLS_COLD("Walls\nfrom outside,\nmirrored", "Walls\noutside", "Walls unrolled, from outside, MIRRORED", new Face(On.WALL, 0, false)),
+    WALLS_COLD(
+            "Walls\nfrom outside,\nmirrored",
+            "Walls\noutside",
+            "Walls unrolled, from outside, MIRRORED",
+            new Face(On.WALL, 0, false)),
     SECTION("Section", "Section", "Section, looking to the back", null);
 
     private final String caption;

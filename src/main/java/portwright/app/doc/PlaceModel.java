@@ -40,8 +40,14 @@ public final class PlaceModel {
         String parent = path.substring(0, path.lastIndexOf('.'));
         String key = path.substring(path.lastIndexOf('.') + 1);
         return List.of(
-                new FieldModel(doc, parent, FieldSpec.quantity(key + "[0]", wall ? "right of the middle" : "right x", Kind.LENGTH)),
-                new FieldModel(doc, parent, FieldSpec.quantity(key + "[1]", wall ? "above the floor" : "back y", Kind.LENGTH)));
+                new FieldModel(
+                        doc,
+                        parent,
+                        FieldSpec.quantity(key + "[0]", wall ? "right of the middle" : "right x", Kind.LENGTH)),
+                new FieldModel(
+                        doc,
+                        parent,
+                        FieldSpec.quantity(key + "[1]", wall ? "above the floor" : "back y", Kind.LENGTH)));
     }
 
     /** Where a place in the wall lies for a tape, in words: from the corner inside, from the edges outside; empty elsewhere. */

@@ -14,7 +14,6 @@ final class ScrollHold {
     /** Room left over a node that is scrolled to, px. */
     private static final double SEEN_PX = 12;
 
-
     private final ScrollPane pane;
     private final Region content;
     private final Region anchor;

@@ -193,8 +193,10 @@ final class Side extends ScrollPane {
     }
 
     private FindingSlip slip(Finding f, List<FindingSlip> old) {
-        FindingSlip slip =
-                old.stream().filter(o -> o.fits(f)).findFirst().orElseGet(() -> new FindingSlip(f, inch(), this::choose));
+        FindingSlip slip = old.stream()
+                .filter(o -> o.fits(f))
+                .findFirst()
+                .orElseGet(() -> new FindingSlip(f, inch(), this::choose));
         old.remove(slip);
         slip.show(f, inch());
         slip.view().chosen(chosen != null && same(chosen, f));
@@ -273,10 +275,7 @@ final class Side extends ScrollPane {
         choose(views.get(Math.floorMod(at < 0 ? by > 0 ? 0 : -1 : at + by, views.size()))
                 .finding());
         views.forEach(x -> x.view().chosen(same(chosen, x.finding())));
-        views.stream()
-                .filter(x -> same(chosen, x.finding()))
-                .findFirst()
-                .ifPresent(x -> hold.show(x.view()));
+        views.stream().filter(x -> same(chosen, x.finding())).findFirst().ifPresent(x -> hold.show(x.view()));
     }
 
     /** Chooses the first finding of a sign, or shows the first slip of what is not checked or cannot be read. */

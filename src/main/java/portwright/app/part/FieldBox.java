@@ -257,8 +257,8 @@ public final class FieldBox extends Steady implements Typed {
     private void makeRoom() {
         double typed = input == null ? 0 : TextSizes.width(input.getText() == null ? "" : input.getText(), TYPED);
         double room = box.getWidth() - ENDS_PX - (mark.isManaged() ? MARK_PX : 0) - typed;
-        boolean on = !aside.getText().isEmpty()
-                && (box.getWidth() == 0 || TextSizes.width(aside.getText(), ASIDE) < room);
+        boolean on =
+                !aside.getText().isEmpty() && (box.getWidth() == 0 || TextSizes.width(aside.getText(), ASIDE) < room);
         aside.setVisible(on);
         aside.setManaged(on);
     }

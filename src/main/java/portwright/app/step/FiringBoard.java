@@ -135,8 +135,7 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
         double top = beside(g, p, w) + 26;
         double bottom = low ? 84 : 270;
         mostC = ForecastPlot.topC(f);
-        chart = new Chart(
-                g, p, 76, top, width, Math.max(60, h - top - bottom), 0, hours, 0, mostC, false);
+        chart = new Chart(g, p, 76, top, width, Math.max(60, h - top - bottom), 0, hours, 0, mostC, false);
         Places places = new Places();
         ForecastPlot plot = new ForecastPlot(g, p, chart, rows(), places);
         plot.curves(f, hours);

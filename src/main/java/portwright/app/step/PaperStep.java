@@ -118,8 +118,7 @@ public final class PaperStep implements StepView {
         return b;
     }
 
-    private static Node choice(
-            String label, List<String> words, int chosen, java.util.function.Consumer<String> take) {
+    private static Node choice(String label, List<String> words, int chosen, java.util.function.Consumer<String> take) {
         Label name = new Label(label);
         name.getStyleClass().add("field-name");
         name.setMinWidth(86);

@@ -24,8 +24,8 @@ final class Places {
     /** The first of a list of upper left corners where a box covers nothing; null where none is. */
     double[] free(List<double[]> corners, double w, double h) {
         return corners.stream()
-                .filter(at -> Stream.concat(firm.stream(), soft.stream())
-                        .noneMatch(t -> meet(t, at[0] - 4, at[1], w + 8, h)))
+                .filter(at ->
+                        Stream.concat(firm.stream(), soft.stream()).noneMatch(t -> meet(t, at[0] - 4, at[1], w + 8, h)))
                 .findFirst()
                 .orElse(null);
     }

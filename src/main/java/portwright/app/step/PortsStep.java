@@ -96,9 +96,8 @@ public final class PortsStep implements StepView {
         boolean one = TextSizes.width(name, Fonts.sans(14)) + TextSizes.width(what, Fonts.sans(13)) < ROW_PX;
         Region spring = new Region();
         HBox.setHgrow(spring, Priority.ALWAYS);
-        HBox line = one
-                ? new HBox(6, dot(path), word, spring, where)
-                : new HBox(6, dot(path), new VBox(1, word, where));
+        HBox line =
+                one ? new HBox(6, dot(path), word, spring, where) : new HBox(6, dot(path), new VBox(1, word, where));
         line.setAlignment(Pos.CENTER_LEFT);
         return line;
     }
@@ -164,7 +163,8 @@ public final class PortsStep implements StepView {
         Label l = line("");
         Label room = line(RegionWords.LONGEST);
         room.setVisible(false);
-        Runnable show = () -> l.setText(RegionWords.of(board.region(), doc.design().units()));
+        Runnable show =
+                () -> l.setText(RegionWords.of(board.region(), doc.design().units()));
         refreshers.add(show);
         show.run();
         return new StackPane(room, l);

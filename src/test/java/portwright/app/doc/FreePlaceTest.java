@@ -43,7 +43,8 @@ class FreePlaceTest {
             added(doc, on);
             assertThat(doc.shapes().geometry().holes(on)).isNotEmpty();
             assertThat(doc.result().findings().stream()
-                            .filter(f -> f.severity() == Severity.STOP && f.parts().contains("new one")))
+                            .filter(f ->
+                                    f.severity() == Severity.STOP && f.parts().contains("new one")))
                     .as("%s, %s", starter, on)
                     .isEmpty();
         }

@@ -46,7 +46,8 @@ class RegionDeskTest {
         assertThat(holds(desk.region(), new Pt(-2 * 25.4, -2 * 25.4))).isTrue();
         assertThat(holds(desk.region(), new Pt(2 * 25.4, 2 * 25.4))).isFalse();
         assertThat(holds(desk.region(), new Pt(0, 300))).isFalse();
-        assertThat(RegionWords.of(desk.region(), doc.design().units())).contains(doc.design().units() == UnitSystem.INCH ? " in² of clear floor" : " cm² of clear floor");
+        assertThat(RegionWords.of(desk.region(), doc.design().units()))
+                .contains(doc.design().units() == UnitSystem.INCH ? " in² of clear floor" : " cm² of clear floor");
     }
 
     @Test

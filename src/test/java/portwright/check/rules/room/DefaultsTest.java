@@ -62,19 +62,20 @@ class DefaultsTest {
     void whatTheStepsDoNotSayOfPowerAndPortsIsNotChecked() {
         for (Table.Row r : HazardSweepTest.rows()) {
             String unsafe = r.text("unsafe");
-            if (!r.text("word").equals("by the forecast") || !unsafe.contains("controller") && !unsafe.contains("].p")
-                    && !unsafe.contains("25 %")) {
+            if (!r.text("word").equals("by the forecast")
+                    || !unsafe.contains("controller") && !unsafe.contains("].p") && !unsafe.contains("25 %")) {
                 continue;
             }
             ObjectNode design = TestDesigns.edit(TestDesigns.base(r.text("base")), unsafe);
-            for (String path : List.of(
-                    "firing.steps[0].elements", "firing.steps[0].ports", "firing.steps[1].elements")) {
+            for (String path :
+                    List.of("firing.steps[0].elements", "firing.steps[0].ports", "firing.steps[1].elements")) {
                 CheckResult after = TestDesigns.check(TestDesigns.edit(design, path + "=-"));
                 assertThat(after.lighting()).as(path).isIn(Verdict.STOP, Verdict.INCOMPLETE);
                 assertThat(after.assumed()).as(path).anyMatch(a -> a.field().equals(path));
                 assertThat(TestDesigns.lacking(after))
                         .as(path)
-                        .anyMatch(n -> n.rule().equals(r.text("rule")) && n.needs().contains(path));
+                        .anyMatch(n ->
+                                n.rule().equals(r.text("rule")) && n.needs().contains(path));
             }
         }
     }
@@ -106,9 +107,14 @@ class DefaultsTest {
         CheckResult bare = TestDesigns.whole(TestDesigns.design(left));
         assertThat(bare.findings().stream().map(DefaultsTest::gist))
                 .as(name)
-                .containsExactlyElementsOf(full.findings().stream().map(DefaultsTest::gist).toList());
-        assertThat(bare.lighting().ordinal()).as(name).isLessThanOrEqualTo(full.lighting().ordinal());
-        assertThat(bare.drilling().ordinal()).as(name).isLessThanOrEqualTo(full.drilling().ordinal());
+                .containsExactlyElementsOf(
+                        full.findings().stream().map(DefaultsTest::gist).toList());
+        assertThat(bare.lighting().ordinal())
+                .as(name)
+                .isLessThanOrEqualTo(full.lighting().ordinal());
+        assertThat(bare.drilling().ordinal())
+                .as(name)
+                .isLessThanOrEqualTo(full.drilling().ordinal());
     }
 
     private static String gist(portwright.check.Finding f) {
