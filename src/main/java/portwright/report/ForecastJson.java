@@ -29,6 +29,7 @@ public final class ForecastJson {
         CostWords.write(root, firing);
         GasWords.cylinders(root, review);
         RoomWords.co(root, review);
+        RelightWords.write(root, review);
         HoursBand hours = f.hours();
         Json.number(root, "hoursLow", Double.isNaN(hours.leastS()) ? null : hours.leastS() / 3600);
         Json.number(root, "hoursHigh", hours.open() ? null : hours.mostS() / 3600);

@@ -53,6 +53,7 @@ public final class ForecastText {
         rows(b, PowerWords.lines(review));
         rows(b, HeatWords.share(firing));
         rows(b, HeatWords.openSpells(f));
+        rows(b, RelightWords.lines(review));
         rows(b, HeatWords.openPorts(firing));
         rows(b, CostWords.besideElectric(firing));
         rows(b, GasWords.cylinders(review));

@@ -12,6 +12,7 @@ import portwright.calc.firing.GasExchange;
 import portwright.calc.firing.HeatStop;
 import portwright.calc.firing.KilnHeat;
 import portwright.calc.firing.Numerics;
+import portwright.calc.firing.Relight;
 import portwright.calc.firing.Simulation;
 import portwright.calc.firing.SteadyShell;
 import portwright.calc.firing.Step;
@@ -33,6 +34,7 @@ public final class FiringReview {
     private Known<Forecast> forecast;
     private Known<ElectricTwin> allElectric;
     private Known<Optional<HeatStop>> heatStop;
+    private List<Relight> relights;
     private PowerMargin margin;
     private PowerMargin electricMargin;
 
@@ -101,6 +103,14 @@ public final class FiringReview {
                     : Known.lacks(needs);
         }
         return heatStop;
+    }
+
+    /** What lighting again costs, at the start and end of each step with gas. The forecast must be known. */
+    public synchronized List<Relight> relights() {
+        if (relights == null) {
+            relights = Relight.of(kiln.value(), gas(), steps.value(), Numerics.STANDARD);
+        }
+        return relights;
     }
 
     private List<String> needs() {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import portwright.report.ForecastText;
 import portwright.report.PowerWords;
+import portwright.report.RelightWords;
 import portwright.review.Missed;
 import portwright.review.Review;
 import portwright.review.StepPlate;
@@ -43,6 +44,10 @@ public record CardForecast(
             if (!conflict.isEmpty()) {
                 notes.add(conflict);
             }
+        }
+        String relight = RelightWords.card(review);
+        if (!relight.isEmpty()) {
+            notes.add(relight);
         }
         List<CardData.Band> bands = new ArrayList<>();
         StepPlate.settings(review, plates)

@@ -95,7 +95,7 @@ public final class Pictures {
         }
         Toolkit.run(() -> {
             holder.view.go(step);
-            holder.view.focusBoard();
+            holder.view.board().requestFocus();
             if (p != null) {
                 holder.view.board().show(p);
                 holder.doc.select(

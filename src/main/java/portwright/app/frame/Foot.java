@@ -93,6 +93,7 @@ final class Foot extends HBox {
             this.first = first;
             label.getStyleClass().addAll("muted", "slip-text");
             label.setWrapText(true);
+            label.setMinHeight(USE_PREF_SIZE);
             value.getStyleClass().add("live-figure");
             unit.getStyleClass().add("figure-unit");
             line.setAlignment(Pos.BASELINE_LEFT);
@@ -105,7 +106,8 @@ final class Foot extends HBox {
         /** Less room at both sides, and words of two lines. */
         void tight(boolean on) {
             double px = on ? TIGHT_PX : GAP_PX;
-            setPadding(new Insets(2, px, 2, first ? 0 : px));
+            setPadding(new Insets(on ? 0 : 2, px, on ? 0 : 2, first ? 0 : px));
+            setSpacing(on ? 0 : 2);
             setAlignment(on ? Pos.BOTTOM_LEFT : Pos.TOP_LEFT);
             label.setMaxWidth(on ? WORDS_PX : Double.MAX_VALUE);
             label.setPrefWidth(on ? Math.min(WORDS_PX, wide()) : USE_COMPUTED_SIZE);

@@ -105,18 +105,22 @@ public final class MainView extends Pane {
         step = s;
         rail.select(s);
         StepView v = steps.get(s);
-        if (v.views()) {
-            middle.getChildren().setAll(board, tools);
-            tools.nudge(s == Step.PORTS);
-            views.refresh();
-        } else {
-            middle.getChildren().setAll(new BoardScroll(v.board()));
-        }
+        FocusIn.keep(middle, () -> lay(v));
         v.changed(Document.Change.DESIGN);
         v.changed(Document.Change.CHECK);
         side.show(s, v.tickets());
         foot();
         requestLayout();
+    }
+
+    private void lay(StepView v) {
+        if (v.views()) {
+            middle.getChildren().setAll(board, tools);
+            tools.nudge(step == Step.PORTS);
+            views.refresh();
+        } else {
+            middle.getChildren().setAll(new BoardScroll(v.board()));
+        }
     }
 
     private void changed(Document.Change c) {
@@ -160,9 +164,7 @@ public final class MainView extends Pane {
 
     /** Goes to a step and shows the first of what a count on its tile counts. */
     private void first(Step s, Sign sign) {
-        if (step != s) {
-            go(s);
-        }
+        go(s);
         openDrawer();
         side.first(sign);
     }
@@ -243,11 +245,6 @@ public final class MainView extends Pane {
     public void turnDrawer() {
         drawerOpen = !drawerOpen;
         requestLayout();
-    }
-
-    /** Puts the keys on the board. */
-    public void focusBoard() {
-        board.requestFocus();
     }
 
     @Override

@@ -158,9 +158,8 @@ public final class FieldBox extends Steady implements Typed {
         if (type == Type.PLACES || type == Type.LONG_TEXT) {
             TextArea area = new TextArea();
             area.setPrefRowCount(3);
-            area.setWrapText(type == Type.LONG_TEXT);
-            box.setPrefHeight(84);
-            box.setMinHeight(84);
+            area.setWrapText(true);
+            box.getStyleClass().add("tall");
             input = area;
         } else {
             input = new TextField();

@@ -49,6 +49,12 @@ public record OpenSpell(
                 step, lighting, open.fromK, toK, open.lostJ, open.electricJ, clean.electricJ, clean.fuelKg);
     }
 
+    /** The chamber after its open minutes, K, the elements as a step has them; the state is carried on. */
+    static double afterOpenK(KilnHeat kiln, GasExchange gas, Step as, Balance state) {
+        Burst.run(kiln, gas, as, false, seconds(), state);
+        return state.chamberK();
+    }
+
     /** Some minutes with ports open and plate off, with or without gas, the elements as a step has them. */
     private record Burst(double fromK, double lostJ, double electricJ, double fuelKg) {
         static final Burst NONE = new Burst(Double.NaN, 0, 0, 0);
