@@ -43,8 +43,10 @@ public final class RelightWords {
             return "";
         }
         List<Relight> all = review.firing().relights();
-        return all.isEmpty() ? "" : "To light again after " + n(OpenSpell.seconds() / 60)
-                + " min with ports open, near the top: expect " + drop(Relight.hottest(all)) + ".";
+        return all.isEmpty()
+                ? ""
+                : "To light again after " + n(OpenSpell.seconds() / 60) + " min with ports open, near the top: expect "
+                        + drop(Relight.hottest(all)) + ".";
     }
 
     private static String drop(Relight r) {
