@@ -31,20 +31,20 @@ final class RecordCommand implements Callable<Integer> {
     @Parameters(
             arity = "2..*",
             paramLabel = "LOG.csv... DESIGN",
-            description = "logs, oldest first, then the design file")
+            description = "logs (by their dates; without dates oldest first), then the design file")
     private List<Path> files;
 
     @Option(names = "--json", description = "one JSON object instead of text")
     private boolean json;
 
-    @Option(names = "--csv", paramLabel = "FILE", description = "also write the last record beside the forecast as CSV")
+    @Option(names = "--csv", paramLabel = "FILE", description = "also write the newest record beside the forecast as CSV")
     private Path csv;
 
     @Option(
             names = "--fit",
             paramLabel = "NEW.json",
             description =
-                    "fit loss factor and leak area to the last record and write a new design; exit 1 where the record does not tell")
+                    "fit loss factor and leak area to the newest record and write a new design; exit 1 where the record does not tell")
     private Path fit;
 
     @Spec
@@ -58,13 +58,13 @@ final class RecordCommand implements Callable<Integer> {
         Review review = Review.of(read.design());
         List<FiringLog> logs = logFiles.stream().map(RecordCommand::log).toList();
         Known<RecordReview> record = review(review, logs, designFile);
-        FiringLog last = logs.get(logs.size() - 1);
-        Fit fitted = fit == null ? null : RecordReview.fit(review, last);
+        int newest = record.value().ledger().order().newest();
+        Fit fitted = fit == null ? null : RecordReview.fit(review, logs.get(newest));
         if (fit != null) {
             save(read.document(), fitted);
         }
         if (csv != null) {
-            Output.write(csv, RecordJson.csv(record.value().views().get(logs.size() - 1)));
+            Output.write(csv, RecordJson.csv(record.value().views().get(newest)));
         }
         List<String> names = logFiles.stream().map(Path::toString).toList();
         spec.commandLine()
@@ -73,7 +73,7 @@ final class RecordCommand implements Callable<Integer> {
                         json
                                 ? RecordJson.write(record.value(), names, fitted)
                                 : RecordText.write(record.value(), names, fitted));
-        return fitted != null && nothing(fitted) ? Cli.STOP : Cli.OK;
+        return fitted != null && !fitted.fits() ? Cli.STOP : Cli.OK;
     }
 
     private static Known<RecordReview> review(Review review, List<FiringLog> logs, Path designFile) {
@@ -99,12 +99,8 @@ final class RecordCommand implements Callable<Integer> {
         }
     }
 
-    private static boolean nothing(Fit f) {
-        return Double.isNaN(f.lossFactor()) && Double.isNaN(f.leakM2());
-    }
-
     private void save(DesignText document, Fit f) {
-        if (nothing(f)) {
+        if (!f.fits()) {
             spec.commandLine().getErr().println(fit + ": not written; nothing is fitted: " + f.whyNoLoss() + ".");
             return;
         }

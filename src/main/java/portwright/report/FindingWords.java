@@ -16,6 +16,8 @@ final class FindingWords {
         String lost = Double.isNaN(f.lostW()) ? "" : Format.plain(f.lostW() / 1000, 1) + " kW";
         String falls = f.falls() ? " The temperature falls." : "";
         return switch (f.kind()) {
+            case SCALE ->
+                "the temperature scale of this log is in doubt (see above): nothing else is read from it. Name the column temp °C or temp °F, whichever it holds, and read it again.";
             case DEAD_PROBE -> dead(f);
             case FROZEN ->
                 at

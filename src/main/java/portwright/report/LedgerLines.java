@@ -1,25 +1,36 @@
 package portwright.report;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import portwright.calc.firing.log.Ledger;
+import portwright.calc.firing.log.LogOrder;
+import portwright.calc.firing.log.PowerTrend;
 import portwright.units.Format;
 
 /** The ledger of a kiln in lines. */
 final class LedgerLines {
+    private static final double ZERO_C = 273.15;
+    private static final double OPEN_KG = 0.02;
+
     private LedgerLines() {}
 
     /** The ledger over all records. */
     static List<ReportLine> of(Ledger l) {
         List<ReportLine> b = new ArrayList<>();
+        order(b, l.order());
+        if (!l.notRead().isEmpty()) {
+            add(
+                    b,
+                    "not read",
+                    records(l.notRead()) + ": the temperature scale is in doubt; counted for nothing here");
+        }
         if (!l.stoppedShort().isEmpty()) {
-            List<String> which =
-                    l.stoppedShort().stream().map(i -> String.valueOf(i + 1)).toList();
             add(
                     b,
                     "not full",
-                    (which.size() == 1 ? "record " : "records ") + String.join(", ", which)
-                            + (which.size() == 1 ? " ends" : " end")
+                    records(l.stoppedShort())
+                            + (l.stoppedShort().size() == 1 ? " ends" : " end")
                             + " before the last goal; its gas and hours are those of a part of a firing");
         }
         add(
@@ -39,14 +50,8 @@ final class LedgerLines {
                                 l.gasUsed().mostKg()) + ", " + left(l));
         List<String> shares = new ArrayList<>();
         l.powerShares().forEach(s -> shares.add(Double.isNaN(s) ? "-" : n(s * 100, 0) + " %"));
-        add(
-                b,
-                "power",
-                String.join(", ", shares) + " of what is asked"
-                        + (Double.isNaN(l.resistanceRise())
-                                ? ""
-                                : "; element resistance " + (l.resistanceRise() >= 0 ? "up " : "down ")
-                                        + n(Math.abs(l.resistanceRise()) * 100, 0) + " % since the first"));
+        add(b, "power", String.join(", ", shares) + " of what is asked, for the design's load and brick");
+        add(b, "elements", trend(l.trend()));
         if (!Double.isNaN(l.thermocoupleK())) {
             add(b, "thermocouple", RecordText.offset(l.thermocoupleK()));
         }
@@ -57,13 +62,79 @@ final class LedgerLines {
         return b;
     }
 
+    private static void order(List<ReportLine> b, LogOrder o) {
+        for (int i = 0; i < o.repeats().size(); i++) {
+            if (o.repeats().get(i) >= 0) {
+                add(
+                        b,
+                        "twice",
+                        "record " + (i + 1) + " repeats record " + (o.repeats().get(i) + 1)
+                                + " row by row; it counts once");
+            }
+        }
+        if (o.counted().size() > 1) {
+            List<String> each = o.counted().stream()
+                    .map(i -> (i + 1)
+                            + (o.startS().get(i).isNaN()
+                                    ? ""
+                                    : " (" + LocalDate.ofEpochDay((long) Math.floor(o.startS().get(i) / 86400)) + ")"))
+                    .toList();
+            add(
+                    b,
+                    "order",
+                    (o.byDate()
+                                    ? "by the dates in the logs, records "
+                                    : "as given, for not every log has a date beside its times: records ")
+                            + String.join(", ", each)
+                            + (o.against()
+                                    ? ". THE DATES THAT ARE THERE RUN THE OTHER WAY: write a date into every log"
+                                    : ""));
+        }
+        if (!o.overlap().isEmpty()) {
+            add(
+                    b,
+                    "overlap",
+                    records(o.overlap())
+                            + " and the one before cover the same time; one kiln cannot fire twice at once. Both are counted: leave one out");
+        }
+    }
+
+    private static String records(List<Integer> numbers) {
+        return (numbers.size() == 1 ? "record " : "records ")
+                + String.join(
+                        ", ", numbers.stream().map(i -> String.valueOf(i + 1)).toList());
+    }
+
+    private static String trend(PowerTrend t) {
+        if (t == null) {
+            return "cannot tell of ageing: no two records show known power in the same heat, without gas or with it in both";
+        }
+        String what = "resistance " + (t.rise() >= 0 ? "up " : "down ") + n(Math.abs(t.rise()) * 100, 0) + " % ("
+                + n(t.low() * 100, 0) + " to " + n(t.high() * 100, 0) + " %) from record " + (t.first() + 1)
+                + " to record " + (t.last() + 1) + ", by the climb from " + n(t.fromK() - ZERO_C, 0) + " to "
+                + n(t.toK() - ZERO_C, 0) + " °C " + (t.gas() ? "with gas" : "without gas");
+        return t.tells()
+                ? what
+                : "cannot tell of ageing: " + what + "; the band holds that nothing happened"
+                        + (t.loadTold()
+                                ? ""
+                                : ". Another load looks the same: note it in each log as load 45 kg, and the band narrows");
+    }
+
     private static String left(Ledger l) {
+        String full = l.refilled() < 0
+                ? " of the design's fill"
+                : " since the refill noted in record " + (l.refilled() + 1);
         return Double.isNaN(l.gasLeftKg())
                 ? "the design states no cylinder and fill"
                 : l.gasLeftKg() < 0
-                        ? "more than the design's cylinders held: one was changed or filled between"
-                        : n(l.gasLeftKg(), 2) + " kg left of the design's fill"
-                                + range(l.gasUsed().open(), l.gasLeftLeastKg(), l.gasLeftMostKg());
+                        ? "more than was there" + (l.refilled() < 0 ? "" : full)
+                                + ": a cylinder was changed or filled and no log says when. Write the note new cylinder in the row where it was"
+                        : n(l.gasLeftKg(), 2) + " kg left" + full
+                                + range(
+                                        l.gasLeftMostKg() - l.gasLeftLeastKg() > OPEN_KG,
+                                        l.gasLeftLeastKg(),
+                                        l.gasLeftMostKg());
     }
 
     private static String range(boolean told, double least, double most) {

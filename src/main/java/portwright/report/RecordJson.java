@@ -7,6 +7,8 @@ import java.util.Locale;
 import portwright.calc.firing.log.FiringLog;
 import portwright.calc.firing.log.Fit;
 import portwright.calc.firing.log.Ledger;
+import portwright.calc.firing.log.LogOrder;
+import portwright.calc.firing.log.PowerTrend;
 import portwright.calc.firing.log.RecordResult;
 import portwright.review.RecordReview;
 import portwright.review.RecordView;
@@ -33,19 +35,22 @@ public final class RecordJson {
         if (fit != null) {
             ObjectNode o = root.putObject("fit");
             Json.number(o, "lossFactor", fit.lossFactor());
+            Json.number(o, "lossFactorLow", fit.lossLow());
+            Json.number(o, "lossFactorHigh", fit.lossHigh());
             why(o, "lossFactorWhy", fit.whyNoLoss());
             Json.number(o, "leakAreaCm2", fit.leakM2() * 1e4);
+            Json.number(o, "leakAreaLowCm2", fit.leakLowM2() * 1e4);
+            Json.number(o, "leakAreaHighCm2", fit.leakHighM2() * 1e4);
             why(o, "leakAreaWhy", fit.whyNoLeak());
+            Json.number(o, "minutesWithoutGas", fit.plainMinutes());
+            Json.number(o, "minutesWithGas", fit.gasMinutes());
             Json.number(o, "leftShare", fit.leftShare());
         }
         return Json.text(root);
     }
 
     private static void record(ObjectNode o, FiringLog log, RecordResult x, List<RecordView> views) {
-        o.put("rowsUsed", log.rows().size())
-                .put(
-                        "rowsSkipped",
-                        log.faults().stream().filter(f -> f.skipped()).count());
+        o.put("rowsUsed", log.linesUsed()).put("rowsSkipped", log.linesSkipped());
         ArrayNode faults = o.putArray("faults");
         log.faults()
                 .forEach(f -> faults.addObject()
@@ -135,6 +140,9 @@ public final class RecordJson {
     }
 
     private static void ledger(ObjectNode o, Ledger l) {
+        order(o, l.order());
+        ArrayNode unread = o.putArray("recordsNotRead");
+        l.notRead().forEach(unread::add);
         ArrayNode ended = o.putArray("recordsStoppedShort");
         l.stoppedShort().forEach(ended::add);
         Json.number(o, "reductionHoursSinceOxidising", l.reductionHours());
@@ -151,7 +159,10 @@ public final class RecordJson {
                 "gasLeftWhy",
                 Double.isNaN(l.gasLeftKg())
                         ? "add supply.cylinder.capacity and fill"
-                        : over ? "more was used than the design's cylinders held" : "");
+                        : over ? "more was used than the cylinders held; note new cylinder in the log where one was changed" : "");
+        if (l.refilled() >= 0) {
+            o.put("refilledInRecord", l.refilled());
+        }
         ArrayNode shares = o.putArray("powerShares");
         l.powerShares().forEach(s -> {
             if (Double.isNaN(s)) {
@@ -160,11 +171,7 @@ public final class RecordJson {
                 shares.add(s);
             }
         });
-        Json.number(o, "resistanceRise", l.resistanceRise());
-        why(
-                o,
-                "resistanceRiseWhy",
-                Double.isNaN(l.resistanceRise()) ? "fewer than two records tell of the element power" : "");
+        trend(o, l.trend());
         Json.number(o, "thermocoupleLowK", l.thermocoupleK());
         why(o, "thermocoupleWhy", Double.isNaN(l.thermocoupleK()) ? "no cone is logged" : "");
         ArrayNode due = o.putArray("due");
@@ -172,6 +179,24 @@ public final class RecordJson {
                 .forEach(d -> due.addObject()
                         .put("what", d.name().toLowerCase(Locale.ROOT).replace('_', '-'))
                         .put("message", RecordText.words(d)));
+    }
+
+    private static void order(ObjectNode o, LogOrder order) {
+        ArrayNode counted = o.putArray("recordsInOrder");
+        order.counted().forEach(counted::add);
+        o.put("orderFrom", order.byDate() ? "dates" : "given").put("datesAgainstOrder", order.against());
+        ArrayNode repeats = o.putArray("repeats");
+        order.repeats().forEach(repeats::add);
+        ArrayNode overlap = o.putArray("overlapping");
+        order.overlap().forEach(overlap::add);
+    }
+
+    private static void trend(ObjectNode o, PowerTrend t) {
+        Json.number(o, "resistanceRise", t == null ? Double.NaN : t.rise());
+        Json.number(o, "resistanceRiseLow", t == null ? Double.NaN : t.low());
+        Json.number(o, "resistanceRiseHigh", t == null ? Double.NaN : t.high());
+        o.put("resistanceChangeShown", t != null && t.tells());
+        why(o, "resistanceRiseWhy", t == null ? "no two records show known power in the same heat" : "");
     }
 
     private static void why(ObjectNode o, String field, String why) {

@@ -21,6 +21,9 @@ public final class RecordText {
 
     /** A record without findings. */
     public static final String NOTHING = "no change of power, air or reading found in this record";
+    /** The same for a record that does not say how the damper stood. */
+    public static final String NOTHING_BUT_AIR =
+            "no change of power or reading found in this record. It has no damper column: too much air could not be told from a fuller kiln, less gas or more loss, so nothing is said of air";
     /** What a record is not. */
     public static final String LAST_WORD =
             "A record decides nothing alone: look at elements, relays and damper with the kiln cold and unplugged. Work on the wiring belongs to licensed practice.";
@@ -37,12 +40,12 @@ public final class RecordText {
             steps(b, r, r.results().get(i));
             b.append('\n');
             rows(b, result(r.results().get(i)));
-            findings(b, r.results().get(i).findings());
+            findings(b, r.results().get(i));
         }
         b.append("\nLedger of ").append(r.logs().size()).append(r.logs().size() == 1 ? " record\n" : " records\n");
         rows(b, ledger(r.ledger()));
         if (fit != null) {
-            b.append("\nFit to the last record\n");
+            b.append("\nFit to record " + (r.ledger().order().newest() + 1) + "\n");
             rows(b, fit(fit));
         }
         b.append('\n').append(LAST_WORD).append('\n');
@@ -55,8 +58,7 @@ public final class RecordText {
         add(
                 out,
                 "rows",
-                log.rows().size() + " used, "
-                        + log.faults().stream().filter(LogFault::skipped).count() + " skipped");
+                log.linesUsed() + " used, " + log.linesSkipped() + " skipped");
         log.remarks().forEach(m -> add(out, "", m));
         return out;
     }
@@ -103,11 +105,16 @@ public final class RecordText {
         return ResultLines.of(x);
     }
 
-    private static void findings(StringBuilder b, List<LogFinding> findings) {
-        if (findings.isEmpty()) {
-            row(b, "findings", NOTHING);
+    /** What is said of a record without findings. */
+    public static String nothing(RecordResult x) {
+        return !x.damperLogged() && x.gas().mostKg() > 0 ? NOTHING_BUT_AIR : NOTHING;
+    }
+
+    private static void findings(StringBuilder b, RecordResult x) {
+        if (x.findings().isEmpty()) {
+            row(b, "findings", nothing(x));
         }
-        findings.forEach(f -> row(b, note(f) ? "note" : "caution", words(f)));
+        x.findings().forEach(f -> row(b, note(f) ? "note" : "caution", words(f)));
     }
 
     /** Whether a finding is a note; all others are cautions. */
@@ -152,8 +159,21 @@ public final class RecordText {
     /** What a fit found, or why it keeps a number. */
     public static List<ReportLine> fit(Fit f) {
         List<ReportLine> b = new ArrayList<>();
-        add(b, "loss factor", Double.isNaN(f.lossFactor()) ? "kept: " + f.whyNoLoss() : n(f.lossFactor(), 3));
-        add(b, "leak area", Double.isNaN(f.leakM2()) ? "kept: " + f.whyNoLeak() : n(f.leakM2() * 1e4, 1) + " cm2");
+        add(
+                b,
+                "loss factor",
+                Double.isNaN(f.lossFactor())
+                        ? "kept: " + f.whyNoLoss()
+                        : n(f.lossFactor(), 3) + " (" + n(f.lossLow(), 2) + " to " + n(f.lossHigh(), 2) + "), from "
+                                + n(f.plainMinutes(), 0) + " minutes at known power without gas, at the element power and load that the design states");
+        add(
+                b,
+                "leak area",
+                Double.isNaN(f.leakM2())
+                        ? "kept: " + f.whyNoLeak()
+                        : n(f.leakM2() * 1e4, 1) + " cm2 (" + n(f.leakLowM2() * 1e4, 1) + " to "
+                                + n(f.leakHighM2() * 1e4, 1) + "), from " + n(f.gasMinutes(), 0)
+                                + " minutes at known power with gas");
         if (!Double.isNaN(f.leftShare())) {
             add(b, "left over", n(f.leftShare() * 100, 1) + " % of full power, root mean square");
         }

@@ -23,6 +23,9 @@ final class ResultLines {
     /** Goal, power, cones, atmosphere, gas, what the record would show, gaps and spells. */
     static List<ReportLine> of(RecordResult x) {
         List<ReportLine> b = new ArrayList<>();
+        if (x.scaleDoubted()) {
+            return b;
+        }
         add(
                 b,
                 "goal",

@@ -6,12 +6,17 @@ import java.util.List;
 import portwright.calc.draft.DraftCase;
 import portwright.calc.firing.Forecast;
 import portwright.calc.firing.GasExchange;
+import portwright.calc.firing.KilnHeat;
 import portwright.calc.firing.StepResult;
+import portwright.calc.firing.log.Cylinders;
 import portwright.calc.firing.log.FiringLog;
 import portwright.calc.firing.log.Fit;
 import portwright.calc.firing.log.Ledger;
+import portwright.calc.firing.log.LogOrder;
+import portwright.calc.firing.log.Notes;
 import portwright.calc.firing.log.RecordCase;
 import portwright.calc.firing.log.RecordResult;
+import portwright.data.LoadMaterial;
 import portwright.geometry.KilnGeometry;
 import portwright.model.Burner;
 import portwright.model.Design;
@@ -42,7 +47,7 @@ public record RecordReview(
                 review,
                 logs,
                 results,
-                Ledger.of(results, cylinderKg(review.design())),
+                Ledger.of(results, LogOrder.of(read), cylinders(review.design())),
                 logs.stream()
                         .map(l -> RecordView.of(l, firing.forecast().value()))
                         .toList()));
@@ -68,16 +73,26 @@ public record RecordReview(
         }
         return new RecordCase(
                 shares(review, log),
-                firing.kiln().value(),
+                loaded(review, log, firing.kiln().value()),
                 firing.gas(),
                 firing.steps().value(),
                 damper,
                 designGasPa(review.design()));
     }
 
+    /** The kiln with the ware that a note of the log tells, else with the design's. */
+    private static KilnHeat loaded(Review review, FiringLog log, KilnHeat kiln) {
+        double kg = Notes.loadKg(log);
+        double more = (kg - review.design().firing().load().si())
+                * LoadMaterial.of("ware").heatCapacityJPerKgK();
+        return Double.isNaN(kg) ? kiln : kiln.withLoad(kiln.loadHeatCapacityJPerK() + more);
+    }
+
     /** Loss factor and leak area from one log. */
     public static Fit fit(Review review, FiringLog log) {
-        return Fit.of(caseOf(review, log), m2 -> draft(review.design(), m2));
+        Quantity leak = review.design().kiln().leakArea();
+        return Fit.of(
+                caseOf(review, log), m2 -> draft(review.design(), m2), leak == null ? Double.NaN : leak.si());
     }
 
     /** The draft of a design with another leak area, m². */
@@ -128,13 +143,13 @@ public record RecordReview(
         return all.stream().distinct().count() == 1 ? all.get(0) : Double.NaN;
     }
 
-    private static double cylinderKg(Design d) {
+    private static Cylinders cylinders(Design d) {
         var c = d.supply() == null ? null : d.supply().cylinder();
         if (c == null || c.capacity() == null || c.fill() == null) {
-            return Double.NaN;
+            return Cylinders.NONE;
         }
-        return c.capacity().si()
-                * c.fill().share()
-                * (d.supply().count() == null ? 1 : d.supply().count());
+        return new Cylinders(
+                c.capacity().si() * c.fill().share(),
+                d.supply().count() == null ? 1 : d.supply().count());
     }
 }

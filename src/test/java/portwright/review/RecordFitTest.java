@@ -3,11 +3,16 @@ package portwright.review;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Random;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import portwright.calc.firing.ConeWork;
+import portwright.calc.firing.SyntheticKiln;
 import portwright.calc.firing.log.Fit;
 import portwright.calc.firing.log.LogParser;
+import portwright.data.Cones;
 
 /** Loss factor and leak area of a simulated kiln come back from its log. */
 class RecordFitTest {
@@ -18,11 +23,40 @@ class RecordFitTest {
         Fit fit = RecordReview.fit(plan, LogParser.parse(RecordBench.healthyCsv(loss, leakCm2 * 1e-4, noise)));
         System.out.println("fit: " + loss + ", " + leakCm2 + " cm2, noise " + noise + " K: " + fit);
         assertThat(fit.lossFactor()).isCloseTo(loss, within(0.03));
+        assertThat(loss).isBetween(fit.lossLow(), fit.lossHigh());
         if (leakCm2 == 5) {
             assertThat(fit.leakM2()).as("the design's own leak").isNaN();
-            assertThat(fit.whyNoLeak()).contains("no news");
+            assertThat(fit.whyNoLeak()).containsAnyOf("no news", "the design's lies between");
+        } else if (leakCm2 == 3) {
+            // The least squares find 3.0 cm2, but with the gas flow as unsure as it is the band holds the design's 5: no news.
+            assertThat(fit.leakM2()).isNaN();
+            assertThat(fit.whyNoLeak()).contains("the design's lies between");
         } else {
             assertThat(fit.leakM2() * 1e4).isCloseTo(leakCm2, within(0.5));
+            assertThat(leakCm2 * 1e-4).isBetween(fit.leakLowM2(), fit.leakHighM2());
         }
+    }
+
+    /** Elements at a known power only while gas burns: more leak and more loss then look the same, and neither is fitted. */
+    @ParameterizedTest
+    @CsvSource({"1.30, 3.5", "1.20, 6.5"})
+    void withoutKnownPowerBeforeTheGasNothingIsFitted(double loss, double leakCm2) {
+        Review plan = Review.of(RecordBench.design(RecordBench.text()
+                .set("firing.steps", RecordBench.STEPS.replace("150 °C/h", "40 °C/h").replace("\"980 °C\", \"rate\": \"full\"", "\"900 °C\", \"rate\": \"40 °C/h\""))));
+        var c = RecordReview.caseOf(plan, RecordBench.ANY);
+        var fired = SyntheticKiln.fire(
+                c.kiln().withLossFactor(loss),
+                RecordReview.draft(plan.design(), leakCm2 * 1e-4),
+                c.steps(),
+                c.plannedDamper(),
+                Stream.of("06", "6", "10")
+                        .map(n -> ConeWork.of(Cones.load().find(n).orElseThrow()))
+                        .toList(),
+                SyntheticKiln.Fault.NONE,
+                40 * 3600);
+        Fit fit = RecordReview.fit(plan, LogParser.parse(RecordBench.csv(fired, new Random(3), 1, true, x -> 0)));
+        assertThat(fit.fits()).as("%s", fit).isFalse();
+        assertThat(fit.gasMinutes()).isGreaterThan(60);
+        assertThat(fit.whyNoLoss()).contains("more leak and more loss look the same");
     }
 }

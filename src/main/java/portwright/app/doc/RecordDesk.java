@@ -259,7 +259,7 @@ public final class RecordDesk {
     /** Whether the fit has a number. */
     public boolean fits() {
         Fit f = fit();
-        return f != null && !(Double.isNaN(f.lossFactor()) && Double.isNaN(f.leakM2()));
+        return f != null && f.fits();
     }
 
     /** Whether the design already has the fitted numbers. */

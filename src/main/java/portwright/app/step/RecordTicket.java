@@ -118,7 +118,7 @@ final class RecordTicket extends VBox {
             n++;
         }
         if (findings.isEmpty()) {
-            rows.add(SlipView.clear("No finding", sentence(RecordText.NOTHING), null));
+            rows.add(SlipView.clear("No finding", sentence(RecordText.nothing(desk.result())), null));
         }
         rows.add(lines(RecordText.result(desk.result())));
         fit(rows);
@@ -162,6 +162,7 @@ final class RecordTicket extends VBox {
     private static String head(LogFinding f) {
         String probe = f.orProbe() ? ", or thermocouple off" : "";
         return switch (f.kind()) {
+            case SCALE -> "Celsius or Fahrenheit?";
             case DEAD_PROBE -> "Thermocouple dead";
             case FROZEN -> "Reading frozen";
             case RELAY -> "Element power gone";

@@ -14,7 +14,9 @@ final class ConeCell {
     private static final String SIGN = "(?:cones?|\\^|Δ|∆|△)";
     private static final String ONE = "(?:" + SIGN + "\\s*)?0?\\d{1,2}";
     private static final String AND = "\\s*(?:,|;|/|&|\\+|and)\\s*(?:and\\s+)?";
-    private static final Pattern FIRST = Pattern.compile(SIGN + "?\\s*(0?\\d{1,2})\\b");
+    private static final Pattern FIRST = Pattern.compile(
+            "(?:(?:large|small|big|witness|guide|guard|firing|self[- ]?supporting)\\s+)?(?:" + SIGN
+                    + "\\s*#?\\s*)?(0?\\d{1,2})[.!)]?(?:\\s*°)?(?:[\\s,;(]+\\p{L}[^?]*)?");
     private static final Pattern SEVERAL = Pattern.compile("(" + ONE + "(?:" + AND + ONE
             + ")+)\\s*(?:are|have|all|both)?\\s*(?:down|fell|fallen|flat|over|dropped)?\\W*");
     private static final Pattern FALLEN = Pattern.compile("(" + SIGN + "\\s*0?\\d{1,2}(?:" + AND + ONE + ")*)"
@@ -46,7 +48,7 @@ final class ConeCell {
             Matcher first = FIRST.matcher(low);
             if (several.matches()) {
                 numbers(several.group(1), named);
-            } else if (first.find()) {
+            } else if (first.matches()) {
                 named.add(first.group(1));
             } else if (!cell.equals("-")) {
                 faults.add(new LogFault(line, false, "cone \"" + cell + "\" is not understood; write 6 or cone 06"));

@@ -2,11 +2,9 @@ package portwright.calc.firing.log;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.linear.Array2DRowRealMatrix;
 import org.hipparchus.linear.CholeskyDecomposition;
 import org.hipparchus.linear.RealMatrix;
-import portwright.calc.firing.KilnHeat;
 import portwright.calc.firing.Replay;
 
 /**
@@ -18,20 +16,10 @@ import portwright.calc.firing.Replay;
  * are good to) the loss that begins at an interval has a best size and a standard deviation by generalised least squares.
  */
 final class Evidence {
-    private static final double LOSS = 0.10;
-    private static final double LOAD = 0.10;
-    private static final double POWER = 0.03;
-    private static final double LAG_S = 60;
     /** Below this the probe's lag and the skin of brick and load hide the power. */
     private static final double WARM_K = 723.15;
 
-    private static final double GAS = 0.15;
-    private static final double ZERO_C = 273.15;
-    /** Drift of a base metal thermocouple begins about here and is counted at cone 10. */
-    private static final double DRIFT_C = 600;
-
-    private static final double FULL_C = 1285;
-    private static final double WANDER = 0.02;
+    static final double WANDER = 0.02;
     private static final double WANDER_S = 3600;
     private static final double NOISE_S = 600;
     private static final double LEAST_NOISE = 0.01;
@@ -57,6 +45,7 @@ final class Evidence {
     private final double[] asked;
     private final Followed f;
     private final RealMatrix inverse;
+    private final Unsure unsure;
 
     /**
      * @param end first interval not looked at
@@ -71,6 +60,7 @@ final class Evidence {
             }
         }
         told = list.stream().mapToInt(Integer::intValue).toArray();
+        unsure = new Unsure(f, told);
         int n = told.length;
         double full = f.c.kiln().elements().fullW();
         asked = column(i -> f.asked[told[i]] / full);
@@ -78,31 +68,35 @@ final class Evidence {
             inverse = null;
             return;
         }
-        KilnHeat k = f.c.kiln();
-        List<double[]> unsure = new ArrayList<>(List.of(
-                moved(k.withLossFactor(k.lossFactor() * (1 + LOSS))),
-                moved(k.withLoad(k.loadHeatCapacityJPerK() * (1 + LOAD))),
-                lagging(),
-                column(i -> POWER * asked[i]),
-                column(i -> GAS * f.logged.get(told[i]).flow().fuelNetW() / full)));
+        List<double[]> columns = new ArrayList<>(
+                List.of(unsure.loss(), unsure.load(), unsure.lagging(), unsure.power(), unsure.gas()));
         if (probe) {
-            unsure.add(reading(t -> f.band.sdShare() * t));
-            unsure.add(reading(t -> f.band.sdShare() * FULL_C * Math.max(0, t - DRIFT_C) / (FULL_C - DRIFT_C)));
+            columns.addAll(unsure.probe());
         }
         double noise = noise(column(i -> f.missing(told[i], true)));
+        inverse = new CholeskyDecomposition(covariance(told, noise, columns))
+                .getSolver()
+                .getInverse();
+    }
+
+    /**
+     * The covariance of the missing power at intervals: voltage and draught that wander, noise, and inputs that are unsure.
+     *
+     * @param noise standard deviation of one interval, as a share of full power
+     */
+    static RealMatrix covariance(int[] told, double noise, List<double[]> columns) {
+        int n = told.length;
         double[][] s = new double[n][n];
         for (int i = 0; i < n; i++) {
             for (int j = 0; j < n; j++) {
                 double dt = Math.abs(told[i] - told[j]) * Grid.SPACING_S;
                 s[i][j] = WANDER * WANDER * Math.exp(-dt / WANDER_S) + noise * noise * Math.exp(-dt / NOISE_S);
-                for (double[] u : unsure) {
+                for (double[] u : columns) {
                     s[i][j] += u[i] * u[j];
                 }
             }
         }
-        inverse = new CholeskyDecomposition(new Array2DRowRealMatrix(s, false))
-                .getSolver()
-                .getInverse();
+        return new Array2DRowRealMatrix(s, false);
     }
 
     /** Whether next to no power is needed thereabouts: a jump of the reading or a relay, but no lost element. */
@@ -127,22 +121,9 @@ final class Evidence {
         return out;
     }
 
-    private double[] moved(KilnHeat other) {
-        return column(f.with(f.c.with(other, f.c.gas())).logged);
-    }
-
-    /** The chamber ahead of a probe that lags. */
-    private double[] lagging() {
-        double[] ahead = f.kelvin.clone();
-        for (int i = 0; i < ahead.length; i++) {
-            ahead[i] += LAG_S * f.grid.climbKPerS()[i];
-        }
-        return column(f.need(f.c, ahead, true));
-    }
-
     /** Largest share of the power asked that a thermocouple as low as {@link ProbeBand} allows can pretend is lost. */
     double pretended() {
-        double[] low = reading(t -> f.band.lowShare() * t);
+        double[] low = unsure.reading(t -> f.band.lowShare() * t);
         double most = 0;
         for (int i = 0; i < low.length; i++) {
             most = Math.max(most, low[i] / asked[i]);
@@ -180,22 +161,13 @@ final class Evidence {
         return best;
     }
 
-    /** The chamber hotter than the reading by an error that depends on the reading, both in °C. */
-    private double[] reading(DoubleUnaryOperator error) {
-        double[] along = f.kelvin.clone();
-        for (int i = 0; i < along.length; i++) {
-            along[i] += error.applyAsDouble(along[i] - ZERO_C);
-        }
-        return column(f.need(f.c, along, true));
-    }
-
-    private double[] column(List<Replay.Need> need) {
-        double full = f.c.kiln().elements().fullW();
-        return column(i -> (need.get(told[i]).neededW() - f.logged.get(told[i]).neededW()) / full);
-    }
-
     /** Noise of an interval, from its height over its neighbours a quarter of an hour off, which the smoothing leaves nearly independent. */
     private double noise(double[] y) {
+        return noise(f, told, y);
+    }
+
+    /** The same for other intervals. */
+    static double noise(Followed f, int[] told, double[] y) {
         List<Double> d = new ArrayList<>();
         for (int i = APART; i + APART < told.length; i++) {
             if (told[i + APART] - told[i - APART] == 2 * APART

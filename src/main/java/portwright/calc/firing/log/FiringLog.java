@@ -13,9 +13,17 @@ import portwright.data.Cones;
  * @param faults rows and cells left out, by line
  * @param remarks how the file was understood
  * @param dead when the thermocouple told nothing
+ * @param startS when the first row was written, s since 1970 by the log's own clock; NaN without a date
+ * @param scaleDoubted whether the header may name the wrong temperature scale, so that nothing is to be read from the temperatures
  */
-public record FiringLog(List<LogRow> rows, List<LogFault> faults, List<String> remarks, List<DeadSpell> dead) {
-    private static final double ONE_LOOK_S = 1200;
+public record FiringLog(
+        List<LogRow> rows,
+        List<LogFault> faults,
+        List<String> remarks,
+        List<DeadSpell> dead,
+        double startS,
+        boolean scaleDoubted) {
+    static final double ONE_LOOK_S = 1200;
     private static final double COOLED_K = 15;
     private static final double AT_PEAK_K = 4;
 
@@ -38,7 +46,8 @@ public record FiringLog(List<LogRow> rows, List<LogFault> faults, List<String> r
         List<String> said = new ArrayList<>(remarks);
         if (plate == null) {
             said.add("the damper is noted as travel of the plate, but the design has no flue; the column is not used");
-            return new FiringLog(rows.stream().map(r -> r.damper(null)).toList(), faults, said, dead);
+            return new FiringLog(
+                    rows.stream().map(r -> r.damper(null)).toList(), faults, said, dead, startS, scaleDoubted);
         }
         said.add(String.format(
                 Locale.ROOT,
@@ -50,7 +59,41 @@ public record FiringLog(List<LogRow> rows, List<LogFault> faults, List<String> r
                         .toList(),
                 faults,
                 said,
-                dead);
+                dead,
+                startS,
+                scaleDoubted);
+    }
+
+    /** Lines of the file of which something is used. */
+    public long linesUsed() {
+        return rows.stream().mapToInt(LogRow::line).distinct().count();
+    }
+
+    /** Lines that are left out whole. */
+    public long linesSkipped() {
+        return faults.stream()
+                .filter(LogFault::skipped)
+                .mapToInt(LogFault::line)
+                .distinct()
+                .count();
+    }
+
+    /** From the first row to the last, s. */
+    double lengthS() {
+        return rows.get(rows.size() - 1).timeS();
+    }
+
+    /** Whether another log tells the very same, row by row, whatever stands between the rows. */
+    boolean sameRows(FiringLog other) {
+        if (rows.size() != other.rows.size() || Double.compare(startS, other.startS) != 0) {
+            return false;
+        }
+        for (int i = 0; i < rows.size(); i++) {
+            if (!rows.get(i).onLine(0).equals(other.rows.get(i).onLine(0))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Rows with a temperature. */

@@ -7,122 +7,165 @@ import java.util.function.DoubleFunction;
 import portwright.calc.firing.GasExchange;
 
 /**
- * Two numbers of a kiln from a record.
+ * Two numbers of a kiln from a record. Full or fixed power without gas bears on the loss factor alone; only then does the same with gas bear on
+ * the leak area. Bands are 5 to 95 % and carry what else may be off: load, element power, gas flow, the thermocouple, voltage and noise.
  *
  * @param lossFactor fitted; NaN where the record does not tell
+ * @param lossLow 5 % of its band
+ * @param lossHigh 95 %
  * @param leakM2 fitted leak area; NaN where the record does not tell
+ * @param leakLowM2 5 % of its band
+ * @param leakHighM2 95 %
  * @param whyNoLoss words where the loss factor is not fitted, else empty
  * @param whyNoLeak words where the leak area is not fitted, else empty
+ * @param plainMinutes of the record at known power without gas, which bear on the loss factor
+ * @param gasMinutes at known power with gas, which bear on the leak area once the loss factor is known
  * @param leftShare scatter of the element power left after the fit, as a share of full power; NaN without a fit
  */
-public record Fit(double lossFactor, double leakM2, String whyNoLoss, String whyNoLeak, double leftShare) {
+public record Fit(
+        double lossFactor,
+        double lossLow,
+        double lossHigh,
+        double leakM2,
+        double leakLowM2,
+        double leakHighM2,
+        String whyNoLoss,
+        String whyNoLeak,
+        double plainMinutes,
+        double gasMinutes,
+        double leftShare) {
     /** Loss factors tried; what a sound kiln has is 1.0 to 1.5. */
     public static final double LEAST_LOSS = 0.6;
 
     public static final double MOST_LOSS = 2.5;
-    private static final double[] LEAKS_CM2 = {1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40};
     private static final int LEAST = 6;
     private static final double WARM_K = 900;
     private static final double TELLS_SHARE = 0.005;
+    /** A band wider than this to either side is no news beside the 1.0 to 1.5 of any sound kiln. */
+    private static final double WIDEST_LOSS = 0.25;
+
+    private static final double SIGMAS = 1.645;
 
     /**
-     * Fits the loss factor to full power without gas (else with gas, the leak area kept), then the leak area to full power with gas.
-     * Elements are taken as the design states them: aged ones read as loss.
+     * Fits the loss factor and, where full power without gas went before, the leak area. Elements are taken as the design states them: aged
+     * ones read as loss.
      *
-     * @param draft the draft of the kiln with a leak area in m²; the design's own is kept unless another one follows the
-     *     record better by 0.5 % of full power
+     * @param draft the draft of the kiln with a leak area in m²; the design's own is kept unless another one follows the record better by
+     *     0.5 % of full power
+     * @param designLeakM2 leak area that the design states, m²; NaN for none. It is kept where the band of the fitted one holds it
      * @throws CancellationException when its thread is interrupted
      */
-    public static Fit of(RecordCase c, DoubleFunction<GasExchange> draft) {
-        Followed base = new Followed(c);
-        for (LogFinding f : Diagnosis.of(base).findings()) {
-            if (f.kind() != LogFinding.Kind.WEAK && f.kind() != LogFinding.Kind.THERMOCOUPLE) {
-                String why = "the record shows a fault; fit one without";
-                return new Fit(Double.NaN, Double.NaN, why, why, Double.NaN);
-            }
+    public static Fit of(RecordCase c, DoubleFunction<GasExchange> draft, double designLeakM2) {
+        if (c.log().scaleDoubted()) {
+            return none("the temperature scale of the log is in doubt", 0, 0);
         }
+        Followed base = new Followed(c);
         List<Integer> plain = told(base, false);
         List<Integer> gas = told(base, true);
-        List<Integer> use = plain.size() >= LEAST ? plain : gas;
-        if (use.size() < LEAST) {
-            String why =
+        double plainMin = plain.size() * Grid.SPACING_S / 60;
+        double gasMin = gas.size() * Grid.SPACING_S / 60;
+        for (LogFinding f : Diagnosis.of(base).findings()) {
+            if (f.kind() != LogFinding.Kind.WEAK && f.kind() != LogFinding.Kind.THERMOCOUPLE) {
+                return none("the record shows a fault; fit one without", plainMin, gasMin);
+            }
+        }
+        if (plain.size() < LEAST && gas.size() < LEAST) {
+            return none(
                     "the record has less than 30 minutes at full or fixed power above 630 °C; in a step with a rate the controller"
-                            + " chooses the power and no log tells it. Fire one step with \"rate\": \"full\" or a fixed \"elements\" share";
-            return new Fit(Double.NaN, Double.NaN, why, why, Double.NaN);
+                            + " chooses the power and no log tells it. Fire one electric step with \"rate\": \"full\" or a fixed \"elements\" share",
+                    plainMin,
+                    gasMin);
         }
-        double loss = loss(base, use);
-        if (Double.isNaN(loss)) {
-            String why = "no loss factor from " + LEAST_LOSS + " to " + MOST_LOSS
-                    + " gives the climbs of the record: check power, load and brick of the design";
-            return new Fit(Double.NaN, Double.NaN, why, why, Double.NaN);
+        if (plain.size() < LEAST) {
+            return none(
+                    "the record has less than 30 minutes at full or fixed power without gas above 630 °C. With gas burning, more leak and more"
+                            + " loss look the same, and neither can be told. Give one electric step before the gas \"rate\": \"full\" or a fixed"
+                            + " \"elements\" share, fire it for 30 minutes or more, and fit that record",
+                    plainMin,
+                    gasMin);
         }
-        if (use == gas || gas.size() < LEAST) {
+        FitSearch.Found loss = new FitSearch(base, plain, draft).loss();
+        if (loss == null) {
+            return none(
+                    "no loss factor from " + LEAST_LOSS + " to " + MOST_LOSS
+                            + " gives the climbs of the record: check power, load and brick of the design",
+                    plainMin,
+                    gasMin);
+        }
+        if (SIGMAS * loss.lossSd() > WIDEST_LOSS) {
+            return none(
+                    String.format(
+                            java.util.Locale.ROOT,
+                            "full power without gas leaves the loss factor anywhere from %.2f to %.2f, which is no news: a longer spell, a"
+                                    + " load told in a note (load 45 kg) or cones beside the thermocouple narrow it",
+                            loss.loss() - SIGMAS * loss.lossSd(),
+                            loss.loss() + SIGMAS * loss.lossSd()),
+                    plainMin,
+                    gasMin);
+        }
+        if (gas.size() < LEAST) {
             return new Fit(
-                    loss,
+                    loss.loss(),
+                    loss.loss() - SIGMAS * loss.lossSd(),
+                    loss.loss() + SIGMAS * loss.lossSd(),
+                    Double.NaN,
+                    Double.NaN,
                     Double.NaN,
                     "",
-                    use == gas
-                            ? "the record has no full power without gas, so loss and leak cannot be told apart; the loss factor carries both"
-                            : "the record has less than 30 minutes at full or fixed power with gas",
-                    left(with(base, loss, c.gas()), use));
+                    "the record has less than 30 minutes at full or fixed power with gas",
+                    plainMin,
+                    gasMin,
+                    loss.left());
         }
-        return leak(base, draft, loss, gas);
+        List<Integer> all = new ArrayList<>(plain);
+        all.addAll(gas);
+        all.sort(Integer::compare);
+        FitSearch.Found leaky = new FitSearch(base, all, draft).leak(loss.loss());
+        String why = leaky == null
+                ? "no leak area from " + FitSearch.LEAST_CM2 + " to " + FitSearch.MOST_CM2
+                        + " cm2 gives the climbs with gas; gas flow or damper are not as the design has them"
+                : Math.abs(Math.log(leaky.leakM2() / designLeakM2)) < SIGMAS * leaky.leakSd()
+                        ? String.format(
+                                java.util.Locale.ROOT,
+                                "the climbs with gas leave the leak area anywhere from %.1f to %.1f cm2, and the design's lies between",
+                                leaky.leakM2() * 1e4 * Math.exp(-SIGMAS * leaky.leakSd()),
+                                leaky.leakM2() * 1e4 * Math.exp(SIGMAS * leaky.leakSd()))
+                        : leaky.leftOfDesign() - leaky.left() < TELLS_SHARE
+                                ? "the climbs with gas are those of the design's leak area within 0.5 % of full power; a smaller difference is no news"
+                                : "";
+        boolean leak = why.isEmpty();
+        return new Fit(
+                loss.loss(),
+                loss.loss() - SIGMAS * loss.lossSd(),
+                loss.loss() + SIGMAS * loss.lossSd(),
+                leak ? leaky.leakM2() : Double.NaN,
+                leak ? leaky.leakM2() * Math.exp(-SIGMAS * leaky.leakSd()) : Double.NaN,
+                leak ? leaky.leakM2() * Math.exp(SIGMAS * leaky.leakSd()) : Double.NaN,
+                "",
+                why,
+                plainMin,
+                gasMin,
+                leak ? leaky.left() : loss.left());
     }
 
-    private static Fit leak(Followed base, DoubleFunction<GasExchange> draft, double loss, List<Integer> gas) {
-        double[] left = new double[LEAKS_CM2.length];
-        int best = 0;
-        for (int i = 0; i < left.length; i++) {
-            left[i] = left(with(base, loss, draft.apply(LEAKS_CM2[i] * 1e-4)), gas);
-            best = left[i] < left[best] ? i : best;
-        }
-        double same = left(with(base, loss, base.c.gas()), gas);
-        if (same - left[best] < TELLS_SHARE) {
-            return new Fit(
-                    loss,
-                    Double.NaN,
-                    "",
-                    "the climbs with gas are those of the design's leak area within 0.5 % of full power; a smaller difference is no news",
-                    same);
-        }
-        double lo = LEAKS_CM2[Math.max(0, best - 1)];
-        double hi = LEAKS_CM2[Math.min(left.length - 1, best + 1)];
-        for (int k = 0; k < 8; k++) {
-            double a = lo + (hi - lo) / 3;
-            double b = hi - (hi - lo) / 3;
-            if (left(with(base, loss, draft.apply(a * 1e-4)), gas)
-                    < left(with(base, loss, draft.apply(b * 1e-4)), gas)) {
-                hi = b;
-            } else {
-                lo = a;
-            }
-        }
-        double cm2 = (lo + hi) / 2;
-        return new Fit(loss, cm2 * 1e-4, "", "", left(with(base, loss, draft.apply(cm2 * 1e-4)), gas));
+    /** Whether a number is fitted. */
+    public boolean fits() {
+        return !Double.isNaN(lossFactor) || !Double.isNaN(leakM2);
     }
 
-    private static double loss(Followed base, List<Integer> use) {
-        double lo = LEAST_LOSS;
-        double hi = MOST_LOSS;
-        if (bias(with(base, lo, base.c.gas()), use) < 0 || bias(with(base, hi, base.c.gas()), use) > 0) {
-            return Double.NaN;
-        }
-        for (int k = 0; k < 18; k++) {
-            double mid = (lo + hi) / 2;
-            if (bias(with(base, mid, base.c.gas()), use) > 0) {
-                lo = mid;
-            } else {
-                hi = mid;
-            }
-        }
-        return (lo + hi) / 2;
-    }
-
-    private static Followed with(Followed base, double loss, GasExchange gas) {
-        if (Thread.currentThread().isInterrupted()) {
-            throw new CancellationException("the fit was given up");
-        }
-        return base.with(base.c.with(base.c.kiln().withLossFactor(loss), gas));
+    private static Fit none(String why, double plainMinutes, double gasMinutes) {
+        return new Fit(
+                Double.NaN,
+                Double.NaN,
+                Double.NaN,
+                Double.NaN,
+                Double.NaN,
+                Double.NaN,
+                why,
+                why,
+                plainMinutes,
+                gasMinutes,
+                Double.NaN);
     }
 
     private static List<Integer> told(Followed f, boolean gas) {
@@ -133,16 +176,5 @@ public record Fit(double lossFactor, double leakM2, String whyNoLoss, String why
             }
         }
         return out;
-    }
-
-    private static double bias(Followed f, List<Integer> use) {
-        return Followed.median(use.stream().map(i -> f.missing(i, true)).toList());
-    }
-
-    private static double left(Followed f, List<Integer> use) {
-        return Math.sqrt(use.stream()
-                .mapToDouble(i -> f.missing(i, true) * f.missing(i, true))
-                .average()
-                .orElseThrow());
     }
 }

@@ -18,13 +18,22 @@ public record GasUse(double kg, double leastKg, double mostKg) {
         return new GasUse(kg, kg, kg);
     }
 
+    GasUse plus(GasUse o) {
+        return new GasUse(kg + o.kg, leastKg + o.leastKg, mostKg + o.mostKg);
+    }
+
+    /** Without a part of it, whose range is a part of this one's. */
+    GasUse less(GasUse part) {
+        return new GasUse(kg - part.kg, leastKg - part.leastKg, mostKg - part.mostKg);
+    }
+
     /** Whether the range is worth telling: over 2 % of the most, and over 5 g. */
     public boolean open() {
         return mostKg - leastKg > 0.02 * mostKg && mostKg - leastKg > 0.005;
     }
 
-    /** Adds up a record; what each step used is added into {@code stepKg}. */
-    static GasUse of(Followed f, double[] stepKg) {
+    /** Adds up a record from a time on; what each step used is added into {@code stepKg}. */
+    static GasUse of(Followed f, double fromS, double[] stepKg) {
         double kg = 0;
         double least = 0;
         double most = 0;
@@ -39,6 +48,9 @@ public record GasUse(double kg, double leastKg, double mostKg) {
             LogRow b = rows.get(k + 1);
             pa = a.gasPa() == null ? pa : a.gasPa();
             double next = b.gasPa() == null ? pa : b.gasPa();
+            if (a.timeS() < fromS) {
+                continue;
+            }
             double from = a.timeS();
             while (cut < cuts.length && cuts[cut] <= from) {
                 cut++;

@@ -5,26 +5,33 @@ import java.util.List;
 import portwright.calc.combustion.AtmosphereLevel;
 
 /**
- * A kiln over its records, oldest first.
+ * A kiln over its records, in the order that {@link LogOrder} finds. Records are named by their number as given, from 0.
  *
- * @param stoppedShort records that end before their last goal, from 0: no full firings
+ * @param order which records count, oldest first
+ * @param notRead records whose temperature scale is in doubt; they count for nothing here
+ * @param stoppedShort records that end before their last goal: no full firings
  * @param reductionHours since the last oxidising firing; gas burnt in an atmosphere that is not known counts
  * @param oxidisedSince whether an oxidising firing is among the records
  * @param gasUsed in all records, with its range
- * @param cylinderKg what the design's cylinders held before the first record; NaN without a cylinder
- * @param powerShares element power found against asked, one a record; NaN where one does not tell
- * @param resistanceRise of the elements from the first to the last telling record, R/R_first − 1; NaN with fewer than two
+ * @param gasLeft what the design's cylinders may still hold since the last refill that is noted, filled before the first record; below
+ *     nothing where more was burnt than they held, so that one was changed or filled without a note; NaN without a cylinder
+ * @param refilled the last record with a note of a refill; −1 for none
+ * @param powerShares element power found against asked, one a record that counts; NaN where one does not tell
+ * @param trend of the elements' resistance; null where no two records can be compared
  * @param thermocoupleK sure offset at the hottest cone of the last record with cones; NaN without
  * @param due what comes next
  */
 public record Ledger(
+        LogOrder order,
+        List<Integer> notRead,
         List<Integer> stoppedShort,
         double reductionHours,
         boolean oxidisedSince,
         GasUse gasUsed,
-        double cylinderKg,
+        GasUse gasLeft,
+        int refilled,
         List<Double> powerShares,
-        double resistanceRise,
+        PowerTrend trend,
         double thermocoupleK,
         List<Due> due) {
     /** A firing without gas counts as oxidising for the elements from here: a short empty firing to about 700 °C (practice; newsgroup post 2004). */
@@ -41,26 +48,31 @@ public record Ledger(
          * after one that stopped short, like the one that took most.
          */
         CYLINDER,
-        /** Elements have lost a tenth of their power and more since the first record. */
+        /** Elements have lost a tenth of their power and more, and the band of that leaves out that they lost nothing. */
         ELEMENTS,
         /** The thermocouple reads wrong. */
         THERMOCOUPLE
     }
 
-    /** Reads the records; {@code cylinderKg} NaN without a cylinder. */
-    public static Ledger of(List<RecordResult> records, double cylinderKg) {
+    /** Reads the records, one a log. */
+    public static Ledger of(List<RecordResult> records, LogOrder order, Cylinders cylinders) {
         double reduction = 0;
         boolean oxidised = false;
-        double gas = 0;
-        double least = 0;
-        double mostGas = 0;
+        GasUse used = GasUse.of(0);
+        GasUse left = GasUse.of(cylinders.kg());
+        int refilled = -1;
         List<Double> shares = new ArrayList<>();
         double offset = Double.NaN;
         List<Integer> stopped = new ArrayList<>();
         double most = 0;
-        for (RecordResult r : records) {
+        List<Integer> notRead =
+                order.counted().stream().filter(i -> records.get(i).scaleDoubted()).toList();
+        List<Integer> counted =
+                order.counted().stream().filter(i -> !notRead.contains(i)).toList();
+        for (int i : counted) {
+            RecordResult r = records.get(i);
             if (!r.reached()) {
-                stopped.add(shares.size());
+                stopped.add(i);
             }
             most = Math.max(most, r.gas().mostKg());
             double hours = r.unknownAtmosphereS() / 3600;
@@ -73,9 +85,14 @@ public record Ledger(
                 oxidised = true;
             }
             reduction += hours;
-            gas += r.gasKg();
-            least += r.gas().leastKg();
-            mostGas += r.gas().mostKg();
+            used = used.plus(r.gas());
+            if (r.gasSinceRefill() != null) {
+                refilled = i;
+                left = cylinders.refilled(cylinders.less(left, r.gas().less(r.gasSinceRefill())));
+                left = cylinders.less(left, r.gasSinceRefill());
+            } else {
+                left = cylinders.less(left, r.gas());
+            }
             shares.add(r.powerShare());
             if (!r.offsets().isEmpty()) {
                 offset = r.offsets().stream()
@@ -84,44 +101,37 @@ public record Ledger(
                         .surelyK();
             }
         }
-        double[] told = shares.stream()
-                .mapToDouble(Double::doubleValue)
-                .filter(d -> d > 0)
-                .toArray();
-        double rise = told.length < 2 ? Double.NaN : told[0] / told[told.length - 1] - 1;
+        PowerTrend trend = PowerTrend.of(records.stream().map(RecordResult::trace).toList(), counted);
         List<Due> due = new ArrayList<>();
         if (reduction > 0) {
             due.add(Due.OXIDISING_FIRING);
         }
-        RecordResult last = records.get(records.size() - 1);
-        if (cylinderKg - mostGas < (last.reached() ? last.gas().mostKg() : most)) {
+        RecordResult last = counted.isEmpty() ? null : records.get(counted.get(counted.size() - 1));
+        if (last != null && left.leastKg() < (last.reached() ? last.gas().mostKg() : most)) {
             due.add(Due.CYLINDER);
         }
-        if (rise > OLD_SHARE) {
+        if (trend != null && trend.rise() > OLD_SHARE && trend.low() > 0) {
             due.add(Due.ELEMENTS);
         }
         if (Math.abs(offset) >= ConeCheck.TELLS_K) {
             due.add(Due.THERMOCOUPLE);
         }
         return new Ledger(
-                stopped, reduction, oxidised, new GasUse(gas, least, mostGas), cylinderKg, shares, rise, offset, due);
+                order, notRead, stopped, reduction, oxidised, used, left, refilled, shares, trend, offset, due);
     }
 
-    /**
-     * What is likely to be left of the cylinders' fill, kg; NaN without a cylinder; negative: more was burnt than they held, so one was
-     * changed or filled.
-     */
+    /** What is likely to be left, kg; NaN without a cylinder; negative: more was burnt than was there, so one was changed without a note. */
     public double gasLeftKg() {
-        return cylinderKg - gasUsed.kg();
+        return gasLeft.kg();
     }
 
     /** The least that may be left, kg; NaN without a cylinder. */
     public double gasLeftLeastKg() {
-        return Math.max(0, cylinderKg - gasUsed.mostKg());
+        return Math.max(0, gasLeft.leastKg());
     }
 
     /** The most that may be left, kg; NaN without a cylinder. */
     public double gasLeftMostKg() {
-        return Math.max(0, cylinderKg - gasUsed.leastKg());
+        return Math.max(0, gasLeft.mostKg());
     }
 }

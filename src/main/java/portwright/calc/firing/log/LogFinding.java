@@ -19,6 +19,8 @@ public record LogFinding(
 
     /** Kinds, worst first. */
     public enum Kind {
+        /** The header may name the wrong temperature scale: nothing else is read from the log. */
+        SCALE,
         /** The thermocouple tells nothing: open, pinned, or fallen to the room. */
         DEAD_PROBE,
         /** The very same figure for hours where the plan holds nothing. */

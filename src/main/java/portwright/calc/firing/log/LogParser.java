@@ -6,6 +6,7 @@ import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Reads a logged firing from a table with a header line. Whatever is left out is told by line and reason. */
 public final class LogParser {
@@ -85,10 +86,12 @@ public final class LogParser {
         if (repeated > 0) {
             remarks.add(repeated + " rows repeat the row above word for word; each counts once");
         }
-        ScaleDoubt.of(rows, h.celsius()).ifPresent(remarks::add);
+        Optional<String> doubt = ScaleDoubt.of(rows, h.celsius());
+        doubt.ifPresent(remarks::add);
         columns(h, Cells.split(lines[h.line() - 1].replaceFirst("^#\\s*", ""), h.delimiter()));
-        DeadProbe.Left alive = DeadProbe.leftOut(new Times(h.elapsed(), faults, remarks).order(rows, clocks), faults);
-        List<LogRow> timed = alive.rows();
+        Times times = new Times(h.elapsed(), faults, remarks);
+        DeadProbe.Left alive = DeadProbe.leftOut(times.order(rows, clocks), faults);
+        List<LogRow> timed = ConeOrder.checked(alive.rows(), faults);
         if (timed.stream().noneMatch(r -> r.kelvin() != null)) {
             throw new LogException((second.told()
                             ? "the first temperature column holds no reading, the second does; take the first one out of the log. "
@@ -100,7 +103,7 @@ public final class LogParser {
                                     + faults.get(0).reason()) + ". " + EXAMPLE);
         }
         faults.sort((a, b) -> Integer.compare(a.line(), b.line()));
-        return new FiringLog(timed, faults, remarks, alive.spells());
+        return new FiringLog(timed, faults, remarks, alive.spells(), times.startS(), doubt.isPresent());
     }
 
     private void columns(Header h, List<String> names) {

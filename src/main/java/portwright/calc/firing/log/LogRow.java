@@ -26,6 +26,14 @@ public record LogRow(
         return cone != null || !note.isEmpty() || damperShare != null || damperM != null || gasPa != null;
     }
 
+    LogRow onLine(int other) {
+        return new LogRow(other, timeS, kelvin, damperShare, damperM, gasPa, cone, note);
+    }
+
+    LogRow withoutCone() {
+        return new LogRow(line, timeS, kelvin, damperShare, damperM, gasPa, null, note);
+    }
+
     LogRow at(double seconds) {
         return new LogRow(line, seconds, kelvin, damperShare, damperM, gasPa, cone, note);
     }

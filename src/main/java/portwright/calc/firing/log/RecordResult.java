@@ -17,8 +17,10 @@ import portwright.calc.firing.Step;
  * @param atmosphereS seconds in each atmosphere while gas burns; levels never met are absent
  * @param unknownAtmosphereS seconds with gas at a pressure that the design's flow does not cover
  * @param gas gas used
+ * @param gasSinceRefill gas used after the last row whose note tells a refill of the cylinder; null without one
  * @param topK highest smoothed reading
  * @param powerShare element power found against power asked, at full power; NaN where the record does not tell
+ * @param trace the same, moment by moment, for a later record to be laid beside
  * @param telling minutes of the record that tell of the element power
  * @param reached whether the last step's goal was met
  * @param gasLogged whether the log tells of the gas; without, gas burns where the plan says so
@@ -27,6 +29,7 @@ import portwright.calc.firing.Step;
  * @param smallestLoss smallest lasting loss of element power that this record would show, as a share; NaN where it tells of none
  * @param smallestAir smallest opening of a damper that is not logged that it would show, as a share of the way from the plan to all open;
  *     NaN where the damper is logged or the record tells of none
+ * @param scaleDoubted whether the temperature scale of the log is in doubt: then nothing else is read from it
  */
 public record RecordResult(
         List<LogFinding> findings,
@@ -36,15 +39,18 @@ public record RecordResult(
         Map<AtmosphereLevel, Double> atmosphereS,
         double unknownAtmosphereS,
         GasUse gas,
+        GasUse gasSinceRefill,
         double topK,
         double powerShare,
+        PowerTrace trace,
         double telling,
         boolean reached,
         boolean gasLogged,
         boolean damperLogged,
         List<Gap> gaps,
         double smallestLoss,
-        double smallestAir) {
+        double smallestAir,
+        boolean scaleDoubted) {
     private static final double GAS_SCALE_KNOWN = 0.08;
     private static final double STAND_K_PER_S = 5 / 3600.0;
     private static final double FALL_K_PER_S = -3 / 3600.0;
@@ -54,10 +60,14 @@ public record RecordResult(
     /** Follows the record through the heat balance and reads it. */
     public static RecordResult of(RecordCase c) {
         Followed f = new Followed(c);
+        if (c.log().scaleDoubted()) {
+            return doubted(f);
+        }
         Map<AtmosphereLevel, Double> air = new EnumMap<>(AtmosphereLevel.class);
         double unknown = 0;
         double[] gas = new double[c.steps().size()];
-        GasUse used = GasUse.of(f, gas);
+        GasUse used = GasUse.of(f, 0, gas);
+        LogRow refill = Notes.refill(c.log());
         List<Double> share = new ArrayList<>();
         for (int i = 0; i < f.intervals(); i++) {
             if (!Double.isNaN(f.asked[i])) {
@@ -85,15 +95,43 @@ public record RecordResult(
                 air,
                 unknown,
                 used,
+                refill == null ? null : GasUse.of(f, refill.timeS(), new double[gas.length]),
                 top,
                 Followed.median(share),
+                PowerTrace.of(f),
                 share.size() * Grid.SPACING_S / 60,
                 f.tracker.reached,
                 java.util.Arrays.stream(f.grid.gasPa()).anyMatch(pa -> !Double.isNaN(pa)),
                 f.damperLogged,
                 f.gaps,
                 found.smallest(),
-                found.smallestAir());
+                found.smallestAir(),
+                false);
+    }
+
+    /** A log of which nobody knows the temperatures: that alone is told. */
+    private static RecordResult doubted(Followed f) {
+        return new RecordResult(
+                List.of(new LogFinding(
+                        LogFinding.Kind.SCALE, 0, Double.NaN, Double.NaN, Double.NaN, false, false)),
+                List.of(),
+                List.of(),
+                List.of(),
+                Map.of(),
+                0,
+                GasUse.of(Double.NaN),
+                null,
+                Double.NaN,
+                Double.NaN,
+                PowerTrace.NONE,
+                0,
+                false,
+                false,
+                f.damperLogged,
+                f.gaps,
+                Double.NaN,
+                Double.NaN,
+                true);
     }
 
     /** Likeliest gas used, kg. */

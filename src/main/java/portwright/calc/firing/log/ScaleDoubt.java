@@ -10,7 +10,11 @@ final class ScaleDoubt {
     /** No °C log of a kiln has a larger number, no °F log of a firing to cones a smaller one at its top. */
     private static final double TOP_K = (1500 - 32) / 1.8 + 273.15;
 
+    /** Rooms in °F begin here when read as °C; a log in °C that begins colder and gets so hot is one of a kiln that ran away. */
+    private static final double WARM_K = 313.15;
+
     private static final int ROWS = 3;
+    private static final int LONG = 20;
 
     private ScaleDoubt() {}
 
@@ -23,10 +27,12 @@ final class ScaleDoubt {
         if (celsius == null || k.length < ROWS) {
             return Optional.empty();
         }
-        double least = java.util.Arrays.stream(k).min().orElseThrow();
+        double[] cold = java.util.Arrays.stream(k).sorted().toArray();
+        // In a long log the third coldest: single wild readings count for nothing.
+        double least = cold[Math.min(ROWS - 1, cold.length / LONG)];
         double top = java.util.Arrays.stream(k).max().orElseThrow();
         long hot = java.util.Arrays.stream(k).filter(Double::isInfinite).count();
-        if (celsius && hot >= ROWS) {
+        if (celsius && hot >= ROWS && cold[0] >= WARM_K) {
             return Optional.of(
                     "CHECK THE SCALE: " + hot
                             + " readings are above 1500 °C. If the column holds Fahrenheit, name it temp °F; what follows is wrong then");

@@ -12,6 +12,8 @@ final class Times {
     private final boolean elapsed;
     private final List<LogFault> faults;
     private final List<String> remarks;
+    /** The first row's time, s since 1970; NaN where not every row has a date. */
+    private double startS = Double.NaN;
 
     Times(boolean elapsed, List<LogFault> faults, List<String> remarks) {
         this.elapsed = elapsed;
@@ -79,7 +81,15 @@ final class Times {
                     + faults.get(known).line()
                     + "). Sort the rows by time, and write a date beside the time where the firing lasts over a day");
         }
+        if (!out.isEmpty() && clocks.stream().allMatch(Clock::dated)) {
+            startS = out.get(0).timeS();
+        }
         return spread(out);
+    }
+
+    /** When the first row was written, s since 1970; NaN without dates. Known after {@link #order}. */
+    double startS() {
+        return startS;
     }
 
     /** Whether more rows go back in time than forth, the short way round a clock. */

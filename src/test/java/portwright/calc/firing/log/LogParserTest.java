@@ -207,4 +207,48 @@ class LogParserTest {
         assertThat(none.rows().get(0).damperShare()).isNull();
         assertThat(none.remarks()).anyMatch(r -> r.contains("no flue"));
     }
+
+    /** What is no cone falls as none, and says so. */
+    @Test
+    void aConeCellMustBeACone() {
+        for (String cell : List.of("x9", "9x", "9.5", "10:30", "9?", "-9")) {
+            FiringLog log = LogParser.parse("elapsed min,temp °C,cone\n0,1000,\n30,1100," + cell + "\n60,1180,\n");
+            assertThat(log.cones()).as(cell).isEmpty();
+            assertThat(log.faults()).as(cell).extracting(LogFault::line).containsExactly(3);
+        }
+    }
+
+    /** A cone falls once, and the softer one first. */
+    @Test
+    void conesAreHeldAgainstOneAnother() {
+        FiringLog twice = LogParser.parse("elapsed min,temp °C,cone\n0,1000,\n30,1100,04\n60,1180,6\n90,1190,04\n");
+        assertThat(twice.cones()).extracting(LogRow::cone).containsExactly("04", "6");
+        assertThat(twice.faults().get(0).reason()).contains("line 3 already");
+        FiringLog wrong = LogParser.parse("elapsed min,temp °C,cone\n0,1000,\n30,1100,9\n60,1180,5\n90,1190,6\n");
+        assertThat(wrong.cones()).isEmpty();
+        assertThat(wrong.faults()).extracting(LogFault::line).containsExactly(4, 5);
+    }
+
+    /** A row with two faults is one row. */
+    @Test
+    void skippedRowsAreCountedOnce() {
+        FiringLog log = new FiringLog(
+                List.of(),
+                List.of(new LogFault(3, true, "a"), new LogFault(3, true, "b"), new LogFault(4, false, "c")),
+                List.of(),
+                List.of(),
+                Double.NaN,
+                false);
+        assertThat(log.linesSkipped()).isEqualTo(1);
+    }
+
+    @Test
+    void notesTellCylinderAndLoad() {
+        assertThat(List.of("new cylinder", "Refilled", "swapped the gas bottle", "cylinder changed"))
+                .allMatch(Notes::refill);
+        assertThat(List.of("need a new cylinder", "new cylinder next time", "cylinder low", "", "full damper"))
+                .noneMatch(Notes::refill);
+        FiringLog log = LogParser.parse("elapsed min,temp °C,notes\n0,20,load 45 kg\n30,110,\n");
+        assertThat(Notes.loadKg(log)).isEqualTo(45);
+    }
 }
