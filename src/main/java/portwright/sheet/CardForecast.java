@@ -68,16 +68,14 @@ public record CardForecast(
 
     /** How the plate stands in a step, in words. */
     String plate(int step) {
-        String words = step < plates.size() ? plates.get(step).words() : "by flame";
-        return Character.isDigit(words.charAt(0)) ? words.replace(" to ", "–") + " mm" : words;
+        return step < plates.size() ? plates.get(step).words() : "by flame";
     }
 
     private static String words(Missed m) {
         return m.surely()
-                ? "NOT REACHED by the forecast: " + m.ending().words() + " at " + scales(m.endC()) + "."
+                ? "NOT REACHED by the forecast: " + m.how() + " at " + scales(m.endC()) + "."
                         + (m.later() ? " Later steps are not begun." : "")
-                : "MAY NOT BE REACHED: if the brick leaks 20 % more heat, "
-                        + m.ending().words() + " at " + scales(m.endC()) + ".";
+                : "MAY NOT BE REACHED: if the brick leaks 20 % more heat, " + m.how() + " at " + scales(m.endC()) + ".";
     }
 
     private static String scales(double c) {

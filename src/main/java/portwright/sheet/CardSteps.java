@@ -17,7 +17,7 @@ final class CardSteps {
     private static final double LINE = 4.5;
     private static final int MOST = 10;
     /** Where each column begins, as a share of the width. */
-    private static final double[] COLUMNS = {0, 0.051, 0.336, 0.428, 0.507, 0.622, 0.733, 0.85, 1};
+    private static final double[] COLUMNS = {0, 0.051, 0.341, 0.433, 0.511, 0.624, 0.733, 0.85, 1};
 
     private static final String[] NAMES = {
         "step", "to (both scales, cone)", "rate", "heat", "gas", "fire", "ports, plate", "flame"
@@ -83,7 +83,7 @@ final class CardSteps {
         if (room - used > 8) {
             c.cell(s.beside(), x(1) + used, room - used, base, CardPaper.TEXT);
         }
-        String[] cells = {s.rate(), s.heat(), s.pressure(), s.atmosphere(), s.plate(), s.flame()};
+        String[] cells = {s.rate(), s.heat(), s.pressure(), s.atmosphere(), plate(s.plate()), s.flame()};
         for (int k = 0; k < cells.length; k++) {
             c.cell(
                     cells[k],
@@ -95,6 +95,11 @@ final class CardSteps {
                             : k == 5 ? CardPaper.TEXT : CardPaper.STEP);
         }
         return y + tall;
+    }
+
+    /** Travel with its unit; other words as they are. */
+    private static String plate(String words) {
+        return Character.isDigit(words.charAt(0)) ? words.replace(" to ", "–") + " mm" : words;
     }
 
     /** What is done between two steps. */

@@ -86,7 +86,12 @@ class FiringCardTest {
         assertThat(p.strokedCircles).anyMatch(c -> Math.abs(2 * c.radius() - 38.1) < 0.05);
         assertThat(p.words)
                 .containsKeys(
-                        "15 to 16", "17", "16 mm (11–24)", "Flame goes out", "The alarm sounds", "Temperature falls");
+                        "15–16 mm",
+                        "17 mm",
+                        "16 mm (11–24)",
+                        "Flame goes out",
+                        "The alarm sounds",
+                        "Temperature falls");
         assertThat(record(p)).hasSizeGreaterThanOrEqualTo(2 + 6);
         PrintedPage back = page(pdf, 1);
         assertThat(record(back)).hasSizeGreaterThanOrEqualTo(2 + 24);
