@@ -1,24 +1,25 @@
 package portwright.layout;
 
+import java.util.Arrays;
+
 /**
- * A clearance read from a fine grid round a mark, for measures that take long to compute; farther off it is computed. Between grid points it is
+ * A clearance read from a fine grid round a mark, as far as a mark may be shifted and a drill then stray, for measures that take long to compute; farther off it is computed. Lengths in mm. Between grid points it is
  * interpolated, which is wrong by at most a third of the grid where the clearance has an edge.
  */
 final class NearGap implements Obstacle.Gap {
     private static final double GRID_MM = 0.25;
-    private static final int HALF = 40;
+    private static final int HALF = 120;
     private static final int SIDE = 2 * HALF + 1;
 
     private final Obstacle.Gap exact;
     private final double x;
     private final double y;
-    private final double[] known = new double[SIDE * SIDE];
+    private final double[][] known = new double[SIDE][];
 
     NearGap(Obstacle.Gap exact, double x, double y) {
         this.exact = exact;
         this.x = x;
         this.y = y;
-        java.util.Arrays.fill(known, Double.NaN);
     }
 
     @Override
@@ -37,10 +38,13 @@ final class NearGap implements Obstacle.Gap {
     }
 
     private double node(int i, int j) {
-        int at = j * SIDE + i;
-        if (Double.isNaN(known[at])) {
-            known[at] = exact.at(x + (i - HALF) * GRID_MM, y + (j - HALF) * GRID_MM);
+        if (known[j] == null) {
+            known[j] = new double[SIDE];
+            Arrays.fill(known[j], Double.NaN);
         }
-        return known[at];
+        if (Double.isNaN(known[j][i])) {
+            known[j][i] = exact.at(x + (i - HALF) * GRID_MM, y + (j - HALF) * GRID_MM);
+        }
+        return known[j][i];
     }
 }

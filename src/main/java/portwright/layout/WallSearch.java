@@ -62,6 +62,9 @@ final class WallSearch {
                 keep(out, pair(p));
             }
         }
+        if (n == 2) {
+            keep(out, anyPair());
+        }
         if (n > 1) {
             keep(out, oneByOne());
         }
@@ -171,6 +174,54 @@ final class WallSearch {
             }
         }
         return best;
+    }
+
+    /** The best two of all cells, moved on by ever shorter steps. */
+    private Spots anyPair() {
+        List<Cell> all = cells.stream()
+                .flatMap(List::stream)
+                .sorted(Comparator.comparingDouble((Cell c) -> -c.margin()))
+                .toList();
+        Cell[] best = null;
+        double most = Double.NEGATIVE_INFINITY;
+        for (int i = 1; i < all.size() && all.get(i).margin() > most && !progress.cancelled(); i++) {
+            for (int j = 0; j < i; j++) {
+                double m = both(all.get(i), all.get(j));
+                if (m > most) {
+                    most = m;
+                    best = new Cell[] {all.get(i), all.get(j)};
+                }
+            }
+        }
+        if (best == null) {
+            return null;
+        }
+        for (double step = STEP_MM / 2; step >= FINE_MM; step /= 2) {
+            for (int k = 0; k < 16; k++) {
+                Cell was = best[k / 8];
+                double v = was.v() + step * Math.cos(k * Math.PI / 4);
+                Cell to = v > highest ? was : cell(was.panel(), was.u() + step * Math.sin(k * Math.PI / 4), v);
+                double m = both(to, best[1 - k / 8]);
+                if (m > most) {
+                    most = m;
+                    best[k / 8] = to;
+                    k = -1;
+                }
+            }
+        }
+        return new Spots(
+                "one by one in the wall",
+                false,
+                new int[] {best[0].panel(), best[1].panel()},
+                new double[] {best[0].u(), best[1].u()},
+                new double[] {best[0].v(), best[1].v()},
+                most);
+    }
+
+    private double both(Cell a, Cell b) {
+        return Math.min(
+                Math.min(a.margin(), b.margin()),
+                site.pair(site.hole("a", a.panel(), a.u(), a.v()), site.hole("b", b.panel(), b.u(), b.v())));
     }
 
     /** Least margin of the brick between a hole and others. */

@@ -1,8 +1,11 @@
 package portwright.layout;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import portwright.data.LimitTable;
 import portwright.geometry.Hole;
 import portwright.geometry.KilnGeometry;
@@ -15,6 +18,9 @@ final class DenseGrid {
     private static final double STEP_MM = 5;
 
     private final Sites sites;
+    private final Map<Double, List<Place>> walls = new HashMap<>();
+
+    private record Place(Hole hole, Set<String> broken) {}
 
     DenseGrid(Design design) {
         var kiln = KilnGeometry.of(design);
@@ -57,20 +63,32 @@ final class DenseGrid {
 
     /** Whether n holes fit in the wall as if some rules were not there. */
     boolean wall(double diameterMm, int n, Set<String> without) {
-        WallSite site = sites.wall(diameterMm, without);
-        List<Hole> free = new ArrayList<>();
+        List<Hole> free = walls.computeIfAbsent(diameterMm, this::places).stream()
+                .filter(p -> without.containsAll(p.broken()))
+                .map(Place::hole)
+                .toList();
+        return wall(sites.wall(diameterMm, without), free, new ArrayList<>(), n, 0);
+    }
+
+    /** Every place of the wall, and which rules stop a hole there. */
+    private List<Place> places(double diameterMm) {
+        WallSite site = sites.wall(diameterMm);
+        List<Place> out = new ArrayList<>();
         for (int panel = 1; panel <= site.kiln.panels().size(); panel++) {
             double side = site.kiln.panel(panel).width() / 2;
             for (double u = -side; u <= side; u += STEP_MM) {
                 for (double v = 0; v <= site.kiln.height(); v += STEP_MM) {
                     var h = site.hole("", panel, u, v);
-                    if (site.margin(h) >= 0) {
-                        free.add(h);
-                    }
+                    out.add(new Place(
+                            h,
+                            site.terms(List.of(h)).stream()
+                                    .filter(t -> !(t.margin() >= 0))
+                                    .map(Term::rule)
+                                    .collect(Collectors.toSet())));
                 }
             }
         }
-        return wall(site, free, new ArrayList<>(), n, 0);
+        return out;
     }
 
     private static boolean wall(WallSite site, List<Hole> free, List<Hole> taken, int n, int from) {
