@@ -3,6 +3,7 @@ package portwright.app;
 import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadInfo;
 import java.lang.management.ThreadMXBean;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Locale;
@@ -27,6 +28,7 @@ import javafx.stage.Stage;
 import portwright.app.board.Board;
 import portwright.app.doc.CheckDesk;
 import portwright.app.doc.Document;
+import portwright.app.doc.HomeFolder;
 import portwright.app.frame.MainView;
 import portwright.app.frame.Themes;
 import portwright.app.paint.Fonts;
@@ -212,7 +214,8 @@ public final class MoveBench {
                     answered.run();
                 }
             });
-            MainView view = new MainView(doc, s -> Steps.make(doc, s));
+            HomeFolder home = new HomeFolder(Path.of("target", "window-home"));
+            MainView view = new MainView(doc, s -> Steps.make(doc, home, s));
             stage.setScene(new Scene(view, 1440, 900));
             Themes.set(stage.getScene(), false);
             stage.show();

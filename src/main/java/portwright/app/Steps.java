@@ -2,6 +2,8 @@ package portwright.app;
 
 import portwright.app.doc.Catalog;
 import portwright.app.doc.Document;
+import portwright.app.doc.HomeFolder;
+import portwright.app.doc.PaperChoice;
 import portwright.app.doc.PaperModel;
 import portwright.app.doc.Step;
 import portwright.app.step.FiringStep;
@@ -14,12 +16,14 @@ import portwright.app.step.StepView;
 final class Steps {
     private Steps() {}
 
-    static StepView make(Document doc, Step step) {
+    static StepView make(Document doc, HomeFolder home, Step step) {
         return switch (step) {
             case GAS -> new GasStep(doc, Catalog.burners(), Catalog.damper());
             case ROOM -> new RoomStep(doc, Catalog.room(), Catalog.supply());
             case FIRING -> new FiringStep(doc, Catalog.firing());
-            default -> new PaperStep(doc, new PaperModel(doc, javafx.application.Platform::runLater));
+            default ->
+                new PaperStep(
+                        doc, new PaperModel(doc, PaperChoice.of(home), javafx.application.Platform::runLater), home);
         };
     }
 }

@@ -31,8 +31,9 @@ public final class WindowApp extends Application {
         desk = new CheckDesk(new RuleBook(LimitTable.load()), Platform::runLater);
         DesignText text = Starters.find(FIRST).orElseThrow();
         Document doc = new Document(text, text.read().design(), desk);
-        MainView view = new MainView(doc, s -> Steps.make(doc, s));
-        Shell shell = new Shell(stage, doc, view, HomeFolder.ofUser());
+        HomeFolder home = HomeFolder.ofUser();
+        MainView view = new MainView(doc, s -> Steps.make(doc, home, s));
+        Shell shell = new Shell(stage, doc, view, home);
         Rectangle2D screen = Screen.getPrimary().getVisualBounds();
         shell.show(Math.min(1440, screen.getWidth()), Math.min(900, screen.getHeight()));
         List<String> args = getParameters().getRaw();

@@ -65,6 +65,7 @@ final class FiringReader {
                 hold,
                 heat,
                 share,
+                f.has("elements"),
                 f.word("ports", PortsState.class),
                 f.word("atmosphere", Atmosphere.class));
     }

@@ -89,6 +89,21 @@ public final class FeasibleRegion {
         return new FeasibleRegion(left);
     }
 
+    /** The part of it that lies inside a disc or polygon, as far from its edge at least. */
+    public FeasibleRegion inside(Shape shape, double mm) {
+        Geometry in = shape instanceof Shape.Disc d
+                ? FACTORY.createPoint(new Coordinate(
+                                d.circle().centre().x(), d.circle().centre().y()))
+                        .buffer(Math.max(0, d.circle().radius() - mm), QUARTER)
+                : buffer(Offset.polygon(((Shape.Poly) shape).outline()), -careful(mm));
+        return new FeasibleRegion(region.intersection(in));
+    }
+
+    /** What is in either. */
+    public FeasibleRegion or(FeasibleRegion other) {
+        return new FeasibleRegion(region.union(other.region));
+    }
+
     private static double careful(double mm) {
         return mm / Math.cos(Math.PI / (4 * QUARTER));
     }

@@ -18,8 +18,8 @@ import portwright.model.Role;
 
 /**
  * The places where the centre of a floor or lid hole may go without a stop of the clearances: inside the chamber, rim, elements, fittings, posts,
- * burner room, and the brick to the other holes. The part without the other holes is kept, so that asking again while a hole is dragged is quick.
- * Rules that look at all holes together (weakest section, balance, flame on a coil) do not shape it.
+ * burner room, flames off the coils, and the brick to the other holes. The part without the other holes is kept, so that asking again while a hole is dragged is quick.
+ * Rules that look at all holes together (weakest section, balance) do not shape it.
  */
 public final class CentreRegion {
     private final Design design;
@@ -38,7 +38,7 @@ public final class CentreRegion {
         oversize = Sites.oversizeMm(design);
         boolean inlet = role == Role.INLET && on == On.FLOOR;
         double body = inlet ? Sites.bodyMm(design) : 0;
-        Site site = new Site(kiln, on, inlet, limits, diameterMm, oversize, body, Set.of("flame-on-element"));
+        Site site = new Site(kiln, on, inlet, limits, diameterMm, oversize, body, Set.of());
         spacing = limits.value("port-spacing", "limit", 50);
         List<Within> outlines = new ArrayList<>();
         List<Keep> keeps = new ArrayList<>();
@@ -51,7 +51,27 @@ public final class CentreRegion {
                 keeps.add(new Keep(o.shape(), o.keep()));
             }
         }
-        alone = FeasibleRegion.of(outlines, keeps);
+        site.lowShelves().forEach(o -> keeps.add(new Keep(o.shape(), o.keep())));
+        alone = flames(FeasibleRegion.of(outlines, keeps), site.coils());
+    }
+
+    /** Where a flame keeps off the coils: everywhere as a free one, and under each shelf as one that the shelf catches whole. */
+    private static FeasibleRegion flames(FeasibleRegion base, Coils coils) {
+        if (coils == null || !coils.stops()) {
+            return base;
+        }
+        FeasibleRegion out = base.without(keeps(coils.caughtBy(-1)));
+        List<Keep> lower = new ArrayList<>();
+        for (int i = 0; i < coils.shelves().size(); i++) {
+            Shape shelf = coils.shelves().get(i).shape();
+            out = out.or(base.inside(shelf, coils.flameRadius(i)).without(lower).without(keeps(coils.caughtBy(i))));
+            lower.add(new Keep(shelf, 0));
+        }
+        return out;
+    }
+
+    private static List<Keep> keeps(List<Obstacle> coils) {
+        return coils.stream().map(o -> new Keep(o.shape(), o.keep())).toList();
     }
 
     /** Prepares the region for a hole of one size on the floor or the lid. */

@@ -3,43 +3,46 @@ package portwright.layout;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import portwright.check.rules.geometry.FlameOnElement;
 import portwright.geometry.CoilRun;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Segment3;
 import portwright.geometry.Shape;
 import portwright.geometry.ShelfPlate;
-import portwright.model.FiringStep;
-import portwright.model.Heat;
 
 /** Coils against the free flame above a floor inlet: the widening cone, cut off where the first shelf above catches the whole of it. */
 final class Coils {
+    private static final String RULE = "flame-on-element";
     private static final double WANDER_MM = 2;
+    private static final double CLOSE_MM = 0.001;
 
     private final List<ShelfPlate> shelves;
     private final List<Obstacle.Gap> covers = new ArrayList<>();
     private final List<ObstacleTree> cut = new ArrayList<>();
     private final ObstacleTree whole;
     private final double d;
+    private final double stop;
+    private final double caution;
 
     private Coils(KilnGeometry kiln, LayoutLimits limits, double d, double x, double y, double half) {
         this.d = d;
+        caution = limits.value(RULE, "caution", 25);
+        stop = FlameOnElement.offWithGas(kiln.design()) ? Double.NaN : limits.value(RULE, "stop", 10);
         shelves = kiln.shelves().stream()
                 .sorted(Comparator.comparingDouble(ShelfPlate::bottom))
                 .toList();
         for (ShelfPlate s : shelves) {
             covers.add(Plain.gap(s.shape(), 0));
-            cut.add(new ObstacleTree(x, y, half, list(kiln, limits, d, s.bottom())));
+            cut.add(new ObstacleTree(x, y, half, list(kiln, s.bottom())));
         }
-        whole = new ObstacleTree(x, y, half, list(kiln, limits, d, kiln.height()));
+        whole = new ObstacleTree(x, y, half, list(kiln, kiln.height()));
     }
 
     static Coils of(KilnGeometry kiln, LayoutLimits limits, double d, double x, double y, double half) {
         return new Coils(kiln, limits, d, x, y, half);
     }
 
-    private static List<Obstacle> list(KilnGeometry kiln, LayoutLimits limits, double d, double reach) {
-        double caution = limits.value("flame-on-element", "caution", 25);
-        double stop = off(kiln) ? Double.NaN : limits.value("flame-on-element", "stop", 10);
+    private List<Obstacle> list(KilnGeometry kiln, double reach) {
         List<Obstacle> out = new ArrayList<>();
         for (CoilRun run : kiln.coils()) {
             for (Segment3 s : run.pieces()) {
@@ -48,7 +51,7 @@ final class Coils {
                 Obstacle.Gap plan = Plain.gap(line, 0);
                 double coil = run.radius();
                 out.add(new Obstacle(
-                        "flame-on-element",
+                        RULE,
                         run.name(),
                         stop,
                         caution,
@@ -57,7 +60,7 @@ final class Coils {
                         0,
                         false,
                         line,
-                        Double.NaN));
+                        keep(z, d / 2, reach, stop + coil)));
             }
         }
         return out;
@@ -78,13 +81,73 @@ final class Coils {
         return Math.sqrt(Plain.square(0, r, reach, wide, along, beside));
     }
 
-    /** Whether the steps keep the elements off whenever gas burns; without steps coils count as on. */
-    private static boolean off(KilnGeometry kiln) {
-        var firing = kiln.design().firing();
-        return firing != null
-                && firing.steps() != null
-                && !firing.steps().isEmpty()
-                && firing.steps().stream().map(FiringStep::heat).noneMatch(h -> h == Heat.BOTH);
+    /** How far from its axis a cone is surely a distance away; NaN where it is so anywhere, or no distance is asked. */
+    private static double keep(double along, double r, double reach, double away) {
+        if (Double.isNaN(away) || cone(along, 0, r, reach) >= away) {
+            return Double.NaN;
+        }
+        double near = 0;
+        double far = r + reach * LayoutLimits.FLAME_TAN + away;
+        while (far - near > CLOSE_MM) {
+            double middle = (near + far) / 2;
+            if (cone(along, middle, r, reach) >= away) {
+                far = middle;
+            } else {
+                near = middle;
+            }
+        }
+        return far;
+    }
+
+    /** Whether a flame on a coil is a stop. */
+    boolean stops() {
+        return !Double.isNaN(stop);
+    }
+
+    /** Shelves, the lowest first. */
+    List<ShelfPlate> shelves() {
+        return shelves;
+    }
+
+    /** Coils as they bear on a flame that a shelf catches; on a free flame for −1. */
+    List<Obstacle> caughtBy(int shelf) {
+        return (shelf < 0 ? whole : cut.get(shelf)).all();
+    }
+
+    /** Radius of the flame at a shelf, mm. */
+    double flameRadius(int shelf) {
+        return d / 2 + shelves.get(shelf).bottom() * LayoutLimits.FLAME_TAN;
+    }
+
+    /**
+     * All coils as one obstacle for a wandering drill. Its gap is below the stop limit where the rule stops; above, it tells how far the hole may surely
+     * move: no farther than the edge of the shelf that catches its flame, where the free flame would be stopped.
+     */
+    Obstacle drilled() {
+        return new Obstacle(RULE, "coils", stop, caution, this::room, 0, 0, true, null, Double.NaN);
+    }
+
+    private double room(double x, double y) {
+        double free = gap(whole.margin(x, y));
+        int i = over(x, y);
+        if (i < 0) {
+            return free;
+        }
+        double held = -covers.get(i).at(x, y) - flameRadius(i);
+        if (held < 0) {
+            return free;
+        }
+        for (int lower = 0; lower < i; lower++) {
+            held = Math.min(held, covers.get(lower).at(x, y));
+        }
+        return Math.max(free, Math.min(gap(cut.get(i).margin(x, y)), stop + held));
+    }
+
+    /** The gap that has a margin; all coils have the same limits. */
+    private double gap(double margin) {
+        return margin >= 1
+                ? margin * caution
+                : margin >= 0 ? stop + margin * (caution - stop) : stop + margin * Math.max(1, caution);
     }
 
     /** The first shelf over a point; −1 for none. */
@@ -103,11 +166,7 @@ final class Coils {
 
     private ObstacleTree tree(double x, double y, double spare) {
         int i = over(x, y);
-        return i >= 0
-                        && d / 2 + shelves.get(i).bottom() * LayoutLimits.FLAME_TAN + spare
-                                <= -covers.get(i).at(x, y)
-                ? cut.get(i)
-                : whole;
+        return i >= 0 && flameRadius(i) + spare <= -covers.get(i).at(x, y) ? cut.get(i) : whole;
     }
 
     /** Least margin; a shelf counts only where it still catches the whole flame after a drill has wandered. */

@@ -33,7 +33,7 @@ public record DrillOutlook(List<HoleOdds> odds, List<Wander> wander, DrillError 
         return new DrillOutlook(Tolerance.odds(design), Tolerance.wander(design), DrillError.of(design));
     }
 
-    /** Share of drillings that end with all holes inside every limit that forbids drilling, at least; 0 to 1. */
+    /** Share of drillings that end with no hole at a place that forbids drilling or lighting, at least; 0 to 1. */
     public double allInside() {
         return Math.max(0, 1 - odds.stream().mapToDouble(HoleOdds::stop).sum());
     }
@@ -61,7 +61,7 @@ public record DrillOutlook(List<HoleOdds> odds, List<Wander> wander, DrillError 
         double percent = 100 * allInside();
         String share = percent > 99.95 ? "more than 99.9" : Format.plain(percent, 1);
         return "Drilled by hand (" + error.words() + "), " + share
-                + " of 100 such kilns end with every hole inside every limit that forbids drilling"
+                + " of 100 such kilns end with no hole at a place that forbids drilling or lighting"
                 + (allInside() < HoleOdds.TARGET
                         ? ", under the " + Format.plain(100 * HoleOdds.TARGET, 0) + " aimed at: drill with a guide. "
                                 + blame()
@@ -102,7 +102,7 @@ public record DrillOutlook(List<HoleOdds> odds, List<Wander> wander, DrillError 
     private static String room(Wander w) {
         return w.leastMm() >= Wander.MOST_MM
                 ? "Up to " + Format.plain(Wander.MOST_MM, 0)
-                        + " mm off a mark nothing forbids drilling; drill to the mark all the same."
+                        + " mm off a mark no place forbids drilling or lighting; drill to the mark all the same."
                 : "Least room: " + w.hole() + " may wander " + Format.plain(w.leastMm(), 1) + " mm to " + towards(w)
                         + (w.wall() ? ", seen from inside." : ".");
     }

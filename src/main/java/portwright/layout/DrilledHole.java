@@ -70,7 +70,7 @@ record DrilledHole(
                     site.sectionStop(),
                     p.at().xMm(),
                     p.at().yMm(),
-                    near(site.obstacles, p)));
+                    near(site.drilled(), p)));
         }
         return out;
     }

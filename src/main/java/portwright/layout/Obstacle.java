@@ -1,5 +1,6 @@
 package portwright.layout;
 
+import java.util.Set;
 import portwright.geometry.Shape;
 
 /**
@@ -27,14 +28,17 @@ record Obstacle(
         boolean moves,
         Shape shape,
         double keep) {
+    private static final Set<String> TYPED =
+            Set.of("post-in-flame", "burner-room", "flame-on-element", "shelf-over-inlet");
+
     /** Clearance of a hole by the place of its centre, mm. Changes by no more than the centre moves. */
     interface Gap {
         double at(double x, double y);
     }
 
-    /** Whether the clearance shrinks when the hole is drilled wider; posts and burners are judged by the typed hole. */
+    /** Whether the clearance shrinks when the hole is drilled wider; flames, burners and shelves are judged by the typed hole. */
     boolean grows() {
-        return !rule.equals("post-in-flame") && !rule.equals("burner-room");
+        return !TYPED.contains(rule);
     }
 
     double margin(double clearance) {

@@ -36,6 +36,21 @@ public record Proposal(
         tightest = List.copyOf(tightest);
     }
 
+    /** The same with words before its reason. */
+    Proposal because(String why) {
+        return reasoned(why + " " + reason);
+    }
+
+    /** The same with words after its reason. */
+    Proposal adding(String open) {
+        return reasoned(reason + " " + open);
+    }
+
+    private Proposal reasoned(String all) {
+        String words = all.strip();
+        return new Proposal(ports, design, margin, limiting, tightest, lambdaLow, arrangement, words, limits, check);
+    }
+
     /** A margin in words, to follow "passes". */
     public static String marginWords(double margin) {
         return Words.margin(margin);

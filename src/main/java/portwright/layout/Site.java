@@ -67,10 +67,37 @@ final class Site {
         sectionCaution = limits.value("weakest-section", "caution", 0.25);
         boolean spaced = !skip.contains("port-spacing");
         double t = kiln.thickness(on);
-        spacingStop = spaced ? Math.max(diameter, limits.value("port-spacing", "limit", 50)) / 2 : -1e9;
-        spacingCaution = spaced ? Math.max(Math.max(diameter, t), limits.value("port-spacing", "limit", 50)) : -1e9;
+        // without the rule holes may touch, not overlap
+        spacingStop = spaced ? Math.max(diameter, limits.value("port-spacing", "limit", 50)) / 2 : 0;
+        spacingCaution = spaced ? Math.max(Math.max(diameter, t), limits.value("port-spacing", "limit", 50)) : 0;
         middle = kiln.centre();
         balanceReach = kiln.shortWidth() / 2 * limits.value("port-balance", "caution", 0.15);
+    }
+
+    /** What a wandering drill may run into: obstacles, flames on coils, and low shelves that a hole may come under. */
+    List<Obstacle> drilled() {
+        List<Obstacle> out = new ArrayList<>(obstacles);
+        if (coils != null && coilsCount && coils.stops()) {
+            out.add(coils.drilled());
+        }
+        out.addAll(lowShelves());
+        return out;
+    }
+
+    /** Shelves that stop an inlet under them, by their distance from its middle. */
+    List<Obstacle> lowShelves() {
+        return !inlet || !shelfCounts
+                ? List.of()
+                : kiln.shelves().stream()
+                        .filter(s -> s.bottom() < shelfStop)
+                        .map(s -> new Obstacle(
+                                "shelf-over-inlet", s.name(), 0, 0, Plain.gap(s.shape(), 0), 0, 0, false, s.shape(), 0))
+                        .toList();
+    }
+
+    /** The coils as they bear on a flame; null where no inlet is meant or the rule is left out. */
+    Coils coils() {
+        return coilsCount ? coils : null;
     }
 
     /** Margin of one hole by itself. */

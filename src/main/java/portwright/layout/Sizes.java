@@ -169,6 +169,13 @@ final class Sizes {
         return least;
     }
 
+    /** What stands open about the sizes, in a sentence; empty where burners or wishes settle them. */
+    String open() {
+        return wishes.inletMm() != null || leastInlet() > 0
+                ? ""
+                : "No burner tip is stated: whether a burner fits these inlets and burns clean is not known. Add burners, or ask for the size yours needs, before you drill.";
+    }
+
     private Set<Double> inletSizes() {
         Set<Double> out = new LinkedHashSet<>();
         if (wishes.inletMm() != null) {
@@ -184,7 +191,9 @@ final class Sizes {
                         .max()
                         .orElse(0);
         double wanted = usual >= least && usual <= MOST_MM ? usual : Math.max(least, USUAL_INLET_MM);
-        saws.stream().filter(s -> s >= least - 1e-9).limit(1).forEach(out::add);
+        if (leastInlet() > 0) {
+            saws.stream().filter(s -> s >= least - 1e-9).limit(1).forEach(out::add);
+        }
         saws.stream().filter(s -> s >= wanted - 1e-9).limit(INLET_SIZES - 1).forEach(out::add);
         return out;
     }

@@ -69,7 +69,7 @@ final class WallSite {
 
     /** Whether two holes run into each other. */
     boolean overlap(Hole a, Hole b) {
-        return (a.face().samePart(b.face()) || PortSpacing.neighbours(kiln, a, b)) && PortSpacing.room(kiln, a, b) < 0;
+        return meets(a, b) && PortSpacing.room(kiln, a, b) < 0;
     }
 
     /** Least margin of these places. */
@@ -163,12 +163,11 @@ final class WallSite {
     }
 
     /**
-     * What a drill near a mark in a panel may run into, by the rules that forbid drilling; flames on coils are left to the check. Each counts at
-     * both ends of the bore, which is strict for a groove.
+     * What a drill near a mark in a panel may run into. Each counts at both ends of the bore, which is strict for a groove; a flame at its mouth
+     * alone.
      */
     List<Obstacle> obstacles(int panel, double x, double y) {
         return measures(panel).stream()
-                .filter(m -> !m.rule().equals("flame-on-element"))
                 .map(m -> new Obstacle(
                         m.rule(),
                         m.part(),
@@ -176,7 +175,7 @@ final class WallSite {
                         m.caution(),
                         new NearGap((u, v) -> m.room().applyAsDouble(hole("", panel, u, v)), x, y),
                         0,
-                        1,
+                        m.rule().equals("flame-on-element") ? 0 : 1,
                         m.moves(),
                         null,
                         Double.NaN))
@@ -189,13 +188,15 @@ final class WallSite {
     }
 
     private boolean meets(Hole a, Hole b) {
-        return !skip.contains("port-spacing") && (a.face().samePart(b.face()) || PortSpacing.neighbours(kiln, a, b));
+        return a.face().samePart(b.face()) || PortSpacing.neighbours(kiln, a, b);
     }
 
     private Term between(Hole a, Hole b) {
         double least = limits.value("port-spacing", "limit", 50);
-        double stop = spacingStop();
-        double caution = Math.max(Math.max(diameter, kiln.thickness(On.WALL)), least);
+        // without the rule holes may touch, not overlap
+        boolean spaced = !skip.contains("port-spacing");
+        double stop = spaced ? spacingStop() : 0;
+        double caution = spaced ? Math.max(Math.max(diameter, kiln.thickness(On.WALL)), least) : 0;
         double room = PortSpacing.room(kiln, a, b);
         return new Term(
                 "port-spacing",

@@ -19,7 +19,7 @@ import portwright.units.Quantity;
 
 /**
  * How far a hole in a wall may wander, asked of the rule book itself: the hole is set ever farther from its mark until a geometry rule that was
- * content forbids drilling. Bearings are read on the panel seen from inside, clockwise from straight up. Found to a tenth of a millimetre, where no
+ * content forbids drilling, or its flame strikes a coil. Bearings are read on the panel seen from inside, clockwise from straight up. Found to a tenth of a millimetre, where no
  * obstacle is thinner than the step.
  */
 final class WallWander {
@@ -97,13 +97,13 @@ final class WallWander {
         return stops(PortNames.with(design, ports), moved).stream().findFirst();
     }
 
-    /** Rules that forbid drilling this hole. */
+    /** Rules that stop this hole where it is. */
     private Set<String> stops(Design d, Port port) {
         Set<String> out = new HashSet<>();
         for (Finding f : book.check(Review.geometryOnly(d), Set.of(RuleBook.Section.GEOMETRY))
                 .findings()) {
             if (f.severity() == Severity.STOP
-                    && f.forbids() == Forbids.DRILLING
+                    && (f.forbids() == Forbids.DRILLING || f.rule().equals("flame-on-element"))
                     && f.parts().contains(port.name())) {
                 out.add(f.rule());
             }

@@ -20,6 +20,17 @@ public record Kiln(
         Quantity power,
         Double lossFactor,
         Quantity elementRise) {
+
+    /** Whether it is known to have no elements: then nothing heats it by electricity, whatever power is stated. */
+    public boolean noElements() {
+        return elements != null && elements.isEmpty();
+    }
+
+    /** Electric heat at full, W: 0 without elements, else the stated power; null where that is not stated. */
+    public Double electricW() {
+        return noElements() ? Double.valueOf(0) : power == null ? null : Double.valueOf(power.si());
+    }
+
     /** A kiln with new elements. */
     public Kiln(
             PlanShape plan,

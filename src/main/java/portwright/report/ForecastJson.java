@@ -27,11 +27,17 @@ public final class ForecastJson {
         ObjectNode root = Json.object();
         root.put("portwright", 1).put("title", review.design().title()).put("reached", run.reached());
         CostWords.write(root, firing);
+        GasWords.cylinders(root, review);
+        RoomWords.co(root, review);
+        RelightWords.write(root, review);
         HoursBand hours = f.hours();
         Json.number(root, "hoursLow", Double.isNaN(hours.leastS()) ? null : hours.leastS() / 3600);
         Json.number(root, "hoursHigh", hours.open() ? null : hours.mostS() / 3600);
         root.put("everyCaseArrives", !hours.open());
-        Json.number(root, "stallElectricC", f.stallElectricK() - ZERO_C);
+        Json.number(
+                root,
+                "stallElectricC",
+                review.design().kiln().noElements() ? null : Double.valueOf(f.stallElectricK() - ZERO_C));
         Json.number(root, "stallWithGasC", f.stallAllK() - ZERO_C);
         PowerWords.write(root, review);
         Json.number(root, "energyClosure", run.energy().closure());

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import portwright.calc.draft.DamperCurve;
 import portwright.calc.firing.ConeDown;
+import portwright.calc.firing.Ending;
 import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Forecast;
 import portwright.calc.firing.HoursBand;
@@ -45,12 +46,18 @@ public final class ForecastText {
                                     .map(c -> c.cone() + " at " + n(c.timeS() / 3600, 1) + " h")
                                     .toList()));
         }
-        row(b, "climb ends at", ends(review, f));
+        String ends = ends(review, f);
+        if (!ends.isEmpty()) {
+            row(b, "climb ends at", ends);
+        }
         rows(b, PowerWords.lines(review));
         rows(b, HeatWords.share(firing));
         rows(b, HeatWords.openSpells(f));
+        rows(b, RelightWords.lines(review));
         rows(b, HeatWords.openPorts(firing));
         rows(b, CostWords.besideElectric(firing));
+        rows(b, GasWords.cylinders(review));
+        rows(b, RoomWords.co(review));
         rows(b, HeatWords.balance(run.energy()));
         trade(b, review);
         b.append('\n');
@@ -62,11 +69,11 @@ public final class ForecastText {
     }
 
     private static String whole(FiringRun run) {
-        String top = "top " + scales(run.topK());
         return run.reached()
-                ? n(run.endS() / 3600, 1) + " h, " + top
-                : "NOT FINISHED: step " + (run.steps().size()) + " does not reach its goal; it is given up after "
-                        + n(run.endS() / 3600, 1) + " h, " + top;
+                ? n(run.endS() / 3600, 1) + " h, top " + scales(run.topK())
+                : "NOT FINISHED: step " + (run.steps().size()) + " does not reach its goal: after "
+                        + n(run.endS() / 3600, 1) + " h " + run.last().ending().words() + " at " + scales(run.endK())
+                        + (run.last().ending() == Ending.FALLS ? ", from " + scales(run.topK()) : "");
     }
 
     private static String scales(double kelvin) {
@@ -86,14 +93,15 @@ public final class ForecastText {
             return n(h.leastS() / 3600, 1) + " to " + n(h.mostS() / 3600, 1) + " h";
         }
         if (Double.isNaN(h.leastS())) {
-            return "none of it gets there; the climb ends between "
-                    + n(Math.min(f.slow().topK(), f.quick().topK()) - ZERO_C, 0) + " and "
-                    + n(Math.max(f.slow().topK(), f.quick().topK()) - ZERO_C, 0) + " °C";
+            return "none of it gets there; it is given up between "
+                    + n(Math.min(f.slow().endK(), f.quick().endK()) - ZERO_C, 0) + " and "
+                    + n(Math.max(f.slow().endK(), f.quick().endK()) - ZERO_C, 0) + " °C";
         }
         FiringRun lost = f.nominal().reached() ? f.slow().reached() ? f.quick() : f.slow() : f.nominal();
         return "at least " + n(h.leastS() / 3600, 1) + " h, and no upper end: "
-                + (h.nominal() ? "at the far end of the band" : "with the brick as tabled") + " the climb ends at "
-                + n(lost.topK() - ZERO_C, 0) + " °C and never arrives";
+                + (h.nominal() ? "at the far end of the band" : "with the brick as tabled") + " "
+                + lost.last().ending().words()
+                + " at " + n(lost.endK() - ZERO_C, 0) + " °C and never arrives";
     }
 
     /** Where the climbs end; a temperature that the brick does not live to see is not printed. */
@@ -105,8 +113,16 @@ public final class ForecastText {
         boolean plainOver = plain > bears + BRICK_FAILS_K;
         boolean gasOver = gas > bears + BRICK_FAILS_K;
         String over = "beyond what the brick bears";
-        return (plainOver ? over : n(plain, 0) + " °C") + " by electricity alone with ports plugged"
-                + (Double.isNaN(gas) ? "" : ", " + (gasOver ? over : n(gas, 0) + " °C") + " with gas as the steps ask")
+        boolean electric = !review.design().kiln().noElements();
+        return (electric ? (plainOver ? over : n(plain, 0) + " °C") + " by electricity alone with ports plugged" : "")
+                + (Double.isNaN(gas)
+                        ? ""
+                        : (electric ? ", " : "")
+                                + (gasOver ? over : n(gas, 0) + " °C")
+                                + (f.nominal().last().ending() == Ending.FALLS
+                                        ? ", where the chamber would fall to in the end, with gas as step "
+                                                + (f.nominal().last().index() + 1) + " asks"
+                                        : " with gas as the steps ask"))
                 + (plainOver || gasOver ? " (class " + n(bears, 0) + " °C: it fails before the power gives out)" : "");
     }
 
@@ -118,7 +134,7 @@ public final class ForecastText {
         Forecast f = review.firing().forecast().value();
         FiringRun run = f.nominal();
         if (!run.reached()) {
-            return "NOT FINISHED, given up after " + n(run.endS() / 3600, 1) + " h at " + scales(run.topK());
+            return "NOT FINISHED, given up after " + n(run.endS() / 3600, 1) + " h at " + scales(run.endK());
         }
         HoursBand h = f.hours();
         return (ratesRule(f) ? "about " : "")
@@ -128,7 +144,8 @@ public final class ForecastText {
                         : h.open()
                                 ? " (" + n(h.leastS() / 3600, 1) + " or more; may never arrive), "
                                 : " (" + n(h.leastS() / 3600, 1) + " to " + n(h.mostS() / 3600, 1) + "), ")
-                + n(run.electricJ() / 3.6e6, 0) + " kWh, " + n(run.fuelKg(), 1) + " kg gas";
+                + n(review.firing().totals().electricKwh(), 0) + " kWh, "
+                + n(review.firing().totals().fuelKg(), 1) + " kg gas";
     }
 
     /** Whether easy and hard brick take the same hours: then the controller's rates decide and a range would say nothing. */

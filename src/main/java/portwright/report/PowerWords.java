@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import portwright.calc.firing.KilnHeat;
 import portwright.data.FiringFigure;
+import portwright.model.Heat;
 import portwright.review.FiringReview;
 import portwright.review.PowerMargin;
 import portwright.review.Review;
@@ -17,6 +18,9 @@ public final class PowerWords {
 
     static List<ReportLine> lines(Review review) {
         List<ReportLine> out = new ArrayList<>();
+        if (review.design().kiln().noElements()) {
+            out.add(new ReportLine("power", noElements(review)));
+        }
         TradePower.of(review).ifPresent(p -> {
             out.add(new ReportLine("power", rule(p)));
             out.add(new ReportLine("", forecast(p, review.firing())));
@@ -26,6 +30,18 @@ public final class PowerWords {
             out.add(new ReportLine("goals are lost", "in this firing " + margin));
         }
         return out;
+    }
+
+    private static String noElements(Review review) {
+        List<String> vain = new ArrayList<>();
+        for (int i = 0; i < review.design().firing().steps().size(); i++) {
+            Heat heat = review.design().firing().steps().get(i).heat();
+            if (heat == Heat.ELECTRIC || heat == Heat.BOTH) {
+                vain.add("step " + (i + 1));
+            }
+        }
+        return "no elements (kiln.elements is []), so no electric heat"
+                + (vain.isEmpty() ? "" : ": in vain asked for by " + String.join(", ", vain));
     }
 
     /** One line for the card where trade and forecast contradict each other; empty else. */

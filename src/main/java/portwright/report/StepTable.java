@@ -29,7 +29,7 @@ final class StepTable {
                     r.gasKg() > 0 ? f("%.2f", r.gasKg()) : "-"));
             if (!r.reached()) {
                 b.append("     NOT REACHED: ")
-                        .append(r.stalled() ? "the climb ends" : "it is given up")
+                        .append(r.ending().words())
                         .append(" at ")
                         .append(n(r.endC(), 0))
                         .append(" °C, before ")

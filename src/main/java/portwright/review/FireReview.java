@@ -236,19 +236,16 @@ public final class FireReview {
     }
 
     private boolean coversInlets(ShelfPlate plate) {
-        if (plate.shelf().shape() != ShelfShape.ROUND
-                || plate.shelf().diameter() == null
-                || plate.shelf().at() == null) {
+        if (plate.shelf().shape() != ShelfShape.ROUND || plate.shelf().diameter() == null) {
             return false;
         }
+        double x = plate.shelf().at() == null ? 0 : plate.shelf().at().xMm();
+        double y = plate.shelf().at() == null ? 0 : plate.shelf().at().yMm();
         double r = plate.shelf().diameter().mm() / 2;
         return geometry.holes().stream()
                 .filter(h -> h.port().role() == Role.INLET)
                 .allMatch(h -> h.face().on() == On.FLOOR
-                        && Math.hypot(
-                                        h.centre().x() - plate.shelf().at().xMm(),
-                                        h.centre().y() - plate.shelf().at().yMm())
-                                <= r);
+                        && Math.hypot(h.centre().x() - x, h.centre().y() - y) <= r);
     }
 
     private DraftCase at(double kelvin, double open, double gasShare) {

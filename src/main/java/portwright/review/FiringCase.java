@@ -48,7 +48,7 @@ final class FiringCase {
         Layer wall = layer(design.kiln().wall().brick(), "kiln.wall.brick", geometry.thickness(On.WALL));
         Layer floor = layer(design.kiln().floor().brick(), "kiln.floor.brick", geometry.thickness(On.FLOOR));
         Layer lid = layer(design.kiln().lid().brick(), "kiln.lid.brick", geometry.thickness(On.LID));
-        if (design.kiln().power() == null) {
+        if (design.kiln().electricW() == null) {
             needs.add("kiln.power");
         }
         FiringPlan plan = design.firing();
@@ -104,7 +104,7 @@ final class FiringCase {
                 loss,
                 capacity,
                 surface,
-                new Elements(design.kiln().power().si(), rise(), 1),
+                new Elements(design.kiln().electricW(), rise(), 1),
                 ports,
                 roomKelvin()));
     }
@@ -166,7 +166,8 @@ final class FiringCase {
 
     private Step step(FiringStep s) {
         boolean gas = s.heat() == Heat.GAS || s.heat() == Heat.BOTH;
-        boolean electric = s.heat() == Heat.ELECTRIC || s.heat() == Heat.BOTH;
+        boolean electric = (s.heat() == Heat.ELECTRIC || s.heat() == Heat.BOTH)
+                && !design.kiln().noElements();
         Step.Goal goal = s.hold() != null
                 ? new Step.Hold(s.hold().si())
                 : s.cone() != null

@@ -7,12 +7,12 @@ import java.util.function.DoubleUnaryOperator;
 import portwright.calc.combustion.AtmosphereLevel;
 import portwright.calc.draft.DraftCase;
 import portwright.calc.firing.ConeWork;
-import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Forecast;
 import portwright.calc.firing.GasExchange;
 import portwright.calc.firing.HeatStop;
 import portwright.calc.firing.KilnHeat;
 import portwright.calc.firing.Numerics;
+import portwright.calc.firing.Relight;
 import portwright.calc.firing.Simulation;
 import portwright.calc.firing.SteadyShell;
 import portwright.calc.firing.Step;
@@ -22,7 +22,6 @@ import portwright.data.SafetyNumber;
 import portwright.geometry.KilnGeometry;
 import portwright.model.Design;
 import portwright.model.Heat;
-import portwright.model.Prices;
 
 /** The firing over time. Computed when first asked for, then kept; may be asked from several threads. */
 public final class FiringReview {
@@ -33,8 +32,9 @@ public final class FiringReview {
     private final Known<List<Step>> steps;
     private final Known<DraftCase> draft;
     private Known<Forecast> forecast;
-    private Known<FiringRun> allElectric;
+    private Known<ElectricTwin> allElectric;
     private Known<Optional<HeatStop>> heatStop;
+    private List<Relight> relights;
     private PowerMargin margin;
     private PowerMargin electricMargin;
 
@@ -48,6 +48,7 @@ public final class FiringReview {
     /** Prepares the firing of a design. */
     public static FiringReview of(Design design, KilnGeometry geometry, Known<DraftCase> draft, Assumptions assume) {
         FiringCase c = new FiringCase(design, geometry, assume);
+        UnstatedSteps.assume(design, assume);
         return new FiringReview(design, c.kiln(), c.steps(), draft);
     }
 
@@ -72,20 +73,20 @@ public final class FiringReview {
         return forecast;
     }
 
-    /** The same load fired by electricity alone through the same goals, ports plugged, all the power there is; what cools by itself does so here too. */
-    public synchronized Known<FiringRun> allElectric() {
+    /** The same load fired by electricity alone. */
+    public synchronized Known<ElectricTwin> allElectric() {
         if (allElectric == null) {
             List<String> needs = needs();
             allElectric = needs.isEmpty()
-                    ? Known.of(Simulation.run(
-                            kiln.value(),
-                            GasExchange.NONE,
-                            steps.value().stream().map(FiringReview::electric).toList(),
-                            watched(),
-                            Numerics.STANDARD))
+                    ? Known.of(ElectricTwin.of(kiln.value(), steps.value(), watched()))
                     : Known.lacks(needs);
         }
         return allElectric;
+    }
+
+    /** What the firing takes in all. The forecast must be known. */
+    public FiringTotals totals() {
+        return FiringTotals.of(forecast().value());
     }
 
     /** How soon the hot faces fall to the temperature that lights gas when all heat stops in a step with gas; an empty answer without such a step. */
@@ -104,10 +105,12 @@ public final class FiringReview {
         return heatStop;
     }
 
-    private static Step electric(Step s) {
-        return s.electric() || s.gas()
-                ? Step.electric(s.goal(), s.rateKPerS())
-                : new Step(s.goal(), s.rateKPerS(), false, false, Step.CONTROLLER, false, s.damper());
+    /** What lighting again costs, at the start and end of each step with gas. The forecast must be known. */
+    public synchronized List<Relight> relights() {
+        if (relights == null) {
+            relights = Relight.of(kiln.value(), gas(), steps.value(), Numerics.STANDARD);
+        }
+        return relights;
     }
 
     private List<String> needs() {
@@ -177,8 +180,7 @@ public final class FiringReview {
     /** The same of the load fired by electricity alone. The forecast must be known. */
     public synchronized PowerMargin electricMargin() {
         if (electricMargin == null) {
-            List<Step> plain =
-                    steps.value().stream().map(FiringReview::electric).toList();
+            List<Step> plain = ElectricTwin.steps(steps.value());
             electricMargin = PowerMargin.of(
                     kiln.value(),
                     k -> Simulation.run(k, GasExchange.NONE, plain, List.of(), Numerics.STANDARD)
@@ -212,14 +214,9 @@ public final class FiringReview {
         return out;
     }
 
-    /** What firing costs: electricity and gas; null without prices. */
-    public Double cost(FiringRun run) {
-        Prices p = design.firing() == null ? null : design.firing().prices();
-        boolean gas = run.fuelKg() > 0;
-        if (p == null || p.perKwh() == null || gas && p.perKg() == null) {
-            return null;
-        }
-        return run.electricJ() / 3.6e6 * p.perKwh() + (gas ? run.fuelKg() * p.perKg() : 0);
+    /** What a firing costs, electricity and gas; null without prices. */
+    public Double cost(FiringTotals totals) {
+        return totals.cost(design.firing() == null ? null : design.firing().prices());
     }
 
     /** Currency of the prices; null without prices. */
@@ -238,6 +235,7 @@ public final class FiringReview {
         for (int i = 0; i < design.firing().steps().size(); i++) {
             var s = design.firing().steps().get(i);
             boolean on = s.heat() == Heat.BOTH
+                    && !design.kiln().noElements()
                     && (s.elementShare() == null || s.elementShare().share() > 0);
             if (on
                     && (s.atmosphere() == null

@@ -2,6 +2,7 @@ package portwright.review;
 
 import java.util.List;
 import java.util.Optional;
+import portwright.calc.firing.Ending;
 import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Forecast;
 import portwright.calc.firing.StepResult;
@@ -11,11 +12,11 @@ import portwright.calc.firing.StepResult;
  *
  * @param step index from 0
  * @param surely with the brick as tabled; else only at one end of the conductivity's band
- * @param stalled the climb ends there; else it takes too long
+ * @param ending how it ends there
  * @param endC where it ends, °C
  * @param later whether steps follow that are then not begun
  */
-public record Missed(int step, boolean surely, boolean stalled, double endC, boolean later) {
+public record Missed(int step, boolean surely, Ending ending, double endC, boolean later) {
     private static final double ZERO_C = 273.15;
 
     /** Empty where all goals are reached, and where there is no forecast. */
@@ -30,7 +31,7 @@ public record Missed(int step, boolean surely, boolean stalled, double endC, boo
                 return Optional.of(new Missed(
                         last.index(),
                         run == f.nominal(),
-                        last.stalled(),
+                        last.ending(),
                         last.endK() - ZERO_C,
                         last.index() + 1 < review.design().firing().steps().size()));
             }

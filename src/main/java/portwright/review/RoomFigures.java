@@ -190,13 +190,14 @@ final class RoomFigures {
     private void powerNeed(List<String> needs) {
         boolean electric =
                 !supply.steps().known() || supply.steps().value().stream().anyMatch(StepTime::electric);
-        if (electric && (design.kiln() == null || design.kiln().power() == null)) {
+        if (electric && (design.kiln() == null || design.kiln().electricW() == null)) {
             needs.add("kiln.power");
         }
     }
 
     private double power() {
-        return design.kiln() == null ? 0 : si(design.kiln().power());
+        Double w = design.kiln() == null ? null : design.kiln().electricW();
+        return w == null ? 0 : w;
     }
 
     private Known<RoomReview.AirOpenings> openings(Known<RoomReview.Air> air) {

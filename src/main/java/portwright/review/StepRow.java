@@ -2,6 +2,7 @@ package portwright.review;
 
 import portwright.calc.combustion.AtmosphereLevel;
 import portwright.calc.draft.FireBand;
+import portwright.calc.firing.Ending;
 import portwright.calc.firing.StepResult;
 import portwright.model.FiringStep;
 
@@ -28,6 +29,7 @@ import portwright.model.FiringStep;
  * @param coLowPct CO in dry gas, 5 %
  * @param coHighPct 95 %
  * @param atmosphere level asked for; null for none
+ * @param ending how the step ends
  */
 public record StepRow(
         int index,
@@ -51,7 +53,8 @@ public record StepRow(
         Double coHighPct,
         String atmosphere,
         boolean reached,
-        boolean stalled) {
+        boolean stalled,
+        Ending ending) {
     private static final double ZERO_C = 273.15;
 
     static StepRow of(StepResult r, FiringStep typed, FireReview fire, StepPlate plate) {
@@ -86,7 +89,8 @@ public record StepRow(
                         ? null
                         : AtmosphereLevel.named(typed.atmosphere().id()).id(),
                 r.reached(),
-                r.stalled());
+                r.stalled(),
+                r.ending());
     }
 
     private static Double percent(Double share) {

@@ -40,7 +40,9 @@ public record StepTime(
         Atmosphere atmosphere) {
 
     private static final double START_C = 20;
-    private static final double SLOWEST = 15 / 3600.0;
+    /** Slowest climb of the cone chart, K/s. */
+    static final double SLOWEST = 15 / 3600.0;
+
     private static final double FASTEST = 150 / 3600.0;
     /** Less than half the step between most neighbouring cones (own judgement). */
     private static final double CONE_NEAR_C = 10;
@@ -58,7 +60,7 @@ public record StepTime(
             if (steps.get(i).heat() == null) {
                 needs.add("firing.steps[" + i + "].heat");
             }
-            double end = end(steps.get(i), at);
+            double end = end(design, steps.get(i), at);
             said.add(ColdSide.said(at, end));
             at = end;
         }
@@ -82,7 +84,7 @@ public record StepTime(
                     coldest.get(i),
                     s.hold() != null,
                     gas(s),
-                    electric(s),
+                    electric(design, s),
                     s.atmosphere()));
         }
         return Known.of(List.copyOf(out));
@@ -92,14 +94,16 @@ public record StepTime(
         return s.heat() == Heat.GAS || s.heat() == Heat.BOTH;
     }
 
-    private static boolean electric(FiringStep s) {
-        return (s.heat() == Heat.ELECTRIC || s.heat() == Heat.BOTH)
+    private static boolean electric(Design design, FiringStep s) {
+        boolean none = design.kiln() != null && design.kiln().noElements();
+        return !none
+                && (s.heat() == Heat.ELECTRIC || s.heat() == Heat.BOTH)
                 && (s.elementShare() == null || s.elementShare().share() > 0);
     }
 
-    private static double end(FiringStep s, double at) {
+    private static double end(Design design, FiringStep s, double at) {
         double asked = s.cone() != null ? coneEndC(s) : s.to() == null ? at : s.to().celsius();
-        return gas(s) || electric(s) ? asked : Math.min(at, asked);
+        return gas(s) || electric(design, s) ? asked : Math.min(at, asked);
     }
 
     /** Chamber temperature, °C, at which a step's cone is down at the step's rate, within the chart's climbs; fast where no rate is stated. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import portwright.report.ForecastText;
 import portwright.report.PowerWords;
+import portwright.report.RelightWords;
 import portwright.review.Missed;
 import portwright.review.Review;
 import portwright.review.StepPlate;
@@ -44,6 +45,10 @@ public record CardForecast(
                 notes.add(conflict);
             }
         }
+        String relight = RelightWords.card(review);
+        if (!relight.isEmpty()) {
+            notes.add(relight);
+        }
         List<CardData.Band> bands = new ArrayList<>();
         StepPlate.settings(review, plates)
                 .forEach((level, s) -> bands.add(new CardData.Band(level, s.mm(), s.lowMm(), s.highMm())));
@@ -68,10 +73,10 @@ public record CardForecast(
 
     private static String words(Missed m) {
         return m.surely()
-                ? "NOT REACHED by the forecast: " + (m.stalled() ? "the climb ends near " : "it is given up at ")
-                        + scales(m.endC()) + "." + (m.later() ? " Later steps are not begun." : "")
-                : "MAY NOT BE REACHED: if the brick leaks 20 % more heat, the climb ends near " + scales(m.endC())
-                        + ".";
+                ? "NOT REACHED by the forecast: " + m.ending().words() + " at " + scales(m.endC()) + "."
+                        + (m.later() ? " Later steps are not begun." : "")
+                : "MAY NOT BE REACHED: if the brick leaks 20 % more heat, "
+                        + m.ending().words() + " at " + scales(m.endC()) + ".";
     }
 
     private static String scales(double c) {

@@ -18,11 +18,14 @@ import portwright.units.Quantity;
 final class StepRows {
     private static final String CLEAR = "shut the cylinder, let the flame die, plate off 10 min until clear";
 
+    /** A hold that ends so much lower is told (own judgement: half the step between most neighbouring cones). */
+    private static final double SAGS_C = 10;
+
     private StepRows() {}
 
     /**
-     * The rows. Where a step ends at a cone, and in holds, stands what the forecast expects there, which is lower than the cone's chart after a slow climb;
-     * the chart's temperature where there is no forecast.
+     * The rows. Where a step ends at a cone stands what the forecast expects there, which is lower than the cone's chart after a slow climb; the chart's
+     * temperature where there is no forecast. At a hold stands what is to be held; where the forecast sees it sag, a remark below says so.
      */
     static List<CardData.Step> of(Design design, CardForecast computed) {
         List<CardData.Step> out = new ArrayList<>();
@@ -42,15 +45,21 @@ final class StepRows {
             }
             gas = burns(s);
             burnt |= gas;
-            atC = s.to() != null
-                    ? s.to().celsius()
-                    : computed.endsC().getOrDefault(i, s.cone() != null ? StepTime.coneEndC(s) : atC);
+            if (s.hold() == null) {
+                atC = s.to() != null ? s.to().celsius() : computed.endsC().getOrDefault(i, StepTime.coneEndC(s));
+            }
             String missed = computed.missed().get(i);
             out.add(step(
                     design,
                     s,
                     missed == null || computed.endsC().containsKey(i) ? atC : Double.NaN,
                     computed.plate(i)));
+            Double ends = s.hold() == null ? null : computed.endsC().get(i);
+            if (ends != null && ends < atC - SAGS_C) {
+                out.add(CardData.Step.across("The forecast: the hold does not keep it, it sags to "
+                        + Format.plain(Math.rint(ends), 0) + " °C (" + Format.plain(Math.rint(ends * 1.8 + 32), 0)
+                        + " °F)."));
+            }
             if (missed != null) {
                 out.add(CardData.Step.across(missed));
             }

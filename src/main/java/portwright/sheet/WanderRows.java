@@ -60,7 +60,7 @@ final class WanderRows {
     }
 
     String words() {
-        return "Millimetres that the middle of a hole may stray from its mark before a limit that forbids drilling is broken; all other holes at their "
+        return "Millimetres that the middle of a hole may stray from its mark before its place forbids drilling or lighting; all other holes at their "
                 + "marks, the bore square, with the design's oversize; 25+ is more than 25 mm. A caution may come sooner: check a design anew when you move a hole on purpose. Floor and lid: seen from above, ↑ is the back. Walls: seen from inside, ↑ is up. "
                 + outlook.words();
     }

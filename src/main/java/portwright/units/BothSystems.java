@@ -31,12 +31,22 @@ public final class BothSystems {
             + ") to |between (?<low>" + NUMBER + ") and ))?(?<last>" + NUMBER
             + ") (?<unit>mm²|cm²|mm|m|L|kg|°C|kW)(?<hour>/h)?(?![\\w²³/·^-])(?! \\()");
 
+    private static final Pattern PAIR = Pattern.compile(
+            "(?<![\\w.#/−-])(?<lead>between )?(?<metric>−?(?:" + NUMBER
+                    + " (?:to|and) )?" + NUMBER
+                    + " (?:mm²|cm²|mm|m|L|kg|°C|kW)(?:/h)?) \\((?<twin>[−-]?[\\d./ toand]* ?(?:in²|in|ft³|ft|lb|°F|Btu/h)(?:/h)?)\\)");
+
     private BothSystems() {}
 
     /** The sentence with inch-pound figures in brackets after every metric length, area, volume, mass, temperature and power that has none yet. */
     public static String words(String metric) {
         Matcher m = FIGURE.matcher(metric);
         return m.replaceAll(f -> Matcher.quoteReplacement(f.group() + twin(m)));
+    }
+
+    /** The same sentence with every inch-pound twin before its metric figure: {@code 1 in (25.4 mm)}. */
+    public static String inchFirst(String both) {
+        return PAIR.matcher(both).replaceAll("${lead}${twin} (${metric})");
     }
 
     private static String twin(Matcher m) {

@@ -48,7 +48,7 @@ final class QuantityParser {
         }
         List<Term> terms = new ArrayList<>();
         do {
-            terms.add(term());
+            terms.add(term(!terms.isEmpty()));
             blanks();
             if (i < s.length() && s.charAt(i) == '-' && kind == Kind.LENGTH && terms.size() == 1) {
                 i++;
@@ -106,11 +106,15 @@ final class QuantityParser {
         return kelvin;
     }
 
-    private Term term() {
+    private Term term(boolean second) {
         int start = i;
         double value = number();
         boolean whole = value == Math.rint(value);
         blanks();
+        if (second && i == s.length()) {
+            throw say(
+                    "has a second number after the first unit", "Write one quantity, such as " + kind.example() + ".");
+        }
         Unit unit = unit(s.substring(start, i).strip());
         return new Term(value, whole, unit);
     }

@@ -65,7 +65,7 @@ class CrashTest {
         Seat(HomeFolder home) {
             DesignText text = Starters.find("octagon-17").orElseThrow();
             doc = new Document(text, text.read().design(), desk);
-            view = new MainView(doc, s -> Steps.make(doc, s));
+            view = new MainView(doc, s -> Steps.make(doc, home, s));
             shell = new Shell(stage, doc, view, home);
             shell.show(1180, 720);
         }

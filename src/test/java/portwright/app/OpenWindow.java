@@ -20,9 +20,10 @@ record OpenWindow(Document doc, MainView view, Shell shell, Stage stage, CheckDe
         CheckDesk desk = new CheckDesk(new RuleBook(LimitTable.load()), Platform::runLater);
         DesignText text = Starters.find("octagon-17").orElseThrow();
         Document doc = new Document(text, text.read().design(), desk);
-        MainView view = new MainView(doc, s -> Steps.make(doc, s));
+        HomeFolder folder = new HomeFolder(home);
+        MainView view = new MainView(doc, s -> Steps.make(doc, folder, s));
         Stage stage = new Stage();
-        Shell shell = new Shell(stage, doc, view, new HomeFolder(home));
+        Shell shell = new Shell(stage, doc, view, folder);
         shell.show(width, height);
         return new OpenWindow(doc, view, shell, stage, desk);
     }

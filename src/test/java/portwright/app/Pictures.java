@@ -3,6 +3,7 @@ package portwright.app;
 import java.awt.image.BufferedImage;
 import java.io.File;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.Locale;
 import javafx.scene.Scene;
 import javafx.scene.image.PixelReader;
@@ -11,6 +12,7 @@ import javafx.stage.Stage;
 import javafx.stage.StageStyle;
 import portwright.app.doc.CheckDesk;
 import portwright.app.doc.Document;
+import portwright.app.doc.HomeFolder;
 import portwright.app.doc.Picture;
 import portwright.app.doc.Step;
 import portwright.app.frame.MainView;
@@ -73,7 +75,8 @@ public final class Pictures {
         DesignText text = Starters.find(design).orElseThrow();
         CheckDesk desk = new CheckDesk(new RuleBook(LimitTable.load()), javafx.application.Platform::runLater);
         Document doc = new Document(text, text.read().design(), desk);
-        MainView view = new MainView(doc, s -> Steps.make(doc, s));
+        HomeFolder home = new HomeFolder(Path.of("target", "window-home"));
+        MainView view = new MainView(doc, s -> Steps.make(doc, home, s));
         view.fileState(text.get("title").orElse(""), design + ".json · saved 14:32");
         ScaledPane pane = new ScaledPane(view);
         pane.factor(scale);
@@ -92,7 +95,7 @@ public final class Pictures {
         }
         Toolkit.run(() -> {
             holder.view.go(step);
-            holder.view.focusBoard();
+            holder.view.board().requestFocus();
             if (p != null) {
                 holder.view.board().show(p);
                 holder.doc.select(

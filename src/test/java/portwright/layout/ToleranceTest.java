@@ -156,7 +156,7 @@ class ToleranceTest {
     @Test
     void wallHoleUnderARowOfElements() {
         TestKiln k = TestKiln.polygon(4, "800 mm").oversize(0);
-        k.wallElement("E1", 200, 16, 19, 0, null);
+        k.wallElement("E1", 200, 16, 19, 0, java.util.List.of(1));
         Wander w =
                 Tolerance.wander(k.wallInlet("inlet A", 1, 0, 140, 35).build()).get(0);
         assertThat(w.wall()).isTrue();
@@ -175,14 +175,14 @@ class ToleranceTest {
                         java.util.List.of(odds), Tolerance.wander(beside(2)), new DrillError(1.5, 2, 0.03, 2))
                 .words();
         assertThat(words).contains("its mark 2.8 mm to the right and 6.8 mm to the front makes that 0.1.");
-        assertThat(words).contains("80 of 100").contains("forbids drilling, under the 99 aimed at");
+        assertThat(words).contains("80 of 100").contains("forbids drilling or lighting, under the 99 aimed at");
     }
 
     /** A wall port 1.5 mm below where the groove's clearance ends, by a plain simulation of a leaning, widening bore that starts outside. */
     @Test
     void wallOddsAgainstDirectSimulationOfALeaningBore() {
         TestKiln k = TestKiln.polygon(4, "800 mm").oversize(0);
-        k.wallElement("E1", 200, 16, 19, 0, null);
+        k.wallElement("E1", 200, 16, 19, 0, java.util.List.of(1));
         Design d = k.wallInlet("inlet A", 1, 0, 200 - 8 - 25 - 17.5 - 1.5, 35).build();
         double thick = portwright.geometry.KilnGeometry.of(d).thickness(On.WALL);
         DrillError e = new DrillError(2, 2, Math.toRadians(3), 2);
@@ -238,16 +238,9 @@ class ToleranceTest {
         var limits = new LayoutLimits(d, portwright.data.LimitTable.load());
         double over = d.drilling().oversize().mm();
         Site s = new Site(
-                portwright.geometry.KilnGeometry.of(d),
-                On.FLOOR,
-                true,
-                limits,
-                35,
-                over,
-                0,
-                java.util.Set.of("flame-on-element"));
+                portwright.geometry.KilnGeometry.of(d), On.FLOOR, true, limits, 35, over, 0, java.util.Set.of());
         double least = Double.POSITIVE_INFINITY;
-        for (Obstacle o : s.obstacles) {
+        for (Obstacle o : s.drilled()) {
             if (!Double.isNaN(o.stop())) {
                 least = Math.min(least, o.gap().at(p.x(), p.y()) - o.stop());
             }

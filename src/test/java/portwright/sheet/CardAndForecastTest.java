@@ -178,4 +178,21 @@ class CardAndForecastTest {
                 .isCloseTo(mid, within(0.01));
         assertThat(p.words(true)).contains(" in) from shut, between ");
     }
+
+    /** What is to be held stands in the row; that the forecast sees it sag, in a remark below. */
+    @Test
+    void aHoldShowsWhatIsToBeHeld() {
+        Review weak = Review.of(portwright.file.Starters.find("hexagon-27cm")
+                .orElseThrow()
+                .read()
+                .design());
+        double end = weak.firing().rows(weak.fire()).get(3).endC();
+        double held = weak.firing().rows(weak.fire()).get(2).endC();
+        assertThat(end).isLessThan(held - 10);
+        List<CardData.Step> rows = card(weak).steps();
+        CardData.Step hold =
+                rows.stream().filter(s -> s.to().startsWith("hold")).findFirst().orElseThrow();
+        assertThat(hold.beside()).startsWith(Math.round(held) + " °C");
+        assertThat(rows.get(rows.indexOf(hold) + 1).across()).contains("sags to " + Math.round(end) + " °C");
+    }
 }

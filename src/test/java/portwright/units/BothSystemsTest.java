@@ -55,4 +55,22 @@ class BothSystemsTest {
         assertThat(BothSystems.words("−5.08 mm of brick")).isEqualTo("−5.08 mm (−0.2 in) of brick");
         assertThat(BothSystems.words("25.4 mm − 12.7 mm")).isEqualTo("25.4 mm (1 in) − 12.7 mm (1/2 in)");
     }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "25.4 mm (1 in) of brick; 50.8 mm (2 in) wanted|1 in (25.4 mm) of brick; 2 in (50.8 mm) wanted",
+                "move it 17.0 mm (11/16 in) in|move it 11/16 in (17.0 mm) in",
+                "Slab 63.5 mm (2 1/2 in).|Slab 2 1/2 in (63.5 mm).",
+                "between 25.4 and 50.8 mm (1 and 2 in) wide|between 1 and 2 in (25.4 and 50.8 mm) wide",
+                "25.4 to 50.8 mm (1 to 2 in) wide|1 to 2 in (25.4 to 50.8 mm) wide",
+                "−25.4 mm (−1 in) of brick|−1 in (−25.4 mm) of brick",
+                "from 900 °C (1652 °F) on|from 1652 °F (900 °C) on",
+                "2 m (6.56 ft) high|6.56 ft (2 m) high",
+                "30 mm (trade practice 25 mm)|30 mm (trade practice 25 mm)"
+            })
+    void whoeverMeasuresInInchesReadsThemFirst(String both, String inchFirst) {
+        assertThat(BothSystems.inchFirst(both)).isEqualTo(inchFirst);
+    }
 }

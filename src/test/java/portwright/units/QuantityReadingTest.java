@@ -135,4 +135,13 @@ class QuantityReadingTest {
         assertThat(Display.other(Quantity.parse("11 inH2O", Kind.PRESSURE))).isEqualTo("27.4 mbar");
         assertThat(Display.other(Quantity.parse("28 mbar", Kind.PRESSURE))).isEqualTo("11.24 inH2O");
     }
+
+    @Test
+    void aSecondNumberIsAskedToGo() {
+        assertThatThrownBy(() -> Quantity.parse("2 1/2 in 5", Kind.LENGTH))
+                .hasMessageContaining("second number")
+                .hasMessageContaining("Write one quantity")
+                .hasMessageNotContaining("5 in");
+        assertThat(Quantity.parse("1 ft 5 in", Kind.LENGTH).mm()).isEqualTo(17 * 25.4, within(1e-9));
+    }
 }

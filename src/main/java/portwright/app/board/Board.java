@@ -4,6 +4,7 @@ import java.util.List;
 import javafx.application.Platform;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
 import portwright.app.doc.Document;
@@ -216,6 +217,11 @@ public final class Board extends Region {
     /** Acts as the key would: used by the hints on the board and by tests. */
     public void press(String action) {
         keys.act(action);
+    }
+
+    /** Acts on a letter that was pressed elsewhere in the window; false when it is none of the board's. */
+    public boolean letter(KeyEvent e) {
+        return keys.letter(e);
     }
 
     public boolean snapping() {

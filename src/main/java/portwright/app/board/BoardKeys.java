@@ -1,10 +1,13 @@
 package portwright.app.board;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import portwright.app.doc.Document;
+import portwright.app.doc.FreePlace;
 import portwright.app.doc.Moves;
 import portwright.app.doc.Parts;
 import portwright.app.doc.Picture;
@@ -19,8 +22,21 @@ import portwright.model.On;
 import portwright.model.Role;
 import portwright.model.UnitSystem;
 
-/** The keys of the board; letters act only while it has the focus. */
+/** The keys of the board; its letters also act while the focus is elsewhere and nobody types. */
 final class BoardKeys {
+    private static final Set<KeyCode> LETTERS = EnumSet.of(
+            KeyCode.N,
+            KeyCode.D,
+            KeyCode.I,
+            KeyCode.C,
+            KeyCode.S,
+            KeyCode.M,
+            KeyCode.R,
+            KeyCode.T,
+            KeyCode.F,
+            KeyCode.PERIOD,
+            KeyCode.COMMA);
+
     private final Board board;
     private final Document doc;
 
@@ -31,6 +47,15 @@ final class BoardKeys {
 
     void install() {
         board.setOnKeyPressed(this::key);
+    }
+
+    /** Acts on a letter that was pressed elsewhere in the window; false when it is none of the board's. */
+    boolean letter(KeyEvent e) {
+        boolean mine = !e.isShortcutDown() && !e.isControlDown() && LETTERS.contains(e.getCode());
+        if (mine) {
+            key(e);
+        }
+        return mine;
     }
 
     private void key(KeyEvent e) {
@@ -54,10 +79,11 @@ final class BoardKeys {
             }
             case ESCAPE -> act("escape");
             case DELETE, BACK_SPACE -> act("delete");
-            case N, D, I, C, S, M, R, T, F, PERIOD, COMMA ->
-                act(e.isShiftDown() && e.getCode() == KeyCode.I ? "mirror-y" : letter(e.getCode()));
             default -> {
-                return;
+                if (!LETTERS.contains(e.getCode())) {
+                    return;
+                }
+                act(e.isShiftDown() && e.getCode() == KeyCode.I ? "mirror-y" : letter(e.getCode()));
             }
         }
         e.consume();
@@ -193,31 +219,9 @@ final class BoardKeys {
         On on = pic == Picture.SECTION ? On.FLOOR : pic.face().on();
         String role = on == On.LID ? "flue" : "inlet";
         String name = Templates.free(doc.text(), role);
-        Pt at = freeSpot(on);
-        int panel = on == On.WALL ? 1 : 0;
-        if (doc.edit("add " + name, t -> Moves.addPort(t, role, on.id(), panel, at, name))
-                .isEmpty()) {
+        if (doc.edit("add " + name, t -> FreePlace.add(doc, role, on, name)).isEmpty()) {
             doc.select(name);
         }
-    }
-
-    /** A place near the middle that no hole has yet. */
-    private Pt freeSpot(On on) {
-        if (on == On.WALL) {
-            return new Pt(0, Math.rint(board.plot().kiln().height() / 2));
-        }
-        double step = board.units() == UnitSystem.INCH ? 25.4 : 25;
-        double reach = board.plot().kiln().shortWidth() / 2 * 0.6;
-        for (double x = 0; x < reach; x += step) {
-            for (double s : new double[] {1, -1}) {
-                Pt p = new Pt(s * x, 0);
-                if (doc.shapes().geometry().holes(on).stream()
-                        .allMatch(h -> h.centre().distance(p) > h.diameter() + 50)) {
-                    return p;
-                }
-            }
-        }
-        return new Pt(0, step);
     }
 
     private void delete() {

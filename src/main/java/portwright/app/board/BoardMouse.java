@@ -15,6 +15,7 @@ import portwright.file.DesignText;
 import portwright.geometry.Face;
 import portwright.geometry.Hole;
 import portwright.geometry.Pt;
+import portwright.model.On;
 
 /** The pointer on the board: select, drag a part, drag paper, zoom at the pointer, measure. */
 final class BoardMouse {
@@ -23,7 +24,9 @@ final class BoardMouse {
     private final Board board;
     private final Document doc;
     private Hits.Hit held;
+    /** From the pointer to the centre of what it holds, mm in the picture. */
     private Pt grip;
+
     private DesignText before;
     private String path;
     private double lastX;
@@ -79,8 +82,8 @@ final class BoardMouse {
             if (hit.get().movable() && path != null) {
                 held = hit.get();
                 before = doc.text();
-                Pt p = board.plot().toPart(held.face(), board.view().toMm(e.getX(), e.getY()));
-                Pt c = centre();
+                Pt p = board.view().toMm(e.getX(), e.getY());
+                Pt c = board.plot().toPicture(held.face(), centre());
                 grip = new Pt(c.x() - p.x(), c.y() - p.y());
             }
         } else if (e.getButton() == MouseButton.PRIMARY && e.getClickCount() == 1) {
@@ -122,19 +125,18 @@ final class BoardMouse {
     }
 
     private void dragTo(double x, double y, boolean free) {
-        Pt q = board.plot().toPart(held.face(), board.view().toMm(x, y));
-        Pt p = new Pt(
-                Lengths.grain(q.x() + grip.x(), board.units(), free),
-                Lengths.grain(q.y() + grip.y(), board.units(), free));
+        Pt picture = board.view().toMm(x, y).plus(grip.x(), grip.y());
+        Face face = held.face().on() == On.WALL ? board.plot().faceAt(picture) : held.face();
+        Pt q = board.plot().toPart(face, picture);
+        Pt p = new Pt(Lengths.grain(q.x(), board.units(), free), Lengths.grain(q.y(), board.units(), free));
         board.marks().caught = null;
         board.marks().dragged = held.name();
         if (board.marks().snap && !free) {
-            Face face = held.face();
             Optional<Snap.Catch> c = Snap.of(
                     board.plot().kiln(),
                     face,
                     held.name(),
-                    q.plus(grip.x(), grip.y()),
+                    q,
                     CATCH_PX / board.view().scale(),
                     board.units());
             if (c.isPresent()) {
@@ -142,7 +144,8 @@ final class BoardMouse {
                 board.marks().caught = c.get().words();
             }
         }
-        doc.preview(Moves.to(before, path, p));
+        DesignText there = face.on() == On.WALL ? Moves.toPanel(before, path, face.panel()) : before;
+        doc.preview(Moves.to(there, path, p));
     }
 
     private void release(MouseEvent e) {

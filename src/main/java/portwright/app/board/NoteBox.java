@@ -9,6 +9,7 @@ import javafx.scene.text.TextAlignment;
 import portwright.app.doc.Document;
 import portwright.app.doc.Lengths;
 import portwright.app.doc.View;
+import portwright.app.doc.WallWords;
 import portwright.app.paint.Fonts;
 import portwright.app.paint.Palette;
 import portwright.app.paint.RulePainter;
@@ -34,7 +35,10 @@ final class NoteBox {
         if (hole.face().on() == On.WALL) {
             lines.add("panel " + hole.face().panel() + ", "
                     + side(c.x(), u, "right of its middle", "left of its middle"));
-            lines.add(Lengths.shown(c.y(), u) + " up");
+            lines.add(Lengths.shown(c.y(), u) + " above the floor");
+            lines.addAll(List.of(
+                    WallWords.outside(board.plot().kiln().panel(hole.face().panel()), c.x(), u)
+                            .split(", ", 0)));
         } else {
             lines.add(side(c.x(), u, "to the right", "to the left"));
             lines.add(side(c.y(), u, "to the back", "to the front"));

@@ -5,6 +5,7 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
 import portwright.app.doc.Document;
+import portwright.app.doc.Lengths;
 import portwright.app.doc.Plot;
 import portwright.app.doc.View;
 import portwright.app.paint.Fonts;
@@ -19,6 +20,7 @@ import portwright.drawing.Ink;
 import portwright.drawing.LineStyle;
 import portwright.geometry.Hole;
 import portwright.geometry.Pt;
+import portwright.model.UnitSystem;
 import portwright.units.Format;
 
 /** Marks a hole that stops: hatched to the left, its rings in oxblood, and a flag with the distance that is too small. */
@@ -69,12 +71,15 @@ final class StopPainter {
                     LineStyle.BOX,
                     Ink.OXBLOOD);
         }
-        String big = String.format(
-                        java.util.Locale.ROOT, "%.1f mm", worst.measured().value())
-                .replace("-", "−");
-        String small = worst.limit() == null
+        double is = worst.measured().value();
+        Double wants = worst.limit() == null ? null : worst.limit().value();
+        boolean inch = doc.design().units() == UnitSystem.INCH;
+        String big = inch
+                ? Lengths.decimalInch(is, is, wants == null ? is : wants)
+                : String.format(java.util.Locale.ROOT, "%.1f mm", is).replace("-", "−");
+        String small = wants == null
                 ? ""
-                : "wants " + Format.plain(worst.limit().value(), 1) + " mm";
+                : "wants " + (inch ? Lengths.decimalInch(wants, is, wants) : Format.plain(wants, 1) + " mm");
         double k = (hole.drilled() / 2 + 25) * v.scale();
         double w = board.maxX();
         double bw = Math.max(TextSizes.width(big, Fonts.bold(17)), TextSizes.width(small, Fonts.sans(13))) + 60;

@@ -124,7 +124,8 @@ public final class Catalog {
                 List.of(
                         word("place", "place", RoomPlace.class),
                         word("building", "from a dwelling", RoomBuilding.class),
-                        quantity("volume", "volume", Kind.VOLUME),
+                        new FieldSpec(
+                                "volume", "volume", Type.QUANTITY, Kind.VOLUME, List.of(), "e.g. {2100 ft3|60 m3}"),
                         quantity("temperature", "indoors", Kind.TEMPERATURE),
                         quantity("outdoor", "outdoors", Kind.TEMPERATURE),
                         quantity("wind", "wind", Kind.SPEED),

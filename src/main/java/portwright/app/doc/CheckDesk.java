@@ -1,5 +1,6 @@
 package portwright.app.doc;
 
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.Set;
 import java.util.concurrent.Executor;
@@ -7,6 +8,8 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Future;
 import java.util.function.Consumer;
 import portwright.check.CheckResult;
+import portwright.check.Finding;
+import portwright.check.Severity;
 import portwright.check.rules.RuleBook;
 import portwright.check.rules.RuleBook.Section;
 import portwright.model.Design;
@@ -42,6 +45,15 @@ public final class CheckDesk implements AutoCloseable {
     public Answer quick(Design design) {
         Review review = Review.geometryOnly(design);
         return new Answer(review, book.check(review, QUICK), Extras.NONE, null);
+    }
+
+    /** The worst that the shapes of a design say of a part; null for nothing. */
+    Severity worst(Design design, String part) {
+        return quick(design).result().findings().stream()
+                .filter(f -> f.parts().contains(part))
+                .map(Finding::severity)
+                .min(Comparator.naturalOrder())
+                .orElse(null);
     }
 
     /** Starts the full run; the answer comes on the window's thread unless a newer run or {@link #cancel} overtakes it. */

@@ -3,8 +3,10 @@ package portwright.app.doc;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import portwright.check.CheckResult;
+import portwright.check.Severity;
 import portwright.file.DesignText;
 import portwright.file.Problem;
 import portwright.file.ReadResult;
@@ -26,13 +28,8 @@ public final class Document {
         ENTRY
     }
 
-    /** Hears of changes. */
-    public interface Listener {
-        void changed(Change change);
-    }
-
     private final CheckDesk desk;
-    private final List<Listener> listeners = new ArrayList<>();
+    private final List<Consumer<Change>> listeners = new ArrayList<>();
     private UndoStack undo = new UndoStack();
     private DesignText text;
     private DesignText saved;
@@ -73,13 +70,13 @@ public final class Document {
         tell(Change.SAVED);
     }
 
-    public void listen(Listener l) {
+    public void listen(Consumer<Change> l) {
         listeners.add(l);
     }
 
     private void tell(Change c) {
-        for (Listener l : List.copyOf(listeners)) {
-            l.changed(c);
+        for (Consumer<Change> l : List.copyOf(listeners)) {
+            l.accept(c);
         }
     }
 
@@ -194,6 +191,11 @@ public final class Document {
                 tell(Change.CHECK);
             });
         }
+    }
+
+    /** The worst that the shapes of a text would say of a part; null for nothing. */
+    Severity worst(DesignText next, String part) {
+        return desk.worst(next.read().design(), part);
     }
 
     /** Starts the full check. */

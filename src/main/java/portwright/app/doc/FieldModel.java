@@ -54,9 +54,12 @@ public final class FieldModel {
         }
     }
 
-    /** What the good value stands for, where the field offers a list; empty for others. */
+    /** What the good value stands for, where the field offers a list; which posts bear nothing; empty for others. */
     public String remark() {
-        return Offers.of(spec.key()).map(o -> o.remark(good())).orElse("");
+        return spec.key().equals("posts")
+                ? PostWords.of(
+                        doc.shapes().geometry(), doc.text().get(base + ".name").orElse(""))
+                : Offers.of(spec.key()).map(o -> o.remark(good())).orElse("");
     }
 
     /** The wanted form in the user's system, for an empty field. */
@@ -64,10 +67,11 @@ public final class FieldModel {
         return Templates.inSystem(doc.text(), spec.hint());
     }
 
-    /** Takes what was typed when the design stays readable; else keeps it as wrong text and leaves the design alone. */
+    /** Takes what was typed, also the same again, when the design stays readable; else keeps it as wrong text and leaves the design alone. */
     public boolean commit(String typed) {
         if (typed.equals(good())) {
             revert();
+            confirm();
             return true;
         }
         String part = spec.key().equals("name")

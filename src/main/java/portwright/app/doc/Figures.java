@@ -9,24 +9,20 @@ import portwright.units.Format;
 
 /** The live figures of the foot, four to six a step. */
 public final class Figures {
-    private static final String NONE = "–";
+    static final String NONE = "–";
 
     private Figures() {}
 
     /** The figures of a step; {@code lambda} is the range at gas-on with the damper off, as computed off the window's thread. */
     public static List<Figure> of(Step step, Review shapes, portwright.review.Figures f, FireWords fire) {
         List<Figure> out = new ArrayList<>();
+        Measures u = new Measures(shapes.design().units());
         switch (step) {
             case KILN -> {
-                out.add(new Figure(
-                        "chamber",
-                        plain(
-                                f.chamberVolumeL() == null
-                                        ? shapes.geometry().chamberVolumeM3() * 1000
-                                        : f.chamberVolumeL(),
-                                0),
-                        "L"));
-                out.add(new Figure("walls inside", plain(shapes.geometry().wallAreaM2(), 2), "m²"));
+                double litres =
+                        f.chamberVolumeL() == null ? shapes.geometry().chamberVolumeM3() * 1000 : f.chamberVolumeL();
+                out.add(u.figure("chamber", litres, Measures.VOLUME));
+                out.add(u.figure("walls inside", shapes.geometry().wallAreaM2(), Measures.WALLS));
                 out.add(new Figure(
                         "sides", String.valueOf(shapes.geometry().panels().size()), ""));
                 out.add(new Figure(
@@ -44,13 +40,13 @@ public final class Figures {
                         "kW"));
             }
             case PORTS -> {
-                ports(out, shapes, fire);
+                ports(out, shapes, fire, u);
                 gas(out, f);
                 out.add(new Figure("floor, weakest line", pct(f.weakestFloorSectionShare()), "% lost"));
             }
             case GAS -> {
                 out.add(new Figure("heat, net", value(f.heatNetKw(), 1), "kW"));
-                out.add(new Figure("gas", value(f.gasKgPerH(), 2), "kg/h"));
+                out.add(u.figure("gas", f.gasKgPerH(), Measures.GAS_RATE));
                 out.add(new Figure("per litre of chamber", value(f.gasWattsPerLitre(), 0), "W/L"));
                 out.add(new Figure("lambda at gas-on, open", fire.lambdaOpen(), ""));
                 out.add(new Figure(fire.nowLabel(), fire.now(), fire.nowBand()));
@@ -61,8 +57,8 @@ public final class Figures {
                         value(f.roomCoPeakPpm(), 0),
                         "ppm"));
                 out.add(new Figure("led outdoors, counted", value(f.ledOutdoorsPct(), 0), "%"));
-                out.add(new Figure("fresh air, wind still", value(f.roomAirM3PerH(), 0), "m³/h"));
-                out.add(new Figure("fresh air wanted", value(f.freshAirM3PerH(), 0), "m³/h"));
+                out.add(u.figure("fresh air, wind still", f.roomAirM3PerH(), Measures.AIR));
+                out.add(u.figure("fresh air wanted", f.freshAirM3PerH(), Measures.AIR));
                 out.add(new Figure("oxygen", value(f.roomOxygenPct(), 1), "%"));
                 out.add(new Figure("gas lasts", value(f.cylinderHours(), 1), "h"));
                 out.add(new Figure("purge, lost flame", value(f.purgeWaitMinutes(), 0), "min"));
@@ -71,15 +67,15 @@ public final class Figures {
                 out.addAll(fire.firing());
                 out.add(new Figure("gas in cylinder lasts", value(f.cylinderHours(), 1), "h"));
             }
-            default -> ports(out, shapes, fire);
+            default -> ports(out, shapes, fire, u);
         }
         return out;
     }
 
-    private static void ports(List<Figure> out, Review shapes, FireWords fire) {
+    private static void ports(List<Figure> out, Review shapes, FireWords fire, Measures u) {
         portwright.review.Figures now = shapes.figures();
-        out.add(new Figure("inlets", value(now.inletAreaMm2() == null ? null : now.inletAreaMm2() / 100, 1), "cm²"));
-        out.add(new Figure("flues", value(now.flueAreaMm2() == null ? null : now.flueAreaMm2() / 100, 1), "cm²"));
+        out.add(u.figure("inlets", now.inletAreaMm2(), Measures.HOLES));
+        out.add(u.figure("flues", now.flueAreaMm2(), Measures.HOLES));
         out.add(new Figure("flue : inlet", value(now.flueToInletRatio(), 2), ""));
         out.add(new Figure("lambda at gas-on, open", fire.lambdaOpen(), ""));
     }

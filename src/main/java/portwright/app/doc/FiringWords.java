@@ -6,6 +6,7 @@ import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Forecast;
 import portwright.calc.firing.HoursBand;
 import portwright.model.UnitSystem;
+import portwright.review.FiringTotals;
 import portwright.review.Review;
 import portwright.review.StepRow;
 
@@ -13,9 +14,17 @@ import portwright.review.StepRow;
 public final class FiringWords {
     private FiringWords() {}
 
-    /** A temperature for the file in the user's scale. */
-    public static String temperature(double celsius, UnitSystem units) {
-        return units == UnitSystem.INCH ? Math.round(celsius * 9 / 5 + 32) + " °F" : Math.round(celsius) + " °C";
+    private static final double COARSE_C = 5;
+    private static final double COARSE_F = 10;
+
+    /** A temperature that a hand pulls to, for the file: in the scale that was typed before, else in the user's; 5 °C or 10 °F apart. */
+    public static String temperature(double celsius, String typed, UnitSystem units) {
+        boolean fahrenheit = typed.matches(".*\\d\\s*(°\\s*)?[CcKk]\\b.*")
+                ? false
+                : typed.matches(".*\\d\\s*(°\\s*)?[Ff]\\b.*") || units == UnitSystem.INCH;
+        return fahrenheit
+                ? Math.round((celsius * 9 / 5 + 32) / COARSE_F) * (int) COARSE_F + " °F"
+                : Math.round(celsius / COARSE_C) * (int) COARSE_C + " °C";
     }
 
     /** Figures of the foot; empty while there is no forecast. */
@@ -26,6 +35,7 @@ public final class FiringWords {
         }
         Forecast f = r.firing().forecast().value();
         FiringRun n = f.nominal();
+        FiringTotals all = r.firing().totals();
         String goal = rows.isEmpty() ? "the end" : rows.get(rows.size() - 1).goal();
         out.add(hours(goal, n, f.hours()));
         double reduction = rows.stream()
@@ -35,9 +45,9 @@ public final class FiringWords {
                 .mapToDouble(StepRow::hours)
                 .sum();
         out.add(new Figure("in reduction", hm(reduction * 3600), ""));
-        out.add(new Figure("electricity", Figures.plain(n.electricJ() / 3.6e6, 0), "kWh"));
-        out.add(new Figure("gas", Figures.plain(n.fuelKg(), 2), "kg"));
-        Double cost = n.reached() ? r.firing().cost(n) : null;
+        out.add(new Figure("electricity", Figures.plain(all.electricKwh(), 0), "kWh"));
+        out.add(new Measures(r.design().units()).figure("gas", all.fuelKg(), Measures.GAS));
+        Double cost = n.reached() ? r.firing().cost(all) : null;
         if (cost != null) {
             out.add(new Figure("cost", Figures.plain(cost, 2), r.firing().currency()));
         }

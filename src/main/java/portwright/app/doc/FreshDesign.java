@@ -1,6 +1,7 @@
 package portwright.app.doc;
 
 import java.nio.file.Path;
+import java.util.Locale;
 import portwright.file.DesignText;
 import portwright.file.Starters;
 
@@ -15,6 +16,14 @@ public final class FreshDesign {
         DesignText text = Starters.find(starter).orElseThrow();
         DesignText own = title.isBlank() ? text : text.setText("title", title.strip());
         return own.read().ok() ? own : text;
+    }
+
+    /** A title as the beginning of a file's name. */
+    public static String stem(String title) {
+        String s = title.toLowerCase(Locale.ROOT)
+                .replaceAll("[^\\p{L}\\p{N}]+", "-")
+                .replaceAll("^-|-$", "");
+        return s.isEmpty() ? "kiln" : s;
     }
 
     /** The file under the ending by which designs are found again, when its name has none; a figure such as {@code 18.5} is none. */

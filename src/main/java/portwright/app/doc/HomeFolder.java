@@ -52,6 +52,15 @@ public final class HomeFolder {
         }
     }
 
+    /** The folder of the design opened or saved last, else the user's own. */
+    public Path lastFolder() {
+        return recent().stream()
+                .map(Path::getParent)
+                .filter(f -> f != null && Files.isDirectory(f))
+                .findFirst()
+                .orElse(Path.of(System.getProperty("user.home")));
+    }
+
     /** Puts a file first among the recent ones. */
     public void opened(Path file) {
         Path full = file.toAbsolutePath().normalize();

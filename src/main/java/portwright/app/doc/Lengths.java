@@ -1,6 +1,7 @@
 package portwright.app.doc;
 
 import portwright.model.UnitSystem;
+import portwright.units.Display;
 import portwright.units.Format;
 import portwright.units.InchFraction;
 
@@ -29,6 +30,13 @@ public final class Lengths {
         String plain =
                 units == UnitSystem.INCH ? InchFraction.words(Math.abs(mm), 32) : Format.plain(Math.abs(mm), 1) + " mm";
         return mm < 0 && !plain.startsWith("0 ") ? "−" + plain : plain;
+    }
+
+    /** A length beside others in decimal inches: hundredths, or thousandths where two different ones would read alike; mm in. */
+    public static String decimalInch(double mm, double oneMm, double otherMm) {
+        String a = Display.decimalInch(oneMm, 2);
+        boolean alike = oneMm != otherMm && a.equals(Display.decimalInch(otherMm, 2));
+        return Display.decimalInch(mm, alike ? 3 : 2).replace("-", "−");
     }
 
     /** The other system, small beside. */

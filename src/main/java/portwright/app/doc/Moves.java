@@ -6,6 +6,8 @@ import portwright.file.DesignText;
 import portwright.geometry.Pt;
 import portwright.model.UnitSystem;
 import portwright.units.Format;
+import portwright.units.Kind;
+import portwright.units.Quantity;
 
 /** What the hand does to parts, as changes of the text: move, duplicate, mirror, spread, delete, add. */
 public final class Moves {
@@ -28,6 +30,12 @@ public final class Moves {
                 at,
                 "[" + DesignText.text(Lengths.typed(p.x(), units(text))) + ", "
                         + DesignText.text(Lengths.typed(p.y(), units(text))) + "]");
+    }
+
+    /** Puts a part of the wall into a panel. */
+    public static DesignText toPanel(DesignText text, String path, int panel) {
+        String is = path + ".panel";
+        return text.get(is).orElse("").equals(String.valueOf(panel)) ? text : text.set(is, String.valueOf(panel));
     }
 
     /** Puts only the coordinates that changed, so that the other keeps what was typed. */
@@ -102,11 +110,20 @@ public final class Moves {
         return t;
     }
 
-    /** A new port on a part. */
-    public static DesignText addPort(DesignText text, String role, String on, int panel, Pt at, String name) {
-        String d = units(text) == UnitSystem.INCH
+    private static String newDiameter(DesignText text, String role) {
+        return units(text) == UnitSystem.INCH
                 ? (role.equals("inlet") ? "1 3/8 in" : "1 1/2 in")
                 : role.equals("inlet") ? "35 mm" : "38 mm";
+    }
+
+    /** Hole of a new port, mm. */
+    static double newDiameterMm(DesignText text, String role) {
+        return Quantity.parse(newDiameter(text, role), Kind.LENGTH).mm();
+    }
+
+    /** A new port on a part. */
+    public static DesignText addPort(DesignText text, String role, String on, int panel, Pt at, String name) {
+        String d = newDiameter(text, role);
         String json = "{\"name\": " + DesignText.text(name) + ", \"role\": \"" + role + "\", \"on\": \"" + on + "\", "
                 + (panel > 0 ? "\"panel\": " + panel + ", " : "")
                 + "\"at\": [" + DesignText.text(Lengths.typed(at.x(), units(text))) + ", "

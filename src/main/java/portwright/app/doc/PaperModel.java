@@ -35,9 +35,7 @@ public final class PaperModel {
     private final Document doc;
     private final Executor ui;
     private final ExecutorService worker = Background.one("portwright paper");
-    private String paper = "a4";
-    private SheetOptions.Part part = SheetOptions.Part.ALL;
-    private SheetOptions.Side face = SheetOptions.Side.BOTH;
+    private PaperChoice choice;
     private String across = "100 mm";
     private String down = "100 mm";
     private long wanted;
@@ -68,8 +66,9 @@ public final class PaperModel {
             String mark,
             portwright.geometry.KilnGeometry kiln) {}
 
-    public PaperModel(Document doc, Executor ui) {
+    public PaperModel(Document doc, PaperChoice choice, Executor ui) {
         this.doc = doc;
+        this.choice = choice;
         this.ui = ui;
     }
 
@@ -83,39 +82,32 @@ public final class PaperModel {
         return pages;
     }
 
-    public String paper() {
-        return paper;
+    /** Paper, parts and faces. */
+    public PaperChoice choice() {
+        return choice;
     }
 
     /** Sets the paper; answers why it cannot be one, else null. */
     public String paper(String text) {
         try {
             String name = Paper.parse(text).name();
-            if (!name.equals(paper)) {
-                paper = name;
+            if (!name.equals(choice.paper())) {
+                choice = new PaperChoice(name, choice.part(), choice.face());
                 make();
             }
-            return told(PAPER, "paper", text, paper, null);
+            return told(PAPER, "paper", text, choice.paper(), null);
         } catch (IllegalArgumentException e) {
-            return told(PAPER, "paper", text, paper, e.getMessage());
+            return told(PAPER, "paper", text, choice.paper(), e.getMessage());
         }
     }
 
-    public SheetOptions.Part part() {
-        return part;
-    }
-
     public void part(SheetOptions.Part p) {
-        part = p;
+        choice = new PaperChoice(choice.paper(), p, choice.face());
         make();
     }
 
-    public SheetOptions.Side face() {
-        return face;
-    }
-
     public void face(SheetOptions.Side f) {
-        face = f;
+        choice = new PaperChoice(choice.paper(), choice.part(), f);
         make();
     }
 
@@ -186,7 +178,14 @@ public final class PaperModel {
 
     private SheetOptions options(boolean despite) {
         int unmeasured = doc.borrowed().unmeasured();
-        return new SheetOptions(Paper.parse(paper), part, face, factor(true), factor(false), despite, unmeasured);
+        return new SheetOptions(
+                Paper.parse(choice.paper()),
+                choice.part(),
+                choice.face(),
+                factor(true),
+                factor(false),
+                despite,
+                unmeasured);
     }
 
     /** Whether pages are being made. */
@@ -280,8 +279,8 @@ public final class PaperModel {
         try {
             CardData data = CardBuilder.of(
                     result, review.design(), review.fire() == null ? CardForecast.none() : CardForecast.of(review));
-            card = FiringCard.picture(data, Paper.parse(paper), mark);
-            cardPdf = FiringCard.print(data, Paper.parse(paper), mark, false);
+            card = FiringCard.picture(data, Paper.parse(choice.paper()), mark);
+            cardPdf = FiringCard.print(data, Paper.parse(choice.paper()), mark, false);
         } catch (SheetRefused | IllegalArgumentException e) {
             cardRefused = words(e.getMessage());
         }

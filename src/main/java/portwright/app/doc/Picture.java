@@ -5,26 +5,38 @@ import portwright.model.On;
 
 /** The pictures of the drawing board. */
 public enum Picture {
-    FLOOR_HOT("Floor\nfrom above", "Floor from above", new Face(On.FLOOR, 0, true)),
-    FLOOR_COLD("Floor\nfrom below,\nmirrored", "Floor from below, MIRRORED", new Face(On.FLOOR, 0, false)),
-    LID_COLD("Lid\nfrom above", "Lid from above", new Face(On.LID, 0, false)),
-    LID_HOT("Lid\nfrom below,\nmirrored", "Lid from below, MIRRORED", new Face(On.LID, 0, true)),
-    WALLS_HOT("Walls\nfrom inside", "Walls unrolled, from inside", new Face(On.WALL, 0, true)),
-    WALLS_COLD("Walls\nfrom outside,\nmirrored", "Walls unrolled, from outside, MIRRORED", new Face(On.WALL, 0, false)),
-    SECTION("Section", "Section, looking to the back", null);
+    FLOOR_HOT("Floor\nfrom above", "Floor\nabove", "Floor from above", new Face(On.FLOOR, 0, true)),
+    FLOOR_COLD(
+            "Floor\nfrom below,\nmirrored", "Floor\nbelow", "Floor from below, MIRRORED", new Face(On.FLOOR, 0, false)),
+    LID_COLD("Lid\nfrom above", "Lid\nabove", "Lid from above", new Face(On.LID, 0, false)),
+    LID_HOT("Lid\nfrom below,\nmirrored", "Lid\nbelow", "Lid from below, MIRRORED", new Face(On.LID, 0, true)),
+    WALLS_HOT("Walls\nfrom inside", "Walls\ninside", "Walls unrolled, from inside", new Face(On.WALL, 0, true)),
+    WALLS_COLD(
+            "Walls\nfrom outside,\nmirrored",
+            "Walls\noutside",
+            "Walls unrolled, from outside, MIRRORED",
+            new Face(On.WALL, 0, false)),
+    SECTION("Section", "Section", "Section, looking to the back", null);
 
     private final String caption;
+    private final String brief;
     private final String title;
     private final Face face;
 
-    Picture(String caption, String title, Face face) {
+    Picture(String caption, String brief, String title, Face face) {
         this.caption = caption;
+        this.brief = brief;
         this.title = title;
         this.face = face;
     }
 
     public String caption() {
         return caption;
+    }
+
+    /** The caption for a small card. */
+    public String brief() {
+        return brief;
     }
 
     public String title() {

@@ -40,8 +40,27 @@ public final class PlaceModel {
         String parent = path.substring(0, path.lastIndexOf('.'));
         String key = path.substring(path.lastIndexOf('.') + 1);
         return List.of(
-                new FieldModel(doc, parent, FieldSpec.quantity(key + "[0]", wall ? "right u" : "right x", Kind.LENGTH)),
-                new FieldModel(doc, parent, FieldSpec.quantity(key + "[1]", wall ? "up v" : "back y", Kind.LENGTH)));
+                new FieldModel(
+                        doc,
+                        parent,
+                        FieldSpec.quantity(key + "[0]", wall ? "right of the middle" : "right x", Kind.LENGTH)),
+                new FieldModel(
+                        doc,
+                        parent,
+                        FieldSpec.quantity(key + "[1]", wall ? "above the floor" : "back y", Kind.LENGTH)));
+    }
+
+    /** Where a place in the wall lies for a tape, in words: from the corner inside, from the edges outside; empty elsewhere. */
+    public String edges() {
+        Pt p = wall ? point() : null;
+        String panel = doc.text()
+                .get(path.substring(0, path.lastIndexOf('.')) + ".panel")
+                .orElse("");
+        var panels = doc.shapes().geometry().panels();
+        if (p == null || !panel.matches("\\d{1,3}") || Integer.parseInt(panel) > panels.size() || panel.equals("0")) {
+            return "";
+        }
+        return WallWords.edges(panels.get(Integer.parseInt(panel) - 1), p.x(), Moves.units(doc.text()));
     }
 
     private Pt point() {

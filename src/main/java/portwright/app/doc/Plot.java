@@ -81,19 +81,23 @@ public final class Plot {
         return walls == null ? v : v.plus(walls.middle(face.panel()), 0);
     }
 
-    /** The face under a picture point: the panel there for unrolled walls. */
+    /** The face under a picture point: the panel there for unrolled walls, beyond them the nearest. */
     public Face faceAt(Pt p) {
         if (walls == null) {
             return picture.face() == null ? null : new Face(picture.face().on(), 0, true);
         }
         Panel best = null;
         for (Panel panel : kiln.panels()) {
-            if (best == null
-                    || Math.abs(p.x() - walls.middle(panel.number())) < Math.abs(p.x() - walls.middle(best.number()))) {
+            if (best == null || beyond(panel, p.x()) < beyond(best, p.x())) {
                 best = panel;
             }
         }
         return new Face(On.WALL, best.number(), true);
+    }
+
+    /** How far a place lies beyond the edges of a panel, below 0 within it. */
+    private double beyond(Panel panel, double x) {
+        return Math.abs(x - walls.middle(panel.number())) - panel.width() / 2;
     }
 
     /** From the picture to a part's frame. */

@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalTime;
-import java.util.Locale;
 import java.util.Set;
 import java.util.UUID;
 import java.util.function.Consumer;
@@ -193,9 +192,8 @@ public final class FileDesk {
         FileChooser c = new FileChooser();
         c.setTitle(title);
         c.getExtensionFilters().add(new FileChooser.ExtensionFilter("Designs", "*.json"));
-        if (file.path() != null && file.path().toAbsolutePath().getParent() != null) {
-            c.setInitialDirectory(file.path().toAbsolutePath().getParent().toFile());
-        }
+        Path folder = file.path() == null ? null : file.path().toAbsolutePath().getParent();
+        c.setInitialDirectory((folder == null ? home.lastFolder() : folder).toFile());
         return c;
     }
 
@@ -209,7 +207,7 @@ public final class FileDesk {
         FileChooser c = chooser("Save the design");
         c.setInitialFileName(
                 file.path() == null
-                        ? fileName(doc.text().get("title").orElse("kiln"))
+                        ? FreshDesign.stem(doc.text().get("title").orElse("")) + ".json"
                         : file.path().getFileName().toString());
         File f = c.showSaveDialog(stage);
         if (f == null) {
@@ -223,13 +221,6 @@ public final class FileDesk {
             return false;
         }
         return saveTo(path);
-    }
-
-    private static String fileName(String title) {
-        String s = title.toLowerCase(Locale.ROOT)
-                .replaceAll("[^\\p{L}\\p{N}]+", "-")
-                .replaceAll("^-|-$", "");
-        return (s.isEmpty() ? "kiln" : s) + ".json";
     }
 
     /** Saves to a file, not over what somebody else saved there before the user has chosen; a failed write leaves the old file whole and says so. */

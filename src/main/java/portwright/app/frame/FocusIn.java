@@ -3,6 +3,7 @@ package portwright.app.frame;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.layout.Pane;
 
 /** Puts the keys into a region. */
 final class FocusIn {
@@ -35,6 +36,18 @@ final class FocusIn {
             if (r.isVisible() && first(r)) {
                 return;
             }
+        }
+    }
+
+    /** Changes what a region holds; keys that were in it go to its new content and not somewhere else. */
+    static void keep(Pane region, Runnable change) {
+        Node owner = region.getScene() == null ? null : region.getScene().getFocusOwner();
+        while (owner != null && owner != region) {
+            owner = owner.getParent();
+        }
+        change.run();
+        if (owner != null) {
+            region.getChildren().get(0).requestFocus();
         }
     }
 

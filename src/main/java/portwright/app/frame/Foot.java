@@ -2,25 +2,33 @@ package portwright.app.frame;
 
 import java.util.ArrayList;
 import java.util.List;
+import javafx.geometry.Insets;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
+import javafx.scene.text.Font;
 import portwright.app.doc.Figure;
 import portwright.app.doc.VerdictWords;
+import portwright.app.paint.Fonts;
+import portwright.app.paint.TextSizes;
 import portwright.app.part.Sign;
 
-/** The foot: four to six live figures and the one verdict of the whole design. */
+/** The foot: as many live figures as have room, and the one verdict of the whole design. */
 final class Foot extends HBox {
+    private static final double GAP_PX = 19;
+    private static final double TIGHT_PX = 9;
+    /** Width of words that stand in two lines, px. */
+    private static final double WORDS_PX = 118;
+
+    private static final Font WORDS = Fonts.sans(13);
+
     private final HBox cells = new HBox();
     private final HBox verdict = new HBox(12);
     private final Label big = new Label();
     private final Label small = new Label();
     private final VBox words = new VBox(1, big, small);
-    private int most = 6;
-    private List<Figure> figures = List.of();
     private final List<Cell> shown = new ArrayList<>();
     private VerdictWords said;
 
@@ -30,28 +38,19 @@ final class Foot extends HBox {
         setPrefHeight(88);
         setMaxHeight(88);
         setAlignment(Pos.CENTER_LEFT);
-        Region spring = new Region();
-        HBox.setHgrow(spring, Priority.ALWAYS);
         cells.setMinWidth(0);
+        cells.setMaxWidth(Double.MAX_VALUE);
+        HBox.setHgrow(cells, Priority.ALWAYS);
         big.getStyleClass().add("verdict-word");
         small.getStyleClass().addAll("muted", "slip-text");
         words.setAlignment(Pos.CENTER_LEFT);
         verdict.setAlignment(Pos.CENTER_RIGHT);
         verdict.setMinWidth(USE_PREF_SIZE);
-        getChildren().addAll(cells, spring, verdict);
-    }
-
-    /** How many figures there is room for. */
-    void most(int count) {
-        if (most != count) {
-            most = count;
-            show(figures);
-        }
+        getChildren().addAll(cells, verdict);
     }
 
     void show(List<Figure> list) {
-        figures = list;
-        int count = Math.min(most, list.size());
+        int count = list.size();
         while (shown.size() > count) {
             cells.getChildren().remove(shown.remove(shown.size() - 1));
         }
@@ -64,25 +63,63 @@ final class Foot extends HBox {
         }
     }
 
+    /** Gaps shrink before a figure is left out; what is left out comes last and stands among the findings too. */
+    @Override
+    protected void layoutChildren() {
+        double room = getWidth() - snappedLeftInset() - snappedRightInset() - verdict.prefWidth(-1) - 24;
+        double bare = shown.stream().mapToDouble(Cell::bare).sum();
+        boolean tight = bare + shown.size() * 2 * GAP_PX > room;
+        double used = 0;
+        for (Cell c : shown) {
+            c.tight(tight);
+            used += c.prefWidth(-1);
+            c.setVisible(used <= room);
+            c.setManaged(used <= room);
+        }
+        super.layoutChildren();
+    }
+
     /** One figure: what it is, its number, its unit. */
     private static final class Cell extends VBox {
         private final Label label = new Label();
         private final Label value = new Label();
         private final Label unit = new Label();
 
+        private final HBox line = new HBox(6, value, unit);
+        private final boolean first;
+
         Cell(boolean first) {
             super(2);
+            this.first = first;
             label.getStyleClass().addAll("muted", "slip-text");
+            label.setWrapText(true);
+            label.setMinHeight(USE_PREF_SIZE);
             value.getStyleClass().add("live-figure");
             unit.getStyleClass().add("figure-unit");
-            HBox line = new HBox(6, value, unit);
             line.setAlignment(Pos.BASELINE_LEFT);
             getChildren().addAll(label, line);
             getStyleClass().add("foot-cell");
             setMinWidth(USE_PREF_SIZE);
-            if (first) {
-                getStyleClass().add("first");
-            }
+            tight(false);
+        }
+
+        /** Less room at both sides, and words of two lines. */
+        void tight(boolean on) {
+            double px = on ? TIGHT_PX : GAP_PX;
+            setPadding(new Insets(on ? 0 : 2, px, on ? 0 : 2, first ? 0 : px));
+            setSpacing(on ? 0 : 2);
+            setAlignment(on ? Pos.BOTTOM_LEFT : Pos.TOP_LEFT);
+            label.setMaxWidth(on ? WORDS_PX : Double.MAX_VALUE);
+            label.setPrefWidth(on ? Math.min(WORDS_PX, wide()) : USE_COMPUTED_SIZE);
+        }
+
+        /** Width of number and words in one line, px. */
+        double bare() {
+            return Math.max(wide(), line.prefWidth(-1));
+        }
+
+        private double wide() {
+            return Math.ceil(TextSizes.width(label.getText(), WORDS)) + 1;
         }
 
         void show(Figure f) {

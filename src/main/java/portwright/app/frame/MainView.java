@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import javafx.geometry.Insets;
 import javafx.scene.control.MenuButton;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
@@ -18,6 +17,7 @@ import portwright.app.doc.Parts;
 import portwright.app.doc.Picture;
 import portwright.app.doc.Step;
 import portwright.app.doc.VerdictWords;
+import portwright.app.part.Sign;
 import portwright.app.part.Typed;
 import portwright.app.step.BoardTools;
 import portwright.app.step.FiringStep;
@@ -41,23 +41,21 @@ public final class MainView extends Pane {
     private final Turns dragged;
     private Step step = Step.PORTS;
     private boolean drawerOpen;
-    private String title = "";
-    private String state = "";
 
     public MainView(Document doc, StepFactory factory) {
         this.doc = doc;
         getStyleClass().add("main-view");
         board = new Board(doc);
         tools = new BoardTools(board);
-        rail = new Rail(doc, this::go);
+        rail = new Rail(doc, this::go, this::first);
         views = new ViewsColumn(doc, board);
         side = new Side(doc, this::show, this::add, p -> field(p, ""), this::openDrawer);
-        steps.put(Step.KILN, new KilnStep(doc, board));
-        steps.put(Step.PORTS, new PortsStep(doc, board));
         for (Step s : Step.values()) {
-            if (!steps.containsKey(s)) {
-                steps.put(s, factory.make(s));
-            }
+            steps.put(
+                    s,
+                    s == Step.KILN
+                            ? new KilnStep(doc, board)
+                            : s == Step.PORTS ? new PortsStep(doc, board) : factory.make(s));
         }
         board.onPicture(() -> {
             views.sync();
@@ -98,9 +96,7 @@ public final class MainView extends Pane {
 
     /** Title and file state of the rail. */
     public void fileState(String titleText, String stateText) {
-        title = titleText;
-        state = stateText;
-        rail.show(title, state);
+        rail.show(titleText, stateText);
     }
 
     /** Goes to a step. */
@@ -109,18 +105,22 @@ public final class MainView extends Pane {
         step = s;
         rail.select(s);
         StepView v = steps.get(s);
-        if (v.views()) {
-            middle.getChildren().setAll(board, tools);
-            tools.nudge(s == Step.PORTS);
-            views.refresh();
-        } else {
-            middle.getChildren().setAll(new BoardScroll(v.board()));
-        }
+        FocusIn.keep(middle, () -> lay(v));
         v.changed(Document.Change.DESIGN);
         v.changed(Document.Change.CHECK);
         side.show(s, v.tickets());
         foot();
         requestLayout();
+    }
+
+    private void lay(StepView v) {
+        if (v.views()) {
+            middle.getChildren().setAll(board, tools);
+            tools.nudge(step == Step.PORTS);
+            views.refresh();
+        } else {
+            middle.getChildren().setAll(new BoardScroll(v.board()));
+        }
     }
 
     private void changed(Document.Change c) {
@@ -142,7 +142,7 @@ public final class MainView extends Pane {
     }
 
     private void figures() {
-        rail.show(title, state);
+        rail.refresh();
         foot();
     }
 
@@ -154,12 +154,19 @@ public final class MainView extends Pane {
     }
 
     private void foot() {
-        foot.show(Figures.of(
-                step, doc.shapes(), doc.result().figures(), doc.extras().fire()));
+        var f = doc.result().figures();
+        foot.show(Figures.of(step, doc.shapes(), f, doc.extras().fire()));
         foot.show(VerdictWords.of(doc));
         for (Step s : Step.values()) {
             rail.show(s, FindingOrder.count(doc, s));
         }
+    }
+
+    /** Goes to a step and shows the first of what a count on its tile counts. */
+    private void first(Step s, Sign sign) {
+        go(s);
+        openDrawer();
+        side.first(sign);
     }
 
     /** Shows the parts of a finding. */
@@ -184,7 +191,6 @@ public final class MainView extends Pane {
         }
     }
 
-    /** Goes to the step and group in which a missing field is typed. */
     private void add(NotChecked n) {
         field(n.needs().isEmpty() ? "" : n.needs().get(0), n.rule());
     }
@@ -241,34 +247,27 @@ public final class MainView extends Pane {
         requestLayout();
     }
 
-    /** Puts the keys on the board. */
-    public void focusBoard() {
-        board.requestFocus();
-    }
-
     @Override
     protected void layoutChildren() {
         double w = getWidth();
         double h = getHeight();
         boolean drawer = drawer();
         boolean narrow = w < 1330;
-        double railH = 96;
+        double top = 96;
         double footH = drawer ? 64 : 88;
         double gap = narrow ? 8 : 14;
         foot.setMinHeight(footH);
         foot.setPrefHeight(footH);
-        foot.most(w < 800 ? 2 : w < 1000 ? 3 : w < 1330 ? 4 : 6);
-        rail.resizeRelocate(0, 0, w, railH);
+        rail.resizeRelocate(0, 0, w, top);
         foot.resizeRelocate(0, h - footH, w, footH);
-        double top = railH;
         double bottom = h - footH - 10;
-        double sideW = drawer ? w - 2 * gap : narrow ? 300 : 344;
+        double sideW = drawer ? w - 2 * gap : narrow ? 324 : 344;
         boolean cards = steps.get(step).views();
         views.setVisible(cards);
-        views.small(narrow);
+        views.size(narrow, bottom - top);
         double left = gap;
         if (cards) {
-            double vw = narrow ? 60 : 100;
+            double vw = views.breadth();
             views.resizeRelocate(gap, top, vw, bottom - top);
             left = gap + vw + 10;
         }
@@ -283,7 +282,6 @@ public final class MainView extends Pane {
             side.setVisible(true);
             side(right + 10, top - 4, sideW + 4, bottom - top + 8);
         }
-        middle.setPadding(Insets.EMPTY);
         middle.resizeRelocate(left, top, right - left, boardH);
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
@@ -22,6 +23,7 @@ import portwright.app.doc.Document;
 import portwright.app.doc.Moves;
 import portwright.app.doc.Step;
 import portwright.app.doc.StepCount;
+import portwright.app.part.Sign;
 import portwright.app.part.Tile;
 import portwright.model.UnitSystem;
 
@@ -46,13 +48,15 @@ final class Rail extends Pane {
     private final HBox right = new HBox(10);
     private final Document doc;
 
-    Rail(Document doc, Consumer<Step> go) {
+    /** @param count hears which count of which step was tapped */
+    Rail(Document doc, Consumer<Step> go, BiConsumer<Step, Sign> count) {
         this.doc = doc;
         getStyleClass().add("rail");
         setMinHeight(96);
         setPrefHeight(96);
         setMaxHeight(96);
         title.getStyleClass().add("design-title");
+        title.setWrapText(true);
         state.getStyleClass().addAll("muted", "slip-text");
         VBox words = new VBox(2, title, state);
         file.setGraphic(words);
@@ -66,6 +70,7 @@ final class Rail extends Pane {
             Tile t = new Tile(s.ordinal() + 1, s.word());
             t.setToggleGroup(group);
             t.setOnAction(e -> go.accept(s));
+            t.onCount(sign -> count.accept(s, sign));
             tiles.add(t);
         }
         tilesBox.getChildren().addAll(tiles);
@@ -107,7 +112,7 @@ final class Rail extends Pane {
         return file;
     }
 
-    /** Shows title, file state and the names of undo and redo. */
+    /** Shows title and file state, and all that {@link #refresh} shows. */
     void show(String titleText, String stateText) {
         if (!titleText.equals(title.getText()) || !stateText.equals(state.getText())) {
             requestLayout();
@@ -116,6 +121,11 @@ final class Rail extends Pane {
         title.setStyle(titleText.length() > LONG_TITLE ? "-fx-font-size: 14px;" : "");
         titleTip.setText(titleText);
         state.setText(stateText);
+        refresh();
+    }
+
+    /** Shows the names of undo and redo, and the units. */
+    void refresh() {
         name(undo, undoName, doc.undoStack().undoName(), "Undo");
         name(redo, redoName, doc.undoStack().redoName(), "Redo");
         unit(Moves.units(doc.text()));
@@ -174,7 +184,10 @@ final class Rail extends Pane {
         double w = getWidth();
         boolean tight = w < 900;
         for (Button b : List.of(undo, redo)) {
-            b.setMinWidth(tight ? 44 : 78);
+            double fixed = tight ? 44 : w < 1330 ? 104 : 132;
+            b.setMinWidth(fixed);
+            b.setPrefWidth(fixed);
+            b.setMaxWidth(fixed);
             ((VBox) b.getGraphic()).getChildren().forEach(n -> {
                 boolean arrow = n == arrows.get(b);
                 n.setVisible(arrow == tight);
@@ -193,6 +206,6 @@ final class Rail extends Pane {
         double x = Math.max(leftW + (tight ? 12 : 24), Math.min((w - tw) / 2 - 20, w - rightW - 40 - tw));
         tilesBox.resizeRelocate(x, 10, tw, 82);
         bar.resizeRelocate(x - 14, 11, tw + 28, 7);
-        file.resizeRelocate(10, 12, leftW, 52);
+        file.resizeRelocate(10, 8, leftW, 74);
     }
 }

@@ -1,6 +1,7 @@
 package portwright.app.frame;
 
 import javafx.geometry.Insets;
+import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Region;
 
@@ -10,6 +11,8 @@ import javafx.scene.layout.Region;
  */
 final class ScrollHold {
     private static final double TOP_PX = 4;
+    /** Room left over a node that is scrolled to, px. */
+    private static final double SEEN_PX = 12;
 
     private final ScrollPane pane;
     private final Region content;
@@ -39,6 +42,14 @@ final class ScrollHold {
     /** Goes to the top with the next layout, whatever comes there. */
     void top() {
         letGo(0);
+    }
+
+    /** Scrolls to a node of the content and puts the keys there. */
+    void show(Node n) {
+        pane.applyCss();
+        pane.layout();
+        letGo(content.sceneToLocal(n.localToScene(n.getBoundsInLocal())).getMinY() - SEEN_PX);
+        n.requestFocus();
     }
 
     private void letGo(double px) {

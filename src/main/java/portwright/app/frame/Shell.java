@@ -79,7 +79,7 @@ public final class Shell {
         files.start();
         title();
         stage.show();
-        view.focusBoard();
+        view.board().requestFocus();
         doc.start();
     }
 

@@ -3,6 +3,7 @@ package portwright.app.frame;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
+import javafx.application.Platform;
 import javafx.collections.ListChangeListener;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
@@ -16,9 +17,11 @@ import portwright.app.doc.Document;
 import portwright.app.doc.FindingOrder;
 import portwright.app.doc.Step;
 import portwright.app.part.FindingSlip;
+import portwright.app.part.Sign;
 import portwright.app.part.SlipView;
 import portwright.check.Finding;
 import portwright.check.NotChecked;
+import portwright.model.UnitSystem;
 
 /** The side: tickets of the step, then the findings as slips, the worst first, then what was not checked. */
 final class Side extends ScrollPane {
@@ -190,12 +193,18 @@ final class Side extends ScrollPane {
     }
 
     private FindingSlip slip(Finding f, List<FindingSlip> old) {
-        FindingSlip slip =
-                old.stream().filter(o -> o.fits(f)).findFirst().orElseGet(() -> new FindingSlip(f, this::choose));
+        FindingSlip slip = old.stream()
+                .filter(o -> o.fits(f))
+                .findFirst()
+                .orElseGet(() -> new FindingSlip(f, inch(), this::choose));
         old.remove(slip);
-        slip.show(f);
+        slip.show(f, inch());
         slip.view().chosen(chosen != null && same(chosen, f));
         return slip;
+    }
+
+    private boolean inch() {
+        return doc.design().units() == UnitSystem.INCH;
     }
 
     private void choose(Finding f) {
@@ -266,13 +275,23 @@ final class Side extends ScrollPane {
         choose(views.get(Math.floorMod(at < 0 ? by > 0 ? 0 : -1 : at + by, views.size()))
                 .finding());
         views.forEach(x -> x.view().chosen(same(chosen, x.finding())));
-        views.stream()
-                .filter(x -> same(chosen, x.finding()))
-                .findFirst()
-                .ifPresent(x -> x.view().requestFocus());
+        views.stream().filter(x -> same(chosen, x.finding())).findFirst().ifPresent(x -> hold.show(x.view()));
     }
 
-    void forget() {
-        chosen = null;
+    /** Chooses the first finding of a sign, or shows the first slip of what is not checked or cannot be read. */
+    void first(Sign sign) {
+        Node to = sign == Sign.UNREAD ? entries : openSlips.isEmpty() ? null : openSlips.get(0);
+        for (FindingSlip v : views) {
+            if (Sign.of(v.finding().severity()) == sign) {
+                choose(v.finding());
+                to = v.view();
+                break;
+            }
+        }
+        views.forEach(x -> x.view().chosen(chosen != null && same(chosen, x.finding())));
+        if (to != null) {
+            Node at = to;
+            Platform.runLater(() -> hold.show(at));
+        }
     }
 }

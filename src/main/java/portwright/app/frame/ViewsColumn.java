@@ -35,10 +35,31 @@ final class ViewsColumn extends VBox {
 
     private static final Duration REST = Duration.millis(120);
 
+    /** From this height on, px, cards with short words have room. */
+    private static final double WORDS_FROM_PX = 470;
+
+    /** How much a card shows: picture and words, both smaller, or the picture alone. */
+    private enum Cards {
+        FULL(100, 82, 72),
+        SHORT(76, 60, 40),
+        BARE(60, 48, 48);
+
+        private final double breadth;
+        private final double thumbW;
+        private final double thumbH;
+
+        Cards(double breadth, double thumbW, double thumbH) {
+            this.breadth = breadth;
+            this.thumbW = thumbW;
+            this.thumbH = thumbH;
+        }
+    }
+
     private final Board board;
-    private final List<Card> cards = new ArrayList<>();
+    private final List<Card> all = new ArrayList<>();
     private final Button turn = new Button();
     private final Label turnWords = new Label("Turn the\npart over");
+    private final TurnArrow arrow = new TurnArrow();
     private final Set<Card> stale = new LinkedHashSet<>();
     private final AnimationTimer brush = new AnimationTimer() {
         @Override
@@ -47,7 +68,7 @@ final class ViewsColumn extends VBox {
         }
     };
     private final PauseTransition rest = new PauseTransition(REST);
-    private boolean small;
+    private Cards cards = Cards.FULL;
 
     ViewsColumn(Document doc, Board board) {
         this.board = board;
@@ -62,25 +83,25 @@ final class ViewsColumn extends VBox {
                 c.setSelected(true);
                 board.show(c.picture);
             });
-            cards.add(c);
+            all.add(c);
         }
         turn.getStyleClass().setAll("view-card");
         turnWords.setStyle("-fx-text-alignment: center;");
-        VBox box = new VBox(3, new TurnArrow(), turnWords);
+        VBox box = new VBox(3, arrow, turnWords);
         box.setAlignment(Pos.CENTER);
         turn.setGraphic(box);
         turn.setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
         turn.setAccessibleText("turn the part over, T");
         turn.setTooltip(new Tooltip("Turn the part over  T"));
         turn.setOnAction(e -> board.press("turn"));
-        getChildren().addAll(cards);
+        getChildren().addAll(all);
         getChildren().add(turn);
         size();
         sync();
     }
 
     void sync() {
-        for (Card c : cards) {
+        for (Card c : all) {
             boolean mine = board.picture() == c.picture
                     || c.home != Picture.FLOOR_COLD
                             && c.home != Picture.FLOOR_HOT
@@ -94,7 +115,7 @@ final class ViewsColumn extends VBox {
 
     /** Paints the thumbnails anew once the hand rests, one a frame, so that none of them delays the board. */
     void refresh() {
-        stale.addAll(cards);
+        stale.addAll(all);
         brush.stop();
         rest.playFromStart();
     }
@@ -110,29 +131,42 @@ final class ViewsColumn extends VBox {
         }
     }
 
-    void small(boolean on) {
-        small = on;
-        size();
+    /** Width of the column, px. */
+    double breadth() {
+        return cards.breadth;
+    }
+
+    /** Fits the cards into a narrow window, or one that leaves the column so high, px. */
+    void size(boolean narrow, double height) {
+        Cards now = !narrow ? Cards.FULL : height < WORDS_FROM_PX ? Cards.BARE : Cards.SHORT;
+        if (cards != now) {
+            cards = now;
+            size();
+        }
     }
 
     private void size() {
-        double w = small ? 60 : 100;
+        double w = cards.breadth;
+        setSpacing(cards == Cards.FULL ? 4 : 1);
         setMinWidth(w);
         setPrefWidth(w);
         setMaxWidth(w);
-        for (Card c : cards) {
-            c.size(small, w);
+        for (Card c : all) {
+            c.size(cards);
         }
         turn.setMinWidth(w);
         turn.setMaxWidth(w);
-        turnWords.setVisible(!small);
-        turnWords.setManaged(!small);
+        turnWords.setText(cards == Cards.FULL ? "Turn the\npart over" : "Turn over");
+        turnWords.setVisible(cards != Cards.BARE);
+        turnWords.setManaged(cards != Cards.BARE);
+        arrow.setPrefHeight(cards == Cards.SHORT ? 22 : 30);
     }
 
     /** One thumbnail with its words. */
     private static final class Card extends ToggleButton {
         private final Picture home;
         private Picture picture;
+        private boolean brief;
         private final Label words = new Label();
         private final Thumb thumb;
         private final Tooltip tip = new Tooltip();
@@ -152,18 +186,20 @@ final class ViewsColumn extends VBox {
 
         void set(Picture p) {
             picture = p;
-            words.setText(p.caption());
+            words.setText(brief ? p.brief() : p.caption());
             tip.setText(p.title());
             setAccessibleText("view: " + p.title());
             thumb.repaint();
         }
 
-        void size(boolean small, double w) {
-            setMinWidth(w);
-            setMaxWidth(w);
-            thumb.setPrefSize(small ? 48 : 82, small ? 48 : 72);
-            words.setVisible(!small);
-            words.setManaged(!small);
+        void size(Cards cards) {
+            setMinWidth(cards.breadth);
+            setMaxWidth(cards.breadth);
+            thumb.setPrefSize(cards.thumbW, cards.thumbH);
+            brief = cards == Cards.SHORT;
+            words.setText(brief ? picture.brief() : picture.caption());
+            words.setVisible(cards != Cards.BARE);
+            words.setManaged(cards != Cards.BARE);
         }
 
         @Override

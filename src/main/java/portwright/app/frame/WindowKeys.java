@@ -1,5 +1,6 @@
 package portwright.app.frame;
 
+import javafx.scene.control.ComboBoxBase;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -22,7 +23,7 @@ final class WindowKeys {
     }
 
     private void key(KeyEvent e) {
-        boolean typing = e.getTarget() instanceof TextInputControl;
+        boolean typing = e.getTarget() instanceof TextInputControl || e.getTarget() instanceof ComboBoxBase<?>;
         if (e.isShortcutDown() || e.isControlDown()) {
             int digit = e.getCode().ordinal() - KeyCode.DIGIT1.ordinal();
             if (e.getCode().isDigitKey() && digit >= 0 && digit < Step.values().length) {
@@ -52,6 +53,11 @@ final class WindowKeys {
             e.consume();
         } else if (!typing && e.getCode() == KeyCode.U) {
             view.rail().turnUnits();
+            e.consume();
+        } else if (!typing
+                && !view.board().isFocused()
+                && view.stepView(view.step()).views()
+                && view.board().letter(e)) {
             e.consume();
         } else if (e.getCode() == KeyCode.ENTER
                 && view.board().isFocused()

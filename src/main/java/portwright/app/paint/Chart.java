@@ -59,6 +59,11 @@ public final class Chart {
         return y0 + h - t * h;
     }
 
+    /** Largest value of the upright axis. */
+    public double maxY() {
+        return maxY;
+    }
+
     public void frame() {
         g.setStroke(p.of(Ink.INK));
         g.setLineWidth(1.4);

@@ -17,13 +17,23 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
+import javafx.scene.text.Font;
 import portwright.app.doc.FieldHelp;
 import portwright.app.doc.FieldModel;
 import portwright.app.doc.FieldSpec.Type;
 import portwright.app.doc.Offers;
+import portwright.app.paint.Fonts;
+import portwright.app.paint.TextSizes;
 
 /** A field of a ticket: name at the left, box with typed text and the other system at its right end; what is wrong stands below it. */
 public final class FieldBox extends Steady implements Typed {
+    private static final Font TYPED = Fonts.sans(15);
+    private static final Font ASIDE = Fonts.sans(12.5);
+    /** What a field keeps beside words: its paddings; the mark of a starter's value, px. */
+    private static final double ENDS_PX = 32;
+
+    private static final double MARK_PX = 22;
+
     private final FieldModel model;
     private final HBox box = new HBox();
     private final Label aside = new Label();
@@ -83,6 +93,7 @@ public final class FieldBox extends Steady implements Typed {
                         : Pos.CENTER_LEFT);
         getChildren().add(row);
         refresh();
+        box.widthProperty().addListener(o -> makeRoom());
     }
 
     private static Tooltip tip(String words) {
@@ -147,9 +158,8 @@ public final class FieldBox extends Steady implements Typed {
         if (type == Type.PLACES || type == Type.LONG_TEXT) {
             TextArea area = new TextArea();
             area.setPrefRowCount(3);
-            area.setWrapText(type == Type.LONG_TEXT);
-            box.setPrefHeight(84);
-            box.setMinHeight(84);
+            area.setWrapText(true);
+            box.getStyleClass().add("tall");
             input = area;
         } else {
             input = new TextField();
@@ -221,9 +231,9 @@ public final class FieldBox extends Steady implements Typed {
         if (wrong) {
             box.getStyleClass().add("wrong");
         }
-        aside(wrong ? "" : model.aside());
         mark.setVisible(!wrong && model.borrowed());
         mark.setManaged(mark.isVisible());
+        aside(wrong ? "" : model.aside());
         getChildren().removeAll(note, remark);
         remark.setText(model.remark());
         if (!wrong && !remark.getText().isEmpty()) {
@@ -239,8 +249,17 @@ public final class FieldBox extends Steady implements Typed {
 
     private void aside(String words) {
         aside.setText(words);
-        aside.setVisible(!words.isEmpty());
-        aside.setManaged(!words.isEmpty());
+        makeRoom();
+    }
+
+    /** The other system gives way where it would cover what was typed. */
+    private void makeRoom() {
+        double typed = input == null ? 0 : TextSizes.width(input.getText() == null ? "" : input.getText(), TYPED);
+        double room = box.getWidth() - ENDS_PX - (mark.isManaged() ? MARK_PX : 0) - typed;
+        boolean on =
+                !aside.getText().isEmpty() && (box.getWidth() == 0 || TextSizes.width(aside.getText(), ASIDE) < room);
+        aside.setVisible(on);
+        aside.setManaged(on);
     }
 
     public FieldModel model() {

@@ -6,6 +6,7 @@ import javafx.scene.layout.VBox;
 import portwright.app.doc.RuleWords;
 import portwright.check.Finding;
 import portwright.source.Standing;
+import portwright.units.BothSystems;
 
 /** The slip of a finding. Stays the same slip while the numbers of its finding change, as they do at every move of a part. */
 public final class FindingSlip {
@@ -16,7 +17,7 @@ public final class FindingSlip {
     private final Label source = SlipView.text("", "source-line");
     private Finding finding;
 
-    public FindingSlip(Finding f, Consumer<Finding> act) {
+    public FindingSlip(Finding f, boolean inch, Consumer<Finding> act) {
         VBox body = new VBox(2);
         gauge = gauged(f)
                 ? new Gauge(
@@ -33,7 +34,7 @@ public final class FindingSlip {
         };
         view = new SlipView(Sign.of(f.severity()), style, RuleWords.head(f.rule()), body);
         view.act(() -> act.accept(finding));
-        show(f);
+        show(f, inch);
     }
 
     private static boolean gauged(Finding f) {
@@ -55,19 +56,23 @@ public final class FindingSlip {
                                 && f.measured().unit().equals(finding.measured().unit()));
     }
 
-    /** Shows a finding that fits. */
-    public void show(Finding f) {
+    /** Shows a finding that fits, in inches first or in millimetres. */
+    public void show(Finding f, boolean inch) {
         if (f.equals(finding)) {
             return;
         }
         finding = f;
         if (gauge != null) {
-            gauge.show(f.measured().value(), f.limit().value());
+            gauge.show(f.measured().value(), f.limit().value(), inch);
         }
-        message.setText(f.message());
-        say(remedy, f.remedy());
+        message.setText(first(f.message(), inch));
+        say(remedy, first(f.remedy(), inch));
         say(source, f.source() == null ? null : source(f));
-        view.setAccessibleText(f.severity().id() + ": " + f.message() + " " + (f.remedy() == null ? "" : f.remedy()));
+        view.setAccessibleText(f.severity().id() + ": " + message.getText() + " " + remedy.getText());
+    }
+
+    private static String first(String words, boolean inch) {
+        return inch && words != null ? BothSystems.inchFirst(words) : words;
     }
 
     private static void say(Label label, String words) {

@@ -3,6 +3,7 @@ package portwright.app.part;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;
+import portwright.app.doc.Lengths;
 import portwright.app.paint.Fonts;
 import portwright.app.paint.Palette;
 import portwright.app.paint.TextSizes;
@@ -20,6 +21,7 @@ public final class Gauge extends PaintedRegion {
     private final boolean ownLimit;
     private double value;
     private double limit;
+    private boolean inch;
 
     public Gauge(double value, double limit, String unit, Severity severity, boolean ownLimit) {
         this.unit = unit;
@@ -27,14 +29,15 @@ public final class Gauge extends PaintedRegion {
         this.ownLimit = ownLimit;
         setMinHeight(44);
         setPrefHeight(44);
-        show(value, limit);
+        show(value, limit, false);
     }
 
     /** Shows other numbers. */
-    void show(double newValue, double newLimit) {
-        if (value != newValue || limit != newLimit) {
+    void show(double newValue, double newLimit, boolean inInches) {
+        if (value != newValue || limit != newLimit || inch != inInches) {
             value = newValue;
             limit = newLimit;
+            inch = inInches;
             setAccessibleText(number(value) + ", limit " + number(limit));
             repaint();
         }
@@ -46,6 +49,9 @@ public final class Gauge extends PaintedRegion {
     }
 
     private String number(double v) {
+        if (inch && "mm".equals(unit)) {
+            return Lengths.decimalInch(v, value, limit);
+        }
         double a = Math.abs(v);
         String n = "1".equals(unit)
                 ? Format.plain(v, 2)

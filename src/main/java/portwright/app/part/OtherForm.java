@@ -20,6 +20,7 @@ final class OtherForm extends HBox {
         or.getStyleClass().add("field-name");
         or.setMinWidth(86);
         words.getStyleClass().add("computed-text");
+        words.setMinWidth(USE_PREF_SIZE);
         HBox box = new HBox(words);
         box.getStyleClass().addAll("field", "computed");
         box.setAlignment(Pos.CENTER_LEFT);

@@ -1,19 +1,24 @@
 package portwright.app.part;
 
 import java.util.List;
+import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import portwright.app.doc.Document;
 import portwright.app.doc.PlaceModel;
 
-/** A place: right and back, or radius and bearing; on walls right and up. The typed form is kept, the other is shown computed. */
+/** A place: right and back, or radius and bearing; on walls right of the panel's middle and above the floor. The typed form is kept, the other is shown computed. */
 public final class PlaceBox extends VBox {
     private final PlaceModel model;
     private List<FieldBox> boxes = List.of();
+    private final Label edges = new Label();
     private Boolean polar;
 
     public PlaceBox(Document doc, String path, boolean wall) {
         this.model = new PlaceModel(doc, path, wall);
         setSpacing(8);
+        edges.setWrapText(true);
+        edges.setMinHeight(USE_PREF_SIZE);
+        edges.getStyleClass().addAll("muted", "slip-text");
         build();
     }
 
@@ -21,6 +26,10 @@ public final class PlaceBox extends VBox {
         polar = model.polar();
         boxes = model.fields().stream().map(FieldBox::new).toList();
         getChildren().setAll(boxes);
+        edges.setText(model.edges());
+        if (!edges.getText().isEmpty()) {
+            getChildren().add(edges);
+        }
         if (model.canTurn()) {
             getChildren().add(new OtherForm(model));
         }
@@ -32,6 +41,11 @@ public final class PlaceBox extends VBox {
             build();
         }
         boxes.forEach(FieldBox::refresh);
+        String words = model.edges();
+        if (words.isEmpty() == getChildren().contains(edges)) {
+            build();
+        }
+        edges.setText(words);
         getChildren().forEach(n -> {
             if (n instanceof OtherForm o) {
                 o.refresh();

@@ -3,6 +3,7 @@ package portwright.app.part;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.ContentDisplay;
@@ -32,6 +33,7 @@ public final class Tile extends ToggleButton {
     private final Node clear = Sign.CLEAR.draw(14);
     private final String name;
     private double width = WIDE_PX;
+    private Consumer<Sign> onCount = s -> {};
     private StepCount shown;
 
     public Tile(int number, String name) {
@@ -46,6 +48,7 @@ public final class Tile extends ToggleButton {
             Label l = new Label("", s.draw(14));
             l.getStyleClass().add("tile-count");
             l.setGraphicTextGap(4);
+            l.setOnMouseReleased(e -> onCount.accept(s));
             pairs.put(s, l);
             counts.getChildren().add(l);
         }
@@ -64,6 +67,11 @@ public final class Tile extends ToggleButton {
         setPrefSize(width, isSelected() ? 79 : 68);
         setMaxSize(width, isSelected() ? 79 : 68);
         word.setText(width >= BOTH_PX ? number + " " + name : width >= NAME_PX ? name : String.valueOf(number));
+    }
+
+    /** Hears which count was tapped, before the tile itself acts. */
+    public void onCount(Consumer<Sign> hear) {
+        onCount = hear;
     }
 
     /** On a tile of the width given, px, as much of number and name stays as has room. */

@@ -14,7 +14,7 @@ import portwright.app.paint.RulePainter;
 
 /** The small key hints that lie on the board. */
 public final class BoardTools extends Pane {
-    private static final double NARROW_PX = 760;
+    private static final double NARROW_PX = 660;
 
     private final Board board;
     private final List<Label> words = new ArrayList<>();

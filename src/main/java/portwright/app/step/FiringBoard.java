@@ -30,6 +30,7 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
     private Chart chart;
     private int held = -1;
     private double heldC;
+    private double mostC = ForecastPlot.MOST_C;
 
     FiringBoard(Document doc, RecordDesk records) {
         this.doc = doc;
@@ -76,7 +77,7 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
     private void drag(MouseEvent e) {
         if (held >= 0 && chart != null) {
             double t = (chart.bottom() - e.getY()) / (chart.bottom() - chart.top());
-            heldC = Math.rint(Math.max(40, Math.min(ForecastPlot.MOST_C, t * ForecastPlot.MOST_C)) / 5) * 5;
+            heldC = Math.max(40, Math.min(ForecastPlot.MOST_C, t * mostC));
             repaint();
         }
     }
@@ -87,7 +88,8 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
         }
         int step = held;
         held = -1;
-        String to = FiringWords.temperature(heldC, Moves.units(doc.text()));
+        String typed = doc.text().get("firing.steps[" + step + "].to").orElse("");
+        String to = FiringWords.temperature(heldC, typed, Moves.units(doc.text()));
         doc.edit("step " + (step + 1) + " to " + to, t -> t.setText("firing.steps[" + step + "].to", to));
         repaint();
     }
@@ -132,8 +134,8 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
         double width = w - 76 - 30;
         double top = beside(g, p, w) + 26;
         double bottom = low ? 84 : 270;
-        chart = new Chart(
-                g, p, 76, top, width, Math.max(60, h - top - bottom), 0, hours, 0, ForecastPlot.MOST_C, false);
+        mostC = ForecastPlot.topC(f);
+        chart = new Chart(g, p, 76, top, width, Math.max(60, h - top - bottom), 0, hours, 0, mostC, false);
         Places places = new Places();
         ForecastPlot plot = new ForecastPlot(g, p, chart, rows(), places);
         plot.curves(f, hours);

@@ -12,6 +12,7 @@ import portwright.app.paint.Fonts;
 import portwright.app.paint.Palette;
 import portwright.app.paint.Say;
 import portwright.app.paint.TextSizes;
+import portwright.calc.firing.Ending;
 import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Forecast;
 import portwright.calc.firing.Sample;
@@ -21,8 +22,11 @@ import portwright.review.StepRow;
 
 /** Temperature over the firing: forecast with its band, times of gas, stall lines, a peg at the end of each step. */
 final class ForecastPlot {
-    /** Top of the temperature axis, °C. */
+    /** Top of the temperature axis where no stall lies above it, °C; also the hottest goal that the hand can pull to. */
     static final double MOST_C = 1400;
+
+    /** No brick of such a kiln lives to see what lies higher, °C. */
+    private static final double HIGHEST_C = 1600;
 
     private static final double ZERO_C = 273.15;
     private static final double PEG_PX = 9;
@@ -41,10 +45,22 @@ final class ForecastPlot {
         this.rows = rows;
     }
 
+    /** Top of the axis that shows both stalls of a forecast where they lie, °C. */
+    static double topC(Forecast f) {
+        double most = MOST_C;
+        for (double k : new double[] {f.stallAllK(), f.stallElectricK()}) {
+            double c = k - ZERO_C;
+            if (c <= HIGHEST_C - 1) {
+                most = Math.max(most, Math.ceil((c + 20) / 100) * 100);
+            }
+        }
+        return Math.min(HIGHEST_C, most);
+    }
+
     /** Everything under the pegs. */
     void curves(Forecast f, double hours) {
         gas();
-        for (int c = 0; c <= MOST_C; c += 200) {
+        for (int c = 0; c <= chart.maxY(); c += 200) {
             chart.gridY(c, String.valueOf(c));
         }
         hours(chart, hours);
@@ -103,7 +119,7 @@ final class ForecastPlot {
     private void stalls(double allC, double electricC) {
         boolean all = stallLine(allC);
         boolean electric = stallLine(electricC);
-        boolean same = Math.abs(allC - electricC) < 1 || allC > MOST_C && electricC > MOST_C;
+        boolean same = Math.abs(allC - electricC) < 1 || allC > chart.maxY() && electricC > chart.maxY();
         boolean close = Math.abs(chart.y(allC) - chart.y(electricC)) < 36;
         if (all && electric && same) {
             say(allC, degrees(allC) + ", with or without gas");
@@ -119,25 +135,24 @@ final class ForecastPlot {
         }
     }
 
-    /** No brick lives to see what lies over the chart. */
-    private static String degrees(double c) {
-        return c > MOST_C ? "over " + Math.round(MOST_C) + " °C" : Math.round(c) + " °C";
+    private String degrees(double c) {
+        return c > chart.maxY() ? "over " + Math.round(chart.maxY()) + " °C" : Math.round(c) + " °C";
     }
 
     private boolean stallLine(double c) {
         if (!Double.isFinite(c) || c < 100) {
             return false;
         }
-        if (c <= MOST_C) {
+        if (c <= chart.maxY()) {
             chart.line(List.of(new Pt(chart.minX(), c), new Pt(chart.maxX(), c)), Ink.OXBLOOD, 2, 14, 6);
         }
         return true;
     }
 
     private void say(double c, String words) {
-        String line = (c > MOST_C ? "↑ stall " : "stall ") + words;
+        String line = (c > chart.maxY() ? "↑ stall " : "stall ") + words;
         double x = chart.left() + 12;
-        double y = c > MOST_C ? chart.top() + 14 : chart.y(c) + 15;
+        double y = c > chart.maxY() ? chart.top() + 14 : chart.y(c) + 15;
         chart.say(line, x, y, 13, true, Ink.OXBLOOD, TextAlignment.LEFT, VPos.CENTER, true);
         places.name(x, y - 9, TextSizes.width(line, Fonts.bold(13)), 18);
     }
@@ -163,7 +178,7 @@ final class ForecastPlot {
             at += r.hours();
             boolean mine = held == r.index();
             String head = r.stalled()
-                    ? r.goal() + ": stalls"
+                    ? r.goal() + (r.ending() == Ending.FALLS ? ": falls" : ": stalls")
                     : r.goal() + (r.atmosphere() == null ? "" : " · " + r.atmosphere());
             String tail = mine ? Math.round(heldC) + " °C" : hm(at) + " · " + Math.round(r.endC()) + " °C";
             words(head, tail, chart.x(at), chart.y(mine ? heldC : r.endC()), r.stalled());

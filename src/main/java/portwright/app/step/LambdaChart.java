@@ -3,6 +3,7 @@ package portwright.app.step;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.DoubleStream;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;
@@ -22,6 +23,7 @@ final class LambdaChart {
     private final GraphicsContext g;
     private final Palette p;
     private final Extras.Gas gas;
+    private final List<double[]> names = new ArrayList<>();
 
     LambdaChart(GraphicsContext g, Palette p, Extras.Gas gas) {
         this.g = g;
@@ -85,7 +87,11 @@ final class LambdaChart {
         name(c, on, "gas-on", Ink.COBALT, 0.695, TextAlignment.RIGHT);
         name(c, on, Math.round(gas.onK() - 273.15) + " °C", Ink.COBALT, 0.64, TextAlignment.RIGHT);
         name(c, mid, Math.round(gas.topK() - 273.15) + " °C", Ink.INK, 0.70, TextAlignment.LEFT);
-        name(c, low, "band 5–95 %", Ink.INK2, 1.08, TextAlignment.LEFT);
+        double bandPx = TextSizes.width("band 5–95 %", Fonts.bold(13)) + 20;
+        DoubleStream.of(1.08, 0.9, 0.75, 0.66)
+                .filter(at -> c.x(xAt(low, at)) + bandPx < c.right())
+                .findFirst()
+                .ifPresent(at -> name(c, low, "band 5–95 %", Ink.INK2, at, TextAlignment.LEFT));
         c.unclip();
         c.frame();
         for (double v = 0.6; v < 1.41; v += 0.1) {
@@ -104,21 +110,47 @@ final class LambdaChart {
         }
         levels(c);
         travel(c, least, most);
-        readOut(c, mid, least, most, pointed);
+        Places places = new Places();
+        for (List<Pt> line : List.of(mid, on, low, high)) {
+            curve(c, line, places);
+        }
+        names.forEach(n -> places.name(n[0], n[1], n[2], n[3]));
+        new LambdaReadOut(g, p, gas).paint(c, mid, least, most, pointed, places);
     }
 
-    private static void name(Chart c, List<Pt> line, String words, Ink ink, double atY, TextAlignment align) {
+    /** Where a curve runs, every few pixels. */
+    private static void curve(Chart c, List<Pt> line, Places places) {
+        for (int i = 1; i < line.size(); i++) {
+            double ax = c.x(line.get(i - 1).x());
+            double ay = c.y(line.get(i - 1).y());
+            double bx = c.x(line.get(i).x());
+            double by = c.y(line.get(i).y());
+            double parts = Math.ceil(Math.hypot(bx - ax, by - ay) / 6);
+            for (int k = 0; k <= parts; k++) {
+                places.curve(ax + (bx - ax) * k / parts, ay + (by - ay) * k / parts);
+            }
+        }
+    }
+
+    /** Where a curve passes a height; infinite where it does not. */
+    private static double xAt(List<Pt> line, double y) {
         for (int i = 1; i < line.size(); i++) {
             Pt a = line.get(i - 1);
             Pt b = line.get(i);
-            if (Double.isFinite(a.y()) && Double.isFinite(b.y()) && a.y() <= atY && b.y() > atY) {
-                double px = c.x(a.x() + (atY - a.y()) / (b.y() - a.y()) * (b.x() - a.x()));
-                double tx = align == TextAlignment.RIGHT ? px - 12 : px + 14;
-                if (tx > c.left() + 10 && tx < c.right() - 10) {
-                    c.say(words, tx, c.y(atY), 13, ink != Ink.INK2, ink, align, VPos.CENTER, true);
-                }
-                return;
+            if (Double.isFinite(a.y()) && Double.isFinite(b.y()) && a.y() <= y && b.y() > y) {
+                return a.x() + (y - a.y()) / (b.y() - a.y()) * (b.x() - a.x());
             }
+        }
+        return Double.POSITIVE_INFINITY;
+    }
+
+    private void name(Chart c, List<Pt> line, String words, Ink ink, double atY, TextAlignment align) {
+        double px = c.x(xAt(line, atY));
+        double tx = align == TextAlignment.RIGHT ? px - 12 : px + 14;
+        if (tx > c.left() + 10 && tx < c.right() - 10) {
+            c.say(words, tx, c.y(atY), 13, ink != Ink.INK2, ink, align, VPos.CENTER, true);
+            double w = TextSizes.width(words, Fonts.bold(13));
+            names.add(new double[] {align == TextAlignment.RIGHT ? tx - w : tx, c.y(atY) - 9, w, 18});
         }
     }
 
@@ -235,59 +267,5 @@ final class LambdaChart {
                 TextAlignment.CENTER,
                 VPos.CENTER,
                 false);
-    }
-
-    private void readOut(Chart c, List<Pt> mid, double least, double most, Double pointed) {
-        double open = gas.open() * 100;
-        if (pointed != null && pointed > c.left() && pointed < c.right()) {
-            open = least + (pointed - c.left()) / (c.right() - c.left()) * (most - least);
-        }
-        boolean inside = open >= least && open <= most;
-        double at = Math.max(least, Math.min(most, open));
-        Double lambda = null;
-        for (int i = 1; i < mid.size(); i++) {
-            if (mid.get(i - 1).x() <= open
-                    && mid.get(i).x() >= open
-                    && Double.isFinite(mid.get(i - 1).y())) {
-                double t = (open - mid.get(i - 1).x())
-                        / (mid.get(i).x() - mid.get(i - 1).x());
-                lambda = mid.get(i - 1).y()
-                        + t * (mid.get(i).y() - mid.get(i - 1).y());
-            }
-        }
-        g.setStroke(p.of(Ink.COBALT));
-        g.setLineWidth(2.4);
-        g.setLineDashes();
-        double x = c.x(at);
-        g.strokeLine(x, c.top(), x, c.bottom());
-        g.setFill(p.of(Ink.COBALT));
-        g.fillPolygon(
-                new double[] {x - 7, x + 7, x}, new double[] {c.bottom() + 2, c.bottom() + 2, c.bottom() + 12}, 3);
-        if (lambda == null) {
-            return;
-        }
-        double y = Math.max(c.top(), Math.min(c.bottom(), c.y(lambda)));
-        if (inside && lambda >= 0.6 && lambda <= 1.4) {
-            g.setFill(p.of(Ink.PAPER));
-            g.fillOval(x - 8, y - 8, 16, 16);
-            g.setLineWidth(3);
-            g.strokeOval(x - 8, y - 8, 16, 16);
-        }
-        String head = String.format(Locale.ROOT, "lambda %.2f", lambda);
-        String tail = AtmosphereLevel.of(Math.max(0, lambda)).id() + " · " + Math.round(open) + " % open · "
-                + String.format(
-                        Locale.ROOT,
-                        "%.1f mm",
-                        gas.plate().travelFor(Math.max(0.0001, Math.min(1, open / 100))) * 1000);
-        double bw = Math.max(TextSizes.width(head, Fonts.bold(17)), TextSizes.width(tail, Fonts.sans(13))) + 26;
-        double bx = x - bw - 12 > c.left() + 4 ? x - bw - 12 : x + 14;
-        bx = Math.max(c.left() + 4, Math.min(c.right() - bw - 4, bx));
-        double by = Math.max(c.top() + 8, Math.min(c.bottom() - 76, y - 130));
-        g.setFill(p.of(Ink.PAPER));
-        g.fillRoundRect(bx, by, bw, 62, 8, 8);
-        g.setLineWidth(1.8);
-        g.strokeRoundRect(bx, by, bw, 62, 8, 8);
-        Say.left(g, p, head, bx + 13, by + 27, 17, true, Ink.INK);
-        Say.left(g, p, tail, bx + 13, by + 48, 13, false, Ink.INK);
     }
 }

@@ -13,6 +13,8 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import portwright.app.doc.Document;
+import portwright.app.doc.FreshDesign;
+import portwright.app.doc.HomeFolder;
 import portwright.app.doc.PaperModel;
 import portwright.app.part.CorrectionGauge;
 import portwright.app.part.FormView;
@@ -30,6 +32,7 @@ public final class PaperStep implements StepView {
 
     private final Document doc;
     private final PaperModel model;
+    private final HomeFolder home;
     private final PaperBoard board;
     private final VBox side = new VBox(10);
     private final VBox messages = new VBox(8);
@@ -45,15 +48,16 @@ public final class PaperStep implements StepView {
     private final Button print = big("Print at 100 %", false);
     private final Button card = big("Save card", false);
 
-    public PaperStep(Document doc, PaperModel model) {
+    public PaperStep(Document doc, PaperModel model, HomeFolder home) {
         this.doc = doc;
+        this.home = home;
         this.model = model;
         board = new PaperBoard(model);
         progress = new WorkBar("Laying out the pages", "Lay the pages out", this::cancel, model::make);
         gauge = new CorrectionGauge(model);
         across = new PlainField("across", model.across(), t -> model.measured(true, t), () -> factor(true));
         down = new PlainField("down", model.down(), t -> model.measured(false, t), () -> factor(false));
-        paper = new PlainField("paper", model.paper(), model::paper, () -> "");
+        paper = new PlainField("paper", model.choice().paper(), model::paper, () -> "");
         sheets.getStyleClass().addAll("muted", "slip-text");
         sheets.setWrapText(true);
         VBox options = FormView.ticket(
@@ -63,10 +67,18 @@ public final class PaperStep implements StepView {
                 choice(
                         "parts",
                         List.of("all", "floor", "lid", "wall"),
+                        List.of(
+                                        SheetOptions.Part.ALL,
+                                        SheetOptions.Part.FLOOR,
+                                        SheetOptions.Part.LID,
+                                        SheetOptions.Part.WALL)
+                                .indexOf(model.choice().part()),
                         v -> model.part(SheetOptions.Part.valueOf(v.toUpperCase(java.util.Locale.ROOT)))),
                 choice(
                         "faces",
                         List.of("both", CHAMBER_SIDE, OUTER_SIDE),
+                        List.of(SheetOptions.Side.BOTH, SheetOptions.Side.HOT, SheetOptions.Side.COLD)
+                                .indexOf(model.choice().face()),
                         v -> model.face(
                                 v.equals(CHAMBER_SIDE)
                                         ? SheetOptions.Side.HOT
@@ -106,13 +118,13 @@ public final class PaperStep implements StepView {
         return b;
     }
 
-    private static Node choice(String label, List<String> words, java.util.function.Consumer<String> take) {
+    private static Node choice(String label, List<String> words, int chosen, java.util.function.Consumer<String> take) {
         Label name = new Label(label);
         name.getStyleClass().add("field-name");
         name.setMinWidth(86);
         ComboBox<String> box = new ComboBox<>();
         box.getItems().setAll(words);
-        box.setValue(words.get(0));
+        box.setValue(words.get(chosen));
         box.getStyleClass().add("choice");
         box.setMaxWidth(Double.MAX_VALUE);
         box.setAccessibleText(label);
@@ -147,6 +159,7 @@ public final class PaperStep implements StepView {
     }
 
     private void heard() {
+        model.choice().keep(home);
         calledOff &= !model.running();
         allow();
         board.repaint();
@@ -183,7 +196,8 @@ public final class PaperStep implements StepView {
     private File ask(String title, String name) {
         FileChooser c = new FileChooser();
         c.setTitle(title);
-        c.setInitialFileName(name);
+        c.setInitialFileName(FreshDesign.stem(doc.text().get("title").orElse("")) + "-" + name);
+        c.setInitialDirectory(home.lastFolder().toFile());
         c.getExtensionFilters().add(new FileChooser.ExtensionFilter("PDF", "*.pdf"));
         return c.showSaveDialog(board.getScene().getWindow());
     }
@@ -229,7 +243,7 @@ public final class PaperStep implements StepView {
         TruePrint.Refusal no = TruePrint.print(
                 board.getScene().getWindow(),
                 doc.text().get("title").orElse("template"),
-                Paper.parse(model.paper()),
+                Paper.parse(model.choice().paper()),
                 model.pages().print().pictures());
         if (no != null) {
             messages.getChildren().add(0, SlipView.caution(no.head(), no.words()));
@@ -255,7 +269,7 @@ public final class PaperStep implements StepView {
         if (change == Document.Change.ENTRY) {
             giveUp(across, PaperModel.ACROSS, model.across());
             giveUp(down, PaperModel.DOWN, model.down());
-            giveUp(paper, PaperModel.PAPER, model.paper());
+            giveUp(paper, PaperModel.PAPER, model.choice().paper());
         }
         allow();
         board.repaint();

@@ -2,6 +2,7 @@ package portwright.app.step;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** What stands on a chart already, so that words dodge it. */
 final class Places {
@@ -18,6 +19,15 @@ final class Places {
     /** A point of a curve: words go over it only where there is no other place. */
     void curve(double x, double y) {
         soft.add(new double[] {x - CURVE_PX, y - CURVE_PX, 2 * CURVE_PX, 2 * CURVE_PX});
+    }
+
+    /** The first of a list of upper left corners where a box covers nothing; null where none is. */
+    double[] free(List<double[]> corners, double w, double h) {
+        return corners.stream()
+                .filter(at ->
+                        Stream.concat(firm.stream(), soft.stream()).noneMatch(t -> meet(t, at[0] - 4, at[1], w + 8, h)))
+                .findFirst()
+                .orElse(null);
     }
 
     /** The first of a list of upper left corners where a box is free; else the first that only covers a curve; null where none is. */

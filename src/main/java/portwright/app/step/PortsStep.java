@@ -22,6 +22,8 @@ import portwright.app.doc.KilnCatalog;
 import portwright.app.doc.Parts;
 import portwright.app.doc.Picture;
 import portwright.app.doc.RegionWords;
+import portwright.app.paint.Fonts;
+import portwright.app.paint.TextSizes;
 import portwright.app.part.FieldBox;
 import portwright.app.part.FormView;
 import portwright.app.part.PlaceBox;
@@ -30,6 +32,9 @@ import portwright.model.On;
 
 /** Ports step: the ticket of the chosen port, or the list of ports. */
 public final class PortsStep implements StepView {
+    /** What a row of the list holds in the narrowest side, px. */
+    private static final double ROW_PX = 220;
+
     private final Board board;
     private final Document doc;
     private final VBox holder = new Steady(0);
@@ -68,13 +73,7 @@ public final class PortsStep implements StepView {
             String path = Parts.path(doc.text(), name);
             String on = doc.text().get(path + ".on").orElse("");
             String d = doc.text().get(path + ".diameter").orElse("");
-            Label where = new Label("in the " + on + " · " + d);
-            where.getStyleClass().addAll("muted", "slip-text");
-            Region spring = new Region();
-            HBox.setHgrow(spring, Priority.ALWAYS);
-            Label word = new Label(name);
-            HBox line = new HBox(6, dot(path), word, spring, where);
-            line.setAlignment(Pos.CENTER_LEFT);
+            HBox line = row(path, name, on + " · " + d);
             Button row = new Button();
             row.getStyleClass().setAll("part-row");
             row.setGraphic(line);
@@ -87,6 +86,20 @@ public final class PortsStep implements StepView {
         FlowPane buttons = new FlowPane(8, 8, act("New port  N", "new"));
         VBox ports = FormView.ticket("Ports", Parts.names(doc.text(), "ports").size() + " holes", rows, buttons);
         return new VBox(10, ports, proposals);
+    }
+
+    /** Name at the left, place and hole at the right; under each other where one line is too short. */
+    private HBox row(String path, String name, String what) {
+        Label word = new Label(name);
+        Label where = new Label(what);
+        where.getStyleClass().addAll("muted", "slip-text");
+        boolean one = TextSizes.width(name, Fonts.sans(14)) + TextSizes.width(what, Fonts.sans(13)) < ROW_PX;
+        Region spring = new Region();
+        HBox.setHgrow(spring, Priority.ALWAYS);
+        HBox line =
+                one ? new HBox(6, dot(path), word, spring, where) : new HBox(6, dot(path), new VBox(1, word, where));
+        line.setAlignment(Pos.CENTER_LEFT);
+        return line;
     }
 
     private void choose(String name, String on) {
@@ -150,7 +163,8 @@ public final class PortsStep implements StepView {
         Label l = line("");
         Label room = line(RegionWords.LONGEST);
         room.setVisible(false);
-        Runnable show = () -> l.setText(RegionWords.of(board.region()));
+        Runnable show =
+                () -> l.setText(RegionWords.of(board.region(), doc.design().units()));
         refreshers.add(show);
         show.run();
         return new StackPane(room, l);

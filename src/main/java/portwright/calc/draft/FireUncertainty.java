@@ -3,6 +3,7 @@ package portwright.calc.draft;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.concurrent.CancellationException;
 import portwright.calc.combustion.Air;
 import portwright.calc.combustion.Equilibrium;
 import portwright.calc.combustion.Fuel;
@@ -52,7 +53,7 @@ public final class FireUncertainty {
         neutral = new double[draws];
     }
 
-    /** The band of one state. */
+    /** The band of one state; an interrupted thread ends it with a {@link CancellationException}. */
     public FireBand of(DraftCase kiln) {
         if (solver == null) {
             solver = new DraftSolver(kiln);
@@ -62,6 +63,9 @@ public final class FireUncertainty {
         DraftCase base = spread.leak() > 0 ? kiln : withLeaks(kiln);
         Fuel fuel = burning(kiln);
         for (int n = 0; n < draws; n++) {
+            if (Thread.currentThread().isInterrupted()) {
+                throw new CancellationException("the band was called off");
+            }
             solver.set(base);
             double kelvin = draw(n, base);
             solver.solve();

@@ -28,6 +28,16 @@ public record FiringRun(
         return samples.get(samples.size() - 1).timeS();
     }
 
+    /** The last step that was begun: of a firing that is given up, the one that is not reached. */
+    public StepResult last() {
+        return steps.get(steps.size() - 1);
+    }
+
+    /** Where it ends or is given up, K: not its hottest where the last step falls. */
+    public double endK() {
+        return last().endK();
+    }
+
     public double topK() {
         return samples.stream().mapToDouble(Sample::chamberK).max().orElseThrow();
     }

@@ -2,12 +2,14 @@ package portwright.calc.firing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CancellationException;
 
 /**
  * Runs the steps of a firing through the heat balance.
  *
  * <p>Energy balances to 1e-3 over any firing (to rounding, in fact: the scheme is conservative). The controller is ideal:
- * it gives exactly the power that follows the rate, between nothing and all there is.
+ * it gives exactly the power that follows the rate, between nothing and all there is. An interrupted thread ends its run
+ * with a {@link CancellationException}.
  */
 public final class Simulation {
     /** Shortest time step toward the end of a ramp, s. */
@@ -116,6 +118,9 @@ public final class Simulation {
             sample(index, flow, 0);
         }
         while (!done && !stalled && !tooLong) {
+            if (Thread.currentThread().isInterrupted()) {
+                throw new CancellationException("the firing was called off");
+            }
             double t = balance.chamberK();
             double dt = Math.min(numerics.stepS(), holdS - (timeS - beginS));
             dt = Math.min(dt, nextSampleS() - timeS);

@@ -29,6 +29,14 @@ public record StepResult(
         double fuelKg,
         double fuelNetJ,
         double endClimbKPerS) {
+    private static final double FELL_K = 1;
+
+    /** How it ends; where, is {@link #endK()}. */
+    public Ending ending() {
+        return reached
+                ? Ending.REACHED
+                : !stalled ? Ending.TOO_LONG : endK < startK - FELL_K ? Ending.FALLS : Ending.CLIMB_ENDS;
+    }
 
     public double seconds() {
         return endS - startS;

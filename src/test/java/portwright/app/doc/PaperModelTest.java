@@ -29,7 +29,7 @@ class PaperModelTest {
         try (CheckDesk desk = new CheckDesk(new RuleBook(LimitTable.load()), window::add)) {
             DesignText text = Starters.find("hexagon-27cm").orElseThrow();
             Document doc = new Document(text, text.read().design(), desk);
-            PaperModel model = new PaperModel(doc, window::add);
+            PaperModel model = new PaperModel(doc, PaperChoice.USUAL, window::add);
             doc.start();
             until(() -> !doc.checking());
             assertThat(model.fresh()).isFalse();

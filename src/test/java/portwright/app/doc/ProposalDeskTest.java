@@ -23,7 +23,7 @@ class ProposalDeskTest {
         assertThat(desk.found().best()).isNotEmpty();
         assertThat(desk.outlook(0))
                 .startsWith("Drilled by hand (")
-                .contains("inside every limit that forbids drilling");
+                .contains("no hole at a place that forbids drilling or lighting");
         int ports = doc.design().ports().size();
         assertThat(desk.take(desk.found().best().get(0))).isEmpty();
         assertThat(doc.design().ports()).hasSize(ports);

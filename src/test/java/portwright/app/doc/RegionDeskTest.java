@@ -8,6 +8,7 @@ import org.junit.jupiter.api.Test;
 import portwright.app.doc.RegionDesk.Region;
 import portwright.geometry.FeasibleRegion.Piece;
 import portwright.geometry.Pt;
+import portwright.model.UnitSystem;
 
 class RegionDeskTest {
     private final Deque<Runnable> work = new ArrayDeque<>();
@@ -45,7 +46,8 @@ class RegionDeskTest {
         assertThat(holds(desk.region(), new Pt(-2 * 25.4, -2 * 25.4))).isTrue();
         assertThat(holds(desk.region(), new Pt(2 * 25.4, 2 * 25.4))).isFalse();
         assertThat(holds(desk.region(), new Pt(0, 300))).isFalse();
-        assertThat(RegionWords.of(desk.region())).contains("cm² of clear floor");
+        assertThat(RegionWords.of(desk.region(), doc.design().units()))
+                .contains(doc.design().units() == UnitSystem.INCH ? " in² of clear floor" : " cm² of clear floor");
     }
 
     @Test
@@ -99,6 +101,6 @@ class RegionDeskTest {
         desk.changed();
         run();
         assertThat(desk.region().pieces()).isEmpty();
-        assertThat(RegionWords.of(desk.region())).startsWith("No place of the floor");
+        assertThat(RegionWords.of(desk.region(), doc.design().units())).startsWith("No place of the floor");
     }
 }

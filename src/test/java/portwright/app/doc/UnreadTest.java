@@ -141,7 +141,7 @@ class UnreadTest {
 
     @Test
     void aBarThatCannotBeReadHoldsThePaperBack() {
-        PaperModel model = new PaperModel(doc, Runnable::run);
+        PaperModel model = new PaperModel(doc, PaperChoice.USUAL, Runnable::run);
         try {
             assertThat(model.measured(true, "100 kg")).isNotNull();
             assertThat(FindingOrder.count(doc, Step.PAPER).unread()).isEqualTo(1);

@@ -63,7 +63,7 @@ public final class FiringReach implements Rule {
                 new Measure(last.endK() - ZERO_C, "°C"),
                 null,
                 "Step " + (last.index() + 1) + (nominal ? " does not reach " : " may not reach ") + goal
-                        + ": the climb ends near " + Format.plain(last.endK() - ZERO_C, 0) + " °C"
+                        + ": " + last.ending().words() + " near " + Format.plain(last.endK() - ZERO_C, 0) + " °C"
                         + (nominal ? "." : " where the brick conducts 20 % more than tabled."),
                 "Renew the elements, thicken lid and floor, fire a smaller load, or let the elements help at a larger share while gas burns, which wears them.",
                 SOURCE,

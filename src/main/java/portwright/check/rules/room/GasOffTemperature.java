@@ -55,6 +55,7 @@ public final class GasOffTemperature implements Rule {
             if (!review.firing().forecast().known()) {
                 out.lacks(this, review.firing().forecast().lacking());
             }
+            Unstated.steps(this, review, out);
             heatStops(review, out);
         }
     }

@@ -45,6 +45,7 @@ public final class GasOnTemperature implements Rule {
         if (!review.firing().forecast().known()) {
             out.lacks(this, review.firing().forecast().lacking());
         }
+        Unstated.steps(this, review, out);
         probe(review, limits, out);
         openings.forEach(s -> opening(review, limits, out, s));
     }

@@ -9,6 +9,7 @@ import portwright.model.Room;
 import portwright.model.Supply;
 import portwright.review.BurnerGas;
 import portwright.review.Review;
+import portwright.review.UnstatedSteps;
 
 /**
  * Inputs that are computed with a usual value where the design gives none, though the true one may be worse: the rules that turn on them then count
@@ -57,6 +58,15 @@ final class Unstated {
     /** The time that gas burns, where no forecast gives it: the figure that was computed with a slow climb may be too short. */
     static void gasTime(Rule rule, Review review, Findings out) {
         List<String> fields = review.supply().timeUnproven();
+        if (!fields.isEmpty()) {
+            out.lacks(rule, fields.toArray(String[]::new));
+        }
+        steps(rule, review, out);
+    }
+
+    /** Elements and ports of the steps up to the last gas: with less power or open ports the chamber is colder and the climb longer than forecast. */
+    static void steps(Rule rule, Review review, Findings out) {
+        List<String> fields = UnstatedSteps.fields(review.design());
         if (!fields.isEmpty()) {
             out.lacks(rule, fields.toArray(String[]::new));
         }

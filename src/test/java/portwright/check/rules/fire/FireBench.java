@@ -67,6 +67,7 @@ final class FireBench {
                 null,
                 heat,
                 null,
+                true,
                 null,
                 level));
         return this;

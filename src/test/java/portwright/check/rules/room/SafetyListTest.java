@@ -19,6 +19,7 @@ import portwright.check.rules.RuleBook;
 import portwright.check.rules.RuleBook.Section;
 import portwright.data.Caution;
 import portwright.data.Table;
+import portwright.source.Standing;
 
 /** The list of hazards, the rules and SAFETY.md say the same. */
 class SafetyListTest {
@@ -103,6 +104,37 @@ class SafetyListTest {
                             .contains(c.source().standing().words());
                     c.rules().forEach(r -> assertThat(l).contains("`" + r + "`"));
                 });
+            }
+        }
+    }
+
+    /** How each hazard is known: worked out is not published, however well its premises are read. */
+    private static final Map<String, Standing> KNOWN = Map.of(
+            "read", Standing.PUBLISHED,
+            "secondary", Standing.PUBLISHED,
+            "derived", Standing.JUDGEMENT,
+            "memory", Standing.MEMORY,
+            "practice", Standing.PRACTICE);
+
+    /** Severity, standing and figures are those that the hazards were collected with, see the head of the table. */
+    @Test
+    void nothingIsDressedUpAndNoFigureIsLost() throws IOException {
+        Map<String, Caution> byId = ALL.stream().collect(Collectors.toMap(Caution::id, c -> c));
+        List<Table.Row> rows =
+                Table.resource("/portwright/check/hazards_known.csv").rows();
+        assertThat(rows).hasSameSizeAs(ALL);
+        List<String> page = Files.readAllLines(Path.of("SAFETY.md"));
+        for (Table.Row r : rows) {
+            String id = r.text("id");
+            Caution c = byId.get(id);
+            assertThat(c.severity()).as(id).isEqualTo(r.text("severity"));
+            assertThat(c.source().standing()).as(id).isEqualTo(KNOWN.get(r.text("known")));
+            String line = page.stream()
+                    .filter(l -> l.startsWith("- **" + id + " "))
+                    .findFirst()
+                    .orElseThrow();
+            for (String figure : r.text("figures", "").split(";")) {
+                assertThat(line).as(id).contains(figure);
             }
         }
     }

@@ -45,7 +45,9 @@ final class TestDesigns {
                         + "\"flameSafety\":{\"closes\":\"20 s\"}} ; burners[1].pressure=\"11 inH2O\" ; burners[1].head=\"venturi\" ; "
                         + "burners[1].flameSafety={\"closes\":\"20 s\"} ; "
                         + "room.place=\"outdoors\" ; room.ceiling=\"none\" ; kiln.fittings[0].at=[\"0 in\",\"2 in\"] ; "
-                        + "kiln.fittings[2].at=[\"0 in\",\"15 in\"]");
+                        + "kiln.fittings[2].at=[\"0 in\",\"15 in\"] ; "
+                        + "firing.steps[0].elements=\"controller\" ; firing.steps[0].ports=\"plugged\" ; "
+                        + "firing.steps[2].elements=\"controller\" ; firing.steps[3].elements=\"controller\"");
     }
 
     /** The same in a studio with flue gas led outdoors and a hood that is large enough. */

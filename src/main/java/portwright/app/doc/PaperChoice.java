@@ -1,0 +1,50 @@
+package portwright.app.doc;
+
+import java.util.Arrays;
+import java.util.Properties;
+import portwright.sheet.Paper;
+import portwright.sheet.SheetOptions;
+
+/**
+ * What is printed on: paper, parts, faces. Kept in the user's folder from one start to the next.
+ *
+ * @param paper its name
+ */
+public record PaperChoice(String paper, SheetOptions.Part part, SheetOptions.Side face) {
+    /** What nobody has chosen yet. */
+    public static final PaperChoice USUAL = new PaperChoice("a4", SheetOptions.Part.ALL, SheetOptions.Side.BOTH);
+
+    private static final String PAPER = "paper";
+    private static final String PART = "paper.parts";
+    private static final String FACE = "paper.faces";
+
+    /** What was chosen last; what cannot be read is the usual. */
+    public static PaperChoice of(HomeFolder home) {
+        Properties p = home.settings();
+        return new PaperChoice(
+                paper(p.getProperty(PAPER, USUAL.paper())),
+                word(SheetOptions.Part.values(), p.getProperty(PART), USUAL.part()),
+                word(SheetOptions.Side.values(), p.getProperty(FACE), USUAL.face()));
+    }
+
+    private static String paper(String name) {
+        try {
+            return Paper.parse(name).name();
+        } catch (IllegalArgumentException e) {
+            return USUAL.paper();
+        }
+    }
+
+    private static <E extends Enum<E>> E word(E[] all, String name, E usual) {
+        return Arrays.stream(all).filter(e -> e.name().equals(name)).findFirst().orElse(usual);
+    }
+
+    /** Keeps it for the next start. */
+    public void keep(HomeFolder home) {
+        if (!equals(of(home))) {
+            home.set(PAPER, paper);
+            home.set(PART, part.name());
+            home.set(FACE, face.name());
+        }
+    }
+}

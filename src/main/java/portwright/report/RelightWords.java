@@ -1,0 +1,81 @@
+package portwright.report;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import portwright.calc.firing.OpenSpell;
+import portwright.calc.firing.Relight;
+import portwright.data.SafetyNumber;
+import portwright.review.Review;
+import portwright.units.Format;
+
+/** What lighting again after a lost flame costs in degrees, and whether gas may then be lit. */
+public final class RelightWords {
+    private static final double ZERO_C = 273.15;
+
+    private RelightWords() {}
+
+    static List<ReportLine> lines(Review review) {
+        List<Relight> all = review.firing().relights();
+        if (all.isEmpty()) {
+            return List.of();
+        }
+        Relight hot = Relight.hottest(all);
+        Relight cold = Relight.coldest(all);
+        return List.of(
+                new ReportLine(
+                        "to light again",
+                        "after a lost flame in step " + (hot.step() + 1) + " at " + n(hot.fromK() - ZERO_C)
+                                + " °C, " + n(OpenSpell.seconds() / 60) + " min with ports open and plate off: expect "
+                                + drop(hot)),
+                new ReportLine(
+                        "",
+                        "Coldest: step " + (cold.step() + 1) + " from " + n(cold.fromK() - ZERO_C) + " to "
+                                + n(cold.offK() - ZERO_C) + " °C, elements off; "
+                                + (allowed(cold)
+                                        ? "over the " + n(limitC()) + " °C that the card asks for"
+                                        : "UNDER the " + n(limitC())
+                                                + " °C that the card asks for: heat by electricity before lighting")));
+    }
+
+    /** For the card; empty without gas or forecast. */
+    public static String card(Review review) {
+        if (review.firing() == null || !review.firing().forecast().known()) {
+            return "";
+        }
+        List<Relight> all = review.firing().relights();
+        return all.isEmpty()
+                ? ""
+                : "To light again after " + n(OpenSpell.seconds() / 60) + " min with ports open, near the top: expect "
+                        + drop(Relight.hottest(all)) + ".";
+    }
+
+    private static String drop(Relight r) {
+        double off = r.fromK() - r.offK();
+        double on = r.fromK() - r.onK();
+        return "about " + n(off) + " °C lower (" + n(off * 1.8) + " °F), elements off"
+                + (off - on < 1 ? "" : "; " + n(Math.max(0, on)) + " °C with them as the step has them");
+    }
+
+    private static boolean allowed(Relight r) {
+        return r.offK() - ZERO_C >= limitC();
+    }
+
+    private static double limitC() {
+        return SafetyNumber.value("gas-on-working");
+    }
+
+    static void write(ObjectNode root, Review review) {
+        var list = root.putArray("relight");
+        for (Relight r : review.firing().relights()) {
+            ObjectNode o = list.addObject().put("step", r.step() + 1);
+            Json.number(o, "fromC", r.fromK() - ZERO_C);
+            Json.number(o, "elementsOffC", r.offK() - ZERO_C);
+            Json.number(o, "elementsAsAskedC", r.onK() - ZERO_C);
+            o.put("overLightingLimit", allowed(r));
+        }
+    }
+
+    private static String n(double v) {
+        return Format.plain(v, 0);
+    }
+}

@@ -1,0 +1,101 @@
+package portwright.report;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+import portwright.calc.room.RoomCo;
+import portwright.data.ExposureLimit;
+import portwright.review.Known;
+import portwright.review.Review;
+import portwright.review.RoomReview;
+import portwright.units.Format;
+
+/** Carbon monoxide in the room over the firing: when it passes each exposure limit, with no wind and with the stated wind. */
+final class RoomWords {
+    private RoomWords() {}
+
+    /** Lines for people; empty where no gas burns. */
+    static List<ReportLine> co(Review review) {
+        RoomReview room = review.room();
+        if (!(review.firing().totals().fuelKg() > 0)) {
+            return List.of();
+        }
+        if (Boolean.FALSE.equals(room.indoors())) {
+            return List.of(
+                    new ReportLine("CO over time", "not computed: no closed room. Stand upwind, carry a CO meter"));
+        }
+        List<String> needs = needs(room);
+        if (!needs.isEmpty()) {
+            return List.of(new ReportLine("CO over time", "not checked: add " + String.join(", ", needs)));
+        }
+        RoomReview.Co co = room.co().value();
+        List<ReportLine> out = new ArrayList<>();
+        out.add(new ReportLine("CO over time", "no wind: " + course(co, co.calm())));
+        out.add(new ReportLine("", "stated wind: " + course(co, co.stated())));
+        out.add(
+                new ReportLine(
+                        "",
+                        "Hours from switching on, steps at their longest; rule room-co judges it. A meter in the room decides."));
+        return out;
+    }
+
+    private static String course(RoomReview.Co co, RoomCo c) {
+        List<String> passes = new ArrayList<>();
+        levels(co).forEach((ppm, limit) -> {
+            double s = c.firstOverS(ppm);
+            passes.add(
+                    Double.isInfinite(s)
+                            ? "never over " + n(ppm, 0)
+                            : "over " + n(ppm, 0) + " at " + n(s / 3600, 1) + " h");
+        });
+        return "highest " + n(c.peakPpm(), 0) + " ppm" + (c.peakPpm() > 0 ? " at " + n(c.peakS() / 3600, 1) + " h" : "")
+                + "; " + String.join(", ", passes);
+    }
+
+    /** Levels of the limits that count, rising. */
+    private static TreeMap<Double, ExposureLimit> levels(RoomReview.Co co) {
+        TreeMap<Double, ExposureLimit> out = new TreeMap<>();
+        for (ExposureLimit l : new ExposureLimit[] {co.eightHours(), co.quarterHour(), co.ceiling()}) {
+            if (l != null) {
+                out.put(l.value(), l);
+            }
+        }
+        return out;
+    }
+
+    private static List<String> needs(RoomReview room) {
+        Known<RoomReview.Co> co = room.co();
+        return room.indoors() == null ? List.of("room.place") : co.known() ? List.of() : co.needs();
+    }
+
+    static void co(ObjectNode root, Review review) {
+        RoomReview room = review.room();
+        ObjectNode o = root.putObject("roomCo");
+        o.put("closedRoom", room.indoors());
+        List<String> needs = Boolean.FALSE.equals(room.indoors()) ? List.of() : needs(room);
+        ArrayNode lacks = o.putArray("notChecked");
+        needs.forEach(lacks::add);
+        if (!needs.isEmpty() || !Boolean.TRUE.equals(room.indoors())) {
+            return;
+        }
+        RoomReview.Co co = room.co().value();
+        course(o.putObject("calm"), co, co.calm());
+        course(o.putObject("statedWind"), co, co.stated());
+    }
+
+    private static void course(ObjectNode o, RoomReview.Co co, RoomCo c) {
+        Json.number(o, "peakPpm", c.peakPpm());
+        Json.number(o, "peakHours", c.peakS() / 3600);
+        ArrayNode passed = o.putArray("passes");
+        levels(co).keySet().forEach(ppm -> {
+            double s = c.firstOverS(ppm);
+            Json.number(Json.number(passed.addObject(), "ppm", ppm), "hours", Double.isInfinite(s) ? null : s / 3600);
+        });
+    }
+
+    private static String n(double v, int decimals) {
+        return Format.plain(v, decimals);
+    }
+}

@@ -1,0 +1,53 @@
+package portwright.review;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import org.junit.jupiter.api.Test;
+import portwright.file.DesignText;
+import portwright.file.Starters;
+import portwright.report.ForecastJson;
+import portwright.report.ForecastText;
+
+/** The room's CO over time in the forecast. */
+class ForecastRoomTest {
+    private static final String SHED =
+            "{\"place\": \"studio\", \"volume\": \"60 m3\", \"temperature\": \"15 °C\", \"outdoor\": \"10 °C\", \"wind\": \"1.5 m/s\", \"altitude\": \"0 m\", \"openings\": [{\"area\": \"0.1 m2\", \"level\": \"1 m\", \"to\": \"outdoors\", \"free\": \"100 %\"}], \"ventilator\": \"0 m3/h\", \"ledOutdoors\": \"0 %\", \"burntAtFlue\": \"0 %\", \"floor\": \"concrete\", \"ceiling\": \"2.7 m\"}";
+
+    private static Review review(DesignText d) {
+        return Review.of(d.read().design());
+    }
+
+    private static String text(Review r) {
+        return ForecastText.write(r).replaceAll("\\s+", " ");
+    }
+
+    @Test
+    void eachLevelHasItsTime() throws IOException {
+        Review r = review(Starters.find("decagon-23").orElseThrow().set("room", SHED));
+        RoomReview.Co co = r.room().co().value();
+        assertThat(co.calm().peakPpm()).isGreaterThan(co.ceiling().value());
+        assertThat(text(r)).containsPattern("CO over time no wind: highest [0-9]+ ppm at [0-9.]+ h; over [0-9]+ at");
+        JsonNode calm =
+                new ObjectMapper().readTree(ForecastJson.write(r)).get("roomCo").get("calm");
+        double gasOn = r.firing().forecast().value().nominal().steps().get(2).startS() / 3600;
+        double before = 0;
+        for (JsonNode p : calm.get("passes")) {
+            double h = p.get("hours").asDouble();
+            assertThat(h).isGreaterThanOrEqualTo(before).isGreaterThan(gasOn - 0.1);
+            before = h;
+        }
+        assertThat(calm.get("passes").size()).isGreaterThanOrEqualTo(2);
+    }
+
+    @Test
+    void whatTheRoomLacksIsNotChecked() {
+        DesignText d = Starters.find("decagon-23").orElseThrow();
+        assertThat(text(review(d.set("room", SHED).remove("room.volume"))))
+                .contains("CO over time not checked: add room.volume");
+        assertThat(text(review(d.remove("room.place")))).contains("CO over time not checked: add room.place");
+        assertThat(text(review(d))).contains("not computed: no closed room");
+    }
+}
