@@ -37,7 +37,10 @@ final class RecordCommand implements Callable<Integer> {
     @Option(names = "--json", description = "one JSON object instead of text")
     private boolean json;
 
-    @Option(names = "--csv", paramLabel = "FILE", description = "also write the newest record beside the forecast as CSV")
+    @Option(
+            names = "--csv",
+            paramLabel = "FILE",
+            description = "also write the newest record beside the forecast as CSV")
     private Path csv;
 
     @Option(

@@ -83,7 +83,7 @@ public enum LineStyle {
         DASHED(List.of(9.0, 4.0), List.of(3.0, 1.2)),
         DOTTED(List.of(2.0, 4.0), List.of(0.5, 1.1)),
         TRIM(List.of(6.0, 5.0), List.of(2.0, 1.5)),
-        KEEP_OUT(List.of(9.0, 5.0), List.of(6.0, 1.2, 0.5, 1.2, 0.5, 1.2)),
+        KEEP_OUT(List.of(9.0, 5.0), List.of(7.0, 2.2)),
         TWO_DOTS(List.of(16.0, 4.0, 2.0, 4.0, 2.0, 4.0), List.of(6.0, 1.2, 0.5, 1.2, 0.5, 1.2)),
         ONE_DOT(List.of(20.0, 4.0, 2.0, 4.0), List.of(8.0, 1.2, 0.5, 1.2));
 

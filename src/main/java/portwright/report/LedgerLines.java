@@ -20,10 +20,7 @@ final class LedgerLines {
         List<ReportLine> b = new ArrayList<>();
         order(b, l.order());
         if (!l.notRead().isEmpty()) {
-            add(
-                    b,
-                    "not read",
-                    records(l.notRead()) + ": the temperature scale is in doubt; counted for nothing here");
+            add(b, "not read", records(l.notRead()) + ": the temperature scale is in doubt; counted for nothing here");
         }
         if (!l.stoppedShort().isEmpty()) {
             add(
@@ -77,7 +74,9 @@ final class LedgerLines {
                     .map(i -> (i + 1)
                             + (o.startS().get(i).isNaN()
                                     ? ""
-                                    : " (" + LocalDate.ofEpochDay((long) Math.floor(o.startS().get(i) / 86400)) + ")"))
+                                    : " ("
+                                            + LocalDate.ofEpochDay(
+                                                    (long) Math.floor(o.startS().get(i) / 86400)) + ")"))
                     .toList();
             add(
                     b,
@@ -122,9 +121,8 @@ final class LedgerLines {
     }
 
     private static String left(Ledger l) {
-        String full = l.refilled() < 0
-                ? " of the design's fill"
-                : " since the refill noted in record " + (l.refilled() + 1);
+        String full =
+                l.refilled() < 0 ? " of the design's fill" : " since the refill noted in record " + (l.refilled() + 1);
         return Double.isNaN(l.gasLeftKg())
                 ? "the design states no cylinder and fill"
                 : l.gasLeftKg() < 0

@@ -159,7 +159,9 @@ public final class RecordJson {
                 "gasLeftWhy",
                 Double.isNaN(l.gasLeftKg())
                         ? "add supply.cylinder.capacity and fill"
-                        : over ? "more was used than the cylinders held; note new cylinder in the log where one was changed" : "");
+                        : over
+                                ? "more was used than the cylinders held; note new cylinder in the log where one was changed"
+                                : "");
         if (l.refilled() >= 0) {
             o.put("refilledInRecord", l.refilled());
         }

@@ -55,10 +55,7 @@ public final class RecordText {
     /** How the file was read: rows used and skipped, how it was understood. */
     public static List<ReportLine> log(FiringLog log) {
         List<ReportLine> out = new ArrayList<>();
-        add(
-                out,
-                "rows",
-                log.linesUsed() + " used, " + log.linesSkipped() + " skipped");
+        add(out, "rows", log.linesUsed() + " used, " + log.linesSkipped() + " skipped");
         log.remarks().forEach(m -> add(out, "", m));
         return out;
     }
@@ -165,7 +162,8 @@ public final class RecordText {
                 Double.isNaN(f.lossFactor())
                         ? "kept: " + f.whyNoLoss()
                         : n(f.lossFactor(), 3) + " (" + n(f.lossLow(), 2) + " to " + n(f.lossHigh(), 2) + "), from "
-                                + n(f.plainMinutes(), 0) + " minutes at known power without gas, at the element power and load that the design states");
+                                + n(f.plainMinutes(), 0)
+                                + " minutes at known power without gas, at the element power and load that the design states");
         add(
                 b,
                 "leak area",

@@ -91,8 +91,7 @@ public record RecordReview(
     /** Loss factor and leak area from one log. */
     public static Fit fit(Review review, FiringLog log) {
         Quantity leak = review.design().kiln().leakArea();
-        return Fit.of(
-                caseOf(review, log), m2 -> draft(review.design(), m2), leak == null ? Double.NaN : leak.si());
+        return Fit.of(caseOf(review, log), m2 -> draft(review.design(), m2), leak == null ? Double.NaN : leak.si());
     }
 
     /** The draft of a design with another leak area, m². */

@@ -68,7 +68,8 @@ public record CardForecast(
 
     /** How the plate stands in a step, in words. */
     String plate(int step) {
-        return step < plates.size() ? plates.get(step).words() : "by flame";
+        String words = step < plates.size() ? plates.get(step).words() : "by flame";
+        return Character.isDigit(words.charAt(0)) ? words.replace(" to ", "–") + " mm" : words;
     }
 
     private static String words(Missed m) {

@@ -72,7 +72,7 @@ final class CardPaper {
         TextStyle t = FirstPage.TITLE;
         double room = width() - 52;
         if (pen.textWidth(title, t) > room) {
-            t = t.size(t.px(), Math.max(4.4, t.mm() * room / pen.textWidth(title, t)));
+            t = t.size(t.px(), Math.max(3.8, 0.999 * t.mm() * room / pen.textWidth(title, t)));
         }
         words(Words.fit(pen, title, room, t), left, 20, t);
         words("no.", right - 48, 20, TEXT);

@@ -18,6 +18,8 @@ final class CardPlate {
     private static final double WIDEST_HALF = 26;
     /** Room beside the drawn flue for its rule and the words of the levels, mm. */
     private static final double WORDS = 44;
+    /** More where inches stand beside a level, mm. */
+    private static final double INCHES = 7;
 
     private static final TextStyle INSIDE = new TextStyle(TextStyle.Face.SANS, 13, 3, Ink.INK, true);
     /** Pieces that an arc is drawn with. */
@@ -33,7 +35,9 @@ final class CardPlate {
 
     /** Width that it needs, mm. */
     double needs() {
-        return (plate == null ? 0 : 2 * Math.min(plate.holeMm() / 2, WIDEST_HALF)) + WORDS;
+        return plate == null
+                ? WORDS
+                : 2 * Math.min(plate.holeMm() / 2, WIDEST_HALF) + WORDS + (plate.inch() ? INCHES : 0);
     }
 
     /** Draws from a top to an end on the right; answers where it ends below. */
@@ -100,7 +104,7 @@ final class CardPlate {
     private void bands(CardData.Plate p, double cx, double r, double zero, double top, double end) {
         List<CardData.Band> bands = new ArrayList<>(p.bands());
         bands.sort(Comparator.comparingDouble(CardData.Band::setMm).reversed());
-        double x = Math.min(cx + r + 9, end - 25);
+        double x = Math.min(cx + r + 9, end - (p.inch() ? 32 : 25));
         double step = bands.isEmpty() ? 0 : Math.min(10.5, Math.max(8.6, (zero - top - 4) / bands.size()));
         double y = top + 5;
         for (CardData.Band b : bands) {

@@ -17,10 +17,10 @@ final class CardSteps {
     private static final double LINE = 4.5;
     private static final int MOST = 10;
     /** Where each column begins, as a share of the width. */
-    private static final double[] COLUMNS = {0, 0.051, 0.341, 0.436, 0.518, 0.62, 0.729, 0.835, 1};
+    private static final double[] COLUMNS = {0, 0.051, 0.336, 0.428, 0.507, 0.622, 0.733, 0.85, 1};
 
     private static final String[] NAMES = {
-        "step", "to (both scales, cone)", "rate", "heat", "gas", "fire", "plate, mm", "flame"
+        "step", "to (both scales, cone)", "rate", "heat", "gas", "fire", "ports, plate", "flame"
     };
 
     private final CardPaper c;

@@ -71,9 +71,10 @@ final class FirstFindings {
         }
     }
 
-    /** Whether who drills has to know of it: it bears on drilling, or it is about a hole or the slab and not about the fire. */
+    /** Whether who drills has to know of it: it is a stop of any kind, whose cure may be another place; it bears on drilling, or it is about a hole or the slab and not about the fire. */
     private static boolean drilling(Finding f) {
-        return f.severity() != Severity.NOTE && f.bearsOn(Forbids.DRILLING)
+        return f.severity() == Severity.STOP
+                || f.severity() != Severity.NOTE && f.bearsOn(Forbids.DRILLING)
                 || f.forbids() == Forbids.DRILLING
                 || DRILLING.contains(f.rule());
     }

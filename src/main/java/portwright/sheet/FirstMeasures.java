@@ -9,6 +9,7 @@ import portwright.drawing.LineStyle;
 import portwright.drawing.Pen;
 import portwright.drawing.TextStyle;
 import portwright.geometry.Pt;
+import portwright.model.On;
 
 /** What proves the print: two bars, three pins of a right-angled triangle, and what to do in which order. */
 final class FirstMeasures {
@@ -60,17 +61,22 @@ final class FirstMeasures {
         boolean joined = job.views().stream().anyMatch(v -> v.tiling().printed().size() > 1);
         out.add("Print at 100 %. Measure both bars of every sheet."
                 + (joined
-                        ? " Cut on the left and upper trim lines, lay over as in the map above, cross on cross, tape; measure the schedule."
+                        ? " Cut on the left and upper trim lines, lay over as the small map in each head shows, cross on cross, tape; measure the schedule."
                         : " Measure the schedule."));
         boolean mirrored = job.views().stream().anyMatch(v -> v.face().mirrored());
         boolean plain = job.views().stream().anyMatch(v -> !v.face().mirrored());
         out.add("Unplug. Tape the sheets, print towards you, to the face that their head names"
-                + (mirrored && plain ? "; one face is enough, never mix black and white heads" : "")
+                + (mirrored && plain ? "; of floor and lid one face is enough, never mix black and white heads" : "")
                 + ". "
                 + (mirrored ? "Never turn MIRRORED over. " : "")
                 + "Cut it out round legs; inside, along the chamber wall.");
         out.add("Offer up the real burner, then prick each dot through the paper.");
-        out.add("Pilot right through, then metal (dashed circle), then brick, slowly.");
+        boolean walls = job.views().stream().anyMatch(v -> v.face().on() == On.WALL);
+        boolean outsideOnly =
+                job.views().stream().anyMatch(v -> job.outsideOnly(v.face().panel()));
+        out.add("Pilot right through" + (walls ? ", a wall's from inside" : "")
+                + (outsideOnly ? " (its inside sheets: --face hot)" : "")
+                + ", then metal (dashed circle), then brick, slowly.");
         return out;
     }
 

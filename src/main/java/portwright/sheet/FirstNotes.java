@@ -6,7 +6,7 @@ import portwright.drawing.HoleNote;
 import portwright.drawing.TextStyle;
 import portwright.drawing.Words;
 import portwright.geometry.Face;
-import portwright.geometry.Panel;
+import portwright.geometry.KilnGeometry;
 import portwright.model.ElementRun;
 import portwright.model.On;
 import portwright.model.UnitSystem;
@@ -72,12 +72,10 @@ final class FirstNotes {
                             ? "; on a MIRRORED face left and right change places"
                             : ""));
         }
+        rows.stream().filter(HoleSchedule.Row::wall).forEach(r -> how.add(wall(r)));
         if (rows.stream().anyMatch(HoleSchedule.Row::wall)) {
             how.add(
-                    "wall: from the left corner seen from inside, and up from the floor's hot face; outside, that face lies "
-                            + HoleNote.both(job.kiln().thickness(On.FLOOR))
-                            + " above the floor's underside. Bore a pilot from inside through the jacket, then cut the jacket from outside, then the brick: where the bit comes out rules, not the paper's dot. From outside the chamber's corner cannot be seen: "
-                            + fromOutside());
+                    "wall: bore a pilot from inside through the jacket, then cut the jacket from outside, then the brick; where the bit comes out rules, not the paper's dot");
         }
         how.add(grooves());
         String others = unprinted();
@@ -116,20 +114,22 @@ final class FirstNotes {
                                         || e.panels().contains(f.panel())));
     }
 
-    /** How far each hole of a wall lies from the wall's outer edges, as a tape finds it from outside. */
-    private String fromOutside() {
-        List<String> out = new ArrayList<>();
-        for (HoleSchedule.Row r : rows) {
-            if (r.wall()) {
-                Panel p = job.kiln().panel(r.note().hole().face().panel());
-                double u = r.note().hole().centre().x();
-                double left = p.uMax(p.thickness()) - u;
-                double right = u - p.uMin(p.thickness());
-                out.add(r.note().number() + " lies " + HoleNote.both(left) + " from the outer left edge there, "
-                        + HoleNote.both(right) + " from the right one");
-            }
-        }
-        return String.join("; ", out);
+    /** What a hole's figures in the schedule are taken from, and the same place from the wall's other side, where other edges are seen. */
+    private String wall(HoleSchedule.Row r) {
+        KilnGeometry kiln = job.kiln();
+        String inside = both(r.fromLeftMm()) + " from the left corner, " + both(r.fromOtherMm()) + " up from the floor";
+        String outside = both(r.outerLeftMm(kiln)) + " from the wall's left outer edge, " + both(r.outerRightMm(kiln))
+                + " from the right one, " + both(r.upOutsideMm(kiln)) + " up from the floor's underside";
+        return job.outsideOnly(r.note().hole().face().panel())
+                ? r.note().number() + ": the schedule is from outside, left outer edge and floor's underside; inside "
+                        + inside
+                : r.note().number() + ": the schedule is from inside, left corner and floor; outside " + outside;
+    }
+
+    private String both(double mm) {
+        String inches = InchFraction.words(mm, 32);
+        String metric = LastPages.tenths(mm) + " mm";
+        return inch ? inches + " (" + metric + ")" : metric + " (" + inches + ")";
     }
 
     /** Holes of parts that this print leaves out. */
@@ -157,10 +157,7 @@ final class FirstNotes {
                 HoleNote b = rows.get(k).note();
                 if (rows.get(i).part().equals(rows.get(k).part())) {
                     double mm = a.hole().centre().distance(b.hole().centre());
-                    String words = InchFraction.words(mm, 32);
-                    String metric = LastPages.tenths(mm) + " mm";
-                    out.add(a.number() + " to " + b.number() + ": "
-                            + (inch ? words + " (" + metric + ")" : metric + " (" + words + ")"));
+                    out.add(a.number() + " to " + b.number() + ": " + both(mm));
                 }
             }
         }

@@ -113,7 +113,7 @@ final class FirstPage {
             boolean incomplete = !unproven().isEmpty();
             if (incomplete) {
                 Signs.notChecked(block.pen, c, 9);
-            } else if (cautions > 0) {
+            } else if (cautions + r.stops(Forbids.LIGHTING) > 0) {
                 Signs.caution(block.pen, c, 9);
             } else {
                 Signs.clear(block.pen, c, 9);
@@ -153,7 +153,8 @@ final class FirstPage {
     private static String lighting(CheckResult r) {
         long stops = r.stops(Forbids.LIGHTING);
         if (stops > 0) {
-            return "Lighting: " + stops + (stops == 1 ? " stop" : " stops") + ". Do not light before that is mended.";
+            return "Lighting: " + stops + (stops == 1 ? " stop" : " stops")
+                    + ". Read the cures before you drill: a hole cannot be moved afterwards.";
         }
         if (r.notChecked().stream().anyMatch(n -> n.forbids() == Forbids.LIGHTING)) {
             return "Lighting: not proven, see what was not checked.";

@@ -9,6 +9,7 @@ import portwright.drawing.PartLook;
 import portwright.drawing.PartPainter;
 import portwright.drawing.Pen;
 import portwright.drawing.TextStyle;
+import portwright.drawing.Words;
 import portwright.geometry.Pt;
 import portwright.model.On;
 
@@ -19,13 +20,18 @@ final class FirstPlans {
     };
 
     private static final int MOST = 3;
+    /** Height for a plan's name, two lines, mm. */
+    private static final double CAPTION = 10;
+
     private static final TextStyle NAME = new TextStyle(TextStyle.Face.SANS, 12.5, 2.8, Ink.INK, true);
 
+    private final Job job;
     private final Block block;
     private final List<View> views;
     private final List<PartPainter> painters;
 
     FirstPlans(Job job, Block block) {
+        this.job = job;
         this.block = block;
         views = views(job);
         painters = views.stream()
@@ -44,7 +50,7 @@ final class FirstPlans {
             if (roomy
                     && painters.stream()
                             .allMatch(p -> p.bounds().width() / n <= slot - 14
-                                    && p.bounds().height() / n <= room - 8)) {
+                                    && (p.bounds().height() + below(p)) / n <= room - 8)) {
                 reduction = n;
             }
         }
@@ -66,7 +72,7 @@ final class FirstPlans {
 
     /** Height for a plan above its name. */
     private static double room(double top, double bottom) {
-        return bottom - top - 7;
+        return bottom - top - CAPTION;
     }
 
     /** The faces that are printed; of more than three one for each part, not mirrored where both are. */
@@ -88,12 +94,13 @@ final class FirstPlans {
         double f = 1.0 / reduction;
         Box b = p.bounds();
         double cx = x + slot / 2;
-        double cy = block.height - top - room / 2;
+        double cy = block.height - top - room / 2 + below(p) * f / 2;
         PdfPen small = block.pen(cx - b.centre().x() * f, cy - b.centre().y() * f, f, f);
         Box rim = Box.around(p.rim());
         Box window = rim.grown(5 * reduction);
         List<Box> taken = new ArrayList<>();
         boolean wall = p.face().on() == On.WALL;
+        boolean outsideOnly = wall && job.outsideOnly(p.face().panel());
         String[] sides = wall ? new String[] {"TOP", "BOTTOM"} : new String[] {"BACK", "FRONT"};
         TextStyle s = new TextStyle(TextStyle.Face.SANS_BOLD, 13, 3.0, Ink.INK, true);
         Pt back = new Pt(rim.centre().x(), rim.maxY() - 4.2 * reduction);
@@ -120,32 +127,35 @@ final class FirstPlans {
         small.text(sides[0], back, Pen.Align.CENTRE, 0, s);
         small.text(sides[1], front, Pen.Align.CENTRE, 0, s);
         sheets(view, p.bounds(), small, reduction);
-        double over = 2.5 * reduction;
-        double left = p.face().mirrored() ? rim.maxX() : rim.minX();
-        small.line(
-                new Pt(left, rim.maxY() + over),
-                new Pt(left, wall ? rim.minY() - over : rim.minY()),
-                LineStyle.CHAMBER_WALL);
-        double batten = wall ? rim.minY() : rim.maxY();
-        small.line(new Pt(rim.minX() - over, batten), new Pt(rim.maxX() + over, batten), LineStyle.CHAMBER_WALL);
-        small.text(
-                "batten",
-                new Pt(left, (wall ? rim.minY() : rim.maxY() - rim.height()) - 5.6 * reduction),
-                Pen.Align.CENTRE,
-                0,
-                NAME);
-        small.text("batten", new Pt(rim.maxX() + 2.8 * reduction, batten - reduction), Pen.Align.LEFT, 0, NAME);
+        if (!wall || !turned || outsideOnly) {
+            battens(small, rim, wall, !wall && turned, below(p), reduction);
+        }
         String name = view.words() + (p.face().mirrored() ? ", MIRRORED" : "");
-        String title = name + ", 1 : " + reduction;
-        double wide = block.pen.textWidth(title, TextStyle.BOLD);
-        block.pen.text(
-                title,
-                new Pt(cx, Math.max(block.height - top - room - 4, cy - b.height() * f / 2 - 9)),
-                Pen.Align.CENTRE,
-                0,
-                wide <= slot
-                        ? TextStyle.BOLD
-                        : TextStyle.BOLD.size(TextStyle.BOLD.px(), Math.max(2.8, TextStyle.BOLD.mm() * slot / wide)));
+        List<String> title = Words.wrap(block.pen, name + ", 1:" + reduction, slot - 2, TextStyle.BOLD);
+        double base = block.height - top - room - CAPTION + 1.5;
+        for (int i = 0; i < title.size(); i++) {
+            block.pen.text(
+                    title.get(i), new Pt(cx, base + 4.6 * (title.size() - 1 - i)), Pen.Align.CENTRE, 0, TextStyle.BOLD);
+        }
+    }
+
+    /** How far below a wall's picture the floor's underside lies, where the schedule is measured from that, mm. */
+    private double below(PartPainter p) {
+        return p.face().on() == On.WALL && job.outsideOnly(p.face().panel())
+                ? job.kiln().thickness(On.FLOOR)
+                : 0;
+    }
+
+    /** The edges that the schedule is measured from. */
+    private static void battens(PdfPen small, Box rim, boolean wall, boolean right, double below, int reduction) {
+        double over = 2.5 * reduction;
+        double x = right ? rim.maxX() : rim.minX();
+        double y = wall ? rim.minY() - below : rim.maxY();
+        double foot = wall ? y - over : rim.minY();
+        small.line(new Pt(x, rim.maxY() + over), new Pt(x, foot), LineStyle.CHAMBER_WALL);
+        small.line(new Pt(rim.minX() - over, y), new Pt(rim.maxX() + over, y), LineStyle.CHAMBER_WALL);
+        small.text("batten", new Pt(x, Math.min(foot, rim.minY()) - 5.6 * reduction), Pen.Align.CENTRE, 0, NAME);
+        small.text("batten", new Pt(rim.maxX() + 2.8 * reduction, y - reduction), Pen.Align.LEFT, 0, NAME);
     }
 
     /** Where the sheets meet, with the letter of each column above, the number of each row beside, and in the corner what stands before both. */

@@ -44,7 +44,7 @@ final class FirstSchedule {
                 FirstPage.SMALL);
         double end = block.right - FirstPage.PIN_STRIP;
         double w = end - block.left;
-        double[] col = {0, 0.052, 0.25, 0.335, 0.475, 0.605, 0.73, 0.82, 0.91};
+        double[] col = {0, 0.052, 0.25, 0.335, 0.46, 0.587, 0.71, 0.818, 0.91};
         List<HoleSchedule.Row> rows = HoleSchedule.of(job.kiln());
         String other = rows.stream().anyMatch(HoleSchedule.Row::wall) ? "back / up" : "from back";
         String[] names = {"no.", "hole", "part", "saw", "from left", other, "radius", "bearing", "metal"};
@@ -70,8 +70,9 @@ final class FirstSchedule {
             cell(r.part(), block.left, col, w, 2, base, TextStyle.PLAIN);
             String[] saw = n.sizeWords().split(" · ", -1);
             over(saw[0], saw[1], col, w, 3, y);
-            length(r.fromLeftMm(), "", col, w, 4, y);
-            length(r.fromOtherMm(), r.wall() ? " up" : "", col, w, 5, y);
+            boolean outside = r.wall() && job.outsideOnly(r.note().hole().face().panel());
+            length(outside ? r.outerLeftMm(job.kiln()) : r.fromLeftMm(), "", col, w, 4, y);
+            length(outside ? r.upOutsideMm(job.kiln()) : r.fromOtherMm(), r.wall() ? " up" : "", col, w, 5, y);
             if (r.wall()) {
                 cell("–", block.left, col, w, 6, base, TextStyle.PLAIN);
             } else {

@@ -34,6 +34,23 @@ public final class HoleSchedule {
             return note.hole().face().on() == On.WALL;
         }
 
+        /** Of a hole in a wall: from the wall's left edge seen from outside, mm. */
+        double outerLeftMm(KilnGeometry kiln) {
+            Panel p = kiln.panel(note.hole().face().panel());
+            return p.uMax(p.thickness()) - note.hole().centre().x();
+        }
+
+        /** Of a hole in a wall: from the wall's right edge seen from outside, mm. */
+        double outerRightMm(KilnGeometry kiln) {
+            Panel p = kiln.panel(note.hole().face().panel());
+            return note.hole().centre().x() - p.uMin(p.thickness());
+        }
+
+        /** Of a hole in a wall: up from the floor's underside, mm. */
+        double upOutsideMm(KilnGeometry kiln) {
+            return fromOtherMm + kiln.thickness(On.FLOOR);
+        }
+
         /** The line in words, inches beside millimetres where the design has them. */
         String words(UnitSystem units) {
             StringBuilder b = new StringBuilder();

@@ -6,6 +6,7 @@ import portwright.check.Forbids;
 import portwright.drawing.HoleNote;
 import portwright.drawing.PartLook;
 import portwright.geometry.KilnGeometry;
+import portwright.model.On;
 
 /** What every page of one print knows. */
 record Job(
@@ -18,6 +19,14 @@ record Job(
         List<View> views) {
     long stops() {
         return result.stops(Forbids.DRILLING);
+    }
+
+    /** Whether a wall is printed from outside alone. */
+    boolean outsideOnly(int panel) {
+        List<View> wall = views.stream()
+                .filter(v -> v.face().on() == On.WALL && v.face().panel() == panel)
+                .toList();
+        return !wall.isEmpty() && wall.stream().noneMatch(v -> v.face().hot());
     }
 
     List<HoleNote> holes() {

@@ -14,6 +14,7 @@ import portwright.drawing.Traces;
 import portwright.drawing.Words;
 import portwright.geometry.Circle;
 import portwright.geometry.Pt;
+import portwright.model.On;
 
 /** One full-size sheet: head, drawing area with trim lines and match marks, check bars, foot. */
 final class TilePage {
@@ -190,9 +191,17 @@ final class TilePage {
         double right = in.maxX();
         Signs.severity(plain, Severity.CAUTION, new Pt(right - 5.3, in.minY() + 7.2), 9);
         boolean burners = view.painter().holes().stream().anyMatch(n -> n.hole().inlet());
-        plain.text("offer up the", new Pt(right - 12, y), Pen.Align.RIGHT, 0, FOOT);
+        boolean wall = view.face().on() == On.WALL;
         plain.text(
-                "real " + (burners ? "burner" : "plate") + " first",
+                wall ? view.face().hot() ? "start the pilot" : "the pilot from inside" : "offer up the",
+                new Pt(right - 12, y),
+                Pen.Align.RIGHT,
+                0,
+                FOOT);
+        plain.text(
+                wall
+                        ? view.face().hot() ? "on this side" : "rules, not this dot"
+                        : "real " + (burners ? "burner" : "plate") + " first",
                 new Pt(right - 12, y - 4.2),
                 Pen.Align.RIGHT,
                 0,

@@ -28,7 +28,8 @@ class RecordFitTest {
             assertThat(fit.leakM2()).as("the design's own leak").isNaN();
             assertThat(fit.whyNoLeak()).containsAnyOf("no news", "the design's lies between");
         } else if (leakCm2 == 3) {
-            // The least squares find 3.0 cm2, but with the gas flow as unsure as it is the band holds the design's 5: no news.
+            // The least squares find 3.0 cm2, but with the gas flow as unsure as it is the band holds the design's 5:
+            // no news.
             assertThat(fit.leakM2()).isNaN();
             assertThat(fit.whyNoLeak()).contains("the design's lies between");
         } else {
@@ -42,7 +43,11 @@ class RecordFitTest {
     @CsvSource({"1.30, 3.5", "1.20, 6.5"})
     void withoutKnownPowerBeforeTheGasNothingIsFitted(double loss, double leakCm2) {
         Review plan = Review.of(RecordBench.design(RecordBench.text()
-                .set("firing.steps", RecordBench.STEPS.replace("150 °C/h", "40 °C/h").replace("\"980 °C\", \"rate\": \"full\"", "\"900 °C\", \"rate\": \"40 °C/h\""))));
+                .set(
+                        "firing.steps",
+                        RecordBench.STEPS
+                                .replace("150 °C/h", "40 °C/h")
+                                .replace("\"980 °C\", \"rate\": \"full\"", "\"900 °C\", \"rate\": \"40 °C/h\""))));
         var c = RecordReview.caseOf(plan, RecordBench.ANY);
         var fired = SyntheticKiln.fire(
                 c.kiln().withLossFactor(loss),

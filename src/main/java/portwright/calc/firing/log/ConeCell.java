@@ -14,8 +14,8 @@ final class ConeCell {
     private static final String SIGN = "(?:cones?|\\^|Δ|∆|△)";
     private static final String ONE = "(?:" + SIGN + "\\s*)?0?\\d{1,2}";
     private static final String AND = "\\s*(?:,|;|/|&|\\+|and)\\s*(?:and\\s+)?";
-    private static final Pattern FIRST = Pattern.compile(
-            "(?:(?:large|small|big|witness|guide|guard|firing|self[- ]?supporting)\\s+)?(?:" + SIGN
+    private static final Pattern FIRST =
+            Pattern.compile("(?:(?:large|small|big|witness|guide|guard|firing|self[- ]?supporting)\\s+)?(?:" + SIGN
                     + "\\s*#?\\s*)?(0?\\d{1,2})[.!)]?(?:\\s*°)?(?:[\\s,;(]+\\p{L}[^?]*)?");
     private static final Pattern SEVERAL = Pattern.compile("(" + ONE + "(?:" + AND + ONE
             + ")+)\\s*(?:are|have|all|both)?\\s*(?:down|fell|fallen|flat|over|dropped)?\\W*");

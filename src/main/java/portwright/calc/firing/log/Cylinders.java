@@ -21,9 +21,7 @@ public record Cylinders(double eachKg, int count) {
 
     /** What is left after a refill: of several cylinders at least one is full then, at most all. */
     GasUse refilled(GasUse left) {
-        return count == 1
-                ? GasUse.of(kg())
-                : new GasUse(oneMore(left.kg()), oneMore(left.leastKg()), kg());
+        return count == 1 ? GasUse.of(kg()) : new GasUse(oneMore(left.kg()), oneMore(left.leastKg()), kg());
     }
 
     private double oneMore(double left) {

@@ -68,8 +68,8 @@ final class Evidence {
             inverse = null;
             return;
         }
-        List<double[]> columns = new ArrayList<>(
-                List.of(unsure.loss(), unsure.load(), unsure.lagging(), unsure.power(), unsure.gas()));
+        List<double[]> columns =
+                new ArrayList<>(List.of(unsure.loss(), unsure.load(), unsure.lagging(), unsure.power(), unsure.gas()));
         if (probe) {
             columns.addAll(unsure.probe());
         }

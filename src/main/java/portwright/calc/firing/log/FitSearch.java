@@ -16,6 +16,7 @@ final class FitSearch {
     static final double MOST_CM2 = 60;
     /** More air warms a rich kiln and cools a lean one, so that two leaks may fit: all the way is tried. */
     private static final double[] TRIED_CM2 = {1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40};
+
     private static final double LOSS_STEP = 0.02;
     private static final double LEAK_STEP = 0.15;
     private static final int ROUNDS = 6;
@@ -49,8 +50,8 @@ final class FitSearch {
         for (int i = 0; i < gas.length; i++) {
             gas[i] = base.gasOn(told[i]);
         }
-        covariance = Evidence.covariance(
-                told, Evidence.noise(base, told, u.column(i -> base.missing(i, true))), columns);
+        covariance =
+                Evidence.covariance(told, Evidence.noise(base, told, u.column(i -> base.missing(i, true))), columns);
     }
 
     /** The loss factor alone, the design's leak kept; null where none fits. */

@@ -65,8 +65,9 @@ public record Ledger(
         double offset = Double.NaN;
         List<Integer> stopped = new ArrayList<>();
         double most = 0;
-        List<Integer> notRead =
-                order.counted().stream().filter(i -> records.get(i).scaleDoubted()).toList();
+        List<Integer> notRead = order.counted().stream()
+                .filter(i -> records.get(i).scaleDoubted())
+                .toList();
         List<Integer> counted =
                 order.counted().stream().filter(i -> !notRead.contains(i)).toList();
         for (int i : counted) {
@@ -101,7 +102,8 @@ public record Ledger(
                         .surelyK();
             }
         }
-        PowerTrend trend = PowerTrend.of(records.stream().map(RecordResult::trace).toList(), counted);
+        PowerTrend trend =
+                PowerTrend.of(records.stream().map(RecordResult::trace).toList(), counted);
         List<Due> due = new ArrayList<>();
         if (reduction > 0) {
             due.add(Due.OXIDISING_FIRING);

@@ -53,10 +53,7 @@ public record PowerTrace(List<Point> points, boolean loadTold) {
                 moves[k] = columns.get(k)[i] * full / asked;
             }
             out.add(new Point(
-                    f.kelvin[told[i]],
-                    f.gasOn(told[i]),
-                    f.logged.get(told[i]).neededW() / asked,
-                    moves));
+                    f.kelvin[told[i]], f.gasOn(told[i]), f.logged.get(told[i]).neededW() / asked, moves));
         }
         return new PowerTrace(out, !Double.isNaN(Notes.loadKg(f.c.log())));
     }

@@ -23,7 +23,15 @@ import java.util.TreeMap;
  * @param loadTold whether both logs note the load
  */
 public record PowerTrend(
-        int first, int last, double rise, double low, double high, boolean gas, double fromK, double toK, boolean loadTold) {
+        int first,
+        int last,
+        double rise,
+        double low,
+        double high,
+        boolean gas,
+        double fromK,
+        double toK,
+        boolean loadTold) {
     /** Widths of temperature in which two firings are laid beside each other. */
     private static final double BIN_K = 10;
 

@@ -112,8 +112,7 @@ public record RecordResult(
     /** A log of which nobody knows the temperatures: that alone is told. */
     private static RecordResult doubted(Followed f) {
         return new RecordResult(
-                List.of(new LogFinding(
-                        LogFinding.Kind.SCALE, 0, Double.NaN, Double.NaN, Double.NaN, false, false)),
+                List.of(new LogFinding(LogFinding.Kind.SCALE, 0, Double.NaN, Double.NaN, Double.NaN, false, false)),
                 List.of(),
                 List.of(),
                 List.of(),

@@ -59,7 +59,9 @@ final class Unsure {
     /** Less gas flows. */
     double[] gas() {
         return column(i -> f.gasOn(i)
-                ? GAS * f.logged.get(i).flow().fuelNetW() / f.c.kiln().elements().fullW()
+                ? GAS
+                        * f.logged.get(i).flow().fuelNetW()
+                        / f.c.kiln().elements().fullW()
                 : 0);
     }
 

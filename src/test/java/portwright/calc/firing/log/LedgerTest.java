@@ -62,12 +62,7 @@ class LedgerTest {
     private static LogOrder given(int n) {
         List<Integer> all = IntStream.range(0, n).boxed().toList();
         return new LogOrder(
-                all,
-                Collections.nCopies(n, -1),
-                false,
-                false,
-                List.of(),
-                Collections.nCopies(n, Double.NaN));
+                all, Collections.nCopies(n, -1), false, false, List.of(), Collections.nCopies(n, Double.NaN));
     }
 
     @Test
@@ -107,8 +102,7 @@ class LedgerTest {
     /** A firing that stopped short took less gas than the next one will; it is named, and the cylinder is held against a full one. */
     @Test
     void aFiringThatStoppedShortIsNoFullOne() {
-        Ledger l =
-                ledger(List.of(record(7200, 2, 1280, 1, List.of()), record(1800, 0.5, 980, 1, List.of(), false)), 4);
+        Ledger l = ledger(List.of(record(7200, 2, 1280, 1, List.of()), record(1800, 0.5, 980, 1, List.of(), false)), 4);
         assertThat(l.stoppedShort()).containsExactly(1);
         assertThat(l.due()).containsExactly(Ledger.Due.OXIDISING_FIRING, Ledger.Due.CYLINDER);
     }
