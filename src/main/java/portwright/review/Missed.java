@@ -19,6 +19,11 @@ import portwright.calc.firing.StepResult;
 public record Missed(int step, boolean surely, Ending ending, double endC, boolean later) {
     private static final double ZERO_C = 273.15;
 
+    /** How it ends there, in words. */
+    public String how() {
+        return ending.words();
+    }
+
     /** Empty where all goals are reached, and where there is no forecast. */
     public static Optional<Missed> of(Review review) {
         if (review.firing() == null || !review.firing().forecast().known()) {

@@ -74,10 +74,10 @@ public record CardForecast(
 
     private static String words(Missed m) {
         return m.surely()
-                ? "NOT REACHED by the forecast: " + m.ending().words() + " at " + scales(m.endC()) + "."
+                ? "NOT REACHED by the forecast: " + m.how() + " at " + scales(m.endC()) + "."
                         + (m.later() ? " Later steps are not begun." : "")
                 : "MAY NOT BE REACHED: if the brick leaks 20 % more heat, "
-                        + m.ending().words() + " at " + scales(m.endC()) + ".";
+                        + m.how() + " at " + scales(m.endC()) + ".";
     }
 
     private static String scales(double c) {
