@@ -75,12 +75,7 @@ public record CardForecast(
         return m.surely()
                 ? "NOT REACHED by the forecast: " + m.how() + " at " + scales(m.endC()) + "."
                         + (m.later() ? " Later steps are not begun." : "")
-<<<<<<< HEAD
                 : "MAY NOT BE REACHED: if the brick leaks 20 % more heat, " + m.how() + " at " + scales(m.endC()) + ".";
-=======
-                : "MAY NOT BE REACHED: if the brick leaks 20 % more heat, "
-                        + m.how() + " at " + scales(m.endC()) + ".";
->>>>>>> ready/bite
     }
 
     private static String scales(double c) {
