@@ -97,7 +97,7 @@ final class KilnReader {
             }
             case OUTLINE -> {
                 f.need("points", "[[\"x\", \"y\"], …], clockwise seen from above");
-                List<Place> points = f.list("points", (v, at) -> Fields.place(v, at, f.faults()));
+                List<Place> points = f.list("points", (v, at) -> Values.place(v, at, f.faults()));
                 yield points == null ? null : new PlanShape.OutlinePlan(points);
             }
         };
@@ -138,7 +138,7 @@ final class KilnReader {
             height = wall
                     ? f.needQuantity("height", Kind.LENGTH, Range.SIZE)
                     : f.quantity("height", Kind.LENGTH, Range.SIZE);
-            panels = f.list("panels", (v, at) -> Fields.integer(v, at, 1, 1000, f.faults()));
+            panels = f.list("panels", (v, at) -> Values.integer(v, at, 1, 1000, f.faults()));
         } else {
             f.refuse("height", "belongs to wall elements; an element on the " + on.id() + " has \"path\".");
             f.refuse("panels", "belongs to wall elements; an element on the " + on.id() + " has \"path\".");
@@ -183,7 +183,7 @@ final class KilnReader {
     }
 
     private static List<Place> path(Fields f) {
-        List<Place> path = f.list("path", (v, at) -> Fields.place(v, at, f.faults()));
+        List<Place> path = f.list("path", (v, at) -> Values.place(v, at, f.faults()));
         if (path != null && path.size() < 2 && f.faults().none()) {
             f.fault("path", "a path has at least two points.");
         }
@@ -229,7 +229,7 @@ final class KilnReader {
             f.fault("size", "two lengths are expected, [\"width\", \"depth\"]; for a round one write \"diameter\".");
             return null;
         }
-        List<Quantity> two = f.list("size", (v, at) -> Fields.quantity(v, at, Kind.LENGTH, Range.SIZE, f.faults()));
+        List<Quantity> two = f.list("size", (v, at) -> Values.quantity(v, at, Kind.LENGTH, Range.SIZE, f.faults()));
         if (two == null) {
             return null;
         }

@@ -33,7 +33,7 @@ final class ShelfReader {
         Quantity height = f.quantity("height", Kind.LENGTH, Range.DISTANCE);
         Quantity thickness = f.quantity("thickness", Kind.LENGTH, Range.THICKNESS);
         Place at = f.place("at");
-        List<Place> posts = f.list("posts", (v, p) -> Fields.place(v, p, f.faults()));
+        List<Place> posts = f.list("posts", (v, p) -> Values.place(v, p, f.faults()));
         Quantity postSize = f.quantity("postSize", Kind.LENGTH, Range.THICKNESS);
         return new Shelf(
                 name, shape, diameter, sides, flats, width, depth, turn, height, thickness, at, posts, postSize);

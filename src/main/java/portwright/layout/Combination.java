@@ -41,8 +41,10 @@ record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross,
                 && margin() >= o.margin() * (1 - SlabSearch.SYMMETRY_WORTH);
     }
 
-    /** Other numbers, inlets in other places, or flues arranged in another way; a mirror image, or the same
-     * flues turned over the same inlets, is no choice. */
+    /**
+     * Other numbers, an inlet beside its old place (a hole's diameter off or more), or a flue beside its old place in another arrangement. A mirror
+     * image, or the same flues turned over the same inlets, is no choice, and neither are holes that overlap the old ones.
+     */
     boolean clearlyDiffers(Combination o) {
         if (choice.inlets() != o.choice.inlets() || choice.flues() != o.choice.flues()) {
             return true;
@@ -53,9 +55,19 @@ record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross,
                 && Math.abs(margin() - o.margin()) < SlabSearch.SYMMETRY_WORTH * Math.abs(margin())) {
             return false;
         }
-        double far = 1.5 * Math.max(choice.inletMm(), choice.flueMm());
-        return inlets.farFrom(o.inlets) > far
-                || flues.farFrom(o.flues) > far && !flues.family().equals(o.flues.family());
+        return inletsFar(o) >= Math.max(choice.inletMm(), o.choice.inletMm())
+                || fluesFar(o) >= Math.max(choice.flueMm(), o.choice.flueMm())
+                        && !flues.family().equals(o.flues.family());
+    }
+
+    /** How far an inlet lies from the other layout's nearest, mm, at most. */
+    double inletsFar(Combination o) {
+        return Math.max(inlets.farFrom(o.inlets), o.inlets.farFrom(inlets));
+    }
+
+    /** The same of flues. */
+    double fluesFar(Combination o) {
+        return Math.max(flues.farFrom(o.flues), o.flues.farFrom(flues));
     }
 
     /** Margin of the flues' distance from the inlets' axes where no shelf lies between. */

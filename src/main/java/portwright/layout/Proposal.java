@@ -36,6 +36,12 @@ public record Proposal(
         tightest = List.copyOf(tightest);
     }
 
+    /** The same with words before its reason. */
+    Proposal because(String why) {
+        String words = (why + " " + reason).strip();
+        return new Proposal(ports, design, margin, limiting, tightest, lambdaLow, arrangement, words, limits, check);
+    }
+
     /** A margin in words, to follow "passes". */
     public static String marginWords(double margin) {
         return Words.margin(margin);

@@ -9,9 +9,11 @@ import java.util.List;
  *     here only where every layout that was checked is stopped
  * @param impossible rules that no layout passes, each with words; empty when one passes all
  * @param nearestMiss the layout that comes nearest where none passes; null otherwise
+ * @param widest the layout with the largest margin of all that pass, whether shown or only told as what lying evenly costs; null when none passes
  * @param cancelled whether the search was ended early
  */
-public record Proposals(List<Proposal> best, List<Impossible> impossible, Proposal nearestMiss, boolean cancelled) {
+public record Proposals(
+        List<Proposal> best, List<Impossible> impossible, Proposal nearestMiss, Proposal widest, boolean cancelled) {
     public Proposals {
         best = List.copyOf(best);
         impossible = List.copyOf(impossible);

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import portwright.data.LimitTable;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
@@ -100,12 +99,12 @@ public final class Proposer {
             all.addAll(wall);
         }
         if (passing.isEmpty()) {
-            return all.isEmpty() ? new Proposals(List.of(), List.of(), null, true) : none(all, sizes.tried());
+            return all.isEmpty() ? new Proposals(List.of(), List.of(), null, null, true) : none(all, sizes.tried());
         }
         progress.at(0.9, "full check of the best");
         passing = together(passing);
         Combination first = passing.get(0);
-        return new FullCheck(writer::proposal, progress)
+        return new FullCheck(writer::rounded, writer::proposal, progress)
                 .run(passing, badly -> resized(sizes, badly, first.inlets().inWall() ? On.WALL : On.FLOOR));
     }
 
@@ -141,40 +140,10 @@ public final class Proposer {
         Combination nearest = all.stream()
                 .max(Comparator.comparingDouble(Combination::margin))
                 .orElseThrow();
-        Proposal miss = writer.proposal(nearest, "Nearest miss: no layout passes every rule that stops.");
-        Set<String> rules = new TreeSet<>();
-        miss.tightest().stream().filter(Term::isStop).forEach(t -> rules.add(t.rule()));
-        List<Proposals.Impossible> why = new ArrayList<>();
-        for (String rule : rules) {
-            Term t = miss.tightest().stream()
-                    .filter(x -> x.rule().equals(rule))
-                    .findFirst()
-                    .orElseThrow();
-            boolean alone = !progress.cancelled()
-                    && passesWithout(nearest.choice(), nearest.inlets().inWall(), rule);
-            why.add(new Proposals.Impossible(
-                    rule,
-                    alone,
-                    "At best " + Words.term(t)
-                            + (alone ? "; without this rule a layout exists." : "; it is not the only one in the way.")
-                            + (rule.equals("flue-inlet-ratio") ? tried : "")));
-        }
-        return new Proposals(List.of(), why, miss, progress.cancelled());
-    }
-
-    private boolean passesWithout(Sizes.Choice c, boolean wall, String rule) {
-        Set<String> without = Set.of(rule);
-        List<Spots> a = wall
-                ? new WallSearch(sites.wall(c.inletMm(), without), c.inlets(), progress).run()
-                : new SlabSearch(sites.slab(On.FLOOR, c.inletMm(), without), c.inlets(), progress).run();
-        List<Spots> b = new SlabSearch(sites.slab(On.LID, c.flueMm(), without), c.flues(), progress).run();
-        return !a.isEmpty()
-                && !b.isEmpty()
-                && a.get(0).margin() >= 0
-                && b.get(0).margin() >= 0
-                && new SizeTerms(design, kiln, limits)
-                        .terms(c).stream()
-                                .noneMatch(t -> t.isStop() && !t.rule().equals(rule));
+        Proposal miss = writer.proposal(writer.rounded(nearest))
+                .because("Nearest miss: no layout passes every rule that stops.");
+        List<Proposals.Impossible> why = new Blockers(design, kiln, limits, sites, progress, all).of(miss, tried);
+        return new Proposals(List.of(), why, miss, null, progress.cancelled());
     }
 
     private List<Spots> search(On on, int n, double d) {

@@ -19,13 +19,16 @@ final class Rounding {
     private final Typed typed;
     private final Pt middle;
     private final Weigher weigher;
+    private final boolean circles;
 
     /** Margin of rounded places; whatever is not above {@code enough} may be answered roughly. */
     interface Weigher {
         double margin(Spots inlets, Spots flues, double enough);
     }
 
-    Rounding(Typed typed, Pt middle, Weigher weigher) {
+    /** @param circles whether holes on a circle about the origin stay on it, at whole lengths of its radius and half degrees */
+    Rounding(Typed typed, Pt middle, boolean circles, Weigher weigher) {
+        this.circles = circles;
         this.typed = typed;
         this.middle = middle;
         this.weigher = weigher;
@@ -107,8 +110,12 @@ final class Rounding {
         return out;
     }
 
-    /** Whether the places are written as radius and bearing. */
-    boolean polar(Spots s) {
+    private boolean polar(Spots s) {
+        return circles && circle(s, middle);
+    }
+
+    /** Whether places may be written as radius and bearing. */
+    static boolean circle(Spots s, Pt middle) {
         return s.family().equals("on a circle") && middle.equals(new Pt(0, 0));
     }
 

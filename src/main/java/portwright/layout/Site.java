@@ -67,8 +67,9 @@ final class Site {
         sectionCaution = limits.value("weakest-section", "caution", 0.25);
         boolean spaced = !skip.contains("port-spacing");
         double t = kiln.thickness(on);
-        spacingStop = spaced ? Math.max(diameter, limits.value("port-spacing", "limit", 50)) / 2 : -1e9;
-        spacingCaution = spaced ? Math.max(Math.max(diameter, t), limits.value("port-spacing", "limit", 50)) : -1e9;
+        // without the rule holes may touch, not overlap
+        spacingStop = spaced ? Math.max(diameter, limits.value("port-spacing", "limit", 50)) / 2 : 0;
+        spacingCaution = spaced ? Math.max(Math.max(diameter, t), limits.value("port-spacing", "limit", 50)) : 0;
         middle = kiln.centre();
         balanceReach = kiln.shortWidth() / 2 * limits.value("port-balance", "caution", 0.15);
     }

@@ -27,6 +27,11 @@ record Spots(String family, boolean symmetric, int[] panels, double[] x, double[
         return symmetric && (x.length < 3 || !family.contains("row"));
     }
 
+    /** The same with its margin found anew. */
+    Spots weighed(double margin) {
+        return new Spots(family, symmetric, panels, x, y, margin);
+    }
+
     /** The same, named for lying higher in the wall than usual where one does. */
     Spots aboveThird(double thirdMm) {
         return Arrays.stream(y).allMatch(v -> v <= thirdMm)

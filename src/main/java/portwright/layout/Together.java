@@ -258,9 +258,12 @@ final class Together {
         return v > enough ? Math.min(v, sites.slab(On.LID, c.choice().flueMm()).margin(out.x(), out.y(), enough)) : v;
     }
 
-    private Combination combination(Combination c, Spots in, Spots out) {
+    /** The same choice of holes at other places, weighed anew. */
+    Combination combination(Combination c, Spots in, Spots out) {
         Sizes.Choice choice = c.choice();
-        Spots inlets = weighed(sites.slab(On.FLOOR, choice.inletMm()), in);
+        Spots inlets = in.inWall()
+                ? in.weighed(sites.wall(choice.inletMm()).margin(in))
+                : weighed(sites.slab(On.FLOOR, choice.inletMm()), in);
         Spots flues = weighed(sites.slab(On.LID, choice.flueMm()), out);
         return new Combination(
                 choice,
@@ -272,6 +275,6 @@ final class Together {
     }
 
     private static Spots weighed(Site site, Spots s) {
-        return new Spots(s.family(), s.symmetric(), s.x(), s.y(), site.margin(s.x(), s.y(), Double.NEGATIVE_INFINITY));
+        return s.weighed(site.margin(s.x(), s.y(), Double.NEGATIVE_INFINITY));
     }
 }

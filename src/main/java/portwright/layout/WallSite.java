@@ -69,7 +69,7 @@ final class WallSite {
 
     /** Whether two holes run into each other. */
     boolean overlap(Hole a, Hole b) {
-        return (a.face().samePart(b.face()) || PortSpacing.neighbours(kiln, a, b)) && PortSpacing.room(kiln, a, b) < 0;
+        return meets(a, b) && PortSpacing.room(kiln, a, b) < 0;
     }
 
     /** Least margin of these places. */
@@ -189,13 +189,15 @@ final class WallSite {
     }
 
     private boolean meets(Hole a, Hole b) {
-        return !skip.contains("port-spacing") && (a.face().samePart(b.face()) || PortSpacing.neighbours(kiln, a, b));
+        return a.face().samePart(b.face()) || PortSpacing.neighbours(kiln, a, b);
     }
 
     private Term between(Hole a, Hole b) {
         double least = limits.value("port-spacing", "limit", 50);
-        double stop = spacingStop();
-        double caution = Math.max(Math.max(diameter, kiln.thickness(On.WALL)), least);
+        // without the rule holes may touch, not overlap
+        boolean spaced = !skip.contains("port-spacing");
+        double stop = spaced ? spacingStop() : 0;
+        double caution = spaced ? Math.max(Math.max(diameter, kiln.thickness(On.WALL)), least) : 0;
         double room = PortSpacing.room(kiln, a, b);
         return new Term(
                 "port-spacing",

@@ -4,7 +4,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
 import portwright.calc.firing.FiringRun;
+import portwright.review.ElectricTwin;
 import portwright.review.FiringReview;
+import portwright.review.FiringTotals;
 import portwright.units.Format;
 
 /**
@@ -13,33 +15,50 @@ import portwright.units.Format;
  */
 public final class CostWords {
     private static final double ZERO_C = 273.15;
-    private static final double KWH = 3.6e6;
+    private static final String SCHEDULE =
+            "The same load, goals, holds and rates, ports plugged, full power where a step asks for it";
 
     private CostWords() {}
 
     /** In words; one line where no gas burns. The forecast must be known. */
     public static List<ReportLine> besideElectric(FiringReview firing) {
         FiringRun run = firing.forecast().value().nominal();
+        FiringTotals all = firing.totals();
         boolean gas = firing.steps().value().stream().anyMatch(s -> s.gas());
         String currency = firing.currency();
-        Double cost = firing.cost(run);
-        String used = n(run.electricJ() / KWH, 1) + " kWh" + (gas ? ", " + n(run.fuelKg(), 2) + " kg of gas" : "");
+        Double cost = firing.cost(all);
+        String used = n(all.electricKwh(), 1) + " kWh" + (gas ? ", " + n(all.fuelKg(), 2) + " kg of gas" : "");
         ReportLine own = new ReportLine(
                 "this firing",
-                run.reached()
-                        ? used + money(cost, currency)
-                        : "given up at " + n(run.topK() - ZERO_C, 0) + " °C, no price; " + used + " used");
+                (run.reached()
+                                ? used + money(cost, currency)
+                                : "given up at " + n(run.topK() - ZERO_C, 0) + " °C, no price; " + used + " used")
+                        + open(all));
         if (!gas) {
             return List.of(own);
         }
-        FiringRun electric = firing.allElectric().value();
-        Double plain = firing.cost(electric);
-        String other = !electric.reached()
-                ? "does not get there, it ends at " + n(electric.topK() - ZERO_C, 0) + " °C; not compared"
-                : (run.reached() ? "" : "reaches the goal with ") + n(electric.electricJ() / KWH, 1) + " kWh"
-                        + money(plain, currency)
-                        + (run.reached() ? difference(cost, plain, currency) : "; not compared");
+        ElectricTwin electric = firing.allElectric().value();
+        Double plain = firing.cost(electric.totals());
+        String other = !electric.run().reached()
+                ? "does not get there, it ends at " + n(electric.run().topK() - ZERO_C, 0) + " °C; not compared"
+                : electric.creeps()
+                        ? "no firing to compare with: it only creeps to the goal, in "
+                                + n(electric.run().endS() / 3600, 1) + " h, the last 100 °C at "
+                                + n(electric.lastClimbKPerS() * 3600, 0)
+                                + " °C/h; cones are charted from 15 °C/h"
+                        : (run.reached() ? "" : "reaches the goal with ")
+                                + n(electric.totals().electricKwh(), 1)
+                                + " kWh in " + n(electric.run().endS() / 3600, 1) + " h" + money(plain, currency)
+                                + (run.reached() ? difference(cost, plain, currency) : "; not compared") + ". "
+                                + SCHEDULE;
         return List.of(own, new ReportLine("all electric", other));
+    }
+
+    private static String open(FiringTotals all) {
+        return all.openSeconds() > 0
+                ? "; of it " + n(all.openElectricKwh(), 1) + " kWh and " + n(all.openFuelKg(), 2) + " kg in the "
+                        + n(all.openSeconds() / 60, 0) + " min between steps, plate off"
+                : "";
     }
 
     private static String difference(Double cost, Double plain, String currency) {
@@ -53,28 +72,40 @@ public final class CostWords {
     /** The same as JSON: totals are null for what does not reach its goal, and stand apart under {@code givenUp}. */
     static void write(ObjectNode root, FiringReview firing) {
         FiringRun run = firing.forecast().value().nominal();
-        FiringRun electric = firing.allElectric().value();
-        totals(root, run, firing);
-        Json.number(root, "gasKg", run.reached() ? run.fuelKg() : null);
+        FiringTotals all = firing.totals();
+        totals(root, run, all, firing);
+        Json.number(root, "gasKg", run.reached() ? all.fuelKg() : null);
         root.put("currency", firing.currency());
+        ObjectNode open = root.putObject("openMinutes");
+        Json.number(open, "minutes", all.openSeconds() / 60);
+        Json.number(open, "electricKwh", all.openElectricKwh());
+        Json.number(open, "gasKg", all.openFuelKg());
         if (!run.reached()) {
             ObjectNode lost = root.putObject("givenUp");
             lost.put("step", run.steps().size());
             Json.number(lost, "hours", run.endS() / 3600);
             Json.number(lost, "topC", run.topK() - ZERO_C);
-            Json.number(lost, "electricKwh", run.electricJ() / KWH);
-            Json.number(lost, "gasKg", run.fuelKg());
+            Json.number(lost, "electricKwh", all.electricKwh());
+            Json.number(lost, "gasKg", all.fuelKg());
         }
-        ObjectNode plain = root.putObject("allElectric").put("reached", electric.reached());
-        totals(plain, electric, firing);
-        plain.put("compared", run.reached() && electric.reached());
+        ElectricTwin electric = firing.allElectric().value();
+        ObjectNode plain =
+                root.putObject("allElectric").put("reached", electric.run().reached());
+        totals(plain, electric.run(), electric.totals(), firing);
+        plain.put("schedule", SCHEDULE);
+        plain.put("creeps", electric.creeps());
+        Json.number(
+                plain,
+                "lastClimbKPerH",
+                Double.isNaN(electric.lastClimbKPerS()) ? null : electric.lastClimbKPerS() * 3600);
+        plain.put("compared", run.reached() && electric.comparable());
     }
 
-    private static void totals(ObjectNode o, FiringRun run, FiringReview firing) {
+    private static void totals(ObjectNode o, FiringRun run, FiringTotals all, FiringReview firing) {
         Json.number(o, "hours", run.reached() ? run.endS() / 3600 : null);
         Json.number(o, "topC", run.topK() - ZERO_C);
-        Json.number(o, "electricKwh", run.reached() ? run.electricJ() / KWH : null);
-        Json.number(o, "cost", run.reached() ? firing.cost(run) : null);
+        Json.number(o, "electricKwh", run.reached() ? all.electricKwh() : null);
+        Json.number(o, "cost", run.reached() ? firing.cost(all) : null);
     }
 
     private static String money(Double cost, String currency) {

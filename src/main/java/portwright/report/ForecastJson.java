@@ -27,6 +27,7 @@ public final class ForecastJson {
         ObjectNode root = Json.object();
         root.put("portwright", 1).put("title", review.design().title()).put("reached", run.reached());
         CostWords.write(root, firing);
+        GasWords.cylinders(root, review);
         HoursBand hours = f.hours();
         Json.number(root, "hoursLow", Double.isNaN(hours.leastS()) ? null : hours.leastS() / 3600);
         Json.number(root, "hoursHigh", hours.open() ? null : hours.mostS() / 3600);

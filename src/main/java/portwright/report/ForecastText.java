@@ -51,6 +51,7 @@ public final class ForecastText {
         rows(b, HeatWords.openSpells(f));
         rows(b, HeatWords.openPorts(firing));
         rows(b, CostWords.besideElectric(firing));
+        rows(b, GasWords.cylinders(review));
         rows(b, HeatWords.balance(run.energy()));
         trade(b, review);
         b.append('\n');
@@ -128,7 +129,8 @@ public final class ForecastText {
                         : h.open()
                                 ? " (" + n(h.leastS() / 3600, 1) + " or more; may never arrive), "
                                 : " (" + n(h.leastS() / 3600, 1) + " to " + n(h.mostS() / 3600, 1) + "), ")
-                + n(run.electricJ() / 3.6e6, 0) + " kWh, " + n(run.fuelKg(), 1) + " kg gas";
+                + n(review.firing().totals().electricKwh(), 0) + " kWh, "
+                + n(review.firing().totals().fuelKg(), 1) + " kg gas";
     }
 
     /** Whether easy and hard brick take the same hours: then the controller's rates decide and a range would say nothing. */

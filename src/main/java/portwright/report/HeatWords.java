@@ -21,7 +21,7 @@ final class HeatWords {
     static List<ReportLine> balance(EnergyBalance e) {
         return List.of(
                 new ReportLine(
-                        "heat in", kwh(e.electricJ()) + " electricity, " + kwh(e.fuelNetJ()) + " gas (net heat)"),
+                        "heat in steps", kwh(e.electricJ()) + " electricity, " + kwh(e.fuelNetJ()) + " gas (net heat)"),
                 new ReportLine(
                         "heat out",
                         kwh(e.wallLossJ()) + " through walls, floor and lid, " + kwh(e.carriedOutJ())
@@ -87,7 +87,7 @@ final class HeatWords {
         for (OpenSpell s : f.openSpells()) {
             double fell = s.fromK() - s.toK();
             out.add(new ReportLine(
-                    out.isEmpty() ? "not counted" : "",
+                    out.isEmpty() ? "between steps" : "",
                     n(OpenSpell.seconds() / 60, 0) + " min with ports open and plate off "
                             + (s.lighting() ? "before lighting step " : "after the gas of step ") + (s.step() + 1)
                             + " lose " + kwh(s.lostJ()) + "; the elements give " + kwh(s.electricJ())
@@ -96,8 +96,12 @@ final class HeatWords {
                                     : ", the chamber falls by " + n(fell, 0) + " °C")));
         }
         if (!out.isEmpty()) {
-            out.add(new ReportLine(
-                    "", "No step, hours or kWh above hold these minutes, nor the five of clean fire after lighting."));
+            out.add(
+                    new ReportLine(
+                            "",
+                            "No step and no hours above hold these minutes, nor the "
+                                    + n(OpenSpell.cleanSeconds() / 60, 0)
+                                    + " of clean fire after lighting; gas, electricity and cost of the whole firing do. What the chamber loses in them the next step has to win back, uncounted."));
         }
         return out;
     }
@@ -109,6 +113,8 @@ final class HeatWords {
             Json.number(o, "minutes", OpenSpell.seconds() / 60);
             Json.number(o, "lostKwh", s.lostJ() / KWH);
             Json.number(o, "electricKwh", s.electricJ() / KWH);
+            Json.number(o, "cleanFireElectricKwh", s.cleanElectricJ() / KWH);
+            Json.number(o, "cleanFireGasKg", s.cleanFuelKg());
             Json.number(o, "fromC", s.fromK() - 273.15);
             Json.number(o, "toC", s.toK() - 273.15);
         }

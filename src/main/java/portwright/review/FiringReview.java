@@ -7,7 +7,6 @@ import java.util.function.DoubleUnaryOperator;
 import portwright.calc.combustion.AtmosphereLevel;
 import portwright.calc.draft.DraftCase;
 import portwright.calc.firing.ConeWork;
-import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Forecast;
 import portwright.calc.firing.GasExchange;
 import portwright.calc.firing.HeatStop;
@@ -22,7 +21,6 @@ import portwright.data.SafetyNumber;
 import portwright.geometry.KilnGeometry;
 import portwright.model.Design;
 import portwright.model.Heat;
-import portwright.model.Prices;
 
 /** The firing over time. Computed when first asked for, then kept; may be asked from several threads. */
 public final class FiringReview {
@@ -33,7 +31,7 @@ public final class FiringReview {
     private final Known<List<Step>> steps;
     private final Known<DraftCase> draft;
     private Known<Forecast> forecast;
-    private Known<FiringRun> allElectric;
+    private Known<ElectricTwin> allElectric;
     private Known<Optional<HeatStop>> heatStop;
     private PowerMargin margin;
     private PowerMargin electricMargin;
@@ -73,20 +71,20 @@ public final class FiringReview {
         return forecast;
     }
 
-    /** The same load fired by electricity alone through the same goals, ports plugged, all the power there is; what cools by itself does so here too. */
-    public synchronized Known<FiringRun> allElectric() {
+    /** The same load fired by electricity alone. */
+    public synchronized Known<ElectricTwin> allElectric() {
         if (allElectric == null) {
             List<String> needs = needs();
             allElectric = needs.isEmpty()
-                    ? Known.of(Simulation.run(
-                            kiln.value(),
-                            GasExchange.NONE,
-                            steps.value().stream().map(FiringReview::electric).toList(),
-                            watched(),
-                            Numerics.STANDARD))
+                    ? Known.of(ElectricTwin.of(kiln.value(), steps.value(), watched()))
                     : Known.lacks(needs);
         }
         return allElectric;
+    }
+
+    /** What the firing takes in all. The forecast must be known. */
+    public FiringTotals totals() {
+        return FiringTotals.of(forecast().value());
     }
 
     /** How soon the hot faces fall to the temperature that lights gas when all heat stops in a step with gas; an empty answer without such a step. */
@@ -103,12 +101,6 @@ public final class FiringReview {
                     : Known.lacks(needs);
         }
         return heatStop;
-    }
-
-    private static Step electric(Step s) {
-        return s.electric() || s.gas()
-                ? Step.electric(s.goal(), s.rateKPerS())
-                : new Step(s.goal(), s.rateKPerS(), false, false, Step.CONTROLLER, false, s.damper());
     }
 
     private List<String> needs() {
@@ -178,8 +170,7 @@ public final class FiringReview {
     /** The same of the load fired by electricity alone. The forecast must be known. */
     public synchronized PowerMargin electricMargin() {
         if (electricMargin == null) {
-            List<Step> plain =
-                    steps.value().stream().map(FiringReview::electric).toList();
+            List<Step> plain = ElectricTwin.steps(steps.value());
             electricMargin = PowerMargin.of(
                     kiln.value(),
                     k -> Simulation.run(k, GasExchange.NONE, plain, List.of(), Numerics.STANDARD)
@@ -213,14 +204,9 @@ public final class FiringReview {
         return out;
     }
 
-    /** What firing costs: electricity and gas; null without prices. */
-    public Double cost(FiringRun run) {
-        Prices p = design.firing() == null ? null : design.firing().prices();
-        boolean gas = run.fuelKg() > 0;
-        if (p == null || p.perKwh() == null || gas && p.perKg() == null) {
-            return null;
-        }
-        return run.electricJ() / 3.6e6 * p.perKwh() + (gas ? run.fuelKg() * p.perKg() : 0);
+    /** What a firing costs, electricity and gas; null without prices. */
+    public Double cost(FiringTotals totals) {
+        return totals.cost(design.firing() == null ? null : design.firing().prices());
     }
 
     /** Currency of the prices; null without prices. */

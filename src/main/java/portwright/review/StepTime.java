@@ -40,7 +40,9 @@ public record StepTime(
         Atmosphere atmosphere) {
 
     private static final double START_C = 20;
-    private static final double SLOWEST = 15 / 3600.0;
+    /** Slowest climb of the cone chart, K/s. */
+    static final double SLOWEST = 15 / 3600.0;
+
     private static final double FASTEST = 150 / 3600.0;
     /** Less than half the step between most neighbouring cones (own judgement). */
     private static final double CONE_NEAR_C = 10;

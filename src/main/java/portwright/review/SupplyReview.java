@@ -88,6 +88,19 @@ public record SupplyReview(
                 : null;
     }
 
+    /** Share of all gas, by weight, that comes from cylinders; the burners must be known. */
+    double bottledShare() {
+        double all = kgPerS();
+        return all > 0 ? bottledKgPerS(burners.value()) / all : 0;
+    }
+
+    private static double bottledKgPerS(List<BurnerGas> burners) {
+        return burners.stream()
+                .filter(b -> isBottled(b.burner().fuel()))
+                .mapToDouble(BurnerGas::kgPerS)
+                .sum();
+    }
+
     private static Boolean bottled(Design design) {
         if (design.burners() == null || design.burners().stream().anyMatch(b -> b.fuel() == null)) {
             return null;
@@ -129,10 +142,7 @@ public record SupplyReview(
         if (s.count() == null) {
             assume.add("supply.count", "1", "the least");
         }
-        double draw = burners.value().stream()
-                .filter(b -> isBottled(b.burner().fuel()))
-                .mapToDouble(BurnerGas::kgPerS)
-                .sum();
+        double draw = bottledKgPerS(burners.value());
         List<SupplyRun.Draw> draws = steps.value().stream()
                 .map(t -> new SupplyRun.Draw(t.seconds(), t.gas() ? draw : 0))
                 .toList();

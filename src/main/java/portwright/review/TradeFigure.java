@@ -15,13 +15,15 @@ public record TradeFigure(FiringFigure seen, Double computed) {
     private static final double J_PER_KWH = 3.6e6;
 
     /**
-     * All of them; the forecast must be known. Energy counts electricity and the net heat of the gas, and only of a firing that reaches its
+     * All of them; the forecast must be known. Energy counts electricity and the net heat of the gas, the open minutes included, and only of a firing that reaches its
      * end; power is the rated one, new elements at full voltage, as the trade counts it.
      */
     public static List<TradeFigure> of(Review review) {
         FiringRun run = review.firing().forecast().value().nominal();
         KilnHeat kiln = review.firing().kiln().value();
-        double kwh = run.reached() ? (run.energy().electricJ() + run.energy().fuelNetJ()) / J_PER_KWH : Double.NaN;
+        FiringTotals totals = review.firing().totals();
+        double perKg = run.fuelKg() > 0 ? run.energy().fuelNetJ() / run.fuelKg() : 0;
+        double kwh = run.reached() ? (totals.electricJ() + totals.fuelKg() * perKg) / J_PER_KWH : Double.NaN;
         double ware = review.design().firing().load().si();
         double all = ware + review.design().firing().shelvesMass().si();
         return FiringFigure.all().stream()
@@ -33,7 +35,7 @@ public record TradeFigure(FiringFigure seen, Double computed) {
                             case "energy-all" -> ratio(kwh, all);
                             case "energy-ware", "energy-industry" -> ratio(kwh, ware);
                             case "gas-firing" ->
-                                run.reached() && run.fuelKg() > 0 ? Double.valueOf(run.fuelKg()) : null;
+                                run.reached() && run.fuelKg() > 0 ? Double.valueOf(totals.fuelKg()) : null;
                             default ->
                                 throw new IllegalStateException("firing_figures.csv: nothing computes " + f.id());
                         }))

@@ -62,7 +62,7 @@ public record TradePower(
                 w,
                 words,
                 says,
-                firing.allElectric().value().reached(),
+                firing.allElectric().value().run().reached(),
                 firing.forecast().value().nominal().reached(),
                 hottest <= coneK("10") + SAME_K));
     }

@@ -111,6 +111,6 @@ public final class CardBuilder {
         boolean shared = d.damper() != null && d.damper().shared();
         String where = flues.size() == 1 ? flues.get(0).name() : shared ? "all flues" : "each flue";
         return new CardData.Plate(
-                where, flues.get(0).diameter().mm(), "the side of the hole that opens first", computed.bands());
+                where, flues.get(0).diameter().mm(), d.units() != UnitSystem.METRIC, computed.bands());
     }
 }

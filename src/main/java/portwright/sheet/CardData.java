@@ -66,9 +66,9 @@ public record CardData(
      *
      * @param flue the flue, or the flues and how their plates move
      * @param holeMm diameter of the flue
-     * @param from where the travel is counted from, in words
+     * @param inch whether the travel is told in inches beside mm
      */
-    public record Plate(String flue, double holeMm, String from, List<Band> bands) {}
+    public record Plate(String flue, double holeMm, boolean inch, List<Band> bands) {}
 
     /** A caution in a few words; {@code stop}: never do it. */
     public record Caution(String words, boolean stop) {}

@@ -44,14 +44,15 @@ record CardLists(
                         (openAir ? "Way out free" : "Room doors open")
                                 + ", kiln shut, CO alarm on, extinguisher at the exit.",
                         "Grey step due, " + bothScales(METER_C) + " on the meter"
-                                + (probe == null ? "" : " of " + probe) + ": " + bothScales(GAS_ON_C)
+                                + (probe == null ? "" : " of the lowest probe (" + probe + ")") + ": "
+                                + bothScales(GAS_ON_C)
                                 + " at its coldest place.",
                         "Plugs out, plate off, " + purge(result)
                                 + " min of air. Burners in place, valves shut. Cylinder open slowly.",
-                        "Face away: taper at " + order + ", open its valve"
+                        "Meter still over that? Face away: taper at " + order + ", open its valve"
                                 + (one ? "." : "; then the next.") + " No flame: shut at once, wait "
                                 + wait + "." + explosive(result),
-                        "Five minutes of clean fire, then set the plate."),
+                        (int) SafetyNumber.value("clean-fire") + " min of clean fire, then set the plate."),
                 electricAfterGas ? "Gas off, back to electricity" : "Shutting down",
                 List.of(
                         "Cylinder valve shut first: burners burn out, the flame dies. Then the burner "

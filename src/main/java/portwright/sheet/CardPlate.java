@@ -10,6 +10,7 @@ import portwright.drawing.Pen;
 import portwright.drawing.TextStyle;
 import portwright.geometry.Pt;
 import portwright.review.PlateSetting;
+import portwright.units.InchFraction;
 
 /** The damper plate over one flue at full size, with the travel of each level. */
 final class CardPlate {
@@ -79,8 +80,10 @@ final class CardPlate {
         if (free < tall - 8) {
             c.pen.text("plate", c.at(cx, zero - (free + tall) / 2 + 1), Pen.Align.CENTRE, 0, INSIDE);
         }
-        c.pen.text("0 = shut", c.at(c.left, zero + 4.5), Pen.Align.LEFT, 0, TextStyle.BAR);
-        return closing(zero + 8, w);
+        c.words("0 = shut", c.left, zero + 4.5, TextStyle.BAR);
+        int last = (int) tall / 10 * 10;
+        c.words("Measure it: 0 to " + last + " is " + last + " mm by a rule.", c.left, zero + 9, CardPaper.TEXT);
+        return closing(zero + 11, w);
     }
 
     /** The part of a flue that the plate still covers when its edge stands so many mm above the lower end. */
@@ -107,6 +110,13 @@ final class CardPlate {
             c.pen.line(from, to, LineStyle.CHAMBER_WALL, Ink.INK);
             c.pen.line(to, c.at(x - 1, y - 1.2), LineStyle.DIMENSION);
             c.words(b.level(), x, y, CardPaper.STEP_BOLD);
+            if (p.inch()) {
+                c.words(
+                        InchFraction.words(mid, 16),
+                        x + c.pen.textWidth(b.level(), CardPaper.STEP_BOLD) + 1.5,
+                        y,
+                        CardPaper.TEXT);
+            }
             c.words(
                     PlateSetting.whole(mid) + " mm (" + PlateSetting.whole(b.lowMm()) + "–"
                             + PlateSetting.whole(b.highMm()) + ")",

@@ -20,7 +20,7 @@ final class CardSteps {
     private static final double[] COLUMNS = {0, 0.051, 0.341, 0.436, 0.518, 0.62, 0.729, 0.835, 1};
 
     private static final String[] NAMES = {
-        "step", "to (both scales, cone)", "rate", "heat", "gas", "fire", "plate mm", "flame"
+        "step", "to (both scales, cone)", "rate", "heat", "gas", "fire", "plate, mm", "flame"
     };
 
     private final CardPaper c;

@@ -32,7 +32,7 @@ final class FirstFindings {
                 .sorted(Comparator.comparing((Finding f) -> drilling(f) ? 0 : 1).thenComparing(Finding::severity))
                 .toList();
         String nots = notChecked();
-        double tail = Words.height(block.pen, nots, w, FirstPage.SMALL);
+        double tail = nots.isEmpty() ? 0 : Words.height(block.pen, nots, w, FirstPage.SMALL);
         int shown = 0;
         boolean firing = false;
         for (Finding f : all) {
@@ -61,7 +61,7 @@ final class FirstFindings {
                             FirstPage.SMALL)
                     + 1;
         }
-        List<String> lines = Words.wrap(block.pen, nots, w, FirstPage.SMALL);
+        List<String> lines = nots.isEmpty() ? List.of() : Words.wrap(block.pen, nots, w, FirstPage.SMALL);
         int room = Math.max(0, (int) Math.floor((limit - y) / (FirstPage.SMALL.mm() * Words.LEADING)));
         for (int i = 0; i < Math.min(room, lines.size()); i++) {
             boolean cut = i == room - 1 && lines.size() > room;
@@ -83,6 +83,6 @@ final class FirstFindings {
                 .map(n -> n.rule().replace('-', ' '))
                 .distinct()
                 .toList();
-        return rules.isEmpty() ? "Every rule was checked." : "Not checked: " + String.join(", ", rules) + ".";
+        return rules.isEmpty() ? "" : "Not checked: " + String.join(", ", rules) + ".";
     }
 }

@@ -22,6 +22,8 @@ final class FirstPage {
     static final double PIN_STRIP = 11;
 
     private static final double BOTTOM = 112.5;
+    /** Share of the width for the notes where the plans stand beside them. */
+    private static final double NOTES_SHARE = 0.42;
 
     private final Job job;
     private final Block block;
@@ -37,13 +39,28 @@ final class FirstPage {
         double bottom = block.height - Frame.MARGIN - BOTTOM;
         f.head(total);
         double y = f.verdict(34);
-        y = new FirstSchedule(job, block).draw(y, bottom - 2);
-        new FirstPlans(job, block).draw(y, bottom - 2);
+        FirstSchedule.Drawn schedule = new FirstSchedule(job, block).draw(y, bottom - 2);
+        f.notesAndPlans(new FirstNotes(job, block, schedule.leftOut()), schedule.endMm(), bottom - 2);
         new FirstMeasures(job, block).draw(bottom);
         if (job.stops() > 0) {
             Strike.through(block.pen, block.inside(), Strike.stops(job.stops(), "DO NOT DRILL"));
         }
         return block.page;
+    }
+
+    /** The plans below the notes or beside them, whichever shows them larger. */
+    private void notesAndPlans(FirstNotes notes, double top, double bottom) {
+        double end = block.right - PIN_STRIP;
+        double all = end - block.left;
+        double column = NOTES_SHARE * all;
+        double below = top + notes.height(all);
+        double beside = block.left + column + 5;
+        FirstPlans plans = new FirstPlans(job, block);
+        boolean sideways = notes.height(column) < bottom - top
+                && plans.reduction(beside, end, top + 2, bottom) < plans.reduction(block.left, end, below, bottom);
+        notes.draw(block.left, top, sideways ? column : all);
+        plans.draw(sideways ? beside : block.left, end, sideways ? top + 2 : below, bottom);
+        block.rule(block.left, end, bottom + 0.5, LineStyle.CHAMBER_WALL);
     }
 
     private void head(int total) {
@@ -119,6 +136,7 @@ final class FirstPage {
                         ? ""
                         : unmeasured + (unmeasured == 1 ? " value is" : " values are")
                                 + " still the starter's: measure your own kiln first. ")
+                + (r.notChecked().isEmpty() ? "Every rule was checked. " : "")
                 + lighting(r);
         if (!lighting.isEmpty()) {
             block.words(Words.fit(block.pen, lighting, room, SMALL), block.left + 12, top + 9.8, SMALL);

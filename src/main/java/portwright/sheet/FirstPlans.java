@@ -21,23 +21,22 @@ final class FirstPlans {
     private static final int MOST = 3;
     private static final TextStyle NAME = new TextStyle(TextStyle.Face.SANS, 12.5, 2.8, Ink.INK, true);
 
-    private final Job job;
     private final Block block;
+    private final List<View> views;
+    private final List<PartPainter> painters;
 
     FirstPlans(Job job, Block block) {
-        this.job = job;
         this.block = block;
-    }
-
-    /** Draws them between two heights, from the top. */
-    void draw(double top, double bottom) {
-        List<View> views = views();
-        double end = block.right - FirstPage.PIN_STRIP;
-        double slot = (end - block.left) / Math.max(1, views.size());
-        double room = bottom - top - 7;
-        List<PartPainter> painters = views.stream()
+        views = views(job);
+        painters = views.stream()
                 .map(v -> new PartPainter(job.kiln(), v.face(), job.result().findings(), PartLook.small()))
                 .toList();
+    }
+
+    /** How many times smaller than the kiln they can be drawn within a box, from the top. */
+    int reduction(double left, double end, double top, double bottom) {
+        double slot = slot(left, end);
+        double room = room(top, bottom);
         int reduction = REDUCTIONS[REDUCTIONS.length - 1];
         for (int i = REDUCTIONS.length - 1; i >= 0; i--) {
             int n = REDUCTIONS[i];
@@ -49,14 +48,29 @@ final class FirstPlans {
                 reduction = n;
             }
         }
+        return reduction;
+    }
+
+    /** Draws them within a box, from the top. */
+    void draw(double left, double end, double top, double bottom) {
+        int reduction = reduction(left, end, top, bottom);
+        double slot = slot(left, end);
         for (int i = 0; i < painters.size(); i++) {
-            plan(views.get(i), painters.get(i), block.left + slot * i, top, slot, room, reduction);
+            plan(views.get(i), painters.get(i), left + slot * i, top, slot, room(top, bottom), reduction);
         }
-        block.rule(block.left, end, bottom + 0.5, LineStyle.CHAMBER_WALL);
+    }
+
+    private double slot(double left, double end) {
+        return (end - left) / Math.max(1, views.size());
+    }
+
+    /** Height for a plan above its name. */
+    private static double room(double top, double bottom) {
+        return bottom - top - 7;
     }
 
     /** The faces that are printed; of more than three one for each part, not mirrored where both are. */
-    private List<View> views() {
+    private static List<View> views(Job job) {
         List<View> all = job.views();
         return all.size() <= MOST
                 ? all
@@ -93,10 +107,10 @@ final class FirstPlans {
         String[] ends = {turned ? "RIGHT" : "LEFT", turned ? "LEFT" : "RIGHT"};
         Pt leftEnd = new Pt(rim.minX() + reduction, level);
         Pt rightEnd = new Pt(rim.maxX() - reduction, level);
-        double wide = Math.max(small.textWidth(ends[0], s), small.textWidth(ends[1], s));
+        double end = Math.max(small.textWidth(ends[0], s), small.textWidth(ends[1], s));
         if (!wall) {
-            taken.add(new Box(leftEnd.x(), level - reduction, leftEnd.x() + wide, level + 3.4 * reduction));
-            taken.add(new Box(rightEnd.x() - wide, level - reduction, rightEnd.x(), level + 3.4 * reduction));
+            taken.add(new Box(leftEnd.x(), level - reduction, leftEnd.x() + end, level + 3.4 * reduction));
+            taken.add(new Box(rightEnd.x() - end, level - reduction, rightEnd.x(), level + 3.4 * reduction));
         }
         p.paint(small, window, taken);
         if (!wall) {
@@ -114,13 +128,24 @@ final class FirstPlans {
                 LineStyle.CHAMBER_WALL);
         double batten = wall ? rim.minY() : rim.maxY();
         small.line(new Pt(rim.minX() - over, batten), new Pt(rim.maxX() + over, batten), LineStyle.CHAMBER_WALL);
+        small.text(
+                "batten",
+                new Pt(left, (wall ? rim.minY() : rim.maxY() - rim.height()) - 5.6 * reduction),
+                Pen.Align.CENTRE,
+                0,
+                NAME);
+        small.text("batten", new Pt(rim.maxX() + 2.8 * reduction, batten - reduction), Pen.Align.LEFT, 0, NAME);
         String name = view.words() + (p.face().mirrored() ? ", MIRRORED" : "");
+        String title = name + ", 1 : " + reduction;
+        double wide = block.pen.textWidth(title, TextStyle.BOLD);
         block.pen.text(
-                name + ", 1 : " + reduction,
+                title,
                 new Pt(cx, Math.max(block.height - top - room - 4, cy - b.height() * f / 2 - 9)),
                 Pen.Align.CENTRE,
                 0,
-                TextStyle.BOLD);
+                wide <= slot
+                        ? TextStyle.BOLD
+                        : TextStyle.BOLD.size(TextStyle.BOLD.px(), Math.max(2.8, TextStyle.BOLD.mm() * slot / wide)));
     }
 
     /** Where the sheets meet, with the letter of each column above, the number of each row beside, and in the corner what stands before both. */

@@ -14,6 +14,7 @@ import portwright.drawing.TextStyle;
 import portwright.drawing.Words;
 import portwright.geometry.Pt;
 import portwright.layout.DrillOutlook;
+import portwright.review.Assumed;
 
 /** The end of the print: cautions in full and whose word comes first, findings in full, what was not checked or assumed, sheets left out. */
 final class LastPages {
@@ -159,8 +160,13 @@ final class LastPages {
         }
         if (!job.result().assumed().isEmpty()) {
             heading("Assumed");
-            job.result().assumed().forEach(a -> para(a.field() + " = " + a.value() + ": " + a.why(), 0, TEXT));
+            job.result().assumed().forEach(a -> para(field(a) + " = " + a.value() + ": " + a.why(), 0, TEXT));
         }
+    }
+
+    /** What is assumed; of a fitting, which the reason names, without its number in the file. */
+    private static String field(Assumed a) {
+        return a.field().replaceFirst("^kiln\\.fittings\\[\\d+]\\.", "");
     }
 
     private void holes() {
@@ -238,9 +244,9 @@ final class LastPages {
     }
 
     private void lines() {
-        double cells = 5 * LineKey.rows().size();
-        heading("Reading the lines", cells);
-        for (LineKey.Row r : LineKey.rows()) {
+        List<LineKey.Row> key = LineKey.of(job, fonts);
+        heading("Reading the lines", 5 * key.size());
+        for (LineKey.Row r : key) {
             pen.line(new Pt(Frame.MARGIN, y - 2.2), new Pt(Frame.MARGIN + SAMPLE, y - 2.2), r.style(), Ink.INK);
             y -= 0.4;
             para(r.words(), SAMPLE + 4, TEXT);

@@ -10,8 +10,20 @@ final class LineKey {
 
     private LineKey() {}
 
+    /** Those that the printed faces show. */
+    static List<Row> of(Job job, Fonts fonts) {
+        Page trial = new Page(1, 1);
+        job.views()
+                .forEach(v -> v.painter()
+                        .paint(PdfPen.onPage(trial, fonts), v.painter().bounds()));
+        if (job.views().stream().anyMatch(v -> v.tiling().printed().size() > 1)) {
+            trial.lines().add(LineStyle.TRIM);
+        }
+        return rows().stream().filter(r -> trial.lines().contains(r.style())).toList();
+    }
+
     /** The lines in the order of what they cost when mistaken. */
-    static List<Row> rows() {
+    private static List<Row> rows() {
         return List.of(
                 new Row(LineStyle.SAW_CIRCLE, "round a cross: the hole in the brick; the awl goes in the dot"),
                 new Row(LineStyle.METAL_HOLE, "round that: the hole in the sheet metal, wider"),

@@ -1,6 +1,9 @@
 package portwright.sheet;
 
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
+import portwright.drawing.LineStyle;
 
 /** The drawing commands of one page, written in points with five decimals. */
 final class Page {
@@ -13,6 +16,7 @@ final class Page {
     private String stroke = "";
     private String fill = "";
     private final PagePicture picture;
+    private final Set<LineStyle> lines = EnumSet.noneOf(LineStyle.class);
 
     Page(double widthMm, double heightMm) {
         this.widthMm = widthMm;
@@ -23,6 +27,11 @@ final class Page {
     /** The same page for other pens. */
     PagePicture picture() {
         return picture;
+    }
+
+    /** The kinds of line drawn so far. */
+    Set<LineStyle> lines() {
+        return lines;
     }
 
     double widthMm() {

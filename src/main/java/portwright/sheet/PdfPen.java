@@ -82,6 +82,7 @@ final class PdfPen implements Pen {
     }
 
     private void style(LineStyle s, Ink ink) {
+        page.lines().add(s);
         page.strokeState(grey(ink), s.mm(), s.dashMm(), 0, 0);
     }
 

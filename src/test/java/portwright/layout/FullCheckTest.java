@@ -43,7 +43,7 @@ class FullCheckTest {
     }
 
     private static Proposals run(List<Combination> first, List<Combination> resized, Predicate<Combination> passes) {
-        return new FullCheck((c, why) -> proposal(passes.test(c)), Progress.none())
+        return new FullCheck(c -> c, c -> proposal(passes.test(c)), Progress.none())
                 .run(first, (Set<Sizes.Choice> instead) -> resized);
     }
 

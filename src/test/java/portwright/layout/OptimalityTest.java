@@ -3,7 +3,6 @@ package portwright.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Tag;
@@ -25,17 +24,19 @@ class OptimalityTest {
     void aFewKilns() {
         List<String> worse = new ArrayList<>();
         for (int seed : new int[] {4, 18, 36}) {
-            new Rival(seed, 2).judge(worse);
+            assertThat(new Rival(seed, 2).judge(worse)).as("seed %d", seed).isTrue();
         }
         assertThat(worse).isEmpty();
     }
 
+    /** Forty that have room in the floor; what is said of the others is tested in {@link EveryKilnTest}. */
     @Tag("slow")
     @Test
-    void fortyOneKilns() {
+    void fortyKilns() {
         List<String> worse = new ArrayList<>();
-        for (int seed = 0; seed <= 40; seed++) {
-            new Rival(seed, 12).judge(worse);
+        int judged = 0;
+        for (int seed = 0; judged < 40; seed++) {
+            judged += new Rival(seed, 12).judge(worse) ? 1 : 0;
         }
         assertThat(worse).isEmpty();
     }
@@ -67,14 +68,12 @@ class OptimalityTest {
             sites = new Sites(design, kiln, limits);
         }
 
-        /** The largest margin proposed is within 1 % of the other search's, or of its places rounded to half millimetres as the proposal's are. */
-        void judge(List<String> worse) {
-            Proposal widest = Proposer.propose(design, SomeKilns.wishes(seed), Progress.none()).best().stream()
-                    .filter(q -> q.ports().stream().noneMatch(o -> o.on() == On.WALL))
-                    .max(Comparator.comparingDouble(Proposal::margin))
-                    .orElse(null);
-            if (widest == null) {
-                return;
+        /** Whether there is a layout in the floor; the largest margin is within 1 % of the other search's, or of its places rounded to half millimetres as the proposal's are. */
+        boolean judge(List<String> worse) {
+            Proposals found = Proposer.propose(design, SomeKilns.wishes(seed), Progress.none());
+            Proposal widest = found.widest();
+            if (widest == null || widest.ports().stream().anyMatch(o -> o.on() == On.WALL)) {
+                return false;
             }
             hold(widest);
             double ours = margin(places(widest), Double.NEGATIVE_INFINITY);
@@ -92,6 +91,7 @@ class OptimalityTest {
             if (rounded - ours > GAP * Math.abs(rounded)) {
                 worse.add("seed %d: %.4f, by the other search %.4f, rounded %.4f".formatted(seed, ours, most, rounded));
             }
+            return true;
         }
 
         /** The most that places reach with every number rounded down or up. */

@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
@@ -23,7 +22,6 @@ import portwright.file.DesignFile;
 import portwright.file.Starters;
 import portwright.geometry.Pt;
 import portwright.model.Design;
-import portwright.model.FittingKind;
 import portwright.model.On;
 import portwright.model.Port;
 import portwright.model.Role;
@@ -103,9 +101,6 @@ class ProposerTest {
 
     private static void kilns(IntStream seeds) {
         int[] all = seeds.toArray();
-        int proposals = 0;
-        int none = 0;
-        TreeMap<String, Integer> why = new TreeMap<>();
         for (int seed : all) {
             Design d = SomeKilns.of(seed).build();
             Proposals p = Proposer.propose(d, SomeKilns.wishes(seed), Progress.none());
@@ -125,21 +120,15 @@ class ProposerTest {
                 assertThat(q.check().findings())
                         .as("seed %d", seed)
                         .noneMatch(f -> f.rule().equals("flue-inlet-ratio") && f.severity() == Severity.STOP);
-                proposals++;
             }
             if (p.best().isEmpty()) {
-                none++;
                 assertThat(p.impossible()).as("seed %d", seed).isNotEmpty();
                 assertThat(p.nearestMiss()).as("seed %d", seed).isNotNull();
-                p.impossible().forEach(i -> why.merge(i.rule() + (i.alone() ? " alone" : ""), 1, Integer::sum));
                 assertThat(p.nearestMiss().limiting().isStop())
                         .as("seed %d", seed)
                         .isTrue();
             }
         }
-        assertThat(proposals)
-                .as("%d proposals, none for %d kilns: %s", proposals, none, why)
-                .isGreaterThan(all.length);
     }
 
     @Test
@@ -160,33 +149,6 @@ class ProposerTest {
         assertThat(in.get(0).at().xMm()).isEqualTo(-in.get(1).at().xMm());
         assertThat(in.get(0).at().yMm()).isEqualTo(-in.get(1).at().yMm());
         assertThat(p.best().get(0).margin()).isGreaterThan(1);
-    }
-
-    @Test
-    void aFloorFullOfElementsIsImpossibleByTheElements() {
-        TestKiln k = TestKiln.polygon(8, "17 in");
-        for (int i = -4; i <= 4; i++) {
-            k.slabElement("row " + (i + 5), On.FLOOR, 14, 16, TestKiln.at(-240, i * 50), TestKiln.at(240, i * 50));
-        }
-        Proposals p = Proposer.propose(k.build(), new Wishes(2, 2, 35.0, 38.0, On.FLOOR), Progress.none());
-        assertThat(p.best()).isEmpty();
-        assertThat(p.impossible()).anyMatch(i -> i.rule().equals("element-clearance"));
-        assertThat(p.nearestMiss().limiting().rule()).isEqualTo("element-clearance");
-    }
-
-    @Test
-    void aFloorFullOfLegsIsImpossibleByTheLegsAlone() {
-        TestKiln k = TestKiln.polygon(8, "17 in");
-        for (int i = 0; i < 64; i++) {
-            k.fitting("leg " + i, FittingKind.LEG, On.FLOOR, null, TestKiln.at(i % 8 * 62 - 217, i / 8 * 62 - 217), 50);
-        }
-        Proposals p = Proposer.propose(k.build(), new Wishes(2, 2, 35.0, 38.0, On.FLOOR), Progress.none());
-        assertThat(p.best()).isEmpty();
-        assertThat(p.impossible()).singleElement().satisfies(i -> {
-            assertThat(i.rule()).isEqualTo("fitting-clearance");
-            assertThat(i.alone()).isTrue();
-            assertThat(i.words()).contains("without this rule a layout exists");
-        });
     }
 
     @Test
@@ -326,25 +288,13 @@ class ProposerTest {
     }
 
     @Test
-    void whereNoSawKeepsTheRatioTheNearestIsNamed() {
-        Proposals p = Proposer.propose(
-                TestKiln.polygon(10, "900 mm").build(), new Wishes(4, 1, 100.0, null, On.FLOOR), Progress.none());
-        assertThat(p.best()).isEmpty();
-        assertThat(p.impossible()).anySatisfy(i -> {
-            assertThat(i.rule()).isEqualTo("flue-inlet-ratio");
-            assertThat(i.words()).contains("Tried: 1 flue of every saw").contains("over 4 inlets");
-        });
-        assertThat(p.nearestMiss()).isNotNull();
-    }
-
-    @Test
     void roundingKeepsOffTheJoint() {
         Typed typed = new Typed(UnitSystem.METRIC);
         Rounding.Weigher joint = (in, out, enough) -> in.x()[0] > 10.2 ? 0 : 1;
         Spots a = new Spots("where it has most room", false, new double[] {10.26}, new double[] {0}, 1);
         Spots b = new Spots("where it has most room", false, new double[] {50}, new double[] {0}, 1);
         Spots middle = new Spots("in the middle", true, new double[] {10.5}, new double[] {0}, 1);
-        Rounding rounding = new Rounding(typed, new Pt(0, 0), joint);
+        Rounding rounding = new Rounding(typed, new Pt(0, 0), true, joint);
         assertThat(rounding.best(a, b).get(0).x()[0]).isLessThanOrEqualTo(10).isGreaterThan(8.5);
         assertThat(rounding.best(middle, b).get(0).x()[0]).isEqualTo(10.5);
     }
@@ -363,6 +313,23 @@ class ProposerTest {
                 .isFalse();
         assertThat(new Combination(c, worse, flue, 9, 9, 0).clearlyDiffers(a)).isTrue();
         assertThat(new Combination(c, one, flue, 9, 9, 1).rank()).isLessThan(a.rank());
+    }
+
+    /** Holes of 35 mm moved by 13 mm overlap the old ones; by 36 mm they stand beside them. A number more is another layout anywhere. */
+    @Test
+    void holesThatOverlapTheOldOnesAreNoOtherProposal() {
+        Sizes.Choice c = new Sizes.Choice(1, 35, 1, 40, null);
+        Spots middle = new Spots("in the middle", true, new double[] {0}, new double[] {0}, 2);
+        Combination first = new Combination(c, middle, middle, 9, 9, 0);
+        assertThat(moved(c, 13, middle).clearlyDiffers(first)).isFalse();
+        assertThat(moved(c, 36, middle).clearlyDiffers(first)).isTrue();
+        Sizes.Choice two = new Sizes.Choice(1, 35, 2, 29, null);
+        assertThat(moved(two, 0, middle).clearlyDiffers(first)).isTrue();
+    }
+
+    private static Combination moved(Sizes.Choice c, double mm, Spots flue) {
+        Spots in = new Spots("where it has most room", false, new double[] {mm}, new double[] {0}, 3);
+        return new Combination(c, in, flue, 9, 9, 0);
     }
 
     @Test

@@ -6,6 +6,7 @@ import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Forecast;
 import portwright.calc.firing.HoursBand;
 import portwright.model.UnitSystem;
+import portwright.review.FiringTotals;
 import portwright.review.Review;
 import portwright.review.StepRow;
 
@@ -26,6 +27,7 @@ public final class FiringWords {
         }
         Forecast f = r.firing().forecast().value();
         FiringRun n = f.nominal();
+        FiringTotals all = r.firing().totals();
         String goal = rows.isEmpty() ? "the end" : rows.get(rows.size() - 1).goal();
         out.add(hours(goal, n, f.hours()));
         double reduction = rows.stream()
@@ -35,9 +37,9 @@ public final class FiringWords {
                 .mapToDouble(StepRow::hours)
                 .sum();
         out.add(new Figure("in reduction", hm(reduction * 3600), ""));
-        out.add(new Figure("electricity", Figures.plain(n.electricJ() / 3.6e6, 0), "kWh"));
-        out.add(new Figure("gas", Figures.plain(n.fuelKg(), 2), "kg"));
-        Double cost = n.reached() ? r.firing().cost(n) : null;
+        out.add(new Figure("electricity", Figures.plain(all.electricKwh(), 0), "kWh"));
+        out.add(new Figure("gas", Figures.plain(all.fuelKg(), 2), "kg"));
+        Double cost = n.reached() ? r.firing().cost(all) : null;
         if (cost != null) {
             out.add(new Figure("cost", Figures.plain(cost, 2), r.firing().currency()));
         }

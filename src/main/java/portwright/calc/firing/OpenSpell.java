@@ -5,8 +5,9 @@ import java.util.List;
 import portwright.data.SafetyNumber;
 
 /**
- * The minutes in which the kiln stands open without gas: ports open and plate off before gas is lit and after it is put out. They
- * belong to no step, so a firing's hours and kilowatt hours are without them. The elements do as the electric step beside does.
+ * The minutes in which the kiln stands open without gas: ports open and plate off before gas is lit and after it is put out; and the
+ * minutes of clean fire, plate off, that follow a lighting. They belong to no step, so the hours and kilowatt hours of the steps are
+ * without them. While the kiln stands open the elements do as the electric step beside does, in the clean fire as the step with gas asks.
  *
  * @param step index of the step with gas
  * @param lighting before its gas; else after it
@@ -14,8 +15,18 @@ import portwright.data.SafetyNumber;
  * @param toK chamber when the time is over, K
  * @param lostJ carried out by air and radiated by the holes
  * @param electricJ given by the elements meanwhile
+ * @param cleanElectricJ given by the elements in the clean fire; 0 after gas
+ * @param cleanFuelKg gas burnt in the clean fire; 0 after gas
  */
-public record OpenSpell(int step, boolean lighting, double fromK, double toK, double lostJ, double electricJ) {
+public record OpenSpell(
+        int step,
+        boolean lighting,
+        double fromK,
+        double toK,
+        double lostJ,
+        double electricJ,
+        double cleanElectricJ,
+        double cleanFuelKg) {
     private static final double STEP_S = 10;
 
     /** How long the kiln stands open, s. */
@@ -23,29 +34,43 @@ public record OpenSpell(int step, boolean lighting, double fromK, double toK, do
         return SafetyNumber.value("kiln-open") * 60;
     }
 
+    /** How long gas burns clean after lighting, s. */
+    public static double cleanSeconds() {
+        return SafetyNumber.value("clean-fire") * 60;
+    }
+
     /** From a state, which is carried on. */
-    static OpenSpell of(KilnHeat kiln, GasExchange gas, int step, boolean lighting, Step beside, Balance state) {
-        Step open = new Step(
-                new Step.Hold(seconds()),
-                Step.FULL,
-                beside.electric(),
-                false,
-                beside.elementShare(),
-                true,
-                new Step.Share(1));
-        FlowCurve flow = new FlowCurve(kiln, gas, open, 1);
-        double from = state.chamberK();
-        double most =
-                beside.electric() ? kiln.elements().fullW() * (beside.controlled() ? 1 : beside.elementShare()) : 0;
-        double lost = 0;
-        double electric = 0;
-        for (double t = 0; t < seconds() - STEP_S / 2; t += STEP_S) {
-            state.advance(STEP_S, beside.controlled() ? from : Double.NaN, most, flow);
-            state.accept();
-            lost += (state.radiationW() - state.flowHeatW()) * STEP_S;
-            electric += state.powerW() * STEP_S;
+    static OpenSpell of(
+            KilnHeat kiln, GasExchange gas, int step, boolean lighting, Step beside, Step lit, Balance state) {
+        Burst open = Burst.run(kiln, gas, beside, false, seconds(), state);
+        double toK = state.chamberK();
+        Burst clean = lighting ? Burst.run(kiln, gas, lit, true, cleanSeconds(), state) : Burst.NONE;
+        return new OpenSpell(
+                step, lighting, open.fromK, toK, open.lostJ, open.electricJ, clean.electricJ, clean.fuelKg);
+    }
+
+    /** Some minutes with ports open and plate off, with or without gas, the elements as a step has them. */
+    private record Burst(double fromK, double lostJ, double electricJ, double fuelKg) {
+        static final Burst NONE = new Burst(Double.NaN, 0, 0, 0);
+
+        static Burst run(KilnHeat kiln, GasExchange gas, Step as, boolean lit, double seconds, Balance state) {
+            Step open = new Step(
+                    new Step.Hold(seconds), Step.FULL, as.electric(), lit, as.elementShare(), true, new Step.Share(1));
+            FlowCurve flow = new FlowCurve(kiln, gas, open, 1);
+            double from = state.chamberK();
+            double most = as.electric() ? kiln.elements().fullW() * (as.controlled() ? 1 : as.elementShare()) : 0;
+            double lost = 0;
+            double electric = 0;
+            double fuel = 0;
+            for (double t = 0; t < seconds - STEP_S / 2; t += STEP_S) {
+                state.advance(STEP_S, as.controlled() ? from : Double.NaN, most, flow);
+                state.accept();
+                lost += (state.radiationW() - state.flowHeatW()) * STEP_S;
+                electric += state.powerW() * STEP_S;
+                fuel += flow.at(state.chamberK()).fuelKgPerS() * STEP_S;
+            }
+            return new Burst(from, lost, electric, fuel);
         }
-        return new OpenSpell(step, lighting, from, state.chamberK(), lost, electric);
     }
 
     /** Finds them while a firing is computed. */
@@ -72,7 +97,7 @@ public record OpenSpell(int step, boolean lighting, double fromK, double toK, do
                     && beside >= 0
                     && beside < steps.size()
                     && !steps.get(beside).gas()) {
-                found.add(of(kiln, gas, i, begins, steps.get(beside), state.copy()));
+                found.add(of(kiln, gas, i, begins, steps.get(beside), step, state.copy()));
             }
         }
 

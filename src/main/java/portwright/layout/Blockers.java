@@ -1,0 +1,213 @@
+package portwright.layout;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import portwright.geometry.KilnGeometry;
+import portwright.model.Design;
+import portwright.model.On;
+
+/**
+ * Why no layout passes: each rule is left out by itself and the search made again. Holes may then touch but not overlap, and stay in the chamber. Where
+ * no single rule opens a place, rules are left out together until one is open.
+ */
+final class Blockers {
+    /** Rules that can take away every place; a hole outside the chamber is none. */
+    private static final List<String> RULES = List.of(
+            "element-clearance",
+            "fitting-clearance",
+            "port-spacing",
+            "edge-distance",
+            "weakest-section",
+            "flame-on-element",
+            "post-in-flame",
+            "shelf-over-inlet",
+            "burner-room",
+            "flame-path",
+            "burner-fit",
+            "flue-inlet-ratio");
+
+    /** Choices of holes that are tried, those nearest to passing first. */
+    private static final int CHOICES = 3;
+
+    private static final int TOGETHER = 6;
+
+    private final Design design;
+    private final KilnGeometry kiln;
+    private final LayoutLimits limits;
+    private final Sites sites;
+    private final Progress progress;
+    private final List<Combination> all;
+
+    /** @param all layouts found, none of which passes */
+    Blockers(
+            Design design,
+            KilnGeometry kiln,
+            LayoutLimits limits,
+            Sites sites,
+            Progress progress,
+            List<Combination> all) {
+        this.all = all;
+        this.design = design;
+        this.kiln = kiln;
+        this.limits = limits;
+        this.sites = sites;
+        this.progress = progress;
+    }
+
+    /**
+     * The rules in words.
+     *
+     * @param miss the nearest layout, written out
+     * @param tried which numbers and sizes were tried, in a sentence
+     */
+    List<Proposals.Impossible> of(Proposal miss, String tried) {
+        List<Combination> nearest = nearest();
+        Map<String, Double> alone = new LinkedHashMap<>();
+        for (String rule : RULES) {
+            for (Combination c : nearest) {
+                double m = progress.cancelled() || !bears(rule, c) ? Double.NaN : without(c, Set.of(rule));
+                if (m >= 0) {
+                    alone.put(rule, m);
+                    break;
+                }
+            }
+        }
+        List<Proposals.Impossible> out = new ArrayList<>();
+        alone.entrySet().stream()
+                .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
+                .forEach(e -> out.add(new Proposals.Impossible(
+                        e.getKey(),
+                        true,
+                        words(e.getKey(), miss)
+                                + (alone.size() > 1
+                                        ? "; without this rule, as without others here,"
+                                        : "; without this rule")
+                                + " a layout exists." + tried(e.getKey(), tried))));
+        if (out.isEmpty()) {
+            for (String rule : together(nearest.get(0), miss)) {
+                out.add(new Proposals.Impossible(
+                        rule, false, words(rule, miss) + "; it is not the only one in the way." + tried(rule, tried)));
+            }
+        }
+        return out;
+    }
+
+    /** The best layout of each choice of holes, the nearest to passing first. */
+    private List<Combination> nearest() {
+        Map<Sizes.Choice, Combination> best = new LinkedHashMap<>();
+        all.forEach(c -> best.merge(c.choice(), c, (a, b) -> a.margin() >= b.margin() ? a : b));
+        return best.values().stream()
+                .sorted(Comparator.comparingDouble((Combination c) -> -c.margin()))
+                .limit(CHOICES)
+                .toList();
+    }
+
+    private static String tried(String rule, String tried) {
+        return rule.equals("flue-inlet-ratio") ? tried : "";
+    }
+
+    /** What the rule says of the nearest miss; where that keeps it, that the miss does so by breaking another. */
+    private static String words(String rule, Proposal miss) {
+        return miss.tightest().stream()
+                .filter(t -> t.isStop() && t.rule().equals(rule))
+                .findFirst()
+                .map(t -> "At best " + Words.term(t))
+                .orElse(rule + " leaves no place; the nearest miss keeps it, but not this: "
+                        + Words.term(miss.limiting()));
+    }
+
+    /** Rules that open a place once all of them are left out, as few as are found one after the other. */
+    private Set<String> together(Combination c, Proposal miss) {
+        Set<String> out = new LinkedHashSet<>();
+        miss.tightest().stream().filter(Term::isStop).map(Term::rule).forEach(out::add);
+        for (int k = 0; k < TOGETHER && !progress.cancelled() && without(c, out) < 0; k++) {
+            String next = null;
+            double most = Double.NEGATIVE_INFINITY;
+            for (String rule : RULES) {
+                if (!out.contains(rule) && bears(rule, c)) {
+                    Set<String> more = new LinkedHashSet<>(out);
+                    more.add(rule);
+                    double m = without(c, more);
+                    if (m > most) {
+                        most = m;
+                        next = rule;
+                    }
+                }
+            }
+            if (next == null) {
+                break;
+            }
+            out.add(next);
+        }
+        return out;
+    }
+
+    /** Whether leaving out a rule can change anything for a choice of holes. */
+    private boolean bears(String rule, Combination c) {
+        return switch (rule) {
+            case "flame-path", "burner-fit", "flue-inlet-ratio" ->
+                new SizeTerms(design, kiln, limits)
+                        .terms(c.choice()).stream()
+                                .anyMatch(t -> t.isStop() && t.rule().equals(rule));
+            case "element-clearance", "fitting-clearance", "post-in-flame", "burner-room" ->
+                c.inlets().inWall()
+                        || Stream.of(
+                                        sites.slab(On.FLOOR, c.choice().inletMm()),
+                                        sites.slab(On.LID, c.choice().flueMm()))
+                                .flatMap(s -> s.obstacles.stream())
+                                .anyMatch(o -> o.rule().equals(rule));
+            case "flame-on-element" -> !kiln.coils().isEmpty();
+            case "shelf-over-inlet" -> !kiln.shelves().isEmpty();
+            default -> true;
+        };
+    }
+
+    /** The margin that a choice of holes reaches as if these rules were not there. */
+    private double without(Combination c, Set<String> rules) {
+        Sizes.Choice choice = c.choice();
+        boolean wall = c.inlets().inWall();
+        double sizes = new SizeTerms(design, kiln, limits)
+                .terms(choice).stream()
+                        .filter(t -> !rules.contains(t.rule()))
+                        .mapToDouble(Term::margin)
+                        .min()
+                        .orElse(Scale.FREE);
+        if (sizes < 0) {
+            return sizes;
+        }
+        double in = found(o -> o.choice().equals(choice) && o.inlets().inWall() == wall, Combination::inlets);
+        if (in < 0) {
+            in = most(
+                    wall
+                            ? new WallSearch(sites.wall(choice.inletMm(), rules), choice.inlets(), progress).run()
+                            : search(On.FLOOR, choice.inletMm(), choice.inlets(), rules));
+        }
+        if (in < 0) {
+            return in;
+        }
+        double out = found(o -> o.choice().equals(choice), Combination::flues);
+        out = out < 0 ? most(search(On.LID, choice.flueMm(), choice.flues(), rules)) : out;
+        return Math.min(sizes, Math.min(in, out));
+    }
+
+    private List<Spots> search(On on, double diameterMm, int n, Set<String> rules) {
+        return new SlabSearch(sites.slab(on, diameterMm, rules), n, progress).run();
+    }
+
+    /** The most that one role reaches with every rule. */
+    private double found(Predicate<Combination> which, Function<Combination, Spots> role) {
+        return most(all.stream().filter(which).map(role).toList());
+    }
+
+    private static double most(List<Spots> found) {
+        return found.stream().mapToDouble(Spots::margin).max().orElse(Double.NEGATIVE_INFINITY);
+    }
+}
