@@ -134,7 +134,8 @@ final class RoomCoFigures {
                         .sum();
     }
 
-    Known<Double> oxygen(Known<RoomReview.Air> air, Known<RoomReview.Co> co) {
+    /** Lowest oxygen, volume fraction; {@code slow}: gas burning as long as the slow end of the forecast's band has it. */
+    Known<Double> oxygen(Known<RoomReview.Air> air, Known<RoomReview.Co> co, boolean slow) {
         if (!co.known()) {
             return Known.lacks(co.needs());
         }
@@ -145,7 +146,7 @@ final class RoomCoFigures {
                 * swell;
         double time = supply.steps().value().stream()
                 .filter(StepTime::gas)
-                .mapToDouble(StepTime::seconds)
+                .mapToDouble(slow ? StepTime::slowSeconds : StepTime::seconds)
                 .sum();
         RoomReview.Air a = air.value();
         return Known.of(

@@ -19,6 +19,7 @@ import portwright.model.RoomPlace;
  * @param hood what the hood draws and needs; lacking where there is none
  * @param co carbon monoxide in the room over the firing
  * @param oxygenShare lowest oxygen in the room, volume fraction
+ * @param slowOxygenShare the same where gas burns as long as the slow end of the forecast's band has it
  * @param heat heat given to the room at most and its rise
  * @param openings combustion-air openings against the fuel-gas code
  * @param headroom what hangs above the flues, whatever burns
@@ -34,6 +35,7 @@ public record RoomReview(
         Known<HoodFigures> hood,
         Known<Co> co,
         Known<Double> oxygenShare,
+        Known<Double> slowOxygenShare,
         Known<Heat> heat,
         Known<AirOpenings> openings,
         Known<Headroom> headroom,

@@ -2,7 +2,7 @@ package portwright.review;
 
 import java.util.ArrayList;
 import java.util.List;
-import portwright.calc.firing.Forecast;
+import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.StepResult;
 import portwright.model.Design;
 import portwright.model.FiringStep;
@@ -18,16 +18,16 @@ final class StepLength {
      * last; without gas the shorter, so that room and cylinder rest little. A climb at {@code full} power that no forecast gets through is counted at
      * 50 °C/h, a slow climb near the top (this project's judgement), and is {@link #unproven}.
      *
-     * @param forecast null where there is none
+     * @param run the forecast, or the slow end of its band; null where there is none
      */
-    static double seconds(FiringStep s, int index, double riseK, Forecast forecast, Assumptions assume) {
+    static double seconds(FiringStep s, int index, double riseK, FiringRun run, Assumptions assume) {
         if (s.hold() != null) {
             return s.hold().si();
         }
         boolean gas = StepTime.gas(s);
-        StepResult r = forecast == null || index >= forecast.nominal().steps().size()
+        StepResult r = run == null || index >= run.steps().size()
                 ? null
-                : forecast.nominal().steps().get(index);
+                : run.steps().get(index);
         double said = s.rate() != null ? riseK / s.rate().si() : Double.NaN;
         if (r != null && r.reached()) {
             return Double.isNaN(said) ? r.seconds() : gas ? Math.max(said, r.seconds()) : Math.min(said, r.seconds());

@@ -18,6 +18,7 @@ import portwright.model.Heat;
  *
  * @param index of the step, from 0
  * @param seconds its length
+ * @param slowSeconds the same by the slow end of the forecast's band, brick conducting 20 % more: with gas never shorter, without gas {@code seconds}
  * @param startC chamber at its start as asked, °C
  * @param endC chamber at its end as asked, °C; without heat no higher than at its start
  * @param cold the chamber as cold as it may be
@@ -30,6 +31,7 @@ import portwright.model.Heat;
 public record StepTime(
         int index,
         double seconds,
+        double slowSeconds,
         double startC,
         double endC,
         ColdSide cold,
@@ -75,9 +77,14 @@ public record StepTime(
         for (int i = 0; i < steps.size(); i++) {
             FiringStep s = steps.get(i);
             double rise = Math.abs(said.get(i).endC() - said.get(i).startC());
+            double seconds = StepLength.seconds(s, i, rise, forecast == null ? null : forecast.nominal(), assume);
+            double slow = forecast == null || !gas(s)
+                    ? seconds
+                    : Math.max(seconds, StepLength.seconds(s, i, rise, forecast.slow(), new Assumptions()));
             out.add(new StepTime(
                     i,
-                    StepLength.seconds(s, i, rise, forecast, assume),
+                    seconds,
+                    slow,
                     said.get(i).startC(),
                     said.get(i).endC(),
                     cold.get(i),

@@ -7,10 +7,8 @@ import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;
 import portwright.app.paint.Chart;
-import portwright.app.paint.Fonts;
 import portwright.app.paint.Palette;
 import portwright.app.paint.Say;
-import portwright.app.paint.TextSizes;
 import portwright.calc.room.AlarmWindow;
 import portwright.calc.room.RoomCo;
 import portwright.data.CoAlarmPoint;
@@ -62,7 +60,8 @@ final class CoChart {
         for (double t = Math.ceil(from); t <= to; t += step) {
             c.tickX(t, Math.round(t) + " h");
         }
-        limits(c, co);
+        String standard = AlarmWindow.standard(r.family());
+        limits(c, co, AlarmWindow.all(co.calm(), standard).isEmpty() ? null : standard);
         c.clip();
         boolean helps = co.stated().peakPpm() < co.calm().peakPpm() * 0.98;
         List<Pt> windy = pts(r.chartStated());
@@ -82,7 +81,8 @@ final class CoChart {
         c.frame();
     }
 
-    private void limits(Chart c, RoomReview.Co co) {
+    /** The limits, and right of the plot, where no curve runs, what everything is; {@code alarm} null where no bar is drawn. */
+    private void limits(Chart c, RoomReview.Co co, String alarm) {
         List<ExposureLimit> all = new ArrayList<>(List.of(co.ceiling(), co.eightHours()));
         if (co.quarterHour() != null) {
             all.add(co.quarterHour());
@@ -117,33 +117,23 @@ final class CoChart {
             Say.left(g, p, line, c.right() + 12, y, 13, false, Ink.INK2);
             y += LINE_PX;
         }
+        if (alarm != null) {
+            for (String line : List.of("bars: a house alarm sounds", "between (" + alarm + ")")) {
+                Say.left(g, p, line, c.right() + 12, y, 13, true, Ink.RUTILE);
+                y += LINE_PX;
+            }
+        }
     }
 
     /** A bar from when an alarm may sound to when it must, at each level of its standard. */
     private void alarms(Chart c, RoomCo co, LimitFamily family) {
-        String standard = AlarmWindow.standard(family);
-        boolean named = false;
-        for (AlarmWindow a : AlarmWindow.all(co, standard)) {
+        for (AlarmWindow a : AlarmWindow.all(co, AlarmWindow.standard(family))) {
             CoAlarmPoint point = a.point();
             boolean must = a.latestS().isPresent();
             Pt at = new Pt(a.earliestS() / 3600, point.ppm());
             Pt by = new Pt(a.latestS().orElse(a.untilS()) / 3600, point.ppm());
             c.line(List.of(at, by), Ink.PAPER, 9);
             c.line(List.of(at, by), Ink.RUTILE, 5, must ? new double[0] : new double[] {5, 5});
-            if (!named) {
-                named = true;
-                String words = "bars: a house alarm sounds between (" + standard + ")";
-                c.say(
-                        words,
-                        Math.min(c.x(at.x()), c.right() - 8 - TextSizes.width(words, Fonts.bold(13))),
-                        c.y(point.ppm()) + 16,
-                        13,
-                        true,
-                        Ink.RUTILE,
-                        TextAlignment.LEFT,
-                        VPos.CENTER,
-                        true);
-            }
         }
     }
 

@@ -15,9 +15,13 @@ import portwright.units.Format;
 final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
     private static final double LOW_PX = 460;
     private static final double FIGURE_PX = 66;
+    private static final double CHART_PX = 58;
+    private static final int FIGURES = 4;
     private static final double LONG_S = 3 * 3600;
 
     private final Document doc;
+    /** Height of one figure: less where the board is low, so that the last stays above the chart. */
+    private double pitch = FIGURE_PX;
 
     RoomBoard(Document doc) {
         this.doc = doc;
@@ -51,9 +55,10 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
         double sh = Math.min(250, h * 0.36);
         Double ppm = room.co().known() ? room.co().value().calm().peakPpm() : null;
         new RoomSketch(g, p).section(doc.design().room(), 60, top + 24, sw - 60, sh - 24, ppm);
+        pitch = Math.min(FIGURE_PX, (sh + CHART_PX - 30) / FIGURES);
         figures(g, p, room, sw + 70, top + 20, w - sw - 110);
         new CoChart(g, p)
-                .paint(room, 86, top + sh + 58, Math.max(200, w - 86 - CoChart.WORDS_PX), h - top - sh - 58 - 84);
+                .paint(room, 86, top + sh + CHART_PX, Math.max(200, w - 86 - CoChart.WORDS_PX), h - top - sh - CHART_PX - 84);
         Say.left(g, p, "A quiet alarm proves nothing: " + CoAlarmPoint.quiet() + ".", 24, h - 16, 13, false, Ink.INK);
     }
 
@@ -102,7 +107,7 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
                     w,
                     "fresh air wanted",
                     CoChart.grouped(co.flowForEightHoursM3PerS() * 3600),
-                    "m³/h for " + Format.plain(co.eightHours().value(), 0) + " ppm over 8 hours");
+                    "m³/h for " + Format.plain(co.eightHours().value(), 0) + " ppm over 8 h");
             figure(
                     g,
                     p,
@@ -116,7 +121,7 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
         }
     }
 
-    private static double figure(
+    private double figure(
             GraphicsContext g, Palette p, double x, double y, double w, String label, String value, String unit) {
         Say.left(g, p, label, x, y, 13, false, Ink.INK2);
         Say.left(g, p, value, x, y + 30, 26, true, Ink.INK);
@@ -125,7 +130,8 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
         g.setStroke(p.of(Ink.HAIR));
         g.setLineWidth(1.2);
         g.setLineDashes();
-        g.strokeLine(x, y + 46, x + w, y + 46);
-        return y + FIGURE_PX;
+        double line = y + pitch - 20;
+        g.strokeLine(x, line, x + w, line);
+        return y + pitch;
     }
 }

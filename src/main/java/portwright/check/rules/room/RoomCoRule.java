@@ -11,7 +11,6 @@ import portwright.data.ExposureLimit;
 import portwright.data.SafetyNumber;
 import portwright.review.LedOutdoors;
 import portwright.review.Review;
-import portwright.review.RichEnd;
 import portwright.review.RoomReview;
 import portwright.source.Source;
 import portwright.units.Quantity;
@@ -24,7 +23,6 @@ public final class RoomCoRule implements Rule {
 
     private static final Source NOT_BY_AIR_ALONE =
             Source.judgement("worked cases of room air against flue gas in reduction need more air than rooms have");
-    private static final Source BAND = Source.judgement("5 to 95 % of seeded draws of the kiln's draught");
     private static final Source FLAME_AT_FLUE = Source.judgement("a flame at the flue goes out unseen");
 
     @Override
@@ -116,30 +114,13 @@ public final class RoomCoRule implements Rule {
                     "Lead the flue gas outdoors by a hood; count on a flame at the flue for nothing.",
                     FLAME_AT_FLUE));
         } else {
-            richEnd(review, co, ceiling, out);
-            overTime(co, made, levels, has, out);
+            boolean overTime = overTime(co, made, levels, has, out);
+            CoEnds.check(this, review, ceiling, overTime, out);
         }
     }
 
-    /** The stop counts the rich end of the level asked for; what the model itself is not sure of is said beside it. */
-    private void richEnd(Review review, RoomReview.Co co, double ceiling, Findings out) {
-        RichEnd.of(review)
-                .filter(r -> Say.over(r.peakPpm(), ceiling))
-                .ifPresent(r -> out.add(Say.caution(
-                        this,
-                        new Measure(r.peakPpm(), "ppm"),
-                        new Measure(ceiling, "ppm"),
-                        "Set as asked, step " + (r.step() + 1) + " may still burn as rich as lambda "
-                                + Say.n(r.lambda())
-                                + " (the rich end of the forecast's band, 5 % of the draws lie beyond): the room would reach "
-                                + Say.n(r.peakPpm()) + " ppm with no wind, over " + Say.n(ceiling) + " ppm.",
-                        "Lead at least " + percent(led(co, ceiling, r.peakPpm()))
-                                + " % of the flue gas outdoors, or ask for a leaner level; watch a CO meter and set the plate by the flame.",
-                        BAND)));
-    }
-
-    /** The limits over 8 h and 15 min. */
-    private void overTime(RoomReview.Co co, String made, String levels, String has, Findings out) {
+    /** The limits over 8 h and 15 min: whether one is passed. */
+    private boolean overTime(RoomReview.Co co, String made, String levels, String has, Findings out) {
         double eight = co.calm().average8hPpm();
         ExposureLimit l8 = co.eightHours();
         if (Say.over(eight, l8.value())) {
@@ -151,7 +132,9 @@ public final class RoomCoRule implements Rule {
                             + ").",
                     remedy(co, co.flowForEightHoursM3PerS(), l8.value(), eight),
                     l8.source()));
-        } else if (co.quarterHour() != null
+            return true;
+        }
+        if (co.quarterHour() != null
                 && Say.over(co.calm().average15MinPpm(), co.quarterHour().value())) {
             double q = co.calm().average15MinPpm();
             out.add(Say.caution(
@@ -169,7 +152,9 @@ public final class RoomCoRule implements Rule {
                             co.quarterHour().value(),
                             q),
                     co.quarterHour().source()));
+            return true;
         }
+        return false;
     }
 
     /** Peak with the flame at the flue out, ppm: what burns there is in the room then. */
@@ -273,12 +258,13 @@ public final class RoomCoRule implements Rule {
                 + "), or fire outdoors. Opening a window is not enough. At 100 ppm shut gas and leave.";
     }
 
-    private static double led(RoomReview.Co co, double limitPpm, double levelPpm) {
+    /** Share to lead outdoors for a limit, from the level now. */
+    static double led(RoomReview.Co co, double limitPpm, double levelPpm) {
         return 1 - (1 - co.ledShare()) * Math.min(1, limitPpm / levelPpm);
     }
 
     /** Rounded up to a tenth. */
-    private static String percent(double share) {
+    static String percent(double share) {
         return Say.n(Math.ceil(share * 1000 - 1e-9) / 10);
     }
 }

@@ -11,11 +11,14 @@ import portwright.check.Rule;
 import portwright.check.Severity;
 import portwright.data.SafetyNumber;
 import portwright.review.Review;
+import portwright.source.Source;
 
 /** The burners leave enough oxygen in the room. */
 public final class RoomOxygen implements Rule {
 
     private static final double FLAMES_DIE_PCT = 15; // from memory: hydrocarbon flames go out near 15 to 16 %
+
+    private static final Source BAND = Source.judgement("computed heat balance; brick conductivity ±20 %");
 
     @Override
     public String id() {
@@ -72,6 +75,21 @@ public final class RoomOxygen implements Rule {
                     "Give the room at least " + Say.flow(flow) + " of fresh air, or fire outdoors.",
                     limits.source(id(), "stop"),
                     limits.setByUser(id(), "stop")));
+            return;
+        }
+        double slow = review.room().slowOxygenShare().value() * 100;
+        if (Say.under(slow, least)) {
+            out.add(Say.caution(
+                    this,
+                    new Measure(slow, "%"),
+                    new Measure(least, "%"),
+                    CoEnds.slowWords(
+                                    review,
+                                    "gas burns longer and oxygen in the room falls to " + Say.n(slow) + " %, not "
+                                            + Say.n(pct) + " %")
+                            + "; the limit is " + Say.n(least) + " %.",
+                    "Give the room at least " + Say.flow(needed(review, least)) + " of fresh air, or fire outdoors.",
+                    BAND));
         }
     }
 }
