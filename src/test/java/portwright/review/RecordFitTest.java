@@ -14,7 +14,7 @@ import portwright.calc.firing.log.Fit;
 import portwright.calc.firing.log.LogParser;
 import portwright.data.Cones;
 
-/** Loss factor and leak area of a simulated kiln come back from its log. */
+/** The loss factor of a simulated kiln comes back from its log; its leak area stays open. */
 class RecordFitTest {
     @ParameterizedTest
     @CsvSource({"1.05, 5, 0", "1.40, 5, 0", "1.25, 12, 0", "1.15, 15, 1", "1.30, 3, 1"})
@@ -22,20 +22,15 @@ class RecordFitTest {
         Review plan = Review.of(RecordBench.design(RecordBench.text()));
         Fit fit = RecordReview.fit(plan, LogParser.parse(RecordBench.healthyCsv(loss, leakCm2 * 1e-4, noise)));
         System.out.println("fit: " + loss + ", " + leakCm2 + " cm2, noise " + noise + " K: " + fit);
-        assertThat(fit.lossFactor()).isCloseTo(loss, within(0.03));
         assertThat(loss).isBetween(fit.lossLow(), fit.lossHigh());
-        if (leakCm2 == 5) {
-            assertThat(fit.leakM2()).as("the design's own leak").isNaN();
-            assertThat(fit.whyNoLeak()).containsAnyOf("no news", "the design's lies between");
-        } else if (leakCm2 == 3) {
-            // The least squares find 3.0 cm2, but with the gas flow as unsure as it is the band holds the design's 5:
-            // no news.
-            assertThat(fit.leakM2()).isNaN();
-            assertThat(fit.whyNoLeak()).contains("the design's lies between");
-        } else {
-            assertThat(fit.leakM2() * 1e4).isCloseTo(leakCm2, within(0.5));
-            assertThat(leakCm2 * 1e-4).isBetween(fit.leakLowM2(), fit.leakHighM2());
-        }
+        // With noise of 1 K the weights that bear load and thermocouple in mind err by up to 0.04, plain ones by 0.003;
+        // logs of ShedKiln, whose load is
+        // off, they fit better (rms 5.4 % against 6.0 %) and more often (35 of 36 against 26).
+        assertThat(fit.lossFactor()).isCloseTo(loss, within(noise > 0 ? 0.04 : 0.03));
+        // Gas known to 15 % and air to 10 % leave any of these leaks open; a local slope once told some, and told logs
+        // of ShedKiln wrong.
+        assertThat(fit.leakM2()).isNaN();
+        assertThat(fit.whyNoLeak()).contains("the design's lies between");
     }
 
     /** Elements at a known power only while gas burns: more leak and more loss then look the same, and neither is fitted. */

@@ -24,6 +24,8 @@ import portwright.review.StepRow;
 final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
     private static final double LOW_PX = 460;
     private static final double CATCH_PX = 14;
+    /** Where the words beside the title begin. */
+    private static final double BESIDE = 270;
 
     private final Document doc;
     private final RecordDesk records;
@@ -97,7 +99,6 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
     @Override
     protected void paint(GraphicsContext g, double w, double h, Palette p) {
         Say.left(g, p, "Forecast of the firing", 24, 34, 17, true, Ink.INK);
-        Say.left(g, p, "chamber, °C", 24, 55, 13, false, Ink.INK2);
         var firing = doc.review().firing();
         if (firing == null) {
             Say.left(
@@ -132,7 +133,8 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
         hours = Math.ceil(hours + 0.4);
         boolean low = h < LOW_PX;
         double width = w - 76 - 30;
-        double top = beside(g, p, w) + 26;
+        double top = beside(g, p, w);
+        Say.left(g, p, "chamber, °C", 24, top - 15, 13, false, Ink.INK2);
         double bottom = low ? 84 : 270;
         mostC = ForecastPlot.topC(f);
         chart = new Chart(g, p, 76, top, width, Math.max(60, h - top - bottom), 0, hours, 0, mostC, false);
@@ -170,25 +172,13 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
                 false);
     }
 
-    /** What the firing takes beside an all-electric one, at the upper right; answers the y under it. */
+    /** What the firing takes beside an all-electric one, right of the title; answers the y of the next line. */
     private double beside(GraphicsContext g, Palette p, double w) {
         double y = 34;
         for (ReportLine l : doc.extras().energy()) {
-            Say.at(
-                    g,
-                    p,
-                    l.name() + ": " + l.value(),
-                    w - 30,
-                    y,
-                    13,
-                    false,
-                    Ink.INK,
-                    TextAlignment.RIGHT,
-                    VPos.BASELINE,
-                    false);
-            y += 19;
+            y = Say.lines(g, p, l.name() + ": " + l.value(), BESIDE, y, w - 30 - BESIDE, 13, Ink.INK);
         }
-        return 44;
+        return Math.max(70, y);
     }
 
     private String lastWord() {

@@ -44,7 +44,7 @@ public record Fit(
     /** A band wider than this to either side is no news beside the 1.0 to 1.5 of any sound kiln. */
     private static final double WIDEST_LOSS = 0.25;
 
-    private static final double SIGMAS = 1.645;
+    static final double SIGMAS = 1.645;
 
     /**
      * Fits the loss factor and, where full power without gas went before, the leak area. Elements are taken as the design states them: aged
@@ -96,8 +96,9 @@ public record Fit(
             return none(
                     String.format(
                             java.util.Locale.ROOT,
-                            "full power without gas leaves the loss factor anywhere from %.2f to %.2f, which is no news: a longer spell, a"
-                                    + " load told in a note (load 45 kg) or cones beside the thermocouple narrow it",
+                            "full power without gas leaves the loss factor anywhere from %.2f to %.2f, which is no news: a slower climb"
+                                    + " at a fixed share (\"elements\": \"60 %%\"), a load told in a note (load 45 kg) or cones beside the"
+                                    + " thermocouple narrow it",
                             loss.loss() - SIGMAS * loss.lossSd(),
                             loss.loss() + SIGMAS * loss.lossSd()),
                     plainMin,
@@ -124,12 +125,12 @@ public record Fit(
         String why = leaky == null
                 ? "no leak area from " + FitSearch.LEAST_CM2 + " to " + FitSearch.MOST_CM2
                         + " cm2 gives the climbs with gas; gas flow or damper are not as the design has them"
-                : Math.abs(Math.log(leaky.leakM2() / designLeakM2)) < SIGMAS * leaky.leakSd()
+                : leaky.designFits()
                         ? String.format(
                                 java.util.Locale.ROOT,
                                 "the climbs with gas leave the leak area anywhere from %.1f to %.1f cm2, and the design's lies between",
-                                leaky.leakM2() * 1e4 * Math.exp(-SIGMAS * leaky.leakSd()),
-                                leaky.leakM2() * 1e4 * Math.exp(SIGMAS * leaky.leakSd()))
+                                leaky.leakLowM2() * 1e4,
+                                leaky.leakHighM2() * 1e4)
                         : leaky.leftOfDesign() - leaky.left() < TELLS_SHARE
                                 ? "the climbs with gas are those of the design's leak area within 0.5 % of full power; a smaller difference is no news"
                                 : "";
@@ -139,8 +140,8 @@ public record Fit(
                 loss.loss() - SIGMAS * loss.lossSd(),
                 loss.loss() + SIGMAS * loss.lossSd(),
                 leak ? leaky.leakM2() : Double.NaN,
-                leak ? leaky.leakM2() * Math.exp(-SIGMAS * leaky.leakSd()) : Double.NaN,
-                leak ? leaky.leakM2() * Math.exp(SIGMAS * leaky.leakSd()) : Double.NaN,
+                leak ? leaky.leakLowM2() : Double.NaN,
+                leak ? leaky.leakHighM2() : Double.NaN,
                 "",
                 why,
                 plainMin,

@@ -40,7 +40,6 @@ public record PowerTrend(
     /** Heat of load and furniture from one firing to the next, as a share: a packed kiln and a half empty one (this project's judgement). */
     private static final double LOAD_UNKNOWN = 0.30;
 
-    private static final double LOAD_TOLD = 0.05;
     private static final double NOISE = 0.01;
     private static final double SIGMAS = 1.645;
 
@@ -130,7 +129,7 @@ public record PowerTrend(
             }
             double sum = NOISE * NOISE + Evidence.WANDER * Evidence.WANDER;
             for (int k = 0; k < moves.length; k++) {
-                double m = moves[k] * (k == 0 ? (loadTold ? LOAD_TOLD : LOAD_UNKNOWN) / Unsure.LOAD : 1);
+                double m = moves[k] * (k == 0 ? (loadTold ? Unsure.LOAD_TOLD : LOAD_UNKNOWN) / Unsure.LOAD : 1);
                 sum += m * m;
             }
             return new Mean(share, Math.sqrt(sum));

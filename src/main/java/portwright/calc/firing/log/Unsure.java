@@ -3,6 +3,7 @@ package portwright.calc.firing.log;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.IntToDoubleFunction;
+import portwright.calc.firing.GasExchange;
 import portwright.calc.firing.KilnHeat;
 import portwright.calc.firing.Replay;
 
@@ -14,9 +15,15 @@ import portwright.calc.firing.Replay;
 final class Unsure {
     static final double LOSS = 0.10;
     static final double LOAD = 0.10;
+    /** The same where a note of the log tells the ware. */
+    static final double LOAD_TOLD = 0.05;
+
     private static final double POWER = 0.03;
     private static final double LAG_S = 60;
     private static final double GAS = 0.15;
+    /** Air drawn at a damper setting: how well a draught is reckoned, joints aside. */
+    private static final double AIR = 0.10;
+
     private static final double ZERO_C = 273.15;
     /** Drift of a base metal thermocouple begins about here and is counted at cone 10. */
     private static final double DRIFT_C = 600;
@@ -63,6 +70,23 @@ final class Unsure {
                         * f.logged.get(i).flow().fuelNetW()
                         / f.c.kiln().elements().fullW()
                 : 0);
+    }
+
+    /** The open damper draws more air than reckoned: as if it stood farther open. */
+    double[] draught() {
+        GasExchange gas = f.c.gas();
+        GasExchange wider = new GasExchange() {
+            @Override
+            public Flow at(boolean gasOn, double share, double kelvin) {
+                return gas.at(gasOn, Math.min(1, share * (1 + AIR)), kelvin);
+            }
+
+            @Override
+            public double damperFor(double lambda, double kelvin) {
+                return gas.damperFor(lambda, kelvin) / (1 + AIR);
+            }
+        };
+        return column(f.with(f.c.with(f.c.kiln(), wider)).logged);
     }
 
     /** The chamber ahead of a probe that lags. */

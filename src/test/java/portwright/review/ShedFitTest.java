@@ -1,0 +1,141 @@
+package portwright.review;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Locale;
+import java.util.Random;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import portwright.calc.firing.log.Fit;
+import portwright.calc.firing.log.LogParser;
+
+/**
+ * Loss factor and leak of a kiln that is reckoned apart from the product, fitted from its log, known electric power before the gas. Three starters,
+ * loss 0.8 to 1.4 and leak 0.7 to 1.3 times the design's; load, power, air and gas off by 4 to 8, 2, 5 and 5 % a standard deviation. Of 36 logs each:
+ * at 60 % of the power the loss factor is fitted from 35 (rms error 5.4 %, worst 10.3 %; the load noted 4.9 % and 8.9 %), its true value in the
+ * band every time; at full power these kilns climb so fast that the load hides the loss: 4 fitted, 24 with the load noted (rms 7.1 %, worst
+ * 18.1 %, in the band every time). A leak between 0.7 and 1.3 is never told, which is true: the heat of the gas is not known so well.
+ */
+class ShedFitTest {
+    private static final double[] LOSS = {0.8, 1.0, 1.2, 1.4};
+    private static final double[] LEAK = {0.7, 1.0, 1.3};
+
+    /** Errors of a set of fits. */
+    static final class Errors {
+        int cases;
+        int lossFitted;
+        int lossCovered;
+        double lossSquares;
+        double lossSum;
+        double lossWorst;
+        double lossWidth;
+        int leakFitted;
+        int leakCovered;
+        double leakWorst;
+        final StringBuilder words = new StringBuilder();
+
+        void add(String name, Fit f, double loss, double leakM2) {
+            cases++;
+            words.append(String.format(
+                    Locale.ROOT,
+                    "%n   %s loss %.3f fitted %.3f (%.2f to %.2f); leak %.1f fitted %.1f (%.1f to %.1f) %s",
+                    name,
+                    loss,
+                    f.lossFactor(),
+                    f.lossLow(),
+                    f.lossHigh(),
+                    leakM2 * 1e4,
+                    f.leakM2() * 1e4,
+                    f.leakLowM2() * 1e4,
+                    f.leakHighM2() * 1e4,
+                    f.fits() ? f.whyNoLeak() : f.whyNoLoss()));
+            if (!Double.isNaN(f.lossFactor())) {
+                double e = f.lossFactor() / loss - 1;
+                lossFitted++;
+                lossCovered += f.lossLow() <= loss && loss <= f.lossHigh() ? 1 : 0;
+                lossSquares += e * e;
+                lossSum += e;
+                lossWorst = Math.max(lossWorst, Math.abs(e));
+                lossWidth += (f.lossHigh() - f.lossLow()) / 2 / loss;
+            }
+            if (!Double.isNaN(f.leakM2())) {
+                leakFitted++;
+                leakCovered += f.leakLowM2() <= leakM2 && leakM2 <= f.leakHighM2() ? 1 : 0;
+                leakWorst = Math.max(leakWorst, Math.abs(f.leakM2() / leakM2 - 1));
+            }
+        }
+
+        @Override
+        public String toString() {
+            return String.format(
+                    Locale.ROOT,
+                    "loss fitted %d of %d, mean error %+.1f %%, rms %.1f %%, worst %.1f %%, half band %.1f %%, in the band %d; leak told %d, in its"
+                            + " band %d, worst %.0f %%%s",
+                    lossFitted,
+                    cases,
+                    100 * lossSum / lossFitted,
+                    100 * Math.sqrt(lossSquares / lossFitted),
+                    100 * lossWorst,
+                    100 * lossWidth / lossFitted,
+                    lossCovered,
+                    leakFitted,
+                    leakCovered,
+                    100 * leakWorst,
+                    words);
+        }
+    }
+
+    /** Fits one log; {@code off}: load, power, flue and gas of the shed are not quite the design's. */
+    static void fit(Errors e, String kiln, int way, double loss, double leak, boolean off, boolean noted) {
+        ShedLogs shed = new ShedLogs(kiln, ShedLogs.way(way, "6"), true);
+        Random r = new Random(Math.round(1000 * loss + 100 * leak) * 31 + kiln.length());
+        double by = off ? 1 : 0;
+        var own = shed.own(
+                loss,
+                1 + by * (noted ? 0.04 : 0.08) * r.nextGaussian(),
+                1 + by * 0.02 * r.nextGaussian(),
+                1 + by * 0.05 * r.nextGaussian(),
+                1 + by * 0.05 * r.nextGaussian(),
+                leak * ShedLogs.USUAL_LEAK_M2);
+        double kg = shed.plan.design().firing().load().si();
+        Fit f = RecordReview.fit(shed.plan, LogParser.parse(shed.soundLog(own, noted ? kg : Double.NaN, r.nextLong())));
+
+        e.add(kiln, f, own.loss(), own.leakM2());
+    }
+
+    static Errors grid(int way, boolean off, boolean noted) {
+        Errors e = new Errors();
+        for (String kiln : ShedLogs.KILNS) {
+            for (double loss : LOSS) {
+                for (double leak : LEAK) {
+                    fit(e, kiln, way, loss, leak, off, noted);
+                }
+            }
+        }
+        return e;
+    }
+
+    @Test
+    void twoComeBack() {
+        Errors e = new Errors();
+        fit(e, "six-corner-55cm", 2, 0.8, 1.3, false, true);
+        fit(e, "decagon-56cm", 2, 1.2, 0.7, false, true);
+        assertThat(e.lossFitted).as("%s", e).isEqualTo(2);
+        assertThat(e.lossCovered).as("%s", e).isEqualTo(2);
+        assertThat(e.leakCovered).as("%s", e).isEqualTo(e.leakFitted);
+    }
+
+    @Test
+    @Tag("slow")
+    @Tag("regression")
+    void theGridComesBack() {
+        for (int way : new int[] {0, 2}) {
+            for (boolean noted : new boolean[] {false, true}) {
+                System.out.println("way " + way + ", load noted " + noted + ", as designed but for loss and leak: "
+                        + grid(way, false, noted));
+                System.out.println(
+                        "way " + way + ", load noted " + noted + ", the rest off too: " + grid(way, true, noted));
+            }
+        }
+    }
+}
