@@ -25,9 +25,8 @@ final class StepLength {
             return s.hold().si();
         }
         boolean gas = StepTime.gas(s);
-        StepResult r = run == null || index >= run.steps().size()
-                ? null
-                : run.steps().get(index);
+        StepResult r =
+                run == null || index >= run.steps().size() ? null : run.steps().get(index);
         double said = s.rate() != null ? riseK / s.rate().si() : Double.NaN;
         if (r != null && r.reached()) {
             return Double.isNaN(said) ? r.seconds() : gas ? Math.max(said, r.seconds()) : Math.min(said, r.seconds());

@@ -12,6 +12,8 @@ import javafx.scene.control.Labeled;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
 import javafx.scene.image.WritableImage;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -225,5 +227,25 @@ class SideSlipsTest {
             }
         }
         return true;
+    }
+
+    /** A measure typed after its field lost the focus must not place a port; beside the forms the letter does. */
+    @Test
+    void aLetterBesideTheBoardChangesNothingInAForm() {
+        Toolkit.run(() -> {
+            view.go(Step.KILN);
+            lay();
+            Node heading = field("kiln.height").getParent();
+            view.lookup(".text-field").requestFocus();
+            int ports = doc.design().ports().size();
+            press(heading);
+            assertThat(doc.design().ports()).hasSize(ports);
+            press(view.board().getParent());
+            assertThat(doc.design().ports()).hasSize(ports + 1);
+        });
+    }
+
+    private static void press(Node target) {
+        target.fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.N, false, false, false, false));
     }
 }

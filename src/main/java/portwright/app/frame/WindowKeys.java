@@ -1,5 +1,6 @@
 package portwright.app.frame;
 
+import javafx.scene.Node;
 import javafx.scene.control.ComboBoxBase;
 import javafx.scene.control.TextInputControl;
 import javafx.scene.input.KeyCode;
@@ -8,7 +9,7 @@ import portwright.app.doc.Document;
 import portwright.app.doc.Step;
 import portwright.app.step.PortsStep;
 
-/** Keys that work everywhere in the window; letters only outside of text fields. */
+/** Keys that work everywhere in the window; letters only outside of text fields, those that change the design only outside of the forms. */
 final class WindowKeys {
     private final MainView view;
     private final Document doc;
@@ -55,6 +56,7 @@ final class WindowKeys {
             view.rail().turnUnits();
             e.consume();
         } else if (!typing
+                && !inForm(e)
                 && !view.board().isFocused()
                 && view.stepView(view.step()).views()
                 && view.board().letter(e)) {
@@ -65,5 +67,14 @@ final class WindowKeys {
             p.editFirst();
             e.consume();
         }
+    }
+
+    /** Whether a key was pressed beside the board, where a measure may be meant whose field has lost the focus. */
+    private static boolean inForm(KeyEvent e) {
+        Node n = e.getTarget() instanceof Node t ? t : null;
+        while (n != null && !(n instanceof Side)) {
+            n = n.getParent();
+        }
+        return n != null;
     }
 }

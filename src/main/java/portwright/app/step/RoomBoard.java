@@ -58,7 +58,12 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
         pitch = Math.min(FIGURE_PX, (sh + CHART_PX - 30) / FIGURES);
         figures(g, p, room, sw + 70, top + 20, w - sw - 110);
         new CoChart(g, p)
-                .paint(room, 86, top + sh + CHART_PX, Math.max(200, w - 86 - CoChart.WORDS_PX), h - top - sh - CHART_PX - 84);
+                .paint(
+                        room,
+                        86,
+                        top + sh + CHART_PX,
+                        Math.max(200, w - 86 - CoChart.WORDS_PX),
+                        h - top - sh - CHART_PX - 84);
         Say.left(g, p, "A quiet alarm proves nothing: " + CoAlarmPoint.quiet() + ".", 24, h - 16, 13, false, Ink.INK);
     }
 

@@ -15,8 +15,9 @@ class PassesByDefaultTest {
 
     @Test
     void aSlowerKilnPassesTheLimitOverEightHours() {
-        String richest = HOOD + "\"94 %\" ; firing.steps[1].atmosphere=\"beyond\" ; firing.steps[2].atmosphere=\"beyond\" ; "
-                + "firing.steps[3].atmosphere=\"beyond\"";
+        String richest =
+                HOOD + "\"94 %\" ; firing.steps[1].atmosphere=\"beyond\" ; firing.steps[2].atmosphere=\"beyond\" ; "
+                        + "firing.steps[3].atmosphere=\"beyond\"";
         Finding f = end(richest + " ; kiln.lossFactor=-");
         assertThat(f.severity()).isEqualTo(Severity.CAUTION);
         assertThat(f.limit().value()).isEqualTo(20);
@@ -31,7 +32,9 @@ class PassesByDefaultTest {
     @Test
     void aRicherFirePassesIt() {
         Finding f = end(HOOD + "\"90 %\" ; kiln.leakArea=-");
-        assertThat(f.message()).contains("lambda", "kiln.leakArea is not stated").doesNotContain("brick");
+        assertThat(f.message())
+                .contains("lambda", "kiln.leakArea is not stated")
+                .doesNotContain("brick");
         assertThat(end(HOOD + "\"90 %\"").message()).contains("lambda").doesNotContain("leakArea");
     }
 
@@ -42,7 +45,10 @@ class PassesByDefaultTest {
 
     @Test
     void farFromTheLimitNothingIsSaid() {
-        assertThat(ends(HOOD + "\"90 %\" ; room.volume=\"300 m3\" ; room.ventilator=\"4000 m3/h\" ; room.openings[0].area=\"3 m2\""))
+        assertThat(
+                        ends(
+                                HOOD
+                                        + "\"90 %\" ; room.volume=\"300 m3\" ; room.ventilator=\"4000 m3/h\" ; room.openings[0].area=\"3 m2\""))
                 .isEmpty();
     }
 
