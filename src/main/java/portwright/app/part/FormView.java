@@ -204,7 +204,7 @@ public final class FormView extends VBox {
         List<String> words = new ArrayList<>();
         for (FieldSpec f : s.fields()) {
             t.get(item + "." + f.key())
-                    .filter(v -> words.size() < 4)
+                    .filter(v -> words.size() < 3)
                     .ifPresent(v -> words.add(f.key().equals("hold") ? "hold " + v : v));
         }
         return String.join(" · ", words);
