@@ -53,9 +53,10 @@ public record Ignition(String gas, double autoIgnitionC, double lowerLimitPct, d
     }
 
     private static Ignition of(String gas, java.util.Comparator<Ignition> by) {
-        String name = gas.equals("natural-gas") ? "methane" : gas;
+        // the heavier parts of natural gas bring its lower limit under that of methane, its main part
+        boolean natural = gas.equals("natural-gas");
         return load().stream()
-                .filter(i -> i.gas.equals(name))
+                .filter(i -> i.gas.equals(gas) || natural && i.gas.equals("methane"))
                 .min(by)
                 .orElseThrow(() -> new IllegalArgumentException("no ignition values for '" + gas + "'"));
     }

@@ -27,6 +27,8 @@ final class CoChart {
     private static final double LINE_PX = 17;
 
     private static final double LOW_PPM = 1;
+    /** How far the plot reaches at least over the peak, so that its words stand above the curve. */
+    private static final double HEADROOM = 3;
     private static final double BESIDE_PX = 14;
 
     private final GraphicsContext g;
@@ -50,7 +52,7 @@ final class CoChart {
                 ? 1
                 : Math.max(from + 1, calm.get(calm.size() - 1).x());
         double most = Math.max(
-                1000, Math.pow(10, Math.ceil(Math.log10(Math.max(10, co.calm().peakPpm() * 1.3)))));
+                1000, Math.pow(10, Math.ceil(Math.log10(Math.max(10, co.calm().peakPpm() * HEADROOM)))));
         Chart c = new Chart(g, p, x, y, w, Math.max(80, h), from, to, 1, most, true);
         c.forbidden(co.ceiling().value(), most);
         for (double v = 1; v <= most; v *= 10) {
@@ -118,6 +120,8 @@ final class CoChart {
             y += LINE_PX;
         }
         if (alarm != null) {
+            double above = c.y(co.ceiling().value()) - c.top();
+            y = above > 3 * LINE_PX ? c.top() + LINE_PX / 2 : y;
             for (String line : List.of("bars: a house alarm sounds", "between (" + alarm + ")")) {
                 Say.left(g, p, line, c.right() + 12, y, 13, true, Ink.RUTILE);
                 y += LINE_PX;

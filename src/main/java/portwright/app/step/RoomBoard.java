@@ -110,9 +110,9 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
                     x,
                     at,
                     w,
-                    "fresh air wanted",
+                    "fresh air wanted for " + Format.plain(co.eightHours().value(), 0) + " ppm over 8 h",
                     CoChart.grouped(co.flowForEightHoursM3PerS() * 3600),
-                    "m³/h for " + Format.plain(co.eightHours().value(), 0) + " ppm over 8 h");
+                    "m³/h");
             figure(
                     g,
                     p,

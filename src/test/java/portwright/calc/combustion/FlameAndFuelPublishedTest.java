@@ -176,5 +176,7 @@ class FlameAndFuelPublishedTest {
         assertThat(Ignition.lowestAutoIgnition("butane").autoIgnitionC()).isEqualTo(288);
         assertThat(Ignition.lowestAutoIgnition("natural-gas").autoIgnitionC()).isEqualTo(600);
         assertThat(Ignition.lowestLimit("propane").lowerLimitPct()).isEqualTo(1.7);
+        // gas-technician training text (Canada), unit 3: natural gas 4 to 15 %
+        assertThat(Ignition.lowestLimit("natural-gas").lowerLimitPct()).isEqualTo(4);
     }
 }
