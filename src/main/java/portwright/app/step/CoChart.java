@@ -29,6 +29,7 @@ final class CoChart {
     private static final double LOW_PPM = 1;
     /** How far the plot reaches at least over the peak, so that its words stand above the curve. */
     private static final double HEADROOM = 3;
+
     private static final double BESIDE_PX = 14;
 
     private final GraphicsContext g;

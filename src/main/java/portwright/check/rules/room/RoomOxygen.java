@@ -71,7 +71,9 @@ public final class RoomOxygen implements Rule {
                     new Measure(pct, "%"),
                     new Measure(least, "%"),
                     "Oxygen in the room falls to "
-                            + (pct < FLAMES_DIE_PCT ? "where flames die, under " + Say.n(FLAMES_DIE_PCT) : Format.plain(pct, 2))
+                            + (pct < FLAMES_DIE_PCT
+                                    ? "where flames die, under " + Say.n(FLAMES_DIE_PCT)
+                                    : Format.plain(pct, 2))
                             + " % with no wind; under " + Say.n(least) + " % the air counts as dangerous at once.",
                     "Give the room at least " + Say.flow(flow) + " of fresh air, or fire outdoors.",
                     limits.source(id(), "stop"),
@@ -86,8 +88,8 @@ public final class RoomOxygen implements Rule {
                     new Measure(least, "%"),
                     CoEnds.slowWords(
                                     review,
-                                    "gas burns longer and oxygen in the room falls to " + Format.plain(slow, 2) + " %, not "
-                                            + Format.plain(pct, 2) + " %")
+                                    "gas burns longer and oxygen in the room falls to " + Format.plain(slow, 2)
+                                            + " %, not " + Format.plain(pct, 2) + " %")
                             + "; the limit is " + Say.n(least) + " %.",
                     "Give the room at least " + Say.flow(needed(review, least)) + " of fresh air, or fire outdoors.",
                     BAND));
