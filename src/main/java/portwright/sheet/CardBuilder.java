@@ -27,8 +27,9 @@ public final class CardBuilder {
                 .filter(p -> p.role() == Role.INLET)
                 .map(Port::name)
                 .toList();
-        CardLists lists =
+        CardLists withGas =
                 CardLists.of(result, inlets, lowestProbe(design), StepRows.electricAfterGas(design), openAir(design));
+        CardLists lists = StepRows.gas(design) ? withGas : withGas.withoutGas();
         return new CardData(
                 design.title(),
                 fire(design),
@@ -41,7 +42,7 @@ public final class CardBuilder {
                 lists.temperatureFalls(),
                 lists.flameOut(),
                 lists.alarm(),
-                lists.cautions(result, openAir(design)),
+                withGas.cautions(result, openAir(design)),
                 computed.line(),
                 scale(design),
                 result.stops(Forbids.LIGHTING),

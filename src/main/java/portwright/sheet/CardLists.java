@@ -37,7 +37,7 @@ record CardLists(
             CheckResult result, List<String> inlets, String probe, boolean electricAfterGas, boolean openAir) {
         boolean one = inlets.size() < 2;
         String order = inlets.isEmpty() ? "the inlet" : inlets.get(0);
-        String wait = wait(result) + " min";
+        String wait = purge(result) + " min";
         return new CardLists(
                 List.of(
                         "Cold, burners shut, gas on: soap every joint; gas off.",
@@ -73,6 +73,19 @@ record CardLists(
                         "It sounds: everybody out. At 100 ppm too.",
                         "Cylinder and breaker off, from outside.",
                         "Back in under 20 ppm only."));
+    }
+
+    /** The lists of a firing in which no gas burns. */
+    CardLists withoutGas() {
+        return new CardLists(
+                List.of(
+                        "No gas in this firing: cylinder shut, burners out of their ports.",
+                        "Inlets plugged, plate shut, until the kiln is cold."),
+                "Shutting down",
+                List.of("Elements off at the breaker. Ports stay plugged and the plate shut until the kiln is cold."),
+                List.of("Breaker off; look for a failed element when the kiln is cold."),
+                List.of("No flame in this firing. A flame or a smell of gas: cylinder shut, out."),
+                alarm);
     }
 
     private static String bothScales(int celsius) {

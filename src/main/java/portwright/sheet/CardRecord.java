@@ -33,7 +33,7 @@ final class CardRecord {
         c.words(
                 Words.fit(
                         c.pen,
-                        forecast() + (cautions ? "; rows on the back" : "; rows and cautions on the back"),
+                        forecast() + (cautions ? "; rows on the back" : "; more on the back"),
                         c.width() - used,
                         CardPaper.TEXT),
                 c.left + used,

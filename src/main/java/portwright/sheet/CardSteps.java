@@ -15,7 +15,6 @@ final class CardSteps {
 
     private static final int MANY = 12;
     private static final double LINE = 4.5;
-    private static final int MOST = 10;
     /** Where each column begins, as a share of the width. */
     private static final double[] COLUMNS = {0, 0.051, 0.341, 0.433, 0.511, 0.624, 0.733, 0.85, 1};
 
@@ -26,6 +25,7 @@ final class CardSteps {
     private final CardPaper c;
     private final List<CardData.Step> steps;
     private final double tall;
+    private double end;
 
     CardSteps(CardPaper c, List<CardData.Step> steps) {
         this.c = c;
@@ -33,30 +33,36 @@ final class CardSteps {
         this.tall = steps.size() > MANY ? TIGHT_ROW : ROW;
     }
 
-    /** Draws from a top; answers where it ends. */
-    double draw(double top) {
+    /**
+     * Draws from a top the rows from an index on, as far as they end above a bottom, at least one.
+     *
+     * @return index of the first row that is left
+     */
+    int draw(double top, double bottom, int from) {
         for (int i = 0; i < NAMES.length; i++) {
             c.words(NAMES[i], x(i), top + 4.2, CardPaper.TEXT);
         }
-        double y = top + 5.8;
-        c.rule(y, LineStyle.DIMENSION);
-        int number = 0;
-        int left = 0;
-        for (CardData.Step s : steps) {
+        end = top + 5.8;
+        c.rule(end, LineStyle.DIMENSION);
+        int number = (int) steps.subList(0, from).stream()
+                .filter(s -> s.across().isEmpty())
+                .count();
+        for (int i = from; i < steps.size(); i++) {
+            CardData.Step s = steps.get(i);
             boolean step = s.across().isEmpty();
-            number += step ? 1 : 0;
-            if (number > MOST && step) {
-                left++;
-                continue;
+            if (i > from && end + (step ? tall : acrossHeight(acrossLines(s))) > bottom) {
+                return i;
             }
-            y = step ? row(s, number, y) : across(s.across(), y);
-            c.rule(y, LineStyle.DIMENSION);
+            number += step ? 1 : 0;
+            end = step ? row(s, number, end) : across(s, end);
+            c.rule(end, LineStyle.DIMENSION);
         }
-        if (left > 0) {
-            y += 4.4;
-            c.words(left + " more steps in the design file.", c.left, y, CardPaper.NUMBER);
-        }
-        return y;
+        return steps.size();
+    }
+
+    /** Where the rows drawn last end, from the top, mm. */
+    double end() {
+        return end;
     }
 
     private double x(int column) {
@@ -103,12 +109,19 @@ final class CardSteps {
     }
 
     /** What is done between two steps. */
-    private double across(String words, double y) {
-        double w = c.right - x(1);
-        List<String> lines = Words.wrap(c.pen, words, w, CardPaper.NUMBER);
+    private double across(CardData.Step s, double y) {
+        List<String> lines = acrossLines(s);
         for (int i = 0; i < lines.size(); i++) {
             c.words(lines.get(i), x(1), y + (tall < ROW ? 3.9 : 4.3) + LINE * i, CardPaper.NUMBER);
         }
-        return y + (tall < ROW ? 1 : 1.8) + LINE * lines.size();
+        return y + acrossHeight(lines);
+    }
+
+    private List<String> acrossLines(CardData.Step s) {
+        return Words.wrap(c.pen, s.across(), c.right - x(1), CardPaper.NUMBER);
+    }
+
+    private double acrossHeight(List<String> lines) {
+        return (tall < ROW ? 1 : 1.8) + LINE * lines.size();
     }
 }

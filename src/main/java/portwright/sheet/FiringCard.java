@@ -1,5 +1,6 @@
 package portwright.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
 import portwright.check.Severity;
 import portwright.drawing.Ink;
@@ -8,10 +9,13 @@ import portwright.drawing.Signs;
 import portwright.drawing.TextStyle;
 import portwright.drawing.Words;
 
-/** One page to stand at the kiln with: steps, plate at full size, lighting, shutting down, three emergencies, record; on its back more rows of the record. */
+/** One page to stand at the kiln with: steps, plate at full size, lighting, shutting down, three emergencies, record; on its back more rows of the record. Where the steps are too many for that they get pages of their own. */
 public final class FiringCard {
     private static final TextStyle CARE = new TextStyle(TextStyle.Face.SANS, 13, 3.0, Ink.INK, false);
     private static final TextStyle NEVER = new TextStyle(TextStyle.Face.SANS_BOLD, 13, 3.0, Ink.INK, false);
+
+    /** Where the head ends, from the top, mm. */
+    private static final double HEAD_END = 27.6;
 
     private final CardData data;
     private final CardPaper c;
@@ -36,11 +40,12 @@ public final class FiringCard {
                     + " Mend or complete the design, or add --despite-stops for a struck-through card.");
         }
         try (PdfFile file = new PdfFile("Firing card: " + data.title(), mark)) {
-            FiringCard front = new FiringCard(data, new CardPaper(paper, file.fonts()));
-            boolean cautionsToo = front.draw();
-            strike(data, paper, front.c, forbidden);
-            file.add(front.c.page);
-            file.add(back(data, paper, file, forbidden, !cautionsToo));
+            Fronts fronts = fronts(data, paper, file);
+            for (CardPaper p : fronts.pages()) {
+                strike(data, paper, p, forbidden);
+                file.add(p.page);
+            }
+            file.add(back(data, paper, file, forbidden, !fronts.cautions()));
             return file.bytes();
         }
     }
@@ -48,11 +53,54 @@ public final class FiringCard {
     /** The first page of the card for the screen; struck through where it would not print. */
     public static PagePicture picture(CardData data, Paper paper, ContentMark mark) {
         try (PdfFile file = new PdfFile(data.title(), mark)) {
-            FiringCard front = new FiringCard(data, new CardPaper(paper, file.fonts()));
-            front.draw();
-            strike(data, paper, front.c, data.stops() > 0 || !data.unproven().isEmpty());
-            return front.c.page.picture();
+            CardPaper front = fronts(data, paper, file).pages().get(0);
+            strike(data, paper, front, data.stops() > 0 || !data.unproven().isEmpty());
+            return front.page.picture();
         }
+    }
+
+    /**
+     * The pages before the record.
+     *
+     * @param cautions whether they hold the cautions too; else those go to the back
+     */
+    private record Fronts(List<CardPaper> pages, boolean cautions) {}
+
+    /** One page; where the steps are too many for it, they get pages of their own before the rest. */
+    private static Fronts fronts(CardData data, Paper paper, PdfFile file) {
+        FiringCard one = head(data, paper, file);
+        CardSteps steps = new CardSteps(one.c, data.steps());
+        steps.draw(HEAD_END, Double.POSITIVE_INFINITY, 0);
+        double y = one.emergencies(one.middle(steps.end() + 0.5));
+        if (y <= one.c.bottom()) {
+            return new Fronts(List.of(one.c), one.rest(y));
+        }
+        List<CardPaper> pages = new ArrayList<>();
+        for (int from = 0; from < data.steps().size(); ) {
+            FiringCard page = head(data, paper, file);
+            from = new CardSteps(page.c, data.steps()).draw(HEAD_END, page.c.bottom(), from);
+            page.c.foot(
+                    from < data.steps().size()
+                            ? "More steps on the next page."
+                            : "Lighting, damper plate and cautions on the next page.");
+            pages.add(page.c);
+        }
+        FiringCard last = head(data, paper, file);
+        boolean cautions = last.rest(last.emergencies(last.middle(HEAD_END + 0.5)));
+        pages.add(last.c);
+        return new Fronts(List.copyOf(pages), cautions);
+    }
+
+    private static FiringCard head(CardData data, Paper paper, PdfFile file) {
+        CardPaper c = new CardPaper(paper, file.fonts());
+        c.title("Firing card: " + data.title());
+        c.words(
+                Words.fit(c.pen, data.fire() + " · content " + data.mark(), c.width(), CardPaper.TEXT),
+                c.left,
+                25.4,
+                CardPaper.TEXT);
+        c.rule(HEAD_END, LineStyle.CHAMBER_WALL);
+        return new FiringCard(data, c);
     }
 
     private static Page back(CardData data, Paper paper, PdfFile file, boolean forbidden, boolean cautions) {
@@ -75,18 +123,9 @@ public final class FiringCard {
         }
     }
 
-    /** The first page; answers whether it holds the cautions too: beside very many steps they go to its back. */
-    private boolean draw() {
-        c.title("Firing card: " + data.title());
-        c.words(
-                Words.fit(c.pen, data.fire() + " · content " + data.mark(), c.width(), CardPaper.TEXT),
-                c.left,
-                25.4,
-                CardPaper.TEXT);
-        c.rule(27.6, LineStyle.CHAMBER_WALL);
-        double y = new CardSteps(c, data.steps()).draw(27.6);
-        y = middle(y + 0.5);
-        y = emergencies(y);
+    /** Cautions and record below the lists; answers whether the cautions found room. */
+    private boolean rest(double top) {
+        double y = top;
         boolean all = y + cautionsHeight() <= c.bottom() + 1e-6;
         y = all ? cautions(y) : y;
         new CardRecord(c, data).below(y, all);

@@ -72,6 +72,12 @@ final class StepRows {
         return out;
     }
 
+    /** Whether any step burns gas; true where the steps are unknown. */
+    static boolean gas(Design design) {
+        List<FiringStep> steps = steps(design);
+        return steps.isEmpty() || steps.stream().anyMatch(StepRows::burns);
+    }
+
     /** Whether electricity goes on alone after a step with gas. */
     static boolean electricAfterGas(Design design) {
         boolean gas = false;
@@ -155,7 +161,7 @@ final class StepRows {
             case "neutral" -> "licks at the flue";
             case "light" -> "short, soft at flue";
             case "medium" -> "soft at the spy";
-            case "heavy" -> "long, hazy, yellow";
+            case "heavy" -> "long and hazy";
             case "beyond" -> "smoke: open plate";
             default -> "watch flue and spy";
         };
