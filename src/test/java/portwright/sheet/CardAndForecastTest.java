@@ -6,13 +6,17 @@ import static org.assertj.core.api.Assertions.within;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import portwright.calc.firing.Forecast;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.file.DesignText;
+import portwright.model.Design;
 import portwright.report.ForecastText;
 import portwright.review.AskedState;
 import portwright.review.PlateSetting;
@@ -194,5 +198,45 @@ class CardAndForecastTest {
                 rows.stream().filter(s -> s.to().startsWith("hold")).findFirst().orElseThrow();
         assertThat(hold.beside()).startsWith(Math.round(held) + " °C");
         assertThat(rows.get(rows.indexOf(hold) + 1).across()).contains("sags to " + Math.round(end) + " °C");
+    }
+
+    /** However many steps: each with its number, and what is done between them, on some page before the record; the lists once. */
+    @Test
+    void aLongFiringLosesNoStep() throws IOException {
+        for (int n : new int[] {9, 14, 40}) {
+            List<String> steps = new ArrayList<>();
+            for (int i = 0; i < n; i++) {
+                steps.add("{\"to\": \"" + (900 + 5 * i) + " °C\", \"rate\": \"60 °C/h\", \"heat\": \""
+                        + (i % 4 == 3 ? "both" : "electric") + "\", \"atmosphere\": \"light\"}");
+            }
+            Design design =
+                    design().set("firing.steps", steps.toString()).read().design();
+            CardData many = CardBuilder.of(Prints.nothingFound(design), design, CardForecast.none());
+            byte[] pdf = FiringCard.print(many, Paper.parse("a4"), ContentMark.of(design), false);
+            try (PDDocument d = Loader.loadPDF(pdf)) {
+                List<String> words = new ArrayList<>();
+                for (int i = 0; i < d.getNumberOfPages() - 1; i++) {
+                    PrintedPage page = new PrintedPage(d.getPage(i));
+                    assertThat(page.extent[1]).isGreaterThanOrEqualTo(12);
+                    words.addAll(page.words.keySet());
+                }
+                for (int i = 0; i < n; i++) {
+                    assertThat(words).contains((900 + 5 * i) + " °C", String.valueOf(i + 1));
+                }
+                assertThat(words).containsOnlyOnce("Flame goes out");
+            }
+        }
+    }
+
+    /** Where no gas burns nobody is told to light it. */
+    @Test
+    void aFiringWithoutGasSpeaksOfNoLighting() throws IOException {
+        Design design = design().set(
+                        "firing.steps", "[{\"to\": \"cone 6\", \"rate\": \"100 °C/h\", \"heat\": \"electric\"}]")
+                .read()
+                .design();
+        CardData card = CardBuilder.of(Prints.nothingFound(design), design, CardForecast.none());
+        assertThat(card.lighting().toString()).contains("No gas in this firing").doesNotContain("taper");
+        assertThat(card.flameOut().toString()).doesNotContain("Relight");
     }
 }
