@@ -115,7 +115,9 @@ public final class CostWords {
     }
 
     private static String money(Double cost, String currency) {
-        return cost == null ? "" : ", " + two(cost) + " " + currency;
+        return cost != null
+                ? ", " + two(cost) + " " + currency
+                : currency == null ? "" : ", cost not told: a price is missing";
     }
 
     private static String two(double v) {

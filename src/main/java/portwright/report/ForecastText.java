@@ -30,8 +30,7 @@ public final class ForecastText {
         Forecast f = firing.forecast().value();
         FiringRun run = f.nominal();
         StringBuilder b = new StringBuilder(review.design().title()).append("\n\n");
-        StepTable.write(
-                b, firing.rows(review.fire()), review.design().firing().steps().size());
+        StepTable.write(b, firing.rows(review.fire()), review.design().firing().steps());
         b.append('\n');
         row(b, "whole firing", whole(run));
         row(b, "band", band(f));

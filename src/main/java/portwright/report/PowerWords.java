@@ -14,6 +14,9 @@ import portwright.units.Format;
 
 /** The trade's rule of thumb about power beside the forecast, and what the firing can lose before its goal is lost. */
 public final class PowerWords {
+    /** So far under the smaller case, W/in², the rule says no more than that. */
+    private static final double BELOW = 0.1;
+
     private PowerWords() {}
 
     static List<ReportLine> lines(Review review) {
@@ -70,7 +73,10 @@ public final class PowerWords {
         return n(p.wPerIn2(), 1) + " W per square inch of inside surface, new elements. The trade's rule of thumb: "
                 + n(enough.low(), 1) + " reaches cone 10, " + n(less.high(), 1) + " stops near cone 8; "
                 + switch (p.trade()) {
-                    case STOPS_NEAR_CONE_8 -> "so this kiln would stop near cone 8.";
+                    case STOPS_NEAR_CONE_8 ->
+                        p.wPerIn2() < less.high() - BELOW
+                                ? "this kiln lies below both and stops earlier."
+                                : "so this kiln would stop near cone 8.";
                     case REACHES_CONE_10 -> "so this kiln would reach cone 10.";
                     case NOTHING ->
                         "it says nothing of what lies between. This kiln is nearer to the one that "

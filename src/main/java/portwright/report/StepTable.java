@@ -2,6 +2,7 @@ package portwright.report;
 
 import java.util.List;
 import java.util.Locale;
+import portwright.model.FiringStep;
 import portwright.review.StepRow;
 import portwright.units.Format;
 
@@ -12,8 +13,11 @@ final class StepTable {
 
     private StepTable() {}
 
-    /** @param steps how many the design has */
-    static void write(StringBuilder b, List<StepRow> rows, int steps) {
+    /** Slowest climb on a cone chart, °C/h. */
+    private static final double CHART_K_PER_H = 15;
+
+    /** @param steps those of the design */
+    static void write(StringBuilder b, List<StepRow> rows, List<FiringStep> steps) {
         b.append(f(HEAT, "step", "to", "heat", "start", "end", "hours", "climb", "kWh", "gas kg"));
         for (StepRow r : rows) {
             b.append(f(
@@ -27,6 +31,15 @@ final class StepTable {
                     n(r.climbKPerH(), 0),
                     f("%.1f", r.electricKwh()),
                     r.gasKg() > 0 ? f("%.2f", r.gasKg()) : "-"));
+            FiringStep step = steps.get(r.index());
+            if (step.elementShare() != null && r.electricKwh() > 0) {
+                b.append("     elements on ")
+                        .append(step.elementShare().typed())
+                        .append(" throughout: the climb follows, no rate is kept\n");
+            }
+            if (step.cone() != null && r.reached() && r.climbKPerH() < CHART_K_PER_H) {
+                b.append("     slower than any cone chart (15 °C/h): watch the cone, not the degrees\n");
+            }
             if (!r.reached()) {
                 b.append("     NOT REACHED: ")
                         .append(r.ending().words())
@@ -37,7 +50,7 @@ final class StepTable {
                         .append('\n');
             }
         }
-        if (rows.size() < steps) {
+        if (rows.size() < steps.size()) {
             b.append("Later steps are not begun.\n");
         }
         b.append("Temperatures in °C, climb in °C/h at the end of the step.\n");
@@ -55,10 +68,12 @@ final class StepTable {
             b.append(f(
                     FIRE,
                     r.index() + 1,
-                    r.lambda() == null ? "no gas" : r.atmosphere() == null ? "not asked" : r.atmosphere(),
+                    r.lambda() == null && r.gasKg() <= 0
+                            ? "no gas"
+                            : r.atmosphere() == null ? "not asked" : r.atmosphere(),
                     r.plate(),
-                    r.lambda() == null ? "-" : lambda(r),
-                    r.lambda() == null ? "-" : dash(r.coLowPct(), 1) + " to " + dash(r.coHighPct(), 1) + " %"));
+                    r.lambda() == null ? unknown(r) : lambda(r),
+                    r.lambda() == null ? unknown(r) : dash(r.coLowPct(), 1) + " to " + dash(r.coHighPct(), 1) + " %"));
         }
         ForecastText.para(
                 b,
@@ -77,6 +92,11 @@ final class StepTable {
                                             .toList())
                             + " open): there a climbing step burns richer than asked. In brackets 5 to 95 %.");
         }
+    }
+
+    /** Gas burns, but neither a fire is asked for nor the damper's opening stated. */
+    private static String unknown(StepRow r) {
+        return r.gasKg() > 0 ? "add damper.open" : "-";
     }
 
     private static String lambda(StepRow r) {

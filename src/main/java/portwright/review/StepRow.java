@@ -62,9 +62,11 @@ public record StepRow(
                 ? "hold " + typed.hold().typed()
                 : typed.cone() != null ? "cone " + typed.cone() : typed.to().typed();
         boolean gas = r.step().gas() && fire != null && fire.gas();
-        FireBand band = gas ? fire.band(r.endK(), r.damperShare()) : null;
-        Double travel =
-                gas && fire.plate() != null ? Double.valueOf(fire.plate().travelFor(r.damperShare()) * 1000) : null;
+        boolean open = typed.atmosphere() != null || plate.stand() != StepPlate.Stand.BY_FLAME;
+        FireBand band = gas && open ? fire.band(r.endK(), r.damperShare()) : null;
+        Double travel = gas && open && fire.plate() != null
+                ? Double.valueOf(fire.plate().travelFor(r.damperShare()) * 1000)
+                : null;
         return new StepRow(
                 r.index(),
                 goal,
@@ -80,7 +82,7 @@ public record StepRow(
                 plate.words(),
                 plate.startMm(),
                 plate.endMm(),
-                gas && r.last().lambda() > 0 ? r.last().lambda() : null,
+                gas && open && r.last().lambda() > 0 ? r.last().lambda() : null,
                 band == null ? null : band.lambda().low(),
                 band == null ? null : band.lambda().high(),
                 band == null ? null : percent(band.coDry().low()),

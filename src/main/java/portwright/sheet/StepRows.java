@@ -58,7 +58,7 @@ final class StepRows {
             if (ends != null && ends < atC - SAGS_C) {
                 out.add(CardData.Step.across("The forecast: the hold does not keep it, it sags to "
                         + Format.plain(Math.rint(ends), 0) + " °C (" + Format.plain(Math.rint(ends * 1.8 + 32), 0)
-                        + " °F)."));
+                        + " °F), the minutes with open ports not counted."));
             }
             if (missed != null) {
                 out.add(CardData.Step.across(missed));
@@ -105,6 +105,9 @@ final class StepRows {
         String level =
                 s.atmosphere() == null ? (gas ? "–" : "air") : s.atmosphere().id();
         String rate = s.hold() != null ? "–" : s.fullRate() ? "full" : typed(s.rate());
+        if (s.elementShare() != null && s.heat() != Heat.GAS) {
+            rate = s.elementShare().typed() + " on";
+        }
         String to =
                 s.hold() != null ? "hold " + s.hold().typed() : s.cone() != null ? "cone " + s.cone() : s.to().typed();
         return new CardData.Step(

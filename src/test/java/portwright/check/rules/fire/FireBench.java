@@ -79,6 +79,9 @@ final class FireBench {
 
     Design design() {
         kiln.ports.clear();
+        if (kiln.elements.isEmpty()) {
+            kiln.wallElement("E1", 200, 12, 12, 0, null);
+        }
         if (inletMm > 0 && wallMm > 0) {
             kiln.wallInlet("inlet A", 1, 0, wallMm, inletMm).wallInlet("inlet B", 5, 0, wallMm, inletMm);
         } else if (inletMm > 0) {
