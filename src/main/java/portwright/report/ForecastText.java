@@ -20,7 +20,6 @@ import portwright.units.Format;
 public final class ForecastText {
     private static final double ZERO_C = 273.15;
     private static final double BRICK_FAILS_K = 80;
-    private static final String NAME = "%-15s";
 
     private ForecastText() {}
 
@@ -70,7 +69,7 @@ public final class ForecastText {
     private static String whole(FiringRun run) {
         return run.reached()
                 ? n(run.endS() / 3600, 1) + " h, top " + scales(run.topK())
-                : "NOT FINISHED: step " + (run.steps().size()) + " does not reach its goal: after "
+                : "NOT FINISHED: step " + run.steps().size() + " does not reach its goal: after "
                         + n(run.endS() / 3600, 1) + " h " + run.last().ending().words() + " at " + scales(run.endK())
                         + (run.last().ending() == Ending.FALLS ? ", from " + scales(run.topK()) : "");
     }
@@ -174,7 +173,7 @@ public final class ForecastText {
     }
 
     private static void row(StringBuilder b, String name, String value) {
-        Wrap.lines(String.format(Locale.ROOT, NAME, name), value, Wrap.USUAL)
+        Wrap.lines(String.format(Locale.ROOT, "%-15s", name), value, Wrap.USUAL)
                 .forEach(l -> b.append(l).append('\n'));
     }
 
