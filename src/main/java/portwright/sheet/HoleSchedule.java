@@ -64,7 +64,7 @@ public final class HoleSchedule {
             if (note.sawDiffers()) {
                 b.append(", ").append(note.sawWords()).append(" (thin second circle)");
             }
-            b.append("; from left ")
+            b.append(wall() ? "; inside, from the left corner " : "; from left ")
                     .append(length(fromLeftMm, units))
                     .append(wall() ? ", up from the floor " : ", from back ")
                     .append(length(fromOtherMm, units));
