@@ -94,6 +94,15 @@ public record SupplyReview(
         return all > 0 ? bottledKgPerS(burners.value()) / all : 0;
     }
 
+    /** Gas that the steps take from cylinders where the kiln is as slow as the slow end of the forecast's band, kg; burners and steps must be known. */
+    public double slowNeededKg() {
+        double draw = bottledKgPerS(burners.value());
+        return steps.value().stream()
+                .filter(StepTime::gas)
+                .mapToDouble(s -> s.slowSeconds() * draw)
+                .sum();
+    }
+
     private static double bottledKgPerS(List<BurnerGas> burners) {
         return burners.stream()
                 .filter(b -> isBottled(b.burner().fuel()))

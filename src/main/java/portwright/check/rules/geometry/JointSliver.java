@@ -12,6 +12,7 @@ import portwright.geometry.Hole;
 import portwright.geometry.JointPattern;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Segment;
+import portwright.model.Joints;
 import portwright.model.On;
 import portwright.review.Review;
 
@@ -38,6 +39,9 @@ public final class JointSliver implements Rule {
                 out.lacks(this, "kiln." + on.id() + ".joints");
                 continue;
             }
+            if (!holes.isEmpty()) {
+                unstated(kiln.slabOf(on).joints(), "kiln." + on.id() + ".joints", out);
+            }
             for (Hole h : holes) {
                 Segment joint = nearest(kiln, pattern, h, limit);
                 if (joint != null) {
@@ -51,6 +55,19 @@ public final class JointSliver implements Rule {
                                     remedy(kiln, limits, pattern, h, limit)));
                 }
             }
+        }
+    }
+
+    /** Where the joints lie is drawn from usual values where it is not stated; that proves nothing. */
+    private void unstated(Joints joints, String field, Findings out) {
+        if (joints.bond() == null) {
+            out.lacks(this, field + ".bond");
+        }
+        if (joints.turn() == null) {
+            out.lacks(this, field + ".turn");
+        }
+        if (joints.offset() == null) {
+            out.lacks(this, field + ".offset");
         }
     }
 

@@ -63,6 +63,27 @@ public final class CylinderLasts implements Rule {
             if (!empty) {
                 assumed(review, out);
             }
+        } else {
+            slow(review, run.get(), out);
+        }
+    }
+
+    /** Enough by the middle forecast, not by its slow end. */
+    private void slow(Review review, SupplyRun run, Findings out) {
+        double has = run.availableKg();
+        double slow = review.supply().slowNeededKg();
+        boolean reached = !review.firing().forecast().known()
+                || review.firing().forecast().value().slow().reached();
+        if (Say.under(has, slow)) {
+            out.add(Say.caution(
+                    this,
+                    new Measure(has / slow, "1"),
+                    new Measure(1, "1"),
+                    "The cylinders hold " + Say.n(has) + " kg. The steps burn " + Say.n(run.neededKg())
+                            + " kg by the middle of the forecast, " + Say.n(slow)
+                            + (reached ? "" : " or more") + " kg where the brick conducts 20 % more.",
+                    "Start with at least " + Say.n(slow) + " kg (" + Say.n(slow - has) + " kg more).",
+                    COMPUTED));
         }
     }
 

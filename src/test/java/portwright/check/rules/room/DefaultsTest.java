@@ -121,14 +121,15 @@ class DefaultsTest {
         return f.rule() + " " + f.severity() + " " + f.parts() + " " + f.measured() + " " + f.limit();
     }
 
-    /** Writes the defaults where the field is absent; ports of a step only where no gas burns. */
+    /** Writes the defaults where the field is absent; ports of a step only where no gas burns, a slope only of a groove in a wall. */
     private static int spell(ObjectNode holder, Map.Entry<String, Map<String, String>> e) {
         int n = 0;
         for (Map.Entry<String, String> d : e.getValue().entrySet()) {
             String heat = holder.path("heat").asText();
             boolean ports = d.getKey().equals("ports") && (heat.equals("gas") || heat.equals("both"));
             boolean round = e.getKey().equals("kiln.fittings[]") && !holder.has("size");
-            if (!holder.has(d.getKey()) && !ports && !round) {
+            boolean level = d.getKey().equals("slope") && !holder.has("height");
+            if (!holder.has(d.getKey()) && !ports && !round && !level) {
                 holder.set(d.getKey(), json(d.getValue()));
             }
             n += json(d.getValue()).equals(holder.get(d.getKey())) ? 1 : 0;
