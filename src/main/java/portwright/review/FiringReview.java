@@ -86,7 +86,7 @@ public final class FiringReview {
 
     /** What the firing takes in all. The forecast must be known. */
     public FiringTotals totals() {
-        return FiringTotals.of(forecast().value());
+        return FiringTotals.of(forecast().value().nominal());
     }
 
     /** How soon the hot faces fall to the temperature that lights gas when all heat stops in a step with gas; an empty answer without such a step. */
