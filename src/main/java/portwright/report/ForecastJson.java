@@ -8,6 +8,7 @@ import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Forecast;
 import portwright.calc.firing.HoursBand;
 import portwright.calc.firing.Sample;
+import portwright.review.ClosePlates;
 import portwright.review.FiringReview;
 import portwright.review.Review;
 import portwright.review.StepRow;
@@ -56,6 +57,14 @@ public final class ForecastJson {
                     o.set(e.getKey(), e.getValue());
                 }
             });
+        }
+        ArrayNode close = root.putArray("platesTooClose");
+        for (ClosePlates p : ClosePlates.of(review)) {
+            ObjectNode o = close.addObject()
+                    .put("steps", (p.first().step() + 1) + ", " + (p.second().step() + 1))
+                    .put("words", p.words());
+            Json.number(o, "firstMm", p.firstMm());
+            Json.number(o, "secondMm", p.secondMm());
         }
         ArrayNode cones = root.putArray("cones");
         run.cones()

@@ -11,6 +11,7 @@ import portwright.calc.firing.HoursBand;
 import portwright.data.Brick;
 import portwright.data.FiringFigure;
 import portwright.review.BrickClass;
+import portwright.review.ClosePlates;
 import portwright.review.FiringReview;
 import portwright.review.Review;
 import portwright.review.TradeFigure;
@@ -30,6 +31,7 @@ public final class ForecastText {
         FiringRun run = f.nominal();
         StringBuilder b = new StringBuilder(review.design().title()).append("\n\n");
         StepTable.write(b, firing.rows(review.fire()), review.design().firing().steps(), run);
+        ClosePlates.of(review).forEach(p -> para(b, p.words()));
         b.append('\n');
         row(b, "whole firing", whole(run));
         row(b, "band", band(f));
@@ -75,7 +77,9 @@ public final class ForecastText {
     }
 
     private static String minutes(FiringRun run) {
-        double s = run.openSpells().stream().mapToDouble(o -> o.endS() - o.startS()).sum();
+        double s = run.openSpells().stream()
+                .mapToDouble(o -> o.endS() - o.startS())
+                .sum();
         return s > 0 ? ", " + n(s / 60, 0) + " min between steps with it" : "";
     }
 

@@ -98,9 +98,7 @@ final class HeatWords {
                     n(OpenSpell.seconds() / 60, 0) + " min with ports open and plate off "
                             + (s.lighting() ? "before lighting step " : "after the gas of step ") + (s.gasStep() + 1)
                             + " lose " + kwh(s.lostJ()) + "; the elements give " + kwh(s.electricJ())
-                            + (fell < 1
-                                    ? " and hold the temperature"
-                                    : ", the chamber falls by " + n(fell, 0) + " °C")
+                            + (fell < 1 ? " and hold the temperature" : ", the chamber falls by " + n(fell, 0) + " °C")
                             + ". Step " + (s.step() + 1) + " begins at " + n(s.endK() - 273.15, 0) + " °C"
                             + (s.lighting()
                                     ? ", after " + n(OpenSpell.cleanSeconds() / 60, 0) + " min of clean fire"
@@ -118,8 +116,7 @@ final class HeatWords {
     static void openSpells(ObjectNode root, FiringRun run) {
         var list = root.putArray("openBetweenSteps");
         for (OpenSpell s : run.openSpells()) {
-            ObjectNode o =
-                    list.addObject().put("step", s.gasStep() + 1).put("when", s.lighting() ? "before" : "after");
+            ObjectNode o = list.addObject().put("step", s.gasStep() + 1).put("when", s.lighting() ? "before" : "after");
             Json.number(o, "startHours", s.startS() / 3600);
             Json.number(o, "minutes", OpenSpell.seconds() / 60);
             Json.number(o, "cleanFireMinutes", (s.endS() - s.startS() - OpenSpell.seconds()) / 60);

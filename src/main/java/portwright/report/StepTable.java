@@ -27,7 +27,8 @@ final class StepTable {
         b.append(f(HEAT, "step", "to", "heat", "start", "end", "hours", "climb", "kWh", "gas kg"));
         for (StepRow r : rows) {
             run.before(r.index())
-                    .ifPresent(s -> b.append("     ").append(HeatWords.minutes(s)).append('\n'));
+                    .ifPresent(
+                            s -> b.append("     ").append(HeatWords.minutes(s)).append('\n'));
             b.append(f(
                     HEAT,
                     r.index() + 1,
@@ -49,9 +50,7 @@ final class StepTable {
                 b.append("     slower than any cone chart (15 °C/h): watch the cone, not the degrees\n");
             }
             if (step.hold() != null && r.endC() < heldC(run, r) - SAGS_C) {
-                b.append("     does not keep the ")
-                        .append(n(heldC(run, r), 0))
-                        .append(" °C that it was to hold\n");
+                b.append("     does not keep the ").append(n(heldC(run, r), 0)).append(" °C that it was to hold\n");
             }
             if (!r.reached()) {
                 b.append("     NOT REACHED: ")

@@ -166,13 +166,11 @@ public final class FiringReview {
                 SteadyShell.stallK(kiln.value(), t -> heat.applyAsDouble(t) - less)));
     }
 
-    /** What the firing can lose before its last goal is lost; see {@link PowerMargin}. The forecast must be known. */
+    /** What the firing can lose before a goal is lost; see {@link PowerMargin}. The forecast must be known. */
     public synchronized PowerMargin margin() {
         if (margin == null) {
             margin = PowerMargin.of(
-                    kiln.value(),
-                    k -> Simulation.run(k, gas(), steps.value(), List.of(), Numerics.STANDARD)
-                            .reached());
+                    kiln.value(), k -> Simulation.run(k, gas(), steps.value(), List.of(), Numerics.STANDARD));
         }
         return margin;
     }
@@ -182,9 +180,7 @@ public final class FiringReview {
         if (electricMargin == null) {
             List<Step> plain = ElectricTwin.steps(steps.value());
             electricMargin = PowerMargin.of(
-                    kiln.value(),
-                    k -> Simulation.run(k, GasExchange.NONE, plain, List.of(), Numerics.STANDARD)
-                            .reached());
+                    kiln.value(), k -> Simulation.run(k, GasExchange.NONE, plain, List.of(), Numerics.STANDARD));
         }
         return electricMargin;
     }

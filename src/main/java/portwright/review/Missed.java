@@ -23,9 +23,7 @@ public record Missed(int step, String goal, boolean surely, Ending ending, doubl
 
     /** A step's goal in words of the design. */
     public static String goal(FiringStep s) {
-        return s.hold() != null
-                ? "the end of its hold"
-                : s.cone() != null ? "cone " + s.cone() : s.to().typed();
+        return s.hold() != null ? "the end of its hold" : s.cone() != null ? "cone " + s.cone() : s.to().typed();
     }
 
     /** How it ends there, in words. */

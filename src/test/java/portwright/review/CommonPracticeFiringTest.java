@@ -73,7 +73,9 @@ class CommonPracticeFiringTest {
         FiringRun r = review(litres).firing().forecast().value().nominal();
         for (int step = 2; step < 5; step++) {
             int k = step;
-            List<Sample> of = r.samples().stream().filter(s -> s.step() == k && !s.between()).toList();
+            List<Sample> of = r.samples().stream()
+                    .filter(s -> s.step() == k && !s.between())
+                    .toList();
             assertThat(of).allMatch(s -> s.climbKPerS() > 0);
             for (int i = 1; i < of.size(); i++) {
                 assertThat(of.get(i).climbKPerS()).isLessThan(of.get(i - 1).climbKPerS() * 1.001);

@@ -133,7 +133,8 @@ class ForecastWordsTest {
     @Test
     void openMinutesCostWhatAStepOfThemWould() {
         DesignText d = practice();
-        OpenSpell said = review(d).firing().forecast().value().nominal().openSpells().get(0);
+        OpenSpell said =
+                review(d).firing().forecast().value().nominal().openSpells().get(0);
         assertThat(said.lighting()).isTrue();
         assertThat(said.step()).isEqualTo(2);
         StepResult step = review(d.insert(

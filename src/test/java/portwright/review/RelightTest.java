@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
-import portwright.calc.firing.Relight;
 import portwright.calc.firing.OpenSpell;
+import portwright.calc.firing.Relight;
 import portwright.file.DesignText;
 import portwright.file.Starters;
 import portwright.report.ForecastText;

@@ -67,7 +67,9 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
     private int peg(MouseEvent e) {
         for (StepRow r : rows()) {
             boolean rise = doc.text().has("firing.steps[" + r.index() + "].to");
-            if (rise && chart != null && Math.hypot(e.getX() - chart.x(r.endHours()), e.getY() - chart.y(r.endC())) < CATCH_PX) {
+            if (rise
+                    && chart != null
+                    && Math.hypot(e.getX() - chart.x(r.endHours()), e.getY() - chart.y(r.endC())) < CATCH_PX) {
                 return r.index();
             }
         }

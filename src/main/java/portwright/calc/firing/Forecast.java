@@ -13,12 +13,7 @@ import java.util.List;
  * @param stallElectricK where elements alone, ports plugged, end the climb, K
  * @param stallAllK where the hottest gas step with the elements as it asks ends the climb, K; NaN without a gas step
  */
-public record Forecast(
-        FiringRun nominal,
-        FiringRun quick,
-        FiringRun slow,
-        double stallElectricK,
-        double stallAllK) {
+public record Forecast(FiringRun nominal, FiringRun quick, FiringRun slow, double stallElectricK, double stallAllK) {
 
     /** Uncertainty of a brick's conductivity. */
     public static final double CONDUCTIVITY_BAND = 0.20;

@@ -124,8 +124,17 @@ public final class Simulation {
         }
         between = false;
         return new OpenSpell(
-                index, lighting, beginS, timeS, fromK, toK, balance.chamberK(), lost, electric,
-                electricJ - electric0 - electric, fuelKg - fuel0);
+                index,
+                lighting,
+                beginS,
+                timeS,
+                fromK,
+                toK,
+                balance.chamberK(),
+                lost,
+                electric,
+                electricJ - electric0 - electric,
+                fuelKg - fuel0);
     }
 
     /** Some minutes with ports open and plate off; the controller, where a step has one, keeps what the chamber had or the lower goal. */

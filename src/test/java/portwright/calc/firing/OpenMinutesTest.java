@@ -77,9 +77,13 @@ class OpenMinutesTest {
         assertThat(r.endS()).isCloseTo(s, within(1e-6));
         assertThat(r.electricJ()).isCloseTo(electric, within(1e-6 * electric));
         assertThat(r.fuelKg()).isCloseTo(fuel, within(1e-9));
-        assertThat(r.energy().fuelNetJ()).isCloseTo(fuel * 46.34e6, within(1e-3 * r.energy().fuelNetJ()));
+        assertThat(r.energy().fuelNetJ())
+                .isCloseTo(fuel * 46.34e6, within(1e-3 * r.energy().fuelNetJ()));
         assertThat(Math.abs(r.energy().closure())).isLessThan(1e-9);
-        assertThat(r.samples().stream().filter(Sample::between).mapToInt(Sample::step).distinct())
+        assertThat(r.samples().stream()
+                        .filter(Sample::between)
+                        .mapToInt(Sample::step)
+                        .distinct())
                 .containsExactly(1, 3);
     }
 
@@ -98,7 +102,9 @@ class OpenMinutesTest {
             air += lost.openSpells().get(i).lostJ() - none.openSpells().get(i).lostJ();
         }
         assertThat(air).isCloseTo(hand, within(0.06 * hand));
-        assertThat(lost.electricJ() - none.electricJ()).as("and walls for longer").isGreaterThan(hand);
+        assertThat(lost.electricJ() - none.electricJ())
+                .as("and walls for longer")
+                .isGreaterThan(hand);
     }
 
     @Test

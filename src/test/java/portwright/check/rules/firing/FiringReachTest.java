@@ -54,7 +54,8 @@ class FiringReachTest {
         assertThat(CheckText.write(r, UnitSystem.METRIC, 90, false).replaceAll("\\s+", " "))
                 .contains("cylinder-lasts (lighting): by the forecast step 4 does not reach cone 10")
                 .doesNotContain("add firing.steps[3].cone");
-        assertThat(check(Starters.find("decagon-23").orElseThrow().remove("supply.cylinder.fill")).notChecked())
+        assertThat(check(Starters.find("decagon-23").orElseThrow().remove("supply.cylinder.fill"))
+                        .notChecked())
                 .anySatisfy(n -> assertThat(n.words()).isEqualTo("add supply.cylinder.fill"));
     }
 
@@ -76,7 +77,8 @@ class FiringReachTest {
     @Test
     void aLargerShareIsAdvisedOnlyWhereOneIsKept() {
         assertThat(reach(check(weak())).remedy()).doesNotContain("larger share");
-        assertThat(reach(check(weak().setText("firing.steps[3].elements", "40 %"))).remedy())
+        assertThat(reach(check(weak().setText("firing.steps[3].elements", "40 %")))
+                        .remedy())
                 .contains("larger share");
     }
 }
