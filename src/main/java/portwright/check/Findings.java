@@ -26,8 +26,18 @@ public final class Findings {
         notChecked(rule, Forbids.NOTHING, needs);
     }
 
+    /** The rule cannot be checked for a cause other than a field that lacks; the fields are those that bear on it. */
+    public void unproven(Rule rule, String cause, String... fields) {
+        for (Forbids f : rule.canForbid()) {
+            add(new NotChecked(rule.id(), List.of(fields), f, cause));
+        }
+    }
+
     private void notChecked(Rule rule, Forbids forbids, String... needs) {
-        NotChecked n = new NotChecked(rule.id(), List.of(needs), forbids);
+        add(new NotChecked(rule.id(), List.of(needs), forbids));
+    }
+
+    private void add(NotChecked n) {
         if (!notChecked.contains(n)) {
             notChecked.add(n);
         }

@@ -29,6 +29,9 @@ public final class CheckJson {
             ObjectNode o = root.withArray("notChecked").addObject().put("rule", n.rule());
             n.needs().forEach(o.putArray("needs")::add);
             o.put("forbids", n.forbids().id());
+            if (!n.cause().isEmpty()) {
+                o.put("cause", n.cause());
+            }
         }
         root.withArray("assumed");
         for (Assumed a : r.assumed()) {

@@ -50,8 +50,7 @@ public final class CheckText {
                             n.rule()
                                     + (n.forbids() == Forbids.NOTHING
                                             ? ""
-                                            : " (" + n.forbids().id() + ")") + ": add "
-                                    + String.join(", ", n.needs())));
+                                            : " (" + n.forbids().id() + ")") + ": " + n.words()));
         }
         if (!r.assumed().isEmpty()) {
             head("Assumed", r.assumed().size());

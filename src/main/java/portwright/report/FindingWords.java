@@ -6,6 +6,8 @@ import portwright.units.Format;
 /** What a record shows, in words: what, when, and where to look. */
 final class FindingWords {
     private static final double ZERO_C = 273.15;
+    /** A dead reading over this is the top of a scale: 1330 °C. */
+    private static final double UPSCALE_K = 1603.15;
 
     private FindingWords() {}
 
@@ -61,6 +63,13 @@ final class FindingWords {
     }
 
     private static String dead(LogFinding f) {
+        if (f.kelvin() >= UPSCALE_K) {
+            return "from " + Format.plain(f.timeS() / 3600, 2) + " h on the thermocouple tells nothing: it stands near "
+                    + Format.plain(f.kelvin() - ZERO_C, 0)
+                    + " °C, where an instrument goes that sees no thermocouple, and where no brick kiln stays. It is burnt out, or its wire or"
+                    + " contact is open. These rows are left out and no goal is counted as reached by them. A controller on it gives no power, one"
+                    + " set to read low heats on without end. Switch off, renew it, and trust cones meanwhile.";
+        }
         return "from " + Format.plain(f.timeS() / 3600, 2) + " h on the thermocouple tells nothing: "
                 + (Double.isNaN(f.kelvin())
                         ? "blank, open or out of range"

@@ -36,7 +36,7 @@ public final class FindingsMarkdown {
                     .append("*\n");
         }
         List<String> not = r.notChecked().stream()
-                .map(n -> "- " + n.rule() + ": add " + escape(String.join(", ", n.needs())))
+                .map(n -> "- " + n.rule() + ": " + escape(n.words()))
                 .distinct()
                 .toList();
         b.append("\n## Not checked\n\n")

@@ -8,6 +8,7 @@ import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Forecast;
 import portwright.calc.firing.HoursBand;
 import portwright.calc.firing.Sample;
+import portwright.review.ClosePlates;
 import portwright.review.FiringReview;
 import portwright.review.Review;
 import portwright.review.StepRow;
@@ -43,7 +44,7 @@ public final class ForecastJson {
         Json.number(root, "energyClosure", run.energy().closure());
         HeatWords.balance(root, run.energy());
         HeatWords.openPorts(root, firing);
-        HeatWords.openSpells(root, f);
+        HeatWords.openSpells(root, run);
         ArrayNode steps = root.putArray("steps");
         ObjectMapper mapper = new ObjectMapper();
         for (StepRow r : firing.rows(review.fire())) {
@@ -56,6 +57,14 @@ public final class ForecastJson {
                     o.set(e.getKey(), e.getValue());
                 }
             });
+        }
+        ArrayNode close = root.putArray("platesTooClose");
+        for (ClosePlates p : ClosePlates.of(review)) {
+            ObjectNode o = close.addObject()
+                    .put("steps", (p.first().step() + 1) + ", " + (p.second().step() + 1))
+                    .put("words", p.words());
+            Json.number(o, "firstMm", p.firstMm());
+            Json.number(o, "secondMm", p.secondMm());
         }
         ArrayNode cones = root.putArray("cones");
         run.cones()
@@ -76,6 +85,7 @@ public final class ForecastJson {
         for (Sample s : run.samples()) {
             ObjectNode o = series.addObject();
             Json.number(o, "hours", s.timeS() / 3600);
+            o.put("betweenSteps", s.between());
             Json.number(o, "chamberC", s.chamberK() - ZERO_C);
             Json.number(o, "climbKPerH", s.climbKPerS() * 3600);
             Json.number(o, "electricKw", s.electricW() / 1000);
@@ -88,11 +98,11 @@ public final class ForecastJson {
     /** The time series as CSV, one row a sample. */
     public static String csv(Review review) {
         StringBuilder b = new StringBuilder(
-                "hours,step,chamberC,loadC,climbKPerH,electricKw,gasNetKw,gasKgPerH,airKgPerH,lambda,wallLossKw\n");
+                "hours,step,chamberC,loadC,climbKPerH,electricKw,gasNetKw,gasKgPerH,airKgPerH,lambda,wallLossKw,betweenSteps\n");
         for (Sample s : review.firing().forecast().value().nominal().samples()) {
             b.append(String.format(
                     Locale.ROOT,
-                    "%.4f,%d,%.2f,%.2f,%.2f,%.4f,%.4f,%.5f,%.5f,%s,%.4f%n",
+                    "%.4f,%d,%.2f,%.2f,%.2f,%.4f,%.4f,%.5f,%.5f,%s,%.4f,%s%n",
                     s.timeS() / 3600,
                     s.step() + 1,
                     s.chamberK() - ZERO_C,
@@ -103,7 +113,8 @@ public final class ForecastJson {
                     s.fuelKgPerS() * 3600,
                     s.airKgPerS() * 3600,
                     s.lambda() > 0 ? String.format(Locale.ROOT, "%.4f", s.lambda()) : "",
-                    s.wallLossW() / 1000));
+                    s.wallLossW() / 1000,
+                    s.between() ? "yes" : "no"));
         }
         return b.toString();
     }

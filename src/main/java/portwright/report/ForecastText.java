@@ -11,6 +11,7 @@ import portwright.calc.firing.HoursBand;
 import portwright.data.Brick;
 import portwright.data.FiringFigure;
 import portwright.review.BrickClass;
+import portwright.review.ClosePlates;
 import portwright.review.FiringReview;
 import portwright.review.Review;
 import portwright.review.TradeFigure;
@@ -29,7 +30,8 @@ public final class ForecastText {
         Forecast f = firing.forecast().value();
         FiringRun run = f.nominal();
         StringBuilder b = new StringBuilder(review.design().title()).append("\n\n");
-        StepTable.write(b, firing.rows(review.fire()), review.design().firing().steps());
+        StepTable.write(b, firing.rows(review.fire()), review.design().firing().steps(), run);
+        ClosePlates.of(review).forEach(p -> para(b, p.words()));
         b.append('\n');
         row(b, "whole firing", whole(run));
         row(b, "band", band(f));
@@ -50,7 +52,7 @@ public final class ForecastText {
         }
         rows(b, PowerWords.lines(review));
         rows(b, HeatWords.share(firing));
-        rows(b, HeatWords.openSpells(f));
+        rows(b, HeatWords.openSpells(run));
         rows(b, RelightWords.lines(review));
         rows(b, HeatWords.openPorts(firing));
         rows(b, CostWords.besideElectric(firing));
@@ -68,10 +70,17 @@ public final class ForecastText {
 
     private static String whole(FiringRun run) {
         return run.reached()
-                ? n(run.endS() / 3600, 1) + " h, top " + scales(run.topK())
+                ? n(run.endS() / 3600, 1) + " h" + minutes(run) + ", top " + scales(run.topK())
                 : "NOT FINISHED: step " + run.steps().size() + " does not reach its goal: after "
                         + n(run.endS() / 3600, 1) + " h " + run.last().ending().words() + " at " + scales(run.endK())
                         + (run.last().ending() == Ending.FALLS ? ", from " + scales(run.topK()) : "");
+    }
+
+    private static String minutes(FiringRun run) {
+        double s = run.openSpells().stream()
+                .mapToDouble(o -> o.endS() - o.startS())
+                .sum();
+        return s > 0 ? ", " + n(s / 60, 0) + " min between steps with it" : "";
     }
 
     private static String scales(double kelvin) {

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import portwright.calc.firing.EnergyBalance;
-import portwright.calc.firing.Forecast;
+import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.OpenSpell;
 import portwright.review.FiringReview;
 import portwright.review.OpenPorts;
@@ -21,7 +21,7 @@ final class HeatWords {
     static List<ReportLine> balance(EnergyBalance e) {
         return List.of(
                 new ReportLine(
-                        "heat in steps", kwh(e.electricJ()) + " electricity, " + kwh(e.fuelNetJ()) + " gas (net heat)"),
+                        "heat in", kwh(e.electricJ()) + " electricity, " + kwh(e.fuelNetJ()) + " gas (net heat)"),
                 new ReportLine(
                         "heat out",
                         kwh(e.wallLossJ()) + " through walls, floor and lid, " + kwh(e.carriedOutJ())
@@ -81,42 +81,52 @@ final class HeatWords {
         }
     }
 
+    /** The minutes between two steps in one line of the table, from and to. */
+    static String minutes(OpenSpell s) {
+        return n(OpenSpell.seconds() / 60, 0) + " min ports open, plate off"
+                + (s.lighting() ? ", " + n(OpenSpell.cleanSeconds() / 60, 0) + " min clean fire" : "") + ": "
+                + n(s.fromK() - 273.15, 0) + " to " + n(s.endK() - 273.15, 0) + " °C";
+    }
+
     /** The minutes that the kiln stands open without gas, which no step holds. */
-    static List<ReportLine> openSpells(Forecast f) {
+    static List<ReportLine> openSpells(FiringRun run) {
         List<ReportLine> out = new ArrayList<>();
-        for (OpenSpell s : f.openSpells()) {
+        for (OpenSpell s : run.openSpells()) {
             double fell = s.fromK() - s.toK();
             out.add(new ReportLine(
                     out.isEmpty() ? "between steps" : "",
                     n(OpenSpell.seconds() / 60, 0) + " min with ports open and plate off "
-                            + (s.lighting() ? "before lighting step " : "after the gas of step ") + (s.step() + 1)
+                            + (s.lighting() ? "before lighting step " : "after the gas of step ") + (s.gasStep() + 1)
                             + " lose " + kwh(s.lostJ()) + "; the elements give " + kwh(s.electricJ())
-                            + (fell < 1
-                                    ? " and hold the temperature"
-                                    : ", the chamber falls by " + n(fell, 0) + " °C")));
+                            + (fell < 1 ? " and hold the temperature" : ", the chamber falls by " + n(fell, 0) + " °C")
+                            + ". Step " + (s.step() + 1) + " begins at " + n(s.endK() - 273.15, 0) + " °C"
+                            + (s.lighting()
+                                    ? ", after " + n(OpenSpell.cleanSeconds() / 60, 0) + " min of clean fire"
+                                    : "")));
         }
         if (!out.isEmpty()) {
             out.add(
                     new ReportLine(
                             "",
-                            "No step and no hours above hold these minutes, nor the "
-                                    + n(OpenSpell.cleanSeconds() / 60, 0)
-                                    + " of clean fire after lighting; gas, electricity and cost of the whole firing do. What the chamber loses in them the next step has to win back, uncounted."));
+                            "The hours of the steps are without these minutes; hours, electricity, gas and cost of the whole firing are with them, and the next step begins from the chamber, walls and load that they leave."));
         }
         return out;
     }
 
-    static void openSpells(ObjectNode root, Forecast f) {
-        var list = root.putArray("openWithoutGasOutsideSteps");
-        for (OpenSpell s : f.openSpells()) {
-            ObjectNode o = list.addObject().put("step", s.step() + 1).put("when", s.lighting() ? "before" : "after");
+    static void openSpells(ObjectNode root, FiringRun run) {
+        var list = root.putArray("openBetweenSteps");
+        for (OpenSpell s : run.openSpells()) {
+            ObjectNode o = list.addObject().put("step", s.gasStep() + 1).put("when", s.lighting() ? "before" : "after");
+            Json.number(o, "startHours", s.startS() / 3600);
             Json.number(o, "minutes", OpenSpell.seconds() / 60);
+            Json.number(o, "cleanFireMinutes", (s.endS() - s.startS() - OpenSpell.seconds()) / 60);
             Json.number(o, "lostKwh", s.lostJ() / KWH);
             Json.number(o, "electricKwh", s.electricJ() / KWH);
             Json.number(o, "cleanFireElectricKwh", s.cleanElectricJ() / KWH);
             Json.number(o, "cleanFireGasKg", s.cleanFuelKg());
             Json.number(o, "fromC", s.fromK() - 273.15);
             Json.number(o, "toC", s.toK() - 273.15);
+            Json.number(o, "nextStepFromC", s.endK() - 273.15);
         }
     }
 

@@ -36,7 +36,11 @@ final class LedgerLines {
                 n(l.reductionHours(), 1) + " h "
                         + (l.oxidisedSince()
                                 ? "since the last oxidising firing"
-                                : "in these records, without an oxidising firing among them"));
+                                : "in these records, without an oxidising firing among them")
+                        + (l.byPlan().isEmpty()
+                                ? ""
+                                : ". In " + records(l.byPlan())
+                                        + " that is the plan's atmosphere: no damper column says how the plate stood"));
         add(
                 b,
                 "gas",
@@ -106,7 +110,8 @@ final class LedgerLines {
 
     private static String trend(PowerTrend t) {
         if (t == null) {
-            return "cannot tell of ageing: no two records show known power in the same heat, without gas or with it in both";
+            return "cannot tell of ageing: no two records show known power in the same heat, without gas or with it in both."
+                    + " To be told, log in each the same electric step at full power (rate full) or a fixed share of the elements, for half an hour or more over 630 °C, and note the ware as load 45 kg";
         }
         String what = "resistance " + (t.rise() >= 0 ? "up " : "down ") + n(Math.abs(t.rise()) * 100, 0) + " % ("
                 + n(t.low() * 100, 0) + " to " + n(t.high() * 100, 0) + " %) from record " + (t.first() + 1)
@@ -115,9 +120,11 @@ final class LedgerLines {
         return t.tells()
                 ? what
                 : "cannot tell of ageing: " + what + "; the band holds that nothing happened"
+                        + ". As logged, a rise of " + n(t.tellsFrom() * 100, 0) + " % and more would be told"
                         + (t.loadTold()
                                 ? ""
-                                : ". Another load looks the same: note it in each log as load 45 kg, and the band narrows");
+                                : "; another load looks the same. With the ware noted in both logs (load 45 kg) one of "
+                                        + n(t.tellsFromNoted() * 100, 0) + " % would");
     }
 
     private static String left(Ledger l) {

@@ -7,6 +7,7 @@ import portwright.calc.firing.KilnHeat;
 import portwright.data.FiringFigure;
 import portwright.model.Heat;
 import portwright.review.FiringReview;
+import portwright.review.Missed;
 import portwright.review.PowerMargin;
 import portwright.review.Review;
 import portwright.review.TradePower;
@@ -28,9 +29,9 @@ public final class PowerWords {
             out.add(new ReportLine("power", rule(p)));
             out.add(new ReportLine("", forecast(p, review.firing())));
         });
-        String margin = margin(review.firing());
+        String margin = margin(review);
         if (!margin.isEmpty()) {
-            out.add(new ReportLine("goals are lost", "in this firing " + margin));
+            out.add(new ReportLine("goals are lost", margin));
         }
         return out;
     }
@@ -95,25 +96,32 @@ public final class PowerWords {
                 + (p.reaches() && !p.electricReaches() ? "; with the gas of the steps it is reached" : "") + ".";
     }
 
-    private static String margin(FiringReview firing) {
-        PowerMargin m = firing.margin();
-        KilnHeat kiln = firing.kiln().value();
+    /** The step whose goal is lost first, by number and goal. */
+    private static String step(Review review, int index) {
+        return "step " + (index + 1) + " ("
+                + Missed.goal(review.design().firing().steps().get(index)) + ")";
+    }
+
+    private static String margin(Review review) {
+        PowerMargin m = review.firing().margin();
+        KilnHeat kiln = review.firing().kiln().value();
         if (Double.isNaN(m.elementRise())) {
             return "";
         }
         List<String> ways = new ArrayList<>();
         if (Double.isFinite(m.elementRise())) {
-            ways.add("once the elements have " + n(m.elementRise() * 100, 0)
-                    + " % more resistance than new (worn ones have 10 to 30 %)");
+            ways.add("that of " + step(review, m.riseStep()) + " first, once the elements have "
+                    + n(m.elementRise() * 100, 0) + " % more resistance than new (worn ones have 10 to 30 %)");
             ways.add("at a supply " + n(m.voltageDrop() * 100, 0) + " % under its voltage");
         }
         if (Double.isFinite(m.lossFactor())) {
-            ways.add("where walls, joints and lid lose " + n((m.lossFactor() / kiln.lossFactor() - 1) * 100, 0)
+            ways.add((m.lossStep() == m.riseStep() ? "" : "that of " + step(review, m.lossStep()) + " first, ")
+                    + "where walls, joints and lid lose " + n((m.lossFactor() / kiln.lossFactor() - 1) * 100, 0)
                     + " % more than reckoned (loss factor " + n(m.lossFactor(), 2) + " for " + n(kiln.lossFactor(), 2)
                     + ")");
         }
         return ways.isEmpty()
-                ? "neither by elements of twice their resistance nor by a loss factor of 3, each by itself with the gas on"
+                ? "in this firing neither by elements of twice their resistance nor by a loss factor of 3, each by itself with the gas on"
                 : String.join(", or ", ways);
     }
 
@@ -143,8 +151,10 @@ public final class PowerWords {
                     finite(review.firing().electricMargin().elementRise()));
         }
         Json.number(o, "lostAtVoltageDrop", finite(m.voltageDrop()));
+        Json.number(o, "stepLostByElements", m.riseStep() < 0 ? null : m.riseStep() + 1.0);
         Json.number(o, "lossFactor", kiln.lossFactor());
         Json.number(o, "lostAtLossFactor", finite(m.lossFactor()));
+        Json.number(o, "stepLostByLoss", m.lossStep() < 0 ? null : m.lossStep() + 1.0);
     }
 
     private static Double finite(double v) {

@@ -18,6 +18,9 @@ final class ResultLines {
     private static final String BY_CARD =
             ", reckoned from the card's damper settings: the log has no damper column, so this is the plan, not what was";
 
+    private static final String TO_BE_TOLD =
+            " It would from one electric step at full power (rate full) or a fixed share of the elements over 630 °C, half an hour or more, a reading every 5 minutes, cones beside the probe";
+
     private ResultLines() {}
 
     /** Goal, power, cones, atmosphere, gas, what the record would show, gaps and spells. */
@@ -68,9 +71,10 @@ final class ResultLines {
                 b,
                 "loss shown",
                 Double.isNaN(x.smallestLoss())
-                        ? "the record cannot tell of a lost element: too little time at full or fixed power, warm, with readings often enough"
+                        ? "the record cannot tell of a lost element: too little time at full or fixed power, warm, with readings often enough."
+                                + TO_BE_TOLD
                         : x.smallestLoss() >= 1
-                                ? "the record cannot tell of a lost element"
+                                ? "the record cannot tell of a lost element." + TO_BE_TOLD
                                 : "a lasting loss of less than " + n(x.smallestLoss() * 100, 0)
                                         + " % of the element power cannot be told from what a sound kiln may show");
         if (!x.damperLogged() && x.gas().mostKg() > 0) {

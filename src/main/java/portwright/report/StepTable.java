@@ -2,6 +2,7 @@ package portwright.report;
 
 import java.util.List;
 import java.util.Locale;
+import portwright.calc.firing.FiringRun;
 import portwright.model.FiringStep;
 import portwright.review.StepRow;
 import portwright.units.Format;
@@ -15,11 +16,19 @@ final class StepTable {
 
     /** Slowest climb on a cone chart, °C/h. */
     private static final double CHART_K_PER_H = 15;
+    /** A hold that ends so much lower is told, as on the card (own judgement: half the step between most neighbouring cones), °C. */
+    private static final double SAGS_C = 10;
 
-    /** @param steps those of the design */
-    static void write(StringBuilder b, List<StepRow> rows, List<FiringStep> steps) {
+    /**
+     * @param steps those of the design
+     * @param run the nominal forecast
+     */
+    static void write(StringBuilder b, List<StepRow> rows, List<FiringStep> steps, FiringRun run) {
         b.append(f(HEAT, "step", "to", "heat", "start", "end", "hours", "climb", "kWh", "gas kg"));
         for (StepRow r : rows) {
+            run.before(r.index())
+                    .ifPresent(
+                            s -> b.append("     ").append(HeatWords.minutes(s)).append('\n'));
             b.append(f(
                     HEAT,
                     r.index() + 1,
@@ -40,6 +49,9 @@ final class StepTable {
             if (step.cone() != null && r.reached() && r.climbKPerH() < CHART_K_PER_H) {
                 b.append("     slower than any cone chart (15 °C/h): watch the cone, not the degrees\n");
             }
+            if (step.hold() != null && r.endC() < heldC(run, r) - SAGS_C) {
+                b.append("     does not keep the ").append(n(heldC(run, r), 0)).append(" °C that it was to hold\n");
+            }
             if (!r.reached()) {
                 b.append("     NOT REACHED: ")
                         .append(r.ending().words())
@@ -57,6 +69,11 @@ final class StepTable {
         if (rows.stream().anyMatch(r -> r.damperOpen() != null)) {
             fire(b, rows);
         }
+    }
+
+    /** What a hold is to keep: where the step before it ended, °C. */
+    private static double heldC(FiringRun run, StepRow r) {
+        return run.before(r.index()).map(s -> s.fromK() - 273.15).orElse(r.startC());
     }
 
     private static void fire(StringBuilder b, List<StepRow> rows) {

@@ -26,7 +26,7 @@ public record ColdSide(double startC, double endC, double lowestC) {
 
     /**
      * What a forecast makes of the steps. A step after one that does not get to its goal starts no hotter than that one ended, and no later one ends
-     * hotter than it: the forecast stops there and nothing shows more.
+     * hotter than it: the forecast stops there and nothing shows more. Where ports stand open before a step, it starts from what they leave.
      *
      * @param said what the steps say, one each
      * @param run the forecast of the same steps
@@ -36,6 +36,7 @@ public record ColdSide(double startC, double endC, double lowestC) {
         double start = Math.min(said.get(0).startC, run.samples().get(0).chamberK() - ZERO_C);
         double shown = Double.POSITIVE_INFINITY;
         for (int i = 0; i < said.size(); i++) {
+            start = Math.min(start, openC(run, i));
             double end = Math.min(said.get(i).endC, shown);
             double lowest = Math.min(start, end);
             if (i < run.steps().size()) {
@@ -50,6 +51,11 @@ public record ColdSide(double startC, double endC, double lowestC) {
             start = end;
         }
         return List.copyOf(out);
+    }
+
+    /** After the open minutes before a step: gas is lit at this; infinite without them. */
+    private static double openC(FiringRun run, int step) {
+        return run.before(step).map(s -> s.toK() - ZERO_C).orElse(Double.POSITIVE_INFINITY);
     }
 
     private static double coldestC(FiringRun run, int step) {

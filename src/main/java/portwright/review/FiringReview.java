@@ -86,7 +86,7 @@ public final class FiringReview {
 
     /** What the firing takes in all. The forecast must be known. */
     public FiringTotals totals() {
-        return FiringTotals.of(forecast().value());
+        return FiringTotals.of(forecast().value().nominal());
     }
 
     /** How soon the hot faces fall to the temperature that lights gas when all heat stops in a step with gas; an empty answer without such a step. */
@@ -166,13 +166,11 @@ public final class FiringReview {
                 SteadyShell.stallK(kiln.value(), t -> heat.applyAsDouble(t) - less)));
     }
 
-    /** What the firing can lose before its last goal is lost; see {@link PowerMargin}. The forecast must be known. */
+    /** What the firing can lose before a goal is lost; see {@link PowerMargin}. The forecast must be known. */
     public synchronized PowerMargin margin() {
         if (margin == null) {
             margin = PowerMargin.of(
-                    kiln.value(),
-                    k -> Simulation.run(k, gas(), steps.value(), List.of(), Numerics.STANDARD)
-                            .reached());
+                    kiln.value(), k -> Simulation.run(k, gas(), steps.value(), List.of(), Numerics.STANDARD));
         }
         return margin;
     }
@@ -182,9 +180,7 @@ public final class FiringReview {
         if (electricMargin == null) {
             List<Step> plain = ElectricTwin.steps(steps.value());
             electricMargin = PowerMargin.of(
-                    kiln.value(),
-                    k -> Simulation.run(k, GasExchange.NONE, plain, List.of(), Numerics.STANDARD)
-                            .reached());
+                    kiln.value(), k -> Simulation.run(k, GasExchange.NONE, plain, List.of(), Numerics.STANDARD));
         }
         return electricMargin;
     }

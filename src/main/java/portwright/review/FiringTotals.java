@@ -1,7 +1,6 @@
 package portwright.review;
 
 import portwright.calc.firing.FiringRun;
-import portwright.calc.firing.Forecast;
 import portwright.calc.firing.OpenSpell;
 import portwright.model.Prices;
 
@@ -18,23 +17,17 @@ public record FiringTotals(
         double electricJ, double fuelKg, double openElectricJ, double openFuelKg, double openSeconds) {
     private static final double KWH = 3.6e6;
 
-    /** Of a forecast; of one that is given up, as far as it got. */
-    static FiringTotals of(Forecast f) {
+    /** Of a firing; of one that is given up, as far as it got. */
+    static FiringTotals of(FiringRun run) {
         double electric = 0;
         double fuel = 0;
         double seconds = 0;
-        for (OpenSpell s : f.openSpells()) {
+        for (OpenSpell s : run.openSpells()) {
             electric += s.electricJ() + s.cleanElectricJ();
             fuel += s.cleanFuelKg();
-            seconds += OpenSpell.seconds() + (s.lighting() ? OpenSpell.cleanSeconds() : 0);
+            seconds += s.endS() - s.startS();
         }
-        return new FiringTotals(
-                f.nominal().electricJ() + electric, f.nominal().fuelKg() + fuel, electric, fuel, seconds);
-    }
-
-    /** Of steps alone, between which the kiln never stands open. */
-    static FiringTotals of(FiringRun run) {
-        return new FiringTotals(run.electricJ(), run.fuelKg(), 0, 0, 0);
+        return new FiringTotals(run.electricJ(), run.fuelKg(), electric, fuel, seconds);
     }
 
     /** Electricity, kWh. */

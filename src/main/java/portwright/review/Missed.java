@@ -6,18 +6,25 @@ import portwright.calc.firing.Ending;
 import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Forecast;
 import portwright.calc.firing.StepResult;
+import portwright.model.FiringStep;
 
 /**
  * A step whose goal the forecast does not reach, or not with every brick that may stand there.
  *
  * @param step index from 0
+ * @param goal what it does not reach, in words of the design
  * @param surely with the brick as tabled; else only at one end of the conductivity's band
  * @param ending how it ends there
  * @param endC where it ends, °C
  * @param later whether steps follow that are then not begun
  */
-public record Missed(int step, boolean surely, Ending ending, double endC, boolean later) {
+public record Missed(int step, String goal, boolean surely, Ending ending, double endC, boolean later) {
     private static final double ZERO_C = 273.15;
+
+    /** A step's goal in words of the design. */
+    public static String goal(FiringStep s) {
+        return s.hold() != null ? "the end of its hold" : s.cone() != null ? "cone " + s.cone() : s.to().typed();
+    }
 
     /** How it ends there, in words. */
     public String how() {
@@ -35,6 +42,7 @@ public record Missed(int step, boolean surely, Ending ending, double endC, boole
                 StepResult last = run.steps().get(run.steps().size() - 1);
                 return Optional.of(new Missed(
                         last.index(),
+                        goal(review.design().firing().steps().get(last.index())),
                         run == f.nominal(),
                         last.ending(),
                         last.endK() - ZERO_C,

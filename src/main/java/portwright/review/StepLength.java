@@ -16,11 +16,17 @@ final class StepLength {
     /**
      * Length of a step in s. A hold lasts as long as it says. With gas the longer of the stated rate's time and the forecast's counts, so that gas and CO
      * last; without gas the shorter, so that room and cylinder rest little. A climb at {@code full} power that no forecast gets through is counted at
-     * 50 °C/h, a slow climb near the top (this project's judgement), and is {@link #unproven}.
+     * 50 °C/h, a slow climb near the top (this project's judgement), and is {@link #unproven}. The minutes between steps are counted to the step beside
+     * that has the same gas or none.
      *
      * @param run the forecast, or the slow end of its band; null where there is none
      */
     static double seconds(FiringStep s, int index, double riseK, FiringRun run, Assumptions assume) {
+        double beside = run == null ? 0 : run.besideS(index);
+        return beside + alone(s, index, riseK, run, assume);
+    }
+
+    private static double alone(FiringStep s, int index, double riseK, FiringRun run, Assumptions assume) {
         if (s.hold() != null) {
             return s.hold().si();
         }

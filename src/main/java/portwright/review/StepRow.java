@@ -13,6 +13,7 @@ import portwright.model.FiringStep;
  * @param goal target in words of the design: a temperature, a cone, or a hold
  * @param startC chamber at its start
  * @param endC chamber at its end
+ * @param startHours when it begins, from switching on
  * @param hours how long it takes
  * @param climbKPerH climb at its end
  * @param electricKwh electricity
@@ -36,6 +37,7 @@ public record StepRow(
         String goal,
         double startC,
         double endC,
+        double startHours,
         double hours,
         double climbKPerH,
         double electricKwh,
@@ -57,6 +59,11 @@ public record StepRow(
         Ending ending) {
     private static final double ZERO_C = 273.15;
 
+    /** When it ends, h from switching on. */
+    public double endHours() {
+        return startHours + hours;
+    }
+
     static StepRow of(StepResult r, FiringStep typed, FireReview fire, StepPlate plate) {
         String goal = typed.hold() != null
                 ? "hold " + typed.hold().typed()
@@ -72,6 +79,7 @@ public record StepRow(
                 goal,
                 r.startK() - ZERO_C,
                 r.endK() - ZERO_C,
+                r.startS() / 3600,
                 r.seconds() / 3600,
                 r.endClimbKPerS() * 3600,
                 r.electricJ() / 3.6e6,

@@ -7,6 +7,7 @@ import java.util.Map;
 import portwright.report.ForecastText;
 import portwright.report.PowerWords;
 import portwright.report.RelightWords;
+import portwright.review.ClosePlates;
 import portwright.review.Missed;
 import portwright.review.Review;
 import portwright.review.StepPlate;
@@ -45,6 +46,7 @@ public record CardForecast(
                 notes.add(conflict);
             }
         }
+        ClosePlates.of(review).forEach(p -> notes.add(p.words()));
         String relight = RelightWords.card(review);
         if (!relight.isEmpty()) {
             notes.add(relight);

@@ -146,7 +146,7 @@ final class LastPages {
         }
         List<String> said = new ArrayList<>();
         for (NotChecked n : nots) {
-            String t = n.rule().replace('-', ' ') + ": add " + String.join(", ", n.needs()) + ".";
+            String t = n.rule().replace('-', ' ') + ": " + n.words() + ".";
             if (!said.contains(t)) {
                 said.add(t);
                 room(5);

@@ -56,9 +56,9 @@ final class StepRows {
                     computed.plate(i)));
             Double ends = s.hold() == null ? null : computed.endsC().get(i);
             if (ends != null && ends < atC - SAGS_C) {
-                out.add(CardData.Step.across("The forecast: the hold does not keep it, it sags to "
+                out.add(CardData.Step.across("The forecast: the hold does not keep it, it ends at "
                         + Format.plain(Math.rint(ends), 0) + " °C (" + Format.plain(Math.rint(ends * 1.8 + 32), 0)
-                        + " °F), the minutes with open ports not counted."));
+                        + " °F); the minutes with open ports are counted."));
             }
             if (missed != null) {
                 out.add(CardData.Step.across(missed));

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Numerics;
+import portwright.calc.firing.OpenSpell;
 import portwright.calc.firing.Simulation;
 import portwright.file.DesignFile;
 import portwright.file.DesignText;
@@ -117,7 +118,7 @@ class CommonPracticeTableTest {
         if (r.steps().size() < 3) {
             return "no gas | – | –";
         }
-        double on = r.steps().get(2).startS();
+        double on = r.before(2).orElseThrow().endS() - OpenSpell.cleanSeconds();
         return minutes(r.timeAtK(954 + Z) - on) + " | " + minutes(r.timeAtK(1030 + Z) - on) + " | "
                 + (r.reached()
                         ? String.format(Locale.ROOT, "%.1f", r.endS() / 3600)

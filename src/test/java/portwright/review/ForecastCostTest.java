@@ -44,7 +44,7 @@ class ForecastCostTest {
             gas += s.get("gasKg").asDouble();
         }
         double minutes = 0;
-        for (OpenSpell s : r.firing().forecast().value().openSpells()) {
+        for (OpenSpell s : r.firing().forecast().value().nominal().openSpells()) {
             minutes += (s.electricJ() + s.cleanElectricJ()) / 3.6e6;
         }
         assertThat(minutes).as("about 3.8 kWh open, and the clean fire").isBetween(3.7, 5.0);

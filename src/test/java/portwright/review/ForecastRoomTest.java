@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import org.junit.jupiter.api.Test;
+import portwright.calc.firing.OpenSpell;
 import portwright.file.DesignText;
 import portwright.file.Starters;
 import portwright.report.ForecastJson;
@@ -32,7 +33,8 @@ class ForecastRoomTest {
         assertThat(text(r)).containsPattern("CO over time no wind: highest [0-9]+ ppm at [0-9.]+ h; over [0-9]+ at");
         JsonNode calm =
                 new ObjectMapper().readTree(ForecastJson.write(r)).get("roomCo").get("calm");
-        double gasOn = r.firing().forecast().value().nominal().steps().get(2).startS() / 3600;
+        OpenSpell open = r.firing().forecast().value().nominal().before(2).orElseThrow();
+        double gasOn = (open.endS() - OpenSpell.cleanSeconds()) / 3600;
         double before = 0;
         for (JsonNode p : calm.get("passes")) {
             double h = p.get("hours").asDouble();

@@ -84,7 +84,7 @@ class ForecastWordsTest {
                         "given up at 1143 °C, no price; [0-9.]+ kWh, [0-9.]+ kg of gas used; of it [^.]*[0-9.]+ kWh and [0-9.]+ kg in the 15 min between steps, plate off all electric")
                 .contains("reaches the goal with")
                 .contains("not compared")
-                .contains("at least 16.4 h, and no upper end")
+                .contains("at least 16.5 h, and no upper end")
                 .doesNotContain("reduction costs")
                 .doesNotContain("(not reached)");
         assertThat(ForecastText.line(review)).startsWith("NOT FINISHED").contains("1143 °C");
@@ -133,7 +133,8 @@ class ForecastWordsTest {
     @Test
     void openMinutesCostWhatAStepOfThemWould() {
         DesignText d = practice();
-        OpenSpell said = review(d).firing().forecast().value().openSpells().get(0);
+        OpenSpell said =
+                review(d).firing().forecast().value().nominal().openSpells().get(0);
         assertThat(said.lighting()).isTrue();
         assertThat(said.step()).isEqualTo(2);
         StepResult step = review(d.insert(

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import portwright.calc.firing.FiringRun;
+import portwright.calc.firing.OpenSpell;
 import portwright.calc.firing.Sample;
 import portwright.file.DesignFile;
 import portwright.file.DesignText;
@@ -96,7 +97,9 @@ class OpenPortsForecastTest {
                     .as(share)
                     .isCloseTo(review.fire().lambda(s.chamberK(), open).orElseThrow(), within(0.002));
             assertThat(r.fuelKg())
-                    .isCloseTo(review.supply().kgPerS() * r.steps().get(1).seconds(), within(1e-3 * r.fuelKg()));
+                    .isCloseTo(
+                            review.supply().kgPerS() * (r.steps().get(1).seconds() + OpenSpell.cleanSeconds()),
+                            within(1e-3 * r.fuelKg()));
         }
     }
 

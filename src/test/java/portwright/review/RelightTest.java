@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Test;
+import portwright.calc.firing.OpenSpell;
 import portwright.calc.firing.Relight;
-import portwright.calc.firing.StepResult;
 import portwright.file.DesignText;
 import portwright.file.Starters;
 import portwright.report.ForecastText;
@@ -18,20 +18,20 @@ class RelightTest {
     }
 
     @Test
-    void itCostsWhatAStepOfThoseMinutesWould() {
+    void itCostsWhatThoseMinutesCostInTheFiring() {
         DesignText d = Starters.find("hexagon-27cm").orElseThrow();
         Review r = review(d);
         Relight hot = Relight.hottest(r.firing().relights());
-        StepResult open = review(d.remove("damper.open")
-                        .set("firing.steps[3]", "{\"hold\": \"10 min\", \"heat\": \"none\", \"ports\": \"open\"}"))
+        OpenSpell open = review(d.remove("damper.open")
+                        .set("firing.steps[3]", "{\"hold\": \"1 min\", \"heat\": \"none\", \"ports\": \"open\"}"))
                 .firing()
                 .forecast()
                 .value()
                 .nominal()
-                .steps()
-                .get(3);
+                .before(3)
+                .orElseThrow();
         assertThat(hot.step()).isEqualTo(2);
-        assertThat(hot.fromK() - hot.offK()).isCloseTo(open.startK() - open.endK(), within(2.0));
+        assertThat(hot.fromK() - hot.offK()).isCloseTo(open.fromK() - open.toK(), within(2.0));
         assertThat(hot.onK()).isGreaterThan(hot.offK());
         String off = Math.round(hot.fromK() - hot.offK()) + " °C lower";
         assertThat(ForecastText.write(r).replaceAll("\\s+", " "))

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import portwright.calc.firing.log.Ledger;
 import portwright.calc.firing.log.LogParser;
 import portwright.calc.firing.log.PowerTrend;
+import portwright.report.RecordText;
 
 /**
  * The elements' resistance over two firings of a kiln that is reckoned apart from the product: 60 pairs, ware 0.5 to 1.6 of the design's in the second.
@@ -40,6 +41,14 @@ class ShedLedgerTest {
                 .ledger();
     }
 
+    private static String words(
+            String kiln, int way, double first, double second, double rise, boolean noted, long seed) {
+        StringBuilder b = new StringBuilder();
+        RecordText.ledger(ledger(kiln, way, first, second, rise, noted, seed))
+                .forEach(l -> b.append(l.value()).append('\n'));
+        return b.toString();
+    }
+
     private static String log(ShedLogs shed, double kg, double power, boolean noted, long seed) {
         return shed.soundLog(
                 shed.own(1.05, shed.load(kg), power, 1, 1, ShedLogs.USUAL_LEAK_M2), noted ? kg : Double.NaN, seed);
@@ -49,6 +58,15 @@ class ShedLedgerTest {
     void anotherLoadIsNoAgeAndAgeIsTold() {
         PowerTrend other = trend("decagon-56cm", 0, 1, 1.6, 0, false, 3);
         assertThat(other.tells()).as("%s", other).isFalse();
+        PowerTrend silent = trend("decagon-56cm", 0, 1, 0.8, 0.15, false, 5);
+        assertThat(silent.tells()).as("%s", silent).isFalse();
+        assertThat(silent.tellsFrom()).as("%s", silent).isGreaterThan(0.15);
+        assertThat(silent.tellsFromNoted()).as("%s", silent).isLessThan(0.15);
+        assertThat(words("decagon-56cm", 0, 1, 0.8, 0.15, false, 5))
+                .contains(
+                        "As logged, a rise of " + Math.round(silent.tellsFrom() * 100) + " % and more would be told",
+                        "With the ware noted in both logs (load 45 kg) one of "
+                                + Math.round(silent.tellsFromNoted() * 100) + " % would");
         PowerTrend aged = trend("decagon-56cm", 0, 1, 0.8, 0.15, true, 5);
         assertThat(aged.tells()).as("%s", aged).isTrue();
         assertThat(0.15).as("%s", aged).isBetween(aged.low(), aged.high());

@@ -17,6 +17,7 @@ import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.file.DesignFile;
 import portwright.file.DesignText;
+import portwright.file.Starters;
 import portwright.report.ForecastJson;
 import portwright.report.ForecastText;
 import portwright.report.PowerWords;
@@ -134,6 +135,28 @@ class TradePowerTest {
         assertThat(flat(ForecastText.write(review(d))))
                 .contains(
                         "once the elements have " + Math.round(m.elementRise() * 100) + " % more resistance than new");
+    }
+
+    /** It is not always the last step: the one named is the one that a design with as much wear, or loss, gives up. */
+    @Test
+    void theStepThatIsLostIsNamed() {
+        DesignText d = Starters.find("decagon-23")
+                .orElseThrow()
+                .setText("firing.steps[1].to", "1240 °C")
+                .setText("firing.steps[1].rate", "60 °C/h")
+                .setText("kiln.power", "10 kW");
+        PowerMargin m = review(d).firing().margin();
+        assertThat(m.riseStep()).isEqualTo(1);
+        assertThat(lostIn(d.setText("kiln.elementRise", percent(m.elementRise() + 0.005))))
+                .isEqualTo(m.riseStep());
+        assertThat(lostIn(d.set("kiln.lossFactor", String.valueOf(m.lossFactor() + 0.01))))
+                .isEqualTo(m.lossStep());
+        assertThat(flat(ForecastText.write(review(d))))
+                .contains("goals are lost that of step 2 (1240 °C) first, once the elements have");
+    }
+
+    private static int lostIn(DesignText d) {
+        return review(d).firing().forecast().value().nominal().last().index();
     }
 
     /** With gas the quarrel is about electricity alone, and so is the wear named with it; the firing itself bears more. */

@@ -197,7 +197,7 @@ class CardAndForecastTest {
         CardData.Step hold =
                 rows.stream().filter(s -> s.to().startsWith("hold")).findFirst().orElseThrow();
         assertThat(hold.beside()).startsWith(Math.round(held) + " °C");
-        assertThat(rows.get(rows.indexOf(hold) + 1).across()).contains("sags to " + Math.round(end) + " °C");
+        assertThat(rows.get(rows.indexOf(hold) + 1).across()).contains("it ends at " + Math.round(end) + " °C");
     }
 
     /** However many steps: each with its number, and what is done between them, on some page before the record; the lists once. */

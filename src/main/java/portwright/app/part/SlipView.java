@@ -75,7 +75,11 @@ public final class SlipView extends Steady {
     /** A slip of a rule that lacks input. */
     public static SlipView unchecked(NotChecked n, Runnable act) {
         VBox body = new VBox(2);
-        addText(body, "Not checked. Add " + String.join(", ", n.needs()) + ".", "slip-text");
+        addText(
+                body,
+                "Not checked. " + Character.toUpperCase(n.words().charAt(0))
+                        + n.words().substring(1) + ".",
+                "slip-text");
         SlipView s = new SlipView(Sign.UNCHECKED, "slip-unchecked", RuleWords.head(n.rule()), body);
         s.act(act);
         return s;

@@ -65,11 +65,11 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
 
     /** The step whose peg lies under the pointer and has a temperature of its own; −1 for none. */
     private int peg(MouseEvent e) {
-        double at = 0;
         for (StepRow r : rows()) {
-            at += r.hours();
             boolean rise = doc.text().has("firing.steps[" + r.index() + "].to");
-            if (rise && chart != null && Math.hypot(e.getX() - chart.x(at), e.getY() - chart.y(r.endC())) < CATCH_PX) {
+            if (rise
+                    && chart != null
+                    && Math.hypot(e.getX() - chart.x(r.endHours()), e.getY() - chart.y(r.endC())) < CATCH_PX) {
                 return r.index();
             }
         }

@@ -89,13 +89,11 @@ final class ForecastPlot {
     }
 
     private void gas() {
-        double at = 0;
         for (StepRow r : rows) {
             if (r.gasKg() > 0) {
                 boolean heavy = "heavy".equals(r.atmosphere()) || "beyond".equals(r.atmosphere());
-                chart.upright(at, at + r.hours(), ink(r.atmosphere()), heavy ? 0.35 : 0.75);
+                chart.upright(r.startHours(), r.endHours(), ink(r.atmosphere()), heavy ? 0.35 : 0.75);
             }
-            at += r.hours();
         }
     }
 
@@ -159,11 +157,9 @@ final class ForecastPlot {
 
     /** A ring at the end of each step with its words; {@code held} is the index of the step in the hand, −1 for none. */
     void pegs(int held, double heldC) {
-        double at = 0;
         for (StepRow r : rows) {
-            at += r.hours();
             boolean mine = held == r.index();
-            double x = chart.x(at);
+            double x = chart.x(r.endHours());
             double y = chart.y(mine ? heldC : r.endC());
             g.setFill(p.of(Ink.PAPER));
             g.fillOval(x - PEG_PX, y - PEG_PX, 2 * PEG_PX, 2 * PEG_PX);
@@ -173,15 +169,13 @@ final class ForecastPlot {
             g.strokeOval(x - PEG_PX, y - PEG_PX, 2 * PEG_PX, 2 * PEG_PX);
             places.name(x - PEG_PX, y - PEG_PX, 2 * PEG_PX, 2 * PEG_PX);
         }
-        at = 0;
         for (StepRow r : rows) {
-            at += r.hours();
             boolean mine = held == r.index();
             String head = r.stalled()
                     ? r.goal() + (r.ending() == Ending.FALLS ? ": falls" : ": stalls")
                     : r.goal() + (r.atmosphere() == null ? "" : " · " + r.atmosphere());
-            String tail = mine ? Math.round(heldC) + " °C" : hm(at) + " · " + Math.round(r.endC()) + " °C";
-            words(head, tail, chart.x(at), chart.y(mine ? heldC : r.endC()), r.stalled());
+            String tail = mine ? Math.round(heldC) + " °C" : hm(r.endHours()) + " · " + Math.round(r.endC()) + " °C";
+            words(head, tail, chart.x(r.endHours()), chart.y(mine ? heldC : r.endC()), r.stalled());
         }
     }
 

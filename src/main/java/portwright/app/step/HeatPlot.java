@@ -90,24 +90,25 @@ final class HeatPlot {
                 false);
         g.setFill(p.of(Ink.BOXWOOD));
         g.fillRect(c.left(), y, c.right() - c.left(), STRIP_PX);
-        double at = 0;
+        double end = 0;
         g.setStroke(p.of(Ink.BOXINK));
         g.setLineWidth(2);
         g.setLineDashes();
         for (StepRow r : rows) {
-            double x0 = c.x(at);
-            double x1 = c.x(at + r.hours());
+            double x0 = c.x(r.startHours());
+            double x1 = c.x(r.endHours());
             for (String words : damper(r)) {
                 if (TextSizes.width(words, Fonts.bold(13)) <= x1 - x0 - 6) {
                     middle(words, (x0 + x1) / 2, y);
                     break;
                 }
             }
+            g.strokeLine(x0, y, x0, y + STRIP_PX);
             g.strokeLine(x1, y, x1, y + STRIP_PX);
-            at += r.hours();
+            end = r.endHours();
         }
-        if (c.right() - c.x(at) > 90) {
-            middle("shut", (c.x(at) + c.right()) / 2, y);
+        if (c.right() - c.x(end) > 90) {
+            middle("shut", (c.x(end) + c.right()) / 2, y);
         }
     }
 

@@ -1,12 +1,14 @@
 package portwright.calc.firing;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * One computed firing.
  *
  * @param samples evenly spaced, and at every end of a step
  * @param steps one result for each step begun
+ * @param openSpells minutes between two steps in which the kiln stands open
  * @param cones every watched cone that went down, in time order
  * @param reached true when every step reached its goal
  * @param hottestOutsideK hottest cold face met
@@ -14,6 +16,7 @@ import java.util.List;
 public record FiringRun(
         List<Sample> samples,
         List<StepResult> steps,
+        List<OpenSpell> openSpells,
         List<ConeDown> cones,
         EnergyBalance energy,
         boolean reached,
@@ -21,6 +24,7 @@ public record FiringRun(
     public FiringRun {
         samples = List.copyOf(samples);
         steps = List.copyOf(steps);
+        openSpells = List.copyOf(openSpells);
         cones = List.copyOf(cones);
     }
 
@@ -47,7 +51,30 @@ public record FiringRun(
     }
 
     public double fuelKg() {
-        return steps.stream().mapToDouble(StepResult::fuelKg).sum();
+        return steps.stream().mapToDouble(StepResult::fuelKg).sum()
+                + openSpells.stream().mapToDouble(OpenSpell::cleanFuelKg).sum();
+    }
+
+    /**
+     * Minutes beside a step that cylinder and room count to it, s: to a step with gas the clean fire before it, to one without the open
+     * minutes before and after it.
+     */
+    public double besideS(int step) {
+        double s = 0;
+        for (OpenSpell o : openSpells) {
+            double clean = o.lighting() ? OpenSpell.cleanSeconds() : 0;
+            if (step == o.gasStep()) {
+                s += clean;
+            } else if (step == (o.lighting() ? o.step() - 1 : o.step())) {
+                s += o.endS() - o.startS() - clean;
+            }
+        }
+        return s;
+    }
+
+    /** The open minutes that end where a step begins. */
+    public Optional<OpenSpell> before(int step) {
+        return openSpells.stream().filter(s -> s.step() == step).findFirst();
     }
 
     /** Time in seconds when the chamber first passes a temperature, by straight line between samples; NaN if never. */

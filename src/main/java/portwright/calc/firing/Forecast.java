@@ -10,17 +10,10 @@ import java.util.List;
  * @param nominal brick as tabled
  * @param quick brick conducting 20 % less
  * @param slow brick conducting 20 % more
- * @param openSpells when the kiln stands open without gas, outside every step
  * @param stallElectricK where elements alone, ports plugged, end the climb, K
  * @param stallAllK where the hottest gas step with the elements as it asks ends the climb, K; NaN without a gas step
  */
-public record Forecast(
-        FiringRun nominal,
-        FiringRun quick,
-        FiringRun slow,
-        List<OpenSpell> openSpells,
-        double stallElectricK,
-        double stallAllK) {
+public record Forecast(FiringRun nominal, FiringRun quick, FiringRun slow, double stallElectricK, double stallAllK) {
 
     /** Uncertainty of a brick's conductivity. */
     public static final double CONDUCTIVITY_BAND = 0.20;
@@ -32,8 +25,7 @@ public record Forecast(
     /** Runs the three firings. */
     public static Forecast of(
             KilnHeat kiln, GasExchange gas, List<Step> steps, List<ConeWork> watched, Numerics numerics) {
-        OpenSpell.Finder spells = new OpenSpell.Finder(kiln, gas, steps);
-        FiringRun nominal = Simulation.run(kiln, gas, steps, watched, numerics, spells);
+        FiringRun nominal = Simulation.run(kiln, gas, steps, watched, numerics);
         FiringRun quick = Simulation.run(kiln.conducting(1 - CONDUCTIVITY_BAND), gas, steps, watched, numerics);
         FiringRun slow = Simulation.run(kiln.conducting(1 + CONDUCTIVITY_BAND), gas, steps, watched, numerics);
         double electric = SteadyShell.stallK(kiln, kiln.elements().fullW());
@@ -44,7 +36,7 @@ public record Forecast(
                 all = Double.isNaN(all) ? k : Math.max(all, k);
             }
         }
-        return new Forecast(nominal, quick, slow, spells.found(), electric, all);
+        return new Forecast(nominal, quick, slow, electric, all);
     }
 
     /** Least and most time over the brick's conductivity. */

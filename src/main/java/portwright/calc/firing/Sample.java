@@ -4,7 +4,8 @@ package portwright.calc.firing;
  * The state at one moment.
  *
  * @param timeS from switching on
- * @param step index of the step, from 0
+ * @param step index of the step, from 0; in the minutes between two steps the one that follows
+ * @param between in the minutes between two steps, ports open and plate off
  * @param chamberK chamber and hot faces
  * @param loadK mean of ware and furniture
  * @param climbKPerS of the chamber over the last time step
@@ -20,6 +21,7 @@ package portwright.calc.firing;
 public record Sample(
         double timeS,
         int step,
+        boolean between,
         double chamberK,
         double loadK,
         double climbKPerS,

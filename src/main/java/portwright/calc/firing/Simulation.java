@@ -19,6 +19,8 @@ public final class Simulation {
     private static final double STALL_WINDOW_S = 1800;
     private static final double PATIENCE_S = 6 * 3600.0;
     private static final double HOTTEST_K = 1800;
+    /** Open ports cool fast: so much finer than a step. */
+    private static final double OPEN_FINER = 3;
 
     private final KilnHeat kiln;
     private final GasExchange gas;
@@ -39,6 +41,8 @@ public final class Simulation {
     private double wallLossJ;
     private double hottestOutsideK;
     private double climb;
+    private double keptK;
+    private boolean between;
 
     private Simulation(KilnHeat kiln, GasExchange gas, List<ConeWork> watched, Numerics numerics, StepWatch watch) {
         this.watch = watch;
@@ -49,6 +53,7 @@ public final class Simulation {
         this.work = new double[watched.size()];
         this.startK = kiln.roomK();
         this.balance = new Balance(kiln, startK, numerics.intervalsPerLayer());
+        this.keptK = startK;
     }
 
     /**
@@ -84,15 +89,69 @@ public final class Simulation {
 
     private FiringRun run(List<Step> steps) {
         List<StepResult> results = new ArrayList<>();
+        List<OpenSpell> spells = new ArrayList<>();
         boolean reached = true;
         for (int i = 0; i < steps.size() && reached; i++) {
+            if (i > 0 && steps.get(i).gas() != steps.get(i - 1).gas()) {
+                spells.add(open(i, steps.get(i - 1), steps.get(i)));
+            }
             StepResult r = step(i, steps.get(i));
             results.add(r);
             reached = r.reached();
+            keptK = balance.chamberK();
         }
         EnergyBalance energy = new EnergyBalance(
                 electricJ, fuelNetJ, carriedOutJ, radiationJ, wallLossJ, balance.shellJ(startK), balance.loadJ(startK));
-        return new FiringRun(samples, results, down, energy, reached, hottestOutsideK);
+        return new FiringRun(samples, results, spells, down, energy, reached, hottestOutsideK);
+    }
+
+    /** The minutes that the kiln stands open where gas is lit or put out; the step after them begins from what they leave. */
+    private OpenSpell open(int index, Step before, Step after) {
+        boolean lighting = after.gas();
+        Step beside = lighting ? before : after;
+        double beginS = timeS;
+        double fromK = balance.chamberK();
+        double electric0 = electricJ;
+        double lost0 = carriedOutJ + radiationJ;
+        between = true;
+        burst(index, beside, false, OpenSpell.seconds());
+        double toK = balance.chamberK();
+        double lost = carriedOutJ + radiationJ - lost0;
+        double electric = electricJ - electric0;
+        double fuel0 = fuelKg;
+        if (lighting) {
+            burst(index, after, true, OpenSpell.cleanSeconds());
+        }
+        between = false;
+        return new OpenSpell(
+                index,
+                lighting,
+                beginS,
+                timeS,
+                fromK,
+                toK,
+                balance.chamberK(),
+                lost,
+                electric,
+                electricJ - electric0 - electric,
+                fuelKg - fuel0);
+    }
+
+    /** Some minutes with ports open and plate off; the controller, where a step has one, keeps what the chamber had or the lower goal. */
+    private void burst(int index, Step as, boolean lit, double seconds) {
+        FlowCurve flow = new FlowCurve(kiln, gas, OpenSpell.open(as, lit), 1);
+        double least = as.goal() instanceof Step.To t ? Math.min(keptK, t.temperatureK()) : keptK;
+        double endS = timeS + seconds;
+        while (timeS < endS - 1e-6) {
+            double dt = Math.min(numerics.stepS() / OPEN_FINER, Math.min(endS, nextSampleS()) - timeS);
+            balance.advance(dt, as.controlled() ? least : Double.NaN, mostW(as), flow);
+            commit(dt, flow, index, -1);
+        }
+        sample(index, flow, climb);
+    }
+
+    private double mostW(Step step) {
+        return !step.electric() ? 0 : kiln.elements().fullW() * (step.controlled() ? 1 : step.elementShare());
     }
 
     private StepResult step(int index, Step step) {
@@ -104,12 +163,12 @@ public final class Simulation {
         double share = damper(step, beginK);
         FlowCurve flow = new FlowCurve(kiln, gas, step, share);
         watch.look(step, share, balance);
-        double most = !step.electric() ? 0 : kiln.elements().fullW() * (step.controlled() ? 1 : step.elementShare());
+        double most = mostW(step);
         int cone = step.goal() instanceof Step.ToCone c ? indexOf(c.cone()) : -1;
         double goalK = step.goal() instanceof Step.To t ? t.temperatureK() : Double.NaN;
-        double direction = Double.isNaN(goalK) || goalK >= beginK ? 1 : -1;
+        double direction = Double.isNaN(goalK) || goalK >= keptK ? 1 : -1;
         double holdS = step.goal() instanceof Step.Hold h ? h.seconds() : Double.POSITIVE_INFINITY;
-        boolean done = cone >= 0 && work[cone] >= 1 || holdS <= 0 || goalK == beginK;
+        boolean done = cone >= 0 && work[cone] >= 1 || holdS <= 0 || direction * (beginK - goalK) >= 0;
         boolean stalled = false;
         boolean tooLong = false;
         double markS = timeS;
@@ -131,7 +190,7 @@ public final class Simulation {
             double rate = ramp ? direction * step.rateKPerS() : Double.NaN;
             double kept = !step.controlled() || ramp
                     ? Double.NaN
-                    : holdS < Double.POSITIVE_INFINITY ? beginK : direction < 0 ? goalK : Double.NaN;
+                    : holdS < Double.POSITIVE_INFINITY ? keptK : direction < 0 ? goalK : Double.NaN;
             balance.advance(dt, ramp ? t + rate * dt : kept, most, flow);
             double next = balance.nextChamberK();
             double over = Double.isNaN(goalK) ? 0 : direction * (next - goalK);
@@ -252,6 +311,7 @@ public final class Simulation {
         samples.add(new Sample(
                 timeS,
                 step,
+                between,
                 balance.chamberK(),
                 balance.loadK(),
                 climbNow,

@@ -66,15 +66,17 @@ public final class RuleBook {
         }
         List<Finding> sorted = new ArrayList<>(out.findings());
         sorted.sort(Comparator.comparing(Finding::severity));
+        List<NotChecked> open = new ArrayList<>(out.notChecked());
         if (review.design().units() != UnitSystem.METRIC) {
             sorted.replaceAll(f -> f.inWords(BothSystems::words));
+            open.replaceAll(n -> n.inWords(BothSystems::words));
         }
         return new CheckResult(
                 review.design().title(),
-                verdict(Forbids.DRILLING, sorted, out.notChecked()),
-                verdict(Forbids.LIGHTING, sorted, out.notChecked()),
+                verdict(Forbids.DRILLING, sorted, open),
+                verdict(Forbids.LIGHTING, sorted, open),
                 sorted,
-                out.notChecked(),
+                List.copyOf(open),
                 review.assumed(),
                 review.figures(),
                 limits.own());

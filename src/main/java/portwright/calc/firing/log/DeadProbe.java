@@ -8,7 +8,8 @@ import java.util.regex.Pattern;
 /**
  * Readings of a thermocouple that is broken, loose or shorted: open in words, blank, at the end of the instrument's range, or fallen to the
  * room while the kiln is hot. Limits are this project's judgement: no brick kiln falls to 80 °C within the hour, none stands still to the
- * degree right after a jump, none holds the very same figure above 1330 °C for ten minutes.
+ * degree right after a jump, none holds the very same figure above 1330 °C for ten minutes, none of brick stands about one figure above 1430 °C: an instrument that sees no
+ * thermocouple goes to the top of its scale and wanders there. The way up to such a figure goes with it as far as no kiln climbs so fast.
  */
 final class DeadProbe {
     private static final Pattern WORDS = Pattern.compile(
@@ -17,6 +18,14 @@ final class DeadProbe {
     private static final double ROOM_K = 353.15;
     private static final double HOT_K = 473.15;
     private static final double END_OF_RANGE_K = 1603.15;
+    /** Over this a reading that stands is no kiln's. */
+    private static final double NO_KILN_K = 1703.15;
+    /** How far a reading wanders that stands there. */
+    private static final double WANDERS_K = 30;
+
+    /** The halves of a climb lie half its height apart; those of a wandering figure less. */
+    private static final double CLIMBS = 0.35;
+
     private static final double SAME_K = 2;
     private static final int SAME_FOR = 3;
     private static final int PINNED_FOR = 4;
@@ -70,6 +79,7 @@ final class DeadProbe {
         int i = 0;
         while (i < at.size()) {
             int n = silent ? silent(at, i, good) : good < 0 ? 0 : still(at, i, good);
+            n = n > 0 || silent || good < 0 ? n : high(at, i, good);
             good = n == 0 ? at.get(i) : good;
             i += Math.max(1, n);
         }
@@ -140,8 +150,50 @@ final class DeadProbe {
         if (!(room && (n >= SAME_FOR || toEnd) || same >= SAME_FOR)) {
             return 0;
         }
-        n = room ? n : same;
-        for (int j = i; j < i + n; j++) {
+        return taken(at, i, room ? n : same, before);
+    }
+
+    /** How many readings from one on stand where no kiln of brick stays: over 1430 °C for twenty minutes, wandering but not climbing. */
+    private int high(List<Integer> at, int i, int good) {
+        if (!(k(at.get(i)) >= NO_KILN_K)) {
+            return 0;
+        }
+        int n = 0;
+        double least = Double.POSITIVE_INFINITY;
+        double most = 0;
+        while (i + n < at.size() && Math.abs(k(at.get(i + n)) - k(at.get(i))) <= WANDERS_K) {
+            least = Math.min(least, k(at.get(i + n)));
+            most = Math.max(most, k(at.get(i + n)));
+            n++;
+        }
+        double climbs = Math.abs(mean(at, i + n / 2, i + n) - mean(at, i, i + n / 2));
+        boolean stands = n >= PINNED_FOR
+                && rows.get(at.get(i + n - 1)).timeS() - rows.get(at.get(i)).timeS() >= 2 * BLANK_S
+                && climbs <= Math.max(SAME_K, CLIMBS * (most - least));
+        return stands ? taken(at, i, n, rows.get(good)) : 0;
+    }
+
+    private double mean(List<Integer> at, int from, int to) {
+        double sum = 0;
+        for (int j = from; j < to; j++) {
+            sum += k(at.get(j));
+        }
+        return sum / Math.max(1, to - from);
+    }
+
+    /** Takes so many readings out, and before a high figure the way up to it that no kiln climbs. */
+    private int taken(List<Integer> at, int i, int n, LogRow before) {
+        int from = i;
+        while (k(at.get(i)) >= END_OF_RANGE_K
+                && from > 1
+                && k(at.get(from)) > k(at.get(from - 1))
+                && !dead[at.get(from - 1)]
+                && Spikes.steep(rows.get(at.get(from - 1)), rows.get(at.get(from)), 1)
+                && k(at.get(from - 1)) > k(at.get(from - 2))
+                && Spikes.steep(rows.get(at.get(from - 2)), rows.get(at.get(from - 1)), 1)) {
+            from--;
+        }
+        for (int j = from; j < i + n; j++) {
             LogRow r = rows.get(at.get(j));
             dead[at.get(j)] = true;
             faults.add(new LogFault(
@@ -150,8 +202,9 @@ final class DeadProbe {
                     Math.round(r.kelvin() - ZERO_C) + " °C is the reading of a broken or loose thermocouple: before it "
                             + Math.round(before.kelvin() - ZERO_C) + " °C; left out of the reckoning"));
         }
+        LogRow first = rows.get(at.get(from));
         LogRow last = rows.get(at.get(i + n - 1));
-        spells.add(new DeadSpell(first.line(), last.line(), first.timeS(), last.timeS(), x));
+        spells.add(new DeadSpell(first.line(), last.line(), first.timeS(), last.timeS(), k(at.get(i))));
         return n;
     }
 

@@ -11,6 +11,7 @@ import portwright.calc.combustion.AtmosphereLevel;
  * @param notRead records whose temperature scale is in doubt; they count for nothing here
  * @param stoppedShort records that end before their last goal: no full firings
  * @param reductionHours since the last oxidising firing; gas burnt in an atmosphere that is not known counts
+ * @param byPlan records with gas and without a damper column: their atmosphere is the plan's
  * @param oxidisedSince whether an oxidising firing is among the records
  * @param gasUsed in all records, with its range
  * @param gasLeft what the design's cylinders may still hold since the last refill that is noted, filled before the first record; below
@@ -26,6 +27,7 @@ public record Ledger(
         List<Integer> notRead,
         List<Integer> stoppedShort,
         double reductionHours,
+        List<Integer> byPlan,
         boolean oxidisedSince,
         GasUse gasUsed,
         GasUse gasLeft,
@@ -64,6 +66,7 @@ public record Ledger(
         List<Double> shares = new ArrayList<>();
         double offset = Double.NaN;
         List<Integer> stopped = new ArrayList<>();
+        List<Integer> byPlan = new ArrayList<>();
         double most = 0;
         List<Integer> notRead = order.counted().stream()
                 .filter(i -> records.get(i).scaleDoubted())
@@ -86,6 +89,9 @@ public record Ledger(
                 oxidised = true;
             }
             reduction += hours;
+            if (hours > 0 && !r.damperLogged()) {
+                byPlan.add(i);
+            }
             used = used.plus(r.gas());
             if (r.gasSinceRefill() != null) {
                 refilled = i;
@@ -119,7 +125,7 @@ public record Ledger(
             due.add(Due.THERMOCOUPLE);
         }
         return new Ledger(
-                order, notRead, stopped, reduction, oxidised, used, left, refilled, shares, trend, offset, due);
+                order, notRead, stopped, reduction, byPlan, oxidised, used, left, refilled, shares, trend, offset, due);
     }
 
     /** What is likely to be left, kg; NaN without a cylinder; negative: more was burnt than was there, so one was changed without a note. */

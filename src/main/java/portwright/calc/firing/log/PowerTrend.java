@@ -21,6 +21,8 @@ import java.util.TreeMap;
  * @param fromK coldest reading compared, K
  * @param toK hottest
  * @param loadTold whether both logs note the load
+ * @param tellsFrom smallest rise of resistance that these two logs would tell
+ * @param tellsFromNoted the same if both noted the load
  */
 public record PowerTrend(
         int first,
@@ -31,7 +33,9 @@ public record PowerTrend(
         boolean gas,
         double fromK,
         double toK,
-        boolean loadTold) {
+        boolean loadTold,
+        double tellsFrom,
+        double tellsFromNoted) {
     /** Widths of temperature in which two firings are laid beside each other. */
     private static final double BIN_K = 10;
 
@@ -83,7 +87,7 @@ public record PowerTrend(
             return null;
         }
         double rise = x.share / y.share - 1;
-        double sd = Math.hypot(x.sd / x.share, y.sd / y.share);
+        double sd = sd(x, y);
         List<Long> heat = new ArrayList<>(was.keySet());
         return new PowerTrend(
                 first,
@@ -94,7 +98,13 @@ public record PowerTrend(
                 gas,
                 heat.get(0) * BIN_K,
                 (heat.get(heat.size() - 1) + 1) * BIN_K,
-                a.loadTold() && b.loadTold());
+                a.loadTold() && b.loadTold(),
+                Math.exp(SIGMAS * sd) - 1,
+                Math.exp(SIGMAS * sd(Mean.of(was, true), Mean.of(is, true))) - 1);
+    }
+
+    private static double sd(Mean x, Mean y) {
+        return Math.hypot(x.sd / x.share, y.sd / y.share);
     }
 
     private static Map<Long, List<PowerTrace.Point>> bins(PowerTrace t, boolean gas) {

@@ -13,7 +13,9 @@ import portwright.check.Rule;
 import portwright.check.Severity;
 import portwright.data.FiringFigure;
 import portwright.model.FiringStep;
+import portwright.model.Heat;
 import portwright.review.FiringReview;
+import portwright.review.Missed;
 import portwright.review.Review;
 import portwright.review.TradePower;
 import portwright.source.Source;
@@ -51,9 +53,7 @@ public final class FiringReach implements Rule {
         StepResult last =
                 last(f.nominal().reached() ? f.slow().steps() : f.nominal().steps());
         FiringStep step = review.design().firing().steps().get(last.index());
-        String goal = step.hold() != null
-                ? "its hold"
-                : step.cone() != null ? "cone " + step.cone() : step.to().typed();
+        String goal = Missed.goal(step);
         boolean nominal = !f.nominal().reached();
         out.add(new Finding(
                 id(),
@@ -65,10 +65,30 @@ public final class FiringReach implements Rule {
                 "Step " + (last.index() + 1) + (nominal ? " does not reach " : " may not reach ") + goal
                         + ": " + last.ending().words() + " near " + Format.plain(last.endK() - ZERO_C, 0) + " °C"
                         + (nominal ? "." : " where the brick conducts 20 % more than tabled."),
-                "Renew the elements, thicken lid and floor, fire a smaller load, or let the elements help at a larger share while gas burns, which wears them.",
+                remedy(review, step),
                 SOURCE,
                 false,
                 List.of()));
+    }
+
+    /** What can help: elements only where there are some, a larger share only where a step with gas keeps one. */
+    private static String remedy(Review review, FiringStep step) {
+        boolean gas = step.heat() == Heat.GAS || step.heat() == Heat.BOTH;
+        Double share = step.elementShare() == null ? null : step.elementShare().share();
+        if (review.firing().kiln().value().elements().nominalW() <= 0) {
+            return (gas
+                            ? "Give it more gas (a larger jet or more burners, with ports for their air), set the damper nearer to lambda 1"
+                            : "The kiln has no elements, so a step by electricity lifts nothing: let gas burn in it")
+                    + ", thicken lid and floor, or fire a smaller load.";
+        }
+        boolean electric = step.heat() == Heat.ELECTRIC || step.heat() == Heat.BOTH;
+        return (electric ? "Renew worn elements, thicken" : "Thicken") + " lid and floor, fire a smaller load"
+                + (!gas || electric && (share == null || share >= 1)
+                        ? ""
+                        : electric
+                                ? ", or let the elements help at a larger share while gas burns, which wears them"
+                                : ", or let the elements help while gas burns (heat both), which wears them")
+                + ".";
     }
 
     /** The trade's rule of thumb against the forecast; both are said. */

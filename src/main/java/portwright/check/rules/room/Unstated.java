@@ -1,6 +1,7 @@
 package portwright.check.rules.room;
 
 import java.util.List;
+import java.util.Optional;
 import portwright.check.Findings;
 import portwright.check.Rule;
 import portwright.model.Cylinder;
@@ -8,6 +9,7 @@ import portwright.model.Opening;
 import portwright.model.Room;
 import portwright.model.Supply;
 import portwright.review.BurnerGas;
+import portwright.review.Missed;
 import portwright.review.Review;
 import portwright.review.UnstatedSteps;
 
@@ -58,10 +60,19 @@ final class Unstated {
     /** The time that gas burns, where no forecast gives it: the figure that was computed with a slow climb may be too short. */
     static void gasTime(Rule rule, Review review, Findings out) {
         List<String> fields = review.supply().timeUnproven();
-        if (!fields.isEmpty()) {
+        Optional<Missed> missed = Missed.of(review).filter(Missed::surely);
+        if (!fields.isEmpty() && missed.isPresent()) {
+            out.unproven(rule, missed(missed.get()), fields.toArray(String[]::new));
+        } else if (!fields.isEmpty()) {
             out.lacks(rule, fields.toArray(String[]::new));
         }
         steps(rule, review, out);
+    }
+
+    private static String missed(Missed m) {
+        return "by the forecast step " + (m.step() + 1) + " does not reach " + m.goal() + " (" + m.how() + " near "
+                + Say.celsius(m.endC() + 273.15)
+                + "), so nobody knows how long gas burns; ask for a goal that it reaches, or give the kiln what firing-reach names";
     }
 
     /** Elements and ports of the steps up to the last gas: with less power or open ports the chamber is colder and the climb longer than forecast. */

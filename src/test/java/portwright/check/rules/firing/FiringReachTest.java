@@ -1,0 +1,84 @@
+package portwright.check.rules.firing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import portwright.check.CheckResult;
+import portwright.check.Finding;
+import portwright.check.NotChecked;
+import portwright.check.rules.RuleBook;
+import portwright.data.LimitTable;
+import portwright.file.DesignText;
+import portwright.file.Starters;
+import portwright.model.UnitSystem;
+import portwright.report.CheckText;
+import portwright.review.Review;
+
+/** What a goal that is not reached is said to need, and what is said of the rules that turn on it. */
+class FiringReachTest {
+    private static final String GAS_ALONE =
+            "[{\"to\": \"1250 °C\", \"rate\": \"full\", \"heat\": \"gas\", \"atmosphere\": \"neutral\"}]";
+
+    private static CheckResult check(DesignText d) {
+        return new RuleBook(LimitTable.load()).check(Review.of(d.read().design()));
+    }
+
+    private static DesignText weak() {
+        return Starters.find("decagon-23").orElseThrow().setText("kiln.power", "6 kW");
+    }
+
+    private static Finding reach(CheckResult r) {
+        return r.findings().stream()
+                .filter(f -> f.rule().equals("firing-reach") && f.message().contains("reach"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static List<NotChecked> open(CheckResult r) {
+        return r.notChecked().stream()
+                .filter(n -> n.rule().equals("cylinder-lasts") || n.rule().equals("cylinder-boil-off"))
+                .toList();
+    }
+
+    /** The goal stands in the file: nobody is told to add it. */
+    @Test
+    void theCauseIsTheGoalThatIsNotReached() {
+        CheckResult r = check(weak());
+        assertThat(open(r)).hasSize(2).allSatisfy(n -> {
+            assertThat(n.needs()).containsExactly("firing.steps[3].cone");
+            assertThat(n.words())
+                    .contains("step 4 does not reach cone 10 (the climb ends near", "nobody knows how long gas burns")
+                    .doesNotContain("add firing");
+        });
+        assertThat(CheckText.write(r, UnitSystem.METRIC, 90, false).replaceAll("\\s+", " "))
+                .contains("cylinder-lasts (lighting): by the forecast step 4 does not reach cone 10")
+                .doesNotContain("add firing.steps[3].cone");
+        assertThat(check(Starters.find("decagon-23").orElseThrow().remove("supply.cylinder.fill"))
+                        .notChecked())
+                .anySatisfy(n -> assertThat(n.words()).isEqualTo("add supply.cylinder.fill"));
+    }
+
+    @Test
+    void elementsAreRenewedOnlyWhereTheStepUsesThem() {
+        assertThat(reach(check(weak())).remedy()).startsWith("Renew worn elements");
+        DesignText none = weak().set("kiln.elements", "[]");
+        assertThat(reach(check(none)).remedy())
+                .doesNotContain("Renew")
+                .contains("The kiln has no elements", "let gas burn");
+        DesignText gas = none.remove("kiln.power").set("firing.steps", GAS_ALONE);
+        assertThat(reach(check(gas)).remedy()).doesNotContain("lements").contains("more gas");
+        DesignText idle = weak().set("firing.steps", GAS_ALONE);
+        assertThat(reach(check(idle)).remedy())
+                .doesNotContain("Renew")
+                .contains("let the elements help while gas burns");
+    }
+
+    @Test
+    void aLargerShareIsAdvisedOnlyWhereOneIsKept() {
+        assertThat(reach(check(weak())).remedy()).doesNotContain("larger share");
+        assertThat(reach(check(weak().setText("firing.steps[3].elements", "40 %")))
+                        .remedy())
+                .contains("larger share");
+    }
+}
