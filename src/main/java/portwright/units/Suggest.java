@@ -51,6 +51,9 @@ final class Suggest {
     /** A unit that is not one of the kind's. */
     static String unknown(String typed, String number, String spelling, Kind kind) {
         String begin = "\"" + LookAlikes.shown(typed) + "\"";
+        if (kind == Kind.POWER && spelling.matches("(?i)(V|A|volts?|amps?|amperes?)\\b.*")) {
+            return begin + ": " + Plate.words(number + " " + spelling);
+        }
         List<Unit> elsewhere = UnitTable.anywhere(spelling);
         if (!elsewhere.isEmpty()) {
             return begin + " is " + article(elsewhere.get(0).kind()) + "; " + article(kind) + " is wanted here. Write "

@@ -21,7 +21,7 @@ class DesignTextTest {
         assertThat(after.get("ports[1].at[0]")).contains("3 in");
         assertThat(before.get("ports[1].at[0]")).contains("9/16 in");
         assertThat(after.toText())
-                .isEqualTo(before.toText().replaceFirst("(?s)(\"inlet right\".*?\"at\": \\[\")9/16 in", "$13 in"));
+                .isEqualTo(before.toText().replaceFirst("(?s)(\"inlet back\".*?\"at\": \\[\")9/16 in", "$13 in"));
         assertThat(after.setText("ports[1].at[0]", "9/16 in")).isEqualTo(before);
     }
 

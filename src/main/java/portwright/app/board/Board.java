@@ -155,7 +155,8 @@ public final class Board extends Region {
         return plot;
     }
 
-    UnitSystem units() {
+    /** The units that lengths are shown in. */
+    public UnitSystem units() {
         return Moves.units(doc.text());
     }
 

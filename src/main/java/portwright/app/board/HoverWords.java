@@ -20,8 +20,7 @@ final class HoverWords {
         out.add(name);
         for (Hole h : plot.kiln().holes()) {
             if (h.name().equals(name)) {
-                out.add("⌀ " + h.port().diameter().typed() + ", drilled about "
-                        + Lengths.shown(h.drilled(), UnitSystem.METRIC));
+                out.add("⌀ " + h.port().diameter().typed() + ", drilled about " + Lengths.shown(h.drilled(), units));
                 out.add(Lengths.shown(h.centre().x(), units) + ", "
                         + Lengths.shown(h.centre().y(), units));
             }

@@ -2,6 +2,7 @@ package portwright.app.board;
 
 import java.util.List;
 import javafx.scene.canvas.GraphicsContext;
+import portwright.app.doc.Lengths;
 import portwright.app.doc.View;
 import portwright.app.paint.CanvasPen;
 import portwright.app.paint.Palette;
@@ -218,7 +219,7 @@ final class SectionDeck {
                     Pen.Align.LEFT,
                     TextStyle.LABEL_BOLD.withInk(Ink.COBALT));
             pen.text(
-                    Math.round(z) + " mm up",
+                    Lengths.shown(z, k.design().units()) + " up",
                     new Pt(out + pen.size(6, 22), z + pen.size(2, 8)),
                     Pen.Align.LEFT,
                     TextStyle.SMALL);

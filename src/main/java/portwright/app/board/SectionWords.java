@@ -1,5 +1,9 @@
 package portwright.app.board;
 
+import portwright.app.doc.Degrees;
+import portwright.app.doc.Extras;
+import portwright.model.UnitSystem;
+
 /**
  * What the section shows of the fire, from the last full review.
  *
@@ -16,7 +20,7 @@ public record SectionWords(
     public static final SectionWords NONE = new SectionWords("", "", null, 0, 0, "", false);
 
     /** Reads the state at the top temperature with the damper as the design says. */
-    public static SectionWords of(portwright.app.doc.Extras extras) {
+    public static SectionWords of(Extras extras, UnitSystem units) {
         var gas = extras.gas();
         if (gas == null) {
             return NONE;
@@ -30,7 +34,7 @@ public record SectionWords(
                                 : String.format(java.util.Locale.ROOT, " (%.2f–%.2f)", band.low(), band.high()))
                 : "an inlet spills";
         return new SectionWords(
-                "chamber at " + Math.round(gas.topK() - 273.15) + " °C",
+                "chamber at " + Degrees.words(gas.topK() - 273.15, units),
                 lambda,
                 d.neutralLevel().isPresent() ? d.neutralLevel().getAsDouble() * 1000 : null,
                 d.floorPressure(),

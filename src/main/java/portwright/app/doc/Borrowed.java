@@ -1,9 +1,7 @@
 package portwright.app.doc;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -39,8 +37,6 @@ public final class Borrowed {
     private final Supplier<DesignText> text;
     private final Runnable heard;
     private final Set<String> own = new TreeSet<>();
-    /** Keys that were said to be right all at once, by step, until that is taken back or closed. */
-    private final Map<Step, Set<String>> said = new EnumMap<>(Step.class);
 
     private String starter;
     private DesignText from;
@@ -63,7 +59,6 @@ public final class Borrowed {
         starter = name;
         from = starterText;
         own.clear();
-        said.clear();
         own.addAll(right);
         changed();
     }
@@ -73,7 +68,6 @@ public final class Borrowed {
         starter = null;
         from = null;
         own.clear();
-        said.clear();
         counted = null;
     }
 
@@ -113,14 +107,20 @@ public final class Borrowed {
         }
     }
 
-    /** All values of a step are right; {@link #takeBack} until {@link #close}. */
-    public void confirm(Step step) {
-        Set<String> keys = new TreeSet<>(of(step).stream().map(this::key).toList());
+    /** By what the values of a step that are still the starter's are remembered. */
+    Set<String> keys(Step step) {
+        return new TreeSet<>(of(step).stream().map(this::key).toList());
+    }
+
+    /** The values of these keys are right. */
+    void confirm(Set<String> keys) {
         own.addAll(keys);
-        said.merge(step, keys, (a, b) -> {
-            a.addAll(b);
-            return a;
-        });
+        changed();
+    }
+
+    /** The values of these keys are the starter's again. */
+    void takeBack(Set<String> keys) {
+        own.removeAll(keys);
         changed();
     }
 
@@ -134,21 +134,12 @@ public final class Borrowed {
         return of(Step.KILN).size() - (title() ? 1 : 0);
     }
 
-    /** How many values of a step were said to be right all at once and can be taken back. */
-    public int said(Step step) {
-        return said.getOrDefault(step, Set.of()).size();
-    }
-
-    /** The values of a step that were said to be right all at once are the starter's again. */
-    public void takeBack(Step step) {
-        own.removeAll(said.getOrDefault(step, Set.of()));
-        close(step);
-    }
-
-    /** What was said of a whole step stands. */
-    public void close(Step step) {
-        said.remove(step);
-        changed();
+    /** How many values of a step are still the starter's; {@code asBefore}: as counted last, for while the hand moves what no starter decides. */
+    int count(Step step, boolean asBefore) {
+        if (asBefore) {
+            counted = text.get();
+        }
+        return of(step).size();
     }
 
     /** Fields of a step whose values are still the starter's; Paper counts all. */

@@ -51,7 +51,7 @@ public final class Catalog {
                         word("role", "role", Role.class),
                         word("on", "in the", On.class),
                         FieldSpec.of("panel", "panel", Type.WHOLE, "e.g. 1"),
-                        quantity("diameter", "hole", Kind.LENGTH),
+                        quantity("diameter", "hole", Kind.LENGTH, "{1 3/8 in|35 mm}"),
                         place("place")));
     }
 
@@ -61,9 +61,9 @@ public final class Catalog {
                 "Drilling",
                 "{\"oversize\": \"2 mm\"}",
                 List.of(
-                        quantity("oversize", "oversize", Kind.LENGTH),
-                        quantity("centre", "centre error", Kind.LENGTH),
-                        quantity("tilt", "tilt", Kind.ANGLE)));
+                        quantity("oversize", "oversize", Kind.LENGTH, "{1/16 in|2 mm}"),
+                        quantity("centre", "centre error", Kind.LENGTH, "{1/16 in|1.5 mm}"),
+                        quantity("tilt", "tilt", Kind.ANGLE, "1 deg")));
     }
 
     public static FormSpec burners() {
@@ -78,15 +78,15 @@ public final class Catalog {
                         loose("jet", "jet", "{#70 or 0.70 mm|0.70 mm or #70}"),
                         FieldSpec.of("jets", "jets", Type.WHOLE, "1"),
                         word("jetClass", "jet made", JetClass.class),
-                        quantity("pressure", "pressure", Kind.PRESSURE),
-                        quantity("heat", "heat, net", Kind.POWER),
-                        quantity("heatGross", "heat, gross", Kind.POWER),
+                        quantity("pressure", "pressure", Kind.PRESSURE, "{11 inH2O|28 mbar}"),
+                        quantity("heat", "heat, net", Kind.POWER, "{15000 Btu/h|4.5 kW}"),
+                        quantity("heatGross", "heat, gross", Kind.POWER, "{16500 Btu/h|4.9 kW}"),
                         word("head", "head", BurnerHead.class),
-                        quantity("tip", "tip", Kind.LENGTH),
-                        quantity("body", "body", Kind.LENGTH),
-                        quantity("setback", "set-back", Kind.LENGTH),
-                        quantity("length", "length", Kind.LENGTH),
-                        quantity("primaryAir", "primary air", Kind.SHARE),
+                        quantity("tip", "tip", Kind.LENGTH, "{5/8 in|16 mm}"),
+                        quantity("body", "body", Kind.LENGTH, "{1 1/2 in|40 mm}"),
+                        quantity("setback", "set-back", Kind.LENGTH, "{1 in|25 mm}"),
+                        quantity("length", "length", Kind.LENGTH, "{5 in|125 mm}"),
+                        quantity("primaryAir", "primary air", Kind.SHARE, "50 %"),
                         word("flameAt", "flame burns", FlameAt.class),
                         FieldSpec.of("flameSafety", "flame failure", Type.FLAME_SAFETY, "no, yes or 20 s")),
                 FormSpec.object(
@@ -94,9 +94,9 @@ public final class Catalog {
                         "Mains gas as supplied",
                         "{\"netHeat\": \"36 MJ/m3\", \"density\": \"0.74 kg/m3\"}",
                         List.of(
-                                quantity("grossHeat", "gross heat", Kind.HEATING_VALUE),
-                                quantity("netHeat", "net heat", Kind.HEATING_VALUE),
-                                quantity("density", "density", Kind.DENSITY))));
+                                quantity("grossHeat", "gross heat", Kind.HEATING_VALUE, "{1050 Btu/ft3|39 MJ/m3}"),
+                                quantity("netHeat", "net heat", Kind.HEATING_VALUE, "{950 Btu/ft3|36 MJ/m3}"),
+                                quantity("density", "density", Kind.DENSITY, "{0.046 lb/ft3|0.74 kg/m3}"))));
     }
 
     public static FormSpec damper() {
@@ -104,15 +104,15 @@ public final class Catalog {
                 "damper",
                 "Damper",
                 "{\"open\": \"100 %\"}",
-                List.of(quantity("open", "open", Kind.SHARE)),
+                List.of(quantity("open", "open", Kind.SHARE, "60 %")),
                 FormSpec.object(
                         "plate",
                         "Plate",
                         "{\"thickness\": \"{5/8 in|16 mm}\", \"width\": \"{4 in|100 mm}\", \"length\": \"{6 in|150 mm}\", \"shared\": false}",
                         List.of(
-                                quantity("thickness", "thickness", Kind.LENGTH),
-                                quantity("width", "width", Kind.LENGTH),
-                                quantity("length", "length", Kind.LENGTH),
+                                quantity("thickness", "thickness", Kind.LENGTH, "{5/8 in|16 mm}"),
+                                quantity("width", "width", Kind.LENGTH, "{4 in|100 mm}"),
+                                quantity("length", "length", Kind.LENGTH, "{6 in|150 mm}"),
                                 yes("shared", "covers all flues"))));
     }
 
@@ -124,19 +124,18 @@ public final class Catalog {
                 List.of(
                         word("place", "place", RoomPlace.class),
                         word("building", "from a dwelling", RoomBuilding.class),
-                        new FieldSpec(
-                                "volume", "volume", Type.QUANTITY, Kind.VOLUME, List.of(), "e.g. {2100 ft3|60 m3}"),
-                        quantity("temperature", "indoors", Kind.TEMPERATURE),
-                        quantity("outdoor", "outdoors", Kind.TEMPERATURE),
-                        quantity("wind", "wind", Kind.SPEED),
-                        quantity("altitude", "altitude", Kind.LENGTH),
+                        quantity("volume", "volume", Kind.VOLUME, "{2100 ft3|60 m3}"),
+                        quantity("temperature", "indoors", Kind.TEMPERATURE, "{68 °F|20 °C}"),
+                        quantity("outdoor", "outdoors", Kind.TEMPERATURE, "{50 °F|10 °C}"),
+                        quantity("wind", "wind", Kind.SPEED, "{3 mph|1.5 m/s}"),
+                        quantity("altitude", "altitude", Kind.LENGTH, "{1500 ft|450 m}"),
                         loose("ceiling", "ceiling", "e.g. {8 ft|2.5 m}, or none"),
-                        loose("floor", "floor", "e.g. concrete"),
-                        quantity("ventilator", "fan", Kind.FLOW),
-                        quantity("ledOutdoors", "led outdoors", Kind.SHARE),
-                        quantity("burntAtFlue", "burnt at flue", Kind.SHARE),
-                        quantity("infiltration", "leaks, closed", Kind.FLOW),
-                        quantity("joinedVolume", "joined rooms", Kind.VOLUME),
+                        loose("floor", "floor", "e.g. brick on concrete"),
+                        quantity("ventilator", "fan", Kind.FLOW, "{530 cfm|900 m3/h}"),
+                        quantity("ledOutdoors", "led outdoors", Kind.SHARE, "0 %"),
+                        quantity("burntAtFlue", "burnt at flue", Kind.SHARE, "0 %"),
+                        quantity("infiltration", "leaks, closed", Kind.FLOW, "{20 cfm|35 m3/h}"),
+                        quantity("joinedVolume", "joined rooms", Kind.VOLUME, "{3500 ft3|100 m3}"),
                         yes("coAlarm", "CO alarm"),
                         yes("gasAlarm", "gas alarm, low"),
                         loose("family", "limits of", "strictest, or us, eu, uk")),
@@ -145,20 +144,20 @@ public final class Catalog {
                         "Openings",
                         "{\"area\": \"{6 ft2|0.6 m2}\", \"level\": \"{3 ft|1 m}\", \"to\": \"outdoors\", \"free\": \"100 %\"}",
                         List.of(
-                                quantity("area", "area", Kind.AREA),
-                                quantity("level", "level", Kind.LENGTH),
+                                quantity("area", "area", Kind.AREA, "{6 ft2|0.6 m2}"),
+                                quantity("level", "level", Kind.LENGTH, "{3 ft|1 m}"),
                                 word("to", "leads to", LeadsTo.class),
-                                quantity("free", "free share", Kind.SHARE),
-                                quantity("height", "height", Kind.LENGTH),
+                                quantity("free", "free share", Kind.SHARE, "100 %"),
+                                quantity("height", "height", Kind.LENGTH, "{6 ft|2 m}"),
                                 word("duct", "duct", Duct.class))),
                 FormSpec.object(
                         "hood",
                         "Hood",
                         "{\"flow\": \"900 m3/h\"}",
                         List.of(
-                                quantity("flow", "flow", Kind.FLOW),
-                                quantity("diameter", "diameter", Kind.LENGTH),
-                                quantity("height", "above kiln", Kind.LENGTH))));
+                                quantity("flow", "flow", Kind.FLOW, "{530 cfm|900 m3/h}"),
+                                quantity("diameter", "diameter", Kind.LENGTH, "{2 ft|600 mm}"),
+                                quantity("height", "above kiln", Kind.LENGTH, "{2 ft|600 mm}"))));
     }
 
     public static FormSpec supply() {
@@ -169,19 +168,19 @@ public final class Catalog {
                 List.of(
                         word("place", "place", SupplyPlace.class),
                         FieldSpec.of("count", "cylinders", Type.WHOLE, "1"),
-                        quantity("ambient", "air there", Kind.TEMPERATURE),
-                        quantity("pressure", "pressure", Kind.PRESSURE),
-                        quantity("regulator.max", "regulator to", Kind.PRESSURE)),
+                        quantity("ambient", "air there", Kind.TEMPERATURE, "{60 °F|15 °C}"),
+                        quantity("pressure", "pressure", Kind.PRESSURE, "{11 inH2O|28 mbar}"),
+                        quantity("regulator.max", "regulator to", Kind.PRESSURE, "{5 psi|350 mbar}")),
                 FormSpec.object(
                         "cylinder",
                         "Cylinder",
                         "{\"capacity\": \"{40 lb|18 kg}\", \"fill\": \"80 %\"}",
                         List.of(
-                                quantity("capacity", "holds", Kind.MASS),
-                                quantity("fill", "filled", Kind.SHARE),
-                                quantity("diameter", "diameter", Kind.LENGTH),
-                                quantity("length", "length", Kind.LENGTH),
-                                quantity("propane", "propane in a mix", Kind.SHARE))));
+                                quantity("capacity", "holds", Kind.MASS, "{40 lb|18 kg}"),
+                                quantity("fill", "filled", Kind.SHARE, "80 %"),
+                                quantity("diameter", "diameter", Kind.LENGTH, "{12 in|300 mm}"),
+                                quantity("length", "length", Kind.LENGTH, "{30 in|760 mm}"),
+                                quantity("propane", "propane in a mix", Kind.SHARE, "60 %"))));
     }
 
     public static FormSpec firing() {
@@ -189,7 +188,9 @@ public final class Catalog {
                 "firing",
                 "Firing",
                 "{\"steps\": []}",
-                List.of(quantity("load", "ware", Kind.MASS), quantity("shelvesMass", "shelves", Kind.MASS)),
+                List.of(
+                        quantity("load", "ware", Kind.MASS, "{25 lb|11 kg}"),
+                        quantity("shelvesMass", "shelves", Kind.MASS, "{20 lb|9 kg}")),
                 FormSpec.list(
                         "steps",
                         "Steps",
@@ -209,7 +210,7 @@ public final class Catalog {
         return List.of(
                 loose("to", "to", "{1650 °F|900 °C} or cone 10"),
                 loose("rate", "rate", "{180 °F/h|100 °C/h} or full"),
-                quantity("hold", "or hold", Kind.DURATION),
+                quantity("hold", "or hold", Kind.DURATION, "30 min"),
                 word("heat", "heat", Heat.class),
                 loose("elements", "elements", "controller, or 60 %"),
                 word("ports", "ports", PortsState.class),

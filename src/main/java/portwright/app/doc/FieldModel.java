@@ -42,13 +42,23 @@ public final class FieldModel {
 
     /** The quantity in the other system while it is right. */
     public String aside() {
-        return FieldCodec.aside(spec, shown());
+        return aside(shown());
+    }
+
+    /** What is typed so far in the other system, while it can be read. */
+    public String aside(String typed) {
+        return FieldCodec.aside(spec, full(typed));
+    }
+
+    /** What was typed as the file takes it: a number alone has got the unit of the window. */
+    private String full(String typed) {
+        return ShortForms.full(doc.text(), spec, path(), typed);
     }
 
     /** Whether the text typed so far would be taken, without taking it. */
     public boolean wouldTake(String typed) {
         try {
-            return Switches.put(doc.text(), base, spec, typed).read().ok();
+            return Switches.put(doc.text(), base, spec, full(typed)).read().ok();
         } catch (IllegalArgumentException e) {
             return false;
         }
@@ -68,7 +78,8 @@ public final class FieldModel {
     }
 
     /** Takes what was typed, also the same again, when the design stays readable; else keeps it as wrong text and leaves the design alone. */
-    public boolean commit(String typed) {
+    public boolean commit(String written) {
+        String typed = full(written);
         if (typed.equals(good())) {
             revert();
             confirm();
@@ -95,13 +106,27 @@ public final class FieldModel {
             confirm();
             return true;
         }
-        String error = problems.stream()
-                .filter(p -> p.path().startsWith(path()))
-                .findFirst()
-                .orElse(problems.get(0))
-                .message();
+        String error = noNumber(typed) != null
+                ? noNumber(typed)
+                : problems.stream()
+                        .filter(p -> p.path().startsWith(path()))
+                        .findFirst()
+                        .orElse(problems.get(0))
+                        .message();
         doc.unread().put(new Unread.Entry(path(), Unread.name(doc.text(), base, spec.label()), typed, error, good()));
         return false;
+    }
+
+    /** What is wrong with words where a number without a unit is asked; null where a number stands or none is asked. */
+    private String noNumber(String typed) {
+        boolean whole = spec.type() == FieldSpec.Type.WHOLE;
+        if (!whole && spec.type() != FieldSpec.Type.NUMBER
+                || typed.strip().matches(whole ? "-?\\d+" : "-?\\d+(\\.\\d+)?")) {
+            return null;
+        }
+        String example = hint().isEmpty() ? "1" : hint().replace("e.g. ", "");
+        return "\"" + typed.strip() + "\" is no " + (whole ? "whole number" : "number")
+                + ". Write figures alone, such as " + example + ".";
     }
 
     /** Whether the value is still that of the starter the design was made from. */

@@ -39,6 +39,11 @@ public record FieldSpec(String key, String label, Type type, Kind kind, List<Str
         return new FieldSpec(key, label, Type.QUANTITY, kind, List.of(), "e.g. " + example(kind));
     }
 
+    /** A quantity with an example of its own, {@code {inch|metric}} where the two systems write it otherwise. */
+    static FieldSpec quantity(String key, String label, Kind kind, String example) {
+        return new FieldSpec(key, label, Type.QUANTITY, kind, List.of(), "e.g. " + example);
+    }
+
     /** A quantity that may also be one of a few words, such as {@code full}. */
     public static FieldSpec loose(String key, String label, String hint) {
         return new FieldSpec(key, label, Type.TEXT, null, List.of(), hint);

@@ -124,7 +124,8 @@ public final class Figures {
             var band = fire.band(top, open).lambda();
             return new FireWords(
                     range(b.low(), b.high()),
-                    "lambda, " + plain(open * 100, 0) + " % open, " + plain(top - 273.15, 0) + " °C",
+                    "lambda, " + plain(open * 100, 0) + " % open, "
+                            + Degrees.words(top - 273.15, r.design().units()),
                     state.lambda().isPresent() ? plain(state.lambda().getAsDouble(), 2) : Figures.NONE,
                     "(" + range(band.low(), band.high()) + ")",
                     firing);

@@ -46,9 +46,10 @@ public final class FindingOrder {
     public static StepCount count(Document doc, Step step) {
         CheckResult r = doc.result();
         int unread = doc.unread().of(step).size();
+        int borrowed = doc.borrowed().count(step, doc.dragging());
         if (step == Step.PAPER) {
             return new StepCount(
-                    (int) r.stops(Forbids.DRILLING), 0, r.drilling() == Verdict.INCOMPLETE ? 1 : 0, unread);
+                    (int) r.stops(Forbids.DRILLING), 0, r.drilling() == Verdict.INCOMPLETE ? 1 : 0, unread, borrowed);
         }
         int stops = 0;
         int cautions = 0;
@@ -60,6 +61,6 @@ public final class FindingOrder {
         }
         boolean later = (doc.waiting() || doc.stopped()) && AFTER_GEOMETRY.contains(step);
         return new StepCount(
-                stops, cautions, Math.max(later ? 1 : 0, open(doc, step).size()), unread);
+                stops, cautions, Math.max(later ? 1 : 0, open(doc, step).size()), unread, borrowed);
     }
 }

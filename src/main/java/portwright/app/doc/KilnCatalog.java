@@ -28,11 +28,11 @@ public final class KilnCatalog {
                 List.of(
                         choice("shape", "shape", List.of("polygon", "rectangle", "oval", "outline")),
                         FieldSpec.of("sides", "sides", Type.WHOLE, "e.g. 8"),
-                        quantity("acrossFlats", "across flats", Kind.LENGTH),
-                        quantity("stretch", "stretch", Kind.LENGTH),
-                        quantity("width", "width", Kind.LENGTH),
-                        quantity("depth", "depth", Kind.LENGTH),
-                        quantity("turn", "turn", Kind.ANGLE),
+                        quantity("acrossFlats", "across flats", Kind.LENGTH, "{17 1/2 in|445 mm}"),
+                        quantity("stretch", "stretch", Kind.LENGTH, "{9 in|230 mm}"),
+                        quantity("width", "width", Kind.LENGTH, "{18 in|450 mm}"),
+                        quantity("depth", "depth", Kind.LENGTH, "{18 in|450 mm}"),
+                        quantity("turn", "turn", Kind.ANGLE, "0 deg"),
                         FieldSpec.of("points", "points", Type.PLACES, "x, y a line")));
     }
 
@@ -66,12 +66,12 @@ public final class KilnCatalog {
                 "Chamber and power",
                 null,
                 List.of(
-                        quantity("height", "height", Kind.LENGTH),
-                        quantity("stand.height", "stand height", Kind.LENGTH),
-                        quantity("power", "electric power", Kind.POWER),
+                        quantity("height", "height", Kind.LENGTH, "{18 in|450 mm}"),
+                        quantity("stand.height", "stand height", Kind.LENGTH, "{8 in|200 mm}"),
+                        quantity("power", "electric power", Kind.POWER, "4.8 kW"),
                         FieldSpec.of("lossFactor", "loss factor", Type.NUMBER, "e.g. 1.25"),
-                        quantity("elementRise", "element resistance rise", Kind.SHARE),
-                        quantity("leakArea", "leak area", Kind.AREA)));
+                        quantity("elementRise", "element resistance rise", Kind.SHARE, "10 %"),
+                        quantity("leakArea", "leak area", Kind.AREA, "{0.8 in2|5 cm2}")));
     }
 
     public static FormSpec wall() {
@@ -79,7 +79,9 @@ public final class KilnCatalog {
                 "kiln.wall",
                 "Wall",
                 null,
-                List.of(quantity("thickness", "thickness", Kind.LENGTH), loose("brick", "brick", "e.g. ifb-23")));
+                List.of(
+                        quantity("thickness", "thickness", Kind.LENGTH, "{2 1/2 in|64 mm}"),
+                        loose("brick", "brick", "e.g. ifb-23")));
     }
 
     public static FormSpec slab(String which) {
@@ -88,17 +90,19 @@ public final class KilnCatalog {
                 which.equals("floor") ? "Floor" : "Lid",
                 null,
                 List.of(
-                        quantity("thickness", "thickness", Kind.LENGTH), loose("brick", "brick", "e.g. ifb-23"),
-                        quantity("overhang", "beyond the wall's outer face", Kind.LENGTH), yes("pan", "metal pan")),
+                        quantity("thickness", "thickness", Kind.LENGTH, "{2 1/2 in|64 mm}"),
+                                loose("brick", "brick", "e.g. ifb-23"),
+                        quantity("overhang", "beyond the wall's outer face", Kind.LENGTH, "{1/2 in|12 mm}"),
+                                yes("pan", "metal pan")),
                 FormSpec.object(
                         "joints",
                         "Brick joints",
                         "{\"brickLength\": \"{9 in|230 mm}\", \"row\": \"{4 1/2 in|115 mm}\", \"bond\": \"half\", \"turn\": \"0 deg\", \"offset\": [\"{0 in|0 mm}\", \"{0 in|0 mm}\"]}",
                         List.of(
-                                quantity("brickLength", "brick length", Kind.LENGTH),
-                                quantity("row", "row", Kind.LENGTH),
+                                quantity("brickLength", "brick length", Kind.LENGTH, "{9 in|230 mm}"),
+                                quantity("row", "row", Kind.LENGTH, "{4 1/2 in|115 mm}"),
                                 word("bond", "bond", Bond.class),
-                                quantity("turn", "turn", Kind.ANGLE),
+                                quantity("turn", "turn", Kind.ANGLE, "0 deg"),
                                 FieldSpec.of("offset", "a crossing", Type.PLACE, ""))));
     }
 
@@ -110,19 +114,19 @@ public final class KilnCatalog {
                 List.of(
                         text("name", "name"),
                         word("on", "in the", On.class),
-                        quantity("height", "height", Kind.LENGTH),
+                        quantity("height", "height", Kind.LENGTH, "{3 in|75 mm}"),
                         FieldSpec.of("panels", "panels", Type.WHOLES, "all, or 1, 2, 3"),
                         FieldSpec.of("path", "path", Type.PLACES, "x, y a line"),
-                        quantity("coil", "coil", Kind.LENGTH)),
+                        quantity("coil", "coil", Kind.LENGTH, "{1/2 in|12 mm}")),
                 FormSpec.object(
                         "groove",
                         "Groove",
                         "{\"depth\": \"{3/4 in|19 mm}\"}",
                         List.of(
-                                quantity("height", "height", Kind.LENGTH),
-                                quantity("width", "width", Kind.LENGTH),
-                                quantity("depth", "depth", Kind.LENGTH),
-                                quantity("slope", "slope", Kind.ANGLE))),
+                                quantity("height", "height", Kind.LENGTH, "{5/8 in|16 mm}"),
+                                quantity("width", "width", Kind.LENGTH, "{5/8 in|16 mm}"),
+                                quantity("depth", "depth", Kind.LENGTH, "{3/4 in|19 mm}"),
+                                quantity("slope", "slope", Kind.ANGLE, "10 deg"))),
                 FormSpec.object(
                         "tails",
                         "Tails",
@@ -130,7 +134,7 @@ public final class KilnCatalog {
                         List.of(
                                 FieldSpec.of("panel", "panel", Type.WHOLE, "e.g. 1"),
                                 place("place"),
-                                quantity("diameter", "hole", Kind.LENGTH))));
+                                quantity("diameter", "hole", Kind.LENGTH, "{1/2 in|12 mm}"))));
     }
 
     public static FormSpec fittings() {
@@ -144,14 +148,14 @@ public final class KilnCatalog {
                         word("on", "on the", On.class),
                         FieldSpec.of("panel", "panel", Type.WHOLE, "e.g. 3"),
                         place("place"),
-                        quantity("diameter", "diameter", Kind.LENGTH),
-                        quantity("size[0]", "width", Kind.LENGTH),
-                        quantity("size[1]", "depth", Kind.LENGTH),
-                        quantity("turn", "turn", Kind.ANGLE),
+                        quantity("diameter", "diameter", Kind.LENGTH, "{1/2 in|12 mm}"),
+                        quantity("size[0]", "width", Kind.LENGTH, "{6 in|150 mm}"),
+                        quantity("size[1]", "depth", Kind.LENGTH, "{4 in|100 mm}"),
+                        quantity("turn", "turn", Kind.ANGLE, "0 deg"),
                         FieldSpec.of("path", "path", Type.PLACES, "x, y a line"),
-                        quantity("standoff", "stand-off", Kind.LENGTH),
-                        quantity("reach", "reach", Kind.LENGTH),
-                        quantity("clear", "own clearance", Kind.LENGTH),
+                        quantity("standoff", "stand-off", Kind.LENGTH, "{1 in|25 mm}"),
+                        quantity("reach", "reach", Kind.LENGTH, "{1 in|25 mm}"),
+                        quantity("clear", "own clearance", Kind.LENGTH, "{2 in|50 mm}"),
                         loose("type", "type", "e.g. K"),
                         loose("class", "class", "standard or special")));
     }
@@ -164,16 +168,16 @@ public final class KilnCatalog {
                 List.of(
                         text("name", "name"),
                         word("shape", "shape", ShelfShape.class),
-                        quantity("diameter", "diameter", Kind.LENGTH),
+                        quantity("diameter", "diameter", Kind.LENGTH, "{15 in|380 mm}"),
                         FieldSpec.of("sides", "sides", Type.WHOLE, "e.g. 8"),
-                        quantity("acrossFlats", "across flats", Kind.LENGTH),
-                        quantity("width", "width", Kind.LENGTH),
-                        quantity("depth", "depth", Kind.LENGTH),
-                        quantity("turn", "turn", Kind.ANGLE),
-                        quantity("height", "height", Kind.LENGTH),
-                        quantity("thickness", "thickness", Kind.LENGTH),
+                        quantity("acrossFlats", "across flats", Kind.LENGTH, "{15 in|380 mm}"),
+                        quantity("width", "width", Kind.LENGTH, "{16 in|400 mm}"),
+                        quantity("depth", "depth", Kind.LENGTH, "{12 in|300 mm}"),
+                        quantity("turn", "turn", Kind.ANGLE, "0 deg"),
+                        quantity("height", "height", Kind.LENGTH, "{3 in|75 mm}"),
+                        quantity("thickness", "thickness", Kind.LENGTH, "{5/8 in|16 mm}"),
                         place("centre"),
                         FieldSpec.of("posts", "posts", Type.PLACES, "x, y or r {6 in|150 mm}, 90 deg"),
-                        quantity("postSize", "post size", Kind.LENGTH)));
+                        quantity("postSize", "post size", Kind.LENGTH, "{1 1/2 in|40 mm}")));
     }
 }

@@ -4,6 +4,7 @@ import portwright.model.UnitSystem;
 import portwright.units.Display;
 import portwright.units.Format;
 import portwright.units.InchFraction;
+import portwright.units.Inches;
 
 /** Lengths as the window writes and shows them. */
 public final class Lengths {
@@ -30,6 +31,16 @@ public final class Lengths {
         String plain =
                 units == UnitSystem.INCH ? InchFraction.words(Math.abs(mm), 32) : Format.plain(Math.abs(mm), 1) + " mm";
         return mm < 0 && !plain.startsWith("0 ") ? "−" + plain : plain;
+    }
+
+    /** Travel of a damper plate, as a hand can set it and without its unit: whole mm, or 1/16 in. */
+    public static String travel(double mm, UnitSystem units) {
+        return units == UnitSystem.INCH ? Inches.nearest(mm).replace(" in", "") : Format.plain(Math.rint(mm), 0);
+    }
+
+    /** The unit of a small length. */
+    public static String sign(UnitSystem units) {
+        return units == UnitSystem.INCH ? "in" : "mm";
     }
 
     /** A length beside others in decimal inches: hundredths, or thousandths where two different ones would read alike; mm in. */

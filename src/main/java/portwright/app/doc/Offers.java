@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import portwright.data.Bricks;
+import portwright.units.BothSystems;
 
 /** Values that a field of free text offers, and what it means to write another one. */
 public final class Offers {
@@ -14,8 +15,9 @@ public final class Offers {
             "brick",
             new Offers(
                     Bricks.load().all().stream()
-                            .map(b ->
-                                    new Offer(b.id(), b.name() + ", class " + Math.round(b.classificationC()) + " °C"))
+                            .map(b -> new Offer(
+                                    b.id(),
+                                    b.name() + ", class " + BothSystems.words(Math.round(b.classificationC()) + " °C")))
                             .toList(),
                     OTHER_BRICK));
 

@@ -119,8 +119,9 @@ public final class PaperModel {
         return down;
     }
 
-    /** Takes what the steel rule read on the bars; answers what is wrong, else null. */
-    public String measured(boolean acrossBar, String text) {
+    /** Takes what the steel rule read on the bars, mm where it is a number alone; answers what is wrong, else null. */
+    public String measured(boolean acrossBar, String typed) {
+        String text = typed.strip().matches("\\d+(\\.\\d+)?") ? typed.strip() + " mm" : typed.strip();
         String wrong = told(
                 acrossBar ? ACROSS : DOWN,
                 acrossBar ? "bar across" : "bar down",
@@ -130,14 +131,11 @@ public final class PaperModel {
         if (wrong != null) {
             return wrong;
         }
-        if (text.strip().equals(acrossBar ? across : down)) {
+        if (text.equals(acrossBar ? across : down)) {
             return null;
         }
-        if (acrossBar) {
-            across = text.strip();
-        } else {
-            down = text.strip();
-        }
+        across = acrossBar ? text : across;
+        down = acrossBar ? down : text;
         make();
         return null;
     }
@@ -155,7 +153,7 @@ public final class PaperModel {
     private static String wrong(String text) {
         double mm;
         try {
-            mm = Quantity.parse(text.strip(), Kind.LENGTH).mm();
+            mm = Quantity.parse(text, Kind.LENGTH).mm();
         } catch (QuantityException e) {
             return e.getMessage();
         }

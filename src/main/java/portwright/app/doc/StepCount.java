@@ -4,15 +4,20 @@ package portwright.app.doc;
  * What a step's test tile shows.
  *
  * @param unread fields that hold something that cannot be read
+ * @param borrowed values that are still the starter's
  */
-public record StepCount(int stops, int cautions, int notChecked, int unread) {
+public record StepCount(int stops, int cautions, int notChecked, int unread, int borrowed) {
     /** Worded for a screen reader. */
     public String words() {
+        String starters = borrowed == 0
+                ? ""
+                : borrowed + (borrowed == 1 ? " value is still the starter's" : " values are still the starter's");
         if (stops + cautions + notChecked + unread == 0) {
-            return "clear";
+            return starters.isEmpty() ? "clear" : starters;
         }
         return stops + (stops == 1 ? " stop, " : " stops, ") + cautions + (cautions == 1 ? " caution, " : " cautions, ")
                 + notChecked + " not checked"
-                + (unread == 0 ? "" : ", " + unread + (unread == 1 ? " field" : " fields") + " unreadable");
+                + (unread == 0 ? "" : ", " + unread + (unread == 1 ? " field" : " fields") + " unreadable")
+                + (starters.isEmpty() ? "" : ", " + starters);
     }
 }

@@ -36,6 +36,7 @@ public final class UndoStack {
         }
         Edit e = done.pop();
         undone.push(e);
+        e.back().run();
         return Optional.of(e.before());
     }
 
@@ -47,6 +48,7 @@ public final class UndoStack {
         }
         Edit e = undone.pop();
         done.push(e);
+        e.again().run();
         return Optional.of(e.after());
     }
 

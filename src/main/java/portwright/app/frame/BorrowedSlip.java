@@ -5,17 +5,20 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javafx.scene.layout.VBox;
+import portwright.app.doc.AllMine;
 import portwright.app.doc.Document;
 import portwright.app.doc.Step;
 import portwright.app.part.SlipView;
 
 /** Says at a step how many of its values are still the starter's, and at Paper where they are. */
 final class BorrowedSlip extends VBox {
-    private record Shown(Step step, List<Integer> counts, String first, int said) {}
+    private record Shown(Step step, List<Integer> counts, String first, boolean asks) {}
 
     private final Document doc;
     private final Consumer<String> go;
     private Shown shown;
+    /** The step that is asked about; null for none. */
+    private Step asked;
 
     /** @param go shows the field of a path */
     BorrowedSlip(Document doc, Consumer<String> go) {
@@ -30,28 +33,35 @@ final class BorrowedSlip extends VBox {
                 step,
                 Stream.of(Step.values()).map(s -> doc.borrowed().of(s).size()).toList(),
                 all.isEmpty() ? "" : all.get(0),
-                doc.borrowed().said(step));
+                asked == step && !all.isEmpty());
         if (now.equals(shown)) {
             return;
         }
         shown = now;
         getChildren().clear();
-        if (now.said > 0) {
-            getChildren().add(said(step, now.said));
-        }
         if (!all.isEmpty()) {
-            getChildren().add(step == Step.PAPER ? paper(now) : step(step, all.size()));
+            getChildren()
+                    .add(step == Step.PAPER ? paper(now) : now.asks ? sure(step, all.size()) : step(step, all.size()));
         }
         setVisible(!getChildren().isEmpty());
         setManaged(isVisible());
     }
 
-    private SlipView said(Step step, int n) {
+    /** Asks before many values are taken at once. */
+    private SlipView sure(Step step, int n) {
         return SlipView.note(
-                n + (n == 1 ? " value was" : " values were") + " said to be yours",
-                "They lost the mark ◇ without being typed. If that was a slip of the hand, take it back.",
-                Notices.button("Take back", () -> doc.borrowed().takeBack(step)),
-                Notices.button("Close", () -> doc.borrowed().close(step)));
+                n == 1 ? "Is this 1 value yours?" : "Are all " + n + " values yours?",
+                "Each then counts as measured on your kiln, and loses its mark ◇. Undo brings the marks back.",
+                Notices.button(n == 1 ? "Yes, it is mine" : "Yes, all " + n + " are mine", () -> {
+                    asked = null;
+                    AllMine.say(doc, step);
+                }),
+                Notices.button("Cancel", () -> ask(step, null)));
+    }
+
+    private void ask(Step step, Step about) {
+        asked = about;
+        show(step);
     }
 
     private static String head(int n) {
@@ -62,7 +72,7 @@ final class BorrowedSlip extends VBox {
         return SlipView.note(
                 head(n),
                 "Each is marked ◇: it is the example's, not measured on yours. Type your own, or press Enter in a field that is right.",
-                Notices.button("All here are mine", () -> doc.borrowed().confirm(step)));
+                Notices.button(n == 1 ? "This one is mine" : "All " + n + " here are mine", () -> ask(step, step)));
     }
 
     private SlipView paper(Shown now) {

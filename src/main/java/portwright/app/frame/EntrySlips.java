@@ -32,14 +32,14 @@ final class EntrySlips extends VBox {
         }
         shown = now;
         shownAt = step;
-        getChildren().setAll(now.stream().map(e -> slip(e, step)).toList());
+        getChildren().setAll(now.stream().map(e -> slip(e)).toList());
         setVisible(!now.isEmpty());
         setManaged(!now.isEmpty());
     }
 
-    private Node slip(Unread.Entry e, Step step) {
+    private Node slip(Unread.Entry e) {
         List<Button> buttons = new ArrayList<>();
-        if (step != e.step()) {
+        if (e.step() != Step.PAPER) {
             buttons.add(Notices.button("Show the field", () -> go.accept(e.path())));
         }
         buttons.add(Notices.button(

@@ -51,6 +51,16 @@ final class FocusIn {
         }
     }
 
+    /** Whether a node lies in another, or is it; null lies nowhere. */
+    static boolean within(Node n, Node box) {
+        for (Node x = n; x != null; x = x.getParent()) {
+            if (x == box) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     private static Node find(Node n, boolean chosen) {
         if (!n.isVisible() || n.isDisabled()) {
             return null;

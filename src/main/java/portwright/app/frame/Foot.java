@@ -4,7 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
+import javafx.scene.Cursor;
 import javafx.scene.control.Label;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -46,7 +48,14 @@ final class Foot extends HBox {
         words.setAlignment(Pos.CENTER_LEFT);
         verdict.setAlignment(Pos.CENTER_RIGHT);
         verdict.setMinWidth(USE_PREF_SIZE);
+        Tooltip.install(verdict, new Tooltip("Tap to see the first of them"));
         getChildren().addAll(cells, verdict);
+    }
+
+    /** Hears when the verdict is tapped. */
+    void onVerdict(Runnable run) {
+        verdict.setOnMouseClicked(e -> run.run());
+        verdict.setCursor(Cursor.HAND);
     }
 
     void show(List<Figure> list) {

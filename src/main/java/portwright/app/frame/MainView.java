@@ -13,19 +13,14 @@ import portwright.app.board.SectionWords;
 import portwright.app.doc.Document;
 import portwright.app.doc.Figures;
 import portwright.app.doc.FindingOrder;
-import portwright.app.doc.Parts;
-import portwright.app.doc.Picture;
 import portwright.app.doc.Step;
 import portwright.app.doc.VerdictWords;
-import portwright.app.part.Sign;
 import portwright.app.part.Typed;
 import portwright.app.step.BoardTools;
 import portwright.app.step.FiringStep;
 import portwright.app.step.KilnStep;
 import portwright.app.step.PortsStep;
 import portwright.app.step.StepView;
-import portwright.check.Finding;
-import portwright.check.NotChecked;
 
 /** The whole window: rail, views, board, side, foot. Lays itself out by the room there is. */
 public final class MainView extends Pane {
@@ -39,17 +34,19 @@ public final class MainView extends Pane {
     private final BoardTools tools;
     private final Map<Step, StepView> steps = new EnumMap<>(Step.class);
     private final Turns dragged;
+    private final Finder find;
     private Step step = Step.PORTS;
     private boolean drawerOpen;
 
     public MainView(Document doc, StepFactory factory) {
         this.doc = doc;
+        find = new Finder(this, doc);
         getStyleClass().add("main-view");
         board = new Board(doc);
         tools = new BoardTools(board);
-        rail = new Rail(doc, this::go, this::first);
+        rail = new Rail(doc, this::go, find::first);
         views = new ViewsColumn(doc, board);
-        side = new Side(doc, this::show, this::add, p -> field(p, ""), this::openDrawer);
+        side = new Side(doc, find::show, find::add, p -> find.field(p, ""), this::openDrawer);
         for (Step s : Step.values()) {
             steps.put(
                     s,
@@ -63,6 +60,7 @@ public final class MainView extends Pane {
         });
         getChildren().addAll(rail, views, middle, side, side.lost(), foot);
         dragged = new Turns(this, () -> steps.get(step).changed(Document.Change.DESIGN), side::refresh, this::figures);
+        foot.onVerdict(find::worst);
         doc.listen(this::changed);
         go(Step.PORTS);
         new WindowKeys(this, doc).install();
@@ -134,6 +132,7 @@ public final class MainView extends Pane {
             dragged.start();
             return;
         }
+        tools.sync();
         steps.get(step).changed(c);
         if (c != Document.Change.SAVED) {
             side.refresh();
@@ -149,7 +148,7 @@ public final class MainView extends Pane {
     private void readFire() {
         if (doc.extras().gas() != null
                 || doc.review().fire() != null && !doc.review().fire().gas()) {
-            board.sectionWords(SectionWords.of(doc.extras()));
+            board.sectionWords(SectionWords.of(doc.extras(), doc.design().units()));
         }
     }
 
@@ -159,52 +158,6 @@ public final class MainView extends Pane {
         foot.show(VerdictWords.of(doc));
         for (Step s : Step.values()) {
             rail.show(s, FindingOrder.count(doc, s));
-        }
-    }
-
-    /** Goes to a step and shows the first of what a count on its tile counts. */
-    private void first(Step s, Sign sign) {
-        go(s);
-        openDrawer();
-        side.first(sign);
-    }
-
-    /** Shows the parts of a finding. */
-    private void show(Finding f) {
-        Step home = Step.of(f.rule());
-        if (steps.get(home).views() && step != home && step != Step.PAPER) {
-            go(home);
-        }
-        if (steps.get(step).views() && !f.parts().isEmpty()) {
-            String first = f.parts().get(0);
-            String path = Parts.path(doc.text(), first);
-            if (path != null) {
-                doc.text().get(path + ".on").ifPresent(on -> {
-                    Picture want = Picture.of(portwright.model.On.valueOf(on.toUpperCase(java.util.Locale.ROOT)));
-                    if (board.picture() != Picture.SECTION && !board.picture().samePart(want)) {
-                        board.show(want);
-                    }
-                });
-                doc.select(first);
-            }
-            doc.highlight(f.parts());
-        }
-    }
-
-    private void add(NotChecked n) {
-        field(n.needs().isEmpty() ? "" : n.needs().get(0), n.rule());
-    }
-
-    /** Goes to the step, group and part of a field; without a path to the step of the rule. */
-    private void field(String path, String rule) {
-        Step to = Step.ofField(path, rule);
-        go(to);
-        doc.text()
-                .get(path.replaceAll("\\].*", "].name"))
-                .filter(name -> path.contains("["))
-                .ifPresent(doc::select);
-        if (steps.get(to) instanceof KilnStep k) {
-            k.open(path);
         }
     }
 
@@ -222,6 +175,10 @@ public final class MainView extends Pane {
         side.next(by);
     }
 
+    Side side() {
+        return side;
+    }
+
     Rail rail() {
         return rail;
     }
@@ -236,7 +193,7 @@ public final class MainView extends Pane {
         return getWidth() < 980 || getHeight() < 600;
     }
 
-    private void openDrawer() {
+    void openDrawer() {
         drawerOpen = true;
         requestLayout();
     }

@@ -138,7 +138,8 @@ final class Side extends ScrollPane {
             }
             borrowed.show(step);
         }
-        boolean focus = slips.getScene() != null && isIn(slips.getScene().getFocusOwner(), slips);
+        boolean focus =
+                slips.getScene() != null && FocusIn.within(slips.getScene().getFocusOwner(), slips);
         boolean part = step == Step.PORTS && doc.selected() != null;
         head.setText(
                 switch (step) {
@@ -178,7 +179,7 @@ final class Side extends ScrollPane {
         lie.addAll(openSlips);
         lay(lie);
         holdHeight();
-        if (focus && !views.isEmpty() && !isIn(slips.getScene().getFocusOwner(), slips)) {
+        if (focus && !views.isEmpty() && !FocusIn.within(slips.getScene().getFocusOwner(), slips)) {
             views.get(0).view().requestFocus();
         }
     }
@@ -248,15 +249,6 @@ final class Side extends ScrollPane {
         }
     }
 
-    private static boolean isIn(Node n, Node box) {
-        for (Node x = n; x != null; x = x.getParent()) {
-            if (x == box) {
-                return true;
-            }
-        }
-        return false;
-    }
-
     static boolean same(Finding a, Finding b) {
         return a.rule().equals(b.rule()) && a.parts().equals(b.parts());
     }
@@ -276,6 +268,11 @@ final class Side extends ScrollPane {
                 .finding());
         views.forEach(x -> x.view().chosen(same(chosen, x.finding())));
         views.stream().filter(x -> same(chosen, x.finding())).findFirst().ifPresent(x -> hold.show(x.view()));
+    }
+
+    /** Scrolls to a node of the side. */
+    void to(Node n) {
+        hold.show(n);
     }
 
     /** Chooses the first finding of a sign, or shows the first slip of what is not checked or cannot be read. */

@@ -11,8 +11,9 @@ import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.control.TextField;
-import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
+import javafx.scene.layout.Priority;
+import javafx.scene.layout.Region;
 import javafx.scene.layout.TilePane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Modality;
@@ -31,7 +32,9 @@ import portwright.geometry.KilnGeometry;
 /** The starter designs with their pictures. */
 public final class StarterDialog {
     private static final double CARD_WIDTH = 212;
-    private static final double CARD_HEIGHT = 270;
+    private static final double CARD_HEIGHT = 250;
+    /** Two rows of cards whole, px; fits a screen of 720. */
+    private static final double HEIGHT_PX = 680;
 
     private StarterDialog() {}
 
@@ -44,10 +47,11 @@ public final class StarterDialog {
             Label title = new Label(Starters.title(name));
             title.getStyleClass().add("slip-head");
             title.setWrapText(true);
+            title.setMinHeight(Region.USE_PREF_SIZE);
             Label notes = new Label(Starters.notes(name));
             notes.getStyleClass().addAll("muted", "small");
             notes.setWrapText(true);
-            notes.setMaxHeight(64);
+            notes.setMaxHeight(52);
             VBox box = new VBox(6, new Thumb(name), title, notes);
             box.setAlignment(Pos.TOP_CENTER);
             box.setPrefWidth(190);
@@ -92,15 +96,19 @@ public final class StarterDialog {
             take.accept(starter, own.getText());
         }));
         scroll.setFitToWidth(true);
-        VBox box = new VBox(14, head, name, scroll);
+        scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
+        Button cancel = new Button("Cancel");
+        cancel.getStyleClass().setAll("plain-button");
+        cancel.setCancelButton(true);
+        cancel.setMinSize(96, 36);
+        cancel.setOnAction(e -> stage.close());
+        HBox end = new HBox(cancel);
+        end.setAlignment(Pos.CENTER_RIGHT);
+        VBox.setVgrow(scroll, Priority.ALWAYS);
+        VBox box = new VBox(14, head, name, scroll, end);
         box.getStyleClass().add("card-window");
-        Scene scene = new Scene(box, 960, 640);
+        Scene scene = new Scene(box, 960, HEIGHT_PX);
         scene.getStylesheets().setAll(owner.getScene().getStylesheets());
-        scene.setOnKeyPressed(e -> {
-            if (e.getCode() == KeyCode.ESCAPE) {
-                stage.close();
-            }
-        });
         stage.setScene(scene);
         stage.show();
         own.requestFocus();
@@ -114,8 +122,8 @@ public final class StarterDialog {
             kiln = Starters.find(name)
                     .map(d -> KilnGeometry.of(d.read().design()))
                     .orElse(null);
-            setPrefSize(150, 130);
-            setMinSize(150, 130);
+            setPrefSize(150, 112);
+            setMinSize(150, 112);
         }
 
         @Override

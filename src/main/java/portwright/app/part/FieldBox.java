@@ -63,6 +63,7 @@ public final class FieldBox extends Steady implements Typed {
         Control control = control();
         HBox.setHgrow(control, Priority.ALWAYS);
         control.setMinWidth(40);
+        FieldRing.round(box, control);
         name.setLabelFor(control);
         control.setAccessibleText(model.spec().label());
         String help = FieldHelp.of(model.spec().key());
@@ -186,7 +187,7 @@ public final class FieldBox extends Steady implements Typed {
         input.textProperty().addListener((o, a, b) -> {
             if (!filling) {
                 written = true;
-                aside(portwright.app.doc.FieldCodec.aside(model.spec(), b));
+                aside(model.aside(b == null ? "" : b));
                 box.getStyleClass().remove("wrong");
             }
         });

@@ -15,6 +15,7 @@ public final class FindingSlip {
     private final Label message = SlipView.text("", "slip-text");
     private final Label remedy = SlipView.text("", "slip-text");
     private final Label source = SlipView.text("", "source-line");
+    private boolean inInches;
     private Finding finding;
 
     public FindingSlip(Finding f, boolean inch, Consumer<Finding> act) {
@@ -58,10 +59,11 @@ public final class FindingSlip {
 
     /** Shows a finding that fits, in inches first or in millimetres. */
     public void show(Finding f, boolean inch) {
-        if (f.equals(finding)) {
+        if (f.equals(finding) && inch == inInches) {
             return;
         }
         finding = f;
+        inInches = inch;
         if (gauge != null) {
             gauge.show(f.measured().value(), f.limit().value(), inch);
         }

@@ -5,6 +5,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -17,6 +19,7 @@ import portwright.app.doc.Document;
 import portwright.app.doc.FieldModel;
 import portwright.app.doc.FieldSpec;
 import portwright.app.doc.FormSpec;
+import portwright.app.doc.Headings;
 import portwright.app.doc.HiddenFields;
 import portwright.app.doc.Moves;
 import portwright.app.doc.Parts;
@@ -27,6 +30,8 @@ import portwright.model.On;
 
 /** A ticket: the fields of one object of the design, forms inside it, lists of parts. Follows the design; keeps what is being typed. */
 public final class FormView extends VBox {
+    private static final Pattern ITEM = Pattern.compile("\\[(\\d+)\\]");
+
     private final Document doc;
     private final FormSpec spec;
     private final String path;
@@ -49,6 +54,19 @@ public final class FormView extends VBox {
         if (open.add(path + item)) {
             refresh();
         }
+    }
+
+    /** Opens every part of a list that a field lies in. */
+    public void reveal(String field) {
+        Matcher m = ITEM.matcher(field);
+        while (m.find()) {
+            String list = field.substring(0, m.start());
+            int i = Integer.parseInt(m.group(1));
+            if (i < doc.text().size(list)) {
+                open.add(key(list, i));
+            }
+        }
+        refresh();
     }
 
     /** Shows the design as it stands. */
@@ -106,7 +124,7 @@ public final class FormView extends VBox {
             b.append(t.get(at + "." + key).orElse("-"));
         }
         if (!s.path().isEmpty() && List.of("steps", "openings").contains(s.path())) {
-            b.append(summary(t, s, at));
+            b.append(Headings.summary(t, s, at));
         }
         for (FormSpec in : s.inner()) {
             b.append(shape(in, join(at, in.path())));
@@ -146,20 +164,22 @@ public final class FormView extends VBox {
         for (int i = 0; i < t.size(at); i++) {
             String item = at + "[" + i + "]";
             int n = i;
-            Supplier<String> name =
-                    () -> doc.text().get(item + ".name").orElseGet(() -> (n + 1) + "  " + summary(doc.text(), s, item));
+            Supplier<String> name = () -> doc.text()
+                    .get(item + ".name")
+                    .orElseGet(() -> (n + 1) + "  " + Headings.summary(doc.text(), s, item));
             boolean isOpen = open.contains(key(at, i));
             Button head = toggle("", () -> {
                 String key = key(at, n);
-                if (!open.remove(key)) {
+                boolean opens = !open.remove(key);
+                if (opens) {
                     open.add(key);
                 }
                 if (doc.text().has(item + ".name")) {
-                    doc.select(name.get());
+                    doc.select(opens ? name.get() : null);
                 }
                 refresh();
             });
-            follow(() -> head.setText((isOpen ? "▾ " : "▸ ") + name.get()));
+            follow(() -> head.setText((isOpen ? "▾ " : "▸ ") + name.get() + Headings.aside(doc.text(), at, item)));
             box.getChildren().add(head);
             if (isOpen) {
                 VBox inner = new VBox(8);
@@ -197,17 +217,6 @@ public final class FormView extends VBox {
     private void follow(Runnable show) {
         refreshers.add(show);
         show.run();
-    }
-
-    /** A nameless item in one line. */
-    private static String summary(DesignText t, FormSpec s, String item) {
-        List<String> words = new ArrayList<>();
-        for (FieldSpec f : s.fields()) {
-            t.get(item + "." + f.key())
-                    .filter(v -> words.size() < 3)
-                    .ifPresent(v -> words.add(f.key().equals("hold") ? "hold " + v : v));
-        }
-        return String.join(" · ", words);
     }
 
     private void fields(VBox box, FormSpec s, String at) {

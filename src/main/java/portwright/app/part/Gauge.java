@@ -3,12 +3,14 @@ package portwright.app.part;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;
+import portwright.app.doc.Degrees;
 import portwright.app.doc.Lengths;
 import portwright.app.paint.Fonts;
 import portwright.app.paint.Palette;
 import portwright.app.paint.TextSizes;
 import portwright.check.Severity;
 import portwright.drawing.Ink;
+import portwright.model.UnitSystem;
 import portwright.units.Format;
 
 /** The one picture for a measured quantity: a boxwood strip from 0 to twice the limit, a bar to the value, a post at the limit. */
@@ -51,6 +53,9 @@ public final class Gauge extends PaintedRegion {
     private String number(double v) {
         if (inch && "mm".equals(unit)) {
             return Lengths.decimalInch(v, value, limit);
+        }
+        if (inch && "°C".equals(unit)) {
+            return Degrees.words(v, UnitSystem.INCH).replace("-", "−");
         }
         double a = Math.abs(v);
         String n = "1".equals(unit)

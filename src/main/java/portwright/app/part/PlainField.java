@@ -45,6 +45,7 @@ public final class PlainField extends VBox implements Typed {
         aside.setMinWidth(USE_PREF_SIZE);
         aside.setText(words.get());
         box.getStyleClass().add("field");
+        FieldRing.round(box, input);
         box.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(box, Priority.ALWAYS);
         HBox row = new HBox(4, name, box);

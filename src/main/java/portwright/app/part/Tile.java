@@ -31,6 +31,7 @@ public final class Tile extends ToggleButton {
     private final HBox counts = new HBox(4);
     private final Map<Sign, Label> pairs = new EnumMap<>(Sign.class);
     private final Node clear = Sign.CLEAR.draw(14);
+    private final Label borrowed = new Label();
     private final String name;
     private double width = WIDE_PX;
     private Consumer<Sign> onCount = s -> {};
@@ -52,7 +53,8 @@ public final class Tile extends ToggleButton {
             pairs.put(s, l);
             counts.getChildren().add(l);
         }
-        counts.getChildren().add(clear);
+        borrowed.getStyleClass().add("tile-count");
+        counts.getChildren().addAll(borrowed, clear);
         VBox box = new VBox(1, word, counts);
         box.setAlignment(Pos.CENTER);
         setGraphic(box);
@@ -90,7 +92,15 @@ public final class Tile extends ToggleButton {
         show(Sign.STOP, c.stops());
         show(Sign.CAUTION, c.cautions());
         show(Sign.UNCHECKED, c.stops() + c.unread() == 0 ? c.notChecked() : 0);
-        clear.setVisible(pairs.values().stream().noneMatch(Node::isVisible));
+        getStyleClass().remove("wrong");
+        if (c.unread() > 0) {
+            getStyleClass().add("wrong");
+        }
+        boolean free = pairs.values().stream().noneMatch(Node::isVisible);
+        borrowed.setText("◇ " + c.borrowed());
+        borrowed.setVisible(free && c.borrowed() > 0);
+        borrowed.setManaged(borrowed.isVisible());
+        clear.setVisible(free && c.borrowed() == 0);
         clear.setManaged(clear.isVisible());
         setAccessibleText("step " + number + " " + name + ", " + c.words());
     }

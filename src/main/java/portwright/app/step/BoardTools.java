@@ -11,6 +11,7 @@ import javafx.scene.layout.Pane;
 import portwright.app.board.Board;
 import portwright.app.doc.Picture;
 import portwright.app.paint.RulePainter;
+import portwright.model.UnitSystem;
 
 /** The small key hints that lie on the board. */
 public final class BoardTools extends Pane {
@@ -23,6 +24,7 @@ public final class BoardTools extends Pane {
     private final ToggleButton region = hint("R", "may go", "where it may go");
     private final HBox top = new HBox(8, snap, measure, region);
     private final HBox nudge = new HBox(5);
+    private final Label far = new Label();
     private boolean ports;
 
     public BoardTools(Board board) {
@@ -33,7 +35,6 @@ public final class BoardTools extends Pane {
         region.setOnAction(e -> board.press("region"));
         Label keys = new Label("↑ ↓ ← →");
         keys.getStyleClass().add("key-cap");
-        Label far = new Label("nudge 1/16 in, Shift 1/2 in");
         far.setStyle("-fx-font-size: 13px;");
         nudge.getChildren().addAll(keys, far);
         nudge.getStyleClass().add("key-hint");
@@ -68,6 +69,7 @@ public final class BoardTools extends Pane {
         snap.setSelected(board.snapping());
         measure.setSelected(board.measuring());
         region.setSelected(board.showsRegion());
+        far.setText(board.units() == UnitSystem.INCH ? "nudge 1/16 in, Shift 1/2 in" : "nudge 1 mm, Shift 10 mm");
         nudge.setVisible(ports && board.picture() != Picture.SECTION);
     }
 

@@ -1,18 +1,19 @@
 package portwright.app.step;
 
 import java.util.List;
-import java.util.Locale;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.shape.ArcType;
 import javafx.scene.text.TextAlignment;
 import portwright.app.doc.Document;
 import portwright.app.doc.Extras;
+import portwright.app.doc.Lengths;
 import portwright.app.paint.Palette;
 import portwright.app.paint.Say;
 import portwright.drawing.Ink;
 import portwright.geometry.Hole;
 import portwright.model.Role;
+import portwright.model.UnitSystem;
 import portwright.review.LevelSetting;
 
 /** The damper to scale: flues under their plate, one flue with the edge at each level, and the travel table. */
@@ -24,12 +25,14 @@ final class DamperSketch {
     private final Palette p;
     private final Document doc;
     private final Extras.Gas gas;
+    private final UnitSystem units;
 
     DamperSketch(GraphicsContext g, Palette p, Document doc, Extras.Gas gas) {
         this.g = g;
         this.p = p;
         this.doc = doc;
         this.gas = gas;
+        this.units = doc.design().units();
     }
 
     void paint(double x, double y, double w, double h) {
@@ -132,7 +135,7 @@ final class DamperSketch {
         g.setStroke(p.of(Ink.INK));
         g.setLineWidth(4);
         g.strokeLine(x - 8, edge, x + size + 12, edge);
-        String words = String.format(Locale.ROOT, "%.1f mm", travel);
+        String words = Lengths.shown(travel, units);
         double below = y + size - edge;
         Say.at(
                 g,
@@ -177,9 +180,11 @@ final class DamperSketch {
         g.fillRect(rx, y, 24, size);
         g.setStroke(p.of(Ink.BOXINK));
         g.setLineWidth(1);
-        for (int mm = 0; mm <= f.diameter(); mm++) {
-            double ty = y + size - mm * k;
-            g.strokeLine(rx, ty, rx + (mm % 10 == 0 ? 16 : mm % 5 == 0 ? 11 : 6), ty);
+        boolean inch = units == UnitSystem.INCH;
+        double tick = inch ? 25.4 / 16 : 1;
+        for (int n = 0; n * tick <= f.diameter(); n++) {
+            double ty = y + size - n * tick * k;
+            g.strokeLine(rx, ty, rx + (n % (inch ? 8 : 10) == 0 ? 16 : n % (inch ? 4 : 5) == 0 ? 11 : 6), ty);
         }
         double last = y + size + 100;
         for (LevelSetting s : gas.levels().stream()
@@ -200,7 +205,18 @@ final class DamperSketch {
 
     private void table(double x, double y, double w) {
         Say.left(g, p, "level", x, y, 13, false, Ink.INK2);
-        Say.at(g, p, "travel, mm", x + w * 0.66, y, 13, false, Ink.INK2, TextAlignment.RIGHT, VPos.BASELINE, false);
+        Say.at(
+                g,
+                p,
+                "travel, " + Lengths.sign(units),
+                x + w * 0.66,
+                y,
+                13,
+                false,
+                Ink.INK2,
+                TextAlignment.RIGHT,
+                VPos.BASELINE,
+                false);
         Say.at(g, p, "open, %", x + w, y, 13, false, Ink.INK2, TextAlignment.RIGHT, VPos.BASELINE, false);
         double at = y + 23;
         for (LevelSetting s : gas.levels()) {
@@ -208,7 +224,7 @@ final class DamperSketch {
             Say.at(
                     g,
                     p,
-                    GasBoard.travelWords(s),
+                    GasBoard.travelWords(s, units),
                     x + w * 0.66,
                     at,
                     13.5,

@@ -6,9 +6,9 @@ import javafx.scene.Cursor;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.text.TextAlignment;
+import portwright.app.doc.Degrees;
 import portwright.app.doc.Document;
 import portwright.app.doc.FiringWords;
-import portwright.app.doc.Moves;
 import portwright.app.doc.RecordDesk;
 import portwright.app.paint.Chart;
 import portwright.app.paint.Palette;
@@ -17,8 +17,10 @@ import portwright.app.part.PaintedRegion;
 import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Forecast;
 import portwright.drawing.Ink;
+import portwright.model.UnitSystem;
 import portwright.report.ReportLine;
 import portwright.review.StepRow;
+import portwright.units.BothSystems;
 
 /** Firing step: the forecast with pegs to drag, a record over it, electricity and gas stacked, the damper strip. */
 final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
@@ -59,6 +61,10 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
         repaint();
     }
 
+    private UnitSystem units() {
+        return doc.design().units();
+    }
+
     private List<StepRow> rows() {
         return doc.extras().rows();
     }
@@ -91,7 +97,7 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
         int step = held;
         held = -1;
         String typed = doc.text().get("firing.steps[" + step + "].to").orElse("");
-        String to = FiringWords.temperature(heldC, typed, Moves.units(doc.text()));
+        String to = FiringWords.temperature(heldC, typed, units());
         doc.edit("step " + (step + 1) + " to " + to, t -> t.setText("firing.steps[" + step + "].to", to));
         repaint();
     }
@@ -134,19 +140,19 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
         boolean low = h < LOW_PX;
         double width = w - 76 - 30;
         double top = beside(g, p, w);
-        Say.left(g, p, "chamber, °C", 24, top - 15, 13, false, Ink.INK2);
+        Say.left(g, p, "chamber, " + Degrees.sign(units()), 24, top - 15, 13, false, Ink.INK2);
         double bottom = low ? 84 : 270;
         mostC = ForecastPlot.topC(f);
         chart = new Chart(g, p, 76, top, width, Math.max(60, h - top - bottom), 0, hours, 0, mostC, false);
         Places places = new Places();
-        ForecastPlot plot = new ForecastPlot(g, p, chart, rows(), places);
+        ForecastPlot plot = new ForecastPlot(g, p, chart, rows(), places, units());
         plot.curves(f, hours);
         axisWords(g, p);
         if (records.record() != null) {
             new RecordOverlay(g, p, chart, records, places).paint();
         }
         plot.pegs(held, heldC);
-        HeatPlot heat = new HeatPlot(g, p);
+        HeatPlot heat = new HeatPlot(g, p, units());
         if (!low) {
             Chart kw = new Chart(g, p, 76, h - 194, width, 102, 0, hours, 0, HeatPlot.niceKw(f.nominal()), false);
             heat.heat(kw, f.nominal());
@@ -176,7 +182,9 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
     private double beside(GraphicsContext g, Palette p, double w) {
         double y = 34;
         for (ReportLine l : doc.extras().energy()) {
-            y = Say.lines(g, p, l.name() + ": " + l.value(), BESIDE, y, w - 30 - BESIDE, 13, Ink.INK);
+            String both = BothSystems.words(l.name() + ": " + l.value());
+            String words = units() == UnitSystem.INCH ? BothSystems.inchFirst(both) : l.name() + ": " + l.value();
+            y = Say.lines(g, p, words, BESIDE, y, w - 30 - BESIDE, 13, Ink.INK);
         }
         return Math.max(70, y);
     }

@@ -52,6 +52,11 @@ public final class FiringStep implements StepView {
     }
 
     @Override
+    public void reveal(String field) {
+        form.reveal(field);
+    }
+
+    @Override
     public void changed(Document.Change change) {
         bar.show(doc.checking() && !doc.stopped() && !doc.dragging(), doc.stopped());
         records.changed();

@@ -7,6 +7,7 @@ import java.util.Locale;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;
+import portwright.app.doc.Degrees;
 import portwright.app.paint.Chart;
 import portwright.app.paint.Fonts;
 import portwright.app.paint.Palette;
@@ -18,6 +19,7 @@ import portwright.calc.firing.Forecast;
 import portwright.calc.firing.Sample;
 import portwright.drawing.Ink;
 import portwright.geometry.Pt;
+import portwright.model.UnitSystem;
 import portwright.review.StepRow;
 
 /** Temperature over the firing: forecast with its band, times of gas, stall lines, a peg at the end of each step. */
@@ -36,8 +38,10 @@ final class ForecastPlot {
     private final Chart chart;
     private final List<StepRow> rows;
     private final Places places;
+    private final UnitSystem units;
 
-    ForecastPlot(GraphicsContext g, Palette p, Chart chart, List<StepRow> rows, Places places) {
+    ForecastPlot(GraphicsContext g, Palette p, Chart chart, List<StepRow> rows, Places places, UnitSystem units) {
+        this.units = units;
         this.places = places;
         this.g = g;
         this.p = p;
@@ -60,8 +64,9 @@ final class ForecastPlot {
     /** Everything under the pegs. */
     void curves(Forecast f, double hours) {
         gas();
-        for (int c = 0; c <= chart.maxY(); c += 200) {
-            chart.gridY(c, String.valueOf(c));
+        int apart = units == UnitSystem.INCH ? 400 : 200;
+        for (int d = units == UnitSystem.INCH ? apart : 0; Degrees.celsius(d, units) <= chart.maxY(); d += apart) {
+            chart.gridY(Degrees.celsius(d, units), String.valueOf(d));
         }
         hours(chart, hours);
         chart.clip();
@@ -70,10 +75,20 @@ final class ForecastPlot {
         chart.line(curve(f.slow()), Ink.INK2, 1.4, 7, 4);
         List<Pt> nominal = curve(f.nominal());
         chart.line(nominal, Ink.INK, 3.4);
-        nominal.forEach(q -> places.curve(chart.x(q.x()), chart.y(q.y())));
+        for (FiringRun run : List.of(f.nominal(), f.quick(), f.slow())) {
+            dodge(curve(run));
+        }
         chart.unclip();
         stalls(f.stallAllK() - ZERO_C, f.stallElectricK() - ZERO_C);
         chart.frame();
+    }
+
+    private void dodge(List<Pt> line) {
+        for (int i = 1; i < line.size(); i++) {
+            Pt a = line.get(i - 1);
+            Pt b = line.get(i);
+            places.line(chart.x(a.x()), chart.y(a.y()), chart.x(b.x()), chart.y(b.y()));
+        }
     }
 
     /** Ticks of the time axis. */
@@ -134,7 +149,7 @@ final class ForecastPlot {
     }
 
     private String degrees(double c) {
-        return c > chart.maxY() ? "over " + Math.round(chart.maxY()) + " °C" : Math.round(c) + " °C";
+        return c > chart.maxY() ? "over " + Degrees.words(chart.maxY(), units) : Degrees.words(c, units);
     }
 
     private boolean stallLine(double c) {
@@ -142,7 +157,9 @@ final class ForecastPlot {
             return false;
         }
         if (c <= chart.maxY()) {
-            chart.line(List.of(new Pt(chart.minX(), c), new Pt(chart.maxX(), c)), Ink.OXBLOOD, 2, 14, 6);
+            List<Pt> whole = List.of(new Pt(chart.minX(), c), new Pt(chart.maxX(), c));
+            chart.line(whole, Ink.OXBLOOD, 2, 14, 6);
+            places.line(chart.left(), chart.y(c), chart.right(), chart.y(c));
         }
         return true;
     }
@@ -174,7 +191,9 @@ final class ForecastPlot {
             String head = r.stalled()
                     ? r.goal() + (r.ending() == Ending.FALLS ? ": falls" : ": stalls")
                     : r.goal() + (r.atmosphere() == null ? "" : " · " + r.atmosphere());
-            String tail = mine ? Math.round(heldC) + " °C" : hm(r.endHours()) + " · " + Math.round(r.endC()) + " °C";
+            String tail = mine
+                    ? Degrees.words(heldC, units)
+                    : hm(r.endHours()) + " · " + Degrees.words(r.endC(), units);
             words(head, tail, chart.x(r.endHours()), chart.y(mine ? heldC : r.endC()), r.stalled());
         }
     }
@@ -192,7 +211,12 @@ final class ForecastPlot {
             {x - w / 2, y + 14},
             {x - w - 6, y + 14},
             {x - w - 40, y + 40},
-            {x - w - 6, y + 66}
+            {x - w - 6, y + 66},
+            {x + 16, y + 44},
+            {x + 16, y - 62},
+            {x - 16 - w, y - 66},
+            {x + 6, y + 70},
+            {x - w - 6, y + 96}
         };
         double[] at =
                 places.first(Arrays.stream(corners).filter(c -> inside(c, w, h)).toArray(double[][]::new), w, h);

@@ -37,6 +37,11 @@ public class FormStep implements StepView {
     }
 
     @Override
+    public void reveal(String field) {
+        forms.forEach(f -> f.reveal(field));
+    }
+
+    @Override
     public void changed(Document.Change change) {
         if (change == Document.Change.DESIGN || change == Document.Change.ENTRY) {
             forms.forEach(FormView::refresh);

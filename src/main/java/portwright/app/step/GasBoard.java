@@ -3,13 +3,14 @@ package portwright.app.step;
 import javafx.scene.canvas.GraphicsContext;
 import portwright.app.doc.Document;
 import portwright.app.doc.Extras;
+import portwright.app.doc.Lengths;
 import portwright.app.paint.Palette;
 import portwright.app.paint.Say;
 import portwright.app.part.PaintedRegion;
 import portwright.calc.draft.DamperCurve;
 import portwright.drawing.Ink;
+import portwright.model.UnitSystem;
 import portwright.review.LevelSetting;
-import portwright.review.PlateSetting;
 
 /** Gas step: lambda over the damper with band and levels, the plate to scale, one flue with its rule, the travel table. */
 final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
@@ -68,7 +69,7 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
         double right = w - plateW - (wide ? 196 : 176);
         double wordsW = w - plateW - (wide ? 48 : 30);
         double below = wide ? h : Math.max(440, h - SKETCH_UNDER);
-        new LambdaChart(g, p, gas).paint(70, 80, right - 70, below - 80 - 176, pointed);
+        new LambdaChart(g, p, gas, doc.design().units()).paint(70, 80, right - 70, below - 80 - 176, pointed);
         double under = Say.lines(g, p, DamperCurve.HOW_TO_SET, 24, below - 62, wordsW - 24, 13, Ink.INK);
         Say.lines(g, p, DamperCurve.BAND_LEAVES_OUT, 24, under, wordsW - 24, 12.5, Ink.INK2);
         if (!wide) {
@@ -97,7 +98,7 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
         return hi;
     }
 
-    static String travelWords(LevelSetting s) {
-        return s.reachable() ? PlateSetting.whole((s.travelLowMm() + s.travelHighMm()) / 2) : "out of reach";
+    static String travelWords(LevelSetting s, UnitSystem units) {
+        return s.reachable() ? Lengths.travel((s.travelLowMm() + s.travelHighMm()) / 2, units) : "out of reach";
     }
 }

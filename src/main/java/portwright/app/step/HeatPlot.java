@@ -5,6 +5,7 @@ import java.util.List;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;
+import portwright.app.doc.Lengths;
 import portwright.app.paint.Chart;
 import portwright.app.paint.Fonts;
 import portwright.app.paint.Palette;
@@ -14,6 +15,7 @@ import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Sample;
 import portwright.drawing.Ink;
 import portwright.geometry.Pt;
+import portwright.model.UnitSystem;
 import portwright.review.StepRow;
 
 /** Electricity and gas stacked over the firing, and the boxwood strip of damper settings. */
@@ -22,8 +24,10 @@ final class HeatPlot {
 
     private final GraphicsContext g;
     private final Palette p;
+    private final UnitSystem units;
 
-    HeatPlot(GraphicsContext g, Palette p) {
+    HeatPlot(GraphicsContext g, Palette p, UnitSystem units) {
+        this.units = units;
         this.g = g;
         this.p = p;
     }
@@ -117,9 +121,12 @@ final class HeatPlot {
     }
 
     /** The damper of a step in words, the long form first. */
-    private static List<String> damper(StepRow r) {
+    private List<String> damper(StepRow r) {
         if (r.plateEndMm() != null) {
-            return List.of(r.plate() + " mm", r.plate());
+            String from = Lengths.travel(r.plateStartMm(), units);
+            String to = Lengths.travel(r.plateEndMm(), units);
+            String words = from.equals(to) ? to : from + " to " + to;
+            return List.of(words + " " + Lengths.sign(units), words);
         }
         return r.damperOpen() == null
                 ? List.of("shut, inlets plugged", "shut")

@@ -23,10 +23,14 @@ public final class KilnStep implements StepView {
     private final Document doc;
     private final Map<String, Group> groups = new LinkedHashMap<>();
     private final VBox ticket;
+    private final LimitsForm limits;
+    private final Button limitsToggle = new Button("▸ Own limits");
+    private final VBox limitsBox = new VBox(8, limitsToggle);
 
     public KilnStep(Document doc, Board board) {
         this.doc = doc;
         this.board = board;
+        limits = new LimitsForm(doc);
         ticket = FormView.ticket("The kiln", "inside measures");
         ticket.setSpacing(4);
         add(Catalog.design(), false);
@@ -43,20 +47,17 @@ public final class KilnStep implements StepView {
     }
 
     private void addLimits() {
-        LimitsForm limits = new LimitsForm(doc);
-        Button toggle = new Button("▸ Own limits");
-        toggle.getStyleClass().setAll("group-toggle");
-        toggle.setMaxWidth(Double.MAX_VALUE);
-        VBox box = new VBox(8, toggle);
-        toggle.setOnAction(e -> {
-            boolean open = box.getChildren().remove(limits);
+        limitsToggle.getStyleClass().setAll("group-toggle");
+        limitsToggle.setMaxWidth(Double.MAX_VALUE);
+        limitsToggle.setOnAction(e -> {
+            boolean open = limitsBox.getChildren().remove(limits);
             if (!open) {
                 limits.refresh();
-                box.getChildren().add(limits);
+                limitsBox.getChildren().add(limits);
             }
-            toggle.setText((open ? "▸ " : "▾ ") + "Own limits");
+            limitsToggle.setText((open ? "▸ " : "▾ ") + "Own limits");
         });
-        ticket.getChildren().add(box);
+        ticket.getChildren().add(limitsBox);
     }
 
     private void add(FormSpec spec, boolean open) {
@@ -80,13 +81,18 @@ public final class KilnStep implements StepView {
         g.toggle().setText((open ? "▾ " : "▸ ") + g.title());
     }
 
-    /** Opens the group of a path, such as {@code kiln.elements}; the title has no path of its own. */
-    public void open(String path) {
+    /** Opens the group of a field and its part in it; the title has no path of its own. */
+    @Override
+    public void reveal(String field) {
         groups.forEach((p, g) -> {
-            if (p.isEmpty() ? path.equals("title") : path.startsWith(p)) {
+            if (p.isEmpty() ? field.matches("title|notes|units") : field.startsWith(p)) {
                 show(g, true);
+                g.form().reveal(field);
             }
         });
+        if (field.startsWith("limits") && !limitsBox.getChildren().contains(limits)) {
+            limitsToggle.fire();
+        }
     }
 
     @Override

@@ -7,7 +7,9 @@ import java.util.stream.DoubleStream;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;
+import portwright.app.doc.Degrees;
 import portwright.app.doc.Extras;
+import portwright.app.doc.Lengths;
 import portwright.app.paint.Chart;
 import portwright.app.paint.Fonts;
 import portwright.app.paint.Palette;
@@ -17,18 +19,21 @@ import portwright.calc.combustion.AtmosphereLevel;
 import portwright.calc.draft.DamperCurve;
 import portwright.drawing.Ink;
 import portwright.geometry.Pt;
+import portwright.model.UnitSystem;
 
 /** Lambda over the damper: band and levels, CO of each level, the plate's travel below, a read-out at the pointer. */
 final class LambdaChart {
     private final GraphicsContext g;
     private final Palette p;
     private final Extras.Gas gas;
+    private final UnitSystem units;
     private final List<double[]> names = new ArrayList<>();
 
-    LambdaChart(GraphicsContext g, Palette p, Extras.Gas gas) {
+    LambdaChart(GraphicsContext g, Palette p, Extras.Gas gas, UnitSystem units) {
         this.g = g;
         this.p = p;
         this.gas = gas;
+        this.units = units;
     }
 
     /** Paints in a box; {@code pointed} is the pointer's x, null when it is elsewhere. */
@@ -85,8 +90,8 @@ final class LambdaChart {
         c.line(on, Ink.COBALT, 2.4, 14, 4, 3, 4);
         c.line(mid, Ink.INK, 3.4);
         name(c, on, "gas-on", Ink.COBALT, 0.695, TextAlignment.RIGHT);
-        name(c, on, Math.round(gas.onK() - 273.15) + " °C", Ink.COBALT, 0.64, TextAlignment.RIGHT);
-        name(c, mid, Math.round(gas.topK() - 273.15) + " °C", Ink.INK, 0.70, TextAlignment.LEFT);
+        name(c, on, Degrees.words(gas.onK() - 273.15, units), Ink.COBALT, 0.64, TextAlignment.RIGHT);
+        name(c, mid, Degrees.words(gas.topK() - 273.15, units), Ink.INK, 0.70, TextAlignment.LEFT);
         double bandPx = TextSizes.width("band 5–95 %", Fonts.bold(13)) + 20;
         DoubleStream.of(1.08, 0.9, 0.75, 0.66)
                 .filter(at -> c.x(xAt(low, at)) + bandPx < c.right())
@@ -115,20 +120,14 @@ final class LambdaChart {
             curve(c, line, places);
         }
         names.forEach(n -> places.name(n[0], n[1], n[2], n[3]));
-        new LambdaReadOut(g, p, gas).paint(c, mid, least, most, pointed, places);
+        new LambdaReadOut(g, p, gas, units).paint(c, mid, least, most, pointed, places);
     }
 
-    /** Where a curve runs, every few pixels. */
     private static void curve(Chart c, List<Pt> line, Places places) {
         for (int i = 1; i < line.size(); i++) {
-            double ax = c.x(line.get(i - 1).x());
-            double ay = c.y(line.get(i - 1).y());
-            double bx = c.x(line.get(i).x());
-            double by = c.y(line.get(i).y());
-            double parts = Math.ceil(Math.hypot(bx - ax, by - ay) / 6);
-            for (int k = 0; k <= parts; k++) {
-                places.curve(ax + (bx - ax) * k / parts, ay + (by - ay) * k / parts);
-            }
+            Pt a = line.get(i - 1);
+            Pt b = line.get(i);
+            places.line(c.x(a.x()), c.y(a.y()), c.x(b.x()), c.y(b.y()));
         }
     }
 
@@ -146,11 +145,11 @@ final class LambdaChart {
 
     private void name(Chart c, List<Pt> line, String words, Ink ink, double atY, TextAlignment align) {
         double px = c.x(xAt(line, atY));
-        double tx = align == TextAlignment.RIGHT ? px - 12 : px + 14;
-        if (tx > c.left() + 10 && tx < c.right() - 10) {
-            c.say(words, tx, c.y(atY), 13, ink != Ink.INK2, ink, align, VPos.CENTER, true);
-            double w = TextSizes.width(words, Fonts.bold(13));
-            names.add(new double[] {align == TextAlignment.RIGHT ? tx - w : tx, c.y(atY) - 9, w, 18});
+        double w = TextSizes.width(words, Fonts.bold(13));
+        double x = align == TextAlignment.RIGHT ? Math.max(c.left() + 4, px - 12 - w) : px + 14;
+        if (px > c.left() + 10 && x + w < c.right() - 4) {
+            c.say(words, x, c.y(atY), 13, ink != Ink.INK2, ink, TextAlignment.LEFT, VPos.CENTER, true);
+            names.add(new double[] {x, c.y(atY) - 9, w, 18});
         }
     }
 
@@ -230,13 +229,16 @@ final class LambdaChart {
         double from = gas.plate().travelFor(Math.max(0.0001, least / 100)) * 1000;
         double to = gas.plate().travelFor(most / 100) * 1000;
         double lastWords = -100;
-        for (int mm = (int) Math.ceil(from); mm <= to; mm++) {
-            double open = GasBoard.openAt(gas, mm);
+        boolean inch = units == UnitSystem.INCH;
+        double tick = inch ? 25.4 / 16 : 1;
+        for (int n = (int) Math.ceil(from / tick); n * tick <= to; n++) {
+            double open = GasBoard.openAt(gas, n * tick);
             double x = c.x(open * 100);
-            boolean five = mm % 5 == 0;
-            g.strokeLine(x, y, x, y + (five ? 12 : 7));
-            if (five && x - lastWords > 52 && x > c.left() + 22 && x < c.right() - 24) {
-                Say.at(g, p, mm + " mm", x, y + 23, 13, false, Ink.BOXINK, TextAlignment.CENTER, VPos.CENTER, false);
+            boolean big = n % (inch ? 4 : 5) == 0;
+            g.strokeLine(x, y, x, y + (big ? 12 : 7));
+            if (big && x - lastWords > 52 && x > c.left() + 22 && x < c.right() - 24) {
+                String words = Lengths.travel(n * tick, units) + " " + Lengths.sign(units);
+                Say.at(g, p, words, x, y + 23, 13, false, Ink.BOXINK, TextAlignment.CENTER, VPos.CENTER, false);
                 lastWords = x;
             }
         }

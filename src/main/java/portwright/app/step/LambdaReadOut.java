@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import javafx.scene.canvas.GraphicsContext;
 import portwright.app.doc.Extras;
+import portwright.app.doc.Lengths;
 import portwright.app.paint.Chart;
 import portwright.app.paint.Fonts;
 import portwright.app.paint.Palette;
@@ -14,6 +15,7 @@ import portwright.app.paint.TextSizes;
 import portwright.calc.combustion.AtmosphereLevel;
 import portwright.drawing.Ink;
 import portwright.geometry.Pt;
+import portwright.model.UnitSystem;
 
 /** What the curve says where the damper stands, or where the pointer is: a line, a ring, and a box that covers no curve; in a small chart a line above it. */
 final class LambdaReadOut {
@@ -23,11 +25,13 @@ final class LambdaReadOut {
     private final GraphicsContext g;
     private final Palette p;
     private final Extras.Gas gas;
+    private final UnitSystem units;
 
-    LambdaReadOut(GraphicsContext g, Palette p, Extras.Gas gas) {
+    LambdaReadOut(GraphicsContext g, Palette p, Extras.Gas gas, UnitSystem units) {
         this.g = g;
         this.p = p;
         this.gas = gas;
+        this.units = units;
     }
 
     /** {@code mid} is the curve over the open share, %; {@code pointed} the pointer's x, null when it is elsewhere. */
@@ -58,8 +62,7 @@ final class LambdaReadOut {
             places.name(x - 9, y - 9, 18, 18);
         }
         places.name(x - 2, c.top(), 4, c.bottom() - c.top());
-        String travel = String.format(
-                Locale.ROOT, "%.1f mm", gas.plate().travelFor(Math.max(0.0001, Math.min(1, open / 100))) * 1000);
+        double travelMm = gas.plate().travelFor(Math.max(0.0001, Math.min(1, open / 100))) * 1000;
         box(
                 c,
                 x,
@@ -67,7 +70,7 @@ final class LambdaReadOut {
                 List.of(
                         String.format(Locale.ROOT, "lambda %.2f", lambda),
                         AtmosphereLevel.of(Math.max(0, lambda)).id(),
-                        Math.round(open) + " % open · " + travel));
+                        Math.round(open) + " % open · " + Lengths.shown(travelMm, units)));
     }
 
     private static Double lambda(List<Pt> mid, double open) {

@@ -11,6 +11,8 @@ import portwright.app.doc.RuleWords;
 import portwright.app.part.FieldBox;
 import portwright.data.LimitRow;
 import portwright.data.LimitTable;
+import portwright.units.Display;
+import portwright.units.Quantity;
 
 /** The design's own limits: every limit of the rule book with its usual value; an empty field leaves the rule book's. */
 final class LimitsForm extends VBox {
@@ -33,7 +35,7 @@ final class LimitsForm extends VBox {
             head.getStyleClass().add("section-head");
             getChildren().add(head);
             for (LimitRow row : table.of(rule)) {
-                String hint = row.typed() + (row.fixed() ? ", fixed" : "");
+                String hint = usual(row) + (row.fixed() ? ", fixed" : "");
                 FieldSpec.Type type = row.kind() == null ? FieldSpec.Type.NUMBER : FieldSpec.Type.QUANTITY;
                 boolean plain = doc.text().get("limits." + rule).isPresent()
                         && table.main(rule)
@@ -46,6 +48,14 @@ final class LimitsForm extends VBox {
                 getChildren().add(box);
             }
         }
+    }
+
+    /** The limit that holds without an own one, {@code {inch|metric}} where the two systems write it otherwise. */
+    private static String usual(LimitRow row) {
+        if (row.kind() == null) {
+            return row.typed();
+        }
+        return "{" + Display.imperial(Quantity.parse(row.typed(), row.kind())) + "|" + row.typed() + "}";
     }
 
     void refresh() {

@@ -25,11 +25,16 @@ import portwright.sheet.SheetBook;
 
 /** Paper step: how a face falls on its sheets, the chosen sheet large, the rest of the stack small. */
 final class PaperBoard extends PaintedRegion {
-    private record Spot(double x, double y, double w, double h, int layout, int page) {
+    /** A place to tap: a sheet, or a pile from {@code page} to {@code last}, of which the next tap shows the next. */
+    private record Spot(double x, double y, double w, double h, int layout, int page, int last) {
         boolean has(double px, double py) {
             return px >= x && px <= x + w && py >= y && py <= y + h;
         }
     }
+
+    private static final double STACK_PX = 112;
+    /** Under this width of a pile its words stand one a line, px. */
+    private static final double NARROW_PX = 84;
 
     private final PaperModel model;
     private final List<Spot> spots = new ArrayList<>();
@@ -73,7 +78,9 @@ final class PaperBoard extends PaintedRegion {
             Spot s = spots.get(i);
             if (s.has(e.getX(), e.getY())) {
                 layout = s.layout() >= 0 ? s.layout() : layout;
-                page = s.page() >= 0 ? s.page() : page;
+                if (s.page() >= 0) {
+                    page = page >= s.page() && page < s.last() ? page + 1 : s.page();
+                }
                 repaint();
                 return;
             }
@@ -199,7 +206,7 @@ final class PaperBoard extends PaintedRegion {
                     TextAlignment.LEFT,
                     VPos.BASELINE,
                     true);
-            spots.add(new Spot(tx, ty, tw, th, layoutIndex, t.page()));
+            spots.add(new Spot(tx, ty, tw, th, layoutIndex, t.page(), t.page()));
         }
         g.setLineDashes();
         Box rim = l.painter().bounds();
@@ -209,12 +216,13 @@ final class PaperBoard extends PaintedRegion {
         }
     }
 
+    /** All sheets in piles, one a face. */
     private void stacks(GraphicsContext g, Palette p, PaperModel.Pages pages, double x, double y, double w) {
         SheetBook.Print print = pages.preview();
-        double each = Math.min(112, w / (print.layouts().size() + 2.0));
-        double th = 112;
+        double each = Math.min(112, w / (print.layouts().size() + 3.0));
+        Say.left(g, p, "All sheets; tap a pile again for its next sheet", x, y - 14, 13, false, Ink.INK2);
         int i = 0;
-        stack(g, p, print.pictures().get(0), x + each * i++, y, each, th, "1", "start here", -1, 0, page == 0);
+        stack(g, p, new Pile(print.pictures().get(0), "sheet 1", "start here", -1, 0, 0), x + each * i++, y, each);
         for (int k = 0; k < print.layouts().size(); k++) {
             SheetBook.Layout l = print.layouts().get(k);
             int first = l.tiles().stream()
@@ -225,70 +233,67 @@ final class PaperBoard extends PaintedRegion {
             int last =
                     l.tiles().stream().mapToInt(SheetBook.LaidTile::page).max().orElse(0);
             int show = page >= first && page <= last ? page : first;
+            String head = first == last ? "sheet " + (first + 1) : (first + 1) + "–" + (last + 1);
+            stack(g, p, new Pile(print.pictures().get(show), head, l.words(), k, first, last), x + each * i++, y, each);
+        }
+        int after = print.layouts().stream()
+                .flatMap(l -> l.tiles().stream())
+                .mapToInt(t -> t.page() + 1)
+                .max()
+                .orElse(1);
+        if (after < print.sheets()) {
+            int last = print.sheets() - 1;
+            int show = page >= after && page <= last ? page : after;
+            String head = after == last ? "sheet " + (after + 1) : (after + 1) + "–" + (last + 1);
             stack(
                     g,
                     p,
-                    print.pictures().get(show),
+                    new Pile(print.pictures().get(show), head, "cautions", -1, after, last),
                     x + each * i++,
                     y,
-                    each,
-                    th,
-                    first == last ? String.valueOf(first + 1) : (first + 1) + "–" + (last + 1),
-                    l.words(),
-                    k,
-                    show,
-                    page >= first && page <= last);
+                    each);
         }
         if (pages.card() != null) {
-            stack(
-                    g,
-                    p,
-                    pages.card(),
-                    x + each * i,
-                    y,
-                    each,
-                    th,
-                    "card",
-                    "firing card",
-                    -1,
-                    print.sheets(),
-                    page >= print.sheets());
+            int at = print.sheets();
+            stack(g, p, new Pile(pages.card(), "card", "firing card", -1, at, at), x + each * i, y, each);
         }
     }
 
-    private void stack(
-            GraphicsContext g,
-            Palette p,
-            PagePicture pic,
-            double x,
-            double y,
-            double w,
-            double h,
-            String head,
-            String words,
-            int layoutIndex,
-            int at,
-            boolean on) {
-        double pw = Math.min(w - 14, h / pic.heightMm() * pic.widthMm());
-        PageShow.draw(g, pic, x, y, pw, h, p.of(Ink.EDGE));
-        if (on) {
+    /** Sheets of one kind: the one that lies on top, number and words below it, first and last page. */
+    private record Pile(PagePicture top, String head, String words, int layout, int first, int last) {}
+
+    private void stack(GraphicsContext g, Palette p, Pile pile, double x, double y, double w) {
+        double pw =
+                Math.min(w - 14, STACK_PX / pile.top().heightMm() * pile.top().widthMm());
+        double ph = Math.min(STACK_PX, pw / pile.top().widthMm() * pile.top().heightMm());
+        for (int under = Math.min(2, pile.last() - pile.first()); under > 0; under--) {
+            g.setFill(p.of(Ink.BISQUE));
+            g.fillRect(x + 3 * under, y - 3 * under, pw, ph);
+            g.setStroke(p.of(Ink.EDGE));
+            g.setLineWidth(1);
+            g.strokeRect(x + 3 * under, y - 3 * under, pw, ph);
+        }
+        PageShow.draw(g, pile.top(), x, y, pw, ph, p.of(Ink.EDGE));
+        if (page >= pile.first() && page <= pile.last()) {
             g.setStroke(p.of(Ink.COBALT));
             g.setLineWidth(3);
-            g.strokeRect(x, y, pw, Math.min(h, pw / pic.widthMm() * pic.heightMm()));
+            g.strokeRect(x, y, pw, ph);
         }
-        Say.at(g, p, head, x + pw / 2, y + h + 16, 13, true, Ink.INK, TextAlignment.CENTER, VPos.CENTER, false);
+        double mid = x + pw / 2;
+        double under = y + ph;
+        Say.at(g, p, pile.head(), mid, under + 16, 13, true, Ink.INK, TextAlignment.CENTER, VPos.CENTER, false);
         Say.at(
                 g,
                 p,
-                words.replace(" from ", "\nfrom "),
-                x + pw / 2,
-                y + h + 26,
+                w < NARROW_PX ? pile.words().replace(" ", "\n") : pile.words().replace(" from ", "\nfrom "),
+                mid,
+                under + 26,
                 12.5,
                 false,
                 Ink.INK2,
                 TextAlignment.CENTER,
                 VPos.TOP,
                 false);
-        spots.add(new Spot(x, y, pw, h + 40, layoutIndex, at));
+        spots.add(new Spot(x, y, pw, STACK_PX + 40, pile.layout(), pile.first(), pile.last()));
     }
 }

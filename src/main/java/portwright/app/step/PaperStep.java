@@ -17,6 +17,7 @@ import portwright.app.doc.FreshDesign;
 import portwright.app.doc.HomeFolder;
 import portwright.app.doc.PaperModel;
 import portwright.app.part.CorrectionGauge;
+import portwright.app.part.FieldRing;
 import portwright.app.part.FormView;
 import portwright.app.part.PlainField;
 import portwright.app.part.SlipView;
@@ -27,8 +28,10 @@ import portwright.sheet.SheetOptions;
 
 /** Paper step: choose paper and parts, correct the printer, save or print. */
 public final class PaperStep implements StepView {
-    private static final String CHAMBER_SIDE = "seen from the chamber";
-    private static final String OUTER_SIDE = "seen from outside";
+    private static final List<SheetOptions.Part> PARTS =
+            List.of(SheetOptions.Part.ALL, SheetOptions.Part.FLOOR, SheetOptions.Part.LID, SheetOptions.Part.WALL);
+    private static final List<SheetOptions.Side> SIDES =
+            List.of(SheetOptions.Side.BOTH, SheetOptions.Side.HOT, SheetOptions.Side.COLD);
 
     private final Document doc;
     private final PaperModel model;
@@ -43,6 +46,10 @@ public final class PaperStep implements StepView {
     private final PlainField down;
     private final PlainField paper;
     private final WorkBar progress;
+    private final ComboBox<String> parts = new ComboBox<>();
+    private final ComboBox<String> faces = new ComboBox<>();
+    private final Label sides = new Label();
+    private boolean naming;
     private boolean calledOff;
     private final Button save = big("Save PDF", true);
     private final Button print = big("Print at 100 %", false);
@@ -60,30 +67,22 @@ public final class PaperStep implements StepView {
         paper = new PlainField("paper", model.choice().paper(), model::paper, () -> "");
         sheets.getStyleClass().addAll("muted", "slip-text");
         sheets.setWrapText(true);
-        VBox options = FormView.ticket(
-                "Sheets",
-                "",
-                paper,
-                choice(
-                        "parts",
-                        List.of("all", "floor", "lid", "wall"),
-                        List.of(
-                                        SheetOptions.Part.ALL,
-                                        SheetOptions.Part.FLOOR,
-                                        SheetOptions.Part.LID,
-                                        SheetOptions.Part.WALL)
-                                .indexOf(model.choice().part()),
-                        v -> model.part(SheetOptions.Part.valueOf(v.toUpperCase(java.util.Locale.ROOT)))),
-                choice(
-                        "faces",
-                        List.of("both", CHAMBER_SIDE, OUTER_SIDE),
-                        List.of(SheetOptions.Side.BOTH, SheetOptions.Side.HOT, SheetOptions.Side.COLD)
-                                .indexOf(model.choice().face()),
-                        v -> model.face(
-                                v.equals(CHAMBER_SIDE)
-                                        ? SheetOptions.Side.HOT
-                                        : v.equals(OUTER_SIDE) ? SheetOptions.Side.COLD : SheetOptions.Side.BOTH)),
-                sheets);
+        sides.getStyleClass().addAll("muted", "slip-text");
+        sides.setWrapText(true);
+        parts.getItems().setAll("all", "floor", "lid", "wall");
+        parts.setValue(parts.getItems().get(PARTS.indexOf(model.choice().part())));
+        nameFaces();
+        parts.valueProperty().addListener((o, a, b) -> {
+            model.part(PARTS.get(parts.getItems().indexOf(b)));
+            nameFaces();
+        });
+        faces.valueProperty().addListener((o, a, b) -> {
+            if (!naming && b != null) {
+                model.face(SIDES.get(faces.getItems().indexOf(b)));
+            }
+        });
+        VBox options =
+                FormView.ticket("Sheets", "", paper, choice("parts", parts), choice("faces", faces), sides, sheets);
         Label ask = new Label("What does your steel rule read on the 100 mm bars?");
         ask.setWrapText(true);
         ask.getStyleClass().addAll("muted", "slip-text");
@@ -118,19 +117,28 @@ public final class PaperStep implements StepView {
         return b;
     }
 
-    private static Node choice(String label, List<String> words, int chosen, java.util.function.Consumer<String> take) {
+    /** The faces in the words of the board, for the parts that are chosen. */
+    private void nameFaces() {
+        naming = true;
+        faces.getItems().setAll(FaceWords.of(model.choice().part()));
+        faces.setValue(faces.getItems().get(SIDES.indexOf(model.choice().face())));
+        naming = false;
+        boolean all = model.choice().part() == SheetOptions.Part.ALL;
+        sides.setText(all ? FaceWords.ALL : "");
+        sides.setVisible(all);
+        sides.setManaged(all);
+    }
+
+    private static Node choice(String label, ComboBox<String> box) {
         Label name = new Label(label);
         name.getStyleClass().add("field-name");
         name.setMinWidth(86);
-        ComboBox<String> box = new ComboBox<>();
-        box.getItems().setAll(words);
-        box.setValue(words.get(chosen));
         box.getStyleClass().add("choice");
         box.setMaxWidth(Double.MAX_VALUE);
         box.setAccessibleText(label);
-        box.valueProperty().addListener((o, a, b) -> take.accept(b));
         HBox frame = new HBox(box);
         frame.getStyleClass().add("field");
+        FieldRing.round(frame, box);
         frame.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(frame, Priority.ALWAYS);
         HBox.setHgrow(box, Priority.ALWAYS);

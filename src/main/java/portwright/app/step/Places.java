@@ -21,6 +21,14 @@ final class Places {
         soft.add(new double[] {x - CURVE_PX, y - CURVE_PX, 2 * CURVE_PX, 2 * CURVE_PX});
     }
 
+    /** A stretch of a curve. */
+    void line(double x0, double y0, double x1, double y1) {
+        int parts = (int) Math.max(1, Math.ceil(Math.hypot(x1 - x0, y1 - y0) / CURVE_PX));
+        for (int i = 0; i <= parts; i++) {
+            curve(x0 + (x1 - x0) * i / parts, y0 + (y1 - y0) * i / parts);
+        }
+    }
+
     /** The first of a list of upper left corners where a box covers nothing; null where none is. */
     double[] free(List<double[]> corners, double w, double h) {
         return corners.stream()

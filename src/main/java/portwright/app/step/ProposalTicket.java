@@ -17,6 +17,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import portwright.app.doc.Document;
 import portwright.app.doc.ProposalDesk;
+import portwright.app.part.FieldRing;
 import portwright.app.part.FormView;
 import portwright.check.Severity;
 import portwright.layout.Proposal;
@@ -130,6 +131,7 @@ final class ProposalTicket extends VBox {
         choice.valueProperty().addListener((o, a, b) -> desk.inletsOn(choices.get(b)));
         HBox box = new HBox(choice);
         box.getStyleClass().add("field");
+        FieldRing.round(box, choice);
         box.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(choice, Priority.ALWAYS);
         HBox.setHgrow(box, Priority.ALWAYS);

@@ -8,6 +8,7 @@ import portwright.app.paint.Say;
 import portwright.app.part.PaintedRegion;
 import portwright.data.CoAlarmPoint;
 import portwright.drawing.Ink;
+import portwright.model.UnitSystem;
 import portwright.review.RoomReview;
 import portwright.units.Format;
 
@@ -17,6 +18,7 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
     private static final double FIGURE_PX = 66;
     private static final double CHART_PX = 58;
     private static final int FIGURES = 4;
+    private static final double CUBIC_FOOT_M3 = 0.028316846592;
     private static final double LONG_S = 3 * 3600;
 
     private final Document doc;
@@ -67,6 +69,22 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
         Say.left(g, p, "A quiet alarm proves nothing: " + CoAlarmPoint.quiet() + ".", 24, h - 16, 13, false, Ink.INK);
     }
 
+    private double flow(double m3PerS) {
+        return m3PerS * (inch() ? 60 / CUBIC_FOOT_M3 : 3600);
+    }
+
+    private String air(double m3PerS) {
+        return CoChart.grouped(flow(m3PerS));
+    }
+
+    private String airUnit() {
+        return inch() ? "cfm" : "m³/h";
+    }
+
+    private boolean inch() {
+        return doc.design().units() == UnitSystem.INCH;
+    }
+
     private void figures(GraphicsContext g, Palette p, RoomReview r, double x, double y, double w) {
         double at = y + 10;
         if (r.co().known()) {
@@ -78,8 +96,8 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
                     at,
                     w,
                     "CO made, worst step",
-                    Format.plain(co.madeM3PerS() * 3600, 2),
-                    "m³/h, at lambda " + String.format(Locale.ROOT, "%.2f", co.worstLambda()));
+                    Format.plain(flow(co.madeM3PerS()), 2),
+                    airUnit() + ", at lambda " + String.format(Locale.ROOT, "%.2f", co.worstLambda()));
         } else {
             at = figure(g, p, x, at, w, "CO made", "–", "add " + String.join(", ", r.co().needs()));
         }
@@ -91,8 +109,8 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
                         at,
                         w,
                         "fresh air, wind still",
-                        CoChart.grouped(r.air().value().calmM3PerS() * 3600),
-                        "m³/h")
+                        air(r.air().value().calmM3PerS()),
+                        airUnit())
                 : figure(
                         g,
                         p,
@@ -111,8 +129,8 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
                     at,
                     w,
                     "fresh air wanted for " + Format.plain(co.eightHours().value(), 0) + " ppm over 8 h",
-                    CoChart.grouped(co.flowForEightHoursM3PerS() * 3600),
-                    "m³/h");
+                    air(co.flowForEightHoursM3PerS()),
+                    airUnit());
             figure(
                     g,
                     p,

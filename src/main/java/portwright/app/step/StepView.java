@@ -17,6 +17,9 @@ public interface StepView {
     /** Tickets at the side, top to bottom. */
     List<Node> tickets();
 
+    /** Opens what a field lies in. */
+    default void reveal(String field) {}
+
     /** Shows a change of the document. */
     void changed(Document.Change change);
 }

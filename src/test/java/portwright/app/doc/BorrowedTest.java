@@ -72,28 +72,42 @@ class BorrowedTest {
         assertThat(kiln()).as("the starter's own value typed anew").isEqualTo(n - 1);
         new FieldModel(doc, "kiln.plan", FieldSpec.of("sides", "sides", FieldSpec.Type.WHOLE, "")).confirm();
         assertThat(kiln()).isEqualTo(n - 2);
-        doc.borrowed().confirm(Step.KILN);
+        AllMine.say(doc, Step.KILN);
         assertThat(kiln()).isZero();
         assertThat(doc.borrowed().of(Step.ROOM)).isNotEmpty();
     }
 
     @Test
-    void whatWasSaidOfAWholeStepCanBeTakenBack() {
+    void whatWasSaidOfAWholeStepIsAStepOfUndo() {
         made();
         flats.confirm();
         List<String> marked = doc.borrowed().of(Step.PAPER);
         int n = kiln();
-        doc.borrowed().confirm(Step.KILN);
-        doc.borrowed().confirm(Step.ROOM);
-        assertThat(doc.borrowed().said(Step.KILN)).isEqualTo(n);
-        doc.borrowed().takeBack(Step.KILN);
-        doc.borrowed().takeBack(Step.ROOM);
-        assertThat(doc.borrowed().of(Step.PAPER)).isEqualTo(marked);
-        assertThat(doc.borrowed().said(Step.KILN)).isZero();
-        doc.borrowed().confirm(Step.KILN);
-        doc.borrowed().close(Step.KILN);
-        doc.borrowed().takeBack(Step.KILN);
-        assertThat(kiln()).as("closed: it stands").isZero();
+        String text = doc.text().toText();
+        AllMine.say(doc, Step.KILN);
+        assertThat(doc.undoStack().undoName()).isEqualTo("Kiln: " + n + " values are mine");
+        AllMine.say(doc, Step.ROOM);
+        doc.undo();
+        doc.undo();
+        assertThat(doc.borrowed().of(Step.PAPER))
+                .as("what was confirmed alone stays so")
+                .isEqualTo(marked);
+        doc.redo();
+        assertThat(kiln()).isZero();
+        assertThat(doc.borrowed().of(Step.ROOM)).isNotEmpty();
+        assertThat(doc.text().toText()).isEqualTo(text);
+        AllMine.say(doc, Step.KILN);
+        assertThat(doc.undoStack().size()).as("nothing to say is no step").isEqualTo(1);
+    }
+
+    @Test
+    void noTileShowsATickWhileValuesAreTheStarters() {
+        made();
+        int n = doc.borrowed().of(Step.PAPER).size();
+        assertThat(FindingOrder.count(doc, Step.PAPER).borrowed()).isEqualTo(n);
+        assertThat(FindingOrder.count(doc, Step.PAPER).words()).endsWith(n + " values are still the starter's");
+        assertThat(new StepCount(0, 0, 0, 0, 1).words()).isEqualTo("1 value is still the starter's");
+        assertThat(new StepCount(0, 0, 0, 0, 0).words()).isEqualTo("clear");
     }
 
     @Test
