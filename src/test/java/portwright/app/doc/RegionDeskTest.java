@@ -38,7 +38,7 @@ class RegionDeskTest {
     /** The starter has no stop, so that each hole stands in its own region; another hole's centre never does. */
     @Test
     void aSoundHoleStandsInItsRegionAndNotOnAnother() {
-        doc.select("inlet left");
+        doc.select("inlet front");
         desk.changed();
         assertThat(desk.region()).isNull();
         run();
@@ -52,12 +52,12 @@ class RegionDeskTest {
 
     @Test
     void draggingTheHoleComputesNothing() {
-        doc.select("inlet left");
+        doc.select("inlet front");
         desk.changed();
         run();
         Region before = desk.region();
         for (int i = 1; i <= 30; i++) {
-            doc.preview(Moves.to(doc.text(), path("inlet left"), new Pt(-100 + i, i)));
+            doc.preview(Moves.to(doc.text(), path("inlet front"), new Pt(-100 + i, i)));
             assertThat(desk.changed()).isFalse();
         }
         assertThat(work).isEmpty();
@@ -66,15 +66,15 @@ class RegionDeskTest {
 
     @Test
     void movingAnotherHoleOrTypingASizeAsksAgain() {
-        doc.select("inlet left");
+        doc.select("inlet front");
         desk.changed();
         run();
         double area = desk.region().areaMm2();
-        doc.edit("move", t -> Moves.to(t, path("inlet right"), new Pt(0, 0)));
+        doc.edit("move", t -> Moves.to(t, path("inlet back"), new Pt(0, 0)));
         assertThat(desk.changed()).isTrue();
         run();
         assertThat(holds(desk.region(), new Pt(2 * 25.4, 2 * 25.4))).isTrue();
-        doc.edit("wider", t -> t.setText(path("inlet left") + ".diameter", "60 mm"));
+        doc.edit("wider", t -> t.setText(path("inlet front") + ".diameter", "60 mm"));
         assertThat(desk.changed()).isTrue();
         run();
         assertThat(desk.region().areaMm2()).isLessThan(area);
@@ -82,12 +82,12 @@ class RegionDeskTest {
 
     @Test
     void anAnswerThatCameTooLateIsDropped() {
-        doc.select("inlet left");
+        doc.select("inlet front");
         desk.changed();
-        doc.select("inlet right");
+        doc.select("inlet back");
         desk.changed();
         run();
-        assertThat(desk.region().hole()).isEqualTo("inlet right");
+        assertThat(desk.region().hole()).isEqualTo("inlet back");
         assertThat(heard).isEqualTo(1);
         doc.select(null);
         desk.changed();
@@ -96,8 +96,8 @@ class RegionDeskTest {
 
     @Test
     void aHoleTooWideForTheFloorHasNoPlace() {
-        doc.edit("wide", t -> t.setText(path("inlet left") + ".diameter", "200 mm"));
-        doc.select("inlet left");
+        doc.edit("wide", t -> t.setText(path("inlet front") + ".diameter", "200 mm"));
+        doc.select("inlet front");
         desk.changed();
         run();
         assertThat(desk.region().pieces()).isEmpty();
