@@ -3,6 +3,8 @@ package portwright.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import portwright.check.CheckResult;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
@@ -35,20 +37,35 @@ final class ProposalWriter {
         this.typed = typed;
     }
 
-    /** The layout with its places rounded to what a tape shows, weighed anew; a circle is given up for single places where that is worth it. */
+    /**
+     * The layout with its places rounded, weighed anew: to what a tape shows, or finer where that costs too much; a circle is given up for single
+     * places where that is worth it.
+     */
     Combination rounded(Combination c) {
-        Combination circles = rounded(c, true);
-        if (!Rounding.circle(c.inlets(), centre) && !Rounding.circle(c.flues(), centre)
-                || circles.margin() >= c.margin() * (1 - SlabSearch.SYMMETRY_WORTH)) {
+        Combination tape = rounded(c, typed);
+        if (!costs(c, tape)) {
+            return tape;
+        }
+        Combination paper = rounded(c, typed.finer());
+        return paper.margin() > tape.margin() ? paper : tape;
+    }
+
+    private Combination rounded(Combination c, Typed by) {
+        Combination circles = rounded(c, by, true);
+        if (!Rounding.circle(c.inlets(), centre) && !Rounding.circle(c.flues(), centre) || !costs(c, circles)) {
             return circles;
         }
-        Combination single = rounded(c, false);
+        Combination single = rounded(c, by, false);
         return single.margin() > circles.margin() * (1 + SlabSearch.SYMMETRY_WORTH) ? single : circles;
     }
 
-    private Combination rounded(Combination c, boolean circles) {
-        Rounding rounding =
-                new Rounding(typed, centre, circles, (in, out, enough) -> together.margin(c, in, out, enough));
+    /** Whether rounding takes more than what evenness is worth. */
+    private static boolean costs(Combination exact, Combination rounded) {
+        return rounded.margin() < exact.margin() - SlabSearch.SYMMETRY_WORTH * Math.abs(exact.margin());
+    }
+
+    private Combination rounded(Combination c, Typed by, boolean circles) {
+        Rounding rounding = new Rounding(by, centre, circles, (in, out, enough) -> together.margin(c, in, out, enough));
         List<Spots> at = rounding.best(c.inlets(), c.flues());
         return together.combination(c, at.get(0), at.get(1));
     }
@@ -76,7 +93,7 @@ final class ProposalWriter {
                 all.subList(0, Math.min(12, all.size())),
                 c.choice().lambdaLow(),
                 arrangement,
-                reason(c.choice(), limiting),
+                (reason(c.choice(), limiting) + fineness(c)).strip(),
                 "Limited by " + Words.term(limiting) + ".",
                 check);
     }
@@ -100,18 +117,47 @@ final class ProposalWriter {
 
     private void ports(List<Port> out, Role role, On on, Spots spots, double d) {
         List<String> names = PortNames.of(design, role, spots.x().length);
-        boolean polar = Rounding.circle(spots, centre);
-        for (int i = 0; i < spots.x().length; i++) {
-            polar &= Typed.pt(typed.polar(spots.x()[i], spots.y()[i])).distance(new Pt(spots.x()[i], spots.y()[i]))
-                    < SAME_MM;
-        }
+        Placing places = placing(spots);
         int[] taken = PortNames.nearest(design, names, spots.x(), spots.y());
         for (int i = 0; i < names.size(); i++) {
-            double x = spots.x()[taken[i]];
-            double y = spots.y()[taken[i]];
-            Place at = polar ? typed.polar(x, y) : typed.place(x, y);
+            Place at = places.at(spots.x()[taken[i]], spots.y()[taken[i]]);
             Integer panel = spots.inWall() ? spots.panels()[taken[i]] : null;
             out.add(new Port(names.get(i), role, on, panel, at, typed.diameter(d)));
         }
+    }
+
+    /** The roundest way to write places that says them truly. */
+    private Placing placing(Spots spots) {
+        return Stream.of(typed, typed.finer())
+                .flatMap(t -> ways(t, spots))
+                .filter(w -> told(w, spots))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private Stream<Placing> ways(Typed by, Spots spots) {
+        return Rounding.circle(spots, centre) ? Stream.of(by::polar, by::place) : Stream.of(by::place);
+    }
+
+    private static boolean told(Placing way, Spots spots) {
+        return IntStream.range(0, spots.x().length).allMatch(i -> {
+            Pt p = new Pt(spots.x()[i], spots.y()[i]);
+            return Typed.pt(way.at(p.x(), p.y())).distance(p) < SAME_MM;
+        });
+    }
+
+    /** A sentence where places are finer than a tape shows. */
+    private String fineness(Combination c) {
+        boolean tape =
+                Stream.of(c.inlets(), c.flues()).allMatch(s -> ways(typed, s).anyMatch(w -> told(w, s)));
+        return tape
+                ? ""
+                : " Places go to " + typed.finer().stepWords() + ": " + typed.stepWords() + " would cost over "
+                        + Format.plain(100 * SlabSearch.SYMMETRY_WORTH, 1)
+                        + " % of the margin. Take them from the printed template, not from a tape.";
+    }
+
+    private interface Placing {
+        Place at(double x, double y);
     }
 }

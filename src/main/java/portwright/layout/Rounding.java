@@ -38,7 +38,18 @@ final class Rounding {
     List<Spots> best(Spots inlets, Spots flues) {
         Spots[] at = {nearest(inlets), nearest(flues)};
         double best = weigher.margin(at[0], at[1], Double.NEGATIVE_INFINITY);
-        best = shaken(at, inlets, flues, best);
+        SplittableRandom random = new SplittableRandom(SEED);
+        double from = Double.NEGATIVE_INFINITY;
+        for (int round = 0; best > from && round < ROUNDS; round++) {
+            from = best;
+            best = stepped(at, inlets, flues, shaken(at, inlets, flues, best, random));
+        }
+        return List.of(at[0], at[1]);
+    }
+
+    /** Moves hole by hole by single steps until none gains. */
+    private double stepped(Spots[] at, Spots inlets, Spots flues, double from) {
+        double best = from;
         boolean moved = true;
         for (int round = 0; moved && round < ROUNDS; round++) {
             moved = false;
@@ -61,16 +72,16 @@ final class Rounding {
                 }
             }
         }
-        return List.of(at[0], at[1]);
+        return best;
     }
 
     /** Both roles moved at random by up to two steps: where several holes stand in each other's way, none gains alone. */
-    private double shaken(Spots[] at, Spots inlets, Spots flues, double from) {
-        SplittableRandom random = new SplittableRandom(SEED);
+    private double shaken(Spots[] at, Spots inlets, Spots flues, double from, SplittableRandom random) {
         double best = from;
         for (int k = 0; k < SHAKES; k++) {
-            Spots in = shaken(at[0], random);
-            Spots out = shaken(at[1], random);
+            int holes = inlets.x().length + flues.x().length;
+            Spots in = shaken(at[0], holes, random);
+            Spots out = shaken(at[1], holes, random);
             if (strays(in, inlets) || strays(out, flues)) {
                 continue;
             }
@@ -98,10 +109,11 @@ final class Rounding {
                         > most * typed.step();
     }
 
-    private Spots shaken(Spots s, SplittableRandom random) {
+    /** About two of all holes moved, of few half. */
+    private Spots shaken(Spots s, int holes, SplittableRandom random) {
         Spots out = s;
         for (int i = 0; i < s.x().length && (i == 0 || !polar(s)); i++) {
-            if (random.nextBoolean()) {
+            if (random.nextInt(Math.max(4, holes)) < 2) {
                 int a = random.nextInt(5) - 2;
                 int b = random.nextInt(s.inWall() ? 3 : 5) - 2;
                 out = polar(s) ? turned(out, a, b) : shifted(out, i, a * typed.step(), b * typed.step());
@@ -152,7 +164,7 @@ final class Rounding {
         double[] y = s.y().clone();
         for (int i = 0; i < x.length; i++) {
             double r = Math.max(0, Math.hypot(x[i], y[i]) + out * typed.step());
-            double w = Math.atan2(x[i], y[i]) + on * Math.toRadians(Typed.HALF_DEGREE);
+            double w = Math.atan2(x[i], y[i]) + on * Math.toRadians(typed.stepDegrees());
             x[i] = r * Math.sin(w);
             y[i] = r * Math.cos(w);
         }

@@ -8,28 +8,56 @@ import portwright.units.InchFraction;
 import portwright.units.Kind;
 import portwright.units.Quantity;
 
-/** Lengths and places as a potter types them: whole half millimetres, or 32nds of an inch. */
+/** Lengths and places as a potter types them: whole half millimetres, or 32nds of an inch; finer, tenths of a millimetre or 64ths. */
 final class Typed {
-    private static final int PARTS = 32;
-    /** Step of a bearing, degrees. */
-    static final double HALF_DEGREE = 0.5;
-
     private final boolean inch;
+    private final boolean fine;
 
+    private Typed(boolean inch, boolean fine) {
+        this.inch = inch;
+        this.fine = fine;
+    }
+
+    /** As a tape shows them. */
     Typed(UnitSystem units) {
-        inch = units != UnitSystem.METRIC;
+        this(units != UnitSystem.METRIC, false);
+    }
+
+    /** As paper shows them that is printed to scale. */
+    Typed finer() {
+        return new Typed(inch, true);
     }
 
     /** Step of a length, mm. */
     double step() {
-        return inch ? 25.4 / PARTS : 0.5;
+        return inch ? 25.4 / parts() : 1.0 / perMm();
+    }
+
+    /** Steps of a length, for sentences. */
+    String stepWords() {
+        return inch
+                ? parts() + (fine ? "ths of an inch" : "nds of an inch")
+                : fine ? "tenths of a millimetre" : "half millimetres";
+    }
+
+    /** Step of a bearing, degrees. */
+    double stepDegrees() {
+        return fine ? 0.1 : 0.5;
+    }
+
+    private int parts() {
+        return fine ? 64 : 32;
+    }
+
+    private int perMm() {
+        return fine ? 10 : 2;
     }
 
     Quantity length(double mm) {
         if (!inch) {
-            return Quantity.parse(Format.plain(Math.rint(mm * 2) / 2, 1) + " mm", Kind.LENGTH);
+            return Quantity.parse(Format.plain(Math.rint(mm * perMm()) / perMm(), 1) + " mm", Kind.LENGTH);
         }
-        String words = InchFraction.words(Math.abs(mm), PARTS);
+        String words = InchFraction.words(Math.abs(mm), parts());
         return Quantity.parse((mm < 0 && !words.equals("0 in") ? "-" : "") + words, Kind.LENGTH);
     }
 
@@ -46,9 +74,9 @@ final class Typed {
     }
 
     /** Radius and bearing about the origin. */
-    Place polar(double x, double y) {
+    Place.Polar polar(double x, double y) {
         double bearing = Math.toDegrees(Math.atan2(x, y));
-        bearing = Math.rint((bearing < 0 ? bearing + 360 : bearing) / HALF_DEGREE) * HALF_DEGREE % 360;
+        bearing = Math.rint((bearing < 0 ? bearing + 360 : bearing) / stepDegrees()) * stepDegrees() % 360;
         return new Place.Polar(length(Math.hypot(x, y)), Quantity.parse(Format.plain(bearing, 1) + " deg", Kind.ANGLE));
     }
 

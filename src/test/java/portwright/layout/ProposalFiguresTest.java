@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -18,6 +19,9 @@ import portwright.file.PortsText;
 import portwright.file.ReadResult;
 import portwright.file.Starters;
 import portwright.model.Design;
+import portwright.model.Place;
+import portwright.model.Port;
+import portwright.model.UnitSystem;
 
 /** What a proposal says of itself is true of the design that is handed over, with its places as typed. */
 class ProposalFiguresTest {
@@ -40,7 +44,7 @@ class ProposalFiguresTest {
 
     @Test
     void aRandomKiln() {
-        kilns(IntStream.of(14));
+        kilns(IntStream.of(4, 14));
     }
 
     @Tag("slow")
@@ -78,6 +82,7 @@ class ProposalFiguresTest {
         assertThat(q.limits()).as(where).isEqualTo("Limited by " + Words.term(own) + ".");
         assertThat(q.margin()).as(where).isLessThanOrEqualTo(all.widest().margin() + 1e-9);
         assertThat(q.reason()).as(where).doesNotStartWith("Everything");
+        assertThat(q.reason().contains("not from a tape")).as(where).isEqualTo(!onTape(q));
         Matcher passes = PASSES.matcher(q.reason());
         assertThat(passes.find()).as(where).isEqualTo(own.margin() >= 1);
         if (own.margin() >= 1) {
@@ -98,5 +103,18 @@ class ProposalFiguresTest {
                     .as(where)
                     .isGreaterThanOrEqualTo(all.widest().margin() * (1 - SlabSearch.SYMMETRY_WORTH));
         }
+    }
+
+    /** Whether every length is a whole half millimetre or 32nd of an inch and every bearing a half degree. */
+    private static boolean onTape(Proposal q) {
+        double step = q.design().units() == UnitSystem.METRIC ? 0.5 : 25.4 / 32;
+        return q.ports().stream()
+                .map(Port::at)
+                .flatMapToDouble(p -> p instanceof Place.Polar at
+                        ? DoubleStream.of(
+                                at.radius().mm() / step,
+                                Math.toDegrees(at.bearing().base()) / 0.5)
+                        : DoubleStream.of(p.xMm() / step, p.yMm() / step))
+                .allMatch(v -> Math.abs(v - Math.rint(v)) < 1e-6);
     }
 }

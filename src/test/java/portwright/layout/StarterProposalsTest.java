@@ -20,58 +20,73 @@ import portwright.model.Port;
 import portwright.model.Role;
 import portwright.review.Review;
 
-/** The layouts of the starter kilns against what is proposed for the same holes. */
+/**
+ * A starter takes up an even proposal that is over 0.5 % wider, as much as rounding may cost, and brings no further caution; one with other sizes of
+ * holes only if it also takes a caution away, since smaller holes leave less air.
+ */
 class StarterProposalsTest {
     @Test
     void aStarterIsAsGoodAsItsProposals() throws IOException {
-        assertThat(asGood("octagon-17")).isPositive();
-        assertThat(asGood("front-loader-18")).isPositive();
+        assertThat(compared("octagon-17", false)).isPositive();
+        assertThat(compared("hexagon-27cm", true)).isPositive();
     }
 
-    /**
-     * No starter kiln has an even layout that the search betters by more than 2 % with the same holes and no more cautions. Uneven places gain more in
-     * octagon-17 (15 %), hexagon-27cm (6 %) and six-corner-55cm (4 %); the starters keep even ones, which heat evenly and are easy to mark out.
-     */
     @Tag("slow")
     @Test
-    void startersAreAsGoodAsTheirProposals() throws IOException {
-        Set<String> nothingToCompare = new TreeSet<>();
-        for (String name : Starters.names()) {
-            if (asGood(name) == 0) {
-                nothingToCompare.add(name);
-            }
-        }
-        assertThat(nothingToCompare)
-                .as("whose proposals are all uneven or bring a caution more")
-                .containsExactly("decagon-23", "decagon-56cm", "oval-23");
+    void startersAreAsGoodAsProposalsForTheirHoles() throws IOException {
+        assertThat(nothingToCompare(false)).containsExactly("decagon-23", "decagon-56cm", "oval-23");
     }
 
-    /** How many proposals were compared. */
-    private static int asGood(String name) throws IOException {
+    @Tag("slow")
+    @Test
+    void startersAreAsGoodAsProposalsForOtherHoles() throws IOException {
+        assertThat(nothingToCompare(true)).containsExactly("oval-23");
+    }
+
+    /** Starters whose proposals are all uneven or bring a caution more. */
+    private static Set<String> nothingToCompare(boolean open) throws IOException {
+        Set<String> out = new TreeSet<>();
+        for (String name : Starters.names()) {
+            if (compared(name, open) == 0) {
+                out.add(name);
+            }
+        }
+        return out;
+    }
+
+    /** How many proposals were compared; none may have to be taken up. */
+    private static int compared(String name, boolean open) throws IOException {
         Design d = DesignFile.read(Path.of("templates", name + ".json")).design();
-        Term own = Proposer.own(d).orElseThrow();
-        List<Port> in = d.ports().stream().filter(p -> p.role() == Role.INLET).toList();
-        List<Port> out = d.ports().stream().filter(p -> p.role() == Role.FLUE).toList();
-        Wishes same = new Wishes(
-                in.size(),
-                out.size(),
-                in.get(0).diameter().mm(),
-                out.get(0).diameter().mm());
+        double own = Proposer.own(d).orElseThrow().margin();
         long cautions = cautions(new RuleBook(LimitTable.load()).check(Review.of(d)));
-        List<Proposal> best = Proposer.propose(d, same, Progress.none()).best();
+        List<Proposal> best = Proposer.propose(d, open ? Wishes.none() : ownHoles(d), Progress.none())
+                .best();
         assertThat(best).as(name).isNotEmpty();
         int compared = 0;
         for (Proposal p : best) {
             boolean uneven =
                     p.arrangement().contains("one by one") || p.arrangement().contains("most room");
-            if (!uneven && cautions(p.check()) <= cautions) {
+            long its = cautions(p.check());
+            if (!uneven && its <= cautions) {
                 compared++;
-                assertThat(own.margin())
-                        .as("%s: %s %.3f", name, p.arrangement(), p.margin())
-                        .isGreaterThan(0.98 * p.margin());
+                boolean wider = own < (1 - SlabSearch.SYMMETRY_WORTH) * p.margin();
+                assertThat(wider && (!open || its < cautions))
+                        .as("%s %.3f: %s %.3f", name, own, p.arrangement(), p.margin())
+                        .isFalse();
             }
         }
         return compared;
+    }
+
+    /** As many holes of the same sizes as a design has. */
+    static Wishes ownHoles(Design d) {
+        List<Port> in = d.ports().stream().filter(p -> p.role() == Role.INLET).toList();
+        List<Port> out = d.ports().stream().filter(p -> p.role() == Role.FLUE).toList();
+        return new Wishes(
+                in.size(),
+                out.size(),
+                in.get(0).diameter().mm(),
+                out.get(0).diameter().mm());
     }
 
     private static long cautions(CheckResult r) {

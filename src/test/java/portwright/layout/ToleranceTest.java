@@ -13,6 +13,7 @@ import portwright.check.Severity;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.geometry.FeasibleRegion;
+import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
 import portwright.model.Design;
 import portwright.model.On;
@@ -39,21 +40,36 @@ class ToleranceTest {
 
     @Test
     void oddsAgainstTheExactAnswerForAStraightEdge() {
+        straightEdge(20_000, 0.5, 2);
+        square(20_000);
+    }
+
+    @Tag("slow")
+    @Test
+    void oddsAgainstTheExactAnswerWithManyDrillings() {
+        straightEdge(200_000, 0.5, 1, 2, 3);
+        square(200_000);
+    }
+
+    private static void straightEdge(int draws, double... spares) {
         DrillError e = new DrillError(3, 2, Math.toRadians(3), 2);
         double tilt = e.tiltSigma(63.5);
-        for (double spare : new double[] {0.5, 1, 2, 3}) {
+        for (double spare : spares) {
             // started from below, the bore leans by its whole length at the hot face, by less at the groove's floor
             double sigma = Math.hypot(Math.hypot(e.centreSigma(), e.measureSigma()), tilt);
-            HoleOdds odds = Tolerance.odds(beside(spare), e, 40_000).get(0);
+            HoleOdds odds = Tolerance.odds(beside(spare), e, draws).get(0);
             double either = Normal.straightEdge(spare, sigma, 1);
             assertThat(odds.stop())
                     .as("spare %s", spare)
                     .isBetween(either - 4 * odds.stopError(), either * 1.05 + 4 * odds.stopError());
         }
-        DrillError square = new DrillError(3, 2, 0, 2);
-        HoleOdds odds = Tolerance.odds(beside(1), square, 40_000).get(0);
-        double exact = Normal.straightEdge(1, Math.hypot(square.centreSigma(), square.measureSigma()), 1);
-        assertThat(odds.stop()).isCloseTo(exact, within(4 * Math.sqrt(exact * (1 - exact) / 40_000)));
+    }
+
+    private static void square(int draws) {
+        DrillError e = new DrillError(3, 2, 0, 2);
+        HoleOdds odds = Tolerance.odds(beside(1), e, draws).get(0);
+        double exact = Normal.straightEdge(1, Math.hypot(e.centreSigma(), e.measureSigma()), 1);
+        assertThat(odds.stop()).isCloseTo(exact, within(4 * Math.sqrt(exact * (1 - exact) / draws)));
     }
 
     @Test
@@ -67,8 +83,7 @@ class ToleranceTest {
             double y = 100 - 7 - 25 - 17.5 - 2 + e.centreSigma() * r.nextGaussian();
             TestKiln k = TestKiln.polygon(4, "800 mm").oversize(0);
             k.slabElement("row", On.FLOOR, 14, 16, TestKiln.at(-390, 100), TestKiln.at(390, 100));
-            var kiln = portwright.geometry.KilnGeometry.of(
-                    k.inlet("inlet A", x, y, 35).build());
+            var kiln = KilnGeometry.of(k.inlet("inlet A", x, y, 35).build());
             var h = kiln.holes().get(0);
             stops += kiln.grooves().get(0).footprint().distance(h.centre()) - h.drilledRadius() < 25 ? 1 : 0;
         }
@@ -95,8 +110,8 @@ class ToleranceTest {
             square += left < 0 ? 1 : 0;
         }
         double p = stops / (double) n;
-        HoleOdds odds = Tolerance.odds(beside(1.5), e, 40_000).get(0);
-        assertThat(odds.stop()).isCloseTo(p, within(4 * Math.sqrt(p * (1 - p) * (1.0 / n + 1.0 / 40_000))));
+        HoleOdds odds = Tolerance.odds(beside(1.5), e, 20_000).get(0);
+        assertThat(odds.stop()).isCloseTo(p, within(4 * Math.sqrt(p * (1 - p) * (1.0 / n + 1.0 / 20_000))));
         // the check would notice a program that forgets the lean
         assertThat(p - square / (double) n).isGreaterThan(0.02);
     }
@@ -184,7 +199,7 @@ class ToleranceTest {
         TestKiln k = TestKiln.polygon(4, "800 mm").oversize(0);
         k.wallElement("E1", 200, 16, 19, 0, java.util.List.of(1));
         Design d = k.wallInlet("inlet A", 1, 0, 200 - 8 - 25 - 17.5 - 1.5, 35).build();
-        double thick = portwright.geometry.KilnGeometry.of(d).thickness(On.WALL);
+        double thick = KilnGeometry.of(d).thickness(On.WALL);
         DrillError e = new DrillError(2, 2, Math.toRadians(3), 2);
         double r95 = Math.sqrt(-2 * Math.log(0.05));
         Random r = new Random(12);
@@ -211,16 +226,27 @@ class ToleranceTest {
 
     @Test
     void regionAgreesWithTheStopsPointByPoint() {
+        region(4);
+    }
+
+    @Tag("slow")
+    @Test
+    void regionsOfManyKilnsAgreeWithTheStopsPointByPoint() {
+        region(60);
+    }
+
+    private static void region(int kilns) {
         int inside = 0;
-        for (int seed = 0; seed < 8; seed++) {
+        for (int seed = 0; seed < kilns; seed++) {
             TestKiln k = SomeKilns.of(seed);
             k.inlet("inlet B", 60, 40, 32);
             Design d = k.build();
             FeasibleRegion region = CentreRegion.of(d, On.FLOOR, Role.INLET, 35).around("inlet A");
+            Site site = site(d);
             SplittableRandom r = new SplittableRandom(seed);
             for (int i = 0; i < 200; i++) {
                 Pt p = new Pt((r.nextDouble() - 0.5) * 600, (r.nextDouble() - 0.5) * 600);
-                double spare = spare(d, p);
+                double spare = spare(site, p);
                 boolean in = region.contains(p);
                 inside += in ? 1 : 0;
                 if (in) {
@@ -230,21 +256,23 @@ class ToleranceTest {
                 }
             }
         }
-        assertThat(inside).isGreaterThan(50);
+        assertThat(inside).isGreaterThan(6 * kilns);
     }
 
-    /** Least spare over the stops of a hole's own clearances and the brick to the other hole. */
-    private static double spare(Design d, Pt p) {
-        var limits = new LayoutLimits(d, portwright.data.LimitTable.load());
+    private static Site site(Design d) {
         double over = d.drilling().oversize().mm();
-        Site s = new Site(
-                portwright.geometry.KilnGeometry.of(d), On.FLOOR, true, limits, 35, over, 0, java.util.Set.of());
+        var limits = new LayoutLimits(d, LimitTable.load());
+        return new Site(KilnGeometry.of(d), On.FLOOR, true, limits, 35, over, 0, Set.of());
+    }
+
+    /** Least spare over the stops of a hole's own clearances and the brick to the other hole, 3 mm smaller. */
+    private static double spare(Site s, Pt p) {
         double least = Double.POSITIVE_INFINITY;
         for (Obstacle o : s.drilled()) {
             if (!Double.isNaN(o.stop())) {
                 least = Math.min(least, o.gap().at(p.x(), p.y()) - o.stop());
             }
         }
-        return Math.min(least, Math.hypot(p.x() - 60, p.y() - 40) - (35 + over) / 2 - (32 + over) / 2 - 25);
+        return Math.min(least, Math.hypot(p.x() - 60, p.y() - 40) - s.radius - (s.radius - 1.5) - 25);
     }
 }

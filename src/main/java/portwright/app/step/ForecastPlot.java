@@ -191,9 +191,8 @@ final class ForecastPlot {
             String head = r.stalled()
                     ? r.goal() + (r.ending() == Ending.FALLS ? ": falls" : ": stalls")
                     : r.goal() + (r.atmosphere() == null ? "" : " · " + r.atmosphere());
-            String tail = mine
-                    ? Degrees.words(heldC, units)
-                    : hm(r.endHours()) + " · " + Degrees.words(r.endC(), units);
+            String tail =
+                    mine ? Degrees.words(heldC, units) : hm(r.endHours()) + " · " + Degrees.words(r.endC(), units);
             words(head, tail, chart.x(r.endHours()), chart.y(mine ? heldC : r.endC()), r.stalled());
         }
     }
