@@ -72,6 +72,7 @@ public final class ForecastJson {
                         Json.number(cones.addObject().put("cone", c.cone()), "hours", c.timeS() / 3600),
                         "chamberC",
                         c.chamberK() - ZERO_C));
+        root.put("coneTakenByHold", HeldCones.words(review).orElse(null));
         ArrayNode trade = root.putArray("trade");
         for (TradeFigure t : TradeFigure.of(review)) {
             ObjectNode o = trade.addObject().put("what", t.seen().what());

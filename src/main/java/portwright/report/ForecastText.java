@@ -10,6 +10,7 @@ import portwright.calc.firing.Forecast;
 import portwright.calc.firing.HoursBand;
 import portwright.data.Brick;
 import portwright.data.FiringFigure;
+import portwright.model.UnitSystem;
 import portwright.review.BrickClass;
 import portwright.review.ClosePlates;
 import portwright.review.FiringReview;
@@ -30,7 +31,12 @@ public final class ForecastText {
         Forecast f = firing.forecast().value();
         FiringRun run = f.nominal();
         StringBuilder b = new StringBuilder(review.design().title()).append("\n\n");
-        StepTable.write(b, firing.rows(review.fire()), review.design().firing().steps(), run);
+        StepTable.write(
+                b,
+                firing.rows(review.fire()),
+                review.design().firing().steps(),
+                run,
+                review.design().units() != UnitSystem.METRIC);
         ClosePlates.of(review).forEach(p -> para(b, p.words()));
         b.append('\n');
         row(b, "whole firing", whole(run));
@@ -46,6 +52,7 @@ public final class ForecastText {
                                     .map(c -> c.cone() + " at " + n(c.timeS() / 3600, 1) + " h")
                                     .toList()));
         }
+        HeldCones.words(review).ifPresent(w -> row(b, "", w));
         String ends = ends(review, f);
         if (!ends.isEmpty()) {
             row(b, "climb ends at", ends);

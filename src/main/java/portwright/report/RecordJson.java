@@ -44,6 +44,7 @@ public final class RecordJson {
             why(o, "leakAreaWhy", fit.whyNoLeak());
             Json.number(o, "minutesWithoutGas", fit.plainMinutes());
             Json.number(o, "minutesWithGas", fit.gasMinutes());
+            Json.number(o, "minutesOpenWithoutGas", fit.airMinutes());
             Json.number(o, "leftShare", fit.leftShare());
         }
         return Json.text(root);

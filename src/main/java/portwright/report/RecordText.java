@@ -170,8 +170,12 @@ public final class RecordText {
                 Double.isNaN(f.leakM2())
                         ? "kept: " + f.whyNoLeak()
                         : n(f.leakM2() * 1e4, 1) + " cm2 (" + n(f.leakLowM2() * 1e4, 1) + " to "
-                                + n(f.leakHighM2() * 1e4, 1) + "), from " + n(f.gasMinutes(), 0)
-                                + " minutes at known power with gas");
+                                + n(f.leakHighM2() * 1e4, 1) + "), from "
+                                + (f.airMinutes() > 0
+                                        ? n(f.airMinutes(), 0)
+                                                + " minutes at known power with ports open and no gas beside "
+                                                + n(f.plainMinutes(), 0) + " plugged"
+                                        : n(f.gasMinutes(), 0) + " minutes at known power with gas"));
         if (!Double.isNaN(f.leftShare())) {
             add(b, "left over", n(f.leftShare() * 100, 1) + " % of full power, root mean square");
         }

@@ -4,8 +4,10 @@ import java.util.List;
 import java.util.Locale;
 import portwright.calc.firing.FiringRun;
 import portwright.model.FiringStep;
+import portwright.model.Heat;
 import portwright.review.StepRow;
 import portwright.units.Format;
+import portwright.units.Inches;
 
 /** The steps of a forecast in two tables of a terminal's width: heat and time, then plate and fire. */
 final class StepTable {
@@ -22,8 +24,9 @@ final class StepTable {
     /**
      * @param steps those of the design
      * @param run the nominal forecast
+     * @param inch whether the plate is told in inches, too
      */
-    static void write(StringBuilder b, List<StepRow> rows, List<FiringStep> steps, FiringRun run) {
+    static void write(StringBuilder b, List<StepRow> rows, List<FiringStep> steps, FiringRun run, boolean inch) {
         b.append(f(HEAT, "step", "to", "heat", "start", "end", "hours", "climb", "kWh", "gas kg"));
         for (StepRow r : rows) {
             run.before(r.index())
@@ -49,7 +52,7 @@ final class StepTable {
             if (step.cone() != null && r.reached() && r.climbKPerH() < CHART_K_PER_H) {
                 b.append("     slower than any cone chart (15 °C/h): watch the cone, not the degrees\n");
             }
-            if (step.hold() != null && r.endC() < heldC(run, r) - SAGS_C) {
+            if (step.hold() != null && step.heat() != Heat.NONE && r.endC() < heldC(run, r) - SAGS_C) {
                 b.append("     does not keep the ").append(n(heldC(run, r), 0)).append(" °C that it was to hold\n");
             }
             if (!r.reached()) {
@@ -67,7 +70,7 @@ final class StepTable {
         }
         b.append("Temperatures in °C, climb in °C/h at the end of the step.\n");
         if (rows.stream().anyMatch(r -> r.damperOpen() != null)) {
-            fire(b, rows);
+            fire(b, rows, inch);
         }
     }
 
@@ -76,19 +79,21 @@ final class StepTable {
         return run.before(r.index()).map(s -> s.fromK() - 273.15).orElse(r.startC());
     }
 
-    private static void fire(StringBuilder b, List<StepRow> rows) {
-        b.append('\n').append(f(FIRE, "step", "fire", "plate, mm", "lambda", "CO in dry gas"));
+    private static void fire(StringBuilder b, List<StepRow> rows, boolean inch) {
+        String format = inch ? FIRE.replace("%-13s", "%-25s") : FIRE;
+        b.append('\n')
+                .append(f(format, "step", "fire", inch ? "plate, mm (in)" : "plate, mm", "lambda", "CO in dry gas"));
         for (StepRow r : rows) {
             if (r.damperOpen() == null) {
                 continue;
             }
             b.append(f(
-                    FIRE,
+                    format,
                     r.index() + 1,
                     r.lambda() == null && r.gasKg() <= 0
                             ? "no gas"
                             : r.atmosphere() == null ? "not asked" : r.atmosphere(),
-                    r.plate(),
+                    r.plate() + (inch && r.plateEndMm() != null ? inches(r) : ""),
                     r.lambda() == null ? unknown(r) : lambda(r),
                     r.lambda() == null ? unknown(r) : dash(r.coLowPct(), 1) + " to " + dash(r.coHighPct(), 1) + " %"));
         }
@@ -109,6 +114,13 @@ final class StepTable {
                                             .toList())
                             + " open): there a climbing step burns richer than asked. In brackets 5 to 95 %.");
         }
+    }
+
+    /** Travel in sixteenths of an inch, from start to end. */
+    private static String inches(StepRow r) {
+        String from = Inches.nearest(r.plateStartMm()).replace(" in", "");
+        String to = Inches.nearest(r.plateEndMm()).replace(" in", "");
+        return " (" + (from.equals(to) ? to : from + " to " + to) + ")";
     }
 
     /** Gas burns, but neither a fire is asked for nor the damper's opening stated. */

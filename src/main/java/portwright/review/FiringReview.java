@@ -17,6 +17,7 @@ import portwright.calc.firing.Simulation;
 import portwright.calc.firing.SteadyShell;
 import portwright.calc.firing.Step;
 import portwright.calc.firing.StepResult;
+import portwright.data.Cone;
 import portwright.data.Cones;
 import portwright.data.SafetyNumber;
 import portwright.geometry.KilnGeometry;
@@ -190,11 +191,21 @@ public final class FiringReview {
         return draft.known() ? new DraftGas(draft.value()) : GasExchange.NONE;
     }
 
-    private static List<ConeWork> watched() {
-        Cones cones = Cones.load();
-        return WATCHED.stream()
-                .map(c -> ConeWork.of(cones.find(c).orElseThrow()))
+    /** The usual ones, and the two after each cone that a step asks for: a hold may take them down. */
+    private List<ConeWork> watched() {
+        List<Cone> all = Cones.load().all();
+        return all.stream()
+                .filter(c -> WATCHED.contains(c.name()) || follows(all, c))
+                .map(ConeWork::of)
                 .toList();
+    }
+
+    private boolean follows(List<Cone> all, Cone cone) {
+        int at = all.indexOf(cone);
+        return design.firing().steps().stream()
+                .filter(s -> s.cone() != null)
+                .mapToInt(s -> at - all.indexOf(Cones.load().find(s.cone()).orElseThrow()))
+                .anyMatch(after -> after == 1 || after == 2);
     }
 
     /** One row a step that was begun, for text, card and window; empty while the forecast lacks fields. */

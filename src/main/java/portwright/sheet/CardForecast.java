@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import portwright.report.ForecastText;
+import portwright.report.HeldCones;
 import portwright.report.PowerWords;
 import portwright.report.RelightWords;
 import portwright.review.ClosePlates;
@@ -41,6 +42,7 @@ public record CardForecast(
             review.firing().rows(review.fire()).stream()
                     .filter(StepRow::reached)
                     .forEach(r -> ends.put(r.index(), r.endC()));
+            HeldCones.words(review).ifPresent(w -> notes.add("Forecast: " + w + "."));
             String conflict = PowerWords.conflict(review);
             if (!conflict.isEmpty()) {
                 notes.add(conflict);

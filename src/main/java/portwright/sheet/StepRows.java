@@ -55,7 +55,7 @@ final class StepRows {
                     missed == null || computed.endsC().containsKey(i) ? atC : Double.NaN,
                     computed.plate(i)));
             Double ends = s.hold() == null ? null : computed.endsC().get(i);
-            if (ends != null && ends < atC - SAGS_C) {
+            if (s.heat() != Heat.NONE && ends != null && ends < atC - SAGS_C) {
                 out.add(CardData.Step.across("The forecast: the hold does not keep it, it ends at "
                         + Format.plain(Math.rint(ends), 0) + " °C (" + Format.plain(Math.rint(ends * 1.8 + 32), 0)
                         + " °F); the minutes with open ports are counted."));

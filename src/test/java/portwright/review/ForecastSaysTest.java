@@ -6,6 +6,7 @@ import org.junit.jupiter.api.Test;
 import portwright.file.DesignText;
 import portwright.file.Starters;
 import portwright.report.ForecastText;
+import portwright.sheet.CardForecast;
 
 /** What a forecast must not leave unsaid. */
 class ForecastSaysTest {
@@ -38,6 +39,25 @@ class ForecastSaysTest {
             assertThat(row.coHighPct()).isNull();
         });
         assertThat(ForecastText.write(r)).contains("add damper.open");
+    }
+
+    /** A quarter of an hour at the top of cone 8 is work enough for cone 9. */
+    @Test
+    void aHoldThatTakesAHarderConeDownIsNamed() {
+        DesignText six = Starters.find("six-corner-55cm").orElseThrow();
+        String said = words(six).replaceAll("\\s+", " ");
+        assertThat(said)
+                .contains("9 at 14.8 h the hold of step 5 takes cone 9 down after the cone 8 that is asked for");
+        assertThat(CardForecast.of(Review.of(six.read().design())).notes())
+                .anyMatch(n -> n.contains("takes cone 9 down"));
+        assertThat(words(six.setText("firing.steps[4].hold", "2 min"))).doesNotContain("takes cone");
+    }
+
+    /** Whole millimetres beside sixteenths where the design is in inches: 19 mm is 3/4 in, 21 mm 13/16 in. */
+    @Test
+    void aPlateInInchesStandsBesideMillimetres() {
+        assertThat(words(decagon())).contains("plate, mm (in)", "19 (3/4)", "20 to 21 (13/16)");
+        assertThat(words(Starters.find("hexagon-27cm").orElseThrow())).doesNotContain("(in)");
     }
 
     /** The rule of thumb knows two cases; under the smaller it says no more than that the kiln stops earlier. */

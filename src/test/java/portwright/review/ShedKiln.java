@@ -62,8 +62,27 @@ final class ShedKiln {
      *
      * @param ratePerH K/h; NaN: full
      * @param share of the elements; NaN: controller
+     * @param holdS length of a hold, s; NaN for none
+     * @param open whether ports stand open without gas
      */
-    record Stage(double toC, String cone, double ratePerH, double share, boolean gas, double damper) {}
+    record Stage(
+            double toC,
+            String cone,
+            double ratePerH,
+            double share,
+            boolean gas,
+            double damper,
+            double holdS,
+            boolean open) {
+        Stage(double toC, String cone, double ratePerH, double share, boolean gas, double damper) {
+            this(toC, cone, ratePerH, share, gas, damper, Double.NaN, false);
+        }
+
+        /** Some minutes at a share of the elements, ports plugged or open with the plate at a share. */
+        static Stage minutes(double minutes, double share, boolean open, double damper) {
+            return new Stage(Double.NaN, null, Double.NaN, share, false, damper, minutes * 60, open);
+        }
+    }
 
     /** How this kiln differs: factors on loss, load, power, flue and gas, and its leak in m². */
     record Own(double loss, double load, double power, double flue, double gas, double leakM2) {}
@@ -165,6 +184,7 @@ final class ShedKiln {
         double bestC = n.roomC;
         double bestS = 0;
         double overS = Double.NaN;
+        double stageS = 0;
         for (double t = 0; t < 40 * 3600 && !(t > overS + 2400); t += DT) {
             boolean over = !Double.isNaN(overS);
             Stage stage = stages.get(Math.min(s, stages.size() - 1));
@@ -198,12 +218,17 @@ final class ShedKiln {
             double damper = Math.min(1, stage.damper + (broken && b.fault == Fault.DAMPER ? b.size : 0));
             double lambda = gas ? lambda(n, own.flue, own.leakM2, damper, chamber) / own.gas : Double.NaN;
             if (t % 60 == 0) {
-                out.add(new Moment(t, reading, chamber, gas ? damper : Double.NaN, gas, lambda));
+                out.add(new Moment(t, reading, chamber, gas || !over && stage.open ? damper : Double.NaN, gas, lambda));
             }
             double heat = power;
             if (gas) {
                 heat += left(n.gasW * own.gas, lambda, chamber, n.roomC);
                 heat -= 0.36 * SIGMA * Math.pow(chamber + Z, 4) * (n.inletM2 + n.flueM2);
+            }
+            if (!over && !gas && stage.open) {
+                double kg = air(n, own.flue, own.leakM2, damper, chamber, 0);
+                heat -= kg * (1010 + 0.09 * chamber) * (chamber - n.roomC);
+                heat -= 0.36 * SIGMA * Math.pow(chamber + Z, 4) * (n.inletM2 + damper * n.flueM2);
             }
             double exchange = n.loadM2
                     * (5 * (chamber - load) + 0.75 * SIGMA * (Math.pow(chamber + Z, 4) - Math.pow(load + Z, 4)));
@@ -223,9 +248,13 @@ final class ShedKiln {
                 bestC = reading;
                 bestS = t;
             }
-            boolean done = stage.cone == null ? reading >= stage.toC - 0.5 : fell.containsKey(stage.cone);
+            boolean done = !Double.isNaN(stage.holdS)
+                    ? t >= stageS + stage.holdS
+                    : stage.cone == null ? reading >= stage.toC - 0.5 : fell.containsKey(stage.cone);
             if (!over && done) {
                 s++;
+                stageS = t;
+                bestS = t;
                 sum = Math.min(sum, 0.5);
             }
             if (!over && (s == stages.size() || t > bestS + 5400)) {

@@ -62,7 +62,15 @@ final class ShedLogs {
         for (int i = 0; i < asked.size(); i++) {
             Stage s = asked.get(i);
             double d = c.plannedDamper()[i];
-            stages.add(new Stage(s.toC(), s.cone(), s.ratePerH(), s.share(), s.gas(), Double.isNaN(d) ? 0 : d));
+            stages.add(new Stage(
+                    s.toC(),
+                    s.cone(),
+                    s.ratePerH(),
+                    s.share(),
+                    s.gas(),
+                    s.open() ? s.damper() : Double.isNaN(d) ? 0 : d,
+                    s.holdS(),
+                    s.open()));
         }
         Stage last = stages.get(stages.size() - 1);
         double lo = 0.2;
@@ -105,6 +113,19 @@ final class ShedLogs {
                         new Stage(910, null, no, no, false, 0),
                         new Stage(no, cone, no, 0.9, true, 0));
         };
+    }
+
+    /**
+     * A way that tells of leak and loss: a fixed share throughout before the gas, plugged, then with the inlets open and the plate shut, then
+     * open too, then plugged again.
+     */
+    static List<Stage> telling(String cone, double share) {
+        double no = Double.NaN;
+        return List.of(
+                new Stage(820, null, 110, no, false, 0),
+                Stage.minutes(75, share, false, 0),
+                Stage.minutes(75, share, true, 0),
+                new Stage(no, cone, no, 0.9, true, 0));
     }
 
     /** The kiln as this potter has it: factors about 1, flue and gas a little off. */
@@ -244,13 +265,16 @@ final class ShedLogs {
     private static String json(List<Stage> stages) {
         StringBuilder b = new StringBuilder("[");
         for (Stage s : stages) {
-            b.append(b.length() > 1 ? "," : "").append("{\"to\":\"");
-            b.append(s.cone() == null ? Math.round(s.toC()) + " °C" : "cone " + s.cone());
-            b.append("\",\"rate\":\"")
-                    .append(Double.isNaN(s.ratePerH()) ? "full" : Math.round(s.ratePerH()) + " °C/h")
-                    .append("\",\"heat\":\"")
-                    .append(s.gas() ? "both" : "electric")
-                    .append('"');
+            b.append(b.length() > 1 ? "," : "").append("{\"");
+            if (Double.isNaN(s.holdS())) {
+                b.append("to\":\"").append(s.cone() == null ? Math.round(s.toC()) + " °C" : "cone " + s.cone());
+                b.append("\",\"rate\":\"")
+                        .append(Double.isNaN(s.ratePerH()) ? "full" : Math.round(s.ratePerH()) + " °C/h");
+            } else {
+                b.append("hold\":\"").append(Math.round(s.holdS() / 60)).append(" min");
+            }
+            b.append("\",\"ports\":\"").append(s.open() || s.gas() ? "open" : "plugged");
+            b.append("\",\"heat\":\"").append(s.gas() ? "both" : "electric").append('"');
             if (!Double.isNaN(s.share())) {
                 b.append(",\"elements\":\"").append(Math.round(100 * s.share())).append(" %\"");
             }

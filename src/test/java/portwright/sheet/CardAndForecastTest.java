@@ -68,7 +68,9 @@ class CardAndForecastTest {
         for (StepRow r : rows) {
             assertThat(steps.get(r.index()).plate()).isEqualTo(r.plate());
             if (r.damperOpen() != null) {
-                assertThat(text).containsPattern("(?m)^" + (r.index() + 1) + "    [a-z ]+ +" + r.plate() + "  ");
+                assertThat(text)
+                        .containsPattern(
+                                "(?m)^" + (r.index() + 1) + "    [a-z ]+ +" + r.plate() + "( \\([0-9/ to]+\\))?  ");
             }
         }
         assertThat(rows.get(0).plate()).isEqualTo("plugged");

@@ -11,7 +11,7 @@ import java.util.concurrent.CancellationException;
  * it gives exactly the power that follows the rate, between nothing and all there is. An interrupted thread ends its run
  * with a {@link CancellationException}.
  */
-public final class Simulation {
+public final class Simulation extends Tally {
     /** Shortest time step toward the end of a ramp, s. */
     private static final double SHORTEST_S = 1;
 
@@ -24,35 +24,16 @@ public final class Simulation {
 
     private final KilnHeat kiln;
     private final GasExchange gas;
-    private final Numerics numerics;
-    private final List<ConeWork> watched;
-    private final double[] work;
-    private final Balance balance;
     private final double startK;
     private final StepWatch watch;
-    private final List<Sample> samples = new ArrayList<>();
-    private final List<ConeDown> down = new ArrayList<>();
-    private double timeS;
-    private double electricJ;
-    private double fuelNetJ;
-    private double fuelKg;
-    private double carriedOutJ;
-    private double radiationJ;
-    private double wallLossJ;
-    private double hottestOutsideK;
-    private double climb;
     private double keptK;
-    private boolean between;
 
     private Simulation(KilnHeat kiln, GasExchange gas, List<ConeWork> watched, Numerics numerics, StepWatch watch) {
+        super(new Balance(kiln, kiln.roomK(), numerics.intervalsPerLayer()), watched, numerics);
         this.watch = watch;
         this.kiln = kiln;
         this.gas = gas;
-        this.numerics = numerics;
-        this.watched = watched;
-        this.work = new double[watched.size()];
         this.startK = kiln.roomK();
-        this.balance = new Balance(kiln, startK, numerics.intervalsPerLayer());
         this.keptK = startK;
     }
 
@@ -253,75 +234,5 @@ public final class Simulation {
         }
         double lambda = ((Step.ForLambda) step.damper()).lambda();
         return step.portsOpen() ? gas.damperFor(lambda, (beginK + endK) / 2) : 1;
-    }
-
-    private int indexOf(ConeWork cone) {
-        for (int i = 0; i < watched.size(); i++) {
-            if (watched.get(i).name().equals(cone.name())) {
-                return i;
-            }
-        }
-        throw new IllegalStateException("cone " + cone.name() + " is not watched");
-    }
-
-    private double coneWork(int i, double fromK, double toK, double dt) {
-        ConeWork w = watched.get(i);
-        return dt * (w.perSecond(fromK) + 4 * w.perSecond((fromK + toK) / 2) + w.perSecond(toK)) / 6;
-    }
-
-    private double nextSampleS() {
-        double k = Math.floor(timeS / numerics.sampleS() + 1e-9) + 1;
-        return k * numerics.sampleS();
-    }
-
-    private void commit(double dt, FlowCurve flow, int step, int fallen) {
-        double before = balance.chamberK();
-        balance.accept();
-        double now = balance.chamberK();
-        GasExchange.Flow f = flow.at(now);
-        climb = (now - before) / dt;
-        electricJ += balance.powerW() * dt;
-        fuelNetJ += f.fuelNetW() * dt;
-        fuelKg += f.fuelKgPerS() * dt;
-        carriedOutJ += (f.fuelNetW() - balance.flowHeatW()) * dt;
-        radiationJ += balance.radiationW() * dt;
-        wallLossJ += balance.wallLossW() * dt;
-        hottestOutsideK = Math.max(hottestOutsideK, balance.hottestOutsideK());
-        timeS += dt;
-        for (int i = 0; i < work.length; i++) {
-            if (work[i] < 1) {
-                work[i] += coneWork(i, before, now, dt);
-                if (work[i] >= 1 || i == fallen) {
-                    work[i] = 1;
-                    down.add(new ConeDown(watched.get(i).name(), timeS, now));
-                }
-            }
-        }
-        if (timeS + 1e-6 >= Math.round(timeS / numerics.sampleS()) * numerics.sampleS()
-                && Math.abs(timeS - Math.round(timeS / numerics.sampleS()) * numerics.sampleS()) < 1e-6) {
-            sample(step, flow, climb);
-        }
-    }
-
-    private void sample(int step, FlowCurve flow, double climbNow) {
-        GasExchange.Flow f = flow.at(balance.chamberK());
-        if (!samples.isEmpty() && samples.get(samples.size() - 1).timeS() >= timeS - 1e-6) {
-            return;
-        }
-        samples.add(new Sample(
-                timeS,
-                step,
-                between,
-                balance.chamberK(),
-                balance.loadK(),
-                climbNow,
-                balance.powerW(),
-                f.fuelNetW(),
-                balance.flowHeatW(),
-                balance.radiationW(),
-                balance.wallLossW(),
-                f.fuelKgPerS(),
-                f.airKgPerS(),
-                f.lambda()));
     }
 }

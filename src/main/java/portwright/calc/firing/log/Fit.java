@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.function.DoubleFunction;
+import java.util.function.IntPredicate;
 import portwright.calc.firing.GasExchange;
 
 /**
@@ -20,6 +21,7 @@ import portwright.calc.firing.GasExchange;
  * @param whyNoLeak words where the leak area is not fitted, else empty
  * @param plainMinutes of the record at known power without gas, which bear on the loss factor
  * @param gasMinutes at known power with gas, which bear on the leak area once the loss factor is known
+ * @param airMinutes at known power with ports open and no gas, which bear on it best
  * @param leftShare scatter of the element power left after the fit, as a share of full power; NaN without a fit
  */
 public record Fit(
@@ -33,6 +35,7 @@ public record Fit(
         String whyNoLeak,
         double plainMinutes,
         double gasMinutes,
+        double airMinutes,
         double leftShare) {
     /** Loss factors tried; what a sound kiln has is 1.0 to 1.5. */
     public static final double LEAST_LOSS = 0.6;
@@ -45,6 +48,11 @@ public record Fit(
     private static final double WIDEST_LOSS = 0.25;
 
     static final double SIGMAS = 1.645;
+
+    /** Which log would tell the second number. */
+    private static final String TELLS_LEAK =
+            ". To learn it, put two holds of an hour or more one after the other before the gas, both over 750 °C at one fixed share of the elements that keeps it climbing (say \"elements\": \"60 %\"):"
+                    + " the first with the ports plugged, the second with \"ports\": \"open\", the gas off and the plate shut; write damper 0 into the log when the inlets are opened";
 
     /**
      * Fits the loss factor and, where full power without gas went before, the leak area. Elements are taken as the design states them: aged
@@ -60,8 +68,11 @@ public record Fit(
             return none("the temperature scale of the log is in doubt", 0, 0);
         }
         Followed base = new Followed(c);
-        List<Integer> plain = told(base, false);
-        List<Integer> gas = told(base, true);
+        List<Integer> plain =
+                told(base, i -> !base.gasOn(i) && !base.setting(i, true).portsOpen());
+        List<Integer> air =
+                told(base, i -> !base.gasOn(i) && base.setting(i, true).portsOpen());
+        List<Integer> gas = told(base, base::gasOn);
         double plainMin = plain.size() * Grid.SPACING_S / 60;
         double gasMin = gas.size() * Grid.SPACING_S / 60;
         for (LogFinding f : Diagnosis.of(base).findings()) {
@@ -104,6 +115,9 @@ public record Fit(
                     plainMin,
                     gasMin);
         }
+        if (air.size() >= LEAST) {
+            return byAir(base, plain, air, draft, loss, plainMin, gasMin);
+        }
         if (gas.size() < LEAST) {
             return new Fit(
                     loss.loss(),
@@ -113,9 +127,11 @@ public record Fit(
                     Double.NaN,
                     Double.NaN,
                     "",
-                    "the record has less than 30 minutes at full or fixed power with gas",
+                    "the record has less than 30 minutes at full or fixed power with gas, and none with ports open and the gas off"
+                            + TELLS_LEAK,
                     plainMin,
                     gasMin,
+                    0,
                     loss.left());
         }
         List<Integer> all = new ArrayList<>(plain);
@@ -128,9 +144,10 @@ public record Fit(
                 : leaky.designFits()
                         ? String.format(
                                 java.util.Locale.ROOT,
-                                "the climbs with gas leave the leak area anywhere from %.1f to %.1f cm2, and the design's lies between",
+                                "the climbs with gas leave the leak area anywhere from %.1f to %.1f cm2, and the design's lies between%s",
                                 leaky.leakLowM2() * 1e4,
-                                leaky.leakHighM2() * 1e4)
+                                leaky.leakHighM2() * 1e4,
+                                TELLS_LEAK)
                         : leaky.leftOfDesign() - leaky.left() < TELLS_SHARE
                                 ? "the climbs with gas are those of the design's leak area within 0.5 % of full power; a smaller difference is no news"
                                 : "";
@@ -146,7 +163,44 @@ public record Fit(
                 why,
                 plainMin,
                 gasMin,
+                0,
                 leak ? leaky.left() : loss.left());
+    }
+
+    /** The leak from minutes with open ports and no gas. */
+    private static Fit byAir(
+            Followed base,
+            List<Integer> plain,
+            List<Integer> air,
+            DoubleFunction<GasExchange> draft,
+            FitSearch.Found loss,
+            double plainMin,
+            double gasMin) {
+        List<Integer> both = new ArrayList<>(plain);
+        both.addAll(air);
+        both.sort(Integer::compare);
+        LeakProfile.Found f = new LeakProfile(base, both, draft, loss.loss()).find();
+        boolean tells = f.tells();
+        return new Fit(
+                loss.loss(),
+                loss.loss() - SIGMAS * loss.lossSd(),
+                loss.loss() + SIGMAS * loss.lossSd(),
+                tells ? f.leakM2() : Double.NaN,
+                tells ? f.lowM2() : Double.NaN,
+                tells ? f.highM2() : Double.NaN,
+                "",
+                tells
+                        ? ""
+                        : String.format(
+                                java.util.Locale.ROOT,
+                                "the minutes with ports open and no gas leave the leak area anywhere from %.1f to %.1f cm2%s",
+                                f.lowM2() * 1e4,
+                                f.highM2() * 1e4,
+                                TELLS_LEAK),
+                plainMin,
+                gasMin,
+                air.size() * Grid.SPACING_S / 60,
+                tells ? f.left() : loss.left());
     }
 
     /** Whether a number is fitted. */
@@ -166,13 +220,14 @@ public record Fit(
                 why,
                 plainMinutes,
                 gasMinutes,
+                0,
                 Double.NaN);
     }
 
-    private static List<Integer> told(Followed f, boolean gas) {
+    private static List<Integer> told(Followed f, IntPredicate which) {
         List<Integer> out = new ArrayList<>();
         for (int i = 0; i < f.intervals(); i++) {
-            if (!Double.isNaN(f.asked[i]) && f.kelvin[i] > WARM_K && f.gasOn(i) == gas) {
+            if (!Double.isNaN(f.asked[i]) && f.kelvin[i] > WARM_K && which.test(i)) {
                 out.add(i);
             }
         }

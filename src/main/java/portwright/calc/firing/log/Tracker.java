@@ -36,6 +36,8 @@ final class Tracker {
     private final Grid g;
     private final List<Step> steps;
     private final double[] coneS;
+    /** How far the readings about a point rise over the smoothed line where it turns down there, K; 0 elsewhere. */
+    private final double[] peakK;
 
     Tracker(Grid g, double[] kelvin, List<Step> steps, FiringLog log, ProbeBand band) {
         this.g = g;
@@ -44,6 +46,7 @@ final class Tracker {
         unsure = new boolean[g.size()];
         lateS = new double[steps.size() + 1];
         coneS = coneS(log);
+        peakK = peaks(log);
         earlyS = coneS;
         int shut = shut(g);
         Walk w = new Walk(kelvin, 1, false);
@@ -60,6 +63,32 @@ final class Tracker {
             step[i] = step[i] < over && !(i >= shut && steps.get(step[i]).gas()) ? step[i] : -1;
         }
         reached = w.s >= over || w.s == over - 1 && atTheEnd(kelvin, log, steps.get(w.s), w.s, w.startK, w.work[w.s]);
+    }
+
+    /**
+     * A goal that is met and left at once, because the next step gives less power or opens the ports, is smoothed away: where the line turns down, the mean of
+     * the two highest readings about it counts.
+     */
+    private double[] peaks(FiringLog log) {
+        double[] out = new double[g.size()];
+        List<LogRow> rows = log.readings();
+        int from = 0;
+        for (int i = 0; i + 1 < out.length; i++) {
+            double t = g.timeS()[i];
+            while (from < rows.size() && rows.get(from).timeS() < t - Grid.HALF_S) {
+                from++;
+            }
+            double first = Double.NEGATIVE_INFINITY;
+            double second = Double.NEGATIVE_INFINITY;
+            for (int k = from; k < rows.size() && rows.get(k).timeS() <= t + Grid.HALF_S; k++) {
+                double x = rows.get(k).kelvin();
+                second = Math.max(second, Math.min(first, x));
+                first = Math.max(first, x);
+            }
+            boolean turns = g.climbKPerS()[Math.max(0, i - 2)] > 0 && g.climbKPerS()[i + 1] < 0;
+            out[i] = turns && Double.isFinite(second) ? Math.max(0, (first + second) / 2 - g.kelvin()[i]) : 0;
+        }
+        return out;
     }
 
     /** First and last possible step of each point. */
@@ -112,7 +141,7 @@ final class Tracker {
                         && done(
                                 steps.get(s),
                                 g.timeS()[i],
-                                kelvin[i],
+                                kelvin[i] + peakK[i] * scale,
                                 startK,
                                 g.timeS()[begin[s]] - (soon ? g.reachS()[begin[s]] : 0),
                                 work[s],
