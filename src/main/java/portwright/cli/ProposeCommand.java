@@ -21,8 +21,11 @@ import portwright.layout.Proposal;
 import portwright.layout.Proposals;
 import portwright.layout.Proposer;
 import portwright.layout.Wishes;
+import portwright.model.Design;
 import portwright.model.On;
 import portwright.model.Port;
+import portwright.model.UnitSystem;
+import portwright.units.BothSystems;
 import portwright.units.Format;
 import portwright.units.Kind;
 import portwright.units.Quantity;
@@ -83,7 +86,7 @@ final class ProposeCommand implements Callable<Integer> {
         PrintWriter print = spec.commandLine().getOut();
         if (found.best().isEmpty()) {
             print.println("No layout that was tried passes every rule that stops. Nothing was written.");
-            found.impossible().forEach(i -> print.println("  " + i.words()));
+            found.impossible().forEach(i -> print.println("  " + both(read.design(), i.words())));
             if (found.nearestMiss() != null) {
                 print.println("Nearest miss: " + found.nearestMiss().arrangement() + ".");
                 ports(print, found.nearestMiss());
@@ -102,11 +105,12 @@ final class ProposeCommand implements Callable<Integer> {
         if (!found.impossible().isEmpty()) {
             print.println(
                     "No layout of what was asked for passes every rule that stops. These come nearest; what stands against them:");
-            found.impossible().forEach(i -> print.println("  " + i.words()));
+            found.impossible().forEach(i -> print.println("  " + both(read.design(), i.words())));
         }
         Proposer.own(read.design())
                 .ifPresent(own -> print.println("In the layout of the file everything weighed for the places passes "
-                        + Proposal.marginWords(own.margin()) + "; limited by " + Proposal.limitWords(own) + "."));
+                        + Proposal.marginWords(own.margin()) + "; limited by "
+                        + both(read.design(), Proposal.limitWords(own)) + "."));
         for (int i = 0; i < found.best().size(); i++) {
             show(print, i + 1, found.best().get(i));
         }
@@ -134,10 +138,10 @@ final class ProposeCommand implements Callable<Integer> {
 
     private static void show(PrintWriter print, int number, Proposal p) {
         print.println(number + ". " + p.arrangement() + ".");
-        print.println("   " + p.reason());
-        print.println("   " + p.limits());
+        print.println("   " + both(p.design(), p.reason()));
+        print.println("   " + both(p.design(), p.limits()));
         ports(print, p);
-        print.println("   " + DrillOutlook.of(p.design()).words());
+        print.println("   " + both(p.design(), DrillOutlook.of(p.design()).words()));
         print.println("   Drilling: " + p.check().drilling().id() + ". Lighting: "
                 + p.check().lighting().id() + ".");
         for (Finding f : p.check().findings()) {
@@ -153,6 +157,11 @@ final class ProposeCommand implements Callable<Integer> {
         if (!cautions.isEmpty()) {
             print.println("   cautions: " + cautions);
         }
+    }
+
+    /** With inches beside the millimetres where the design is written in inches. */
+    private static String both(Design d, String metric) {
+        return d.units() == UnitSystem.METRIC ? metric : BothSystems.words(metric);
     }
 
     private static void ports(PrintWriter print, Proposal p) {

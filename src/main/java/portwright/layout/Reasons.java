@@ -46,8 +46,9 @@ final class Reasons {
         }
         double far = Math.max(c.inletsFar(uneven), c.fluesFar(uneven));
         return " This costs " + Format.plain(100 * (1 - c.margin() / uneven.margin()), 1)
-                + " % of the margin that uneven places of the same holes reach, " + Format.plain(uneven.margin(), 2)
-                + (Double.isInfinite(far) ? "." : ", up to " + Format.plain(far, 0) + " mm away.");
+                + " % of the margin: uneven places of the same holes"
+                + (Double.isInfinite(far) ? "" : ", up to " + Format.plain(far, 0) + " mm from these,") + " reach "
+                + Format.plain(uneven.margin(), 2) + ".";
     }
 
     /** In what it is not like the first. */

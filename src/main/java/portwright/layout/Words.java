@@ -21,7 +21,7 @@ final class Words {
         StringBuilder s = new StringBuilder(what(t))
                 .append(": ")
                 .append(number(t, t.measured()))
-                .append(" (")
+                .append("; ")
                 .append(t.rule())
                 .append(": ");
         if (!Double.isNaN(t.stop())) {
@@ -33,7 +33,6 @@ final class Words {
         return s.append("caution ")
                 .append(most ? "over " : "under ")
                 .append(number(t, t.caution()))
-                .append(')')
                 .toString();
     }
 

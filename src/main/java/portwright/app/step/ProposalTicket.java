@@ -22,16 +22,20 @@ import portwright.app.part.FormView;
 import portwright.check.Severity;
 import portwright.layout.Proposal;
 import portwright.model.On;
+import portwright.model.UnitSystem;
+import portwright.units.BothSystems;
 import portwright.units.Format;
 
 /** Proposed places for the ports: a bar while the search runs, then up to three layouts with their reason, one to be taken. */
 final class ProposalTicket extends VBox {
+    private final Document doc;
     private final ProposalDesk desk;
     private final ProgressBar bar = new ProgressBar();
     private boolean searching;
     private String refusal;
 
     ProposalTicket(Document doc) {
+        this.doc = doc;
         desk = new ProposalDesk(doc, Platform::runLater, this::heard);
         bar.setMaxWidth(Double.MAX_VALUE);
         bar.setAccessibleText("search for places");
@@ -83,7 +87,7 @@ final class ProposalTicket extends VBox {
         }
         if (desk.found().best().isEmpty()) {
             rows.add(words("No layout passes every rule that stops."));
-            desk.found().impossible().forEach(i -> rows.add(words(i.words())));
+            desk.found().impossible().forEach(i -> rows.add(both(i.words())));
         }
         int n = 1;
         for (Proposal p : desk.found().best()) {
@@ -96,11 +100,11 @@ final class ProposalTicket extends VBox {
                     5,
                     head,
                     new ProposalPicture(p),
-                    words(p.reason()),
-                    words("Least margin " + Format.plain(p.margin(), 2) + " (0 stops, 1 is free of cautions). "
+                    both(p.reason()),
+                    both("Least margin " + Format.plain(p.margin(), 2) + " (0 stops, 1 is free of cautions). "
                             + p.limits()
                             + (stops == 0 ? "" : " It still has " + stops + (stops == 1 ? " stop." : " stops."))),
-                    words(desk.outlook(n - 1)),
+                    both(desk.outlook(n - 1)),
                     take);
             box.getStyleClass().add("proposal");
             rows.add(box);
@@ -141,6 +145,12 @@ final class ProposalTicket extends VBox {
         HBox row = new HBox(4, name, box);
         row.setAlignment(Pos.CENTER_LEFT);
         return row;
+    }
+
+    /** Figures as the design is written: inch first with millimetres beside them, or millimetres alone. */
+    private Label both(String metric) {
+        return words(
+                doc.design().units() == UnitSystem.METRIC ? metric : BothSystems.inchFirst(BothSystems.words(metric)));
     }
 
     private static Label words(String text) {
