@@ -10,7 +10,6 @@ import portwright.geometry.KilnGeometry;
 import portwright.geometry.Outline;
 import portwright.geometry.Panel;
 import portwright.geometry.Pt;
-import portwright.geometry.Segment;
 import portwright.geometry.Segment3;
 import portwright.geometry.ShelfPlate;
 import portwright.model.On;
@@ -30,19 +29,7 @@ public final class SectionPainter {
     }
 
     private double[] across(Outline o) {
-        double y = kiln.centre().y();
-        double low = Double.POSITIVE_INFINITY;
-        double high = Double.NEGATIVE_INFINITY;
-        for (Segment s : o.edges()) {
-            double a = s.a().y() - y;
-            double b = s.b().y() - y;
-            if (a <= 0 != b <= 0) {
-                double x = s.a().x() + a / (a - b) * (s.b().x() - s.a().x());
-                low = Math.min(low, x);
-                high = Math.max(high, x);
-            }
-        }
-        return new double[] {low, high};
+        return o.across(kiln.centre().y());
     }
 
     /** What the picture needs. */

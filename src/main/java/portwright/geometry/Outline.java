@@ -50,6 +50,22 @@ public record Outline(List<Pt> points) {
         return edges().stream().mapToDouble(Segment::length).sum();
     }
 
+    /** Leftmost and rightmost x of the outline at a height y, mm; infinite where it does not reach that height. */
+    public double[] across(double y) {
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        for (Segment s : edges()) {
+            double a = s.a().y() - y;
+            double b = s.b().y() - y;
+            if (a <= 0 != b <= 0) {
+                double x = s.a().x() + a / (a - b) * (s.b().x() - s.a().x());
+                low = Math.min(low, x);
+                high = Math.max(high, x);
+            }
+        }
+        return new double[] {low, high};
+    }
+
     /** Whether p lies inside. */
     public boolean contains(Pt p) {
         boolean in = false;

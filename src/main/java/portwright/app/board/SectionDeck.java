@@ -12,7 +12,6 @@ import portwright.drawing.Pen;
 import portwright.drawing.TextStyle;
 import portwright.geometry.Hole;
 import portwright.geometry.KilnGeometry;
-import portwright.geometry.Outline;
 import portwright.geometry.Pt;
 import portwright.geometry.ShelfPlate;
 import portwright.model.Burner;
@@ -29,23 +28,6 @@ final class SectionDeck {
         return boardWidth < 640 ? 0 : 230;
     }
 
-    private static double[] inside(KilnGeometry k) {
-        Outline o = k.inner();
-        double y = k.centre().y();
-        double low = Double.POSITIVE_INFINITY;
-        double high = Double.NEGATIVE_INFINITY;
-        for (var s : o.edges()) {
-            double a = s.a().y() - y;
-            double b = s.b().y() - y;
-            if (a <= 0 != b <= 0) {
-                double x = s.a().x() + a / (a - b) * (s.b().x() - s.a().x());
-                low = Math.min(low, x);
-                high = Math.max(high, x);
-            }
-        }
-        return new double[] {low, high};
-    }
-
     static void under(
             GraphicsContext g,
             CanvasPen pen,
@@ -55,7 +37,7 @@ final class SectionDeck {
             SectionWords words,
             double w,
             double h) {
-        double[] in = inside(k);
+        double[] in = k.inner().across(k.centre().y());
         pen.fill(box(in[0], 0, in[1], k.height()), Ink.BRICK, 1);
         if (words.known() && words.neutralMm() != null && words.neutralMm() > 0) {
             pen.fill(box(in[0], 0, in[1], Math.min(words.neutralMm(), k.height())), Ink.COBALT_FILL, 1);
@@ -112,7 +94,7 @@ final class SectionDeck {
             SectionWords words,
             double w,
             double h) {
-        double[] in = inside(k);
+        double[] in = k.inner().across(k.centre().y());
         double top = k.height() + k.thickness(On.LID);
         arrows(pen, k, top);
         burners(pen, k);

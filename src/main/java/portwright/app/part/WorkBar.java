@@ -33,22 +33,14 @@ public final class WorkBar extends StackPane {
         HBox.setHgrow(bar, Priority.ALWAYS);
         Label words = new Label(doing);
         words.setMinWidth(USE_PREF_SIZE);
-        work.getChildren().setAll(words, bar, button("Cancel", cancel));
+        work.getChildren().setAll(words, bar, Plain.button("Cancel", cancel));
         work.setAlignment(Pos.CENTER_LEFT);
-        again = button(againWords, begin);
+        again = Plain.button(againWords, begin);
         work.setVisible(false);
         again.setVisible(false);
         setAlignment(again, Pos.CENTER_LEFT);
         getChildren().setAll(work, again);
         late.setOnFinished(e -> work.setVisible(running));
-    }
-
-    private static Button button(String words, Runnable run) {
-        Button b = new Button(words);
-        b.getStyleClass().setAll("plain-button");
-        b.setMinWidth(USE_PREF_SIZE);
-        b.setOnAction(e -> run.run());
-        return b;
     }
 
     /** Shows whether the work is under way, and whether it was called off. */

@@ -19,6 +19,7 @@ import portwright.app.doc.Document;
 import portwright.app.doc.ProposalDesk;
 import portwright.app.part.FieldRing;
 import portwright.app.part.FormView;
+import portwright.app.part.Plain;
 import portwright.check.Severity;
 import portwright.layout.Proposal;
 import portwright.model.On;
@@ -63,13 +64,13 @@ final class ProposalTicket extends VBox {
         refusal = desk.refusal();
         if (desk.running()) {
             rows.add(bar);
-            rows.add(button("Cancel", desk::cancel));
+            rows.add(Plain.button("Cancel", desk::cancel));
         } else {
             rows.add(part(refusal != null));
-            Button start = button("Propose places", desk::start);
+            Button start = Plain.button("Propose places", desk::start);
             start.setDisable(refusal != null);
             rows.add(start);
-            rows.add(words(
+            rows.add(Plain.words(
                     refusal != null
                             ? refusal
                             : "Number and sizes stay; the places that leave the most room are searched."));
@@ -80,13 +81,13 @@ final class ProposalTicket extends VBox {
 
     private void found(List<Node> rows) {
         if (desk.fault() != null) {
-            rows.add(words(desk.fault()));
+            rows.add(Plain.words(desk.fault()));
         }
         if (desk.found() == null) {
             return;
         }
         if (desk.found().best().isEmpty()) {
-            rows.add(words("No layout passes every rule that stops."));
+            rows.add(Plain.words("No layout passes every rule that stops."));
             desk.found().impossible().forEach(i -> rows.add(both(i.words())));
         }
         int n = 1;
@@ -95,7 +96,7 @@ final class ProposalTicket extends VBox {
             head.setWrapText(true);
             head.getStyleClass().add("slip-head");
             long stops = p.check().count(Severity.STOP);
-            Button take = button("Take proposal " + n, () -> desk.take(p));
+            Button take = Plain.button("Take proposal " + n, () -> desk.take(p));
             VBox box = new VBox(
                     5,
                     head,
@@ -111,7 +112,8 @@ final class ProposalTicket extends VBox {
             n++;
         }
         if (n > 1) {
-            rows.add(words("A proposal rests on the measures typed here. Offer up the real parts before drilling."));
+            rows.add(Plain.words(
+                    "A proposal rests on the measures typed here. Offer up the real parts before drilling."));
         }
     }
 
@@ -149,22 +151,7 @@ final class ProposalTicket extends VBox {
 
     /** Figures as the design is written: inch first with millimetres beside them, or millimetres alone. */
     private Label both(String metric) {
-        return words(
+        return Plain.words(
                 doc.design().units() == UnitSystem.METRIC ? metric : BothSystems.inchFirst(BothSystems.words(metric)));
-    }
-
-    private static Label words(String text) {
-        Label l = new Label(text);
-        l.setWrapText(true);
-        l.setMinHeight(USE_PREF_SIZE);
-        l.getStyleClass().addAll("muted", "slip-text");
-        return l;
-    }
-
-    private static Button button(String words, Runnable run) {
-        Button b = new Button(words);
-        b.getStyleClass().setAll("plain-button");
-        b.setOnAction(e -> run.run());
-        return b;
     }
 }

@@ -19,6 +19,7 @@ import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import portwright.app.doc.RecordDesk;
 import portwright.app.part.FormView;
+import portwright.app.part.Plain;
 import portwright.app.part.SlipView;
 import portwright.calc.firing.log.FiringLog;
 import portwright.calc.firing.log.LogFinding;
@@ -47,9 +48,9 @@ final class RecordTicket extends VBox {
     /** Shows the desk as it stands. */
     void build() {
         List<Node> rows = new ArrayList<>();
-        rows.add(new FlowPane(8, 8, button("Load a firing log…", this::choose)));
+        rows.add(new FlowPane(8, 8, Plain.button("Load a firing log…", this::choose)));
         if (desk.entries().isEmpty()) {
-            rows.add(words(
+            rows.add(Plain.words(
                     "CSV with time and temperature, as the controller saves it. Or drag the file onto the window."));
         }
         if (desk.running()) {
@@ -57,10 +58,10 @@ final class RecordTicket extends VBox {
             bar.setMaxWidth(Double.MAX_VALUE);
             bar.setAccessibleText("the log is being read");
             rows.add(bar);
-            rows.add(button("Cancel", desk::cancel));
+            rows.add(Plain.button("Cancel", desk::cancel));
         } else if (desk.stopped() && !desk.entries().isEmpty()) {
-            rows.add(words("Reading and fitting were stopped."));
-            rows.add(button("Read again", desk::again));
+            rows.add(Plain.words("Reading and fitting were stopped."));
+            rows.add(Plain.button("Read again", desk::again));
         }
         desk.faults().forEach(f -> rows.add(SlipView.caution("Not used", f)));
         for (int i = 0; i < desk.entries().size(); i++) {
@@ -98,7 +99,7 @@ final class RecordTicket extends VBox {
             desk.choose(i);
         });
         HBox.setHgrow(name, Priority.ALWAYS);
-        Button away = button("Put away", () -> desk.remove(i));
+        Button away = Plain.button("Put away", () -> desk.remove(i));
         away.setMinWidth(USE_PREF_SIZE);
         HBox row = new HBox(6, name, away);
         row.setAlignment(Pos.CENTER_LEFT);
@@ -137,7 +138,7 @@ final class RecordTicket extends VBox {
                 LEDGER,
                 count == 1 ? "Ledger of this record" : "Ledger of " + count + " records",
                 () -> rows.add(lines(RecordText.ledger(desk.record().ledger()))));
-        rows.add(words(RecordText.LAST_WORD));
+        rows.add(Plain.words(RecordText.LAST_WORD));
     }
 
     /** A part that opens and shuts. */
@@ -183,9 +184,9 @@ final class RecordTicket extends VBox {
         rows.add(head("What it teaches of this kiln"));
         rows.add(lines(RecordText.fit(desk.fit())));
         if (desk.taken()) {
-            rows.add(words("In the design. Undo takes it back."));
+            rows.add(Plain.words("In the design. Undo takes it back."));
         } else if (desk.fits()) {
-            rows.add(new FlowPane(8, 8, button("Take into the design", () -> {
+            rows.add(new FlowPane(8, 8, Plain.button("Take into the design", () -> {
                 List<Problem> problems = desk.takeFit();
                 wrong = problems.isEmpty() ? null : problems.get(0).message();
                 build();
@@ -198,12 +199,12 @@ final class RecordTicket extends VBox {
 
     private void faults(List<Node> rows, FiringLog log) {
         int most = allFaults ? MOST_FAULTS : FEW_FAULTS;
-        log.faults().stream().limit(most).forEach(f -> rows.add(words(RecordText.fault(f))));
+        log.faults().stream().limit(most).forEach(f -> rows.add(Plain.words(RecordText.fault(f))));
         int rest = log.faults().size() - most;
         if (rest > 0 && allFaults) {
-            rows.add(words(Format.plain(rest, 0) + " more; the command record lists all."));
+            rows.add(Plain.words(Format.plain(rest, 0) + " more; the command record lists all."));
         } else if (rest > 0) {
-            rows.add(button(
+            rows.add(Plain.button(
                     "Show "
                             + (log.faults().size() > MOST_FAULTS
                                     ? MOST_FAULTS
@@ -239,20 +240,5 @@ final class RecordTicket extends VBox {
             box.getChildren().add(row);
         }
         return box;
-    }
-
-    private static Label words(String text) {
-        Label l = new Label(text);
-        l.setWrapText(true);
-        l.setMinHeight(USE_PREF_SIZE);
-        l.getStyleClass().addAll("muted", "slip-text");
-        return l;
-    }
-
-    private static Button button(String words, Runnable run) {
-        Button b = new Button(words);
-        b.getStyleClass().setAll("plain-button");
-        b.setOnAction(e -> run.run());
-        return b;
     }
 }
