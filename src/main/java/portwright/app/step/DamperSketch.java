@@ -208,7 +208,7 @@ final class DamperSketch {
             Say.at(
                     g,
                     p,
-                    GasBoard.travelWords(s),
+                    GasBoard.travelWords(s, gas.levels()),
                     x + w * 0.66,
                     at,
                     13.5,

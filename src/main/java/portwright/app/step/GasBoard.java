@@ -1,5 +1,6 @@
 package portwright.app.step;
 
+import java.util.List;
 import javafx.scene.canvas.GraphicsContext;
 import portwright.app.doc.Document;
 import portwright.app.doc.Extras;
@@ -10,6 +11,7 @@ import portwright.calc.draft.DamperCurve;
 import portwright.drawing.Ink;
 import portwright.review.LevelSetting;
 import portwright.review.PlateSetting;
+import portwright.units.Format;
 
 /** Gas step: lambda over the damper with band and levels, the plate to scale, one flue with its rule, the travel table. */
 final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
@@ -97,7 +99,19 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
         return hi;
     }
 
-    static String travelWords(LevelSetting s) {
-        return s.reachable() ? PlateSetting.whole((s.travelLowMm() + s.travelHighMm()) / 2) : "out of reach";
+    /** Travel of a level in whole millimetres; with a decimal where another level of the table would show the same figure. */
+    static String travelWords(LevelSetting s, List<LevelSetting> all) {
+        if (!s.reachable()) {
+            return "out of reach";
+        }
+        String whole = PlateSetting.whole(midMm(s));
+        boolean twice = all.stream()
+                .anyMatch(o ->
+                        o != s && o.reachable() && PlateSetting.whole(midMm(o)).equals(whole));
+        return twice ? Format.plain(midMm(s), 1) : whole;
+    }
+
+    private static double midMm(LevelSetting s) {
+        return (s.travelLowMm() + s.travelHighMm()) / 2;
     }
 }
