@@ -49,10 +49,12 @@ final class LedgerLines {
                                 l.gasUsed().open(),
                                 l.gasUsed().leastKg(),
                                 l.gasUsed().mostKg()) + ", " + left(l));
-        List<String> shares = new ArrayList<>();
-        l.powerShares().forEach(s -> shares.add(Double.isNaN(s) ? "-" : n(s * 100, 0) + " %"));
-        add(b, "power", String.join(", ", shares) + " of what is asked, for the design's load and brick");
-        add(b, "elements", trend(l.trend()));
+        if (l.elements()) {
+            List<String> shares = new ArrayList<>();
+            l.powerShares().forEach(s -> shares.add(Double.isNaN(s) ? "-" : n(s * 100, 0) + " %"));
+            add(b, "power", String.join(", ", shares) + " of what is asked, for the design's load and brick");
+            add(b, "elements", trend(l.trend()));
+        }
         if (!Double.isNaN(l.thermocoupleK())) {
             add(b, "thermocouple", RecordText.offset(l.thermocoupleK()));
         }

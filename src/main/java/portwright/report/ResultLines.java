@@ -37,13 +37,15 @@ final class ResultLines {
                         : "the record ends in step "
                                 + (x.steps().get(x.steps().size() - 1).index() + 1)
                                 + ", before its goal; top reading " + n(x.topK() - ZERO_C, 0) + " °C");
-        add(
-                b,
-                "power",
-                Double.isNaN(x.powerShare())
-                        ? "the record does not tell: no 5 minutes at full or fixed element power"
-                        : n(x.powerShare() * 100, 0) + " % of the element power that the steps ask, from "
-                                + n(x.telling(), 0) + " minutes");
+        if (x.elements()) {
+            add(
+                    b,
+                    "power",
+                    Double.isNaN(x.powerShare())
+                            ? "the record does not tell: no 5 minutes at full or fixed element power"
+                            : n(x.powerShare() * 100, 0) + " % of the element power that the steps ask, from "
+                                    + n(x.telling(), 0) + " minutes");
+        }
         for (ConeOffset o : x.offsets()) {
             add(
                     b,
@@ -67,16 +69,18 @@ final class ResultLines {
                             + " min with gas at a pressure away from the design's, or without readings");
         }
         add(b, "gas used", gas(x));
-        add(
-                b,
-                "loss shown",
-                Double.isNaN(x.smallestLoss())
-                        ? "the record cannot tell of a lost element: too little time at full or fixed power, warm, with readings often enough."
-                                + TO_BE_TOLD
-                        : x.smallestLoss() >= 1
-                                ? "the record cannot tell of a lost element." + TO_BE_TOLD
-                                : "a lasting loss of less than " + n(x.smallestLoss() * 100, 0)
-                                        + " % of the element power cannot be told from what a sound kiln may show");
+        if (x.elements()) {
+            add(
+                    b,
+                    "loss shown",
+                    Double.isNaN(x.smallestLoss())
+                            ? "the record cannot tell of a lost element: too little time at full or fixed power, warm, with readings often enough."
+                                    + TO_BE_TOLD
+                            : x.smallestLoss() >= 1
+                                    ? "the record cannot tell of a lost element." + TO_BE_TOLD
+                                    : "a lasting loss of less than " + n(x.smallestLoss() * 100, 0)
+                                            + " % of the element power cannot be told from what a sound kiln may show");
+        }
         if (!x.damperLogged() && x.gas().mostKg() > 0) {
             add(
                     b,

@@ -5,12 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import portwright.calc.firing.FiringRun;
+import portwright.calc.firing.log.FiringLog;
+import portwright.calc.firing.log.LogParser;
 import portwright.file.DesignText;
 import portwright.file.Starters;
 import portwright.report.ForecastJson;
 import portwright.report.ForecastText;
+import portwright.report.RecordText;
 
 /** An empty list of elements means that nothing heats by electricity, whatever power is stated. */
 class NoElementsTest {
@@ -59,6 +63,23 @@ class NoElementsTest {
                 .doesNotContain("by electricity alone");
         JsonNode j = new ObjectMapper().readTree(ForecastJson.write(r));
         assertThat(j.get("stallElectricC").isNull()).isTrue();
+    }
+
+    /** A record of such a kiln speaks of no element, relay or known power, and asks for none to be renewed. */
+    @Test
+    void itsRecordSpeaksOfNoElements() {
+        Review r = review(
+                starter().set("kiln.elements", "[]").set("firing.steps", GAS).remove("kiln.power"));
+        StringBuilder log = new StringBuilder("elapsed min,temp °C\n");
+        for (int m = 0; m <= 600; m += 5) {
+            log.append(m).append(',').append(Math.round(15 + 1.5 * m)).append('\n');
+        }
+        FiringLog read = LogParser.parse(log.toString());
+        RecordReview record = RecordReview.of(r, List.of(read)).value();
+        String text = RecordText.write(record, List.of("log.csv"), RecordReview.fit(r, read));
+        assertThat(text.substring(0, text.indexOf(RecordText.LAST_WORD)))
+                .doesNotContain("the elements", "relay", "lost element", "full power")
+                .contains("kept: the kiln has no elements");
     }
 
     @Test

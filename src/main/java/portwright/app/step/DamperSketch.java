@@ -224,7 +224,7 @@ final class DamperSketch {
             Say.at(
                     g,
                     p,
-                    GasBoard.travelWords(s, units),
+                    GasBoard.travelWords(s, gas.levels(), units),
                     x + w * 0.66,
                     at,
                     13.5,

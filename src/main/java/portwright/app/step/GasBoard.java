@@ -1,5 +1,6 @@
 package portwright.app.step;
 
+import java.util.List;
 import javafx.scene.canvas.GraphicsContext;
 import portwright.app.doc.Document;
 import portwright.app.doc.Extras;
@@ -11,6 +12,8 @@ import portwright.calc.draft.DamperCurve;
 import portwright.drawing.Ink;
 import portwright.model.UnitSystem;
 import portwright.review.LevelSetting;
+import portwright.units.Display;
+import portwright.units.Format;
 
 /** Gas step: lambda over the damper with band and levels, the plate to scale, one flue with its rule, the travel table. */
 final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
@@ -98,7 +101,24 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
         return hi;
     }
 
-    static String travelWords(LevelSetting s, UnitSystem units) {
-        return s.reachable() ? Lengths.travel((s.travelLowMm() + s.travelHighMm()) / 2, units) : "out of reach";
+    /** Travel of a level as a hand can set it; finer where another level of the table would show the same figure. */
+    static String travelWords(LevelSetting s, List<LevelSetting> all, UnitSystem units) {
+        if (!s.reachable()) {
+            return "out of reach";
+        }
+        double mm = midMm(s);
+        String coarse = Lengths.travel(mm, units);
+        boolean twice = all.stream()
+                .anyMatch(o -> o != s
+                        && o.reachable()
+                        && Lengths.travel(midMm(o), units).equals(coarse));
+        if (!twice) {
+            return coarse;
+        }
+        return units == UnitSystem.INCH ? Display.decimalInch(mm, 2) : Format.plain(mm, 1);
+    }
+
+    private static double midMm(LevelSetting s) {
+        return (s.travelLowMm() + s.travelHighMm()) / 2;
     }
 }

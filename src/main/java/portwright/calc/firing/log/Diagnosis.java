@@ -6,6 +6,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import portwright.calc.firing.Step;
+import portwright.calc.firing.log.LogFinding.Kind;
 
 /**
  * Faults that a record shows. A change within one record that a sound kiln of the same inputs would not show is a fault ({@link Evidence});
@@ -37,8 +38,7 @@ final class Diagnosis {
     private static final double AT_GAS_ON_S = 1200;
     private static final double FALL_K_PER_S = -3 / 3600.0;
 
-    private static final Set<LogFinding.Kind> POWER = EnumSet.of(
-            LogFinding.Kind.ELEMENT, LogFinding.Kind.ELEMENT_OR_AIR, LogFinding.Kind.WEAK, LogFinding.Kind.STUCK);
+    private static final Set<Kind> POWER = EnumSet.of(Kind.ELEMENT, Kind.ELEMENT_OR_AIR, Kind.WEAK, Kind.STUCK);
 
     private final Followed f;
     private final List<LogFinding> out = new ArrayList<>();
@@ -60,7 +60,7 @@ final class Diagnosis {
     static Diagnosis of(Followed f) {
         Diagnosis d = new Diagnosis(f);
         List<LogFinding> found = d.run();
-        if (found.stream().anyMatch(x -> x.kind() == LogFinding.Kind.THERMOCOUPLE) && found.size() > 1) {
+        if (found.stream().anyMatch(x -> x.kind() == Kind.THERMOCOUPLE) && found.size() > 1) {
             List<LogFinding> plain = new Diagnosis(new Followed(f.c, false)).run();
             found.removeIf(x -> plain.stream().noneMatch(y -> y.kind() == x.kind()));
             found.replaceAll(x -> POWER.contains(x.kind()) ? x.doubted() : x);
@@ -84,6 +84,16 @@ final class Diagnosis {
     }
 
     private List<LogFinding> run() {
+        if (f.c.kiln().elements().fullW() > 0) {
+            power();
+        } else {
+            lean();
+        }
+        return ofTheProbe();
+    }
+
+    /** What elements, relays and air do to the power. */
+    private void power() {
         GonePower power = new GonePower(f);
         int gone = power.from();
         boolean toEnd = gone >= 0 && power.lastsToEnd(gone);
@@ -96,26 +106,25 @@ final class Diagnosis {
         // Somebody switches off a kiln that has long been short of power: that is no second fault.
         boolean givenUp = toEnd
                 && out.stream()
-                        .anyMatch(x ->
-                                x.kind() == LogFinding.Kind.ELEMENT && x.timeS() < f.grid.timeS()[gone] - GIVEN_UP_S);
+                        .anyMatch(x -> x.kind() == Kind.ELEMENT && x.timeS() < f.grid.timeS()[gone] - GIVEN_UP_S);
         if (gone >= 0 && !givenUp) {
-            out.removeIf(x -> x.kind() == LogFinding.Kind.ELEMENT
-                    || x.kind() == LogFinding.Kind.ELEMENT_OR_AIR
-                    || x.kind() == LogFinding.Kind.WEAK
-                    || x.kind() == LogFinding.Kind.TOO_MUCH_AIR && !lean
-                    || (x.kind() == LogFinding.Kind.TOO_MUCH_AIR || x.kind() == LogFinding.Kind.STUCK)
+            out.removeIf(x -> x.kind() == Kind.ELEMENT
+                    || x.kind() == Kind.ELEMENT_OR_AIR
+                    || x.kind() == Kind.WEAK
+                    || x.kind() == Kind.TOO_MUCH_AIR && !lean
+                    || (x.kind() == Kind.TOO_MUCH_AIR || x.kind() == Kind.STUCK)
                             && x.timeS() > f.grid.timeS()[Math.max(0, gone - EDGE)]);
-            add(
-                    LogFinding.Kind.RELAY,
-                    gone,
-                    f.leastAsked[gone] - f.logged.get(gone).neededW());
+            add(Kind.RELAY, gone, f.leastAsked[gone] - f.logged.get(gone).neededW());
         }
+    }
+
+    /** What says nothing of power joins the rest. */
+    private List<LogFinding> ofTheProbe() {
         for (DeadSpell x : f.c.log().dead()) {
-            out.add(new LogFinding(
-                    LogFinding.Kind.DEAD_PROBE, x.fromS(), x.kelvin(), Double.NaN, Double.NaN, false, true));
+            out.add(new LogFinding(Kind.DEAD_PROBE, x.fromS(), x.kelvin(), Double.NaN, Double.NaN, false, true));
         }
         for (DeadSpell x : f.frozen) {
-            out.add(new LogFinding(LogFinding.Kind.FROZEN, x.fromS(), x.kelvin(), Double.NaN, Double.NaN, false, true));
+            out.add(new LogFinding(Kind.FROZEN, x.fromS(), x.kelvin(), Double.NaN, Double.NaN, false, true));
         }
         ConeCheck.wrong(f.offsets).ifPresent(out::add);
         out.sort(Comparator.comparing(LogFinding::kind));
@@ -128,7 +137,7 @@ final class Diagnosis {
         boolean probe = from < 0 && f.offsets.isEmpty();
         from = probe ? power.from(f.tracker.byRows) : from;
         if (from >= 0) {
-            add(LogFinding.Kind.STUCK, from, Double.NaN, probe);
+            add(Kind.STUCK, from, Double.NaN, probe);
             // What stays on hides what is lost.
             end = Math.min(end, Math.max(0, from - 1 - EDGE));
         }
@@ -161,19 +170,19 @@ final class Diagnosis {
             boolean told = open != null && open.sigmas() > SURE;
             if (told) {
                 double lost = f.asked[open.at()] - f.planned.get(open.at()).neededW();
-                add(LogFinding.Kind.ELEMENT_OR_AIR, open.at(), Math.max(0, lost), f.offsets.isEmpty());
+                add(Kind.ELEMENT_OR_AIR, open.at(), Math.max(0, lost), f.offsets.isEmpty());
             }
             return told;
         }
-        LogFinding.Kind kind;
+        Kind kind;
         if (!gasSoon(loss.at())) {
-            kind = LogFinding.Kind.ELEMENT;
+            kind = Kind.ELEMENT;
         } else if (f.damperLogged) {
-            kind = air ? LogFinding.Kind.TOO_MUCH_AIR : LogFinding.Kind.ELEMENT;
+            kind = air ? Kind.TOO_MUCH_AIR : Kind.ELEMENT;
         } else {
-            kind = LogFinding.Kind.ELEMENT_OR_AIR;
+            kind = Kind.ELEMENT_OR_AIR;
         }
-        if (kind != LogFinding.Kind.TOO_MUCH_AIR || !lean) {
+        if (kind != Kind.TOO_MUCH_AIR || !lean) {
             add(kind, loss.at(), loss.share() * f.asked[loss.at()], probe);
         }
         return true;
@@ -189,7 +198,7 @@ final class Diagnosis {
             if (run == SINKS_FOR) {
                 int from = i - run + 1;
                 add(
-                        gasSoon(from) && !f.damperLogged ? LogFinding.Kind.ELEMENT_OR_AIR : LogFinding.Kind.ELEMENT,
+                        gasSoon(from) && !f.damperLogged ? Kind.ELEMENT_OR_AIR : Kind.ELEMENT,
                         from,
                         lost,
                         f.offsets.isEmpty());
@@ -243,7 +252,7 @@ final class Diagnosis {
             run = !f.blind[i] && f.gasOn(i) && plan > 0 && is > plan + LEAN ? run + 1 : 0;
             if (run == LEAN_FOR) {
                 add(
-                        LogFinding.Kind.TOO_MUCH_AIR,
+                        Kind.TOO_MUCH_AIR,
                         i - LEAN_FOR + 1,
                         f.logged.get(i).neededW() - f.planned.get(i).neededW());
                 return true;
@@ -260,26 +269,21 @@ final class Diagnosis {
             return;
         }
         if (m < CIRCUIT) {
-            out.add(new LogFinding(
-                    LogFinding.Kind.WEAK, 0, Double.NaN, m * full, Double.NaN, false, f.offsets.isEmpty()));
+            out.add(new LogFinding(Kind.WEAK, 0, Double.NaN, m * full, Double.NaN, false, f.offsets.isEmpty()));
             return;
         }
         int i = 0;
         while (Double.isNaN(f.asked[i]) || f.missing(i, true) < WEAK) {
             i++;
         }
-        add(
-                f.damperLogged || !f.gasOn(i) ? LogFinding.Kind.ELEMENT : LogFinding.Kind.ELEMENT_OR_AIR,
-                i,
-                m * full,
-                f.offsets.isEmpty());
+        add(f.damperLogged || !f.gasOn(i) ? Kind.ELEMENT : Kind.ELEMENT_OR_AIR, i, m * full, f.offsets.isEmpty());
     }
 
-    private void add(LogFinding.Kind kind, int i, double lostW) {
+    private void add(Kind kind, int i, double lostW) {
         add(kind, i, lostW, false);
     }
 
-    private void add(LogFinding.Kind kind, int i, double lostW, boolean orProbe) {
+    private void add(Kind kind, int i, double lostW, boolean orProbe) {
         boolean falls = false;
         for (int k = i; k < Math.min(f.intervals(), i + WINDOW); k++) {
             int s = f.tracker.step[k];

@@ -67,6 +67,12 @@ public record Fit(
         if (c.log().scaleDoubted()) {
             return none("the temperature scale of the log is in doubt", 0, 0);
         }
+        if (!(c.kiln().elements().fullW() > 0)) {
+            return none(
+                    "the kiln has no elements, and the heat of gas is not known well enough: more leak, more loss and less gas look the same",
+                    0,
+                    0);
+        }
         Followed base = new Followed(c);
         List<Integer> plain =
                 told(base, i -> !base.gasOn(i) && !base.setting(i, true).portsOpen());

@@ -18,6 +18,7 @@ import portwright.calc.combustion.AtmosphereLevel;
  *     nothing where more was burnt than they held, so that one was changed or filled without a note; NaN without a cylinder
  * @param refilled the last record with a note of a refill; −1 for none
  * @param powerShares element power found against asked, one a record that counts; NaN where one does not tell
+ * @param elements whether the kiln has any
  * @param trend of the elements' resistance; null where no two records can be compared
  * @param thermocoupleK sure offset at the hottest cone of the last record with cones; NaN without
  * @param due what comes next
@@ -33,6 +34,7 @@ public record Ledger(
         GasUse gasLeft,
         int refilled,
         List<Double> powerShares,
+        boolean elements,
         PowerTrend trend,
         double thermocoupleK,
         List<Due> due) {
@@ -111,7 +113,8 @@ public record Ledger(
         PowerTrend trend =
                 PowerTrend.of(records.stream().map(RecordResult::trace).toList(), counted);
         List<Due> due = new ArrayList<>();
-        if (reduction > 0) {
+        boolean elements = records.stream().anyMatch(RecordResult::elements);
+        if (reduction > 0 && elements) {
             due.add(Due.OXIDISING_FIRING);
         }
         RecordResult last = counted.isEmpty() ? null : records.get(counted.get(counted.size() - 1));
@@ -125,7 +128,8 @@ public record Ledger(
             due.add(Due.THERMOCOUPLE);
         }
         return new Ledger(
-                order, notRead, stopped, reduction, byPlan, oxidised, used, left, refilled, shares, trend, offset, due);
+                order, notRead, stopped, reduction, byPlan, oxidised, used, left, refilled, shares, elements, trend,
+                offset, due);
     }
 
     /** What is likely to be left, kg; NaN without a cylinder; negative: more was burnt than was there, so one was changed without a note. */

@@ -29,6 +29,7 @@ import portwright.calc.firing.Step;
  * @param smallestLoss smallest lasting loss of element power that this record would show, as a share; NaN where it tells of none
  * @param smallestAir smallest opening of a damper that is not logged that it would show, as a share of the way from the plan to all open;
  *     NaN where the damper is logged or the record tells of none
+ * @param elements whether the kiln has elements of which anything can be told
  * @param scaleDoubted whether the temperature scale of the log is in doubt: then nothing else is read from it
  */
 public record RecordResult(
@@ -50,6 +51,7 @@ public record RecordResult(
         List<Gap> gaps,
         double smallestLoss,
         double smallestAir,
+        boolean elements,
         boolean scaleDoubted) {
     private static final double GAS_SCALE_KNOWN = 0.08;
     private static final double STAND_K_PER_S = 5 / 3600.0;
@@ -106,6 +108,7 @@ public record RecordResult(
                 f.gaps,
                 found.smallest(),
                 found.smallestAir(),
+                c.kiln().elements().fullW() > 0,
                 false);
     }
 
@@ -130,6 +133,7 @@ public record RecordResult(
                 f.gaps,
                 Double.NaN,
                 Double.NaN,
+                f.c.kiln().elements().fullW() > 0,
                 true);
     }
 

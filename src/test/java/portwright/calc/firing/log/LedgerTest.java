@@ -43,6 +43,7 @@ class LedgerTest {
                 List.of(),
                 0.15,
                 Double.NaN,
+                true,
                 false);
     }
 
