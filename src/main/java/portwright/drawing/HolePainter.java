@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import portwright.geometry.Pt;
 import portwright.model.On;
-import portwright.units.Format;
 
 /** Saw circle, centre cross, awl dot, metal hole, keep-out ring and the ticket of a hole. */
 final class HolePainter {
@@ -104,7 +103,7 @@ final class HolePainter {
         }
         double d = (n.hole().drilledRadius() + look.keepOutMm()) * Math.sqrt(0.5);
         double h = pen.textSize(TextStyle.LABEL);
-        String words = "keep-out " + Format.plain(look.keepOutMm(), 1) + " mm";
+        String words = "keep-out " + look.distance(look.keepOutMm());
         labels.place(
                 words,
                 List.of(

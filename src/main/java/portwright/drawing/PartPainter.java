@@ -238,7 +238,7 @@ public final class PartPainter {
                             view(m.a()),
                             view(m.b()),
                             f.severity() == Severity.STOP ? Ink.OXBLOOD : Ink.RUTILE,
-                            Format.plain(f.measured().value(), 1) + " mm"));
+                            look.distance(f.measured().value())));
                 }
             }
         }

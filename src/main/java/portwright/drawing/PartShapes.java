@@ -14,7 +14,6 @@ import portwright.geometry.ShelfPlate;
 import portwright.geometry.TailHole;
 import portwright.model.FittingKind;
 import portwright.model.On;
-import portwright.units.Format;
 
 /** Everything of a face but its new holes: brick, joints, grooves, fittings, shelves, axes. */
 final class PartShapes {
@@ -106,7 +105,7 @@ final class PartShapes {
             }
             outlines.forEach(o -> pen.polyline(o, true, face.hot() ? LineStyle.GROOVE : LineStyle.HIDDEN));
             String words = face.hot()
-                    ? "groove " + g.name() + ", " + Format.plain(g.depth(), 1) + " mm deep"
+                    ? "groove " + g.name() + ", " + look.distance(g.depth()) + " deep"
                     : "groove " + g.name() + " on the other face";
             if (!unrolled()) {
                 names.along(words, outlines.get(0), true);

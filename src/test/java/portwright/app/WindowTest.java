@@ -211,12 +211,14 @@ class WindowTest {
                     .filter(b -> b != null && b.model().path().equals("ports[0].diameter"))
                     .findFirst()
                     .orElseThrow();
-            for (String typed : new String[] {"1 3/8 in", "35 mm"}) {
+            for (String typed : new String[] {"1 3/8 in", "1 1/4", "35 mm"}) {
                 ((TextField) hole.control(false)).setText(typed);
                 hole.take();
-                assertThat(doc.text().get("ports[0].diameter")).contains(typed);
+                String full = typed.endsWith("m") || typed.endsWith("in") ? typed : typed + " in";
+                assertThat(doc.text().get("ports[0].diameter")).contains(full);
+                assertThat(((TextField) hole.control(false)).getText()).isEqualTo(full);
             }
-            for (String wrong : new String[] {"35", "35 kg", "1 3/8 inn"}) {
+            for (String wrong : new String[] {"35 kg", "1 3/8 inn"}) {
                 ((TextField) hole.control(false)).setText(wrong);
                 hole.take();
                 assertThat(doc.text().get("ports[0].diameter")).contains("35 mm");

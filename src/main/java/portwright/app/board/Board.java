@@ -150,7 +150,11 @@ public final class Board extends Region {
     Plot plot() {
         if (plot == null) {
             List<Finding> findings = doc.result().findings();
-            plot = new Plot(doc.shapes().geometry(), picture, findings, new PartLook(false, false, KEEP_OUT_MM));
+            plot = new Plot(
+                    doc.shapes().geometry(),
+                    picture,
+                    findings,
+                    new PartLook(false, false, KEEP_OUT_MM, units() == UnitSystem.INCH));
         }
         return plot;
     }

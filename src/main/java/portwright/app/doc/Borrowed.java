@@ -1,7 +1,9 @@
 package portwright.app.doc;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -40,10 +42,10 @@ public final class Borrowed {
 
     private String starter;
     private DesignText from;
-    /** The design to which {@link #all} belongs; null when it has to be counted anew. */
+    /** The design to which {@link #steps} belongs; null when it has to be counted anew. */
     private DesignText counted;
 
-    private List<String> all = List.of();
+    private final Map<Step, List<String>> steps = new EnumMap<>(Step.class);
 
     /**
      * @param text the design as it stands
@@ -136,24 +138,23 @@ public final class Borrowed {
 
     /** How many values of a step are still the starter's; {@code asBefore}: as counted last, for while the hand moves what no starter decides. */
     int count(Step step, boolean asBefore) {
-        if (asBefore) {
-            counted = text.get();
-        }
-        return of(step).size();
+        return asBefore ? steps.getOrDefault(step, List.of()).size() : of(step).size();
     }
 
     /** Fields of a step whose values are still the starter's; Paper counts all. */
     public List<String> of(Step step) {
         if (text.get() != counted) {
             counted = text.get();
-            all = new ArrayList<>();
+            List<String> all = new ArrayList<>();
             if (from != null) {
                 ROOTS.stream().filter(counted::has).forEach(root -> collect(root, all));
             }
+            steps.clear();
+            all.forEach(p -> steps.computeIfAbsent(Step.ofField(p, ""), s -> new ArrayList<>())
+                    .add(p));
+            steps.put(Step.PAPER, all);
         }
-        return all.stream()
-                .filter(p -> step == Step.PAPER || Step.ofField(p, "") == step)
-                .toList();
+        return steps.getOrDefault(step, List.of());
     }
 
     private void collect(String path, List<String> out) {

@@ -52,7 +52,7 @@ public final class Parts {
         return at;
     }
 
-    /** What a part is called in the next text: it stays the same part when it takes another name; null stays null. */
+    /** What a part is called in the next text: it stays the same part when it takes another name; null when it is gone. */
     public static String followed(DesignText was, DesignText is, String name) {
         String path = name == null ? null : path(was, name);
         if (path == null) {
@@ -61,7 +61,8 @@ public final class Parts {
         String list = listOf(path);
         List<String> names = names(is, list);
         int at = renamed(names(was, list), names);
-        return at >= 0 && path.equals(list + "[" + at + "]") ? names.get(at) : name;
+        String next = at >= 0 && path.equals(list + "[" + at + "]") ? names.get(at) : name;
+        return path(is, next) == null ? null : next;
     }
 
     public static boolean isPort(DesignText text, String name) {

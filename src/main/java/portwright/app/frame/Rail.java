@@ -171,7 +171,11 @@ final class Rail extends Pane {
     }
 
     void select(Step step) {
-        tiles.get(step.ordinal()).setSelected(true);
+        Tile chosen = tiles.get(step.ordinal());
+        chosen.setSelected(true);
+        if (tiles.stream().anyMatch(Tile::isFocused)) {
+            chosen.requestFocus();
+        }
         requestLayout();
     }
 

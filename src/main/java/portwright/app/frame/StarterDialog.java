@@ -32,7 +32,7 @@ import portwright.geometry.KilnGeometry;
 /** The starter designs with their pictures. */
 public final class StarterDialog {
     private static final double CARD_WIDTH = 212;
-    private static final double CARD_HEIGHT = 250;
+    private static final double CARD_HEIGHT = 243;
     /** Two rows of cards whole, px; fits a screen of 720. */
     private static final double HEIGHT_PX = 680;
 
@@ -105,7 +105,7 @@ public final class StarterDialog {
         HBox end = new HBox(cancel);
         end.setAlignment(Pos.CENTER_RIGHT);
         VBox.setVgrow(scroll, Priority.ALWAYS);
-        VBox box = new VBox(14, head, name, scroll, end);
+        VBox box = new VBox(10, head, name, scroll, end);
         box.getStyleClass().add("card-window");
         Scene scene = new Scene(box, 960, HEIGHT_PX);
         scene.getStylesheets().setAll(owner.getScene().getStylesheets());

@@ -24,7 +24,10 @@ import portwright.units.BothSystems;
 
 /** Firing step: the forecast with pegs to drag, a record over it, electricity and gas stacked, the damper strip. */
 final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
-    private static final double LOW_PX = 460;
+    /** What heat, strip and last words take below the forecast; the least height of the forecast beside them, px. */
+    private static final double HEAT_PX = 270;
+
+    private static final double LEAST_PX = 190;
     private static final double CATCH_PX = 14;
     /** Where the words beside the title begin. */
     private static final double BESIDE = 270;
@@ -34,6 +37,9 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
     private Chart chart;
     private int held = -1;
     private double heldC;
+    /** Where the words beside the title ended last: the chart keeps its place while new ones are made. */
+    private double besideY = 70;
+
     private double mostC = ForecastPlot.MOST_C;
 
     FiringBoard(Document doc, RecordDesk records) {
@@ -137,11 +143,11 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
             hours = Math.max(hours, run.endS() / 3600);
         }
         hours = Math.ceil(hours + 0.4);
-        boolean low = h < LOW_PX;
         double width = w - 76 - 30;
         double top = beside(g, p, w);
+        boolean low = h - top - HEAT_PX < LEAST_PX;
         Say.left(g, p, "chamber, " + Degrees.sign(units()), 24, top - 15, 13, false, Ink.INK2);
-        double bottom = low ? 84 : 270;
+        double bottom = low ? 84 : HEAT_PX;
         mostC = ForecastPlot.topC(f);
         chart = new Chart(g, p, 76, top, width, Math.max(60, h - top - bottom), 0, hours, 0, mostC, false);
         Places places = new Places();
@@ -186,7 +192,8 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
             String words = units() == UnitSystem.INCH ? BothSystems.inchFirst(both) : l.name() + ": " + l.value();
             y = Say.lines(g, p, words, BESIDE, y, w - 30 - BESIDE, 13, Ink.INK);
         }
-        return Math.max(70, y);
+        besideY = doc.extras().energy().isEmpty() ? besideY : Math.max(70, y);
+        return besideY;
     }
 
     private String lastWord() {

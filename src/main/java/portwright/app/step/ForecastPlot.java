@@ -2,8 +2,10 @@ package portwright.app.step;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;
@@ -32,6 +34,10 @@ final class ForecastPlot {
 
     private static final double ZERO_C = 273.15;
     private static final double PEG_PX = 9;
+    /** How far above or below its peg a word may begin, and the steps in which room is looked for, px. */
+    private static final double FAR_PX = 120;
+
+    private static final double STEP_PX = 12;
 
     private final GraphicsContext g;
     private final Palette p;
@@ -201,43 +207,55 @@ final class ForecastPlot {
     private void words(String head, String tail, double x, double y, boolean stalled) {
         double w = Math.max(TextSizes.width(head, Fonts.bold(13)), TextSizes.width(tail, Fonts.sans(13)));
         double h = 34;
-        double[][] corners = {
-            {x - 16 - w, y - 30},
-            {x + 16, y + 6},
-            {x + 16, y - 12},
-            {x - 16 - w, y - 44},
-            {x + 16, y + 24},
-            {x - w / 2, y + 14},
-            {x - w - 6, y + 14},
-            {x - w - 40, y + 40},
-            {x - w - 6, y + 66},
-            {x + 16, y + 44},
-            {x + 16, y - 62},
-            {x - 16 - w, y - 66},
-            {x + 6, y + 70},
-            {x - w - 6, y + 96}
-        };
-        double[] at =
-                places.first(Arrays.stream(corners).filter(c -> inside(c, w, h)).toArray(double[][]::new), w, h);
+        double[][] within =
+                corners(x, y, w).stream().filter(c -> inside(c, w, h)).toArray(double[][]::new);
+        double[][] reached = Arrays.stream(within)
+                .filter(c -> leader(x, y, c, w, h)
+                        .map(l -> !places.strikes(l[0], l[1], l[2], l[3]))
+                        .orElse(true))
+                .toArray(double[][]::new);
+        double[] at = places.first(reached, w, h);
+        at = at == null ? places.first(within, w, h) : at;
         if (at != null) {
             places.name(at[0], at[1], w, h);
-            leader(x, y, at, w, h);
+            leader(x, y, at, w, h).ifPresent(this::stroke);
             Ink ink = stalled ? Ink.OXBLOOD : Ink.INK;
             Say.at(g, p, head, at[0], at[1] + 9, 13, true, ink, TextAlignment.LEFT, VPos.CENTER, true);
             Say.at(g, p, tail, at[0], at[1] + 26, 13, false, Ink.INK, TextAlignment.LEFT, VPos.CENTER, true);
         }
     }
 
-    /** A thin line from a peg to words that do not touch it. */
-    private void leader(double x, double y, double[] at, double w, double h) {
+    /** Upper left corners for words of a width: the usual ones beside a peg, then others, the nearest first. */
+    private static List<double[]> corners(double x, double y, double w) {
+        List<double[]> usual = new ArrayList<>(List.of(
+                new double[] {x - 16 - w, y - 30}, new double[] {x + 16, y + 6}, new double[] {x + 16, y - 12}));
+        List<double[]> far = new ArrayList<>();
+        for (double dx : new double[] {-w - 16, 16, -w / 2, -w - 60, 60, -w - 110, 110}) {
+            for (double dy = -FAR_PX; dy <= FAR_PX; dy += STEP_PX) {
+                far.add(new double[] {x + dx, y + dy});
+            }
+        }
+        far.sort(Comparator.comparingDouble(c -> Math.hypot(c[0] + w / 2 - x, 2 * (c[1] + 17 - y))));
+        usual.addAll(far);
+        return usual;
+    }
+
+    /** A line from a peg to words that do not touch it; empty for words beside it. */
+    private static Optional<double[]> leader(double x, double y, double[] at, double w, double h) {
         double nx = Math.max(at[0], Math.min(at[0] + w, x));
         double ny = Math.max(at[1], Math.min(at[1] + h, y));
         double d = Math.hypot(nx - x, ny - y);
-        if (d > 24) {
-            g.setStroke(p.of(Ink.COBALT));
-            g.setLineWidth(1.2);
-            g.strokeLine(x + (nx - x) / d * PEG_PX, y + (ny - y) / d * PEG_PX, nx, ny);
-        }
+        double start = (PEG_PX + 3) / d;
+        return d > 24
+                ? Optional.of(new double[] {x + (nx - x) * start, y + (ny - y) * start, nx, ny})
+                : Optional.empty();
+    }
+
+    private void stroke(double[] l) {
+        g.setStroke(p.of(Ink.COBALT));
+        g.setLineWidth(1.2);
+        g.strokeLine(l[0], l[1], l[2], l[3]);
+        places.line(l[0], l[1], l[2], l[3]);
     }
 
     private boolean inside(double[] at, double w, double h) {

@@ -2,6 +2,7 @@ package portwright.app.step;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** What stands on a chart already, so that words dodge it. */
@@ -36,6 +37,16 @@ final class Places {
                         Stream.concat(firm.stream(), soft.stream()).noneMatch(t -> meet(t, at[0] - 4, at[1], w + 8, h)))
                 .findFirst()
                 .orElse(null);
+    }
+
+    /** Whether a straight stroke runs over words or a sign. */
+    boolean strikes(double x0, double y0, double x1, double y1) {
+        int parts = (int) Math.ceil(Math.hypot(x1 - x0, y1 - y0) / CURVE_PX);
+        return IntStream.rangeClosed(0, parts).anyMatch(i -> {
+            double x = x0 + (x1 - x0) * i / Math.max(1, parts);
+            double y = y0 + (y1 - y0) * i / Math.max(1, parts);
+            return firm.stream().anyMatch(t -> meet(t, x, y, 0, 0));
+        });
     }
 
     /** The first of a list of upper left corners where a box is free; else the first that only covers a curve; null where none is. */

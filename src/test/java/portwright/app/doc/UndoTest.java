@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import portwright.file.DesignText;
@@ -42,6 +43,15 @@ class UndoTest {
             assertThat(doc.text().toText()).isEqualTo(states.get(i));
         }
         assertThat(doc.redo()).isFalse();
+    }
+
+    @Test
+    void aPartThatUndoTakesAwayIsNoLongerChosen() {
+        Document doc = Open.starter("hexagon-27cm");
+        doc.edit("add", t -> Moves.addPort(t, "flue", "lid", 0, new Pt(50, 0), "second"));
+        doc.select("second");
+        doc.undo();
+        assertThat(doc.selected()).isNull();
     }
 
     private static void edit(Document doc, Random r) {
