@@ -115,7 +115,7 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
         if (!twice) {
             return coarse;
         }
-        return units == UnitSystem.INCH ? Display.decimalInch(mm, 2) : Format.plain(mm, 1);
+        return units == UnitSystem.INCH ? Display.decimalInch(mm, 2).replace(" in", "") : Format.plain(mm, 1);
     }
 
     private static double midMm(LevelSetting s) {
