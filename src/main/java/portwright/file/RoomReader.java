@@ -4,6 +4,7 @@ import portwright.data.LimitFamily;
 import portwright.model.Duct;
 import portwright.model.Hood;
 import portwright.model.LeadsTo;
+import portwright.model.LedBy;
 import portwright.model.Opening;
 import portwright.model.Room;
 import portwright.model.RoomBuilding;
@@ -54,7 +55,8 @@ final class RoomReader {
                 f.quantity("infiltration", Kind.FLOW, AIR_FLOW),
                 f.quantity("joinedVolume", Kind.VOLUME, Range.VOLUME),
                 f.word("building", RoomBuilding.class),
-                noCeiling);
+                noCeiling,
+                f.word("ledBy", LedBy.class));
     }
 
     /** Under the open sky the word stands where a room has its height; a room and a shed have a roof. */

@@ -5,7 +5,7 @@ import portwright.units.Quantity;
 
 /**
  * The room round the kiln. {@code openings}: null unknown, empty none. {@code family}: family of exposure limits, null strictest. {@code infiltration}: air
- * that a closed room leaks, as measured. {@code noCeiling}: whether nothing hangs over the kiln, then {@code ceiling} is null. {@code joinedVolume}: rooms that openings to "room" lead to. {@code building}: null unknown.
+ * that a closed room leaks, as measured. {@code noCeiling}: whether nothing hangs over the kiln, then {@code ceiling} is null. {@code joinedVolume}: rooms that openings to "room" lead to. {@code building}, {@code ledBy}: null unknown.
  */
 public record Room(
         RoomPlace place,
@@ -27,4 +27,5 @@ public record Room(
         Quantity infiltration,
         Quantity joinedVolume,
         RoomBuilding building,
-        boolean noCeiling) {}
+        boolean noCeiling,
+        LedBy ledBy) {}

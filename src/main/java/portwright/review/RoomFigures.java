@@ -34,7 +34,7 @@ final class RoomFigures {
         this.room = design.room() == null
                 ? new Room(
                         null, null, null, null, null, null, null, null, null, null, null, null, null, null, null, null,
-                        null, null, null, false)
+                        null, null, null, false, null)
                 : design.room();
         this.geometry = geometry;
         this.supply = supply;
@@ -82,6 +82,7 @@ final class RoomFigures {
         }
         List<Openings.Opening> levelled = new ArrayList<>();
         List<Openings.Opening> all = new ArrayList<>();
+        double tall = 0;
         for (int i = 0; i < room.openings().size(); i++) {
             Opening o = room.openings().get(i);
             if (o.area() == null || o.to() != LeadsTo.OUTDOORS) {
@@ -92,11 +93,22 @@ final class RoomFigures {
             if (o.level() != null) {
                 levelled.add(new Openings.Opening(clear, o.level().metres()));
             }
+            if (o.height() != null && o.duct() == null && room.temperature() != null && room.outdoor() != null) {
+                tall += Openings.tallM3PerS(
+                        clear,
+                        o.height().metres(),
+                        room.temperature().si(),
+                        room.outdoor().si());
+            }
         }
         double stack = room.temperature() == null || room.outdoor() == null
                 ? 0
-                : Openings.stackM3PerS(
-                        levelled, room.temperature().si(), room.outdoor().si());
+                : Math.max(
+                        tall,
+                        Openings.stackM3PerS(
+                                levelled,
+                                room.temperature().si(),
+                                room.outdoor().si()));
         if (!all.isEmpty()) {
             assume.add(
                     "room.openings",

@@ -17,6 +17,7 @@ import portwright.model.Fuel;
 import portwright.model.Heat;
 import portwright.model.JetClass;
 import portwright.model.LeadsTo;
+import portwright.model.LedBy;
 import portwright.model.On;
 import portwright.model.PortsState;
 import portwright.model.Role;
@@ -133,6 +134,7 @@ public final class Catalog {
                         loose("floor", "floor", "e.g. brick on concrete"),
                         quantity("ventilator", "fan", Kind.FLOW, "{530 cfm|900 m3/h}"),
                         quantity("ledOutdoors", "led outdoors", Kind.SHARE, "0 %"),
+                        word("ledBy", "led by", LedBy.class),
                         quantity("burntAtFlue", "burnt at flue", Kind.SHARE, "0 %"),
                         quantity("infiltration", "leaks, closed", Kind.FLOW, "{20 cfm|35 m3/h}"),
                         quantity("joinedVolume", "joined rooms", Kind.VOLUME, "{3500 ft3|100 m3}"),

@@ -25,6 +25,26 @@ class RoomTest {
     }
 
     /** ACGIH manual example: 2 pints/h of a solvent, SG 1.32, M 133.4, 350 ppm, K 5: about 1900 cfm. Numbers from memory, none was read: no published check. */
+    /**
+     * A door that breathes by itself against the stack formula integrated over thin strips of its lower half (ASHRAE Fundamentals 1997, 25.13 eq. 37), with
+     * the discharge of flow both ways, eq. 38.
+     */
+    @Test
+    @Tag("published")
+    void aTallOpeningIsTheSumOfItsStrips() {
+        double width = 2 / 2.1;
+        double cd = 0.40 + 0.0045 * 10;
+        double sum = 0;
+        int strips = 20_000;
+        for (int i = 0; i < strips; i++) {
+            double dh = 2.1 / 2 * (i + 0.5) / strips;
+            sum += cd * width * (2.1 / 2 / strips) * Math.sqrt(2 * 9.80665 * dh * 10 / 293.15);
+        }
+        assertThat(Openings.tallM3PerS(2, 2.1, 293.15, 283.15) / sum).isEqualTo(1, within(1e-5));
+        assertThat(Openings.tallM3PerS(2, 2.1, 283.15, 293.15) / sum).isEqualTo(1, within(1e-5));
+        assertThat(Openings.tallM3PerS(2, 2.1, 293.15, 293.15)).isZero();
+    }
+
     @Test
     @Tag("regression")
     void solventExample() {

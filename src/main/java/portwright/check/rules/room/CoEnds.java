@@ -51,6 +51,21 @@ final class CoEnds {
         worst.ifPresent(out::add);
     }
 
+    /** Share to lead outdoors so that every limit holds at the ends of the forecast's band too, 0 to 1; 0 where no end is worse than what is counted. */
+    static double led(Review review, double ceilingPpm) {
+        RoomReview.Co co = review.room().co().value();
+        double all = 0;
+        for (CoEnd e : CoEnd.all(review)) {
+            RoomCo c = e.course();
+            all = Math.max(all, RoomCoRule.led(co, ceilingPpm, c.peakPpm()));
+            all = Math.max(all, RoomCoRule.led(co, co.eightHours().value(), c.average8hPpm()));
+            if (co.quarterHour() != null) {
+                all = Math.max(all, RoomCoRule.led(co, co.quarterHour().value(), c.average15MinPpm()));
+            }
+        }
+        return all;
+    }
+
     private Optional<Finding> over(double limit, String unit, ToDoubleFunction<RoomCo> level) {
         return ends.stream()
                 .filter(e -> Say.over(level.applyAsDouble(e.course()), limit))

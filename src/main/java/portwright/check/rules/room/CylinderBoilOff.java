@@ -11,6 +11,7 @@ import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
 import portwright.data.SafetyNumber;
+import portwright.model.Fuel;
 import portwright.review.Review;
 import portwright.source.Source;
 
@@ -58,8 +59,12 @@ public final class CylinderBoilOff implements Rule {
                     Severity.STOP,
                     share,
                     new Measure(1, "1"),
-                    capacity + ". The liquid is too cold for the regulator " + Say.time(run.starvedS())
-                            + " into the firing, before the gas time ends.",
+                    capacity
+                            + (run.starvedS() > 0
+                                    ? ". The liquid is too cold for the regulator " + Say.time(run.starvedS())
+                                            + " into the firing, before the gas time ends."
+                                    : ". The liquid is too cold for the regulator from the start"
+                                            + (mixed(review) ? ", counted as the firing leaves the mix." : ".")),
                     remedy,
                     source,
                     false));
@@ -100,11 +105,25 @@ public final class CylinderBoilOff implements Rule {
                 SafetyNumber.named("fill-by-weight").source()));
     }
 
+    private static boolean mixed(Review review) {
+        return burns(review, Fuel.PROPANE_BUTANE);
+    }
+
+    private static boolean burns(Review review, Fuel fuel) {
+        return review.design().burners().stream().anyMatch(b -> b.fuel() == fuel);
+    }
+
     private static String remedy(Review review, SupplyRun run, double most) {
         if (!(run.capacityKgPerS() > 0)) {
-            return "At the air's temperature this gas has a vapour pressure of " + Say.n(run.vapourPa() / 1000)
+            boolean mix = mixed(review);
+            boolean butane = mix || burns(review, Fuel.BUTANE);
+            return "At the air's temperature "
+                    + (mix ? "what the firing leaves in the cylinder, mostly butane," : "this gas")
+                    + " has a vapour pressure of " + Say.n(run.vapourPa() / 1000)
                     + " kPa absolute; the regulator needs " + Say.n(run.regulatorNeedsPa() / 1000)
-                    + " kPa before it (outlet, 1 bar of headroom and the atmosphere): use propane, or a warmer day. Never heat a cylinder.";
+                    + " kPa before it (outlet, 1 bar of headroom and the atmosphere): "
+                    + (butane ? "use pure propane, or keep" : "keep") + " the cylinder in air well over "
+                    + Say.celsius(run.coldestUsefulK()) + ". Never heat a cylinder.";
         }
         int count = review.design().supply().count() == null
                 ? 1

@@ -9,6 +9,7 @@ import portwright.check.Rule;
 import portwright.check.Severity;
 import portwright.data.ExposureLimit;
 import portwright.data.SafetyNumber;
+import portwright.model.LedBy;
 import portwright.review.LedOutdoors;
 import portwright.review.Review;
 import portwright.review.RoomReview;
@@ -20,6 +21,9 @@ public final class RoomCoRule implements Rule {
 
     /** A lead outdoors that takes less is none (judgement). */
     private static final double LEAST_LED = 0.5;
+
+    /** Level at which the firing card sends everybody out (judgement). */
+    private static final double EVERYBODY_OUT_PPM = 100;
 
     private static final Source NOT_BY_AIR_ALONE =
             Source.judgement("worked cases of room air against flue gas in reduction need more air than rooms have");
@@ -58,6 +62,10 @@ public final class RoomCoRule implements Rule {
         Unstated.jets(this, review, out);
         Unstated.gasTime(this, review, out);
         Unstated.altitude(this, review, out);
+        String unsaid = LedOutdoors.unsaid(review.design().room(), room.hood());
+        if (unsaid != null) {
+            out.lacks(this, unsaid);
+        }
         RoomReview.Air air = room.air().value();
         led(review, co, out);
         double ceiling = limits.value(id(), "stop");
@@ -75,6 +83,10 @@ public final class RoomCoRule implements Rule {
                 + Say.n(co.stated().peakPpm()) + " ppm with the stated wind), " + Say.n(eight)
                 + " ppm over 8 h, the air counted through " + Say.n(SafetyNumber.value("mixing-factor"))
                 + " (mixing factor: a room is not stirred evenly).";
+        if (Say.over(calm, EVERYBODY_OUT_PPM)) {
+            levels += " At " + Say.n(EVERYBODY_OUT_PPM)
+                    + " ppm gas is shut and everybody leaves: this firing would be broken off.";
+        }
         levels += CoPeople.words(room, co, startOfGas(review));
         String has = " Openings and fan give " + Say.flow(air.calmM3PerS()) + " with no wind"
                 + (Say.under(air.countedFanM3PerS(), air.fanM3PerS())
@@ -89,7 +101,7 @@ public final class RoomCoRule implements Rule {
                     new Measure(ceiling, "ppm"),
                     made + "." + levels + has + " Over " + Say.n(ceiling) + " ppm after "
                             + Say.time(co.calm().firstOverS(ceiling) - startOfGas(review)) + " of gas.",
-                    remedy(co, co.flowForCeilingM3PerS() * co.ceiling().value() / ceiling, ceiling, calm),
+                    remedy(review, co, co.flowForCeilingM3PerS() * co.ceiling().value() / ceiling, ceiling, calm),
                     limits.source(id(), "stop"),
                     limits.setByUser(id(), "stop")));
         } else if (Say.under(co.ledShare(), LEAST_LED) && co.madeM3PerS() > 0) {
@@ -114,13 +126,13 @@ public final class RoomCoRule implements Rule {
                     "Lead the flue gas outdoors by a hood; count on a flame at the flue for nothing.",
                     FLAME_AT_FLUE));
         } else {
-            boolean overTime = overTime(co, made, levels, has, out);
+            boolean overTime = overTime(review, co, made, levels, has, out);
             CoEnds.check(this, review, ceiling, overTime, out);
         }
     }
 
     /** The limits over 8 h and 15 min: whether one is passed. */
-    private boolean overTime(RoomReview.Co co, String made, String levels, String has, Findings out) {
+    private boolean overTime(Review review, RoomReview.Co co, String made, String levels, String has, Findings out) {
         double eight = co.calm().average8hPpm();
         ExposureLimit l8 = co.eightHours();
         if (Say.over(eight, l8.value())) {
@@ -129,22 +141,20 @@ public final class RoomCoRule implements Rule {
                     new Measure(eight, "ppm"),
                     new Measure(l8.value(), "ppm"),
                     made + "." + levels + has + " The limit over 8 h is " + Say.n(l8.value()) + " ppm (" + l8.body()
-                            + ").",
-                    remedy(co, co.flowForEightHoursM3PerS(), l8.value(), eight),
+                            + ")." + quarterHour(co),
+                    remedy(review, co, co.flowForEightHoursM3PerS(), l8.value(), eight),
                     l8.source()));
             return true;
         }
-        if (co.quarterHour() != null
-                && Say.over(co.calm().average15MinPpm(), co.quarterHour().value())) {
+        if (overQuarterHour(co)) {
             double q = co.calm().average15MinPpm();
             out.add(Say.caution(
                     this,
                     new Measure(q, "ppm"),
                     new Measure(co.quarterHour().value(), "ppm"),
-                    made + "." + levels + " Over 15 min it is " + Say.n(q) + " ppm; the limit is "
-                            + Say.n(co.quarterHour().value()) + " ppm ("
-                            + co.quarterHour().body() + ").",
+                    made + "." + levels + has + quarterHour(co),
                     remedy(
+                            review,
                             co,
                             co.flowForCeilingM3PerS()
                                     * co.ceiling().value()
@@ -155,6 +165,19 @@ public final class RoomCoRule implements Rule {
             return true;
         }
         return false;
+    }
+
+    private static boolean overQuarterHour(RoomReview.Co co) {
+        return co.quarterHour() != null
+                && Say.over(co.calm().average15MinPpm(), co.quarterHour().value());
+    }
+
+    private static String quarterHour(RoomReview.Co co) {
+        return overQuarterHour(co)
+                ? " Over 15 min it is " + Say.n(co.calm().average15MinPpm()) + " ppm; the limit is "
+                        + Say.n(co.quarterHour().value()) + " ppm ("
+                        + co.quarterHour().body() + ")."
+                : "";
     }
 
     /** Peak with the flame at the flue out, ppm: what burns there is in the room then. */
@@ -183,6 +206,7 @@ public final class RoomCoRule implements Rule {
         Quantity given = review.design().room().ledOutdoors();
         double most = LedOutdoors.mostWithoutHood();
         boolean hangs = review.room().hood().known();
+        boolean pipe = review.design().room().ledBy() == LedBy.PIPE;
         double caught = hangs ? review.room().hood().value().capturedShare() : 0;
         if (given != null
                 && hangs
@@ -193,9 +217,16 @@ public final class RoomCoRule implements Rule {
                     new Measure(given.share(), "1"),
                     new Measure(caught, "1"),
                     "The hood is counted to catch " + Say.n(caught * 100)
-                            + " % of the flue gas: more than that goes outdoors only through a pipe on the flues; what neither takes spills into the room.",
-                    "Give room.ledOutdoors only for such a pipe, or make the hood as strong and wide as hood-capture asks for.",
+                            + (pipe
+                                    ? " % of the flue gas: more than that goes outdoors only through the stated pipe on the flues; what neither takes spills into the room."
+                                    : " % of the flue gas: the stated share led outdoors, " + Say.n(given.share() * 100)
+                                            + " %, counts as no more."),
+                    "Make the hood as strong and wide as hood-capture asks for"
+                            + (pipe ? "." : "; a tight pipe on the flues is stated by room.ledBy."),
                     SafetyNumber.named("hood-capture").source()));
+            if (!pipe) {
+                return;
+            }
         }
         if (given == null || !Say.over(given.share(), most)) {
             return;
@@ -239,12 +270,13 @@ public final class RoomCoRule implements Rule {
     }
 
     /** How much air, or what share led outdoors, keeps every limit: the ceiling, 15 min and 8 h. */
-    private static String remedy(RoomReview.Co co, double flow, double limitPpm, double levelPpm) {
+    private static String remedy(Review review, RoomReview.Co co, double flow, double limitPpm, double levelPpm) {
         double led = led(co, limitPpm, levelPpm);
         double all = Math.max(led, led(co, co.eightHours().value(), co.calm().average8hPpm()));
         if (co.quarterHour() != null) {
             all = Math.max(all, led(co, co.quarterHour().value(), co.calm().average15MinPpm()));
         }
+        all = Math.max(all, CoEnds.led(review, co.ceiling().value()));
         boolean more = Say.over(co.flowForEightHoursM3PerS(), flow);
         return "Needs " + Say.flow(flow) + " of fresh air indoors"
                 + (more
@@ -253,9 +285,15 @@ public final class RoomCoRule implements Rule {
                         : "")
                 + ": lead the flue gas outdoors by a hood (at least " + percent(led) + " % of it"
                 + (Say.over(all, led)
-                        ? " for " + Say.n(limitPpm) + " ppm, " + percent(all) + " % to keep every limit"
+                        ? " for " + Say.n(limitPpm) + " ppm, " + percent(all)
+                                + " % to keep every limit at the rich and slow end of the forecast too"
                         : "")
-                + "), or fire outdoors. Opening a window is not enough. At 100 ppm shut gas and leave.";
+                + (Say.over(all, SafetyNumber.value("hood-capture"))
+                        ? "; over " + Say.n(SafetyNumber.value("hood-capture") * 100)
+                                + " % counts where the hood meets hood-capture and room.ledOutdoors states it"
+                        : "")
+                + "), or fire outdoors. Opening a window is not enough. At " + Say.n(EVERYBODY_OUT_PPM)
+                + " ppm shut gas and leave.";
     }
 
     /** Share to lead outdoors for a limit, from the level now. */

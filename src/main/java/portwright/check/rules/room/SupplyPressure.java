@@ -78,7 +78,8 @@ public final class SupplyPressure implements Rule {
                         b.name() + " asks for " + Say.n(b.pressure().si() / 100) + " mbar; the supply gives "
                                 + Say.n(supply / 100) + " mbar.",
                         "Raise the supply to " + Say.n(b.pressure().si() / 100)
-                                + " mbar with a regulator made for it, or change the jet.",
+                                + " mbar with a regulator made for it, or fit burners and jets made for "
+                                + Say.n(supply / 100) + " mbar.",
                         SOURCE,
                         b.name()));
             }

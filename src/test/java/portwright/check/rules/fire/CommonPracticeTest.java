@@ -270,7 +270,8 @@ class CommonPracticeTest {
                 null,
                 null,
                 null,
-                true);
+                true,
+                null);
         Design at = new Design(
                 d.title(),
                 null,

@@ -115,7 +115,8 @@ final class FireBench {
                 null,
                 null,
                 null,
-                true);
+                true,
+                null);
         return new Design(
                 d.title(),
                 null,
