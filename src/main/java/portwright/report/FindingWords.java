@@ -67,7 +67,7 @@ final class FindingWords {
             return "from " + Format.plain(f.timeS() / 3600, 2) + " h on the thermocouple tells nothing: it stands near "
                     + Format.plain(f.kelvin() - ZERO_C, 0)
                     + " °C, where an instrument goes that sees no thermocouple, and where no brick kiln stays. It is burnt out, or its wire or"
-                    + " contact is open. These rows are left out and no goal is counted as reached by them. A controller on it gives no power, one"
+                    + " contact is open; if cones and glow say otherwise, the kiln has run away. These rows are left out and no goal is counted as reached by them. A controller on it gives no power, one"
                     + " set to read low heats on without end. Switch off, renew it, and trust cones meanwhile.";
         }
         return "from " + Format.plain(f.timeS() / 3600, 2) + " h on the thermocouple tells nothing: "
