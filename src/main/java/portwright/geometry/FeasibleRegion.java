@@ -89,14 +89,16 @@ public final class FeasibleRegion {
         return new FeasibleRegion(left);
     }
 
-    /** The part of it that lies inside a disc or polygon, as far from its edge at least. */
+    /** The part of it that lies inside a disc, half disc or polygon, as far from its edge at least. */
     public FeasibleRegion inside(Shape shape, double mm) {
-        Geometry in = shape instanceof Shape.Disc d
-                ? FACTORY.createPoint(new Coordinate(
-                                d.circle().centre().x(), d.circle().centre().y()))
-                        .buffer(Math.max(0, d.circle().radius() - mm), QUARTER)
-                : buffer(Offset.polygon(((Shape.Poly) shape).outline()), -careful(mm));
-        return new FeasibleRegion(region.intersection(in));
+        if (shape instanceof Shape.Disc d) {
+            Pt c = d.circle().centre();
+            double left = Math.max(0, d.circle().radius() - mm);
+            return new FeasibleRegion(region.intersection(
+                    FACTORY.createPoint(new Coordinate(c.x(), c.y())).buffer(left, QUARTER)));
+        }
+        Outline outline = shape instanceof Shape.HalfDisc h ? rim(h, h.radius()) : ((Shape.Poly) shape).outline();
+        return new FeasibleRegion(region.intersection(buffer(Offset.polygon(outline), -careful(mm))));
     }
 
     /** What is in either. */
@@ -133,12 +135,17 @@ public final class FeasibleRegion {
             return buffer(FACTORY.createLineString(c), by);
         }
         Shape.HalfDisc h = (Shape.HalfDisc) k.shape();
+        return buffer(Offset.polygon(rim(h, careful(h.radius()))), careful(k.mm()));
+    }
+
+    /** A half disc of another radius in straight pieces. */
+    private static Outline rim(Shape.HalfDisc h, double radius) {
         List<Pt> rim = new ArrayList<>();
         for (int i = 0; i <= 2 * QUARTER; i++) {
             double a = h.bearing() - Math.PI / 2 + Math.PI * i / (2 * QUARTER);
-            rim.add(h.centre().plus(careful(h.radius()) * Math.sin(a), careful(h.radius()) * Math.cos(a)));
+            rim.add(h.centre().plus(radius * Math.sin(a), radius * Math.cos(a)));
         }
-        return buffer(Offset.polygon(new Outline(rim)), careful(k.mm()));
+        return new Outline(rim);
     }
 
     private static Geometry disc(Pt centre, double radius) {
