@@ -11,7 +11,7 @@ import portwright.check.Severity;
 /** A room that keeps a limit only as long as the brick is as tabled, or the draught in the middle of its band, is told so, with the default behind it. */
 @Tag("regression")
 class PassesByDefaultTest {
-    private static final String HOOD = "room.hood.diameter=\"0.8 m\" ; room.ledOutdoors=";
+    private static final String HOOD = "room.hood.diameter=\"0.8 m\" ; room.ledBy=\"pipe\" ; room.ledOutdoors=";
 
     @Test
     void aSlowerKilnPassesTheLimitOverEightHours() {

@@ -34,6 +34,24 @@ class PeopleFirstTest {
         assertThat(hood.figures().ledOutdoorsPct()).isCloseTo(100, within(1e-9));
     }
 
+    /** A share that nothing is stated to lead outdoors proves nothing; a hood that catches little takes no more for being stated. */
+    @Test
+    void whatLeadsTheGasOutdoorsIsAsked() {
+        ObjectNode bare = TestDesigns.edit(TestDesigns.studio(), "room.hood=- ; room.ledOutdoors=\"90 %\"");
+        assertThat(TestDesigns.lacking(TestDesigns.check(bare)))
+                .anyMatch(n -> n.rule().equals("room-co") && n.needs().contains("room.ledBy"));
+        assertThat(TestDesigns.lacking(TestDesigns.check(TestDesigns.edit(bare, "room.ledBy=\"hood\""))))
+                .anyMatch(n -> n.rule().equals("room-co") && n.needs().contains("room.hood"));
+        assertThat(TestDesigns.lacking(TestDesigns.check(TestDesigns.edit(bare, "room.ledBy=\"pipe\""))))
+                .isEmpty();
+        CheckResult weak = TestDesigns.check(
+                TestDesigns.edit(
+                        TestDesigns.studio(),
+                        "room.ledOutdoors=\"95 %\" ; room.hood={\"flow\":\"60 m3/h\",\"diameter\":\"0.2 m\",\"height\":\"0.4 m\"}"));
+        assertThat(weak.figures().ledOutdoorsPct()).isLessThan(5);
+        assertThat(of(weak, "room-co")).anyMatch(f -> f.severity() == Severity.STOP);
+    }
+
     /** Propane 46.35 MJ/kg net, 44.1 g/mol, lower limit 1.7 % (IEC 60079-20-1), 24.05 L a mole at 20 °C: 3.2 kW pass 0.069 g/s. */
     @Test
     @Tag("published")
