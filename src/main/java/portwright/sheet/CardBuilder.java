@@ -7,6 +7,7 @@ import java.util.Locale;
 import portwright.check.CheckResult;
 import portwright.check.Forbids;
 import portwright.check.NotChecked;
+import portwright.check.Severity;
 import portwright.model.Burner;
 import portwright.model.Design;
 import portwright.model.Fitting;
@@ -43,6 +44,7 @@ public final class CardBuilder {
                 lists.flameOut(),
                 lists.alarm(),
                 withGas.cautions(result, openAir(design)),
+                own(result),
                 computed.line(),
                 scale(design),
                 result.stops(Forbids.LIGHTING),
@@ -51,6 +53,18 @@ public final class CardBuilder {
                         .map(NotChecked::rule)
                         .distinct()
                         .toList());
+    }
+
+    private static String own(CheckResult result) {
+        List<String> names = result.findings().stream()
+                .filter(f -> f.severity() == Severity.CAUTION && f.bearsOn(Forbids.LIGHTING))
+                .map(f -> f.rule().replace('-', ' '))
+                .distinct()
+                .toList();
+        return names.isEmpty()
+                ? ""
+                : "Cautions of this design for the firing: " + String.join(", ", names)
+                        + ". Each is told, with its cure, on the sheets of the template: read them before lighting.";
     }
 
     /** Whether the kiln is known to stand under the sky or an open roof. */

@@ -12,6 +12,7 @@ import java.util.List;
  * @param plate the damper at full size; null when it is not known
  * @param forecast one line; empty when there is none
  * @param cautions short cautions of the common list that matter at this kiln and are not in the lists above, stops first
+ * @param own the design's own cautions that bear on lighting, by name, and where they are told; empty when there is none
  * @param scale in which the record is kept: the one that the steps are written in
  * @param stops findings that forbid lighting
  * @param unproven rules against lighting that were not checked
@@ -29,6 +30,7 @@ public record CardData(
         List<String> flameOut,
         List<String> alarm,
         List<CardData.Caution> cautions,
+        String own,
         String forecast,
         String scale,
         long stops,

@@ -105,10 +105,12 @@ public final class FiringCard {
 
     private static Page back(CardData data, Paper paper, PdfFile file, boolean forbidden, boolean cautions) {
         FiringCard card = new FiringCard(data, new CardPaper(paper, file.fonts()));
-        double room = cautions ? card.cautionsHeight() : 0;
+        double own = card.ownHeight();
+        double room = own + (cautions ? card.cautionsHeight() : 0);
         new CardRecord(card.c, data).wholePage(room);
+        card.own(card.c.bottom() - room);
         if (cautions) {
-            card.cautions(card.c.bottom() - room);
+            card.cautions(card.c.bottom() - room + own);
         }
         strike(data, paper, card.c, forbidden);
         return card.c.page;
@@ -147,6 +149,18 @@ public final class FiringCard {
                     .orElse(0);
         }
         return sum == 0 ? 0 : sum + 2;
+    }
+
+    private double ownHeight() {
+        return data.own().isEmpty() ? 0 : Words.height(c.pen, data.own(), c.right - c.left - 4.6, NEVER) + 2;
+    }
+
+    /** The design's own cautions. */
+    private void own(double top) {
+        if (!data.own().isEmpty()) {
+            Signs.severity(c.pen, Severity.CAUTION, c.at(c.left + 1.9, top + 2.4), 3.2);
+            c.flow(data.own(), c.left + 4.6, top + 0.5, c.right - c.left - 4.6, NEVER);
+        }
     }
 
     private double middle(double top) {
