@@ -19,6 +19,9 @@ import portwright.model.On;
 
 /** What the section carries beside the cut: chamber, flames, burners, plate, neutral level, pressure signs and their chart. */
 final class SectionDeck {
+    /** Height of a chamber that has room for words, px. */
+    private static final double ROOMY_PX = 220;
+
     private static final double FLAME_SLOPE = Math.tan(Math.toRadians(11));
 
     private SectionDeck() {}
@@ -97,16 +100,21 @@ final class SectionDeck {
         double[] in = k.inner().across(k.centre().y());
         double top = k.height() + k.thickness(On.LID);
         arrows(pen, k, top);
-        burners(pen, k);
+        TextStyle bold = TextStyle.LABEL_BOLD.size(16, 4).plainGround();
         Pt mid = new Pt((in[0] + in[1]) / 2, k.height() * 0.66);
+        boolean roomy = in[1] - in[0] > pen.textWidth(words.lambda(), bold) && k.height() > pen.size(40, ROOMY_PX);
+        burners(pen, k, roomy);
         if (words.known()) {
-            pen.text(words.head(), mid, Pen.Align.CENTRE, TextStyle.LABEL.plainGround());
+            // in a small picture the words of the chamber stand beside the kiln
+            Pt at = roomy ? mid : new Pt(beside(pen, k, in) + pen.size(6, 22), k.height() * 1.02);
+            Pen.Align align = roomy ? Pen.Align.CENTRE : Pen.Align.LEFT;
+            pen.text(words.head(), at, align, TextStyle.LABEL.plainGround());
             pen.text(
                     words.lambda(),
-                    mid.plus(0, -pen.size(8, 23)),
-                    Pen.Align.CENTRE,
-                    TextStyle.LABEL_BOLD.size(16, 4).plainGround());
-            levels(pen, k, words, in);
+                    at.plus(0, -pen.size(8, 23)),
+                    align,
+                    roomy ? bold : TextStyle.LABEL_BOLD.plainGround());
+            levels(pen, k, words, in, roomy);
             PressureChart.paint(g, v, p, k, words, w, room(w));
         } else {
             pen.text(
@@ -147,7 +155,7 @@ final class SectionDeck {
                 1);
     }
 
-    private static void burners(CanvasPen pen, KilnGeometry k) {
+    private static void burners(CanvasPen pen, KilnGeometry k, boolean named) {
         if (k.design().burners() == null) {
             return;
         }
@@ -176,18 +184,25 @@ final class SectionDeck {
                             new Pt(x - tip, from - len * 0.45));
                     pen.fill(shape, Ink.BISQUE, 1);
                     pen.polyline(shape, true, LineStyle.BOX);
-                    pen.text(
-                            b.name(),
-                            new Pt(x - body - pen.size(2, 6), from - len * 0.8),
-                            Pen.Align.RIGHT,
-                            TextStyle.LABEL);
+                    if (named) {
+                        pen.text(
+                                b.name(),
+                                new Pt(x - body - pen.size(2, 6), from - len * 0.8),
+                                Pen.Align.RIGHT,
+                                TextStyle.LABEL);
+                    }
                 }
             }
         }
     }
 
-    private static void levels(CanvasPen pen, KilnGeometry k, SectionWords words, double[] in) {
-        double out = in[1] + k.thickness(On.WALL) + pen.size(4, 14);
+    /** Where the pressure signs stand right of the wall, mm. */
+    private static double beside(CanvasPen pen, KilnGeometry k, double[] in) {
+        return in[1] + k.thickness(On.WALL) + pen.size(4, 14);
+    }
+
+    private static void levels(CanvasPen pen, KilnGeometry k, SectionWords words, double[] in, boolean roomy) {
+        double out = beside(pen, k, in);
         if (words.neutralMm() != null) {
             double z = words.neutralMm();
             pen.line(
@@ -220,7 +235,7 @@ final class SectionDeck {
             }
         }
         if (words.lidPa() > 0) {
-            Pt at = new Pt(out + pen.size(6, 22), k.height() * 0.72);
+            Pt at = new Pt(out + pen.size(6, 22), k.height() * (roomy ? 0.72 : 0.56));
             pen.text("leaks out,", at, Pen.Align.LEFT, TextStyle.LABEL);
             pen.text("with CO", at.plus(0, -pen.size(5, 19)), Pen.Align.LEFT, TextStyle.LABEL);
         }

@@ -59,10 +59,9 @@ public final class FiringWords {
         if (!run.reached()) {
             return new Figure("to " + goal, "not reached", "given up at " + hm(run.endS()));
         }
-        return new Figure(
-                "to " + goal,
-                hm(run.endS()),
-                h.open() ? hm(h.leastS()) + " – never" : hm(h.leastS()) + " – " + hm(h.mostS()));
+        String least = hm(h.leastS());
+        String most = h.open() ? "never" : hm(h.mostS());
+        return new Figure("to " + goal, hm(run.endS()), least.equals(most) ? "" : least + " – " + most);
     }
 
     private static String hm(double seconds) {

@@ -3,6 +3,7 @@ package portwright.app.step;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;
@@ -25,6 +26,8 @@ final class CoChart {
     static final double WORDS_PX = 236;
 
     private static final double LINE_PX = 17;
+    /** From the middle of words to a limit's line at least, px. */
+    private static final double LIMIT_PX = 13;
 
     private static final double LOW_PPM = 1;
     /** How far the plot reaches at least over the peak, so that its words stand above the curve. */
@@ -79,18 +82,24 @@ final class CoChart {
                     calm,
                     "with the stated wind (dashed): " + grouped(co.stated().peakPpm()));
         }
-        name(c, calm, "wind still, " + grouped(co.calm().peakPpm()) + " at worst", Ink.INK, -16);
+        name(c, calm, "wind still, " + grouped(co.calm().peakPpm()) + " at worst", limits(co));
         c.unclip();
         c.frame();
     }
 
-    /** The limits, and right of the plot, where no curve runs, what everything is; {@code alarm} null where no bar is drawn. */
-    private void limits(Chart c, RoomReview.Co co, String alarm) {
+    /** The limits, the highest first. */
+    private static List<ExposureLimit> limits(RoomReview.Co co) {
         List<ExposureLimit> all = new ArrayList<>(List.of(co.ceiling(), co.eightHours()));
         if (co.quarterHour() != null) {
             all.add(co.quarterHour());
         }
         all.sort(Comparator.comparingDouble(ExposureLimit::value).reversed());
+        return all;
+    }
+
+    /** The limits, and right of the plot, where no curve runs, what everything is; {@code alarm} null where no bar is drawn. */
+    private void limits(Chart c, RoomReview.Co co, String alarm) {
+        List<ExposureLimit> all = limits(co);
         double last = c.top() - LINE_PX;
         for (ExposureLimit l : all) {
             c.line(
@@ -142,11 +151,18 @@ final class CoChart {
         }
     }
 
-    private static void name(Chart c, List<Pt> line, String words, Ink ink, double dy) {
+    /** Words over the highest point of a curve, or as near above or under it as no limit runs through them. */
+    private static void name(Chart c, List<Pt> line, String words, List<ExposureLimit> limits) {
         line.stream().max(Comparator.comparingDouble(Pt::y)).ifPresent(best -> {
             double px = Math.max(c.left() + 130, Math.min(c.right() - 130, c.x(best.x())));
-            double py = Math.max(c.top() + 12, c.y(best.y()) + dy);
-            c.say(words, px, py, 13.5, true, ink, TextAlignment.CENTER, VPos.CENTER, true);
+            double top = Math.max(c.top() + 12, c.y(best.y()) - 16);
+            double py = IntStream.range(0, 40)
+                    .mapToDouble(i -> top + (i % 2 == 0 ? -i : i + 1) * 2)
+                    .filter(y -> y >= c.top() + 12)
+                    .filter(y -> limits.stream().noneMatch(l -> Math.abs(c.y(l.value()) - y) < LIMIT_PX))
+                    .findFirst()
+                    .orElse(top);
+            c.say(words, px, py, 13.5, true, Ink.INK, TextAlignment.CENTER, VPos.CENTER, true);
         });
     }
 

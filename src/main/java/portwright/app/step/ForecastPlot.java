@@ -203,7 +203,7 @@ final class ForecastPlot {
         }
     }
 
-    /** Two lines beside a peg, in the first of a fixed list of places where nothing stands yet; left out where all are taken. */
+    /** Two lines beside a peg, in the first of a fixed list of places where nothing stands yet; left out where all are taken or a leader would strike other words. */
     private void words(String head, String tail, double x, double y, boolean stalled) {
         double w = Math.max(TextSizes.width(head, Fonts.bold(13)), TextSizes.width(tail, Fonts.sans(13)));
         double h = 34;
@@ -215,7 +215,6 @@ final class ForecastPlot {
                         .orElse(true))
                 .toArray(double[][]::new);
         double[] at = places.first(reached, w, h);
-        at = at == null ? places.first(within, w, h) : at;
         if (at != null) {
             places.name(at[0], at[1], w, h);
             leader(x, y, at, w, h).ifPresent(this::stroke);

@@ -16,6 +16,10 @@ import portwright.model.Room;
 final class RoomSketch {
     private static final double DOTS_PER_PPM = 1.0;
     private static final int MOST_DOTS = 900;
+    /** Where the picture begins under its sentence, and its own height, px. */
+    private static final double SENTENCE_PX = 84;
+
+    private static final double TALL_PX = 276;
 
     private final GraphicsContext g;
     private final Palette p;
@@ -41,17 +45,30 @@ final class RoomSketch {
         g.setLineWidth(2.6);
         g.setLineDashes();
         g.strokeLine(60, gy, w - 60, gy);
-        kiln(w * 0.42, gy, 1.5);
-        person(w * 0.26, gy, 1.5);
-        arrow(w * 0.1, gy - 150, w * 0.2, gy - 150, Ink.COBALT);
-        Say.at(g, p, "wind", w * 0.15, gy - 168, 13, true, Ink.COBALT, TextAlignment.CENTER, VPos.CENTER, false);
-        arrow(w * 0.46, gy - 190, w * 0.62, gy - 260, Ink.EMBER);
+        // all of it under the sentence above, however low the picture is
+        double k = Math.min(1, (gy - SENTENCE_PX) / TALL_PX);
+        kiln(w * 0.42, gy, 1.5 * k);
+        person(w * 0.26, gy, 1.5 * k);
+        arrow(w * 0.1, gy - 150 * k, w * 0.2, gy - 150 * k, Ink.COBALT);
+        Say.at(
+                g,
+                p,
+                "wind",
+                w * 0.15,
+                gy - 150 * k - 18,
+                13,
+                true,
+                Ink.COBALT,
+                TextAlignment.CENTER,
+                VPos.CENTER,
+                false);
+        arrow(w * 0.46, gy - 190 * k, w * 0.62, gy - 260 * k, Ink.EMBER);
         Say.at(
                 g,
                 p,
                 "flue gas, with CO",
                 w * 0.63,
-                gy - 268,
+                gy - 268 * k,
                 13,
                 true,
                 Ink.EMBER,
