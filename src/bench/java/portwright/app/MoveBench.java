@@ -13,14 +13,11 @@ import java.util.concurrent.FutureTask;
 import javafx.animation.AnimationTimer;
 import javafx.application.Platform;
 import javafx.event.EventType;
-import javafx.geometry.Point2D;
 import javafx.scene.Scene;
 import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.image.WritableImage;
-import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
-import javafx.scene.input.PickResult;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 import javafx.scene.paint.Color;
@@ -244,26 +241,7 @@ public final class MoveBench {
         }
 
         private void mouse(EventType<MouseEvent> type, double x, double y) {
-            Point2D p = board.localToScene(x, y);
-            board.fireEvent(new MouseEvent(
-                    type,
-                    p.getX(),
-                    p.getY(),
-                    p.getX(),
-                    p.getY(),
-                    MouseButton.PRIMARY,
-                    1,
-                    false,
-                    false,
-                    false,
-                    false,
-                    true,
-                    false,
-                    false,
-                    true,
-                    false,
-                    true,
-                    new PickResult(board, p.getX(), p.getY())));
+            Mouse.send(board, type, x, y, false);
         }
     }
 

@@ -4,11 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
-import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
-import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -66,27 +64,7 @@ class FieldWaysTest {
     }
 
     private void tap(Node n) {
-        Event.fireEvent(
-                n,
-                new MouseEvent(
-                        MouseEvent.MOUSE_CLICKED,
-                        0,
-                        0,
-                        0,
-                        0,
-                        MouseButton.PRIMARY,
-                        1,
-                        false,
-                        false,
-                        false,
-                        false,
-                        true,
-                        false,
-                        false,
-                        true,
-                        false,
-                        true,
-                        null));
+        Mouse.send(n, MouseEvent.MOUSE_CLICKED, 0, 0, false);
     }
 
     @Test

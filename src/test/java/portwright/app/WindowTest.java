@@ -14,14 +14,11 @@ import java.util.Random;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Stream;
 import javafx.event.EventType;
-import javafx.geometry.Point2D;
 import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
-import javafx.scene.input.MouseButton;
 import javafx.scene.input.MouseEvent;
-import javafx.scene.input.PickResult;
 import javafx.stage.Stage;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -93,26 +90,7 @@ class WindowTest {
     }
 
     private void mouse(EventType<MouseEvent> type, Pt p, boolean alt) {
-        Point2D at = board().localToScene(p.x(), p.y());
-        board().fireEvent(new MouseEvent(
-                type,
-                at.getX(),
-                at.getY(),
-                at.getX(),
-                at.getY(),
-                MouseButton.PRIMARY,
-                1,
-                false,
-                false,
-                alt,
-                false,
-                true,
-                false,
-                false,
-                true,
-                false,
-                true,
-                new PickResult(board(), at.getX(), at.getY())));
+        Mouse.send(board(), type, p.x(), p.y(), alt);
     }
 
     private void drag(Pt from, Pt to) {
