@@ -18,6 +18,10 @@ import portwright.app.part.Typed;
 
 /** One window on the screen: its scene, theme, size, title, and the keys and drops that concern files. */
 public final class Shell {
+    /** What the rail needs at twice its size, px. */
+    private static final double MIN_WIDTH_PX = 700;
+
+    private static final double MIN_HEIGHT_PX = 500;
     private static final double SIZE_STEP = 0.25;
 
     private final Stage stage;
@@ -60,15 +64,20 @@ public final class Shell {
         }
     }
 
-    /** Builds the scene and shows the window. */
+    /**
+     * Builds the scene and shows the window.
+     *
+     * @param width of the window, px
+     * @param height of the window, px
+     */
     public void show(double width, double height) {
         Scene scene = new Scene(root, width, height);
         Themes.set(scene, dark);
         keys(scene);
         drop(scene);
         stage.setScene(scene);
-        stage.setMinWidth(640);
-        stage.setMinHeight(480);
+        stage.setMinWidth(Math.min(width, MIN_WIDTH_PX));
+        stage.setMinHeight(Math.min(height, MIN_HEIGHT_PX));
         stage.setOnCloseRequest(e -> {
             Typed.takeIn(stage.getScene());
             if (!files.leave()) {
@@ -79,6 +88,9 @@ public final class Shell {
         files.start();
         title();
         stage.show();
+        // once more: some window managers open a window at its least size, whatever its scene
+        stage.setWidth(width);
+        stage.setHeight(height);
         view.board().requestFocus();
         doc.start();
     }
