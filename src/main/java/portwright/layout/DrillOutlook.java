@@ -12,10 +12,11 @@ import portwright.units.Format;
  * What a drill by hand may make of a layout.
  *
  * @param odds of a stop, one a hole
+ * @param allInside share of kilns drilled by hand, all holes of each together, that end with no hole at a place that forbids drilling or lighting; 0 to 1
  * @param wander room of each hole, walls too
  * @param error how the drill was taken to stray
  */
-public record DrillOutlook(List<HoleOdds> odds, List<Wander> wander, DrillError error) {
+public record DrillOutlook(List<HoleOdds> odds, double allInside, List<Wander> wander, DrillError error) {
     private static final String[] SLAB = {
         "the back", "back right", "the right", "front right", "the front", "front left", "the left", "back left"
     };
@@ -30,12 +31,8 @@ public record DrillOutlook(List<HoleOdds> odds, List<Wander> wander, DrillError 
 
     /** Simulated with the drill errors that the design states. */
     public static DrillOutlook of(Design design) {
-        return new DrillOutlook(Tolerance.odds(design), Tolerance.wander(design), DrillError.of(design));
-    }
-
-    /** Share of drillings that end with no hole at a place that forbids drilling or lighting, at least; 0 to 1. */
-    public double allInside() {
-        return Math.max(0, 1 - odds.stream().mapToDouble(HoleOdds::stop).sum());
+        Tolerance.Odds odds = Tolerance.odds(design);
+        return new DrillOutlook(odds.holes(), odds.allInside(), Tolerance.wander(design), DrillError.of(design));
     }
 
     /** The hole that may stray least; null when there is none. */
@@ -58,11 +55,11 @@ public record DrillOutlook(List<HoleOdds> odds, List<Wander> wander, DrillError 
         if (odds.isEmpty()) {
             return room(w);
         }
-        double percent = 100 * allInside();
+        double percent = 100 * allInside;
         String share = percent > 99.95 ? "more than 99.9" : Format.plain(percent, 1);
         return "Drilled by hand (" + error.words() + "), " + share
                 + " of 100 such kilns end with no hole at a place that forbids drilling or lighting"
-                + (allInside() < HoleOdds.TARGET
+                + (allInside < HoleOdds.TARGET
                         ? ", under the " + Format.plain(100 * HoleOdds.TARGET, 0) + " aimed at: drill with a guide. "
                                 + blame()
                         : ". ")
