@@ -45,6 +45,7 @@ final class FullCheck {
     private final Map<Sizes.Choice, Stops> fewest = new HashMap<>();
 
     private final Set<Combination> tried = new HashSet<>();
+    /** How many had been checked when the first with as few stops as any was found. */
     private int firstGood;
 
     /**
@@ -155,7 +156,7 @@ final class FullCheck {
         Stops s = Stops.of(p.check());
         stops.put(c, s);
         if (s.curable().isEmpty()) {
-            firstGood = good.isEmpty() ? tried.size() : firstGood;
+            firstGood = good.isEmpty() || s.compareTo(least()) < 0 ? tried.size() : firstGood;
             good.put(c, p);
             fewest.merge(c.choice(), s, (a, b) -> a.compareTo(b) <= 0 ? a : b);
         } else {
@@ -199,9 +200,11 @@ final class FullCheck {
         List<Combination> shown = shown();
         List<Proposal> best = new ArrayList<>();
         for (Combination c : shown) {
-            best.add(good.get(c)
-                    .because(Reasons.of(c, shown.get(0), widest(), uneven(c, passing))
-                            + Reasons.stops(stops.get(c), least())));
+            boolean fewest = stops.get(c).compareTo(least()) == 0;
+            String why = fewest
+                    ? Reasons.of(c, shown.get(0), widest(), uneven(c, passing))
+                    : Reasons.stopped(c, shown.get(0));
+            best.add(good.get(c).because(why + Reasons.stops(stops.get(c), fewest)));
         }
         return new Proposals(best, List.of(), null, good.get(widest()), progress.cancelled());
     }

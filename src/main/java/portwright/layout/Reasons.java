@@ -26,14 +26,18 @@ final class Reasons {
                 + Format.plain((c == first ? widest : first).margin(), 2) + ".";
     }
 
+    /** The same of one that more rules stop than the first, whatever its margin. */
+    static String stopped(Combination c, Combination first) {
+        return difference(c, first) + ". Margin " + Format.plain(c.margin(), 2) + ", of the first "
+                + Format.plain(first.margin(), 2) + ".";
+    }
+
     /** Which rules still stop it; empty where none does. */
-    static String stops(Stops s, Stops least) {
+    static String stops(Stops s, boolean fewest) {
         return s.none()
                 ? ""
                 : " Still stopped by " + String.join(", ", s.rules())
-                        + (s.compareTo(least) > 0
-                                ? ", more than the first."
-                                : "; no layout that was tried has fewer stops.");
+                        + (fewest ? "; no layout that was tried has fewer stops." : ", more than the first.");
     }
 
     private static String merits(Combination c, Combination widest) {
