@@ -149,7 +149,8 @@ public final class Tolerance {
         Map<String, Double> byRule = new TreeMap<>();
         counts.forEach((rule, n) -> byRule.put(rule, n / (double) draws));
         double[] nudge = p == 0 ? new double[] {0, 0, 0} : nudge(h, random, p);
-        return new HoleOdds(h.port().name(), p, Math.sqrt(p * (1 - p) / draws), byRule, nudge[0], nudge[1], nudge[2]);
+        return new HoleOdds(
+                h.port().name(), h.wall(), p, Math.sqrt(p * (1 - p) / draws), byRule, nudge[0], nudge[1], nudge[2]);
     }
 
     /** Shift of the mark with the fewest stops, by ever shorter steps; of as many the shorter shift. */

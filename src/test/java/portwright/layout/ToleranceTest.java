@@ -223,7 +223,8 @@ class ToleranceTest {
     /** The words give both parts of the shift, as a ruler needs them. */
     @Test
     void aShiftIsToldAlongBothAxes() {
-        HoleOdds odds = new HoleOdds("inlet A", 0.2, 0.003, java.util.Map.of("edge-distance", 0.2), 2.8, -6.8, 0.001);
+        HoleOdds odds =
+                new HoleOdds("inlet A", false, 0.2, 0.003, java.util.Map.of("edge-distance", 0.2), 2.8, -6.8, 0.001);
         String words = new DrillOutlook(
                         java.util.List.of(odds), 0.8, Tolerance.wander(beside(2)), new DrillError(1.5, 2, 0.03, 2))
                 .words();
