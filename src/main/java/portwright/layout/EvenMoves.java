@@ -57,7 +57,7 @@ final class EvenMoves {
     }
 
     /** Inlets and flues each turned and widened about the middle, where both are symmetric. */
-    private Combination even(Combination c) {
+    Combination even(Combination c) {
         if (!c.inlets().symmetric() || !c.flues().symmetric()) {
             return c;
         }

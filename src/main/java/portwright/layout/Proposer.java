@@ -200,12 +200,18 @@ public final class Proposer {
                 .terms(c).stream().mapToDouble(Term::margin).min().orElse(Scale.FREE);
         for (Spots a : in) {
             for (Spots b : out) {
+                all.add(combination(c, a, b, sizes));
                 Spots better = turned(c, a, b);
-                int nearFlame = tender.pairs(On.FLOOR, a, c.inletMm()) + tender.pairs(On.LID, better, c.flueMm());
-                all.add(new Combination(
-                        c, a, better, Combination.cross(c, a, better, kiln.shelves()), sizes, nearFlame));
+                if (better != b) {
+                    all.add(combination(c, a, better, sizes));
+                }
             }
         }
+    }
+
+    private Combination combination(Sizes.Choice c, Spots in, Spots out, double sizes) {
+        int nearFlame = tender.pairs(On.FLOOR, in, c.inletMm()) + tender.pairs(On.LID, out, c.flueMm());
+        return new Combination(c, in, out, Combination.cross(c, in, out, kiln.shelves()), sizes, nearFlame);
     }
 
     /** The flues turned about the middle where that keeps them off the inlets' axes and costs less than it gains. */

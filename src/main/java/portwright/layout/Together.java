@@ -110,7 +110,7 @@ final class Together {
     }
 
     /** The same with its flues, or its inlets, where an even arrangement has them, a single one in the middle, if that costs next to nothing. */
-    private Combination evener(Combination c, List<Combination> one) {
+    Combination evener(Combination c, List<Combination> one) {
         double enough = c.margin() - EVENER * Math.abs(c.margin());
         Combination best = c;
         for (Combination o : one) {
