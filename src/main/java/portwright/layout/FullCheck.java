@@ -78,10 +78,12 @@ final class FullCheck {
         return good.isEmpty() ? nearest() : chosen(all);
     }
 
-    /** The holes of the first layouts, where other flues may take a stop from them. */
+    /** The holes of what would be shown, where other flues may take a stop from it. */
     private Set<Sizes.Choice> sooty() {
-        Combination first = shown().get(0);
-        return stops.get(first).byFlue() ? Set.of(first.choice()) : Set.of();
+        return shown().stream()
+                .filter(c -> stops.get(c).byFlue())
+                .map(Combination::choice)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** Checks what would be shown if all passed as found, until all of that has been checked. */
