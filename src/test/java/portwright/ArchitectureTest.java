@@ -47,7 +47,8 @@ class ArchitectureTest {
         ALLOWED.put("check", List.of("review", "geometry", "model", "source", "units", "data", "calc"));
         ALLOWED.put("layout", List.of("check", "review", "geometry", "model", "units", "source", "data"));
         ALLOWED.put("file", List.of("model", "units", "data", "source"));
-        ALLOWED.put("report", List.of("check", "review", "model", "source", "units", "geometry", "data", "calc"));
+        ALLOWED.put(
+                "report", List.of("check", "review", "model", "source", "units", "geometry", "data", "calc", "layout"));
         ALLOWED.put("drawing", List.of("data", "geometry", "model", "check", "review", "units", "source"));
         ALLOWED.put(
                 "sheet",

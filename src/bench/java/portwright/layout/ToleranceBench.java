@@ -2,7 +2,6 @@ package portwright.layout;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -33,7 +32,7 @@ public class ToleranceBench {
 
     @Benchmark
     @OperationsPerInvocation(Tolerance.DRAWS)
-    public List<HoleOdds> odds() {
+    public Tolerance.Odds odds() {
         return Tolerance.odds(design);
     }
 }

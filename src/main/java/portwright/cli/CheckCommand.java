@@ -11,6 +11,7 @@ import portwright.check.CheckResult;
 import portwright.check.Severity;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
+import portwright.layout.DrillOutlook;
 import portwright.model.Design;
 import portwright.report.CheckJson;
 import portwright.report.CheckText;
@@ -32,12 +33,13 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         Design design = Designs.read(file);
         CheckResult result = new RuleBook(LimitTable.load()).check(Review.of(design));
+        DrillOutlook drill = DrillOutlook.oddsAlone(design);
         spec.commandLine()
                 .getOut()
                 .print(
                         json
-                                ? CheckJson.write(result)
-                                : CheckText.write(result, design.units(), Terminal.width(), Terminal.colour()));
+                                ? CheckJson.write(result, drill)
+                                : CheckText.write(result, drill, design.units(), Terminal.width(), Terminal.colour()));
         return result.count(Severity.STOP) > 0 ? Cli.STOP : Cli.OK;
     }
 }

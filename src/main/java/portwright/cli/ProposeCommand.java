@@ -116,7 +116,7 @@ final class ProposeCommand implements Callable<Integer> {
         }
         print.println("The odds of drilling take the places of elements as measured within "
                 + Format.plain(DrillError.of(read.design()).measureMm(), 0)
-                + " mm, 95 of 100 (assumed); wall inlets have room to wander, no odds.");
+                + " mm, 95 of 100 (assumed).");
         Output.write(
                 out,
                 PortsText.put(read.document(), found.best().get(take - 1).ports())

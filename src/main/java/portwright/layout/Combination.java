@@ -55,9 +55,22 @@ record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross,
                 && Math.abs(margin() - o.margin()) < SlabSearch.SYMMETRY_WORTH * Math.abs(margin())) {
             return false;
         }
-        return inletsFar(o) >= Math.max(choice.inletMm(), o.choice.inletMm())
+        return !sharesInlets(o)
                 || fluesFar(o) >= Math.max(choice.flueMm(), o.choice.flueMm())
                         && !flues.family().equals(o.flues.family());
+    }
+
+    /** Whether numbers and families are the same. */
+    boolean sameArrangement(Combination o) {
+        return choice.inlets() == o.choice.inlets()
+                && choice.flues() == o.choice.flues()
+                && inlets.family().equals(o.inlets.family())
+                && flues.family().equals(o.flues.family());
+    }
+
+    /** Whether no inlet lies a hole's diameter or more from where the other layout has one. */
+    boolean sharesInlets(Combination o) {
+        return inletsFar(o) < Math.max(choice.inletMm(), o.choice.inletMm());
     }
 
     /** How far an inlet lies from the other layout's nearest, mm, at most. */

@@ -12,10 +12,14 @@ import portwright.units.Format;
  * What a drill by hand may make of a layout.
  *
  * @param odds of a stop, one a hole
+ * @param allInside share of kilns drilled by hand, all holes of each together, that end with no hole at a place that forbids drilling or lighting; 0 to 1
  * @param wander room of each hole, walls too
  * @param error how the drill was taken to stray
  */
-public record DrillOutlook(List<HoleOdds> odds, List<Wander> wander, DrillError error) {
+public record DrillOutlook(List<HoleOdds> odds, double allInside, List<Wander> wander, DrillError error) {
+    /** Share of drillings from which a stop is told. */
+    private static final double TOLD = 0.001;
+
     private static final String[] SLAB = {
         "the back", "back right", "the right", "front right", "the front", "front left", "the left", "back left"
     };
@@ -28,14 +32,19 @@ public record DrillOutlook(List<HoleOdds> odds, List<Wander> wander, DrillError 
         wander = List.copyOf(wander);
     }
 
-    /** Simulated with the drill errors that the design states. */
-    public static DrillOutlook of(Design design) {
-        return new DrillOutlook(Tolerance.odds(design), Tolerance.wander(design), DrillError.of(design));
+    /** Odds alone, without how far each hole may wander; null where the design has no ports. */
+    public static DrillOutlook oddsAlone(Design design) {
+        if (design.ports() == null || design.ports().isEmpty()) {
+            return null;
+        }
+        Tolerance.Odds odds = Tolerance.odds(design);
+        return new DrillOutlook(odds.holes(), odds.allInside(), List.of(), DrillError.of(design));
     }
 
-    /** Share of drillings that end with no hole at a place that forbids drilling or lighting, at least; 0 to 1. */
-    public double allInside() {
-        return Math.max(0, 1 - odds.stream().mapToDouble(HoleOdds::stop).sum());
+    /** Simulated with the drill errors that the design states. */
+    public static DrillOutlook of(Design design) {
+        Tolerance.Odds odds = Tolerance.odds(design);
+        return new DrillOutlook(odds.holes(), odds.allInside(), Tolerance.wander(design), DrillError.of(design));
     }
 
     /** The hole that may stray least; null when there is none. */
@@ -58,15 +67,48 @@ public record DrillOutlook(List<HoleOdds> odds, List<Wander> wander, DrillError 
         if (odds.isEmpty()) {
             return room(w);
         }
-        double percent = 100 * allInside();
-        String share = percent > 99.95 ? "more than 99.9" : Format.plain(percent, 1);
-        return "Drilled by hand (" + error.words() + "), " + share
-                + " of 100 such kilns end with no hole at a place that forbids drilling or lighting"
-                + (allInside() < HoleOdds.TARGET
+        return share()
+                + (allInside < HoleOdds.TARGET
                         ? ", under the " + Format.plain(100 * HoleOdds.TARGET, 0) + " aimed at: drill with a guide. "
                                 + blame()
                         : ". ")
                 + room(w);
+    }
+
+    /** How many kilns end well, in a sentence without its full stop. */
+    public String share() {
+        double percent = 100 * allInside;
+        return "Drilled by hand (" + error.words() + "), "
+                + (percent > 99.95 ? "more than 99.9" : Format.plain(percent, 1))
+                + " of 100 such kilns end with no hole at a place that forbids drilling or lighting";
+    }
+
+    /** One line for each hole that stops in more than 1 of 1000 drillings: how often, by which rules, and where its mark would be safer if it misses the target. */
+    public List<String> lines() {
+        return odds.stream()
+                .filter(o -> o.stop() > TOLD)
+                .map(DrillOutlook::line)
+                .toList();
+    }
+
+    private static String line(HoleOdds o) {
+        String rules = o.byRule().entrySet().stream()
+                .filter(e -> e.getValue() > TOLD)
+                .sorted(Map.Entry.<String, Double>comparingByValue()
+                        .reversed()
+                        .thenComparing(Map.Entry.comparingByKey()))
+                .map(e -> e.getKey() + " " + hundred(e.getValue()))
+                .collect(Collectors.joining(", "));
+        String nudge = o.meetsTarget()
+                ? ""
+                : o.hasNudge()
+                        ? "; its mark " + shift(o) + " makes that " + hundred(o.stopNudged())
+                        : "; no mark nearby is safer";
+        return o.hole() + ": stopped in " + hundred(o.stop()) + " of 100, by " + rules + nudge + ".";
+    }
+
+    private static String hundred(double share) {
+        return Format.plain(100 * share, 1);
     }
 
     /** The hole that stops most often, by which rule, and where its mark would be safer. */
@@ -77,22 +119,19 @@ public record DrillOutlook(List<HoleOdds> odds, List<Wander> wander, DrillError 
                 .max(Map.Entry.comparingByValue())
                 .map(e -> " by " + e.getKey())
                 .orElse("");
-        double nudge = Math.hypot(worst.nudgeX(), worst.nudgeY());
-        String most = "Most often " + worst.hole() + rule + " (" + Format.plain(100 * worst.stop(), 1) + " of 100)";
-        if (nudge == 0) {
-            return most + ". ";
-        }
-        boolean wall = wander.stream().anyMatch(w -> w.wall() && w.hole().equals(worst.hole()));
-        return most + "; its mark " + shift(worst, wall) + (wall ? ", seen from inside," : "") + " makes that "
-                + Format.plain(100 * worst.stopNudged(), 1) + ". ";
+        String most = "Most often " + worst.hole() + rule + " (" + hundred(worst.stop()) + " of 100)";
+        return worst.hasNudge()
+                ? most + "; its mark " + shift(worst) + " makes that " + hundred(worst.stopNudged()) + ". "
+                : most + ". ";
     }
 
     /** A shift of a mark along its two axes, so that a ruler can follow it. */
-    private static String shift(HoleOdds o, boolean wall) {
-        String[] ahead = wall ? new String[] {"up", "down"} : new String[] {"to the back", "to the front"};
+    private static String shift(HoleOdds o) {
+        String[] ahead = o.wall() ? new String[] {"up", "down"} : new String[] {"to the back", "to the front"};
         return Stream.of(along(o.nudgeX(), "to the right", "to the left"), along(o.nudgeY(), ahead[0], ahead[1]))
-                .filter(w -> !w.isEmpty())
-                .collect(Collectors.joining(" and "));
+                        .filter(w -> !w.isEmpty())
+                        .collect(Collectors.joining(" and "))
+                + (o.wall() ? ", seen from inside," : "");
     }
 
     private static String along(double mm, String over, String under) {

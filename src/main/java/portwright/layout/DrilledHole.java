@@ -44,6 +44,11 @@ record DrilledHole(
         return port.on() == o.port.on() && (!wall() || port.panel().equals(o.port.panel()));
     }
 
+    /** Distance of its centre from another's at which port-spacing stops, mm. */
+    double apart(DrilledHole o) {
+        return radius + o.radius + Math.max(spacingStop, o.spacingStop);
+    }
+
     /** Every hole of a design, in file order. */
     static List<DrilledHole> of(Design design, KilnGeometry kiln) {
         LayoutLimits limits = new LayoutLimits(design, LimitTable.load());

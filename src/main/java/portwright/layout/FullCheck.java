@@ -9,20 +9,20 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
-import portwright.check.CheckResult;
+import java.util.stream.Stream;
 import portwright.check.Finding;
 import portwright.check.Severity;
 
 /**
  * Rounds the best layouts to what a tape shows and puts them through the whole rule book; from then on they are ranked, compared and explained as
  * rounded. One that a rule of fire or clearance stops is shown only where no layout passes; then those with
- * the fewest such rules broken are shown, and the rules are named.
+ * the fewest such rules broken are shown, and the rules are named. Of those that pass, the ones that fewer rules of any other kind stop come first.
  */
 final class FullCheck {
-    private static final int SHOWN = 3;
     /** Most layouts that are checked before one passes, and after. */
     private static final int BEFORE = 60;
 
@@ -33,29 +33,6 @@ final class FullCheck {
 
     private static final int UNEVEN = 4;
 
-    /** Rules by which the places or sizes of ports decide; a stop of one of them sends the search to the next candidate. */
-    private static final Set<String> CURABLE = Set.of(
-            "inside-chamber",
-            "edge-distance",
-            "port-spacing",
-            "weakest-section",
-            "element-clearance",
-            "fitting-clearance",
-            "post-in-flame",
-            "shelf-over-inlet",
-            "flame-path",
-            "flame-on-element",
-            "burner-room",
-            "burner-fit",
-            "flue-inlet-ratio",
-            "clean-burn",
-            "inlet-draw",
-            "damper-range");
-
-    /** Those of them that numbers and sizes decide, wherever the holes lie. */
-    private static final Set<String> BY_SIZE =
-            Set.of("flame-path", "burner-fit", "flue-inlet-ratio", "clean-burn", "inlet-draw", "damper-range");
-
     private final UnaryOperator<Combination> rounding;
     private final Function<Combination, Proposal> writing;
     private final Progress progress;
@@ -63,7 +40,12 @@ final class FullCheck {
     private final Set<Sizes.Choice> burnsBadly = new LinkedHashSet<>();
     private final Map<Combination, Proposal> good = new LinkedHashMap<>();
     private final Map<Combination, Proposal> stopped = new LinkedHashMap<>();
+    private final Map<Combination, Stops> stops = new HashMap<>();
+    /** The fewest stops known of layouts with these holes. */
+    private final Map<Sizes.Choice, Stops> fewest = new HashMap<>();
+
     private final Set<Combination> tried = new HashSet<>();
+    /** How many had been checked when the first with as few stops as any was found. */
     private int firstGood;
 
     /**
@@ -85,22 +67,31 @@ final class FullCheck {
     Proposals run(List<Combination> passing, Function<Set<Sizes.Choice>, List<Combination>> resized) {
         List<Combination> all = new ArrayList<>(passing);
         check(passing);
-        if (good.isEmpty() && !burnsBadly.isEmpty() && !progress.cancelled()) {
-            List<Combination> others = resized.apply(burnsBadly);
+        Set<Sizes.Choice> badly = good.isEmpty() ? burnsBadly : sooty();
+        if (!badly.isEmpty() && !progress.cancelled()) {
+            List<Combination> others = resized.apply(badly);
             all.addAll(others);
-            check(others);
+            if (!others.isEmpty()) {
+                check(others);
+            }
         }
         return good.isEmpty() ? nearest() : chosen(all);
     }
 
+    /** The holes of what would be shown, where other flues may take a stop from it. */
+    private Set<Sizes.Choice> sooty() {
+        return shown().stream()
+                .filter(c -> stops.get(c).byFlue())
+                .map(Combination::choice)
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
+    /** Checks what would be shown if all passed as found, until all of that has been checked. */
     private void check(List<Combination> passing) {
-        for (Combination c : passing) {
-            if (full() || shown().size() == SHOWN) {
-                break;
-            }
-            if (good.keySet().stream().allMatch(o -> mayJoin(c, o))) {
-                attempt(c);
-            }
+        Combination next = next(passing);
+        while (next != null && !full()) {
+            attempt(next);
+            next = next(passing);
         }
         List<Combination> wide = passing.stream()
                 .filter(c -> c.choice().clean() == passing.get(0).choice().clean())
@@ -111,12 +102,50 @@ final class FullCheck {
             if (progress.cancelled() || !gains(c, widest())) {
                 break;
             }
-            attempt(c);
+            if (stops(c).compareTo(least()) <= 0) {
+                attempt(c);
+            }
         }
     }
 
+    /** The first unchecked layout of those that would be shown; null when there is none. */
+    private Combination next(List<Combination> passing) {
+        Stream<Combination> untried =
+                passing.stream().filter(c -> !tried.contains(c) && !burnsBadly.contains(c.choice()));
+        if (good.isEmpty()) {
+            return untried.findFirst().orElse(null);
+        }
+        return Choosing.apart(groups(Stream.concat(good.keySet().stream(), untried.filter(this::mayJoin))), null)
+                .stream()
+                .filter(c -> !good.containsKey(c))
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** Whether an unchecked layout may stand beside each checked one, or in its place where that lost so much by rounding or has more stops. */
+    private boolean mayJoin(Combination c) {
+        return good.keySet().stream()
+                .allMatch(o -> Choosing.novelty(c, o) != Choosing.Novelty.TWIN
+                        || gains(c, o)
+                        || stops(c).compareTo(stops(o)) < 0);
+    }
+
+    /** Those with the fewest stops first, as far as they are known; each best first. */
+    private List<List<Combination>> groups(Stream<Combination> some) {
+        return some
+                .sorted(Comparator.comparingDouble(c -> -c.rank()))
+                .collect(Collectors.groupingBy(this::stops, TreeMap::new, Collectors.toList()))
+                .values()
+                .stream()
+                .toList();
+    }
+
+    private Stops stops(Combination c) {
+        return stops.getOrDefault(c, fewest.getOrDefault(c.choice(), Stops.NONE));
+    }
+
     private boolean full() {
-        return progress.cancelled() || tried.size() >= (good.isEmpty() ? BEFORE : firstGood + AFTER);
+        return progress.cancelled() || tried.size() >= (good.isEmpty() || !least().none() ? BEFORE : firstGood + AFTER);
     }
 
     private void attempt(Combination exact) {
@@ -126,13 +155,15 @@ final class FullCheck {
         progress.at(Math.min(1, 0.9 + 0.1 * tried.size() / BEFORE), "full check of the best");
         Combination c = rounded(exact);
         Proposal p = writing.apply(c);
-        List<String> stops = stops(p.check());
-        if (stops.isEmpty()) {
-            firstGood = good.isEmpty() ? tried.size() : firstGood;
+        Stops s = Stops.of(p.check());
+        stops.put(c, s);
+        if (s.curable().isEmpty()) {
+            firstGood = good.isEmpty() || s.compareTo(least()) < 0 ? tried.size() : firstGood;
             good.put(c, p);
+            fewest.merge(c.choice(), s, (a, b) -> a.compareTo(b) <= 0 ? a : b);
         } else {
             stopped.put(c, p);
-            if (stops.stream().anyMatch(BY_SIZE::contains)) {
+            if (s.bySize()) {
                 burnsBadly.add(c.choice());
             }
         }
@@ -142,48 +173,40 @@ final class FullCheck {
         return known.computeIfAbsent(c, rounding);
     }
 
-    /** Whether an exact layout may stand beside a rounded one, or in its place where rounding has cost that much. */
-    private static boolean mayJoin(Combination exact, Combination o) {
-        return o.clearlyDiffers(exact) && !o.evenAndAsGoodAs(exact) || gains(exact, o);
-    }
-
     private static boolean gains(Combination c, Combination over) {
         return over == null || c.margin() > over.margin() + SlabSearch.SYMMETRY_WORTH * Math.abs(over.margin());
     }
 
-    /** The widest rounded layout that passes; null when none does. */
-    private Combination widest() {
+    /** The fewest stops of a layout that passes. */
+    private Stops least() {
         return good.keySet().stream()
+                .map(stops::get)
+                .min(Comparator.naturalOrder())
+                .orElse(Stops.NONE);
+    }
+
+    /** The widest rounded layout with the fewest stops of those that pass; null when none does. */
+    private Combination widest() {
+        Stops least = least();
+        return good.keySet().stream()
+                .filter(c -> stops.get(c).compareTo(least) == 0)
                 .max(Comparator.comparingDouble(Combination::margin))
                 .orElse(null);
     }
 
-    /** The best by rank, the widest, then others by rank, as far as they differ clearly. */
     private List<Combination> shown() {
-        List<Combination> order = good.keySet().stream()
-                .sorted(Comparator.comparingDouble(c -> -c.rank()))
-                .collect(Collectors.toCollection(ArrayList::new));
-        if (!order.isEmpty()) {
-            order.add(1, widest());
-        }
-        return apart(order);
-    }
-
-    private static List<Combination> apart(List<Combination> order) {
-        List<Combination> out = new ArrayList<>();
-        for (Combination c : order) {
-            if (out.size() < SHOWN && out.stream().allMatch(o -> o.clearlyDiffers(c) && !o.evenAndAsGoodAs(c))) {
-                out.add(c);
-            }
-        }
-        return out;
+        return Choosing.apart(groups(good.keySet().stream()), widest());
     }
 
     private Proposals chosen(List<Combination> passing) {
         List<Combination> shown = shown();
         List<Proposal> best = new ArrayList<>();
         for (Combination c : shown) {
-            best.add(good.get(c).because(Reasons.of(c, shown.get(0), widest(), uneven(c, passing))));
+            boolean fewest = stops.get(c).compareTo(least()) == 0;
+            String why = fewest
+                    ? Reasons.of(c, shown.get(0), widest(), uneven(c, passing))
+                    : Reasons.stopped(c, shown.get(0));
+            best.add(good.get(c).because(why + Reasons.stops(stops.get(c), fewest)));
         }
         return new Proposals(best, List.of(), null, good.get(widest()), progress.cancelled());
     }
@@ -204,35 +227,25 @@ final class FullCheck {
 
     /** The layouts with the fewest rules broken, and these rules in words. */
     private Proposals nearest() {
-        int least = stopped.values().stream()
-                .mapToInt(p -> stops(p.check()).size())
+        int least = stopped.keySet().stream()
+                .mapToInt(c -> stops.get(c).curable().size())
                 .min()
                 .orElse(0);
-        List<Proposal> best = apart(stopped.entrySet().stream()
-                        .filter(e -> stops(e.getValue().check()).size() == least)
-                        .map(Map.Entry::getKey)
-                        .toList())
-                .stream()
+        Stream<Combination> fewestBroken =
+                stopped.keySet().stream().filter(c -> stops.get(c).curable().size() == least);
+        List<Proposal> best = Choosing.apart(groups(fewestBroken), null).stream()
                 .map(stopped::get)
                 .toList();
         List<Proposals.Impossible> why = new ArrayList<>();
         if (!best.isEmpty()) {
             Set<String> told = new HashSet<>();
             for (Finding f : best.get(0).check().findings()) {
-                if (f.severity() == Severity.STOP && CURABLE.contains(f.rule()) && told.add(f.rule())) {
+                if (f.severity() == Severity.STOP && Stops.CURABLE.contains(f.rule()) && told.add(f.rule())) {
                     why.add(new Proposals.Impossible(
                             f.rule(), least == 1, f.rule() + ": " + f.message() + " " + f.remedy()));
                 }
             }
         }
         return new Proposals(best, why, null, null, progress.cancelled());
-    }
-
-    private static List<String> stops(CheckResult r) {
-        return r.findings().stream()
-                .filter(f -> f.severity() == Severity.STOP && CURABLE.contains(f.rule()))
-                .map(Finding::rule)
-                .distinct()
-                .toList();
     }
 }

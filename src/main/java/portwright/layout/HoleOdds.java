@@ -6,15 +6,17 @@ import java.util.Map;
  * How likely one hole, drilled by hand, breaks a limit that stops.
  *
  * @param hole its name
+ * @param wall whether it is in a wall
  * @param stop share of drillings that break any, 0 to 1
  * @param stopError standard error of that share from the number of drillings simulated
  * @param byRule share by rule
- * @param nudgeX shift of the mark that makes a stop least likely, mm to the right
- * @param nudgeY the same to the back, mm
+ * @param nudgeX shift of the mark that makes a stop least likely, mm to the right; in walls seen from inside
+ * @param nudgeY the same to the back, in walls up, mm
  * @param stopNudged share with the mark shifted
  */
 public record HoleOdds(
         String hole,
+        boolean wall,
         double stop,
         double stopError,
         Map<String, Double> byRule,
@@ -31,5 +33,10 @@ public record HoleOdds(
     /** Whether at least 99 of 100 drillings pass. */
     public boolean meetsTarget() {
         return stop <= 1 - TARGET + 1e-12;
+    }
+
+    /** Whether another mark is safer. */
+    public boolean hasNudge() {
+        return nudgeX != 0 || nudgeY != 0;
     }
 }

@@ -41,9 +41,9 @@ public record Proposal(
         return reasoned(why + " " + reason);
     }
 
-    /** The same with words after its reason. */
+    /** The same with words after its reason; none where there are none. */
     Proposal adding(String open) {
-        return reasoned(reason + " " + open);
+        return open.isEmpty() ? this : reasoned(reason + " " + open);
     }
 
     private Proposal reasoned(String all) {

@@ -5,11 +5,12 @@ import java.util.List;
 /**
  * What a search found.
  *
- * @param best up to three clearly different layouts without a geometry stop, best first; empty when there is none. One that a rule of fire stops is
- *     here only where every layout that was checked is stopped
+ * @param best up to three clearly different layouts without a geometry stop, those with the fewest stops of any other rule first, then the best; empty
+ *     when there is none. One that a rule of places or sizes stops is here only where every layout that was checked is stopped
  * @param impossible rules that no layout passes, each with words; empty when one passes all
  * @param nearestMiss the layout that comes nearest where none passes; null otherwise
- * @param widest the layout with the largest margin of all that pass, whether shown or only told as what lying evenly costs; null when none passes
+ * @param widest the layout with the largest margin of all that pass with the fewest stops, whether shown or only told as what lying evenly costs; null
+ *     when none passes
  * @param cancelled whether the search was ended early
  */
 public record Proposals(

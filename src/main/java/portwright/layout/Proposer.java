@@ -88,24 +88,61 @@ public final class Proposer {
     private Proposals run(Wishes wishes) {
         progress.at(0, "sizes that fit burners and draft");
         Sizes sizes = new Sizes(design, wishes, limits);
-        List<Sizes.Choice> choices = sizes.list();
-        boolean own = wishes.inletsOn() == null;
-        On on = own ? usual() : wishes.inletsOn();
-        List<Combination> all = combined(choices, on);
-        List<Combination> passing = passing(all);
-        if (passing.isEmpty() && own && on == On.FLOOR && !progress.cancelled()) {
-            List<Combination> wall = combined(choices, On.WALL);
-            passing = passing(wall);
-            all.addAll(wall);
+        boolean open = wishes.inletsOn() == null;
+        On on = open ? usual() : wishes.inletsOn();
+        List<Combination> all = new ArrayList<>();
+        Proposals best = attempt(sizes, sizes.list(), on, open, all);
+        if (smallerMayPass(best)) {
+            for (List<Sizes.Choice> less : sizes.smaller()) {
+                if (passes(best) || progress.cancelled()) {
+                    break;
+                }
+                Proposals next = attempt(sizes, less, on, open, all);
+                best = nearer(next, best) ? next : best;
+            }
         }
+        return best != null
+                ? best
+                : all.isEmpty() ? new Proposals(List.of(), List.of(), null, null, true) : none(all, sizes);
+    }
+
+    private static boolean passes(Proposals p) {
+        return p != null && !p.best().isEmpty() && p.impossible().isEmpty();
+    }
+
+    /** Whether smaller inlets can help; they draw less air, so not a gas that lacks it. */
+    private static boolean smallerMayPass(Proposals p) {
+        return p == null || p.impossible().stream().noneMatch(i -> i.rule().equals("clean-burn"));
+    }
+
+    /** Whether fewer rules stand against a result than against another. */
+    private static boolean nearer(Proposals p, Proposals than) {
+        return p != null
+                && (than == null || p.impossible().size() < than.impossible().size());
+    }
+
+    /** Layouts of some choices of holes, checked; null where none passes the margins. What was found joins {@code all}. */
+    private Proposals attempt(Sizes sizes, List<Sizes.Choice> choices, On on, boolean open, List<Combination> all) {
+        List<Combination> here = combined(choices, on, !all.isEmpty());
+        List<Combination> passing = passing(here);
+        if (passing.isEmpty() && open && on == On.FLOOR && !progress.cancelled()) {
+            List<Combination> wall = combined(choices, On.WALL, !all.isEmpty());
+            passing = passing(wall);
+            here.addAll(wall);
+        }
+        all.addAll(here);
         if (passing.isEmpty()) {
-            return all.isEmpty() ? new Proposals(List.of(), List.of(), null, null, true) : none(all, sizes.tried());
+            return null;
         }
         progress.at(0.9, "full check of the best");
         passing = together(passing);
         Combination first = passing.get(0);
-        return new FullCheck(writer::rounded, c -> writer.proposal(c).adding(sizes.open()), progress)
+        return new FullCheck(writer::rounded, c -> written(c, sizes), progress)
                 .run(passing, badly -> resized(sizes, badly, first.inlets().inWall() ? On.WALL : On.FLOOR));
+    }
+
+    private Proposal written(Combination c, Sizes sizes) {
+        return writer.proposal(c).adding(sizes.smallness(c.choice())).adding(sizes.open());
     }
 
     /** The same with some moved on with inlets and flues together. */
@@ -123,12 +160,13 @@ public final class Proposer {
         return !in.isEmpty() && in.stream().allMatch(p -> p.on() == On.WALL) ? On.WALL : On.FLOOR;
     }
 
-    private List<Combination> combined(List<Sizes.Choice> choices, On on) {
+    /** @param late whether other sizes were searched before */
+    private List<Combination> combined(List<Sizes.Choice> choices, On on, boolean late) {
         List<Combination> all = new ArrayList<>();
         for (int i = 0; i < choices.size() && !progress.cancelled(); i++) {
             Sizes.Choice c = choices.get(i);
             progress.at(
-                    0.9 * i / choices.size(),
+                    late ? 0.9 : 0.9 * i / choices.size(),
                     c.inlets() + " inlets of " + typed.words(c.inletMm()) + ", " + c.flues() + " flues of "
                             + typed.words(c.flueMm()));
             combine(c, on, all);
@@ -136,13 +174,14 @@ public final class Proposer {
         return all;
     }
 
-    private Proposals none(List<Combination> all, String tried) {
+    private Proposals none(List<Combination> all, Sizes sizes) {
         Combination nearest = all.stream()
                 .max(Comparator.comparingDouble(Combination::margin))
                 .orElseThrow();
-        Proposal miss = writer.proposal(writer.rounded(nearest))
+        Proposal miss = written(writer.rounded(nearest), sizes)
                 .because("Nearest miss: no layout passes every rule that stops.");
-        List<Proposals.Impossible> why = new Blockers(design, kiln, limits, sites, progress, all).of(miss, tried);
+        List<Proposals.Impossible> why =
+                new Blockers(design, kiln, limits, sites, progress, all).of(miss, sizes.tried());
         return new Proposals(List.of(), why, miss, null, progress.cancelled());
     }
 
@@ -161,12 +200,18 @@ public final class Proposer {
                 .terms(c).stream().mapToDouble(Term::margin).min().orElse(Scale.FREE);
         for (Spots a : in) {
             for (Spots b : out) {
+                all.add(combination(c, a, b, sizes));
                 Spots better = turned(c, a, b);
-                int nearFlame = tender.pairs(On.FLOOR, a, c.inletMm()) + tender.pairs(On.LID, better, c.flueMm());
-                all.add(new Combination(
-                        c, a, better, Combination.cross(c, a, better, kiln.shelves()), sizes, nearFlame));
+                if (better != b) {
+                    all.add(combination(c, a, better, sizes));
+                }
             }
         }
+    }
+
+    private Combination combination(Sizes.Choice c, Spots in, Spots out, double sizes) {
+        int nearFlame = tender.pairs(On.FLOOR, in, c.inletMm()) + tender.pairs(On.LID, out, c.flueMm());
+        return new Combination(c, in, out, Combination.cross(c, in, out, kiln.shelves()), sizes, nearFlame);
     }
 
     /** The flues turned about the middle where that keeps them off the inlets' axes and costs less than it gains. */

@@ -15,7 +15,7 @@ final class Reasons {
      */
     static String of(Combination c, Combination first, Combination widest, Combination uneven) {
         if (c.margin() >= widest.margin() * (1 - SlabSearch.SYMMETRY_WORTH)) {
-            return "Largest worst-case margin of all that were tried"
+            return "Worst-case margin as large as any that was tried, to within half a percent"
                     + (c.even() ? ", and even about the middle." : ".");
         }
         String start = c == first ? "" : difference(c, first) + ". ";
@@ -24,6 +24,20 @@ final class Reasons {
         }
         return start + (c == first ? merits(c, widest) : "Margin " + Format.plain(c.margin(), 2) + ", of the first ")
                 + Format.plain((c == first ? widest : first).margin(), 2) + ".";
+    }
+
+    /** The same of one that more rules stop than the first, whatever its margin. */
+    static String stopped(Combination c, Combination first) {
+        return difference(c, first) + ". Margin " + Format.plain(c.margin(), 2) + ", of the first "
+                + Format.plain(first.margin(), 2) + ".";
+    }
+
+    /** Which rules still stop it; empty where none does. */
+    static String stops(Stops s, boolean fewest) {
+        return s.none()
+                ? ""
+                : " Still stopped by " + String.join(", ", s.rules())
+                        + (fewest ? "; no layout that was tried has fewer stops." : ", more than the first.");
     }
 
     private static String merits(Combination c, Combination widest) {

@@ -65,7 +65,9 @@ final class SizeTerms {
 
     private void burner(List<Term> out, Sizes.Choice c, Burner b) {
         double ring = (c.inletMm() - b.tip().mm()) / 2;
-        double need = Math.max(limits.value("burner-fit", "gap", 6), b.tip().mm() / 4);
+        double need = Math.max(
+                limits.value("burner-fit", "gap", 6),
+                limits.value("burner-fit", "gap-share", 0.25) * b.tip().mm());
         double m = ring >= need * (1 - 1e-9) ? Scale.FREE : Scale.atLeast(ring, 0, need);
         out.add(new Term("burner-fit", List.of(b.name() == null ? "burner" : b.name()), ring, 0, need, "mm", m));
     }

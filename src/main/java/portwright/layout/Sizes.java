@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import portwright.data.HoleSaw;
 import portwright.model.Burner;
 import portwright.model.Design;
@@ -65,7 +66,8 @@ final class Sizes {
         return wishes.flueMm() != null
                 ? ""
                 : " Tried: " + words(flues(), "flue") + " of every saw from " + Format.plain(saws.get(0), 0) + " to "
-                        + Format.plain(saws.get(saws.size() - 1), 0) + " mm over " + words(inlets(), "inlet") + ".";
+                        + Format.plain(saws.get(saws.size() - 1), 0) + " mm over " + words(inlets(), "inlet")
+                        + (wishes.inletMm() != null ? "" : " of every saw that clears the tip") + ".";
     }
 
     private static String words(Set<Integer> numbers, String what) {
@@ -75,9 +77,31 @@ final class Sizes {
 
     /** Choices that keep the ratio of areas; where none does, the one nearest to it. */
     List<Choice> list() {
+        List<Choice> out = choices(inletSizes());
+        return out.isEmpty() ? List.of(nearest()) : out;
+    }
+
+    /**
+     * Choices with inlets smaller than any of {@link #list()}, by saw, the largest first; each leaves the widest tip some air. None where the size of the
+     * inlets is asked for.
+     */
+    List<List<Choice>> smaller() {
+        if (wishes.inletMm() != null) {
+            return List.of();
+        }
+        double usual = usualInlet();
+        return saws.stream()
+                .filter(d -> d < usual - 1e-9 && d > widestTip() + 1e-9)
+                .sorted(Comparator.reverseOrder())
+                .map(d -> choices(Set.of(d)))
+                .filter(l -> !l.isEmpty())
+                .toList();
+    }
+
+    private List<Choice> choices(Set<Double> inletsMm) {
         List<Choice> out = new ArrayList<>();
         for (int in : inlets()) {
-            for (double dIn : inletSizes()) {
+            for (double dIn : inletsMm) {
                 for (int fl : flues()) {
                     Choice c = choice(in, dIn, fl);
                     if (c != null) {
@@ -86,7 +110,40 @@ final class Sizes {
                 }
             }
         }
-        return out.isEmpty() ? List.of(nearest()) : out;
+        return out;
+    }
+
+    private double usualInlet() {
+        return inletSizes().stream().min(Comparator.naturalOrder()).orElse(LEAST_MM);
+    }
+
+    /** The widest burner tip, mm; 0 where none is stated. */
+    private double widestTip() {
+        return tips().mapToDouble(b -> b.tip().mm()).max().orElse(0);
+    }
+
+    private Stream<Burner> tips() {
+        return design.burners() == null
+                ? Stream.empty()
+                : design.burners().stream().filter(b -> b.tip() != null);
+    }
+
+    private double ring(double tipMm) {
+        return Math.max(limits.value("burner-fit", "gap", 6), limits.value("burner-fit", "gap-share", 0.25) * tipMm);
+    }
+
+    /** What inlets smaller than usual cost, in a sentence; empty where they are not, or where their size is asked for. */
+    String smallness(Choice c) {
+        if (wishes.inletMm() != null || c.inletMm() > usualInlet() - 1e-9) {
+            return "";
+        }
+        String none = "With inlets of " + Format.plain(usualInlet(), 0) + " mm or more no layout that was tried passes";
+        return leastInlet() == 0
+                ? none + ": these are smaller."
+                : none + ". These of " + Format.plain(c.inletMm(), 0) + " mm leave a ring of "
+                        + Format.plain((c.inletMm() - widestTip()) / 2, 1) + " mm round a tip of "
+                        + Format.plain(widestTip(), 1) + " mm, where " + Format.plain(ring(widestTip()), 1)
+                        + " mm are wanted for air: burner-fit cautions it. A narrow ring draws less air and touches a tip that is set a little aside.";
     }
 
     /** Where no saw keeps the ratio, the one that comes nearest to it. */
@@ -157,16 +214,9 @@ final class Sizes {
 
     /** Smallest inlet that leaves the widest tip its ring of air, mm; 0 without burners. */
     double leastInlet() {
-        double least = 0;
-        if (design.burners() != null) {
-            for (Burner b : design.burners()) {
-                if (b.tip() != null) {
-                    double tip = b.tip().mm();
-                    least = Math.max(least, tip + 2 * Math.max(limits.value("burner-fit", "gap", 6), tip / 4));
-                }
-            }
-        }
-        return least;
+        return tips().mapToDouble(b -> b.tip().mm() + 2 * ring(b.tip().mm()))
+                .max()
+                .orElse(0);
     }
 
     /** What stands open about the sizes, in a sentence; empty where burners or wishes settle them. */

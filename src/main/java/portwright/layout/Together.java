@@ -17,13 +17,15 @@ import portwright.model.On;
  * is mended here: even layouts as evenly as they were, and all freely, one hole by one.
  */
 final class Together {
-    private static final long SEED = 11;
-    private static final double LONG_MM = 24;
-    /** Layouts moved on: the best by rank, and of each choice of holes that may yet reach the widest margin. */
-    private static final int FEW = 3;
-
+    static final long SEED = 11;
+    static final double LONG_MM = 24;
+    /** Layouts of a choice of holes that are moved on, and how many choices that may yet reach the widest margin. */
     private static final int STARTS = 5;
-    private static final int CHOICES = 5;
+
+    /** Share of the margin that one even role may cost a free layout. */
+    private static final double EVENER = 0.001;
+
+    static final int CHOICES = 5;
     /** Climbs from places about the best, and how far about, mm. */
     private static final int SHAKEN = 6;
 
@@ -33,12 +35,7 @@ final class Together {
     private static final int SCATTERED = 80;
 
     private static final int SCATTERED_HOLES = 400;
-    private static final int KEPT = 3;
-
-    /** Rough climbs of an even layout as a whole, the first from where it lies, the others turned and widened. */
-    private static final int TURNED = 60;
-
-    private static final int THROWS = 40;
+    static final int KEPT = 3;
 
     private final Sites sites;
     private final Pt middle;
@@ -57,10 +54,8 @@ final class Together {
     /** Further layouts that are better than the ones they come from. */
     List<Combination> better(List<Combination> passing) {
         List<Combination> out = new ArrayList<>();
-        passing.stream().filter(c -> !settled(c)).limit(FEW).forEach(c -> add(out, c, even(c)));
-        Map<Sizes.Choice, List<Combination>> choices = new LinkedHashMap<>();
-        passing.forEach(
-                c -> choices.computeIfAbsent(c.choice(), k -> new ArrayList<>()).add(c));
+        new EvenMoves(this, middle, progress).add(out, passing);
+        Map<Sizes.Choice, List<Combination>> choices = choices(passing);
         Combination widest = widest(passing);
         if (widest == null || widest.inlets().inWall()) {
             return out;
@@ -77,6 +72,13 @@ final class Together {
                 free(out, one);
             }
         }
+        return out;
+    }
+
+    static Map<Sizes.Choice, List<Combination>> choices(List<Combination> some) {
+        Map<Sizes.Choice, List<Combination>> out = new LinkedHashMap<>();
+        some.forEach(
+                c -> out.computeIfAbsent(c.choice(), k -> new ArrayList<>()).add(c));
         return out;
     }
 
@@ -104,7 +106,23 @@ final class Together {
             Combination to = free(best, p);
             best = to.margin() > best.margin() ? to : best;
         }
-        add(out, starts.get(0), best);
+        add(out, starts.get(0), evener(best, one));
+    }
+
+    /** The same with its flues, or its inlets, where an even arrangement has them, a single one in the middle, if that costs next to nothing. */
+    Combination evener(Combination c, List<Combination> one) {
+        double enough = c.margin() - EVENER * Math.abs(c.margin());
+        Combination best = c;
+        for (Combination o : one) {
+            Combination a = o.flues().even() && !c.flues().even() ? combination(c, c.inlets(), o.flues()) : c;
+            Combination b = o.inlets().even() && !c.inlets().even() ? combination(c, o.inlets(), c.flues()) : c;
+            for (Combination to : List.of(a, b)) {
+                if (to.margin() >= enough && to.rank() > best.rank()) {
+                    best = to;
+                }
+            }
+        }
+        return best;
     }
 
     /** The best of many rough climbs that set out anywhere in the chamber. */
@@ -128,23 +146,23 @@ final class Together {
         return ends(ends, 2 * (n + m));
     }
 
-    private static List<double[]> ends(Best best, int width) {
+    static List<double[]> ends(Best best, int width) {
         return best.rows().stream().map(r -> Arrays.copyOf(r, width)).toList();
     }
 
     /** The most that inlets and flues reach when found apart. */
-    private static double reach(List<Combination> one) {
+    static double reach(List<Combination> one) {
         double in = one.stream().mapToDouble(c -> c.inlets().margin()).max().orElse(0);
         double out = one.stream().mapToDouble(c -> c.flues().margin()).max().orElse(0);
         return Math.min(one.get(0).sizes(), Math.min(in, out));
     }
 
     /** Whether moving holes gains nothing, or inlets lie in the wall. */
-    private static boolean settled(Combination c) {
+    static boolean settled(Combination c) {
         return c.inlets().inWall() || c.margin() >= c.sizes();
     }
 
-    private static void add(List<Combination> out, Combination from, Combination to) {
+    static void add(List<Combination> out, Combination from, Combination to) {
         if (to.margin() > from.margin() + SlabSearch.SYMMETRY_WORTH * Math.abs(from.margin())) {
             out.add(to);
         }
@@ -182,66 +200,6 @@ final class Together {
                 Arrays.copyOfRange(p, from, from + n),
                 Arrays.copyOfRange(p, from + n, from + 2 * n),
                 0);
-    }
-
-    /** Inlets and flues each turned and widened about the middle, where both are symmetric. */
-    private Combination even(Combination c) {
-        if (!c.inlets().symmetric() || !c.flues().symmetric()) {
-            return c;
-        }
-        double in = reach(c.inlets());
-        double out = reach(c.flues());
-        Compass.Hill hill = (q, enough) ->
-                margin(c, turned(c.inlets(), q[0] / in, q[1] / in), turned(c.flues(), q[2] / out, q[3] / out), enough);
-        SplittableRandom random = new SplittableRandom(SEED);
-        Best ends = new Best(KEPT, 4);
-        for (int k = 0; k < TURNED && !progress.cancelled(); k++) {
-            double[] p = k == 0 ? new double[] {in, 0, out, 0} : turned(in, out, hill, random);
-            ends.offer(p, Compass.rough(p, LONG_MM, hill, random, progress));
-        }
-        Combination best = c;
-        for (double[] p : ends(ends, 4)) {
-            Compass.climb(p, LONG_MM, hill, new SplittableRandom(SEED), progress);
-            Combination to =
-                    combination(c, turned(c.inlets(), p[0] / in, p[1] / in), turned(c.flues(), p[2] / out, p[3] / out));
-            best = to.margin() > best.margin() ? to : best;
-        }
-        return best;
-    }
-
-    /** The best of some throws: inlets and flues turned by any angle and widened or drawn in by up to half. */
-    private static double[] turned(double in, double out, Compass.Hill hill, SplittableRandom random) {
-        return Compass.highest(THROWS, hill, () -> {
-            double[] p = new double[4];
-            for (int i = 0; i < p.length; i += 2) {
-                double r = (i == 0 ? in : out) * (0.5 + random.nextDouble());
-                double w = 2 * Math.PI * random.nextDouble();
-                p[i] = r * Math.cos(w);
-                p[i + 1] = r * Math.sin(w);
-            }
-            return p;
-        });
-    }
-
-    /** Largest distance from the middle, mm. */
-    private double reach(Spots s) {
-        double most = 1;
-        for (int i = 0; i < s.x().length; i++) {
-            most = Math.max(most, Math.hypot(s.x()[i] - middle.x(), s.y()[i] - middle.y()));
-        }
-        return most;
-    }
-
-    private Spots turned(Spots s, double along, double across) {
-        double[] x = new double[s.x().length];
-        double[] y = new double[x.length];
-        for (int i = 0; i < x.length; i++) {
-            double dx = s.x()[i] - middle.x();
-            double dy = s.y()[i] - middle.y();
-            x[i] = middle.x() + along * dx - across * dy;
-            y[i] = middle.y() + along * dy + across * dx;
-        }
-        return new Spots(s.family(), true, x, y, 0);
     }
 
     /** Least margin of a choice's holes at other places; whatever is not above {@code enough} may be answered roughly. */

@@ -2,11 +2,14 @@ package portwright.report;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.TreeMap;
 import portwright.check.CheckResult;
 import portwright.check.Finding;
 import portwright.check.Measure;
 import portwright.check.NotChecked;
 import portwright.check.OwnLimit;
+import portwright.layout.DrillOutlook;
+import portwright.layout.HoleOdds;
 import portwright.review.Assumed;
 import portwright.review.Figures;
 import portwright.source.Source;
@@ -17,6 +20,11 @@ public final class CheckJson {
 
     /** Pretty-printed object with a final newline; numbers that do not exist are null. */
     public static String write(CheckResult r) {
+        return write(r, null);
+    }
+
+    /** The same with the odds of drilling by hand, unless they are null. */
+    public static String write(CheckResult r, DrillOutlook drill) {
         ObjectNode root = Json.object();
         root.put("portwright", 1).put("title", r.title());
         root.putObject("verdict")
@@ -51,7 +59,37 @@ public final class CheckJson {
                     .put("ruleBook", l.ruleBook());
         }
         figures(root.putObject("figures"), r.figures());
+        if (drill != null) {
+            drill(root.putObject("drillingByHand"), drill);
+        }
         return Json.text(root);
+    }
+
+    /** Shares from 0 to 1; shifts of a mark along the axes in which its place is written. */
+    private static void drill(ObjectNode o, DrillOutlook drill) {
+        o.put("allInside", drill.allInside()).put("target", HoleOdds.TARGET);
+        o.putObject("within95")
+                .put("centreMm", drill.error().centreMm())
+                .put("tiltDeg", Math.toDegrees(drill.error().tiltRad()))
+                .put("measuredMm", drill.error().measureMm());
+        o.put("oversizeUpToMm", drill.error().oversizeMm());
+        for (HoleOdds h : drill.odds()) {
+            ObjectNode hole = o.withArray("holes")
+                    .addObject()
+                    .put("hole", h.hole())
+                    .put("stop", h.stop())
+                    .put("standardError", h.stopError());
+            ObjectNode rules = hole.putObject("byRule");
+            new TreeMap<>(h.byRule()).forEach(rules::put);
+            if (h.meetsTarget() || !h.hasNudge()) {
+                hole.putNull("nudge");
+            } else {
+                hole.putObject("nudge")
+                        .put("xMm", h.nudgeX())
+                        .put("yMm", h.nudgeY())
+                        .put("stop", h.stopNudged());
+            }
+        }
     }
 
     private static void finding(ObjectNode o, Finding f) {

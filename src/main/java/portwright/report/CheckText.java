@@ -7,12 +7,13 @@ import portwright.check.Forbids;
 import portwright.check.Severity;
 import portwright.check.Verdict;
 import portwright.data.SafetyNumber;
+import portwright.layout.DrillOutlook;
 import portwright.model.UnitSystem;
 import portwright.review.Figures;
 import portwright.units.BothSystems;
 import portwright.units.Format;
 
-/** A check's result as text for people: verdict, stops, cautions, notes, what was not checked, what was assumed, figures. */
+/** A check's result as text for people: verdict, stops, cautions, notes, what was not checked, what was assumed, figures, odds of drilling. */
 public final class CheckText {
     private static final String LOST = "% of the worst straight line across goes to holes and grooves";
 
@@ -29,12 +30,17 @@ public final class CheckText {
 
     /** The text, wrapped to {@code width} columns; for a reader of inches both systems stand in the figures. */
     public static String write(CheckResult r, UnitSystem units, int width, boolean colour) {
+        return write(r, null, units, width, colour);
+    }
+
+    /** The same with the odds of drilling by hand, unless they are null. */
+    public static String write(CheckResult r, DrillOutlook drill, UnitSystem units, int width, boolean colour) {
         CheckText t = new CheckText(units, width, colour);
-        t.all(r);
+        t.all(r, drill);
         return t.out.toString();
     }
 
-    private void all(CheckResult r) {
+    private void all(CheckResult r, DrillOutlook drill) {
         line(bold(r.title()));
         out.append('\n');
         line("Drilling: " + verdict(r, Forbids.DRILLING, r.drilling(), "Do not drill"));
@@ -61,6 +67,11 @@ public final class CheckText {
             r.ownLimits().forEach(l -> wrap("  - ", l.words()));
         }
         figures(r.figures());
+        if (drill != null) {
+            head("Drilling by hand", -1);
+            wrap("  ", both(drill.share() + "."));
+            drill.lines().forEach(l -> wrap("  - ", both(l)));
+        }
         out.append('\n');
         wrap(
                 "",
@@ -157,8 +168,12 @@ public final class CheckText {
     private void figure(String name, Double value, double factor, int decimals, String unit) {
         if (value != null) {
             String words = Format.plain(value * factor, decimals) + " " + unit;
-            line("  " + String.format("%-27s", name) + (units != UnitSystem.METRIC ? BothSystems.words(words) : words));
+            line("  " + String.format("%-27s", name) + both(words));
         }
+    }
+
+    private String both(String metric) {
+        return units == UnitSystem.METRIC ? metric : BothSystems.words(metric);
     }
 
     private void head(String title, int n) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import portwright.check.Severity;
@@ -93,18 +94,22 @@ class EveryKilnTest {
     private static final class Grid {
         private final DenseGrid grid;
         private final SizeTerms sizes;
+        private final List<Sizes.Choice> usual;
         private final List<Sizes.Choice> choices;
 
         Grid(Design d, Wishes wishes) {
             LayoutLimits limits = new LayoutLimits(d, LimitTable.load());
             grid = new DenseGrid(d);
             sizes = new SizeTerms(d, KilnGeometry.of(d), limits);
-            choices = new Sizes(d, wishes, limits).list();
+            Sizes all = new Sizes(d, wishes, limits);
+            usual = all.list();
+            choices = Stream.concat(usual.stream(), all.smaller().stream().flatMap(List::stream))
+                    .toList();
         }
 
-        /** Whether any choice fits as if some rules were not there, with inlets in the floor or, where asked, the wall. */
+        /** Whether any choice fits as if some rules were not there, with inlets in the floor; or, where asked, in the wall or smaller than usual. */
         boolean fits(Set<String> without, boolean wall) {
-            return choices.stream().anyMatch(c -> fits(c, without, wall));
+            return (wall ? choices : usual).stream().anyMatch(c -> fits(c, without, wall));
         }
 
         private boolean fits(Sizes.Choice c, Set<String> without, boolean wall) {

@@ -55,7 +55,7 @@ class FlameWanderTest {
         double edge = edge();
         assertThat(edge).as("the flame is what stops").isBetween(250.0, 320.0);
         Design d = kiln().inlet("inlet A", edge - 1, 0, 35).build();
-        HoleOdds odds = Tolerance.odds(d).get(0);
+        HoleOdds odds = Tolerance.odds(d).holes().get(0);
         assertThat(odds.meetsTarget()).isFalse();
         assertThat(odds.byRule()).containsOnlyKeys("flame-on-element");
         assertThat(odds.nudgeX()).isNegative();
@@ -127,7 +127,7 @@ class FlameWanderTest {
             }
         }
         Design d = wall(good - 1);
-        assertThat(Tolerance.odds(d).get(0).byRule()).containsKey("flame-on-element");
+        assertThat(Tolerance.odds(d).holes().get(0).byRule()).containsKey("flame-on-element");
         Wander w = Tolerance.wander(d).get(0);
         assertThat(w.wall()).isTrue();
         assertThat(w.allowedMm().get(0)).isCloseTo(1, within(0.2));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 import portwright.check.CheckResult;
@@ -42,8 +43,47 @@ class FullCheckTest {
         });
     }
 
+    /** A stop that no place cures, such as soot, still decides which comes first, however wide the others are. */
+    @Test
+    void fewerStopsOfAnyRuleComeFirst() {
+        Proposals p = stopped(combinations(30), List.of(), c -> c.choice().flueMm() < 20 ? List.of("soot") : List.of());
+        assertThat(p.impossible()).isEmpty();
+        assertThat(p.best()).hasSize(3);
+        assertThat(p.best().get(0).check().findings()).isEmpty();
+        assertThat(p.widest().check().findings()).isEmpty();
+        assertThat(p.best()).allSatisfy(q -> assertThat(q.reason()).doesNotContain("topped by"));
+    }
+
+    @Test
+    void twoStopsComeAfterOne() {
+        Proposals p = stopped(
+                combinations(4),
+                List.of(),
+                c -> c.choice().flueMm() == 3 ? List.of("gas-load") : List.of("gas-load", "soot"));
+        assertThat(p.best().get(0).reason())
+                .contains("Still stopped by gas-load; no layout that was tried has fewer stops.");
+        assertThat(p.best().get(1).reason())
+                .contains("Still stopped by gas-load, soot, more than the first.")
+                .doesNotContain("as large as any");
+    }
+
+    /** The same places with a flue that another saw cuts. */
+    @Test
+    void anotherFlueIsTriedWhereAllMakeSoot() {
+        List<Combination> first = combinations(1);
+        Combination c = first.get(0);
+        Combination larger = new Combination(new Sizes.Choice(1, 30, 1, 50, null), c.inlets(), c.flues(), 9, 9, 0);
+        Proposals p = stopped(first, List.of(larger), o -> o.choice().flueMm() == 50 ? List.of() : List.of("soot"));
+        assertThat(p.best().get(0).check().findings()).isEmpty();
+    }
+
     private static Proposals run(List<Combination> first, List<Combination> resized, Predicate<Combination> passes) {
-        return new FullCheck(c -> c, c -> proposal(passes.test(c)), Progress.none())
+        return stopped(first, resized, c -> passes.test(c) ? List.of() : List.of("clean-burn"));
+    }
+
+    private static Proposals stopped(
+            List<Combination> first, List<Combination> resized, Function<Combination, List<String>> rules) {
+        return new FullCheck(c -> c, c -> proposal(rules.apply(c)), Progress.none())
                 .run(first, (Set<Sizes.Choice> instead) -> resized);
     }
 
@@ -58,22 +98,9 @@ class FullCheckTest {
         return out;
     }
 
-    private static Proposal proposal(boolean passes) {
-        List<Finding> findings = passes
-                ? List.of()
-                : List.of(new Finding(
-                        "clean-burn",
-                        Severity.STOP,
-                        Forbids.LIGHTING,
-                        List.of("flue"),
-                        null,
-                        null,
-                        "It smokes: smoke.",
-                        "Use less gas.",
-                        null,
-                        false,
-                        List.of()));
-        Verdict v = passes ? Verdict.CLEAR : Verdict.STOP;
+    private static Proposal proposal(List<String> rules) {
+        List<Finding> findings = rules.stream().map(FullCheckTest::stop).toList();
+        Verdict v = rules.isEmpty() ? Verdict.CLEAR : Verdict.STOP;
         return new Proposal(
                 List.of(),
                 null,
@@ -85,5 +112,20 @@ class FullCheckTest {
                 "",
                 "",
                 new CheckResult("", Verdict.CLEAR, v, findings, List.of(), List.of(), null));
+    }
+
+    private static Finding stop(String rule) {
+        return new Finding(
+                rule,
+                Severity.STOP,
+                Forbids.LIGHTING,
+                List.of("flue"),
+                null,
+                null,
+                "It smokes: smoke.",
+                "Use less gas.",
+                null,
+                false,
+                List.of());
     }
 }

@@ -99,7 +99,7 @@ class ProposalFiguresTest {
                     .as(where)
                     .isLessThanOrEqualTo(all.widest().margin() * (1 + SlabSearch.SYMMETRY_WORTH) + 0.01);
         }
-        if (q.reason().contains("Largest worst-case margin")) {
+        if (q.reason().contains("as large as any that was tried")) {
             assertThat(own.margin())
                     .as(where)
                     .isGreaterThanOrEqualTo(all.widest().margin() * (1 - SlabSearch.SYMMETRY_WORTH));

@@ -85,7 +85,7 @@ public final class ProposalDesk {
         try {
             result = Proposer.propose(design, wishes, progress(mine));
             drills = result.best().stream()
-                    .map(p -> DrillOutlook.of(p.design()).words())
+                    .map(p -> drilled(DrillOutlook.of(p.design())))
                     .toList();
         } catch (RuntimeException e) {
             wrong = "The search failed: " + e + ". Report it with the design file.";
@@ -102,6 +102,12 @@ public final class ProposalDesk {
                 listener.run();
             }
         });
+    }
+
+    /** The outlook in words; where more than one hole is stopped now and then, each of them. */
+    private static String drilled(DrillOutlook outlook) {
+        List<String> lines = outlook.lines();
+        return lines.size() < 2 ? outlook.words() : outlook.words() + "\n" + String.join("\n", lines);
     }
 
     /** The design's own number of ports, and its sizes where all of one kind are alike. */

@@ -45,7 +45,7 @@ public final class PortsStep implements StepView {
     public PortsStep(Document doc, Board board) {
         this.doc = doc;
         this.board = board;
-        proposals = new ProposalTicket(doc);
+        proposals = new ProposalTicket(doc, board::requestFocus);
         board.onRegion(() -> refreshers.forEach(Runnable::run));
         build();
     }

@@ -31,12 +31,18 @@ import portwright.units.Format;
 final class ProposalTicket extends VBox {
     private final Document doc;
     private final ProposalDesk desk;
+    private final Runnable taken;
     private final ProgressBar bar = new ProgressBar();
+    /** Where the keys go when what held them here is replaced: the button that goes on. */
+    private Button next;
+
     private boolean searching;
     private String refusal;
 
-    ProposalTicket(Document doc) {
+    /** @param taken runs after a proposal was taken */
+    ProposalTicket(Document doc, Runnable taken) {
         this.doc = doc;
+        this.taken = taken;
         desk = new ProposalDesk(doc, Platform::runLater, this::heard);
         bar.setMaxWidth(Double.MAX_VALUE);
         bar.setAccessibleText("search for places");
@@ -64,19 +70,40 @@ final class ProposalTicket extends VBox {
         refusal = desk.refusal();
         if (desk.running()) {
             rows.add(bar);
-            rows.add(Plain.button("Cancel", desk::cancel));
+            next = Plain.button("Cancel", desk::cancel);
+            rows.add(next);
         } else {
             rows.add(part(refusal != null));
             Button start = Plain.button("Propose places", desk::start);
             start.setDisable(refusal != null);
             rows.add(start);
+            next = start;
             rows.add(Plain.words(
                     refusal != null
                             ? refusal
                             : "Number and sizes stay; the places that leave the most room are searched."));
             found(rows);
         }
+        boolean keys = holdsKeys();
         getChildren().setAll(FormView.ticket("Places", desk.running() ? "searching" : "", rows.toArray(Node[]::new)));
+        if (keys) {
+            next.requestFocus();
+        }
+    }
+
+    private boolean holdsKeys() {
+        for (Node n = getScene() == null ? null : getScene().getFocusOwner(); n != null; n = n.getParent()) {
+            if (n == this) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private void take(Proposal p) {
+        if (desk.take(p).isEmpty()) {
+            taken.run();
+        }
     }
 
     private void found(List<Node> rows) {
@@ -96,7 +123,8 @@ final class ProposalTicket extends VBox {
             head.setWrapText(true);
             head.getStyleClass().add("slip-head");
             long stops = p.check().count(Severity.STOP);
-            Button take = Plain.button("Take proposal " + n, () -> desk.take(p));
+            Button take = Plain.button("Take proposal " + n, () -> take(p));
+            next = n == 1 ? take : next;
             VBox box = new VBox(
                     5,
                     head,

@@ -1,0 +1,67 @@
+package portwright.layout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** The three that are shown offer a choice: other numbers or arrangements before the same again a little aside. */
+class ChoosingTest {
+    private static final Combination FIRST = layout(2, 100, 0, 3, "on an oval", 2.5);
+    /** The same arrangement with its flues, and then its inlets, elsewhere. */
+    private static final Combination NEAR = layout(2, 100, 60, 3, "on an oval", 2.49);
+
+    private static final Combination TURNED = layout(2, 180, 0, 3, "on an oval", 2.4);
+    private static final Combination ONE_FLUE = layout(2, 100, 0, 1, "in the middle", 2.2);
+    private static final Combination CIRCLE = layout(2, 100, 60, 3, "on a circle", 2.1);
+    private static final Combination OTHER_INLETS = layout(2, 180, 0, 2, "as a pair across the middle", 1.9);
+    private static final Combination POOR = layout(3, 60, 0, 1, "in the middle", 0.4);
+
+    @Test
+    void anotherArrangementComesBeforeAWiderTwin() {
+        assertThat(Choosing.apart(List.of(List.of(FIRST, NEAR, TURNED, ONE_FLUE)), null))
+                .containsExactly(FIRST, ONE_FLUE, TURNED);
+    }
+
+    /** The first two share their inlets: the third has them elsewhere. */
+    @Test
+    void notAllThreeShareTheirInlets() {
+        assertThat(Choosing.apart(List.of(List.of(FIRST, NEAR, TURNED, ONE_FLUE, CIRCLE, OTHER_INLETS)), null))
+                .containsExactly(FIRST, ONE_FLUE, OTHER_INLETS);
+    }
+
+    @Test
+    void whatLosesMostOfTheMarginComesLast() {
+        assertThat(Choosing.apart(List.of(List.of(FIRST, TURNED, POOR)), null)).containsExactly(FIRST, TURNED, POOR);
+        assertThat(Choosing.apart(List.of(List.of(FIRST, TURNED, CIRCLE, OTHER_INLETS, POOR)), null))
+                .containsExactly(FIRST, CIRCLE, OTHER_INLETS);
+    }
+
+    /** Whatever an earlier group holds stands before what a later one adds. */
+    @Test
+    void groupsKeepTheirOrder() {
+        assertThat(Choosing.apart(List.of(List.of(FIRST, TURNED), List.of(ONE_FLUE, OTHER_INLETS)), null))
+                .containsExactly(FIRST, TURNED, ONE_FLUE);
+    }
+
+    /** Inlets so far out on both sides, flues shifted by so much. */
+    private static Combination layout(int inlets, double out, double shift, int flues, String family, double margin) {
+        double[] x = new double[inlets];
+        double[] fx = new double[flues];
+        for (int i = 0; i < inlets; i++) {
+            x[i] = (2.0 * i / (inlets - 1) - 1) * out;
+        }
+        for (int i = 0; i < flues; i++) {
+            fx[i] = 90 * (i - (flues - 1) / 2.0);
+        }
+        double[] fy = new double[flues];
+        java.util.Arrays.fill(fy, shift);
+        return new Combination(
+                new Sizes.Choice(inlets, 30, flues, 40, null),
+                new Spots("as a pair across the middle", true, x, new double[inlets], margin),
+                new Spots(family, true, fx, fy, margin),
+                9,
+                9,
+                0);
+    }
+}
