@@ -202,12 +202,12 @@ class SingleSpreadTest {
     @Test
     void quantilesLieOnTheLineBetweenNeighbours() {
         double[] v = {1, 2, 4, 9};
-        assertThat(FireUncertainty.quantile(v, 3, 0.25)).isEqualTo(1.5);
-        assertThat(FireUncertainty.quantile(v, 3, 0.75)).isEqualTo(3);
-        assertThat(FireUncertainty.quantile(v, 3, 1)).isEqualTo(4);
-        assertThat(FireUncertainty.quantile(v, 4, 0.5)).isEqualTo(3);
+        assertThat(FireUncertainty.quantile(v, 0.25)).isEqualTo(1.75);
+        assertThat(FireUncertainty.quantile(v, 0.75)).isEqualTo(5.25);
+        assertThat(FireUncertainty.quantile(v, 0.5)).isEqualTo(3);
+        assertThat(FireUncertainty.quantile(new double[] {1, 2, 4}, 0.5)).isEqualTo(2);
+        assertThat(FireUncertainty.quantile(v, 1)).isEqualTo(9);
         double inf = Double.POSITIVE_INFINITY;
-        assertThat(FireUncertainty.quantile(new double[] {1, inf, inf}, 3, 0.75))
-                .isEqualTo(inf);
+        assertThat(FireUncertainty.quantile(new double[] {1, inf, inf}, 0.75)).isEqualTo(inf);
     }
 }
