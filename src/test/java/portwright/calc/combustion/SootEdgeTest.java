@@ -42,7 +42,8 @@ class SootEdgeTest {
         }
     }
 
-    /** Rich, without free oxygen to speak of, the first guess is the root itself; lean that of air with next to no CO and H2; at lambda 1 their balance. */
+    /** Rich, without free oxygen to speak of, the first guess is the root itself; lean that of air with next to no CO and H2; at lambda 1 their balance.
+     * Where two of these are equal they are off the most: lean by the root of s³ = s + 1, 1.325, rich by that of s³ + s = 1, 0.682. */
     @Test
     void theSearchBeginsWhereTheAnswerIs() {
         for (Fuel fuel : FUELS) {
@@ -53,7 +54,10 @@ class SootEdgeTest {
                 for (double lambda : new double[] {1, 1.03, 1.5, 3}) {
                     assertThat(off(fuel, kelvin, lambda)).isEqualTo(0, within(3e-3));
                 }
-                assertThat(off(fuel, kelvin, 1.000001)).isEqualTo(0, within(0.1));
+                for (double near = 1e-12; near < 0.1; near *= 2) {
+                    assertThat(off(fuel, kelvin, 1 + near)).isBetween(-0.282, 3e-3);
+                    assertThat(off(fuel, kelvin, 1 - near)).isBetween(-3e-3, 0.383);
+                }
             }
         }
     }
