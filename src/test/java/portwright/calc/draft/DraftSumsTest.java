@@ -159,6 +159,30 @@ class DraftSumsTest {
         assertThat(b.coDry().high()).isNull();
     }
 
+    /** Inlets in the wall, higher one by one, in wind: each is driven by the pressure at its own height, and the band's drive is the least. */
+    @Test
+    void wallInletsAreDrivenAtTheirOwnHeight() {
+        List<Inlet> in = new ArrayList<>();
+        for (int i = 0; i < 3; i++) {
+            Inlet h = base.inlets().get(i);
+            in.add(Inlet.plain("wall " + i, 0.03, 0.064, 0.02 + 0.03 * i)
+                    .withOutsidePressure(0.1 * i)
+                    .withGas(h.fuel(), h.gasFlow(), h.jetThrust(), 0.2));
+        }
+        DraftBalance b = DraftBalance.of(base.withInlets(in));
+        double least = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < 3; i++) {
+            Inlet h = in.get(i);
+            double jet = 0.2 * h.jetThrust() / (Math.PI / 4 * 0.03 * 0.03);
+            double drive = 0.1 * i + jet - b.floorPressure() - b.gradient() * (0.02 + 0.03 * i);
+            assertThat(b.inlets().get(i).drive()).isEqualTo(drive, within(1e-9));
+            least = Math.min(least, drive);
+        }
+        FireBand band = new FireUncertainty(NO_SPREAD, 1, 20).of(b.kiln());
+        assertThat(band.inletDrive().low()).isEqualTo(least, within(1e-9));
+        assertThat(band.lambda().high()).isEqualTo(b.lambda().orElseThrow(), within(1e-9));
+    }
+
     /** Below 200 K the tables of the gases end: the draft has a band, CO and probe have none. */
     @Test
     void belowTheTablesOnlyTheDraftHasABand() {
