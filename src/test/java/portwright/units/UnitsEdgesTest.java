@@ -45,6 +45,8 @@ class UnitsEdgesTest {
         "1 1/0 in, fraction that cannot be",
         "1/12345 in, fraction that cannot be",
         "1/.5 in, fraction that cannot be",
+        "5., is no unit of length",
+        "5.5, has no unit",
         "5-, is no unit of length",
         "5 -, is no unit of length",
         "1.5 1/2 in, mixes a decimal and a fraction",

@@ -36,6 +36,9 @@ class SootEdgeTest {
                     assertThat(p.co()).as(what).isEqualTo(below.co(), within(1e-9 + spare));
                     assertThat(p.h2()).as(what).isEqualTo(below.h2(), within(1e-9 + spare));
                     assertThat(p.o2()).as(what).isBetween(0.0, 1e-9 + spare);
+                    assertThat(kelvin < 800 || p.oxygenPressure() > 0)
+                            .as(what + ": some oxygen is left")
+                            .isTrue();
                     assertThat(p.co() + p.co2() + p.solidCarbon()).as(what).isEqualTo(fuel.carbon(), within(1e-9));
                 }
             }
