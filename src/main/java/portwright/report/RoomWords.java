@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import portwright.calc.room.RoomCo;
 import portwright.data.ExposureLimit;
@@ -55,7 +56,7 @@ final class RoomWords {
     }
 
     /** Levels of the limits that count, rising. */
-    private static TreeMap<Double, ExposureLimit> levels(RoomReview.Co co) {
+    private static SortedMap<Double, ExposureLimit> levels(RoomReview.Co co) {
         TreeMap<Double, ExposureLimit> out = new TreeMap<>();
         for (ExposureLimit l : new ExposureLimit[] {co.eightHours(), co.quarterHour(), co.ceiling()}) {
             if (l != null) {

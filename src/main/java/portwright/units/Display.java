@@ -28,15 +28,8 @@ public final class Display {
     /** Whether the quantity was typed in inch-pound units. */
     public static boolean inch(Quantity q) {
         String s = LookAlikes.plain(q.typed());
-        for (String spelling : UnitTable.spellings(q.kind())) {
-            if (UnitTable.find(q.kind(), spelling).inch() && s.endsWith(spelling)) {
-                return UnitTable.spellings(q.kind()).stream()
-                        .noneMatch(o -> o.length() > spelling.length()
-                                && s.endsWith(o)
-                                && !UnitTable.find(q.kind(), o).inch());
-            }
-        }
-        return false;
+        return UnitTable.spellings(q.kind()).stream()
+                .anyMatch(spelling -> UnitTable.find(q.kind(), spelling).inch() && s.endsWith(spelling));
     }
 
     /** The quantity in the system in which it was not typed. */

@@ -120,24 +120,25 @@ final class QuantityParser {
     }
 
     private double number() {
-        double first = decimal(true);
-        int after = i;
-        boolean whole = s.substring(0, after).matches(".*\\d") && first == Math.rint(first);
+        double first = decimal();
+        boolean whole = first == Math.rint(first);
         if (i < s.length() && s.charAt(i) == '/') {
-            return whole ? fraction(first) : decimalFraction();
+            if (!whole) {
+                throw decimalFraction();
+            }
+            return fraction(first);
         }
         // a second number, glued by a blank or a hyphen: the fraction of a mixed number
         int j = i;
         while (j < s.length() && (s.charAt(j) == ' ' || s.charAt(j) == '-' && j == i)) {
             j++;
         }
-        if (j > i && j < s.length() && Character.isDigit(s.charAt(j))) {
-            int back = i;
+        if (j < s.length() && Character.isDigit(s.charAt(j))) {
             i = j;
-            double top = decimal(false);
+            double top = decimal();
             if (i < s.length() && s.charAt(i) == '/') {
                 if (!whole) {
-                    return decimalFraction();
+                    throw decimalFraction();
                 }
                 double part = fraction(top);
                 if (part >= 1) {
@@ -147,7 +148,6 @@ final class QuantityParser {
                 }
                 return first + part;
             }
-            i = back;
             throw say(
                     "has two numbers in a row",
                     "Write one number, such as " + kind.example() + "; no blanks between thousands.");
@@ -155,31 +155,26 @@ final class QuantityParser {
         return first;
     }
 
-    private double decimalFraction() {
-        throw say("mixes a decimal and a fraction", "Write 1.25 in or 1 1/4 in.");
+    private QuantityException decimalFraction() {
+        return say("mixes a decimal and a fraction", "Write 1.25 in or 1 1/4 in.");
     }
 
     private double fraction(double top) {
         i++;
         int start = i;
-        double bottom = decimal(false);
+        double bottom = decimal();
         if (!s.substring(start, i).matches("\\d{1,4}") || bottom == 0) {
             throw say("has a fraction that cannot be", "Write " + kind.example() + ".");
         }
         return top / bottom;
     }
 
-    private double decimal(boolean pointFirst) {
+    private double decimal() {
         int start = i;
         while (i < s.length() && Character.isDigit(s.charAt(i))) {
             i++;
         }
-        int digits = i - start;
-        if (i < s.length()
-                && s.charAt(i) == '.'
-                && (digits > 0 || pointFirst)
-                && i + 1 < s.length()
-                && Character.isDigit(s.charAt(i + 1))) {
+        if (i + 1 < s.length() && s.charAt(i) == '.' && Character.isDigit(s.charAt(i + 1))) {
             i++;
             while (i < s.length() && Character.isDigit(s.charAt(i))) {
                 i++;
@@ -195,7 +190,7 @@ final class QuantityParser {
         return Double.parseDouble(s.substring(start, i));
     }
 
-    /** The longest spelling of the kind that stands here; a text that is wholly another kind's unit is named as such. */
+    /** The spelling of the kind that stands here (no two can); a text that is wholly another kind's unit is named as such. */
     private Unit unit(String number) {
         String rest = s.substring(i);
         if (rest.isEmpty() || Character.isDigit(rest.charAt(0))) {
@@ -206,9 +201,7 @@ final class QuantityParser {
             best = rest;
         } else if (UnitTable.anywhere(rest).isEmpty()) {
             for (String spelling : UnitTable.spellings(kind)) {
-                if (rest.startsWith(spelling)
-                        && ends(rest, spelling)
-                        && (best == null || spelling.length() > best.length())) {
+                if (rest.startsWith(spelling) && ends(rest, spelling)) {
                     best = spelling;
                 }
             }
@@ -221,9 +214,6 @@ final class QuantityParser {
     }
 
     private static boolean ends(String rest, String spelling) {
-        if (rest.length() == spelling.length()) {
-            return true;
-        }
         char next = rest.charAt(spelling.length());
         return next == ' ' || next == '-' || Character.isDigit(next);
     }

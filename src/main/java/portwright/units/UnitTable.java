@@ -30,9 +30,12 @@ final class UnitTable {
     /** A spelling of a unit. */
     record Unit(Kind kind, String symbol, double factor, boolean inch) {}
 
-    private static final Map<Kind, Map<String, Unit>> BY_KIND = new EnumMap<>(Kind.class);
+    private static final Map<Kind, Map<String, Unit>> BY_KIND = table();
 
-    static {
+    private UnitTable() {}
+
+    /** The whole table made anew: kind, spelling, unit. */
+    static Map<Kind, Map<String, Unit>> table() {
         Table t = new Table();
         t.of(Kind.LENGTH)
                 .metric("mm", 1, "millimetre|millimetres|millimeter|millimeters")
@@ -127,9 +130,8 @@ final class UnitTable {
                 .metric("g/cm3", 1000, "g/cm³")
                 .inch("lb/ft3", POUND / CUBIC_FOOT, "lb/ft³|lb/cu ft");
         t.of(Kind.RESISTANCE).metric("ohm", 1, "\u03A9|\u2126|ohms");
+        return t.units;
     }
-
-    private UnitTable() {}
 
     /** The unit of a spelling within a kind; null when it is none. */
     static Unit find(Kind kind, String spelling) {
@@ -174,11 +176,12 @@ final class UnitTable {
 
     /** Fills the table, kind by kind. */
     private static final class Table {
+        private final Map<Kind, Map<String, Unit>> units = new EnumMap<>(Kind.class);
         private Kind kind;
 
         Table of(Kind k) {
             kind = k;
-            BY_KIND.put(k, new LinkedHashMap<>());
+            units.put(k, new LinkedHashMap<>());
             return this;
         }
 
@@ -220,7 +223,7 @@ final class UnitTable {
         }
 
         private void put(String spelling, Unit unit) {
-            if (BY_KIND.get(kind).put(spelling, unit) != null) {
+            if (units.get(kind).put(spelling, unit) != null) {
                 throw new IllegalStateException("spelling given twice: " + spelling);
             }
         }

@@ -3,6 +3,8 @@ package portwright.units;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
+import java.util.Map;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Tag;
@@ -36,6 +38,10 @@ class FactorsTest {
         "SPEED, km/h, 2.777778e-1, 2e-7",
         "SPEED, ft/min, 5.08e-3, 1e-12",
         "TEMPERATURE_DIFFERENCE, °F, 5.555556e-1, 2e-7",
+        "TEMPERATURE_RATE, °F/h, 1.543210e-4, 4e-7",
+        "TEMPERATURE_RATE, °F per minute, 9.259259e-3, 2e-7",
+        "TEMPERATURE_RATE, degF / s, 5.555556e-1, 2e-7",
+        "TEMPERATURE_RATE, K/min, 1.666667e-2, 2.1e-7",
         "ANGLE, deg, 1.745329e-2, 2e-7",
         "HEATING_VALUE, Btu/ft3, 3.725895e4, 2e-7",
         "DENSITY, lb/ft3, 1.601846e1, 3.2e-7",
@@ -43,7 +49,26 @@ class FactorsTest {
         "DURATION, h, 3600, 0"
     })
     void publishedFactors(Kind kind, String unit, double factor, double relative) {
-        assertThat(UnitTable.find(kind, unit).factor()).isCloseTo(factor, within(relative * factor + 1e-15 * factor));
+        assertThat(UnitTable.table().get(kind).get(unit).factor())
+                .isCloseTo(factor, within(relative * factor + 1e-15 * factor));
+    }
+
+    /** Made anew the table is the one in use, and every unit stands under its own symbol. */
+    @Test
+    void theTableIsWhole() {
+        Map<Kind, Map<String, UnitTable.Unit>> anew = UnitTable.table();
+        assertThat(anew).containsOnlyKeys(Kind.values());
+        for (Kind kind : Kind.values()) {
+            assertThat(List.copyOf(anew.get(kind).keySet())).isEqualTo(UnitTable.spellings(kind));
+            for (UnitTable.Unit unit : anew.get(kind).values()) {
+                assertThat(anew.get(kind).get(unit.symbol())).isEqualTo(unit);
+                assertThat(unit.kind()).isEqualTo(kind);
+            }
+            for (UnitTable.Unit unit : UnitTable.units(kind)) {
+                assertThat(anew.get(kind)).containsEntry(unit.symbol(), unit);
+            }
+        }
+        assertThat(anew.get(Kind.PRESSURE)).doesNotContainKey("");
     }
 
     @Test

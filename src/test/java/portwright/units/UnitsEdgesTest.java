@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,6 +44,11 @@ class UnitsEdgesTest {
         "1 2/2 in, fraction of 1 or more",
         "1 1/0 in, fraction that cannot be",
         "1/12345 in, fraction that cannot be",
+        "1/.5 in, fraction that cannot be",
+        "5., is no unit of length",
+        "5.5, has no unit",
+        "5-, is no unit of length",
+        "5 -, is no unit of length",
         "1.5 1/2 in, mixes a decimal and a fraction",
         "1.5/2 in, mixes a decimal and a fraction",
         "1. in, the unit is written in",
@@ -120,6 +126,37 @@ class UnitsEdgesTest {
         assertThat(Display.inch(Quantity.parse(typed, kind))).isEqualTo(inch);
     }
 
+    /** A spelling alone tells the system, and what may follow it: no other spelling of its kind begins or ends with it there. */
+    @Test
+    void everySpellingTellsItsSystemAndEndsForItself() {
+        for (Kind kind : Kind.values()) {
+            for (String spelling : UnitTable.spellings(kind)) {
+                assertThat(Display.inch(Quantity.parse("3 " + spelling, kind)))
+                        .as(kind + " " + spelling)
+                        .isEqualTo(UnitTable.find(kind, spelling).inch());
+                assertThat(UnitTable.spellings(kind))
+                        .as(spelling)
+                        .noneMatch(o -> o.matches(Pattern.quote(spelling) + "[ \\-0-9].*"));
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource({"200B", "00AD", "202E", "FEFF", "0007"})
+    void invisibleSignsAreNamed(String code) {
+        String sign = Character.toString(Integer.parseInt(code, 16));
+        assertThatThrownBy(() -> Quantity.parse("12" + sign + " mm", Kind.LENGTH))
+                .isInstanceOf(QuantityException.class)
+                .hasMessageContaining("invisible character (U+" + code + ")");
+    }
+
+    /** From 10 mm on a tape shows it, in sixteenths; less is given in thousandths. */
+    @Test
+    void theTapeBeginsAtTenMillimetres() {
+        assertThat(BothSystems.words("10 mm")).isEqualTo("10 mm (3/8 in)");
+        assertThat(BothSystems.words("9.9 mm")).isEqualTo("9.9 mm (0.39 in)");
+    }
+
     @Test
     void shownWithTheFiguresThatAHandCanUse() {
         assertThat(Display.decimalInch(31.75, 2)).isEqualTo("1.25 in");
@@ -172,6 +209,7 @@ class UnitsEdgesTest {
     @Test
     void blanksOfEveryWidthAreOneBlank() {
         assertThat(Quantity.parse("1\u00A0\t 1/4\u2009in", Kind.LENGTH).mm()).isEqualTo(31.75);
+        assertThat(Quantity.parse(" \u00A0 12 mm ", Kind.LENGTH).mm()).isEqualTo(12);
         assertThat(Quantity.parse("\u2212 12 mm", Kind.LENGTH).mm()).isEqualTo(-12);
     }
 }

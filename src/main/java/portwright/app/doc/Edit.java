@@ -9,10 +9,10 @@ import portwright.file.DesignText;
  * @param again what is done again beside the text
  */
 public record Edit(String name, DesignText before, DesignText after, Runnable back, Runnable again) {
-    private static final Runnable NOTHING = () -> {};
-
     /** A step that changes the text alone. */
     public Edit(String name, DesignText before, DesignText after) {
-        this(name, before, after, NOTHING, NOTHING);
+        this(name, before, after, Edit::nothing, Edit::nothing);
     }
+
+    private static void nothing() {}
 }

@@ -187,7 +187,7 @@ public final class Equilibrium {
     }
 
     /** A starting value: exact without free oxygen when rich, without CO and H2 when lean, their balance between. */
-    private double start(double c, double h2, double n, double excess, double spare, double pBar, double lean) {
+    double start(double c, double h2, double n, double excess, double spare, double pBar, double lean) {
         double middle = Math.cbrt(pBar * (c / k1 + h2 / k2) / (2 * n));
         if (excess >= 0) {
             return Math.max(middle, lean);

@@ -16,8 +16,19 @@ final class CrackFlow {
     double flow;
     double slope;
 
+    void set(Crack crack) {
+        height = crack.height();
+        width = crack.width();
+        length = crack.length();
+        depth = crack.depth();
+    }
+
+    boolean open() {
+        return width > 0 && length > 0;
+    }
+
     void at(double drive, double roomDensity, double roomViscosity, double chamberDensity, double chamberViscosity) {
-        if (width <= 0 || length <= 0) {
+        if (!open()) {
             flow = 0;
             slope = 0;
             return;

@@ -1,5 +1,6 @@
 package portwright.calc.draft;
 
+import java.util.Arrays;
 import java.util.List;
 import portwright.calc.combustion.Air;
 import portwright.calc.combustion.Fuel;
@@ -18,6 +19,9 @@ final class DraftSolver {
     private static final int MAX_STEPS = 200;
     private static final int SECANT_STEPS = 20;
     private static final double CLOSED = 1e-13;
+    /** Above the molar mass of any products, kg/mol. */
+    private static final double HEAVIEST = 1;
+
     private static final double SETTLED = 1e-12;
 
     private final Air air = Air.ROOM;
@@ -43,8 +47,9 @@ final class DraftSolver {
     double gasSpilled;
     double airNeed;
     boolean sealed;
+    /** Times that all flows were reckoned, since this solver was made. */
+    int evaluations;
 
-    private double sum;
     private double sumSlope;
 
     DraftSolver(DraftCase kiln) {
@@ -62,18 +67,12 @@ final class DraftSolver {
         int n = inlets + flues + leaks.size();
         if (holes.length != n) {
             holes = new HoleFlow[n];
-            for (int i = 0; i < n; i++) {
-                holes[i] = new HoleFlow();
-            }
-        }
-        if (fuels.length != inlets) {
-            fuels = new Fuel[inlets];
+            Arrays.setAll(holes, i -> new HoleFlow());
+            fuels = new Fuel[n];
         }
         if (cracks.length != next.cracks().size()) {
             cracks = new CrackFlow[next.cracks().size()];
-            for (int i = 0; i < cracks.length; i++) {
-                cracks[i] = new CrackFlow();
-            }
+            Arrays.setAll(cracks, i -> new CrackFlow());
         }
         for (int i = 0; i < inlets; i++) {
             Inlet h = in.get(i);
@@ -99,11 +98,7 @@ final class DraftSolver {
             leak(i, h.diameter(), h.length(), h.height());
         }
         for (int i = 0; i < cracks.length; i++) {
-            Crack c = next.cracks().get(i);
-            cracks[i].height = c.height();
-            cracks[i].width = c.width();
-            cracks[i].length = c.length();
-            cracks[i].depth = c.depth();
+            cracks[i].set(next.cracks().get(i));
         }
         roomDensity = air.density(next.atmosphericPressure(), next.roomTemperature());
         roomViscosity = GasState.viscosity(next.roomTemperature());
@@ -123,7 +118,7 @@ final class DraftSolver {
             double stream,
             double cdFactor) {
         HoleFlow h = holes[i];
-        h.shape(d, length, Hole.cdInfinite(d > 0 ? length / d : 0), cdFactor, 1);
+        h.shape(d, length, cdFactor, 1);
         h.gas(gas, fuel == null ? 1 : air.molarMass() / fuel.molarMass());
         h.height = height;
         h.streamTemperature = stream;
@@ -132,26 +127,20 @@ final class DraftSolver {
     }
 
     void flue(int i, double d, double length, double height, double open, double outside, double cdFactor) {
-        HoleFlow h = holes[inlets + i];
-        h.shape(
-                d,
-                length,
-                Hole.cdInfinite(d > 0 ? length / d : 0),
-                cdFactor,
-                open > 0 ? Hole.exitLoss(open) : Double.POSITIVE_INFINITY);
+        bare(holes[inlets + i], d, length, height, open, outside, cdFactor);
+    }
+
+    void leak(int i, double d, double length, double height) {
+        bare(holes[inlets + flues + i], d, length, height, 1, 0, 1);
+    }
+
+    private static void bare(
+            HoleFlow h, double d, double length, double height, double open, double outside, double cdFactor) {
+        h.shape(d, length, cdFactor, open > 0 ? Hole.exitLoss(open) : Double.POSITIVE_INFINITY);
         h.height = height;
         h.gas(0, 1);
         h.streamTemperature = 0;
         h.zeroPressure = outside;
-    }
-
-    void leak(int i, double d, double length, double height) {
-        HoleFlow h = holes[inlets + flues + i];
-        h.shape(d, length, Hole.cdInfinite(d > 0 ? length / d : 0), 1, 1);
-        h.height = height;
-        h.gas(0, 1);
-        h.streamTemperature = 0;
-        h.zeroPressure = 0;
     }
 
     void chamber(double kelvin) {
@@ -161,20 +150,15 @@ final class DraftSolver {
 
     /** Solves; the results stand in the fields until the next call. */
     void solve() {
-        boolean burns = false;
-        for (int i = 0; i < inlets; i++) {
-            burns |= holes[i].gasFlow > 0;
-        }
-        double w = burns ? molarMass : air.molarMass();
+        double w = molarMass;
         double lo = 0;
-        double hi = Double.POSITIVE_INFINITY;
+        double hi = HEAVIEST;
         double lastW = 0;
         double lastG = 0;
         for (int step = 0; step < MAX_STEPS; step++) {
             floorPressure(w);
-            double next = products();
-            double g = next - w;
-            molarMass = next;
+            molarMass = products();
+            double g = molarMass - w;
             if (Math.abs(g) <= SETTLED * w || hi - lo <= SETTLED * w) {
                 return;
             }
@@ -183,11 +167,10 @@ final class DraftSolver {
             } else {
                 hi = w;
             }
-            double secant = step == 0 || g == lastG ? next : w - g * (w - lastW) / (g - lastG);
+            double next = step == 0 ? molarMass : w - g * (w - lastW) / (g - lastG);
             lastW = w;
             lastG = g;
-            boolean slow = step >= SECANT_STEPS && hi < Double.POSITIVE_INFINITY;
-            w = !slow && secant > lo && secant < hi ? secant : !slow && next > lo && next < hi ? next : 0.5 * (lo + hi);
+            w = step < SECANT_STEPS && next > lo && next < hi ? next : 0.5 * (lo + hi);
         }
         throw new IllegalStateException("the draft finds no balance at " + temperature + " K");
     }
@@ -206,7 +189,7 @@ final class DraftSolver {
             }
         }
         for (CrackFlow c : cracks) {
-            if (c.width > 0 && c.length > 0) {
+            if (c.open()) {
                 double zero = -gradient * c.height;
                 lo = Math.min(lo, zero);
                 hi = Math.max(hi, zero);
@@ -218,32 +201,31 @@ final class DraftSolver {
             evaluate(0, streamFactor);
             return;
         }
-        double p = floor > lo && floor < hi ? floor : lo + 0.75 * (hi - lo);
+        double p = floor > lo && floor < hi ? floor : 0.5 * (lo + hi);
         double before = Double.POSITIVE_INFINITY;
-        for (int step = 0; step < MAX_STEPS; step++) {
-            evaluate(p, streamFactor);
-            if (Math.abs(sum) <= CLOSED * throughput) {
-                break;
-            }
-            if (sum > 0) {
+        evaluate(p, streamFactor);
+        while (Math.abs(imbalance) > CLOSED * throughput) {
+            if (imbalance > 0) {
                 lo = p;
             } else {
                 hi = p;
             }
-            double next = p + sum / sumSlope;
-            if (!(next > lo && next < hi) || Math.abs(sum) > 0.7 * before) {
+            double next = p + imbalance / sumSlope;
+            if (!(next > lo && next < hi) || Math.abs(imbalance) > 0.7 * before) {
                 next = 0.5 * (lo + hi);
             }
-            if (next == p || hi - lo <= Math.ulp(Math.max(Math.abs(lo), Math.abs(hi)))) {
+            if (!(next > lo && next < hi)) {
                 break;
             }
-            before = Math.abs(sum);
+            before = Math.abs(imbalance);
             p = next;
+            evaluate(p, streamFactor);
         }
         floor = p;
     }
 
     private void evaluate(double p, double streamFactor) {
+        evaluations++;
         double net = 0;
         double slope = 0;
         double total = 0;
@@ -266,7 +248,6 @@ final class DraftSolver {
             slope += c.slope;
             total += Math.abs(c.flow);
         }
-        sum = net;
         sumSlope = slope;
         throughput = 0.5 * total;
         imbalance = net;

@@ -19,7 +19,6 @@ public final class FireUncertainty {
 
     private static final double LOW = 0.05;
     private static final double HIGH = 0.95;
-    private static final double LEAST_LAMBDA = 1e-6;
     private static final double LARGEST_BASE_MOMENTUM = 1;
 
     private static final double CUT = 2.5;
@@ -83,25 +82,25 @@ public final class FireUncertainty {
             lambda[n] = spilt ? 0 : solver.airNeed > 0 ? solver.airFlow / solver.airNeed : Double.POSITIVE_INFINITY;
             spills += spilt ? 1 : 0;
             clean += lambda[n] >= 1 ? 1 : 0;
+            // a draw without the figure counts as the highest, as the richest states do for CO
             co[n] = Double.POSITIVE_INFINITY;
             emf[n] = Double.POSITIVE_INFINITY;
             if (lambda[n] >= Products.LAMBDA_VALID
                     && lambda[n] < Double.POSITIVE_INFINITY
                     && kelvin >= Equilibrium.T_LOWEST) {
-                Products p = Equilibrium.at(kelvin)
-                        .burn(fuel, Air.ROOM, Math.max(LEAST_LAMBDA, lambda[n]), kiln.atmosphericPressure());
+                Products p = Equilibrium.at(kelvin).burn(fuel, Air.ROOM, lambda[n], kiln.atmosphericPressure());
                 co[n] = p.dryCo();
                 emf[n] = p.probeMv();
             }
         }
         return new FireBand(
-                range(lambda, true, false),
-                range(co, false, false),
-                range(emf, false, false),
-                range(floor, false, true),
-                range(lid, false, true),
-                range(drive, false, true),
-                range(neutral, false, true),
+                range(lambda, true),
+                range(co, false),
+                range(emf, false),
+                range(floor, false),
+                range(lid, false),
+                range(drive, false),
+                range(neutral, false),
                 (double) spills / draws,
                 (double) clean / draws);
     }
@@ -204,31 +203,20 @@ public final class FireUncertainty {
         return u < 0 ? 1 + u * (1 - spread.cdLow()) : 1 + u * (spread.cdHigh() - 1);
     }
 
-    /** {@code skipNone}: draws without the figure are left out; else they count as the highest, as the richest states do for CO. */
-    private Range range(double[] values, boolean zeroMeansNone, boolean skipNone) {
+    private static Range range(double[] values, boolean zeroMeansNone) {
         Arrays.sort(values);
-        int n = draws;
-        while (skipNone && n > 0 && values[n - 1] == Double.POSITIVE_INFINITY) {
-            n--;
-        }
-        if (n < draws / 2) {
-            return new Range(null, null);
-        }
-        return new Range(
-                finite(quantile(values, n, LOW), zeroMeansNone), finite(quantile(values, n, HIGH), zeroMeansNone));
+        return new Range(finite(quantile(values, LOW), zeroMeansNone), finite(quantile(values, HIGH), zeroMeansNone));
     }
 
     private static Double finite(double value, boolean zeroMeansNone) {
         return !Double.isFinite(value) || zeroMeansNone && value == 0 ? null : Double.valueOf(value);
     }
 
-    /** The value below which a share of the first n sorted values lies, between two of them in a straight line. */
-    static double quantile(double[] sorted, int n, double share) {
-        double at = share * (n - 1);
+    /** The value below which a share of the sorted values lies, between two of them in a straight line. */
+    static double quantile(double[] sorted, double share) {
+        double at = share * (sorted.length - 1);
         int i = (int) at;
         double f = at - i;
-        return f == 0 || i + 1 >= n || sorted[i] == sorted[i + 1]
-                ? sorted[i]
-                : sorted[i] + f * (sorted[i + 1] - sorted[i]);
+        return f == 0 || sorted[i] == sorted[i + 1] ? sorted[i] : sorted[i] + f * (sorted[i + 1] - sorted[i]);
     }
 }

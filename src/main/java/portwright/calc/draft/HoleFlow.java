@@ -1,5 +1,7 @@
 package portwright.calc.draft;
 
+import portwright.calc.flow.Hole;
+
 /**
  * Mass flow through one hole and its slope, for the solver's inner loop: m = A √(2 ρ Δp / K), K = 1/Cd² − 1 + K_exit,
  * 1/Cd = 1/Cd∞ + (20/Re)(1 + 2.25 L/d) − 0.005 (L/d)/(1 + 7.5 log10(0.00015 Re)²), Re = d √(2 Δp ρ)/μ.
@@ -42,11 +44,11 @@ final class HoleFlow {
     private double lossSlope;
 
     /** Sets the hole; {@code cdFactor} scales all it passes; {@code exit} is the loss at the mouth in velocity heads of the whole hole, infinite when shut. */
-    void shape(double bore, double length, double cd, double cdFactor, double exit) {
+    void shape(double bore, double length, double cdFactor, double exit) {
         diameter = bore;
         area = exit < Double.POSITIVE_INFINITY ? cdFactor * Math.PI / 4 * bore * bore : 0;
         double ratio = bore > 0 ? length / bore : 0;
-        inverseCd = 1 / cd;
+        inverseCd = 1 / Hole.cdInfinite(ratio);
         laminar = LAMINAR * (1 + LAMINAR_LENGTH * ratio);
         dip = DIP * ratio;
         exitLoss = exit;

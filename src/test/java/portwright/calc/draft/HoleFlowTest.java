@@ -21,7 +21,7 @@ class HoleFlowTest {
             double rho = r.nextDouble(0.2, 1.3);
             double mu = r.nextDouble(1.7e-5, 5.5e-5);
             HoleFlow h = new HoleFlow();
-            h.shape(d, length, Hole.cdInfinite(length / d), 1, Hole.exitLoss(share));
+            h.shape(d, length, 1, Hole.exitLoss(share));
             h.at(dp, rho, mu, 0.3, 5e-5, 0);
             assertThat(h.flow)
                     .as("seed " + seed)
@@ -39,7 +39,7 @@ class HoleFlowTest {
             SplittableRandom r = new SplittableRandom(seed);
             HoleFlow h = new HoleFlow();
             double d = r.nextDouble(0.01, 0.1);
-            h.shape(d, 0.064, Hole.cdInfinite(0.064 / d), r.nextDouble(0.8, 1.1), Hole.exitLoss(r.nextDouble(0.05, 1)));
+            h.shape(d, 0.064, r.nextDouble(0.8, 1.1), Hole.exitLoss(r.nextDouble(0.05, 1)));
             h.gas(Math.pow(10, r.nextDouble(-6, -3.5)), r.nextDouble(0.5, 1.8));
             h.streamTemperature = r.nextBoolean() ? 0 : 1000;
             double dp = Math.pow(10, r.nextDouble(-4, 1)) * (r.nextInt(4) == 0 ? -1 : 1);

@@ -115,6 +115,30 @@ class SingleSpreadTest {
                         .toList());
     }
 
+    /** One drill cuts all holes: inlets and flues are wide together, which moves the air more than one of them wide and the other narrow. */
+    @Test
+    void inletsAndFluesAreWideTogether() {
+        DraftCase k = Cases.build(1100, 4, 1, 0, 0, 3, 0.026, 2, 0.036);
+        double by = Z * 1e-3;
+        FireBand b = band(k, 0, 1e-3);
+        double low = lambda(wider(k, -by, -by));
+        double high = lambda(wider(k, by, by));
+        assertThat(b.lambda().low()).isEqualTo(low, within(CHANCE / Z * 0.5 * (high - low)));
+        assertThat(b.lambda().high()).isEqualTo(high, within(CHANCE / Z * 0.5 * (high - low)));
+        double crossed = Math.abs(lambda(wider(k, by, -by)) - lambda(wider(k, -by, by)));
+        assertThat(crossed).isLessThan(0.6 * (high - low));
+    }
+
+    private static DraftCase wider(DraftCase k, double inlets, double flues) {
+        return k.withInlets(k.inlets().stream()
+                        .map(i -> Inlet.plain(i.name(), i.diameter() + inlets, i.length(), i.height())
+                                .withGas(i.fuel(), i.gasFlow(), 0, 0))
+                        .toList())
+                .withFlues(k.flues().stream()
+                        .map(f -> new Flue(f.name(), f.diameter() + flues, f.length(), f.height(), f.openShare(), 0))
+                        .toList());
+    }
+
     @Test
     void damperSetting() {
         lambdas(band(kiln, 5, 0.03), kiln.damper(0.5 - 0.03 * Z), kiln.damper(0.5 + 0.03 * Z));
@@ -202,12 +226,12 @@ class SingleSpreadTest {
     @Test
     void quantilesLieOnTheLineBetweenNeighbours() {
         double[] v = {1, 2, 4, 9};
-        assertThat(FireUncertainty.quantile(v, 3, 0.25)).isEqualTo(1.5);
-        assertThat(FireUncertainty.quantile(v, 3, 0.75)).isEqualTo(3);
-        assertThat(FireUncertainty.quantile(v, 3, 1)).isEqualTo(4);
-        assertThat(FireUncertainty.quantile(v, 4, 0.5)).isEqualTo(3);
+        assertThat(FireUncertainty.quantile(v, 0.25)).isEqualTo(1.75);
+        assertThat(FireUncertainty.quantile(v, 0.75)).isEqualTo(5.25);
+        assertThat(FireUncertainty.quantile(v, 0.5)).isEqualTo(3);
+        assertThat(FireUncertainty.quantile(new double[] {1, 2, 4}, 0.5)).isEqualTo(2);
+        assertThat(FireUncertainty.quantile(v, 1)).isEqualTo(9);
         double inf = Double.POSITIVE_INFINITY;
-        assertThat(FireUncertainty.quantile(new double[] {1, inf, inf}, 3, 0.75))
-                .isEqualTo(inf);
+        assertThat(FireUncertainty.quantile(new double[] {1, inf, inf}, 0.75)).isEqualTo(inf);
     }
 }
