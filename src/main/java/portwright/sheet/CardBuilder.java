@@ -12,6 +12,7 @@ import portwright.model.Burner;
 import portwright.model.Design;
 import portwright.model.Fitting;
 import portwright.model.FittingKind;
+import portwright.model.Heat;
 import portwright.model.On;
 import portwright.model.Port;
 import portwright.model.Role;
@@ -28,8 +29,13 @@ public final class CardBuilder {
                 .filter(p -> p.role() == Role.INLET)
                 .map(Port::name)
                 .toList();
-        CardLists withGas =
-                CardLists.of(result, inlets, lowestProbe(design), StepRows.electricAfterGas(design), openAir(design));
+        CardLists withGas = CardLists.of(
+                result,
+                inlets,
+                lowestProbe(design),
+                StepRows.electricAfterGas(design),
+                openAir(design),
+                helped(design));
         CardLists lists = StepRows.gas(design) ? withGas : withGas.withoutGas();
         return new CardData(
                 design.title(),
@@ -68,6 +74,13 @@ public final class CardBuilder {
     }
 
     /** Whether the kiln is known to stand under the sky or an open roof. */
+    private static boolean helped(Design design) {
+        return !design.kiln().noElements()
+                && design.firing() != null
+                && design.firing().steps() != null
+                && design.firing().steps().stream().anyMatch(s -> s.heat() == Heat.BOTH);
+    }
+
     private static boolean openAir(Design design) {
         RoomPlace place = design.room() == null ? null : design.room().place();
         return place == RoomPlace.OUTDOORS || place == RoomPlace.OPEN_SHED;

@@ -32,9 +32,15 @@ record CardLists(
      * @param probe the lowest probe's name where there are several, else null
      * @param electricAfterGas whether the elements go on alone when the gas is off
      * @param openAir whether the kiln stands under the sky or an open roof
+     * @param elements whether electricity helps while gas burns, so that its loss may let the temperature fall
      */
     static CardLists of(
-            CheckResult result, List<String> inlets, String probe, boolean electricAfterGas, boolean openAir) {
+            CheckResult result,
+            List<String> inlets,
+            String probe,
+            boolean electricAfterGas,
+            boolean openAir,
+            boolean elements) {
         boolean one = inlets.size() < 2;
         String order = inlets.isEmpty() ? "the inlet" : inlets.get(0);
         String wait = purge(result) + " min";
@@ -62,7 +68,9 @@ record CardLists(
                         "Take the burners away. Then only plug the inlets, shut the plate.",
                         "At the end: note gas used. Next firing in air."),
                 List.of(
-                        "Plate 2 mm wider, wait 5 min.",
+                        elements
+                                ? "Elements dark: gas off. Else plate 2 mm wider, 5 min."
+                                : "Plate 2 mm wider, wait 5 min.",
                         "Still falling: 1 mm nearer shut than at first.",
                         "No help, or " + bothScales(METER_C) + " on the meter falling: gas off first."),
                 List.of(
