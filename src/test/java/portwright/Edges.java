@@ -16,7 +16,7 @@ public final class Edges {
      * of {@code inf} takes any number. NaN and the infinities must be refused whatever the interval.
      */
     public static void hold(String interval, DoubleConsumer ask) {
-        String[] ends = interval.substring(1, interval.length() - 1).split(",");
+        String[] ends = interval.substring(1, interval.length() - 1).split(",", -1);
         end(Double.parseDouble(ends[0]), interval.startsWith("["), 1, ask);
         if (!ends[1].equals("inf")) {
             end(Double.parseDouble(ends[1]), interval.endsWith("]"), -1, ask);

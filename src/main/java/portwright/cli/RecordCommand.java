@@ -30,8 +30,10 @@ import portwright.review.Review;
 final class RecordCommand implements Callable<Integer> {
     @Parameters(
             arity = "2..*",
+            hideParamSyntax = true,
             paramLabel = "LOG.csv... DESIGN",
-            description = "logs (by their dates; without dates oldest first), then the design file")
+            description =
+                    "one or more logs of one kiln (by their dates; without dates oldest first), then its one design file, last")
     private List<Path> files;
 
     @Option(names = "--json", description = "one JSON object instead of text")
@@ -56,6 +58,14 @@ final class RecordCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         Path designFile = files.get(files.size() - 1);
+        for (Path p : files.subList(0, files.size() - 1)) {
+            if (p.toString().toLowerCase(java.util.Locale.ROOT).endsWith(".json")) {
+                throw new UserError(
+                        Cli.MISUSE,
+                        p
+                                + ": a design file stands before a log. Write the logs first and one design last: record LOG.csv... DESIGN.json. Another kiln or design is another run.");
+            }
+        }
         List<Path> logFiles = files.subList(0, files.size() - 1);
         ReadResult read = Designs.open(designFile);
         Review review = Review.of(read.design());

@@ -59,10 +59,10 @@ final class Reasons {
             return "";
         }
         double far = Math.max(c.inletsFar(uneven), c.fluesFar(uneven));
-        return " This costs " + Format.plain(100 * (1 - c.margin() / uneven.margin()), 1)
-                + " % of the margin: uneven places of the same holes"
-                + (Double.isInfinite(far) ? "" : ", up to " + Format.plain(far, 0) + " mm from these,") + " reach "
-                + Format.plain(uneven.margin(), 2) + ".";
+        return " It gives up " + Format.plain(100 * (1 - c.margin() / uneven.margin()), 1)
+                + " % of the room: uneven places of the same holes"
+                + (Double.isInfinite(far) ? "" : ", up to " + Format.plain(far, 0) + " mm from these,")
+                + " would pass with " + Format.plain(uneven.margin(), 2) + " times.";
     }
 
     /** In what it is not like the first. */

@@ -31,7 +31,7 @@ public final class CostWords {
         ReportLine own = new ReportLine(
                 "this firing",
                 (run.reached()
-                                ? used + money(cost, currency)
+                                ? used + money(firing, all)
                                 : "given up at " + n(run.endK() - ZERO_C, 0) + " °C, no price; " + used + " used")
                         + open(all));
         if (!gas) {
@@ -52,7 +52,8 @@ public final class CostWords {
                                 + " °C/h; cones are charted from 15 °C/h"
                         : (run.reached() ? "" : "reaches the goal with ")
                                 + n(electric.totals().electricKwh(), 1)
-                                + " kWh in " + n(electric.run().endS() / 3600, 1) + " h" + money(plain, currency)
+                                + " kWh in " + n(electric.run().endS() / 3600, 1) + " h"
+                                + money(firing, electric.totals())
                                 + (run.reached() ? difference(cost, plain, currency) : "; not compared") + ". "
                                 + SCHEDULE;
         return List.of(own, new ReportLine("all electric", other));
@@ -114,10 +115,12 @@ public final class CostWords {
         Json.number(o, "cost", run.reached() ? firing.cost(all) : null);
     }
 
-    private static String money(Double cost, String currency) {
+    /** What it costs, or which price is lacking. */
+    private static String money(FiringReview firing, FiringTotals totals) {
+        Double cost = firing.cost(totals);
         return cost != null
-                ? ", " + two(cost) + " " + currency
-                : currency == null ? "" : ", cost not told: a price is missing";
+                ? ", " + two(cost) + " " + firing.currency()
+                : ", cost not told: add " + String.join(" and ", firing.pricesLacking(totals));
     }
 
     private static String two(double v) {

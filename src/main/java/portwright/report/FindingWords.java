@@ -16,6 +16,10 @@ final class FindingWords {
                 ? ""
                 : "at " + Format.plain(f.timeS() / 3600, 2) + " h, " + Format.plain(f.kelvin() - ZERO_C, 0) + " °C: ";
         String lost = Double.isNaN(f.lostW()) ? "" : Format.plain(f.lostW() / 1000, 1) + " kW";
+        String gone = Double.isNaN(f.lostShare())
+                ? lost
+                : Format.plain(f.lostShare() * 100, 0) + " % of the element power (" + lost + " of "
+                        + Format.plain(f.lostW() / f.lostShare() / 1000, 1) + " kW)";
         String falls = f.falls() ? " The temperature falls." : "";
         return switch (f.kind()) {
             case SCALE ->
@@ -25,7 +29,7 @@ final class FindingWords {
                 at
                         + "the reading stands at the very same figure for an hour and more, straight out of a climb, where the plan holds nothing: thermocouple, instrument or logger was frozen, unless the kiln was held there by hand. No other finding rests on that time. Trust cones; mend it before the next firing, for a controller on it heats on without end.";
             case RELAY ->
-                at + "nearly all element power is gone (" + lost + " missing)." + falls
+                at + "nearly all element power is gone: " + gone + " missing." + falls
                         + " Look at relay, switch, breaker and controller, unless the kiln was switched off.";
             case STUCK ->
                 at
@@ -34,7 +38,7 @@ final class FindingWords {
                                 ? " Or the thermocouple of this log reads low, or is not the controller's: then steps began earlier than the log shows. Cones in the log tell which."
                                 : "");
             case ELEMENT ->
-                at + lost + " of element power is lost from here on." + falls
+                at + gone + " is lost from here on." + falls
                         + " Look for a broken element, or the relay of its group; measure each element's resistance cold and unplugged."
                         + probe(f);
             case TOO_MUCH_AIR ->
@@ -45,7 +49,7 @@ final class FindingWords {
                         + " Either the damper stands too far open or an element is broken; a damper column in the log tells them apart."
                         + probe(f);
             case WEAK ->
-                "the kiln may give " + lost
+                "the kiln may give " + gone
                         + " less than forecast, from the start of full power. Load, heat loss and voltage can explain that, or aged elements, or a dead one, or with gas a damper farther open than planned; measure the elements' resistance cold and unplugged. A fit to this record learns it."
                         + probe(f);
             case THERMOCOUPLE ->

@@ -58,7 +58,7 @@ final class LedgerLines {
         if (!Double.isNaN(l.thermocoupleK())) {
             add(b, "thermocouple", RecordText.offset(l.thermocoupleK()));
         }
-        l.due().forEach(d -> add(b, "due", words(d)));
+        l.due().forEach(d -> add(b, "due", words(l, d)));
         if (l.due().isEmpty()) {
             add(b, "due", "nothing that these records tell of");
         }
@@ -148,9 +148,22 @@ final class LedgerLines {
         return told ? " (" + n(least, 2) + " to " + n(most, 2) + ")" : "";
     }
 
-    /** What is due in words. */
-    static String words(Ledger.Due d) {
+    /** What is due in words, with the record that asks for it. */
+    static String words(Ledger l, Ledger.Due d) {
         return switch (d) {
+            case REPAIR_POWER ->
+                switch (l.broken().what()) {
+                            case STUCK -> "a relay or contactor that may be stuck shut, found in record ";
+                            case RELAY -> "relay, switch, breaker or controller, found in record ";
+                            case ELEMENT_OR_AIR -> "a lost element or too much air, found in record ";
+                            default -> "a lost element or the relay of its group, found in record ";
+                        }
+                        + (l.broken().power() + 1)
+                        + ": look and mend before the next firing. This stands until a record that would show it is sound, or a note such as element replaced or new relay";
+            case REPAIR_PROBE ->
+                "thermocouple, wire or instrument, dead or frozen in record "
+                        + (l.broken().probe() + 1)
+                        + ": mend before the next firing. This stands until a later record reads well";
             case OXIDISING_FIRING ->
                 "an oxidising firing to 700 °C or more before the next reduction, to renew the elements' oxide";
             case CYLINDER -> "a full cylinder: what is left may not last a firing like the last one";

@@ -60,7 +60,17 @@ public final class RecordJson {
                         .put("reason", f.reason()));
         ArrayNode remarks = o.putArray("remarks");
         log.remarks().forEach(remarks::add);
-        o.put("reached", x.reached());
+        o.put("firingOfThePlan", x.own() == null);
+        if (x.own() == null) {
+            o.put("reached", x.goalKnown() ? Boolean.valueOf(x.reached()) : null);
+        } else {
+            o.put(
+                    "firingOtherWhy",
+                    x.own().why().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+            o.putNull("reached");
+            Json.number(o, "mostPowerShare", x.own().mostShare());
+            Json.number(o, "mostPowerC", x.own().mostK() - ZERO_C);
+        }
         Json.number(o, "topC", x.topK() - ZERO_C);
         Json.number(o, "powerShare", x.powerShare());
         why(o, "powerShareWhy", Double.isNaN(x.powerShare()) ? "no 5 minutes at full or fixed element power" : "");
@@ -99,6 +109,7 @@ public final class RecordJson {
             Json.number(n, "hours", f.timeS() / 3600);
             Json.number(n, "readingC", f.kelvin() - ZERO_C);
             Json.number(n, "lostKw", f.lostW() / 1000);
+            Json.number(n, "lostShare", f.lostShare());
             Json.number(n, "thermocoupleLowK", f.offsetK());
             n.put("falls", f.falls()).put("orThermocouple", f.orProbe()).put("message", RecordText.words(f));
         });
@@ -181,7 +192,7 @@ public final class RecordJson {
         l.due()
                 .forEach(d -> due.addObject()
                         .put("what", d.name().toLowerCase(Locale.ROOT).replace('_', '-'))
-                        .put("message", RecordText.words(d)));
+                        .put("message", RecordText.words(l, d)));
     }
 
     private static void order(ObjectNode o, LogOrder order) {

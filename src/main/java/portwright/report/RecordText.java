@@ -9,6 +9,7 @@ import portwright.calc.firing.log.Fit;
 import portwright.calc.firing.log.Ledger;
 import portwright.calc.firing.log.LogFault;
 import portwright.calc.firing.log.LogFinding;
+import portwright.calc.firing.log.Notes;
 import portwright.calc.firing.log.RecordResult;
 import portwright.calc.firing.log.StepRecord;
 import portwright.review.RecordReview;
@@ -24,6 +25,9 @@ public final class RecordText {
     /** The same for a record that does not say how the damper stood. */
     public static final String NOTHING_BUT_AIR =
             "no change of power or reading found in this record. It has no damper column: too much air could not be told from a fuller kiln, less gas or more loss, so nothing is said of air";
+    /** The same for a firing that is not the plan's. */
+    public static final String NOTHING_OWN =
+            "no dead or frozen reading and no thermocouple far from the cones in this record. It is no firing of the plan: nothing is said of relays, elements and air";
     /** What a record is not. */
     public static final String LAST_WORD =
             "A record decides nothing alone: look at elements, relays and damper with the kiln cold and unplugged. Work on the wiring belongs to licensed practice.";
@@ -36,6 +40,7 @@ public final class RecordText {
         for (int i = 0; i < r.logs().size(); i++) {
             b.append('\n').append(names.get(i)).append('\n');
             rows(b, log(r.logs().get(i)));
+            load(b, r, r.logs().get(i));
             faults(b, r.logs().get(i).faults());
             steps(b, r, r.results().get(i));
             b.append('\n');
@@ -60,6 +65,22 @@ public final class RecordText {
         return out;
     }
 
+    /** The ware that a note tells beside the design's. */
+    private static void load(StringBuilder b, RecordReview r, FiringLog log) {
+        double kg = Notes.loadKg(log);
+        if (!Double.isNaN(kg)) {
+            double design = r.review().design().firing().load().si();
+            row(
+                    b,
+                    "load",
+                    n(kg, 1) + " kg of ware by a note of the log"
+                            + (Math.abs(kg - design) < 0.05
+                                    ? ", as the design has it"
+                                    : "; the design has " + n(design, 1)
+                                            + " kg. This record is reckoned with the note, the forecast beside it with the design"));
+        }
+    }
+
     private static void faults(StringBuilder b, List<LogFault> faults) {
         faults.stream().limit(MOST_FAULTS).forEach(f -> row(b, "", fault(f)));
         if (faults.size() > MOST_FAULTS) {
@@ -73,6 +94,9 @@ public final class RecordText {
     }
 
     private static void steps(StringBuilder b, RecordReview r, RecordResult x) {
+        if (x.steps().isEmpty()) {
+            return;
+        }
         b.append(String.format(
                 Locale.ROOT,
                 "%n%-6s%8s%8s%9s%14s%14s%9s%n",
@@ -104,7 +128,7 @@ public final class RecordText {
 
     /** What is said of a record without findings. */
     public static String nothing(RecordResult x) {
-        return !x.damperLogged() && x.gas().mostKg() > 0 ? NOTHING_BUT_AIR : NOTHING;
+        return x.own() != null ? NOTHING_OWN : !x.damperLogged() && x.gas().mostKg() > 0 ? NOTHING_BUT_AIR : NOTHING;
     }
 
     private static void findings(StringBuilder b, RecordResult x) {
@@ -149,8 +173,8 @@ public final class RecordText {
     }
 
     /** What is due in words. */
-    public static String words(Ledger.Due d) {
-        return LedgerLines.words(d);
+    public static String words(Ledger l, Ledger.Due d) {
+        return LedgerLines.words(l, d);
     }
 
     /** What a fit found, or why it keeps a number. */

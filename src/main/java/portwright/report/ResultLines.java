@@ -6,6 +6,7 @@ import portwright.calc.combustion.AtmosphereLevel;
 import portwright.calc.firing.log.ConeOffset;
 import portwright.calc.firing.log.Gap;
 import portwright.calc.firing.log.GasUse;
+import portwright.calc.firing.log.LogFinding;
 import portwright.calc.firing.log.RecordResult;
 import portwright.calc.firing.log.Spell;
 import portwright.units.Format;
@@ -18,7 +19,7 @@ final class ResultLines {
     private static final String BY_CARD =
             ", reckoned from the card's damper settings: the log has no damper column, so this is the plan, not what was";
 
-    private static final String TO_BE_TOLD =
+    static final String TO_BE_TOLD =
             " It would from one electric step at full power (rate full) or a fixed share of the elements over 630 °C, half an hour or more, a reading every 5 minutes, cones beside the probe";
 
     private ResultLines() {}
@@ -29,15 +30,12 @@ final class ResultLines {
         if (x.scaleDoubted()) {
             return b;
         }
-        add(
-                b,
-                "goal",
-                x.reached()
-                        ? "the last step's goal is reached; top reading " + n(x.topK() - ZERO_C, 0) + " °C"
-                        : "the record ends in step "
-                                + (x.steps().get(x.steps().size() - 1).index() + 1)
-                                + ", before its goal; top reading " + n(x.topK() - ZERO_C, 0) + " °C");
-        if (x.elements()) {
+        if (x.own() != null) {
+            OwnFiringLines.add(b, x);
+        } else {
+            add(b, "goal", goal(x));
+        }
+        if (x.elements() && x.own() == null) {
             add(
                     b,
                     "power",
@@ -69,7 +67,7 @@ final class ResultLines {
                             + " min with gas at a pressure away from the design's, or without readings");
         }
         add(b, "gas used", gas(x));
-        if (x.elements()) {
+        if (x.elements() && x.own() == null) {
             add(
                     b,
                     "loss shown",
@@ -115,6 +113,25 @@ final class ResultLines {
         return b;
     }
 
+    private static String goal(RecordResult x) {
+        String top = "; top reading " + n(x.topK() - ZERO_C, 0) + " °C";
+        if (!x.goalKnown()) {
+            return "not judged: "
+                    + x.findings().stream()
+                            .filter(f -> f.kind() == LogFinding.Kind.FROZEN)
+                            .findFirst()
+                            .map(f -> "the reading is frozen from " + n(f.timeS() / 3600, 2) + " h on at "
+                                    + n(f.kelvin() - ZERO_C, 0) + " °C, so the log cannot say how far the kiln came")
+                            .orElse(
+                                    "the reading goes over 1430 °C, where no brick kiln goes, and no cone is logged beside it")
+                    + top;
+        }
+        return x.reached()
+                ? "the last step's goal is reached" + top
+                : "the record ends in step "
+                        + (x.steps().get(x.steps().size() - 1).index() + 1) + ", before its goal" + top;
+    }
+
     /** Gas used, with its range where the rows leave one. */
     private static String gas(RecordResult x) {
         GasUse g = x.gas();
@@ -124,7 +141,7 @@ final class ResultLines {
                         ? ", between " + n(g.leastKg(), 2) + " and " + n(g.mostKg(), 2)
                                 + " kg: when it was turned between two rows, or in a gap, nobody knows"
                         : "")
-                + (x.gasLogged()
+                + (x.gasLogged() || x.own() != null
                         ? ""
                         : "; the log has no gas column, so this is the plan's gas over the steps as they went");
     }

@@ -226,6 +226,11 @@ public final class FiringReview {
         return totals.cost(design.firing() == null ? null : design.firing().prices());
     }
 
+    /** Fields of the prices that a cost lacks. */
+    public List<String> pricesLacking(FiringTotals totals) {
+        return totals.lacking(design.firing() == null ? null : design.firing().prices());
+    }
+
     /** Currency of the prices; null without prices. */
     public String currency() {
         return design.firing() == null || design.firing().prices() == null

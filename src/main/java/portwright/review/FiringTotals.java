@@ -1,5 +1,7 @@
 package portwright.review;
 
+import java.util.ArrayList;
+import java.util.List;
 import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.OpenSpell;
 import portwright.model.Prices;
@@ -38,6 +40,18 @@ public record FiringTotals(
     /** Electricity of the minutes between the steps, kWh. */
     public double openElectricKwh() {
         return openElectricJ / KWH;
+    }
+
+    /** Fields of the prices that are lacking of what it takes. */
+    List<String> lacking(Prices p) {
+        List<String> out = new ArrayList<>();
+        if (p == null || p.perKwh() == null) {
+            out.add("firing.prices.perKwh (electricity)");
+        }
+        if (fuelKg > 0 && (p == null || p.perKg() == null)) {
+            out.add("firing.prices.perKg (gas)");
+        }
+        return out;
     }
 
     /** What it costs; null where a price is lacking of what it takes. */

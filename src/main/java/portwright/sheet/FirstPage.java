@@ -139,7 +139,7 @@ final class FirstPage {
                 + (r.notChecked().isEmpty() ? "Every rule was checked. " : "")
                 + lighting(r);
         if (!lighting.isEmpty()) {
-            block.words(Words.fit(block.pen, lighting, room, SMALL), block.left + 12, top + 9.8, SMALL);
+            return Math.max(top + 16.2, block.flow(lighting, block.left + 12, top + 6.4, room, SMALL) + 5.2);
         }
         return top + 16.2;
     }

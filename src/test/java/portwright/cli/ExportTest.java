@@ -34,7 +34,7 @@ class ExportTest {
                     .newDocumentBuilder()
                     .parse(folder.resolve(name).toFile())
                     .getDocumentElement();
-            String[] box = svg.getAttribute("viewBox").split(" ");
+            String[] box = svg.getAttribute("viewBox").split(" ", -1);
             assertThat(svg.getAttribute("width")).as("a unit is a millimetre").isEqualTo(box[2] + "mm");
             assertThat(svg.getAttribute("height")).isEqualTo(box[3] + "mm");
             List<Element> holes = new ArrayList<>();
@@ -62,10 +62,10 @@ class ExportTest {
         export("--csv", csv.toString());
         List<String> lines = Files.readAllLines(csv);
         assertThat(lines).hasSize(4);
-        List<String> head = List.of(lines.get(0).split(","));
+        List<String> head = List.of(lines.get(0).split(",", -1));
         int left = head.indexOf("from_left_mm");
-        assertThat(Double.parseDouble(lines.get(2).split(",")[left])
-                        - Double.parseDouble(lines.get(1).split(",")[left]))
+        assertThat(Double.parseDouble(lines.get(2).split(",", -1)[left])
+                        - Double.parseDouble(lines.get(1).split(",", -1)[left]))
                 .isCloseTo(ACROSS_IN * MM_PER_INCH, within(0.01));
     }
 

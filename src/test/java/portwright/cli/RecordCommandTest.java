@@ -50,6 +50,16 @@ class RecordCommandTest {
     }
 
     @Test
+    void oneDesignStandsLast() {
+        assertThat(run("record", "--help")).isZero();
+        assertThat(out.toString().replaceAll("\\s+", ""))
+                .contains("LOG.csv...DESIGNLogged")
+                .doesNotContain("DESIGN...");
+        assertThat(run("record", log, design, log, design)).isEqualTo(Cli.MISUSE);
+        assertThat(err.toString()).contains("kiln.json: a design file stands before a log", "one design last");
+    }
+
+    @Test
     void jsonIsOneObjectWithoutNan() throws Exception {
         Path two = folder.resolve("two.csv");
         Files.writeString(two, Files.readString(log).replaceFirst(",\\d+,", ",21,"));

@@ -23,14 +23,14 @@ class FieldsPageTest {
 
     @Test
     void namesEveryField() throws IOException {
-        TreeSet<String> fields = new TreeSet<>();
+        Set<String> fields = new TreeSet<>();
         collect(
                 new ObjectMapper()
                         .readTree(Path.of("src/main/resources/portwright/design.schema.json")
                                 .toFile()),
                 "",
                 fields);
-        TreeSet<String> page = new TreeSet<>();
+        Set<String> page = new TreeSet<>();
         FIRST_COLUMN
                 .matcher(Files.readString(Path.of("src/docs/design-file.md")))
                 .results()
@@ -42,7 +42,7 @@ class FieldsPageTest {
         assertThat(page).containsAll(fields);
     }
 
-    private static void collect(JsonNode schema, String at, TreeSet<String> out) {
+    private static void collect(JsonNode schema, String at, Set<String> out) {
         for (Map.Entry<String, JsonNode> e : schema.path("properties").properties()) {
             String path = at.isEmpty() ? e.getKey() : at + "." + e.getKey();
             out.add(path);

@@ -26,7 +26,7 @@ import portwright.model.UnitSystem;
 /** What a proposal says of itself is true of the design that is handed over, with its places as typed. */
 class ProposalFiguresTest {
     private static final Pattern COST =
-            Pattern.compile("costs ([0-9.]+) % of the margin: .* reach ([0-9]+(?:\\.[0-9]+)?)\\.");
+            Pattern.compile("gives up ([0-9.]+) % of the room: .* would pass with ([0-9]+(?:\\.[0-9]+)?) times\\.");
     private static final Pattern PASSES = Pattern.compile("passes with ([0-9.]+) times");
 
     @TempDir

@@ -99,7 +99,9 @@ class ToleranceTest {
         int stops = 0;
         int square = 0;
         for (int i = 0; i < n; i++) {
-            double stray = (2 * r.nextGaussian() - 2 * r.nextGaussian()) / r95;
+            double measured = 2 * r.nextGaussian();
+            double drilled = 2 * r.nextGaussian();
+            double stray = (measured - drilled) / r95;
             double lean = 63.5 * Math.tan(Math.toRadians(4)) / r95 * r.nextGaussian();
             double wider = r.nextDouble();
             double left = 1.5 - stray - wider;
@@ -246,7 +248,9 @@ class ToleranceTest {
         int inGroove = 0;
         int anywhere = 0;
         for (int i = 0; i < n; i++) {
-            double left = 1.5 - (2 * r.nextGaussian() - 2 * r.nextGaussian()) / r95 - r.nextDouble();
+            double measured = 2 * r.nextGaussian();
+            double drilled = 2 * r.nextGaussian();
+            double left = 1.5 - (measured - drilled) / r95 - r.nextDouble();
             double lean = thick * Math.tan(Math.toRadians(3)) / r95 * r.nextGaussian();
             boolean hit = left - lean < 0 || left - lean * (1 - 19 / thick) < 0;
             inGroove += hit ? 1 : 0;

@@ -48,7 +48,7 @@ class CommonPracticeTableTest {
                 String.format(
                         Locale.ROOT,
                         "%.3f %s",
-                        Double.parseDouble(d.get(field).orElseThrow().split(" ")[0]) * factor,
+                        Double.parseDouble(d.get(field).orElseThrow().split(" ", -1)[0]) * factor,
                         unit));
     }
 

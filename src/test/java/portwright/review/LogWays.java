@@ -25,7 +25,7 @@ enum LogWays {
         Random r = new Random(seed * 6_700_417 + ordinal());
         double noise = this == NOISY ? 1 + 2 * r.nextDouble() : 0;
         double scale = this == LOW ? 0.96 + 0.02 * r.nextDouble() : 1;
-        String[] lines = c.text().split("\n");
+        String[] lines = c.text().lines().toArray(String[]::new);
         boolean fahrenheit = lines[0].contains("°F");
         List<String> out = new ArrayList<>(List.of(lines[0]));
         String cone = "";
@@ -61,7 +61,7 @@ enum LogWays {
         if (!time.contains(":")) {
             return Double.parseDouble(time.replace(',', '.')) * 60;
         }
-        String[] p = time.split("[: ]");
+        String[] p = time.split("[: ]", -1);
         int h = Integer.parseInt(p[0]) % 12 + (p[3].equals("PM") ? 12 : 0);
         return h * 3600 + Integer.parseInt(p[1]) * 60 + Integer.parseInt(p[2]);
     }

@@ -25,7 +25,7 @@ class WildReadingsTest {
     private static Planted planted(String text, Random r, boolean small) {
         String[] lines = text.split("\n", -1);
         boolean fahrenheit = lines[0].contains("°F");
-        for (int tries = 0; ; tries++) {
+        while (true) {
             int at = 3 + r.nextInt(lines.length - 6);
             String[] cells = lines[at].split(";", -1);
             double shown = Double.parseDouble(cells[1].replace(',', '.'));
@@ -103,9 +103,20 @@ class WildReadingsTest {
 
     @Test
     void wildRunsEndsAndCones() {
-        FiringLog log = LogParser.parse(
-                "time min,temp °C,cone\n0,0,\n5,800,\n10,808,\n15,0,\n20,0,\n25,832,\n30,840,\n35,22,06\n"
-                        + "40,856,\n45,864,\n50,1370,\n");
+        FiringLog log = LogParser.parse("""
+                time min,temp °C,cone
+                0,0,
+                5,800,
+                10,808,
+                15,0,
+                20,0,
+                25,832,
+                30,840,
+                35,22,06
+                40,856,
+                45,864,
+                50,1370,
+                """);
         assertThat(log.faults()).extracting(LogFault::line).containsExactly(2, 5, 6, 9, 12);
         assertThat(log.faults())
                 .filteredOn(f -> !f.skipped())

@@ -44,6 +44,33 @@ class SheetBookTest {
         }
     }
 
+    /** What the first sheet warns of is read whole, on the narrowest paper too. */
+    @Test
+    void theWarningsOfTheFirstSheetAreNotCutOff() throws IOException {
+        Finding f = new Finding(
+                "cylinder-boil-off",
+                Severity.STOP,
+                Forbids.LIGHTING,
+                List.of(),
+                null,
+                null,
+                "The cylinder freezes.",
+                "Take a larger one.",
+                Source.practice("boil-off"),
+                false,
+                List.of());
+        CheckResult r =
+                new CheckResult(club.title(), Verdict.CLEAR, Verdict.STOP, List.of(f), List.of(), List.of(), null);
+        for (String paper : List.of("a4", "letter")) {
+            SheetOptions p = SheetOptions.plain(Paper.parse(paper));
+            SheetOptions o = new SheetOptions(p.paper(), p.part(), p.face(), p.scaleX(), p.scaleY(), false, 94);
+            byte[] pdf = SheetBook.print(r, KilnGeometry.of(club), "k.json", o).pdf();
+            assertThat(text(pdf).replaceAll("\\s+", " "))
+                    .contains("94 values are still the starter's: measure your own kiln first.")
+                    .contains("Read the cures before you drill: a hole cannot be moved afterwards.");
+        }
+    }
+
     @Test
     void sameDesignSameBytes() {
         assertThat(Prints.print(club, a4).pdf())

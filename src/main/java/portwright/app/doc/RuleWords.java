@@ -47,7 +47,7 @@ public final class RuleWords {
             Map.entry("element-atmosphere", "Elements on in reduction"),
             Map.entry("thermocouple-range", "Thermocouple reads low in reduction"),
             Map.entry("cylinder-place", "Place of the cylinder"),
-            Map.entry("cylinder-boil-off", "Cylinder gets too cold"),
+            Map.entry("cylinder-boil-off", "What the cylinder can give"),
             Map.entry("cylinder-lasts", "Gas in the cylinder"),
             Map.entry("supply-pressure", "Gas pressure"),
             Map.entry("room-place", "Place of the kiln"),

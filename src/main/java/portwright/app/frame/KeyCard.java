@@ -56,6 +56,6 @@ final class KeyCard {
             }
         });
         stage.setScene(scene);
-        stage.show();
+        SmallWindow.show(stage);
     }
 }

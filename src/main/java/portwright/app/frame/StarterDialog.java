@@ -110,7 +110,7 @@ public final class StarterDialog {
         Scene scene = new Scene(box, 960, HEIGHT_PX);
         scene.getStylesheets().setAll(owner.getScene().getStylesheets());
         stage.setScene(scene);
-        stage.show();
+        SmallWindow.show(stage);
         own.requestFocus();
     }
 

@@ -25,7 +25,6 @@ import portwright.layout.Proposal;
 import portwright.model.On;
 import portwright.model.UnitSystem;
 import portwright.units.BothSystems;
-import portwright.units.Format;
 
 /** Proposed places for the ports: a bar while the search runs, then up to three layouts with their reason, one to be taken. */
 final class ProposalTicket extends VBox {
@@ -129,12 +128,11 @@ final class ProposalTicket extends VBox {
                     5,
                     head,
                     new ProposalPicture(p),
-                    both(p.reason()),
-                    both("Least margin " + Format.plain(p.margin(), 2) + " (0 stops, 1 is free of cautions). "
-                            + p.limits()
-                            + (stops == 0 ? "" : " It still has " + stops + (stops == 1 ? " stop." : " stops."))),
-                    both(desk.outlook(n - 1)),
-                    take);
+                    take,
+                    both((stops == 0 ? "" : "It still has " + stops + (stops == 1 ? " stop. " : " stops. "))
+                            + p.reason()),
+                    both(p.limits()),
+                    both(desk.outlook(n - 1)));
             box.getStyleClass().add("proposal");
             rows.add(box);
             n++;

@@ -19,7 +19,7 @@ final class DeadProbe {
     private static final double HOT_K = 473.15;
     private static final double END_OF_RANGE_K = 1603.15;
     /** Over this a reading that stands is no kiln's. */
-    private static final double NO_KILN_K = 1703.15;
+    static final double NO_KILN_K = 1703.15;
     /** How far a reading wanders that stands there. */
     private static final double WANDERS_K = 30;
 

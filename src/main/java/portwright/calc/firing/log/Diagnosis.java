@@ -18,7 +18,7 @@ final class Diagnosis {
     private static final double CHANGE = 0.12;
     /** Standard deviations above what a sound kiln may show; the onset is searched for, so more than the usual three. */
     private static final double SURE = 4;
-    /** The same for a loss that comes with the gas: nothing was searched for. */
+    /** The same for a loss that comes with the gas. */
     private static final double SURE_AT_GAS_ON = 3;
 
     private static final double WEAK = 0.17;
@@ -26,8 +26,6 @@ final class Diagnosis {
     private static final double CIRCUIT = 0.24;
 
     private static final double GIVEN_UP_S = 3600;
-    private static final double LEAN = 0.15;
-    private static final int LEAN_FOR = 4;
     private static final int WINDOW = 10;
     private static final int LEAST = 4;
     private static final int SINKS_FOR = 6;
@@ -37,7 +35,6 @@ final class Diagnosis {
     private static final int GAS_SOON = 4;
     private static final double AT_GAS_ON_S = 1200;
     private static final double FALL_K_PER_S = -3 / 3600.0;
-
     private static final Set<Kind> POWER = EnumSet.of(Kind.ELEMENT, Kind.ELEMENT_OR_AIR, Kind.WEAK, Kind.STUCK);
 
     private final Followed f;
@@ -60,8 +57,8 @@ final class Diagnosis {
     static Diagnosis of(Followed f) {
         Diagnosis d = new Diagnosis(f);
         List<LogFinding> found = d.run();
-        if (found.stream().anyMatch(x -> x.kind() == Kind.THERMOCOUPLE) && found.size() > 1) {
-            List<LogFinding> plain = new Diagnosis(new Followed(f.c, false)).run();
+        if (found.size() > 1 && found.stream().anyMatch(x -> x.kind() == Kind.THERMOCOUPLE)) {
+            var plain = new Diagnosis(new Followed(f.c, false)).run();
             found.removeIf(x -> plain.stream().noneMatch(y -> y.kind() == x.kind()));
             found.replaceAll(x -> POWER.contains(x.kind()) ? x.doubted() : x);
         }
@@ -78,7 +75,7 @@ final class Diagnosis {
         return Math.max(CHANGE, smallest);
     }
 
-    /** Smallest opening of a damper that is not logged that the record would tell, as a share of the way from the plan to all open; NaN where it tells of none. */
+    /** The same opening of a damper that is not logged, as a share of the way from the plan to all open. */
     double smallestAir() {
         return smallestAir;
     }
@@ -114,18 +111,14 @@ final class Diagnosis {
                     || x.kind() == Kind.TOO_MUCH_AIR && !lean
                     || (x.kind() == Kind.TOO_MUCH_AIR || x.kind() == Kind.STUCK)
                             && x.timeS() > f.grid.timeS()[Math.max(0, gone - EDGE)]);
-            add(Kind.RELAY, gone, f.leastAsked[gone] - f.logged.get(gone).neededW());
+            add(Kind.RELAY, gone, goneW(gone), goneW(gone) / f.leastAsked[gone], false);
         }
     }
 
     /** What says nothing of power joins the rest. */
     private List<LogFinding> ofTheProbe() {
-        for (DeadSpell x : f.c.log().dead()) {
-            out.add(new LogFinding(Kind.DEAD_PROBE, x.fromS(), x.kelvin(), Double.NaN, Double.NaN, false, true));
-        }
-        for (DeadSpell x : f.frozen) {
-            out.add(new LogFinding(Kind.FROZEN, x.fromS(), x.kelvin(), Double.NaN, Double.NaN, false, true));
-        }
+        f.c.log().dead().forEach(x -> out.add(LogFinding.ofProbe(Kind.DEAD_PROBE, x)));
+        f.frozen.forEach(x -> out.add(LogFinding.ofProbe(Kind.FROZEN, x)));
         ConeCheck.wrong(f.offsets).ifPresent(out::add);
         out.sort(Comparator.comparing(LogFinding::kind));
         return out;
@@ -137,7 +130,7 @@ final class Diagnosis {
         boolean probe = from < 0 && f.offsets.isEmpty();
         from = probe ? power.from(f.tracker.byRows) : from;
         if (from >= 0) {
-            add(Kind.STUCK, from, Double.NaN, probe);
+            add(Kind.STUCK, from, Double.NaN, Double.NaN, probe);
             // What stays on hides what is lost.
             end = Math.min(end, Math.max(0, from - 1 - EDGE));
         }
@@ -170,7 +163,7 @@ final class Diagnosis {
             boolean told = open != null && open.sigmas() > SURE;
             if (told) {
                 double lost = f.asked[open.at()] - f.planned.get(open.at()).neededW();
-                add(Kind.ELEMENT_OR_AIR, open.at(), Math.max(0, lost), f.offsets.isEmpty());
+                add(Kind.ELEMENT_OR_AIR, open.at(), Math.max(0, lost), Double.NaN, f.offsets.isEmpty());
             }
             return told;
         }
@@ -183,7 +176,7 @@ final class Diagnosis {
             kind = Kind.ELEMENT_OR_AIR;
         }
         if (kind != Kind.TOO_MUCH_AIR || !lean) {
-            add(kind, loss.at(), loss.share() * f.asked[loss.at()], probe);
+            add(kind, loss.at(), loss.share() * f.asked[loss.at()], loss.share(), probe);
         }
         return true;
     }
@@ -193,7 +186,7 @@ final class Diagnosis {
         double full = f.c.kiln().elements().fullW();
         int run = 0;
         for (int i = 0; i < end; i++) {
-            double lost = f.leastAsked[i] - f.logged.get(i).neededW();
+            double lost = goneW(i);
             run = lost > CIRCUIT * full && f.grid.climbKPerS()[i] < FALL_K_PER_S ? run + 1 : 0;
             if (run == SINKS_FOR) {
                 int from = i - run + 1;
@@ -201,6 +194,7 @@ final class Diagnosis {
                         gasSoon(from) && !f.damperLogged ? Kind.ELEMENT_OR_AIR : Kind.ELEMENT,
                         from,
                         lost,
+                        lost / f.leastAsked[i],
                         f.offsets.isEmpty());
                 return true;
             }
@@ -219,71 +213,73 @@ final class Diagnosis {
     }
 
     private boolean atGasOn(int i) {
-        return sinceGasOn(i) <= AT_GAS_ON_S;
-    }
-
-    private double sinceGasOn(int i) {
         int k = i;
         while (k > 0 && f.gasOn(k - 1)) {
             k--;
         }
-        return f.grid.timeS()[i] - f.grid.timeS()[k];
+        return f.grid.timeS()[i] - f.grid.timeS()[k] <= AT_GAS_ON_S;
     }
 
-    private List<Double> told(int from, int to, boolean logged) {
+    /** Missing power where the record tells, as a share of full power, or of what is asked. */
+    private List<Double> told(boolean ofAsked) {
         List<Double> out = new ArrayList<>();
-        for (int i = Math.max(0, from); i <= Math.min(end - 1, to); i++) {
+        for (int i = 0; i < end; i++) {
             if (!Double.isNaN(f.asked[i])) {
-                out.add(f.missing(i, logged));
+                double of = ofAsked ? f.asked[i] / f.c.kiln().elements().fullW() : 1;
+                out.add(f.missing(i, true) / of);
             }
         }
         return out;
     }
 
+    /** Power missing against the least that any step in question asks, W. */
+    private double goneW(int i) {
+        return f.leastAsked[i] - f.logged.get(i).neededW();
+    }
+
     /** A logged damper that lets lambda lie well above what the plan's damper gives. */
     private boolean lean() {
-        if (!f.damperLogged) {
-            return false;
+        int i = LeanAir.from(f);
+        if (i >= 0) {
+            add(
+                    Kind.TOO_MUCH_AIR,
+                    i,
+                    f.logged.get(i).neededW() - f.planned.get(i).neededW(),
+                    Double.NaN,
+                    false);
         }
-        int run = 0;
-        for (int i = 0; i < f.intervals(); i++) {
-            double is = f.logged.get(i).flow().lambda();
-            double plan = f.planned.get(i).flow().lambda();
-            run = !f.blind[i] && f.gasOn(i) && plan > 0 && is > plan + LEAN ? run + 1 : 0;
-            if (run == LEAN_FOR) {
-                add(
-                        Kind.TOO_MUCH_AIR,
-                        i - LEAN_FOR + 1,
-                        f.logged.get(i).neededW() - f.planned.get(i).neededW());
-                return true;
-            }
-        }
-        return false;
+        return i >= 0;
     }
 
     private void weak() {
-        List<Double> told = told(0, end - 1, true);
+        List<Double> told = told(false);
         double m = Followed.median(told);
-        double full = f.c.kiln().elements().fullW();
+        double share = Followed.median(told(true));
         if (told.size() < LEAST || !(m > WEAK)) {
             return;
         }
         if (m < CIRCUIT) {
-            out.add(new LogFinding(Kind.WEAK, 0, Double.NaN, m * full, Double.NaN, false, f.offsets.isEmpty()));
+            out.add(new LogFinding(Kind.WEAK, 0, Double.NaN, Double.NaN, Double.NaN, false, f.offsets.isEmpty())
+                    .ofElements(share, f.c.kiln().elements().fullW()));
             return;
         }
         int i = 0;
         while (Double.isNaN(f.asked[i]) || f.missing(i, true) < WEAK) {
             i++;
         }
-        add(f.damperLogged || !f.gasOn(i) ? Kind.ELEMENT : Kind.ELEMENT_OR_AIR, i, m * full, f.offsets.isEmpty());
+        add(
+                f.damperLogged || !f.gasOn(i) ? Kind.ELEMENT : Kind.ELEMENT_OR_AIR,
+                i,
+                share * f.asked[i],
+                share,
+                f.offsets.isEmpty());
     }
 
-    private void add(Kind kind, int i, double lostW) {
-        add(kind, i, lostW, false);
-    }
-
-    private void add(Kind kind, int i, double lostW, boolean orProbe) {
+    /**
+     * @param lostW missing heat at that time, which counts where elements are not the only cause in question
+     * @param share of the elements' power that is lost; NaN where it is not the measure
+     */
+    private void add(Kind kind, int i, double lostW, double share, boolean orProbe) {
         boolean falls = false;
         for (int k = i; k < Math.min(f.intervals(), i + WINDOW); k++) {
             int s = f.tracker.step[k];
@@ -292,6 +288,12 @@ final class Diagnosis {
                             && t.temperatureK() < f.kelvin[f.tracker.begin[s]];
             falls |= !cools && f.grid.climbKPerS()[k] < FALL_K_PER_S;
         }
-        out.add(new LogFinding(kind, f.grid.timeS()[i], f.grid.kelvin()[i], lostW, Double.NaN, falls, orProbe));
+        LogFinding found =
+                new LogFinding(kind, f.grid.timeS()[i], f.grid.kelvin()[i], lostW, Double.NaN, falls, orProbe);
+        boolean elements = kind == Kind.ELEMENT || kind == Kind.RELAY;
+        out.add(
+                elements && !Double.isNaN(share)
+                        ? found.ofElements(share, f.c.kiln().elements().fullW())
+                        : found);
     }
 }

@@ -73,7 +73,7 @@ public record Fit(
                     0,
                     0);
         }
-        Followed base = new Followed(c);
+        Followed base = Followed.of(c);
         List<Integer> plain =
                 told(base, i -> !base.gasOn(i) && !base.setting(i, true).portsOpen());
         List<Integer> air =
@@ -113,11 +113,12 @@ public record Fit(
             return none(
                     String.format(
                             java.util.Locale.ROOT,
-                            "full power without gas leaves the loss factor anywhere from %.2f to %.2f, which is no news: a slower climb"
+                            "known power without gas leaves the loss factor anywhere from %.2f to %.2f%s: a slower climb"
                                     + " at a fixed share (\"elements\": \"60 %%\"), a load told in a note (load 45 kg) or cones beside the"
                                     + " thermocouple narrow it",
                             loss.loss() - SIGMAS * loss.lossSd(),
-                            loss.loss() + SIGMAS * loss.lossSd()),
+                            loss.loss() + SIGMAS * loss.lossSd(),
+                            beside(c.kiln().lossFactor(), loss)),
                     plainMin,
                     gasMin);
         }
@@ -228,6 +229,16 @@ public record Fit(
                 gasMinutes,
                 0,
                 Double.NaN);
+    }
+
+    /** What a band too wide to be written down says of the design's factor. */
+    private static String beside(double design, FitSearch.Found loss) {
+        boolean holds = Math.abs(design - loss.loss()) <= SIGMAS * loss.lossSd();
+        return holds
+                ? ", which holds the design's %.2f and is no news".formatted(design)
+                : ". That leaves out the design's %.2f: this kiln loses %s, or its elements give %s, than the design says, but the band is too wide to be written into it"
+                        .formatted(
+                                design, design < loss.loss() ? "more" : "less", design < loss.loss() ? "less" : "more");
     }
 
     private static List<Integer> told(Followed f, IntPredicate which) {

@@ -14,8 +14,10 @@ final class Followed {
     private static final double GAS_OFF_SCALE = 0.15;
     private static final double WARM_START_K = 373.15;
     private static final int SETTLE = 12;
-    private static final double SAME_SHARE = 0.05;
+    /** More of the full power than an emptier kiln and better brick explain. */
+    private static final double MOST_SHARE = 1.25;
 
+    private static final double SAME_SHARE = 0.05;
     final RecordCase c;
     final Grid grid;
     final List<ConeOffset> offsets;
@@ -36,8 +38,20 @@ final class Followed {
     final List<Replay.Need> logged;
     final List<Replay.Need> planned;
 
-    Followed(RecordCase c) {
-        this(c, true);
+    /** Why the record is held to be another firing than the plan's, whose steps are then left out. */
+    OtherFiring.Why other = OtherFiring.Why.NOT;
+
+    /** Follows a record by the plan; without it where the log tells of another firing. */
+    static Followed of(RecordCase c) {
+        Followed plan = new Followed(c, true);
+        OtherFiring.Why why = OtherFiring.of(plan);
+        if (why == OtherFiring.Why.NOT) {
+            return plan;
+        }
+        Followed alone = new Followed(c.unplanned(), true);
+        alone.other = why;
+        // What electricity alone could not have given was fired with gas.
+        return why.guessed() && OwnFiring.of(alone).mostShare() > MOST_SHARE ? plan : alone;
     }
 
     /** @param putRight whether readings that the cones prove wrong are put right */
@@ -130,6 +144,9 @@ final class Followed {
 
     /** Whether a step that may be in force at a time holds the kiln. */
     private boolean holds(DeadSpell x) {
+        if (!c.planned()) {
+            return true;
+        }
         for (int i = grid.at(x.fromS()); i <= grid.at(x.toS()); i++) {
             for (int k = tracker.byProbe.first()[i];
                     k <= Math.min(tracker.over - 1, tracker.byProbe.last()[i]);
@@ -161,12 +178,11 @@ final class Followed {
                 && gasOn(i) != c.steps().get(s).gas();
     }
 
-    /** Gas flow against the design's, from the logged pressure; 1 where it is not known. */
     double gasScale(int i) {
         return gasScale(grid.gasPa()[i]);
     }
 
-    /** The same at a pressure, Pa. */
+    /** Gas flow against the design's at a logged pressure, Pa; 1 where it is not known. */
     double gasScale(double pa) {
         return Double.isNaN(pa) || pa <= 0 || !(c.designGasPa() > 0) ? 1 : Math.sqrt(pa / c.designGasPa());
     }
@@ -174,6 +190,7 @@ final class Followed {
     private double asked(int i) {
         int s = tracker.step[i];
         if (s < 0
+                || !c.planned()
                 || blind[i]
                 || tracker.unsure[i]
                 || Math.abs(gasScale(i) - 1) > GAS_OFF_SCALE
@@ -273,7 +290,7 @@ final class Followed {
 
     static double median(List<Double> values) {
         double[] v = values.stream()
-                .mapToDouble(Double::doubleValue)
+                .mapToDouble(d -> d)
                 .filter(d -> !Double.isNaN(d))
                 .sorted()
                 .toArray();

@@ -21,6 +21,7 @@ import portwright.calc.combustion.AtmosphereLevel;
  * @param elements whether the kiln has any
  * @param trend of the elements' resistance; null where no two records can be compared
  * @param thermocoupleK sure offset at the hottest cone of the last record with cones; NaN without
+ * @param broken what a record found broken and nothing has cleared since
  * @param due what comes next
  */
 public record Ledger(
@@ -37,6 +38,7 @@ public record Ledger(
         boolean elements,
         PowerTrend trend,
         double thermocoupleK,
+        Broken broken,
         List<Due> due) {
     /** A firing without gas counts as oxidising for the elements from here: a short empty firing to about 700 °C (practice; newsgroup post 2004). */
     public static final double OXIDISING_K = 973.15;
@@ -45,6 +47,10 @@ public record Ledger(
 
     /** Things to do. */
     public enum Due {
+        /** Elements, relays or switches that a record found failed. */
+        REPAIR_POWER,
+        /** A thermocouple, instrument or logger that a record found dead or frozen. */
+        REPAIR_PROBE,
         /** An oxidising firing before the next reduction. */
         OXIDISING_FIRING,
         /**
@@ -67,6 +73,7 @@ public record Ledger(
         int refilled = -1;
         List<Double> shares = new ArrayList<>();
         double offset = Double.NaN;
+        Broken broken = Broken.NONE;
         List<Integer> stopped = new ArrayList<>();
         List<Integer> byPlan = new ArrayList<>();
         double most = 0;
@@ -77,7 +84,7 @@ public record Ledger(
                 order.counted().stream().filter(i -> !notRead.contains(i)).toList();
         for (int i : counted) {
             RecordResult r = records.get(i);
-            if (!r.reached()) {
+            if (!r.reached() && r.goalKnown() && r.own() == null) {
                 stopped.add(i);
             }
             most = Math.max(most, r.gas().mostKg());
@@ -86,7 +93,7 @@ public record Ledger(
                 hours += e.getKey() == AtmosphereLevel.OXIDIZING ? 0 : e.getValue() / 3600;
             }
             // A log that ends early and says nothing of gas may be the first part of a reduction.
-            if (hours == 0 && r.topK() >= OXIDISING_K && (r.reached() || r.gasLogged())) {
+            if (hours == 0 && r.topK() >= OXIDISING_K && (r.reached() || r.gasLogged() || r.own() != null)) {
                 reduction = 0;
                 oxidised = true;
             }
@@ -103,8 +110,13 @@ public record Ledger(
                 left = cylinders.less(left, r.gas());
             }
             shares.add(r.powerShare());
-            if (!r.offsets().isEmpty()) {
-                offset = r.offsets().stream()
+            broken = broken.after(i, r);
+            double renewedS = r.repairs().probeS();
+            offset = Double.isNaN(renewedS) ? offset : Double.NaN;
+            List<ConeOffset> since =
+                    r.offsets().stream().filter(o -> !(o.timeS() <= renewedS)).toList();
+            if (!since.isEmpty()) {
+                offset = since.stream()
                         .max((a, b) -> Double.compare(a.readingK(), b.readingK()))
                         .orElseThrow()
                         .surelyK();
@@ -113,12 +125,20 @@ public record Ledger(
         PowerTrend trend =
                 PowerTrend.of(records.stream().map(RecordResult::trace).toList(), counted);
         List<Due> due = new ArrayList<>();
+        if (broken.power() >= 0) {
+            due.add(Due.REPAIR_POWER);
+        }
+        if (broken.probe() >= 0) {
+            due.add(Due.REPAIR_PROBE);
+        }
         boolean elements = records.stream().anyMatch(RecordResult::elements);
         if (reduction > 0 && elements) {
             due.add(Due.OXIDISING_FIRING);
         }
         RecordResult last = counted.isEmpty() ? null : records.get(counted.get(counted.size() - 1));
-        if (last != null && left.leastKg() < (last.reached() ? last.gas().mostKg() : most)) {
+        if (last != null
+                && left.leastKg()
+                        < (last.reached() && last.own() == null ? last.gas().mostKg() : most)) {
             due.add(Due.CYLINDER);
         }
         if (trend != null && trend.rise() > OLD_SHARE && trend.low() > 0) {
@@ -129,7 +149,7 @@ public record Ledger(
         }
         return new Ledger(
                 order, notRead, stopped, reduction, byPlan, oxidised, used, left, refilled, shares, elements, trend,
-                offset, due);
+                offset, broken, due);
     }
 
     /** What is likely to be left, kg; NaN without a cylinder; negative: more was burnt than was there, so one was changed without a note. */

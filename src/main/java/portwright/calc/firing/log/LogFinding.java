@@ -6,15 +6,39 @@ package portwright.calc.firing.log;
  * @param kind what it is
  * @param timeS when it begins; 0 for the whole record; for a thermocouple the first cone that shows it
  * @param kelvin chamber then; NaN for the whole record
- * @param lostW power missing against what the step asks, W; NaN where that is not the measure
+ * @param lostW power missing, W: of elements that share of their full power; of heat by air what is missing then; NaN where that is not the measure
+ * @param lostShare share of the elements' power that is missing; NaN where elements are not, or not alone, the measure
  * @param offsetK reading error; NaN where that is not the measure
  * @param falls whether the temperature falls or stands after it
  * @param orProbe whether a thermocouple that reads wrong may be the cause as well, or alone
  */
 public record LogFinding(
-        Kind kind, double timeS, double kelvin, double lostW, double offsetK, boolean falls, boolean orProbe) {
+        Kind kind,
+        double timeS,
+        double kelvin,
+        double lostW,
+        double lostShare,
+        double offsetK,
+        boolean falls,
+        boolean orProbe) {
+    /** A finding of which elements are not the measure. */
+    public LogFinding(
+            Kind kind, double timeS, double kelvin, double lostW, double offsetK, boolean falls, boolean orProbe) {
+        this(kind, timeS, kelvin, lostW, Double.NaN, offsetK, falls, orProbe);
+    }
+
+    /** A reading that told nothing for a time. */
+    static LogFinding ofProbe(Kind kind, DeadSpell x) {
+        return new LogFinding(kind, x.fromS(), x.kelvin(), Double.NaN, Double.NaN, false, true);
+    }
+
+    /** The same finding with a share of the elements lost; both figures come from it. */
+    LogFinding ofElements(double share, double fullW) {
+        return new LogFinding(kind, timeS, kelvin, share * fullW, share, offsetK, falls, orProbe);
+    }
+
     LogFinding doubted() {
-        return new LogFinding(kind, timeS, kelvin, lostW, offsetK, falls, true);
+        return new LogFinding(kind, timeS, kelvin, lostW, lostShare, offsetK, falls, true);
     }
 
     /** Kinds, worst first. */

@@ -14,6 +14,8 @@ public final class Notes {
     private static final Pattern NOT_DONE = Pattern.compile(
             "\\b(?:no|not|need\\w*|order\\w*|buy\\w*|next|soon|before|should|must|will|almost|nearly|half|get|want\\w*|if)\\b|\\?");
     private static final Pattern LOAD = Pattern.compile("\\bload\\b\\W*(\\d+(?:[.,]\\d+)?)\\s*(kg|lbs?)\\b");
+    private static final Pattern ELECTRIC = Pattern.compile(
+            "\\b(?:bis(?:que|cuit)|oxidation|oxidi[sz]ing)\\W+firing\\b|\\b(?:all|purely)\\W+electric\\b|\\belectric\\W+(?:only|alone|firing)\\b");
     private static final double LB_KG = 0.45359237;
 
     private Notes() {}
@@ -21,7 +23,12 @@ public final class Notes {
     /** Whether a note says that the gas cylinder was changed or filled. */
     public static boolean refill(String note) {
         String low = note.toLowerCase(Locale.ROOT);
-        return REFILL.matcher(low).find() && !NOT_DONE.matcher(low).find();
+        return REFILL.matcher(low).find() && !notDone(low);
+    }
+
+    /** Whether a note in small letters tells of something to be done, not of something done. */
+    static boolean notDone(String low) {
+        return NOT_DONE.matcher(low).find();
     }
 
     /** The row whose note tells the last refill of a log; null for none. */
@@ -31,6 +38,13 @@ public final class Notes {
             last = refill(r.note()) ? r : last;
         }
         return last;
+    }
+
+    /** Whether a note says that the whole firing was one by electricity alone ("bisque firing", "all electric"). */
+    static boolean electric(FiringLog log) {
+        return log.rows().stream()
+                .map(r -> r.note().toLowerCase(Locale.ROOT))
+                .anyMatch(n -> ELECTRIC.matcher(n).find() && !notDone(n));
     }
 
     /** Mass of the ware, kg, as a note tells it ("load 45 kg"); NaN without one. */

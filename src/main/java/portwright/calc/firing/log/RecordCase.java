@@ -14,6 +14,19 @@ import portwright.calc.firing.Step;
  */
 public record RecordCase(
         FiringLog log, KilnHeat kiln, GasExchange gas, List<Step> steps, double[] plannedDamper, double designGasPa) {
+    /** The one step of a log that is no firing of the plan: nobody knows what it asks. */
+    private static final List<Step> UNPLANNED = List.of(Step.electric(new Step.To(1e6), Step.FULL));
+
+    /** The same record without the plan. */
+    RecordCase unplanned() {
+        return new RecordCase(log, kiln, gas, UNPLANNED, new double[] {Double.NaN}, designGasPa);
+    }
+
+    /** Whether the plan's steps are held against the record. */
+    boolean planned() {
+        return steps != UNPLANNED;
+    }
+
     /** The same record against another kiln. */
     public RecordCase with(KilnHeat otherKiln, GasExchange otherGas) {
         return new RecordCase(log, otherKiln, otherGas, steps, plannedDamper, designGasPa);

@@ -31,6 +31,8 @@ import portwright.calc.firing.Step;
  *     NaN where the damper is logged or the record tells of none
  * @param elements whether the kiln has elements of which anything can be told
  * @param scaleDoubted whether the temperature scale of the log is in doubt: then nothing else is read from it
+ * @param repairs what the notes tell of repairs
+ * @param own the firing of another plan that it is; null for one of the design's plan. Of another there are no steps, and no finding of power
  */
 public record RecordResult(
         List<LogFinding> findings,
@@ -52,7 +54,9 @@ public record RecordResult(
         double smallestLoss,
         double smallestAir,
         boolean elements,
-        boolean scaleDoubted) {
+        boolean scaleDoubted,
+        Repairs repairs,
+        OwnFiring own) {
     private static final double GAS_SCALE_KNOWN = 0.08;
     private static final double STAND_K_PER_S = 5 / 3600.0;
     private static final double FALL_K_PER_S = -3 / 3600.0;
@@ -61,7 +65,7 @@ public record RecordResult(
 
     /** Follows the record through the heat balance and reads it. */
     public static RecordResult of(RecordCase c) {
-        Followed f = new Followed(c);
+        Followed f = Followed.of(c);
         if (c.log().scaleDoubted()) {
             return doubted(f);
         }
@@ -102,14 +106,16 @@ public record RecordResult(
                 Followed.median(share),
                 PowerTrace.of(f),
                 share.size() * Grid.SPACING_S / 60,
-                f.tracker.reached,
+                f.tracker.reached && !(beyond(top) && f.offsets.isEmpty()),
                 java.util.Arrays.stream(f.grid.gasPa()).anyMatch(pa -> !Double.isNaN(pa)),
                 f.damperLogged,
                 f.gaps,
                 found.smallest(),
                 found.smallestAir(),
                 c.kiln().elements().fullW() > 0,
-                false);
+                false,
+                Repairs.of(c.log()),
+                OwnFiring.of(f));
     }
 
     /** A log of which nobody knows the temperatures: that alone is told. */
@@ -134,7 +140,21 @@ public record RecordResult(
                 Double.NaN,
                 Double.NaN,
                 f.c.kiln().elements().fullW() > 0,
-                true);
+                true,
+                Repairs.of(f.c.log()),
+                null);
+    }
+
+    /** Whether a reading lies where no kiln of brick goes: nothing is counted as reached by it, unless cones stand beside it. */
+    private static boolean beyond(double kelvin) {
+        return kelvin >= DeadProbe.NO_KILN_K;
+    }
+
+    /** Whether the reading is one by which a goal that is not met can be called missed; else {@link #reached()} says nothing. */
+    public boolean goalKnown() {
+        return reached
+                || !(beyond(topK) && offsets.isEmpty())
+                        && findings.stream().noneMatch(x -> x.kind() == LogFinding.Kind.FROZEN);
     }
 
     /** Likeliest gas used, kg. */
@@ -144,7 +164,7 @@ public record RecordResult(
 
     private static List<StepRecord> steps(Followed f, double[] gas) {
         List<StepRecord> out = new ArrayList<>();
-        for (int s = 0; s < f.tracker.begin.length; s++) {
+        for (int s = 0; f.c.planned() && s < f.tracker.begin.length; s++) {
             int a = f.tracker.begin[s];
             if (a < 0) {
                 continue;
@@ -171,7 +191,9 @@ public record RecordResult(
             while (j + 1 < f.intervals() && kind(f, j + 1) == kind) {
                 j++;
             }
-            if (kind == 2 && j - i + 1 >= FALL_FOR || kind == 1 && j - i + 1 >= STAND_FOR) {
+            // With the plan unknown, a fall to the end of the record is a kiln that was switched off.
+            boolean off = !f.c.planned() && kind == 2 && j + 1 == f.intervals();
+            if (kind == 2 && j - i + 1 >= FALL_FOR && !off || kind == 1 && j - i + 1 >= STAND_FOR) {
                 out.add(new Spell(
                         kind == 2, f.grid.timeS()[i], f.grid.timeS()[j], f.grid.kelvin()[i], f.grid.kelvin()[j]));
             }

@@ -16,6 +16,7 @@ import portwright.model.FiringStep;
 import portwright.model.Heat;
 import portwright.review.FiringReview;
 import portwright.review.Missed;
+import portwright.review.ReachCures;
 import portwright.review.Review;
 import portwright.review.TradePower;
 import portwright.source.Source;
@@ -71,24 +72,30 @@ public final class FiringReach implements Rule {
                 List.of()));
     }
 
-    /** What can help: elements only where there are some, a larger share only where a step with gas keeps one. */
+    /** What the model says can help. */
     private static String remedy(Review review, FiringStep step) {
         boolean gas = step.heat() == Heat.GAS || step.heat() == Heat.BOTH;
-        Double share = step.elementShare() == null ? null : step.elementShare().share();
-        if (review.firing().kiln().value().elements().nominalW() <= 0) {
-            return (gas
-                            ? "Give it more gas (a larger jet or more burners, with ports for their air), set the damper nearer to lambda 1"
-                            : "The kiln has no elements, so a step by electricity lifts nothing: let gas burn in it")
-                    + ", thicken lid and floor, or fire a smaller load.";
+        if (!gas && review.firing().kiln().value().elements().nominalW() <= 0) {
+            return "The kiln has no elements, so a step by electricity lifts nothing: let gas burn in it.";
         }
-        boolean electric = step.heat() == Heat.ELECTRIC || step.heat() == Heat.BOTH;
-        return (electric ? "Renew worn elements, thicken" : "Thicken") + " lid and floor, fire a smaller load"
-                + (!gas || electric && (share == null || share >= 1)
-                        ? ""
-                        : electric
-                                ? ", or let the elements help at a larger share while gas burns, which wears them"
-                                : ", or let the elements help while gas burns (heat both), which wears them")
-                + ".";
+        List<ReachCures.Cure> cures = ReachCures.of(review);
+        if (cures.isEmpty()) {
+            return "Nothing that was tried in the forecast reaches it or gains 10 °C: ask for a lower goal, or give the kiln better walls.";
+        }
+        if (cures.get(0).reaches()) {
+            return (cures.size() == 1
+                            ? "Tried in the forecast, this reaches it: "
+                            : "Tried in the forecast, each of these alone reaches it: ")
+                    + String.join(
+                            "; ", cures.stream().map(ReachCures.Cure::words).toList()) + ".";
+        }
+        return "Nothing that was tried in the forecast reaches it alone. Most is gained by "
+                + String.join(
+                        "; ",
+                        cures.stream()
+                                .map(c -> c.words() + " (" + Format.plain(c.gainK(), 0) + " °C hotter)")
+                                .toList())
+                + ". Take several together, or ask for a lower goal.";
     }
 
     /** The trade's rule of thumb against the forecast; both are said. */

@@ -99,7 +99,7 @@ public final class CylinderBoilOff implements Rule {
                 new Measure(most, "kg"),
                 "A cylinder " + c.diameter().typed() + " wide and " + c.length().typed() + " long holds "
                         + (wide ? "about " : "at most ") + Say.n(most)
-                        + " kg by its filling limit; supply.cylinder.capacity says "
+                        + " kg by its filling limit; its capacity is given as "
                         + Say.n(c.capacity().si()) + " kg: one of the three is wrong.",
                 "Measure diameter and length outside, and take the capacity as 0.42 of the water capacity stamped on the collar.",
                 SafetyNumber.named("fill-by-weight").source()));

@@ -39,8 +39,8 @@ class BurntOutProbeTest {
                     List<String> rows = new ArrayList<>();
                     double at = 0;
                     for (String row : HardLogsTest.climb(5, 12)) {
-                        int min = Integer.parseInt(row.split(",")[0]);
-                        double sound = Double.parseDouble(row.split(",")[1]);
+                        int min = Integer.parseInt(row.split(",", -1)[0]);
+                        double sound = Double.parseDouble(row.split(",", -1)[1]);
                         at = min < 600 ? sound : Math.min(top, at + perRow);
                         rows.add(
                                 min < 600

@@ -33,7 +33,7 @@ class HardLogsTest {
     void gasBetweenSparseRowsHasARange() {
         List<String> rows = new ArrayList<>();
         for (String r : climb(30, 10)) {
-            int min = Integer.parseInt(r.split(",")[0]);
+            int min = Integer.parseInt(r.split(",", -1)[0]);
             rows.add(r + "," + (min >= 360 && min <= 540 ? "27.4" : "0"));
         }
         RecordCase c = new SyntheticFiring(3, Fault.NONE, true)
@@ -51,7 +51,7 @@ class HardLogsTest {
     void thinRowsTellTheSameGas() {
         for (int seed = 1; seed <= 4; seed++) {
             SyntheticFiring f = new SyntheticFiring(seed, Fault.NONE, true);
-            String[] all = f.log().split("\n");
+            String[] all = f.log().lines().toArray(String[]::new);
             List<String> thin = new ArrayList<>();
             String cone = "";
             for (int i = 1; i < all.length; i++) {
@@ -81,12 +81,12 @@ class HardLogsTest {
     @Test
     void aGapIsToldByLinesAndTimesAndRaisesNothing() {
         SyntheticFiring f = new SyntheticFiring(4, Fault.NONE, true);
-        String[] all = f.log().split("\n");
+        String[] all = f.log().lines().toArray(String[]::new);
         for (int fromS : new int[] {2 * 3600, 4 * 3600, 5 * 3600}) {
             List<String> rows = new ArrayList<>();
             int before = 0;
             for (int i = 1; i < all.length; i++) {
-                long t = Long.parseLong(all[i].split(",")[0]);
+                long t = Long.parseLong(all[i].split(",", -1)[0]);
                 if (t <= fromS || t >= fromS + 6000) {
                     rows.add(all[i]);
                     before = t <= fromS ? i + 1 : before;
@@ -106,7 +106,7 @@ class HardLogsTest {
     private static FiringLog dead(String cell, int fromMin, int toMin) {
         List<String> rows = new ArrayList<>();
         for (String r : climb(5, 12)) {
-            int min = Integer.parseInt(r.split(",")[0]);
+            int min = Integer.parseInt(r.split(",", -1)[0]);
             rows.add(min >= fromMin && min < toMin ? min + "," + cell : r);
         }
         return LogParser.parse(table("elapsed min,temp °C", rows));
@@ -264,7 +264,7 @@ class HardLogsTest {
     @Test
     void aFrozenReadingIsNamed() {
         SyntheticFiring f = new SyntheticFiring(4, Fault.NONE, true);
-        String[] all = f.log().split("\n");
+        String[] all = f.log().lines().toArray(String[]::new);
         List<String> rows = new ArrayList<>();
         String stuck = null;
         for (int i = 1; i < all.length; i++) {

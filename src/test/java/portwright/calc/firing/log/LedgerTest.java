@@ -44,7 +44,9 @@ class LedgerTest {
                 0.15,
                 Double.NaN,
                 true,
-                false);
+                false,
+                Repairs.NONE,
+                null);
     }
 
     /** Full power without gas from 500 to 700 °C; load moves the share by 4 % a standard deviation, voltage by 3 %. */
@@ -133,5 +135,65 @@ class LedgerTest {
         assertThat(ledger(List.of(record(7200, used, 1280, 1, List.of(), true)), 2.9)
                         .gasLeftLeastKg())
                 .isZero();
+    }
+
+    private static RecordResult with(RecordResult r, Repairs repairs, LogFinding... found) {
+        return new RecordResult(
+                List.of(found),
+                r.spells(),
+                r.offsets(),
+                r.steps(),
+                r.atmosphereS(),
+                r.unknownAtmosphereS(),
+                r.gas(),
+                r.gasSinceRefill(),
+                r.topK(),
+                r.powerShare(),
+                r.trace(),
+                r.telling(),
+                r.reached(),
+                r.gasLogged(),
+                r.damperLogged(),
+                r.gaps(),
+                r.smallestLoss(),
+                r.smallestAir(),
+                r.elements(),
+                r.scaleDoubted(),
+                repairs,
+                r.own());
+    }
+
+    /** A failure stays due until a record that would show it is sound, or a note tells that it was mended. */
+    @Test
+    void aFailureStaysDueUntilItIsCleared() {
+        RecordResult sound = record(0, 0, 1000, 1, List.of());
+        RecordResult cold = record(0, 0, 500, Double.NaN, List.of(), false);
+        LogFinding gone = new LogFinding(LogFinding.Kind.ELEMENT, 3600, 1000, 1, Double.NaN, false, false);
+        LogFinding dead = new LogFinding(LogFinding.Kind.DEAD_PROBE, 3600, 1000, 1, Double.NaN, false, false);
+        RecordResult broken = with(sound, Repairs.NONE, gone, dead);
+        assertThat(ledger(List.of(broken), 9).due()).containsExactly(Ledger.Due.REPAIR_POWER, Ledger.Due.REPAIR_PROBE);
+        assertThat(ledger(List.of(broken, cold), 9).due()).containsExactly(Ledger.Due.REPAIR_POWER);
+        assertThat(ledger(List.of(broken, sound), 9).due()).isEmpty();
+        assertThat(ledger(List.of(broken, with(cold, new Repairs(0, Double.NaN))), 9)
+                        .due())
+                .isEmpty();
+        assertThat(ledger(List.of(with(broken, new Repairs(7200, 7200), gone, dead)), 9)
+                        .due())
+                .isEmpty();
+        assertThat(ledger(List.of(with(broken, new Repairs(1800, 1800), gone, dead)), 9)
+                        .due())
+                .hasSize(2);
+    }
+
+    @Test
+    void notesTellRepairsThatWereDone() {
+        assertThat(repairs("element 3 replaced, new relay too").powerS()).isZero();
+        assertThat(repairs("new type K thermocouple").probeS()).isZero();
+        assertThat(repairs("need new relay")).isEqualTo(Repairs.NONE);
+        assertThat(repairs("new shelf")).isEqualTo(Repairs.NONE);
+    }
+
+    private static Repairs repairs(String note) {
+        return Repairs.of(LogParser.parse("time h,temp °C,note\n0,20,\"" + note + "\"\n1,100,\n"));
     }
 }

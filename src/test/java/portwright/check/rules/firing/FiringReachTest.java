@@ -59,26 +59,49 @@ class FiringReachTest {
                 .anySatisfy(n -> assertThat(n.words()).isEqualTo("add supply.cylinder.fill"));
     }
 
+    /** What is told was computed; the same change in the design then reaches the goal. */
     @Test
-    void elementsAreRenewedOnlyWhereTheStepUsesThem() {
-        assertThat(reach(check(weak())).remedy()).startsWith("Renew worn elements");
-        DesignText none = weak().set("kiln.elements", "[]");
-        assertThat(reach(check(none)).remedy())
-                .doesNotContain("Renew")
-                .contains("The kiln has no elements", "let gas burn");
-        DesignText gas = none.remove("kiln.power").set("firing.steps", GAS_ALONE);
-        assertThat(reach(check(gas)).remedy()).doesNotContain("lements").contains("more gas");
-        DesignText idle = weak().set("firing.steps", GAS_ALONE);
-        assertThat(reach(check(idle)).remedy())
-                .doesNotContain("Renew")
-                .contains("let the elements help while gas burns");
+    void moreElementPowerIsToldAsMuchAsReaches() {
+        String remedy = reach(check(weak())).remedy();
+        assertThat(remedy).contains("elements of ").doesNotContain("Renew", "renew", "smaller load", "half the load");
+        java.util.regex.Matcher m =
+                java.util.regex.Pattern.compile("elements of ([0-9.]+) kW").matcher(remedy);
+        assertThat(m.find()).isTrue();
+        DesignText cured = weak().setText("kiln.power", m.group(1) + " kW");
+        boolean reaches = Review.of(cured.read().design())
+                .firing()
+                .forecast()
+                .value()
+                .nominal()
+                .reached();
+        assertThat(reaches).isEqualTo(remedy.contains("alone reaches it") || remedy.contains("this reaches it"));
     }
 
     @Test
-    void aLargerShareIsAdvisedOnlyWhereOneIsKept() {
-        assertThat(reach(check(weak())).remedy()).doesNotContain("larger share");
-        assertThat(reach(check(weak().setText("firing.steps[3].elements", "40 %")))
-                        .remedy())
-                .contains("larger share");
+    void wornElementsAreRenewedNewOnesNot() {
+        DesignText worn = Starters.find("decagon-23").orElseThrow().setText("kiln.elementRise", "100 %");
+        assertThat(reach(check(worn)).remedy()).contains("renew the worn elements");
+        assertThat(reach(check(weak())).remedy()).doesNotContain("renew");
+    }
+
+    @Test
+    void withoutElementsNoneAreNamed() {
+        DesignText none = weak().set("kiln.elements", "[]");
+        assertThat(reach(check(none)).remedy()).contains("The kiln has no elements", "let gas burn");
+        DesignText gas = none.remove("kiln.power").set("firing.steps", GAS_ALONE);
+        assertThat(reach(check(gas)).remedy()).doesNotContain("lements");
+    }
+
+    /** Far more gas than the air burns: air helps, more gas never does. */
+    @Test
+    void aRichFireIsNotFedWithMoreGas() {
+        DesignText rich = weak().setText("kiln.power", "7 kW")
+                .remove("firing.steps[3].atmosphere")
+                .setText("damper.open", "20 %")
+                .setText("burners[0].pressure", "20 inH2O")
+                .setText("burners[1].pressure", "20 inH2O");
+        assertThat(reach(check(rich)).remedy())
+                .contains("open in it for 20 %")
+                .doesNotContain("more gas", "larger jet", "load");
     }
 }

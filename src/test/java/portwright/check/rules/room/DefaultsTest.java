@@ -141,7 +141,7 @@ class DefaultsTest {
 
     private static List<ObjectNode> holders(ObjectNode root, String path) {
         List<JsonNode> at = List.of(root);
-        for (String name : path.split("\\.")) {
+        for (String name : path.split("\\.", -1)) {
             boolean list = name.endsWith("[]");
             String field = list ? name.substring(0, name.length() - 2) : name;
             List<JsonNode> next = new ArrayList<>();

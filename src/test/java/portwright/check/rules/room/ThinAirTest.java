@@ -18,12 +18,11 @@ import portwright.review.RoomReview;
 class ThinAirTest {
     private static final String STEPS = "firing.steps=[{\"to\":\"900 °C\",\"rate\":\"100 °C/h\",\"heat\":\"electric\"},"
             + "{\"hold\":\"30 min\",\"heat\":\"both\",\"atmosphere\":\"medium\",\"ports\":\"open\"}]";
-    private static final String ROOM =
-            " ; room.ledOutdoors=\"50 %%\" ; room.ceiling=\"5 m\" ; room.altitude=\"%d m\" ; ";
+    private static final String ROOM = " ; room.ledOutdoors=\"50 %\" ; room.ceiling=\"5 m\" ; room.altitude=";
 
     private static RoomReview room(int metres, String more) {
         return Review.of(TestDesigns.design(
-                        TestDesigns.edit(TestDesigns.studio(), STEPS + String.format(ROOM, metres) + more)))
+                        TestDesigns.edit(TestDesigns.studio(), STEPS + ROOM + "\"" + metres + " m\" ; " + more)))
                 .room();
     }
 
