@@ -32,13 +32,18 @@ public record VerdictWords(Verdict sign, String count, String forbids) {
         }
         String fields = unread + (unread == 1 ? " field unreadable" : " fields unreadable");
         return read.sign() == Verdict.STOP
-                ? new VerdictWords(Verdict.STOP, read.count() + ", " + fields, read.forbids())
+                ? new VerdictWords(Verdict.STOP, read.count() + ", " + fields, unproven(read.forbids()))
                 : new VerdictWords(
                         Verdict.INCOMPLETE,
                         read.sign() == Verdict.CLEAR ? fields : fields + ", " + read.count(),
                         unread == 1
                                 ? "not proven; nothing prints until it is mended"
                                 : "not proven; nothing prints until they are mended");
+    }
+
+    /** What a stop forbids while a field is unreadable: nothing is allowed then. */
+    private static String unproven(String forbids) {
+        return forbids.replace("drilling allowed", "drilling not proven");
     }
 
     /** The worse of the two verdicts, with what it forbids. */

@@ -21,6 +21,12 @@ final class DeletedSlip extends VBox {
         show();
     }
 
+    /** Closes it: another step is shown now. */
+    void leave() {
+        closed = what();
+        show();
+    }
+
     /** Shows what is so; answers whether that is another loss than before. */
     boolean show() {
         Shown now = what();

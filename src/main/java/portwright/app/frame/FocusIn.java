@@ -1,15 +1,18 @@
 package portwright.app.frame;
 
+import javafx.application.Platform;
+import javafx.beans.value.ChangeListener;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.ToggleButton;
 import javafx.scene.layout.Pane;
+import portwright.app.board.Board;
 
 /** Puts the keys into a region. */
 final class FocusIn {
     private FocusIn() {}
 
-    /** Focuses the chosen toggle of a region, else its first focusable node; false when there is none. */
+    /** Focuses the board or the chosen toggle of a region, else its first focusable node; false when there is none. */
     static boolean first(Node region) {
         Node n = find(region, true);
         if (n == null) {
@@ -39,6 +42,39 @@ final class FocusIn {
         }
     }
 
+    /** When the node with the keys goes or is disabled, the toolkit gives them to the first node of the window: hands them on from there. */
+    static void fallsTo(Node view, Node first, Runnable home) {
+        ChangeListener<Node> watch = (o, was, now) -> {
+            if (now == first && (was == null || gone(was, view))) {
+                Platform.runLater(() -> {
+                    if (first.isFocused()) {
+                        home.run();
+                    }
+                });
+            }
+        };
+        view.sceneProperty().addListener((o, was, now) -> {
+            if (was != null) {
+                was.focusOwnerProperty().removeListener(watch);
+            }
+            if (now != null) {
+                now.focusOwnerProperty().addListener(watch);
+            }
+        });
+    }
+
+    private static boolean gone(Node n, Node view) {
+        if (n.getScene() != view.getScene() || n.isDisabled()) {
+            return true;
+        }
+        for (Node x = n; x != null; x = x.getParent()) {
+            if (!x.isVisible()) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Changes what a region holds; keys that were in it go to its new content and not somewhere else. */
     static void keep(Pane region, Runnable change) {
         Node owner = region.getScene() == null ? null : region.getScene().getFocusOwner();
@@ -65,7 +101,8 @@ final class FocusIn {
         if (!n.isVisible() || n.isDisabled()) {
             return null;
         }
-        if (n.isFocusTraversable() && (!chosen || n instanceof ToggleButton t && t.isSelected())) {
+        if (n.isFocusTraversable()
+                && (!chosen || n instanceof Board || n instanceof ToggleButton t && t.isSelected())) {
             return n;
         }
         if (n instanceof Parent p) {

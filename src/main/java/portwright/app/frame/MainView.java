@@ -13,6 +13,7 @@ import portwright.app.board.SectionWords;
 import portwright.app.doc.Document;
 import portwright.app.doc.Figures;
 import portwright.app.doc.FindingOrder;
+import portwright.app.doc.Parts;
 import portwright.app.doc.Step;
 import portwright.app.doc.VerdictWords;
 import portwright.app.part.Typed;
@@ -64,6 +65,7 @@ public final class MainView extends Pane {
         doc.listen(this::changed);
         go(Step.PORTS);
         new WindowKeys(this, doc).install();
+        FocusIn.fallsTo(this, rail.file(), () -> middle.getChildren().get(0).requestFocus());
     }
 
     /** Makes the steps that need more than document and board. */
@@ -100,7 +102,14 @@ public final class MainView extends Pane {
     /** Goes to a step. */
     public void go(Step s) {
         Typed.takeIn(getScene());
+        if (s != step) {
+            side.lost().leave();
+        }
+        boolean toPorts = s == Step.PORTS && step != s;
         step = s;
+        if (toPorts) {
+            leaveOtherParts();
+        }
         rail.select(s);
         StepView v = steps.get(s);
         FocusIn.keep(middle, () -> lay(v));
@@ -109,6 +118,14 @@ public final class MainView extends Pane {
         side.show(s, v.tickets());
         foot();
         requestLayout();
+    }
+
+    /** A burner or shelf chosen in another step does not stand in the way of the list of ports. */
+    private void leaveOtherParts() {
+        String path = doc.selected() == null ? null : Parts.path(doc.text(), doc.selected());
+        if (path != null && !path.startsWith("ports[")) {
+            doc.select(null);
+        }
     }
 
     private void lay(StepView v) {

@@ -112,7 +112,7 @@ final class Side extends ScrollPane {
     }
 
     /** What the last edit took out of the design: lies outside what scrolls, in sight wherever that stands. */
-    Region lost() {
+    DeletedSlip lost() {
         return deleted;
     }
 

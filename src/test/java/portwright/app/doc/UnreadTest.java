@@ -81,6 +81,15 @@ class UnreadTest {
     }
 
     @Test
+    void noDrillingIsAllowedBesideAnUnreadableField() {
+        Finding light = new Finding(
+                "port-size", Severity.STOP, Forbids.LIGHTING, List.of(), null, null, "", "", null, false, List.of());
+        CheckResult r = new CheckResult("", Verdict.CLEAR, Verdict.STOP, List.of(light), List.of(), List.of(), null);
+        assertThat(VerdictWords.of(r, 0).forbids()).isEqualTo("do not light; drilling allowed");
+        assertThat(VerdictWords.of(r, 1).forbids()).isEqualTo("do not light; drilling not proven");
+    }
+
+    @Test
     void aCorrectedFieldShowsWhatTheDesignTookWhileItsFormIsBuiltAnew() {
         FieldModel to =
                 new FieldModel(doc, "firing.steps[4]", Catalog.stepFields().get(0));
