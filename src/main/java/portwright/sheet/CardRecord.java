@@ -23,9 +23,14 @@ final class CardRecord {
         this.data = data;
     }
 
-    /** The rest of the first page, where it holds a table or at least its heading. */
+    /** The rest of the first page: a table, or a line that says where to write where none fits. */
     void below(double top, boolean cautions) {
         if (top + HEADING > c.bottom()) {
+            return;
+        }
+        if (rows(top + HEADING, c.bottom()) < LEAST_ROWS) {
+            String line = "Write the firing down on the back; " + forecast();
+            c.words(Words.fit(c.pen, line, c.width(), CardPaper.TEXT), c.left, top + 5, CardPaper.TEXT);
             return;
         }
         c.words("Record", c.left, top + 5, CardPaper.HEADING);
@@ -69,9 +74,13 @@ final class CardRecord {
         return data.forecast().isEmpty() ? "no forecast for this design" : "forecast: " + data.forecast();
     }
 
+    private static int rows(double y, double bottom) {
+        return (int) Math.floor((bottom - y) / LEAST_ROW + 1e-9);
+    }
+
     private void table(double y, double bottom) {
         double w = c.width();
-        int rows = (int) Math.floor((bottom - y) / LEAST_ROW + 1e-9);
+        int rows = rows(y, bottom);
         if (rows < LEAST_ROWS) {
             return;
         }

@@ -1,5 +1,6 @@
 package portwright.units;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import portwright.units.UnitTable.Unit;
@@ -16,8 +17,15 @@ final class Suggest {
 
     private Suggest() {}
 
-    /** A number without unit, written with the two likely ones. */
+    /** A number without unit, written with the two likely ones; a share under 1 may have been meant as a ratio. */
     static String withUnit(String number, Kind kind) {
+        if (kind == Kind.SHARE && number.matches("0?\\.\\d*[1-9]\\d*")) {
+            String percent = new BigDecimal(number)
+                    .movePointRight(2)
+                    .stripTrailingZeros()
+                    .toPlainString();
+            return "\"" + percent + " %\" if it is a ratio, or \"" + number + " %\"";
+        }
         List<String> likely = switch (kind) {
             case LENGTH -> List.of("in", "mm");
             case AREA -> List.of("cm2", "in2");

@@ -144,4 +144,12 @@ class QuantityReadingTest {
                 .hasMessageNotContaining("5 in");
         assertThat(Quantity.parse("1 ft 5 in", Kind.LENGTH).mm()).isEqualTo(17 * 25.4, within(1e-9));
     }
+
+    /** A ratio typed for a share: a hundredth of it must not be the only advice. */
+    @Test
+    void aShareUnderOneMayBeARatio() {
+        assertThatThrownBy(() -> Quantity.parse("0.08", Kind.SHARE))
+                .hasMessageContaining("\"8 %\" if it is a ratio, or \"0.08 %\"");
+        assertThatThrownBy(() -> Quantity.parse("8", Kind.SHARE)).hasMessageContaining("Write \"8 %\".");
+    }
 }
