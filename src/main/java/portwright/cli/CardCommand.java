@@ -48,6 +48,7 @@ final class CardCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        Output.notOver(out, file);
         Paper size;
         try {
             size = Paper.parse(paper);

@@ -2,12 +2,35 @@ package portwright.cli;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import portwright.file.AtomicFile;
 
 /** Writes what a command was asked for, whole, or ends the command with one sentence. */
 final class Output {
     private Output() {}
+
+    /**
+     * Refuses, before any work, to write over a file that the command reads.
+     *
+     * @param out null where nothing is to be written
+     */
+    static void notOver(Path out, Path... read) {
+        for (Path r : read) {
+            if (out != null && same(out, r)) {
+                throw UserError.option(
+                        out + ": this command reads that file, and it would be lost. Write to another one.");
+            }
+        }
+    }
+
+    private static boolean same(Path a, Path b) {
+        try {
+            return Files.exists(a) && Files.exists(b) && Files.isSameFile(a, b);
+        } catch (IOException e) {
+            return a.toAbsolutePath().normalize().equals(b.toAbsolutePath().normalize());
+        }
+    }
 
     static void write(Path file, byte[] bytes) {
         try {

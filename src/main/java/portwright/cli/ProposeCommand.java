@@ -74,6 +74,7 @@ final class ProposeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        Output.notOver(out, file);
         Wishes wishes;
         try {
             wishes = new Wishes(

@@ -78,6 +78,7 @@ final class SheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        Output.notOver(out, file);
         SheetOptions options;
         try {
             options = new SheetOptions(Paper.parse(paper), part, face, scaleX, scaleY, despiteStops);
