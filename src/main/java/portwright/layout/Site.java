@@ -60,8 +60,15 @@ final class Site {
         shelfCounts = !skip.contains("shelf-over-inlet");
         shelfStop = limits.value("shelf-over-inlet", "stop", 0.25) * diameter;
         shelfCaution = limits.value("shelf-over-inlet", "caution", 1) * diameter;
-        JointPattern pattern = skip.contains("joint-sliver") ? null : kiln.pattern(on);
-        joints = pattern == null ? null : new Joints(pattern, radius);
+        JointPattern pattern = skip.contains(Joints.RULE) ? null : kiln.pattern(on);
+        joints = pattern == null
+                ? null
+                : new Joints(
+                        pattern,
+                        diameter / 2,
+                        radius,
+                        limits.value(Joints.RULE, "limit", 20),
+                        limits.value(Joints.RULE, "cut", 5));
         section = skip.contains("weakest-section") ? null : new Section(kiln, on);
         sectionStop = limits.value("weakest-section", "stop", 1.0 / 3);
         sectionCaution = limits.value("weakest-section", "caution", 0.25);
@@ -107,8 +114,7 @@ final class Site {
             m = Math.min(m, coils.margin(x, y));
         }
         if (joints != null) {
-            double s = joints.sliver(x, y);
-            m = s < Joints.SLIVER_MM ? Math.min(m, s / Joints.SLIVER_MM) : m;
+            m = Math.min(m, joints.margin(x, y));
         }
         int shelf = coils != null && shelfCounts ? coils.over(x, y) : -1;
         return shelf < 0 ? m : Math.min(m, Scale.atLeast(coils.shelf(shelf).bottom(), shelfStop, shelfCaution));
@@ -219,10 +225,9 @@ final class Site {
         if (coils != null && coilsCount) {
             coils.at(x, y).forEach(o -> add(out, o, x, y, name));
         }
-        if (joints != null && joints.sliver(x, y) < Joints.SLIVER_MM) {
-            double s = joints.sliver(x, y);
-            out.add(new Term(
-                    "joint-sliver", List.of(name), s, Double.NaN, Joints.SLIVER_MM, "mm", s / Joints.SLIVER_MM));
+        Term joint = joints == null ? null : joints.term(x, y, name);
+        if (joint != null) {
+            out.add(joint);
         }
         int shelf = coils != null && shelfCounts ? coils.over(x, y) : -1;
         if (shelf >= 0) {

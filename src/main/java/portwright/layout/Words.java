@@ -48,7 +48,10 @@ final class Words {
         String all = String.join(" and ", t.parts());
         return switch (t.rule()) {
             case "element-clearance", "port-spacing", "edge-distance" -> "brick between " + all;
-            case "joint-sliver" -> "brick between " + first + " and the nearest joint";
+            case "joint-sliver" ->
+                t.parts().contains(Joints.CUT)
+                        ? "reach of " + first + " over the joint that it cuts"
+                        : "brick between " + first + " and the nearest joint";
             case "inside-chamber", "fitting-clearance" -> "room between " + all;
             case "flame-on-element", "post-in-flame" -> "room between the flame of " + all;
             case "burner-room" -> "room between the burner under " + all;

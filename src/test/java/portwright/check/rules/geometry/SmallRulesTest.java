@@ -45,18 +45,30 @@ class SmallRulesTest {
                 .contains("cuts a brick joint");
     }
 
-    /** A hole that cuts the joint leaves no sliver. */
+    /** From where the largest hole reaches the joint, 21 mm off, it counts as cut: too little up to 5 mm beyond its own 20 mm, well from there. */
     @Test
-    void aCutJointIsNoSliver() {
+    void aJointIsCutWellOrNotAtAll() {
         GeoBench.edge(
                 "joint-sliver",
                 Severity.CAUTION,
                 Forbids.NOTHING,
                 t -> AtTheLimitTest.square()
                         .joints(On.LID, 200, 100, Bond.STACKED, 0, 0, 0)
-                        .flue("F", 100, t < 0 ? 21 + 1e-3 : 21 - t, 40),
+                        .flue("F", 100, 20 - 5 - t, 40),
                 "F",
                 "lid joint");
+        assertThat(beside(20.99).message()).contains("only touches a brick joint");
+        assertThat(beside(19.5).message()).contains("reaches only 0.5 mm (0 in) over a brick joint");
+        assertThat(beside(21.1).message()).contains("0.1 mm (0 in) of brick would stand between F and a brick joint");
+    }
+
+    private static Finding beside(double off) {
+        return GeoBench.of(
+                        AtTheLimitTest.square()
+                                .joints(On.LID, 200, 100, Bond.STACKED, 0, 0, 0)
+                                .flue("F", 100, off, 40),
+                        "joint-sliver")
+                .get(0);
     }
 
     /** 2 tan 11° (12.7 + 60) + 0.7: the bare jet just touches a hole of that width, and clears one a micrometre wider. */
