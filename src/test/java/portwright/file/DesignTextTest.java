@@ -19,10 +19,10 @@ class DesignTextTest {
         DesignText before = octagon();
         DesignText after = before.setText("ports[1].at[0]", "3 in");
         assertThat(after.get("ports[1].at[0]")).contains("3 in");
-        assertThat(before.get("ports[1].at[0]")).contains("19/32 in");
+        assertThat(before.get("ports[1].at[0]")).contains("-7/32 in");
         assertThat(after.toText())
-                .isEqualTo(before.toText().replaceFirst("(?s)(\"inlet back\".*?\"at\": \\[\")19/32 in", "$13 in"));
-        assertThat(after.setText("ports[1].at[0]", "19/32 in")).isEqualTo(before);
+                .isEqualTo(before.toText().replaceFirst("(?s)(\"inlet back\".*?\"at\": \\[\")-7/32 in", "$13 in"));
+        assertThat(after.setText("ports[1].at[0]", "-7/32 in")).isEqualTo(before);
     }
 
     @Test

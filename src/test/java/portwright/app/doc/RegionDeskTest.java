@@ -43,8 +43,8 @@ class RegionDeskTest {
         assertThat(desk.region()).isNull();
         run();
         assertThat(heard).isEqualTo(1);
-        assertThat(holds(desk.region(), new Pt(-2 * 25.4, -2 * 25.4))).isTrue();
-        assertThat(holds(desk.region(), new Pt(2 * 25.4, 2 * 25.4))).isFalse();
+        assertThat(holds(desk.region(), new Pt(7 * 25.4 / 32, -21 * 25.4 / 8))).isTrue();
+        assertThat(holds(desk.region(), new Pt(-7 * 25.4 / 32, 21 * 25.4 / 8))).isFalse();
         assertThat(holds(desk.region(), new Pt(0, 300))).isFalse();
         assertThat(RegionWords.of(desk.region(), doc.design().units()))
                 .contains(doc.design().units() == UnitSystem.INCH ? " in² of clear floor" : " cm² of clear floor");
@@ -73,7 +73,7 @@ class RegionDeskTest {
         doc.edit("move", t -> Moves.to(t, path("inlet back"), new Pt(0, 0)));
         assertThat(desk.changed()).isTrue();
         run();
-        assertThat(holds(desk.region(), new Pt(2 * 25.4, 2 * 25.4))).isTrue();
+        assertThat(holds(desk.region(), new Pt(-7 * 25.4 / 32, 21 * 25.4 / 8))).isTrue();
         doc.edit("wider", t -> t.setText(path("inlet front") + ".diameter", "60 mm"));
         assertThat(desk.changed()).isTrue();
         run();
