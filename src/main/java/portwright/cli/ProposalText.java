@@ -48,9 +48,10 @@ final class ProposalText {
             against(found);
         }
         Proposer.own(design)
-                .ifPresent(own -> print.println("In the layout of the file every clearance weighed for the places passes "
-                        + Proposal.marginWords(own.margin()) + "; limited by "
-                        + both(design, Proposal.limitWords(own)) + "."));
+                .ifPresent(
+                        own -> print.println("In the layout of the file every clearance weighed for the places passes "
+                                + Proposal.marginWords(own.margin()) + "; limited by "
+                                + both(design, Proposal.limitWords(own)) + "."));
         for (int i = 0; i < found.best().size(); i++) {
             show(i + 1, found.best().get(i));
         }

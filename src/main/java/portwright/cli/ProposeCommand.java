@@ -109,9 +109,10 @@ final class ProposeCommand implements Callable<Integer> {
             return Cli.STOP;
         }
         write(read, taken);
-        print.println(out + ": proposal " + take + " written"
-                + (stops == 0 ? "" : stops == 1 ? ", with 1 stop" : ", with " + stops + " stops")
-                + ". A proposal rests on the measures in the file; check it, and offer up the real parts before drilling.");
+        print.println(
+                out + ": proposal " + take + " written"
+                        + (stops == 0 ? "" : stops == 1 ? ", with 1 stop" : ", with " + stops + " stops")
+                        + ". A proposal rests on the measures in the file; check it, and offer up the real parts before drilling.");
         return stops == 0 ? Cli.OK : Cli.STOP;
     }
 

@@ -75,7 +75,8 @@ final class Coils {
     private List<Obstacle> fittings(KilnGeometry kiln, double reach) {
         List<Obstacle> out = new ArrayList<>();
         for (FlameOnFitting.Body b : FlameOnFitting.bodies(kiln)) {
-            Shape line = new Shape.Strip(List.of(b.line().a().plan(), b.line().b().plan()), 0);
+            Shape line =
+                    new Shape.Strip(List.of(b.line().a().plan(), b.line().b().plan()), 0);
             Obstacle.Gap plan = Plain.gap(line, 0);
             double z = b.line().a().z();
             out.add(new Obstacle(

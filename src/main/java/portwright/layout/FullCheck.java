@@ -212,10 +212,10 @@ final class FullCheck {
                     : Reasons.stopped(c, shown.get(0));
             best.add(told(c, why + Reasons.stops(stops.get(c), fewest)));
         }
-        if (!shown.contains(widest) && !widest.even() && widest.margin() > shown.get(0).margin() * WIDER) {
-            best.add(told(
-                    widest,
-                    Reasons.uneven(widest, shown.get(0)) + Reasons.stops(stops.get(widest), true)));
+        if (!shown.contains(widest)
+                && !widest.even()
+                && widest.margin() > shown.get(0).margin() * WIDER) {
+            best.add(told(widest, Reasons.uneven(widest, shown.get(0)) + Reasons.stops(stops.get(widest), true)));
         }
         return new Proposals(best, List.of(), null, good.get(widest), progress.cancelled());
     }

@@ -56,11 +56,12 @@ public record Proposal(
         Map<String, List<Term>> byRule = new LinkedHashMap<>();
         tightest.stream()
                 .filter(Term::isStop)
-                .forEach(t -> byRule.computeIfAbsent(t.rule(), k -> new ArrayList<>())
-                        .add(t));
+                .forEach(t ->
+                        byRule.computeIfAbsent(t.rule(), k -> new ArrayList<>()).add(t));
         List<String> out = new ArrayList<>();
-        byRule.values().forEach(l -> out.add(
-                Words.miss(l.get(0)) + (l.size() == 1 ? "" : " (and at " + (l.size() - 1) + " more)") + "."));
+        byRule.values()
+                .forEach(l -> out.add(
+                        Words.miss(l.get(0)) + (l.size() == 1 ? "" : " (and at " + (l.size() - 1) + " more)") + "."));
         check.findings().stream()
                 .filter(f -> f.severity() == Severity.STOP && !byRule.containsKey(f.rule()))
                 .forEach(f -> out.add(f.rule() + ": " + f.message()));

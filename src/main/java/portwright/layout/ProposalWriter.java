@@ -90,7 +90,8 @@ final class ProposalWriter {
                 with,
                 limiting.margin(),
                 limiting,
-                all.subList(0, Math.min(all.size(), Math.max(12, (int) all.stream().filter(Term::isStop).count()))),
+                all.subList(0, Math.min(all.size(), Math.max(12, (int)
+                        all.stream().filter(Term::isStop).count()))),
                 c.choice().lambdaLow(),
                 arrangement,
                 (reason(c.choice(), limiting) + fineness(c)).strip(),

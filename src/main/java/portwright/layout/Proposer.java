@@ -138,13 +138,11 @@ public final class Proposer {
         progress.at(0.9, "full check of the best");
         passing = together(passing);
         Combination first = passing.get(0);
-        return new FullCheck(writer::rounded, c -> written(c, sizes), progress)
-                .run(passing, badly -> {
-                    List<Combination> more =
-                            resized(sizes, badly, first.inlets().inWall() ? On.WALL : On.FLOOR);
-                    all.addAll(more);
-                    return more;
-                });
+        return new FullCheck(writer::rounded, c -> written(c, sizes), progress).run(passing, badly -> {
+            List<Combination> more = resized(sizes, badly, first.inlets().inWall() ? On.WALL : On.FLOOR);
+            all.addAll(more);
+            return more;
+        });
     }
 
     private Proposal written(Combination c, Sizes sizes) {

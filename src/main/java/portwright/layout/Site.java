@@ -78,8 +78,8 @@ final class Site {
 
     /** What a wandering drill may run into: obstacles, flames on coils, and low shelves that a hole may come under. */
     List<Obstacle> drilled() {
-        List<Obstacle> out = new ArrayList<>(
-                obstacles.stream().filter(o -> o.caution() > 0).toList());
+        List<Obstacle> out =
+                new ArrayList<>(obstacles.stream().filter(o -> o.caution() > 0).toList());
         if (coils != null && coilsCount && coils.stops()) {
             out.add(coils.drilled());
         }

@@ -20,7 +20,8 @@ final class Tried {
         return "Tried: inlets in the " + parts + ", " + numbers(holes, Sizes.Choice::inlets) + " of "
                 + sizes(holes, Sizes.Choice::inletMm, typed) + "; flues in the lid, "
                 + numbers(holes, Sizes.Choice::flues) + " of " + sizes(holes, Sizes.Choice::flueMm, typed) + "; "
-                + Words.count(all.size(), "arrangement", "arrangements").toLowerCase(java.util.Locale.ROOT) + " in all.";
+                + Words.count(all.size(), "arrangement", "arrangements").toLowerCase(java.util.Locale.ROOT)
+                + " in all.";
     }
 
     private static String numbers(List<Sizes.Choice> holes, Function<Sizes.Choice, Integer> what) {

@@ -47,8 +47,7 @@ final class Words {
     /** As many further decimals as show a measure that is off its limit as off it. */
     private static int digits(Term t) {
         int more = 0;
-        while (more < 4
-                && (alike(t, t.stop(), more) || alike(t, t.caution(), more))) {
+        while (more < 4 && (alike(t, t.stop(), more) || alike(t, t.caution(), more))) {
             more++;
         }
         return more;
@@ -63,9 +62,7 @@ final class Words {
         if (t.unit().equals("mm")) {
             return Format.plain(v, 1 + more) + " mm";
         }
-        return AT_MOST.contains(t.rule())
-                ? Format.plain(100 * v, more) + " %"
-                : Format.plain(v, 2 + more);
+        return AT_MOST.contains(t.rule()) ? Format.plain(100 * v, more) + " %" : Format.plain(v, 2 + more);
     }
 
     /** A broken stop with how much it lacks. */

@@ -51,7 +51,15 @@ class ProposeCommandTest {
     @Test
     void theNearestMissNamesAllThatStopsIt() throws IOException {
         assertThat(propose(
-                        "--inlets", "6", "--flues", "6", "--inlet-size", "4 in", "--flue-size", "4 in", "--inlets-in",
+                        "--inlets",
+                        "6",
+                        "--flues",
+                        "6",
+                        "--inlet-size",
+                        "4 in",
+                        "--flue-size",
+                        "4 in",
+                        "--inlets-in",
                         "floor"))
                 .isEqualTo(Cli.STOP);
         assertThat(folder.resolve("new.json")).doesNotExist();
