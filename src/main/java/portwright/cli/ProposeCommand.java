@@ -3,30 +3,21 @@ package portwright.cli;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import portwright.check.Finding;
 import portwright.check.Severity;
 import portwright.file.PortsText;
 import portwright.file.ReadResult;
-import portwright.layout.DrillError;
-import portwright.layout.DrillOutlook;
-import portwright.layout.Progress;
 import portwright.layout.Proposal;
 import portwright.layout.Proposals;
 import portwright.layout.Proposer;
 import portwright.layout.Wishes;
 import portwright.model.Design;
 import portwright.model.On;
-import portwright.model.Port;
-import portwright.model.UnitSystem;
-import portwright.units.BothSystems;
-import portwright.units.Format;
 import portwright.units.Kind;
 import portwright.units.Quantity;
 import portwright.units.QuantityException;
@@ -34,7 +25,10 @@ import portwright.units.QuantityException;
 /** Places ports and writes a new design. */
 @Command(
         name = "propose",
-        description = "Places inlets in floor or wall and flues in the lid, and writes a new design.",
+        description = {
+            "Places inlets in floor or wall and flues in the lid, and writes a new design.",
+            "Exit status 1 where the layout written has a stop, or none was written. A long search tells every ten seconds on standard error how far it is; Ctrl-C ends it and writes nothing."
+        },
         mixinStandardHelpOptions = true)
 final class ProposeCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DESIGN", description = "design file")
@@ -63,8 +57,14 @@ final class ProposeCommand implements Callable<Integer> {
             names = "--take",
             paramLabel = "K",
             defaultValue = "1",
-            description = "which of the proposals to write, 1 to 3 (default ${DEFAULT-VALUE})")
+            description =
+                    "which of the proposals to write (default ${DEFAULT-VALUE}); the widest uneven one stands last where it is distinctly wider")
     private int take;
+
+    @Option(
+            names = "--despite-stops",
+            description = "write a layout too that places or sizes of holes stop, to look at; exit status stays 1")
+    private boolean despiteStops;
 
     @Option(names = "-o", required = true, paramLabel = "NEW.json", description = "where to write")
     private Path out;
@@ -83,15 +83,12 @@ final class ProposeCommand implements Callable<Integer> {
             throw UserError.option(e.getMessage());
         }
         ReadResult read = Designs.open(file);
-        Proposals found = Proposer.propose(read.design(), wishes, Progress.none());
         PrintWriter print = spec.commandLine().getOut();
+        Proposals found = Proposer.propose(
+                read.design(), wishes, new SlowProgress(spec.commandLine().getErr()));
+        ProposalText text = new ProposalText(print, read.design());
         if (found.best().isEmpty()) {
-            print.println("No layout that was tried passes every rule that stops. Nothing was written.");
-            found.impossible().forEach(i -> print.println("  " + both(read.design(), i.words())));
-            if (found.nearestMiss() != null) {
-                print.println("Nearest miss: " + found.nearestMiss().arrangement() + ".");
-                ports(print, found.nearestMiss());
-            }
+            text.none(found);
             if (wishes.inletsOn() == On.FLOOR) {
                 print.println("The wall may have room: ask with --inlets-in wall.");
             }
@@ -103,77 +100,36 @@ final class ProposeCommand implements Callable<Integer> {
                             ? "is 1 proposal."
                             : "are " + found.best().size() + " proposals."));
         }
-        if (!found.impossible().isEmpty()) {
-            print.println(
-                    "No layout of what was asked for passes every rule that stops. These come nearest; what stands against them:");
-            found.impossible().forEach(i -> print.println("  " + both(read.design(), i.words())));
-        }
-        Proposer.own(read.design())
-                .ifPresent(own -> print.println("In the layout of the file everything weighed for the places passes "
-                        + Proposal.marginWords(own.margin()) + "; limited by "
-                        + both(read.design(), Proposal.limitWords(own)) + "."));
-        for (int i = 0; i < found.best().size(); i++) {
-            show(print, i + 1, found.best().get(i));
-        }
-        print.println("The odds of drilling take the places of elements as measured within "
-                + Format.plain(DrillError.of(read.design()).measureMm(), 0)
-                + " mm, 95 of 100 (assumed).");
-        Output.write(
-                out,
-                PortsText.put(read.document(), found.best().get(take - 1).ports())
-                        .toText());
-        int before =
-                read.design().burners() == null ? 0 : read.design().burners().size();
+        text.all(found);
         Proposal taken = found.best().get(take - 1);
-        int after =
-                taken.design().burners() == null ? 0 : taken.design().burners().size();
-        if (after < before) {
-            print.println(
-                    (before - after) + " of " + before + " burners stood under ports that are gone and were left out.");
+        long stops = taken.check().count(Severity.STOP);
+        if (taken.stopped() && !despiteStops) {
+            print.println("Nothing was written: places or sizes of holes stop proposal " + take
+                    + ". To look at it on paper add --despite-stops.");
+            return Cli.STOP;
         }
+        write(read, taken);
         print.println(
-                out + ": proposal " + take
-                        + " written. A proposal rests on the measures in the file; check it, and offer up the real parts before drilling.");
-        return Cli.OK;
+                out + ": proposal " + take + " written"
+                        + (stops == 0 ? "" : stops == 1 ? ", with 1 stop" : ", with " + stops + " stops")
+                        + ". A proposal rests on the measures in the file; check it, and offer up the real parts before drilling.");
+        return stops == 0 ? Cli.OK : Cli.STOP;
     }
 
-    private static void show(PrintWriter print, int number, Proposal p) {
-        print.println(number + ". " + p.arrangement() + ".");
-        print.println("   " + both(p.design(), p.reason()));
-        print.println("   " + both(p.design(), p.limits()));
-        ports(print, p);
-        print.println("   " + both(p.design(), DrillOutlook.of(p.design()).words()));
-        print.println("   Drilling: " + p.check().drilling().id() + ". Lighting: "
-                + p.check().lighting().id() + ".");
-        for (Finding f : p.check().findings()) {
-            if (f.severity() == Severity.STOP) {
-                print.println("   stop " + f.rule() + ": " + f.message() + " " + f.remedy());
-            }
-        }
-        String cautions = p.check().findings().stream()
-                .filter(f -> f.severity() == Severity.CAUTION)
-                .map(Finding::rule)
-                .distinct()
-                .collect(Collectors.joining(", "));
-        if (!cautions.isEmpty()) {
-            print.println("   cautions: " + cautions);
+    private void write(ReadResult read, Proposal taken) {
+        Output.write(out, PortsText.put(read.document(), taken.ports()).toText());
+        int before = burners(read.design());
+        int after = burners(taken.design());
+        if (after < before) {
+            spec.commandLine()
+                    .getOut()
+                    .println((before - after) + " of " + before
+                            + " burners stood under ports that are gone and were left out.");
         }
     }
 
-    /** With inches beside the millimetres where the design is written in inches. */
-    private static String both(Design d, String metric) {
-        return d.units() == UnitSystem.METRIC ? metric : BothSystems.words(metric);
-    }
-
-    private static void ports(PrintWriter print, Proposal p) {
-        for (Port port : p.ports()) {
-            String at = port.at() instanceof portwright.model.Place.Polar q
-                    ? q.radius().typed() + " out at " + q.bearing().typed()
-                    : "x " + ((portwright.model.Place.Cartesian) port.at()).x().typed() + ", y "
-                            + ((portwright.model.Place.Cartesian) port.at()).y().typed();
-            print.println("   " + port.name() + ": " + port.diameter().typed() + " in the "
-                    + (port.panel() == null ? port.on().id() : port.on().id() + ", panel " + port.panel()) + ", " + at);
-        }
+    private static int burners(Design d) {
+        return d.burners() == null ? 0 : d.burners().size();
     }
 
     private static On part(String word) {

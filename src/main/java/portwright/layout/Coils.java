@@ -4,13 +4,14 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import portwright.check.rules.geometry.FlameOnElement;
+import portwright.check.rules.geometry.FlameOnFitting;
 import portwright.geometry.CoilRun;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Segment3;
 import portwright.geometry.Shape;
 import portwright.geometry.ShelfPlate;
 
-/** Coils against the free flame above a floor inlet: the widening cone, cut off where the first shelf above catches the whole of it. */
+/** Coils, probes and spyholes against the free flame above a floor inlet: the widening cone, cut off where the first shelf above catches the whole of it. */
 final class Coils {
     private static final String RULE = "flame-on-element";
     private static final double WANDER_MM = 2;
@@ -19,7 +20,9 @@ final class Coils {
     private final List<ShelfPlate> shelves;
     private final List<Obstacle.Gap> covers = new ArrayList<>();
     private final List<ObstacleTree> cut = new ArrayList<>();
+    private final List<ObstacleTree> met = new ArrayList<>();
     private final ObstacleTree whole;
+    private final ObstacleTree wholeMet;
     private final double d;
     private final double stop;
     private final double caution;
@@ -34,8 +37,10 @@ final class Coils {
         for (ShelfPlate s : shelves) {
             covers.add(Plain.gap(s.shape(), 0));
             cut.add(new ObstacleTree(x, y, half, list(kiln, s.bottom())));
+            met.add(new ObstacleTree(x, y, half, fittings(kiln, s.bottom())));
         }
         whole = new ObstacleTree(x, y, half, list(kiln, kiln.height()));
+        wholeMet = new ObstacleTree(x, y, half, fittings(kiln, kiln.height()));
     }
 
     static Coils of(KilnGeometry kiln, LayoutLimits limits, double d, double x, double y, double half) {
@@ -62,6 +67,29 @@ final class Coils {
                         line,
                         keep(z, d / 2, reach, stop + coil)));
             }
+        }
+        return out;
+    }
+
+    /** Probes and spyholes in the wall, which the rule cautions where the flame meets them. */
+    private List<Obstacle> fittings(KilnGeometry kiln, double reach) {
+        List<Obstacle> out = new ArrayList<>();
+        for (FlameOnFitting.Body b : FlameOnFitting.bodies(kiln)) {
+            Shape line =
+                    new Shape.Strip(List.of(b.line().a().plan(), b.line().b().plan()), 0);
+            Obstacle.Gap plan = Plain.gap(line, 0);
+            double z = b.line().a().z();
+            out.add(new Obstacle(
+                    "flame-on-fitting",
+                    b.name(),
+                    Double.NaN,
+                    0,
+                    (x, y) -> cone(z, plan.at(x, y), d / 2, reach) - b.radius(),
+                    0,
+                    0,
+                    false,
+                    line,
+                    Double.NaN));
         }
         return out;
     }
@@ -164,18 +192,32 @@ final class Coils {
         return shelves.get(i);
     }
 
-    private ObstacleTree tree(double x, double y, double spare) {
+    /** The shelf that catches the whole flame of a hole that may be so much off; −1 for none. */
+    private int catching(double x, double y, double spare) {
         int i = over(x, y);
-        return i >= 0 && flameRadius(i) + spare <= -covers.get(i).at(x, y) ? cut.get(i) : whole;
+        return i >= 0 && flameRadius(i) + spare <= -covers.get(i).at(x, y) ? i : -1;
     }
 
-    /** Least margin; a shelf counts only where it still catches the whole flame after a drill has wandered. */
+    /** Least margin of coils; a shelf counts only where it still catches the whole flame after a drill has wandered. */
     double margin(double x, double y) {
-        return tree(x, y, WANDER_MM).margin(x, y);
+        int i = catching(x, y, WANDER_MM);
+        return (i < 0 ? whole : cut.get(i)).margin(x, y);
+    }
+
+    /** The same of probes and spyholes. */
+    double fittings(double x, double y) {
+        int i = catching(x, y, WANDER_MM);
+        return (i < 0 ? wholeMet : met.get(i)).margin(x, y);
     }
 
     /** Every coil that can matter at a place. */
     List<Obstacle> at(double x, double y) {
-        return tree(x, y, 0).all();
+        return caughtBy(catching(x, y, 0));
+    }
+
+    /** Every probe and spyhole that can matter at a place. */
+    List<Obstacle> fittingsAt(double x, double y) {
+        int i = catching(x, y, 0);
+        return (i < 0 ? wholeMet : met.get(i)).all();
     }
 }

@@ -12,6 +12,9 @@ record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross,
     /** What one fitting near a mouth costs on the same scale (judgement). */
     private static final double NEAR_FLAME_COST = 0.04;
 
+    /** Margin from which a layout counts as free of cautions: not at the very limit, where a tape's error brings one (judgement). */
+    private static final double CLEAR = 1.02;
+
     double margin() {
         return Math.min(Math.min(inlets.margin(), flues.margin()), Math.min(cross, sizes));
     }
@@ -23,7 +26,7 @@ record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross,
     double rank() {
         double m = margin();
         double worth = m <= 1 ? m : 2 - 1 / m;
-        double bonus = m < 1 ? SlabSearch.SYMMETRY_WORTH / 2 * Math.abs(m) : EVEN_WORTH;
+        double bonus = m < CLEAR ? SlabSearch.SYMMETRY_WORTH / 2 * Math.abs(m) : EVEN_WORTH;
         double fire = choice.clean() ? 0 : -1000 * (1 - choice.lambdaLow());
         return worth + (inlets.even() ? bonus : 0) + (flues.even() ? bonus : 0) + fire - NEAR_FLAME_COST * nearFlame;
     }

@@ -33,6 +33,9 @@ final class FullCheck {
 
     private static final int UNEVEN = 4;
 
+    /** How much wider than the first an uneven layout is that is shown for that alone. */
+    private static final double WIDER = 1.02;
+
     private final UnaryOperator<Combination> rounding;
     private final Function<Combination, Proposal> writing;
     private final Progress progress;
@@ -201,14 +204,25 @@ final class FullCheck {
     private Proposals chosen(List<Combination> passing) {
         List<Combination> shown = shown();
         List<Proposal> best = new ArrayList<>();
+        Combination widest = widest();
         for (Combination c : shown) {
             boolean fewest = stops.get(c).compareTo(least()) == 0;
             String why = fewest
                     ? Reasons.of(c, shown.get(0), widest(), uneven(c, passing))
                     : Reasons.stopped(c, shown.get(0));
-            best.add(good.get(c).because(why + Reasons.stops(stops.get(c), fewest)));
+            best.add(told(c, why + Reasons.stops(stops.get(c), fewest)));
         }
-        return new Proposals(best, List.of(), null, good.get(widest()), progress.cancelled());
+        if (!shown.contains(widest)
+                && !widest.even()
+                && widest.margin() > shown.get(0).margin() * WIDER) {
+            best.add(told(widest, Reasons.uneven(widest, shown.get(0)) + Reasons.stops(stops.get(widest), true)));
+        }
+        return new Proposals(best, List.of(), null, good.get(widest), progress.cancelled());
+    }
+
+    private Proposal told(Combination c, String why) {
+        Proposal p = good.get(c);
+        return p.because(why).adding(PlaceCautions.words(p, good.values()).strip());
     }
 
     /** The widest uneven places of the same holes, rounded; null where c itself is uneven or nothing gains on it. */
@@ -242,7 +256,7 @@ final class FullCheck {
             for (Finding f : best.get(0).check().findings()) {
                 if (f.severity() == Severity.STOP && Stops.CURABLE.contains(f.rule()) && told.add(f.rule())) {
                     why.add(new Proposals.Impossible(
-                            f.rule(), least == 1, f.rule() + ": " + f.message() + " " + f.remedy()));
+                            f.rule(), least == 1, f.rule() + ": " + f.message() + " " + Stops.remedy(f)));
                 }
             }
         }

@@ -29,7 +29,7 @@ record Obstacle(
         Shape shape,
         double keep) {
     private static final Set<String> TYPED =
-            Set.of("post-in-flame", "burner-room", "flame-on-element", "shelf-over-inlet");
+            Set.of("post-in-flame", "burner-room", "flame-on-element", "flame-on-fitting", "shelf-over-inlet");
 
     /** Clearance of a hole by the place of its centre, mm. Changes by no more than the centre moves. */
     interface Gap {

@@ -2,6 +2,7 @@ package portwright.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import portwright.check.rules.geometry.FittingClearance;
 import portwright.geometry.Bore;
 import portwright.geometry.Convex;
 import portwright.geometry.Face;
@@ -176,6 +177,20 @@ final class Obstacles {
                         false,
                         shape,
                         stop + r));
+            }
+            if (f.face().on() == on && FittingClearance.unturned(f)) {
+                Shape round = FittingClearance.anyWayRound(f);
+                list.add(new Obstacle(
+                        "fitting-clearance",
+                        f.name() + WallSite.UNTURNED,
+                        Double.NaN,
+                        0,
+                        Plain.gap(round, r + stop),
+                        0,
+                        1,
+                        false,
+                        round,
+                        Double.NaN));
             }
             boolean under = f.fitting().kind() == FittingKind.LEG || f.fitting().kind() == FittingKind.STAND_BAR;
             if (bodyMm > 0 && under && on == On.FLOOR) {

@@ -1,7 +1,12 @@
 package portwright.layout;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import portwright.check.CheckResult;
+import portwright.check.Finding;
+import portwright.check.Severity;
 import portwright.model.Design;
 import portwright.model.Port;
 
@@ -44,6 +49,33 @@ public record Proposal(
     /** The same with words after its reason; none where there are none. */
     Proposal adding(String open) {
         return open.isEmpty() ? this : reasoned(reason + " " + open);
+    }
+
+    /** What stops it, the worst first: each rule at its worst place with the amount, and how many more there are; then rules without an amount. */
+    public List<String> misses() {
+        Map<String, List<Term>> byRule = new LinkedHashMap<>();
+        tightest.stream()
+                .filter(Term::isStop)
+                .forEach(t ->
+                        byRule.computeIfAbsent(t.rule(), k -> new ArrayList<>()).add(t));
+        List<String> out = new ArrayList<>();
+        byRule.values()
+                .forEach(l -> out.add(
+                        Words.miss(l.get(0)) + (l.size() == 1 ? "" : " (and at " + (l.size() - 1) + " more)") + "."));
+        check.findings().stream()
+                .filter(f -> f.severity() == Severity.STOP && !byRule.containsKey(f.rule()))
+                .forEach(f -> out.add(f.rule() + ": " + f.message()));
+        return out;
+    }
+
+    /** What helps against a stop of this layout. */
+    public static String remedy(Finding stop) {
+        return Stops.remedy(stop);
+    }
+
+    /** Whether places or sizes of its holes bring about a stop that it has. */
+    public boolean stopped() {
+        return !Stops.of(check).curable().isEmpty();
     }
 
     private Proposal reasoned(String all) {

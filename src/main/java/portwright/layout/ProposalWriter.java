@@ -90,7 +90,8 @@ final class ProposalWriter {
                 with,
                 limiting.margin(),
                 limiting,
-                all.subList(0, Math.min(12, all.size())),
+                all.subList(0, Math.min(all.size(), Math.max(12, (int)
+                        all.stream().filter(Term::isStop).count()))),
                 c.choice().lambdaLow(),
                 arrangement,
                 (reason(c.choice(), limiting) + fineness(c)).strip(),
@@ -101,7 +102,7 @@ final class ProposalWriter {
     private static String reason(Sizes.Choice c, Term limiting) {
         StringBuilder reason = new StringBuilder();
         if (limiting.margin() >= 0) {
-            reason.append("Everything weighed for the places passes ")
+            reason.append("Every clearance weighed for the places passes ")
                     .append(Words.margin(limiting.margin()))
                     .append(". Flue to inlet area ")
                     .append(Format.plain(c.ratio(), 2))

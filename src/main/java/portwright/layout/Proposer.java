@@ -101,9 +101,10 @@ public final class Proposer {
                 best = nearer(next, best) ? next : best;
             }
         }
-        return best != null
-                ? best
-                : all.isEmpty() ? new Proposals(List.of(), List.of(), null, null, true) : none(all, sizes);
+        if (all.isEmpty()) {
+            return new Proposals(List.of(), List.of(), null, null, true);
+        }
+        return (best != null ? best : none(all, sizes)).tried(Tried.words(all, typed));
     }
 
     private static boolean passes(Proposals p) {
@@ -137,8 +138,11 @@ public final class Proposer {
         progress.at(0.9, "full check of the best");
         passing = together(passing);
         Combination first = passing.get(0);
-        return new FullCheck(writer::rounded, c -> written(c, sizes), progress)
-                .run(passing, badly -> resized(sizes, badly, first.inlets().inWall() ? On.WALL : On.FLOOR));
+        return new FullCheck(writer::rounded, c -> written(c, sizes), progress).run(passing, badly -> {
+            List<Combination> more = resized(sizes, badly, first.inlets().inWall() ? On.WALL : On.FLOOR);
+            all.addAll(more);
+            return more;
+        });
     }
 
     private Proposal written(Combination c, Sizes sizes) {

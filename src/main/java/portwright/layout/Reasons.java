@@ -26,6 +26,13 @@ final class Reasons {
                 + Format.plain((c == first ? widest : first).margin(), 2) + ".";
     }
 
+    /** Why the widest of all is shown behind even ones. */
+    static String uneven(Combination widest, Combination first) {
+        return "The widest of all that were tried, uneven: margin " + Format.plain(widest.margin(), 2) + ", "
+                + Format.plain(100 * (widest.margin() / first.margin() - 1), 1)
+                + " % wider than the first. It heats less evenly and is harder to mark out.";
+    }
+
     /** The same of one that more rules stop than the first, whatever its margin. */
     static String stopped(Combination c, Combination first) {
         return difference(c, first) + ". Margin " + Format.plain(c.margin(), 2) + ", of the first "

@@ -8,10 +8,24 @@ final class Scale {
     /** Margin of what no rule limits. */
     static final double FREE = Double.POSITIVE_INFINITY;
 
+    /** Clear width that a thing which is cautioned only where it is met has for a margin of 2, mm. Judgement: a few times a drill's wander. */
+    static final double BESIDE_MM = 10;
+
     private Scale() {}
 
-    /** A measure that must not be less than its limits; {@code stop} NaN where the rule has no stop. */
+    /** A clearance that is cautioned only where it is gone: 1 where the two touch. */
+    static double beside(double clearMm) {
+        return clearMm >= 0 ? 1 + clearMm / BESIDE_MM : 1 / (1 - clearMm / BESIDE_MM);
+    }
+
+    /**
+     * A measure that must not be less than its limits; {@code stop} NaN where the rule has no stop. A caution limit of 0 without a stop cautions what
+     * touches ({@link #beside}).
+     */
     static double atLeast(double measured, double stop, double caution) {
+        if (caution == 0 && Double.isNaN(stop)) {
+            return beside(measured);
+        }
         if (measured >= caution) {
             return caution > 0 ? measured / caution : FREE;
         }

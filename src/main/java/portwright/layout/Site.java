@@ -28,6 +28,7 @@ final class Site {
     private final Pt middle;
     private final double balanceReach;
     private final boolean coilsCount;
+    private final boolean fittingsCount;
     private final boolean shelfCounts;
     private final double shelfStop;
     private final double shelfCaution;
@@ -56,6 +57,7 @@ final class Site {
         double cy = (box.a().y() + box.b().y()) / 2;
         tree = new ObstacleTree(cx, cy, half, obstacles);
         coils = inlet ? Coils.of(kiln, limits, diameter, cx, cy, half) : null;
+        fittingsCount = !skip.contains("flame-on-fitting");
         coilsCount = !skip.contains("flame-on-element");
         shelfCounts = !skip.contains("shelf-over-inlet");
         shelfStop = limits.value("shelf-over-inlet", "stop", 0.25) * diameter;
@@ -83,7 +85,8 @@ final class Site {
 
     /** What a wandering drill may run into: obstacles, flames on coils, and low shelves that a hole may come under. */
     List<Obstacle> drilled() {
-        List<Obstacle> out = new ArrayList<>(obstacles);
+        List<Obstacle> out =
+                new ArrayList<>(obstacles.stream().filter(o -> o.caution() > 0).toList());
         if (coils != null && coilsCount && coils.stops()) {
             out.add(coils.drilled());
         }
@@ -112,6 +115,9 @@ final class Site {
         double m = tree.margin(x, y);
         if (coils != null && coilsCount) {
             m = Math.min(m, coils.margin(x, y));
+        }
+        if (coils != null && fittingsCount) {
+            m = Math.min(m, coils.fittings(x, y));
         }
         if (joints != null) {
             m = Math.min(m, joints.margin(x, y));
@@ -224,6 +230,9 @@ final class Site {
         }
         if (coils != null && coilsCount) {
             coils.at(x, y).forEach(o -> add(out, o, x, y, name));
+        }
+        if (coils != null && fittingsCount) {
+            coils.fittingsAt(x, y).forEach(o -> add(out, o, x, y, name));
         }
         Term joint = joints == null ? null : joints.term(x, y, name);
         if (joint != null) {

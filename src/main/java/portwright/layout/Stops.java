@@ -51,6 +51,16 @@ record Stops(List<String> rules, long findings) implements Comparable<Stops> {
         return new Stops(all.stream().distinct().toList(), all.size());
     }
 
+    /**
+     * What helps against a stop of a layout that a search found. Of rules about places no move is told: the search went through the places, and where
+     * one rule lets a hole go another stands.
+     */
+    public static String remedy(Finding f) {
+        return !CURABLE.contains(f.rule()) || BY_SIZE.contains(f.rule())
+                ? f.remedy()
+                : "No move of these holes that was tried passes every rule: ask for other numbers, other sizes or the other part, or change what stands in the way.";
+    }
+
     boolean none() {
         return rules.isEmpty();
     }

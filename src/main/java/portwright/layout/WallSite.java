@@ -9,6 +9,7 @@ import portwright.check.rules.geometry.EdgeDistance;
 import portwright.check.rules.geometry.ElementClearance;
 import portwright.check.rules.geometry.FittingClearance;
 import portwright.check.rules.geometry.FlameOnElement;
+import portwright.check.rules.geometry.FlameOnFitting;
 import portwright.check.rules.geometry.PortSpacing;
 import portwright.geometry.CoilRun;
 import portwright.geometry.Face;
@@ -27,6 +28,9 @@ final class WallSite {
     /** Clearances farther than this many caution limits do not limit a layout. */
     private static final double REACH = 4;
 
+    /** After the name of a fitting whose turn is not stated: nearer than its half diagonal the rule cannot be checked. */
+    static final String UNTURNED = " whichever way it lies";
+
     final KilnGeometry kiln;
     final double diameter;
     final double radius;
@@ -34,6 +38,7 @@ final class WallSite {
     private final Set<String> skip;
     private final Set<String> elements;
     private final boolean coilsOff;
+    private final List<FlameOnFitting.Body> bodies;
 
     /** @param skip rules left out, to find out which one makes a layout impossible */
     WallSite(KilnGeometry kiln, LayoutLimits limits, double diameter, double oversize, Set<String> skip) {
@@ -43,6 +48,7 @@ final class WallSite {
         this.radius = (diameter + oversize) / 2;
         this.skip = skip;
         elements = ElementClearance.names(kiln);
+        bodies = FlameOnFitting.bodies(kiln);
         coilsOff = FlameOnElement.offWithGas(kiln.design());
     }
 
@@ -98,7 +104,12 @@ final class WallSite {
 
     /** A clearance of a hole in the wall as a rule measures it. */
     private record Measure(
-            String rule, String part, ToDoubleFunction<Hole> room, double stop, double caution, boolean moves) {}
+            String rule, String part, ToDoubleFunction<Hole> room, double stop, double caution, boolean moves) {
+        /** Room from which it does not limit a layout. */
+        double far() {
+            return REACH * (caution > 0 ? caution : Scale.BESIDE_MM);
+        }
+    }
 
     private List<Measure> measures(int panel) {
         List<Measure> out = new ArrayList<>();
@@ -128,6 +139,24 @@ final class WallSite {
                     clear / 2,
                     clear,
                     false));
+            out.add(new Measure(
+                    "fitting-clearance",
+                    f.name() + UNTURNED,
+                    h -> f.face().samePart(h.face())
+                            ? FittingClearance.otherWayRound(h, f) - clear / 2
+                            : Double.POSITIVE_INFINITY,
+                    Double.NaN,
+                    0,
+                    false));
+        }
+        for (FlameOnFitting.Body b : bodies) {
+            out.add(new Measure(
+                    "flame-on-fitting",
+                    b.name(),
+                    h -> FlameOnFitting.room(kiln, h, b, REACH * Scale.BESIDE_MM),
+                    Double.NaN,
+                    0,
+                    false));
         }
         double wide = limits.value("flame-on-element", "caution", 25);
         double stop = coilsOff ? Double.NaN : limits.value("flame-on-element", "stop", 10);
@@ -148,7 +177,7 @@ final class WallSite {
         List<Term> out = new ArrayList<>();
         for (Measure m : measures(h.face().panel())) {
             double room = m.room().applyAsDouble(h);
-            if (room < REACH * m.caution()) {
+            if (room < m.far()) {
                 out.add(new Term(
                         m.rule(),
                         List.of(h.name(), m.part()),
@@ -168,6 +197,7 @@ final class WallSite {
      */
     List<Obstacle> obstacles(int panel, double x, double y) {
         return measures(panel).stream()
+                .filter(m -> m.caution() > 0)
                 .map(m -> new Obstacle(
                         m.rule(),
                         m.part(),
@@ -175,7 +205,7 @@ final class WallSite {
                         m.caution(),
                         new NearGap((u, v) -> m.room().applyAsDouble(hole("", panel, u, v)), x, y),
                         0,
-                        m.rule().equals("flame-on-element") ? 0 : 1,
+                        m.rule().startsWith("flame-on-") ? 0 : 1,
                         m.moves(),
                         null,
                         Double.NaN))

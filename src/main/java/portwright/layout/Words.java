@@ -18,29 +18,62 @@ final class Words {
     /** What a term says, with numbers: a phrase to follow "limited by". */
     static String term(Term t) {
         boolean most = AT_MOST.contains(t.rule());
+        int digits = digits(t);
         StringBuilder s = new StringBuilder(what(t))
                 .append(": ")
-                .append(number(t, t.measured()))
+                .append(number(t, t.measured(), digits))
                 .append("; ")
                 .append(t.rule())
                 .append(": ");
+        if (t.caution() == 0) {
+            return s.append(
+                            t.rule().equals("fitting-clearance")
+                                    ? "not known where it is gone, state its turn"
+                                    : "caution where it is gone")
+                    .toString();
+        }
         if (!Double.isNaN(t.stop())) {
             s.append("stop ")
                     .append(most ? "over " : "under ")
-                    .append(number(t, t.stop()))
+                    .append(number(t, t.stop(), digits))
                     .append(", ");
         }
         return s.append("caution ")
                 .append(most ? "over " : "under ")
-                .append(number(t, t.caution()))
+                .append(number(t, t.caution(), digits))
                 .toString();
     }
 
-    private static String number(Term t, double v) {
-        if (t.unit().equals("mm")) {
-            return Format.plain(v, 1) + " mm";
+    /** As many further decimals as show a measure that is off its limit as off it. */
+    private static int digits(Term t) {
+        int more = 0;
+        while (more < 4 && (alike(t, t.stop(), more) || alike(t, t.caution(), more))) {
+            more++;
         }
-        return AT_MOST.contains(t.rule()) ? Format.plain(100 * v, 0) + " %" : Format.plain(v, 2);
+        return more;
+    }
+
+    private static boolean alike(Term t, double limit, int more) {
+        return Math.abs(t.measured() - limit) > 1e-9 * Math.max(1, Math.abs(limit))
+                && number(t, t.measured(), more).equals(number(t, limit, more));
+    }
+
+    private static String number(Term t, double v, int more) {
+        if (t.unit().equals("mm")) {
+            return Format.plain(v, 1 + more) + " mm";
+        }
+        return AT_MOST.contains(t.rule()) ? Format.plain(100 * v, more) + " %" : Format.plain(v, 2 + more);
+    }
+
+    /** A broken stop with how much it lacks. */
+    static String miss(Term t) {
+        double lacks = AT_MOST.contains(t.rule()) ? t.measured() - t.stop() : t.stop() - t.measured();
+        String amount = t.unit().equals("mm")
+                ? Format.plain(lacks, 1 + digits(t)) + " mm"
+                : AT_MOST.contains(t.rule())
+                        ? Format.plain(100 * lacks, 1) + " % of the line too much"
+                        : Format.plain(lacks, 2 + digits(t));
+        return term(t) + (AT_MOST.contains(t.rule()) ? ": " + amount : ": " + amount + " short");
     }
 
     private static String what(Term t) {
@@ -53,7 +86,7 @@ final class Words {
                         ? "reach of " + first + " over the joint that it cuts"
                         : "brick between " + first + " and the nearest joint";
             case "inside-chamber", "fitting-clearance" -> "room between " + all;
-            case "flame-on-element", "post-in-flame" -> "room between the flame of " + all;
+            case "flame-on-element", "flame-on-fitting", "post-in-flame" -> "room between the flame of " + all;
             case "burner-room" -> "room between the burner under " + all;
             case "shelf-over-inlet" -> "height of " + t.parts().get(1) + " over " + first;
             case "flue-over-inlet" -> "distance of " + all + ", seen from above";
@@ -71,8 +104,8 @@ final class Words {
             return "below its stop limit";
         }
         if (m < 1) {
-            return "without a stop, with a caution";
+            return "without a stop, with less room than is wanted";
         }
-        return "with " + Format.plain(m, 2) + " times what any caution asks";
+        return "with " + Format.plain(m, 2) + " times what its caution asks";
     }
 }

@@ -26,7 +26,7 @@ import portwright.model.On;
 import portwright.model.UnitSystem;
 import portwright.units.BothSystems;
 
-/** Proposed places for the ports: a bar while the search runs, then up to three layouts with their reason, one to be taken. */
+/** Proposed places for the ports: a bar while the search runs, then a few layouts with their reason, one to be taken. */
 final class ProposalTicket extends VBox {
     private final Document doc;
     private final ProposalDesk desk;
@@ -115,6 +115,7 @@ final class ProposalTicket extends VBox {
         if (desk.found().best().isEmpty()) {
             rows.add(Plain.words("No layout passes every rule that stops."));
             desk.found().impossible().forEach(i -> rows.add(both(i.words())));
+            rows.add(Plain.words(desk.found().tried()));
         }
         int n = 1;
         for (Proposal p : desk.found().best()) {

@@ -9,11 +9,13 @@ import portwright.check.Mark;
 import portwright.check.Rule;
 import portwright.check.Severity;
 import portwright.geometry.Bore;
+import portwright.geometry.Circle;
 import portwright.geometry.Convex;
 import portwright.geometry.FittingShape;
 import portwright.geometry.Hole;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
+import portwright.geometry.Shape;
 import portwright.geometry.Solids;
 import portwright.model.Size2;
 import portwright.review.Review;
@@ -63,17 +65,25 @@ public final class FittingClearance implements Rule {
                 : Solids.distance(Bore.of(kiln, h), solids, reach);
     }
 
-    /** Least clearance whichever way an oblong fitting lies whose turn is not given, mm; infinite for others. */
-    private static double otherWayRound(Hole h, FittingShape f) {
+    /** Whether it is oblong and its turn is not given. */
+    public static boolean unturned(FittingShape f) {
         Size2 size = f.fitting().size();
-        if (size == null
-                || f.fitting().turn() != null
-                || size.width().mm() == size.depth().mm()) {
-            return Double.POSITIVE_INFINITY;
-        }
-        double reach = Math.hypot(size.width().mm(), size.depth().mm()) / 2;
+        return size != null
+                && f.fitting().turn() == null
+                && size.width().mm() != size.depth().mm();
+    }
+
+    /** The disc that holds an oblong fitting whichever way it lies. */
+    public static Shape.Disc anyWayRound(FittingShape f) {
+        Size2 size = f.fitting().size();
         Pt at = new Pt(f.fitting().at().xMm(), f.fitting().at().yMm());
-        return h.centre().distance(at) - reach - h.drilledRadius();
+        return new Shape.Disc(
+                new Circle(at, Math.hypot(size.width().mm(), size.depth().mm()) / 2));
+    }
+
+    /** Least clearance whichever way an oblong fitting lies whose turn is not given, mm; infinite for others. */
+    public static double otherWayRound(Hole h, FittingShape f) {
+        return unturned(f) ? anyWayRound(f).distance(h.centre()) - h.drilledRadius() : Double.POSITIVE_INFINITY;
     }
 
     private void judge(KilnGeometry kiln, Limits limits, Findings out, Hole h, FittingShape f) {

@@ -1,5 +1,7 @@
 package portwright.check.rules.geometry;
 
+import java.util.List;
+import java.util.Objects;
 import java.util.Set;
 import portwright.check.Findings;
 import portwright.check.Forbids;
@@ -52,21 +54,15 @@ public final class FlameOnFitting implements Rule {
             }
         }
         for (Hole h : kiln.holes()) {
-            if (!h.inlet()) {
-                continue;
-            }
-            Flame flame = Flame.of(kiln, h, Geo.JET_HALF_ANGLE);
-            for (FittingShape f : kiln.fittings()) {
-                FittingKind kind = f.fitting().kind();
-                if ((kind == FittingKind.THERMOCOUPLE || kind == FittingKind.SPYHOLE)
-                        && f.face().on() == On.WALL
-                        && meets(kiln, flame, f)) {
+            for (FittingShape f : h.inlet() ? kiln.fittings() : List.<FittingShape>of()) {
+                Body body = body(kiln, f);
+                if (body != null && room(kiln, h, body, 0) <= 0) {
                     out.add(Geo.finding(this, Severity.CAUTION, limits, null)
                             .source(SOURCE)
                             .parts(h.name(), f.name())
                             .say(
                                     "The flame of " + h.name() + " meets " + f.name() + ".",
-                                    kind == FittingKind.THERMOCOUPLE
+                                    f.fitting().kind() == FittingKind.THERMOCOUPLE
                                             ? "Its reading is the flame's, not the chamber's. Move the probe or the port."
                                             : "Keep it plugged while gas burns, or move the port."));
                 }
@@ -74,7 +70,28 @@ public final class FlameOnFitting implements Rule {
         }
     }
 
-    private static boolean meets(KilnGeometry kiln, Flame flame, FittingShape f) {
+    /** Distance of a hole's flame to what of a fitting stands in the chamber, mm; farther than {@code reach} is told roughly. */
+    public static double room(KilnGeometry kiln, Hole h, Body b, double reach) {
+        return Flame.of(kiln, h, Geo.JET_HALF_ANGLE).distance(b.line(), reach + b.radius()) - b.radius();
+    }
+
+    /** What of a fitting the flame may meet: a straight piece from the wall inward, and its radius, mm. */
+    public record Body(String name, Segment3 line, double radius) {}
+
+    /** Thermocouples and spyholes in the wall, as a flame meets them. */
+    public static List<Body> bodies(KilnGeometry kiln) {
+        return kiln.fittings().stream()
+                .map(f -> body(kiln, f))
+                .filter(Objects::nonNull)
+                .toList();
+    }
+
+    private static Body body(KilnGeometry kiln, FittingShape f) {
+        FittingKind kind = f.fitting().kind();
+        if (kind != FittingKind.THERMOCOUPLE && kind != FittingKind.SPYHOLE
+                || f.face().on() != On.WALL) {
+            return null;
+        }
         Panel p = kiln.panel(f.face().panel());
         Pt at;
         double radius;
@@ -86,10 +103,10 @@ public final class FlameOnFitting implements Rule {
             at = new Pt((box.a().x() + box.b().x()) / 2, (box.a().y() + box.b().y()) / 2);
             radius = box.a().distance(box.b()) / 2;
         } else {
-            return false;
+            return null;
         }
         double reach = f.fitting().reach() == null ? 0 : f.fitting().reach().mm();
-        Segment3 body = new Segment3(p.point(at.x(), at.y(), 0), p.point(at.x(), at.y(), -reach));
-        return flame.distance(body, radius) - radius <= 0;
+        Segment3 line = new Segment3(p.point(at.x(), at.y(), 0), p.point(at.x(), at.y(), -reach));
+        return new Body(f.name(), line, radius);
     }
 }

@@ -1,0 +1,119 @@
+package portwright.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import portwright.check.Finding;
+import portwright.check.Severity;
+import portwright.layout.DrillError;
+import portwright.layout.DrillOutlook;
+import portwright.layout.PlaceCautions;
+import portwright.layout.Proposal;
+import portwright.layout.Proposals;
+import portwright.layout.Proposer;
+import portwright.model.Design;
+import portwright.model.Port;
+import portwright.model.UnitSystem;
+import portwright.units.BothSystems;
+import portwright.units.Format;
+
+/** Prints what a search for places found. */
+final class ProposalText {
+    private final PrintWriter print;
+    private final Design design;
+
+    ProposalText(PrintWriter print, Design design) {
+        this.print = print;
+        this.design = design;
+    }
+
+    /** Where nothing was found that may be shown: why, what was tried, and what comes nearest with all that stops it. */
+    void none(Proposals found) {
+        print.println("No layout that was tried passes every rule that stops. Nothing was written.");
+        against(found);
+        Proposal miss = found.nearestMiss();
+        if (miss != null) {
+            print.println("Nearest miss: " + miss.arrangement() + ". What stops it, the worst first:");
+            miss.misses().forEach(w -> print.println("   " + both(design, w)));
+            ports(miss);
+        }
+    }
+
+    /** All proposals. */
+    void all(Proposals found) {
+        if (!found.impossible().isEmpty()) {
+            print.println(
+                    "No layout of what was asked for passes every rule that stops. These come nearest; what stands against them:");
+            against(found);
+        }
+        Proposer.own(design)
+                .ifPresent(
+                        own -> print.println("In the layout of the file every clearance weighed for the places passes "
+                                + Proposal.marginWords(own.margin()) + "; limited by "
+                                + both(design, Proposal.limitWords(own)) + "."));
+        for (int i = 0; i < found.best().size(); i++) {
+            show(i + 1, found.best().get(i));
+        }
+        print.println("The odds of drilling take the places of elements as measured within "
+                + Format.plain(DrillError.of(design).measureMm(), 0)
+                + " mm, 95 of 100 (assumed), and of the two faces the one that leaves less room.");
+    }
+
+    private void against(Proposals found) {
+        found.impossible().forEach(i -> print.println("  " + both(design, i.words())));
+        if (!found.tried().isEmpty()) {
+            print.println("  " + found.tried());
+        }
+    }
+
+    private void show(int number, Proposal p) {
+        print.println(number + ". " + p.arrangement() + ".");
+        print.println("   " + both(p.design(), p.reason()));
+        print.println("   " + both(p.design(), p.limits()));
+        ports(p);
+        print.println("   " + both(p.design(), DrillOutlook.of(p.design()).words()));
+        print.println("   Drilling: " + p.check().drilling().id() + ". Lighting: "
+                + p.check().lighting().id() + ".");
+        for (Finding f : p.check().findings()) {
+            if (f.severity() == Severity.STOP) {
+                print.println("   stop " + f.rule() + ": " + f.message() + " " + Proposal.remedy(f));
+            }
+        }
+        for (Finding f : p.check().findings()) {
+            if (f.severity() == Severity.CAUTION && PlaceCautions.bears(f.rule())) {
+                print.println("   caution " + f.rule() + ": " + f.message());
+            }
+        }
+        String others = cautions(p, f -> !PlaceCautions.bears(f.rule()));
+        if (!others.isEmpty()) {
+            print.println("   cautions of kiln, gas and room, wherever the holes lie: " + others);
+        }
+    }
+
+    private static String cautions(Proposal p, Predicate<Finding> which) {
+        return p.check().findings().stream()
+                .filter(f -> f.severity() == Severity.CAUTION)
+                .filter(which)
+                .map(Finding::rule)
+                .distinct()
+                .collect(Collectors.joining(", "));
+    }
+
+    /** With inches beside the millimetres where the design is written in inches. */
+    private static String both(Design d, String metric) {
+        return d.units() == UnitSystem.METRIC ? metric : BothSystems.words(metric);
+    }
+
+    private void ports(Proposal p) {
+        List<Port> all = p.ports();
+        for (Port port : all) {
+            String at = port.at() instanceof portwright.model.Place.Polar q
+                    ? q.radius().typed() + " out at " + q.bearing().typed()
+                    : "x " + ((portwright.model.Place.Cartesian) port.at()).x().typed() + ", y "
+                            + ((portwright.model.Place.Cartesian) port.at()).y().typed();
+            print.println("   " + port.name() + ": " + port.diameter().typed() + " in the "
+                    + (port.panel() == null ? port.on().id() : port.on().id() + ", panel " + port.panel()) + ", " + at);
+        }
+    }
+}

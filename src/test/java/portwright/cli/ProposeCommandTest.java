@@ -1,0 +1,70 @@
+package portwright.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import portwright.file.Starters;
+
+/** What the command writes, and its exit status, where no layout passes. */
+class ProposeCommandTest {
+    @TempDir
+    Path folder;
+
+    private String said;
+
+    private int propose(String... more) throws IOException {
+        Path design = folder.resolve("k.json");
+        Files.writeString(design, Starters.find("octagon-17").orElseThrow().toText());
+        String[] args = new String[more.length + 4];
+        args[0] = "propose";
+        args[1] = design.toString();
+        args[2] = "-o";
+        args[3] = folder.resolve("new.json").toString();
+        System.arraycopy(more, 0, args, 4, more.length);
+        StringWriter out = new StringWriter();
+        int exit = Cli.run(new PrintWriter(out), new PrintWriter(new StringWriter()), args);
+        said = out.toString().replaceAll("\\s+", " ");
+        return exit;
+    }
+
+    /** Holes too small for the gas: rules of fire stop every layout. */
+    @Test
+    void whatPlacesOrSizesStopIsWrittenOnlyToLookAt() throws IOException {
+        String[] small = {"--inlets", "2", "--flues", "1", "--inlet-size", "3/4 in", "--flue-size", "1 in"};
+        assertThat(propose(small)).isEqualTo(Cli.STOP);
+        assertThat(folder.resolve("new.json")).doesNotExist();
+        assertThat(said).contains("Nothing was written").contains("Tried: inlets in the floor, 2 of 3/4 in");
+        String[] despite = java.util.Arrays.copyOf(small, small.length + 1);
+        despite[small.length] = "--despite-stops";
+        assertThat(propose(despite)).isEqualTo(Cli.STOP);
+        assertThat(folder.resolve("new.json")).exists();
+        assertThat(said).contains("stop clean-burn").contains("written, with");
+    }
+
+    /** Six holes of 4 in do not fit: everything that stops the nearest miss is named with what it lacks. */
+    @Test
+    void theNearestMissNamesAllThatStopsIt() throws IOException {
+        assertThat(propose(
+                        "--inlets",
+                        "6",
+                        "--flues",
+                        "6",
+                        "--inlet-size",
+                        "4 in",
+                        "--flue-size",
+                        "4 in",
+                        "--inlets-in",
+                        "floor"))
+                .isEqualTo(Cli.STOP);
+        assertThat(folder.resolve("new.json")).doesNotExist();
+        String miss = said.substring(said.indexOf("Nearest miss"));
+        assertThat(miss).contains("worst first").contains("port-spacing: ").contains("short");
+        assertThat(miss).contains("weakest-section: ").contains("too much");
+    }
+}
