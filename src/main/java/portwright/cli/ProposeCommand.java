@@ -14,6 +14,7 @@ import portwright.check.Finding;
 import portwright.check.Severity;
 import portwright.file.PortsText;
 import portwright.file.ReadResult;
+import portwright.geometry.KilnGeometry;
 import portwright.layout.DrillError;
 import portwright.layout.DrillOutlook;
 import portwright.layout.Progress;
@@ -120,7 +121,10 @@ final class ProposeCommand implements Callable<Integer> {
                 + " mm, 95 of 100 (assumed).");
         Output.write(
                 out,
-                PortsText.put(read.document(), found.best().get(take - 1).ports())
+                PortsText.put(
+                                read.document(),
+                                found.best().get(take - 1).ports(),
+                                found.best().get(take - 1).renamed())
                         .toText());
         int before =
                 read.design().burners() == null ? 0 : read.design().burners().size();
@@ -166,13 +170,16 @@ final class ProposeCommand implements Callable<Integer> {
     }
 
     private static void ports(PrintWriter print, Proposal p) {
+        KilnGeometry kiln = KilnGeometry.of(p.design());
         for (Port port : p.ports()) {
             String at = port.at() instanceof portwright.model.Place.Polar q
                     ? q.radius().typed() + " out at " + q.bearing().typed()
                     : "x " + ((portwright.model.Place.Cartesian) port.at()).x().typed() + ", y "
                             + ((portwright.model.Place.Cartesian) port.at()).y().typed();
             print.println("   " + port.name() + ": " + port.diameter().typed() + " in the "
-                    + (port.panel() == null ? port.on().id() : port.on().id() + ", panel " + port.panel()) + ", " + at);
+                    + (port.panel() == null
+                            ? port.on().id()
+                            : kiln.panel(port.panel()).words()) + ", " + at);
         }
     }
 

@@ -12,13 +12,16 @@ import portwright.calc.draft.DamperCurve;
 import portwright.drawing.Ink;
 import portwright.model.UnitSystem;
 import portwright.review.LevelSetting;
-import portwright.units.Display;
 import portwright.units.Format;
+import portwright.units.Inches;
 
 /** Gas step: lambda over the damper with band and levels, the plate to scale, one flue with its rule, the travel table. */
 final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
     /** From this width on, px, chart and plate stand side by side. */
     private static final double WIDE = 780;
+
+    /** Parts of an inch on the finest steel rule. */
+    private static final int FINEST = 64;
 
     private static final double SKETCH_UNDER = 250;
 
@@ -115,7 +118,12 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
         if (!twice) {
             return coarse;
         }
-        return units == UnitSystem.INCH ? Display.decimalInch(mm, 2).replace(" in", "") : Format.plain(mm, 1);
+        if (units != UnitSystem.INCH) {
+            return Format.plain(mm, 1);
+        }
+        boolean fine = all.stream()
+                .anyMatch(o -> o != s && o.reachable() && Inches.fine(midMm(o)).equals(Inches.fine(mm)));
+        return (fine ? Inches.nearest(mm, FINEST) : Inches.fine(mm)).replace(" in", "");
     }
 
     private static double midMm(LevelSetting s) {
