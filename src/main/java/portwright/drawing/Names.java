@@ -48,10 +48,22 @@ final class Names {
                             shapes.stream().filter(b -> !b.equals(n.near)).toList());
                 }
             } else if (!said.contains(n.words)
-                    && place(labels, n.words, labels.along(n.along, n.closed, off), shapes)) {
+                    && place(labels, n.words, within(labels, n, off, pen.textSize(TextStyle.LABEL)), shapes)) {
                 said.add(n.words);
             }
         }
+    }
+
+    /** Spots along a line; words do not stick out of the outline that they name. */
+    private static List<Labels.Spot> within(Labels labels, Name n, double off, double size) {
+        List<Labels.Spot> spots = labels.along(n.along, n.closed, off);
+        if (!n.closed) {
+            return spots;
+        }
+        Box room = Box.around(n.along).grown(off + size);
+        return spots.stream()
+                .filter(s -> room.contains(labels.extent(n.words, s, TextStyle.LABEL)))
+                .toList();
     }
 
     /** At a free spot where the words cover no other part that is named; where there is none, at any free one. */

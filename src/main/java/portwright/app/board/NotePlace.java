@@ -28,7 +28,7 @@ final class NotePlace {
         Box room = new Box(
                 RulePainter.BREADTH + 8, RulePainter.BREADTH + 8, window.maxX() - EDGE_PX, window.maxY() - EDGE_PX);
         List<Box> spots = new ArrayList<>();
-        for (double y : new double[] {at.y() - r - h - EDGE_PX, at.y() + r + EDGE_PX, at.y() - h / 2}) {
+        for (double y : new double[] {at.y() - r - h - EDGE_PX, at.y() - h / 2, at.y() + r + EDGE_PX}) {
             for (double x : new double[] {at.x() + r + 30, at.x() - r - 30 - w}) {
                 Box b = into(room, x, y, w, h);
                 if (b.minX() > at.x() + r || b.maxX() < at.x() - r || b.minY() > at.y() + r || b.maxY() < at.y() - r) {
@@ -55,19 +55,20 @@ final class NotePlace {
         return new Box(left, top, left + w, top + h);
     }
 
-    /** The other holes in sight with their rings and the names over them, px. */
+    /** The other holes in sight with their rings, and the names over all of them, px. */
     private static List<Box> others(Board board, Hole hole) {
         Plot plot = board.plot();
         List<Box> out = new ArrayList<>();
         for (Hole o : plot.kiln().holes()) {
-            if (plot.shows(o.face()) && !o.name().equals(hole.name())) {
+            if (plot.shows(o.face())) {
                 Pt c = plot.toPicture(o.face(), o.centre());
                 double x = board.view().x(c.x());
                 double y = board.view().y(c.y());
                 double r = (o.drilled() / 2 + KEEP_OUT_MM) * board.view().scale();
                 String name = o.name() + "  ⌀ " + o.port().diameter().typed();
                 double half = Math.max(r, TextSizes.width(name, Fonts.bold(13)) / 2);
-                out.add(new Box(x - half, y - r - NAME_PX, x + half, y + r));
+                boolean own = o.name().equals(hole.name());
+                out.add(new Box(x - half, y - r - NAME_PX, x + half, own ? y - r : y + r));
             }
         }
         return out;
