@@ -26,7 +26,7 @@ final class Measures {
     static final Measure HEAT = new Measure("kW", 1, 1, "Btu/h", 1 / 0.00029307107, 0);
 
     /** Heat of the gas by the chamber's volume, given in W/L. */
-    static final Measure LOAD = new Measure("W/L", 1, 0, "Btu/h · ft³", 28.316846592 / 0.29307107, 0);
+    static final Measure LOAD = new Measure("W/L", 1, 0, "Btu/h per ft³", 28.316846592 / 0.29307107, 0);
 
     private final boolean inch;
 

@@ -75,7 +75,7 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
         boolean wide = w > WIDE;
         double plateW = wide ? Math.min(290, w * 0.3) : 0;
         boolean inside = wide && w < ROOMY;
-        double right = w - plateW - (inside ? 40 : wide ? 196 : 176);
+        double right = w - plateW - (inside ? 50 : wide ? 196 : 176);
         double wordsW = w - plateW - (wide ? 48 : 30);
         double below = wide ? h : Math.max(440, h - SKETCH_UNDER);
         new LambdaChart(g, p, gas, doc.design().units()).paint(70, 80, right - 70, below - 80 - 176, inside, pointed);

@@ -93,7 +93,7 @@ final class LambdaChart {
         name(c, on, Degrees.words(gas.onK() - 273.15, units), Ink.COBALT, 0.64, TextAlignment.RIGHT);
         name(c, mid, Degrees.words(gas.topK() - 273.15, units), Ink.INK, 0.70, TextAlignment.LEFT);
         double bandPx = TextSizes.width("band 5–95 %", Fonts.bold(13)) + 20;
-        DoubleStream.of(inside ? new double[] {1.08, 1.16, 1.26} : new double[] {1.08, 0.9, 0.75, 0.66})
+        DoubleStream.of(inside ? new double[] {1.17, 1.25, 1.32} : new double[] {1.08, 0.9, 0.75, 0.66})
                 .filter(at -> c.x(xAt(low, at)) + bandPx < c.right())
                 .findFirst()
                 .ifPresent(at -> name(c, low, "band 5–95 %", Ink.INK2, at, TextAlignment.LEFT));
