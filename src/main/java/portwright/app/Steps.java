@@ -18,8 +18,8 @@ final class Steps {
 
     static StepView make(Document doc, HomeFolder home, Step step) {
         return switch (step) {
-            case GAS -> new GasStep(doc, Catalog.burners(), Catalog.damper());
-            case ROOM -> new RoomStep(doc, Catalog.room(), Catalog.supply());
+            case GAS -> new GasStep(doc, Catalog.burners(), Catalog.supply(), Catalog.damper());
+            case ROOM -> new RoomStep(doc, Catalog.room());
             case FIRING -> new FiringStep(doc, Catalog.firing());
             default ->
                 new PaperStep(

@@ -10,6 +10,11 @@ public interface Limits {
     /** Whether the design set it. */
     boolean setByUser(String rule, String name);
 
+    /** Whether an answer is wanted while a hand still drags: remedies are then sought in few directions. */
+    default boolean quick() {
+        return false;
+    }
+
     /** Where the rule book's value comes from. */
     Source source(String rule, String name);
 }

@@ -14,7 +14,15 @@ public final class LimitsInForce implements Limits {
     private final LimitTable table;
     private final Map<String, Map<String, UserLimit>> own;
 
+    private final boolean quick;
+
     public LimitsInForce(LimitTable table, Design design) {
+        this(table, design, false);
+    }
+
+    /** @param quick see {@link Limits#quick} */
+    public LimitsInForce(LimitTable table, Design design, boolean quick) {
+        this.quick = quick;
         this.table = table;
         this.own = design.limits() == null ? Map.of() : design.limits();
     }
@@ -28,6 +36,11 @@ public final class LimitsInForce implements Limits {
     @Override
     public boolean setByUser(String rule, String name) {
         return own(rule, name) != null;
+    }
+
+    @Override
+    public boolean quick() {
+        return quick;
     }
 
     @Override

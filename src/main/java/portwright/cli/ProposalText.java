@@ -6,6 +6,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import portwright.check.Finding;
 import portwright.check.Severity;
+import portwright.geometry.KilnGeometry;
 import portwright.layout.DrillError;
 import portwright.layout.DrillOutlook;
 import portwright.layout.PlaceCautions;
@@ -113,7 +114,10 @@ final class ProposalText {
                     : "x " + ((portwright.model.Place.Cartesian) port.at()).x().typed() + ", y "
                             + ((portwright.model.Place.Cartesian) port.at()).y().typed();
             print.println("   " + port.name() + ": " + port.diameter().typed() + " in the "
-                    + (port.panel() == null ? port.on().id() : port.on().id() + ", panel " + port.panel()) + ", " + at);
+                    + (port.panel() == null
+                            ? port.on().id()
+                            : kiln.panel(port.panel()).words()) + ", " + at);
         }
     }
-}
+}KilnGeometry kiln = KilnGeometry.of(p.design());
+        

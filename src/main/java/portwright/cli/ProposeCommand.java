@@ -117,7 +117,9 @@ final class ProposeCommand implements Callable<Integer> {
     }
 
     private void write(ReadResult read, Proposal taken) {
-        Output.write(out, PortsText.put(read.document(), taken.ports()).toText());
+        Output.write(
+                out,
+                PortsText.put(read.document(), taken.ports(), taken.renamed()).toText());
         int before = burners(read.design());
         int after = burners(taken.design());
         if (after < before) {

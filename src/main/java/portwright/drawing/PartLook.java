@@ -1,7 +1,7 @@
 package portwright.drawing;
 
-import portwright.units.Display;
 import portwright.units.Format;
+import portwright.units.Inches;
 
 /**
  * How much a painter shows.
@@ -33,6 +33,6 @@ public record PartLook(boolean plan, boolean awlDots, double keepOutMm, boolean 
 
     /** A distance with its unit. */
     String distance(double mm) {
-        return inch ? Display.decimalInch(mm, 2) : Format.plain(mm, 1) + " mm";
+        return inch ? Inches.told(mm) : Format.plain(mm, 1) + " mm";
     }
 }

@@ -64,8 +64,12 @@ public final class UnrolledWalls {
             }
             double dx = middles.get(i);
             painters.get(i).under(new ShiftedPen(pen, dx, 0), own, moving);
+            Panel panel = kiln.panels().get(i);
+            String full = panel.number() + " " + panel.side();
+            boolean fits = pen.textWidth(full, TextStyle.LABEL_BOLD) + pen.size(2, 8)
+                    < Box.around(painters.get(i).rim()).width();
             pen.text(
-                    String.valueOf(painters.get(i).face().panel()),
+                    fits ? full : String.valueOf(panel.number()),
                     new Pt(dx, Box.around(painters.get(i).rim()).maxY() + pen.size(2, 6)),
                     Pen.Align.CENTRE,
                     0,

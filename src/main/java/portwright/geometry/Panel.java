@@ -1,5 +1,7 @@
 package portwright.geometry;
 
+import java.util.List;
+
 /**
  * One wall panel between its mitre lines. Its frame: u along it from its middle, positive to the right as seen from inside; v up from the
  * hot face of the floor; w into the wall from the hot face.
@@ -12,6 +14,19 @@ package portwright.geometry;
  * @param bearing direction of the outward normal, rad clockwise from the back
  */
 public record Panel(int number, Pt a, Pt b, Pt outerA, Pt outerB, double bearing) {
+    private static final List<String> SIDES =
+            List.of("back", "back right", "right", "front right", "front", "front left", "left", "back left");
+
+    /** Where the wall stands, seen from above: one of eight sides. */
+    public String side() {
+        return SIDES.get((int) Math.round(bearing / (2 * Math.PI / SIDES.size())) % SIDES.size());
+    }
+
+    /** The wall as findings, window and sheets call it: {@code wall 2 (right)}. */
+    public String words() {
+        return "wall " + number + " (" + side() + ")";
+    }
+
     /** Inside width, mm. */
     public double width() {
         return a.distance(b);

@@ -4,12 +4,17 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import portwright.geometry.KilnGeometry;
+import portwright.geometry.Pt;
 import portwright.model.Burner;
 import portwright.model.Design;
 import portwright.model.On;
+import portwright.model.PlaceName;
 import portwright.model.Port;
 import portwright.model.Role;
 
@@ -86,6 +91,59 @@ final class PortNames {
             }
         }
         return out;
+    }
+
+    /** Names that tell a place where their port does not stand, to the ones that do; ports in a wall stand where their panel does. */
+    static Map<String, String> truer(Design design, Pt centre, List<Port> ports) {
+        Map<String, String> out = new LinkedHashMap<>();
+        Set<String> taken = new HashSet<>(ports.stream().map(Port::name).toList());
+        KilnGeometry kiln = null;
+        for (Port p : ports) {
+            double bearing;
+            if (p.on() == On.WALL) {
+                kiln = kiln == null ? KilnGeometry.of(with(design, List.of())) : kiln;
+                bearing = kiln.panel(p.panel()).bearing();
+            } else {
+                bearing = Math.atan2(p.at().xMm() - centre.x(), p.at().yMm() - centre.y());
+            }
+            String name = PlaceName.truer(p.name(), p.role(), bearing, taken::contains);
+            if (name != null) {
+                taken.add(name);
+                out.put(p.name(), name);
+            }
+        }
+        return out;
+    }
+
+    static List<Port> renamed(List<Port> ports, Map<String, String> names) {
+        return ports.stream()
+                .map(p -> new Port(
+                        names.getOrDefault(p.name(), p.name()), p.role(), p.on(), p.panel(), p.at(), p.diameter()))
+                .toList();
+    }
+
+    /** The design with burners that know their ports by the new names. */
+    static Design renamed(Design d, Map<String, String> names) {
+        if (names.isEmpty() || d.burners() == null) {
+            return d;
+        }
+        List<Burner> burners = d.burners().stream()
+                .map(b -> names.containsKey(b.port()) ? b.under(names.get(b.port())) : b)
+                .toList();
+        return new Design(
+                d.title(),
+                d.notes(),
+                d.units(),
+                d.kiln(),
+                d.shelves(),
+                d.ports(),
+                d.drilling(),
+                burners,
+                d.damper(),
+                d.supply(),
+                d.room(),
+                d.firing(),
+                d.limits());
     }
 
     /** The design with other ports; burners whose port is gone are left out. */

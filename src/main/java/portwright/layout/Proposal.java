@@ -23,6 +23,7 @@ import portwright.model.Port;
  * @param arrangement the layout in a few words
  * @param reason why it is proposed
  * @param limits what limits it, with numbers
+ * @param renamed ports of the design whose name told a place where they no longer stand, old name to new
  * @param check the rule book's result for it
  */
 public record Proposal(
@@ -35,10 +36,12 @@ public record Proposal(
         String arrangement,
         String reason,
         String limits,
+        Map<String, String> renamed,
         CheckResult check) {
     public Proposal {
         ports = List.copyOf(ports);
         tightest = List.copyOf(tightest);
+        renamed = Map.copyOf(renamed);
     }
 
     /** The same with words before its reason. */
@@ -80,7 +83,8 @@ public record Proposal(
 
     private Proposal reasoned(String all) {
         String words = all.strip();
-        return new Proposal(ports, design, margin, limiting, tightest, lambdaLow, arrangement, words, limits, check);
+        return new Proposal(
+                ports, design, margin, limiting, tightest, lambdaLow, arrangement, words, limits, renamed, check);
     }
 
     /** A margin in words, to follow "passes". */

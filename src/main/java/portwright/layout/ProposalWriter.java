@@ -3,6 +3,7 @@ package portwright.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import portwright.check.CheckResult;
@@ -72,11 +73,13 @@ final class ProposalWriter {
 
     /** A rounded layout as ports of the design. */
     Proposal proposal(Combination c) {
-        List<Port> ports = new ArrayList<>();
+        List<Port> named = new ArrayList<>();
         On on = c.inlets().inWall() ? On.WALL : On.FLOOR;
-        ports(ports, Role.INLET, on, c.inlets(), c.choice().inletMm());
-        ports(ports, Role.FLUE, On.LID, c.flues(), c.choice().flueMm());
-        Design with = PortNames.with(design, ports);
+        ports(named, Role.INLET, on, c.inlets(), c.choice().inletMm());
+        ports(named, Role.FLUE, On.LID, c.flues(), c.choice().flueMm());
+        Map<String, String> renamed = PortNames.truer(design, centre, named);
+        List<Port> ports = PortNames.renamed(named, renamed);
+        Design with = PortNames.with(PortNames.renamed(design, renamed), ports);
         List<Term> all = terms.of(c.choice(), ports);
         Term limiting = all.get(0);
         String arrangement = Words.count(c.choice().inlets(), "inlet", "inlets") + " of "
@@ -96,6 +99,7 @@ final class ProposalWriter {
                 arrangement,
                 (reason(c.choice(), limiting) + fineness(c)).strip(),
                 "Limited by " + Words.term(limiting) + ".",
+                renamed,
                 check);
     }
 

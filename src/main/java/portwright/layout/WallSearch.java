@@ -129,7 +129,7 @@ final class WallSearch {
         Arrays.fill(v, best[1]);
         boolean even = n > 1 && panels % n == 0;
         String name = n == 1
-                ? "in panel " + first + " of the wall"
+                ? "in " + site.kiln.panel(first).words()
                 : n == 2 && even ? "in opposite panels of the wall" : "in panels round the wall";
         return new Spots(name, even, where, u, v, most);
     }
@@ -164,7 +164,7 @@ final class WallSearch {
                 double m = Math.min(c.margin(), joined(List.of(b, a)));
                 if ((best == null || m > best.margin()) && !site.overlap(a, b)) {
                     best = new Spots(
-                            "side by side in panel " + panel + " of the wall",
+                            "side by side in " + site.kiln.panel(panel).words(),
                             false,
                             new int[] {panel, panel},
                             new double[] {-c.u(), c.u()},

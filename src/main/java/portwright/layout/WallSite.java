@@ -115,7 +115,7 @@ final class WallSite {
         List<Measure> out = new ArrayList<>();
         out.add(new Measure(
                 "edge-distance",
-                "the edge of panel " + panel,
+                "the edge of " + kiln.panel(panel).words(),
                 h -> EdgeDistance.room(kiln, h),
                 limits.value("edge-distance", "panel-stop", 25),
                 limits.value("edge-distance", "panel-caution", 40),

@@ -21,4 +21,27 @@ public record Burner(
         Quantity length,
         Quantity primaryAir,
         FlameAt flameAt,
-        FlameSafety flameSafety) {}
+        FlameSafety flameSafety) {
+    /** The same burner under the port by another name; where its own name told the port's place, it follows. */
+    public Burner under(String newPort) {
+        return new Burner(
+                PlaceName.following(name, port, newPort),
+                newPort,
+                fuel,
+                gas,
+                jet,
+                jets,
+                jetClass,
+                pressure,
+                heatNet,
+                heatGross,
+                head,
+                tip,
+                body,
+                setback,
+                length,
+                primaryAir,
+                flameAt,
+                flameSafety);
+    }
+}

@@ -147,7 +147,7 @@ public final class CheckText {
                 f.purgeWaitMinutes(),
                 1,
                 1,
-                "min, plate off the flue, ports open, at 760 °C (five changes of air, at least 5)");
+                "min, plate off the flue, ports open, at 760 °C; five changes of air, at least 5");
         figure("room air, no wind", f.roomAirM3PerH(), 1, 0, "m³/h");
         figure("fresh air needed, 8 h CO", f.freshAirM3PerH(), 1, 0, "m³/h");
         figure("CO made, worst step", f.roomCoMadeM3PerH(), 1, 3, "m³/h (rich end of its level, gas of 1300 °C)");

@@ -32,8 +32,8 @@ final class FirstMeasures {
         double y = top + 6;
         block.words("Measure this sheet first", x, y, FirstPage.HEADING);
         y = block.flow(
-                "Steel rule on both bars: 100 mm within 0.5 mm, use the sheets. Within 1.5 mm: print again with a correction, true over printed length: "
-                        + "Printer correction in the window, or --scale-x and --scale-y where you type commands. Worse: mend the printer's scaling first. Prick P, Q, R: sides 150, 200 and 250 mm, each within 0.5 mm.",
+                "Steel rule on both bars: 100 mm within 0.5 mm, use the sheets. Within 1.5 mm: print again with a printer correction. In the window: Paper step, type what the rule reads. "
+                        + "By command: give the two scales, true over printed length. Worse: mend the printer's scaling first. Prick P, Q, R: sides 150, 200 and 250 mm, each within 0.5 mm.",
                 x,
                 y + 2,
                 end - x,
@@ -75,7 +75,7 @@ final class FirstMeasures {
         boolean outsideOnly =
                 job.views().stream().anyMatch(v -> job.outsideOnly(v.face().panel()));
         out.add("Pilot right through" + (walls ? ", a wall's from inside" : "")
-                + (outsideOnly ? " (its inside sheets: --face hot)" : "")
+                + (outsideOnly ? " (its inside sheets: the inner or hot face)" : "")
                 + ", then metal (dashed circle), then brick, slowly.");
         return out;
     }

@@ -96,7 +96,8 @@ final class FirstNotes {
         });
         List<String> with = new ArrayList<>();
         List<String> without = new ArrayList<>();
-        parts.forEach(f -> (has(f) ? with : without).add(f.on() == On.WALL ? "wall " + f.panel() : f.on().id()));
+        parts.forEach(f -> (has(f) ? with : without)
+                .add(f.on() == On.WALL ? job.kiln().panel(f.panel()).words() : f.on().id()));
         return (with.isEmpty() ? "" : "element grooves in " + String.join(", ", with) + ", as drawn")
                 + (with.isEmpty() || without.isEmpty() ? "" : "; ")
                 + (without.isEmpty()

@@ -67,7 +67,11 @@ final class FirstSchedule {
                     0,
                     TextStyle.BOLD);
             cell(n.hole().name(), block.left, col, w, 1, base, TextStyle.BOLD);
-            cell(r.part(), block.left, col, w, 2, base, TextStyle.PLAIN);
+            if (r.wall()) {
+                over(r.part(), job.kiln().panel(n.hole().face().panel()).side(), col, w, 2, y);
+            } else {
+                cell(r.part(), block.left, col, w, 2, base, TextStyle.PLAIN);
+            }
             String[] saw = n.sizeWords().split(" · ", -1);
             over(saw[0], saw[1], col, w, 3, y);
             boolean outside = r.wall() && job.outsideOnly(r.note().hole().face().panel());

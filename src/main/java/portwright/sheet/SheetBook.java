@@ -37,11 +37,20 @@ public final class SheetBook {
      * @param painter of the face, whose picture the windows are boxes of
      * @param words the face in running text
      * @param tiles its sheets
+     * @param remarks sentences on the face as a whole: holes that a trim line cuts, sheets left out
      */
-    public record Layout(PartPainter painter, String words, List<LaidTile> tiles) {}
+    public record Layout(PartPainter painter, String words, List<LaidTile> tiles, List<String> remarks) {}
 
-    /** One sheet of a face: {@code page} from 0, −1 for a blank one that is not printed. */
-    public record LaidTile(String name, portwright.drawing.Box window, int page) {}
+    /**
+     * One sheet of a face.
+     *
+     * @param window what is drawn on it, mm
+     * @param kept what is left of it between its trim lines, mm; those of a face lie side by side without overlap
+     * @param page from 0, −1 for a blank one that is not printed
+     * @param holes sentences on the holes of this sheet: whole on it, or cut off by its edge and whole on another
+     */
+    public record LaidTile(
+            String name, portwright.drawing.Box window, portwright.drawing.Box kept, int page, List<String> holes) {}
 
     /**
      * Makes the PDF. The same design, file name and options give the same bytes.
@@ -77,12 +86,13 @@ public final class SheetBook {
             for (View v : views) {
                 List<LaidTile> laid = new ArrayList<>();
                 for (Tile t : v.tiling().all()) {
-                    laid.add(new LaidTile(t.cell(), t.window(), t.blank() ? -1 : pictures.size()));
+                    laid.add(new LaidTile(
+                            t.cell(), t.window(), t.kept(), t.blank() ? -1 : pictures.size(), v.holesOn(t)));
                     if (!t.blank()) {
                         add(file, TilePage.of(job, v, t, number++, total, file.fonts()), pictures);
                     }
                 }
-                layouts.add(new Layout(v.painter(), v.words(), laid));
+                layouts.add(new Layout(v.painter(), v.words(), laid, v.remarks()));
             }
             LastPages.of(job, number, total, file.fonts()).forEach(p -> add(file, p, pictures));
             return new Print(
@@ -144,12 +154,7 @@ public final class SheetBook {
     private static List<String> remarks(Job job, Fonts fonts) {
         List<String> out = new ArrayList<>();
         for (View v : job.views()) {
-            List<Tile> blank = v.tiling().blanks();
-            if (!blank.isEmpty()) {
-                out.add("Blank sheets of " + v.words() + " left out: "
-                        + String.join(", ", blank.stream().map(Tile::name).toList()) + ".");
-            }
-            out.addAll(v.cuts());
+            out.addAll(v.remarks());
         }
         if (!fonts.missing().isEmpty()) {
             out.add(fonts.missing().size() + " signs are not in the type face and print as " + Fonts.SUBSTITUTE + ": "

@@ -55,7 +55,7 @@ final class Tiling {
                 boolean hole =
                         circles.stream().anyMatch(k -> cell.grown(k.radius()).contains(k.centre()));
                 boolean blank = !hole && cell.sharedArea(outline) < 1;
-                tiles.add(new Tile(c, r, prefix + letters(c) + (r + 1), window, blank));
+                tiles.add(new Tile(c, r, prefix + letters(c) + (r + 1), window, cell, blank));
             }
         }
     }

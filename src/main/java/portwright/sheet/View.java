@@ -7,15 +7,13 @@ import portwright.drawing.HoleNote;
 import portwright.drawing.PartPainter;
 import portwright.geometry.Circle;
 import portwright.geometry.Face;
+import portwright.geometry.Panel;
 import portwright.model.Fitting;
 import portwright.model.FittingKind;
 import portwright.model.On;
 
 /** One face of one part with its tiles. */
 record View(PartPainter painter, Tiling tiling) {
-    private static final List<String> SIDES =
-            List.of("back", "back right", "right", "front right", "front", "front left", "left", "back left");
-
     static View of(PartPainter painter, Frame frame, SheetOptions options) {
         return new View(
                 painter,
@@ -53,7 +51,7 @@ record View(PartPainter painter, Tiling tiling) {
             case FLOOR -> face().hot() ? "FLOOR, HOT FACE: seen from above" : "FLOOR, UNDERSIDE: from below, MIRRORED";
             case LID -> face().hot() ? "LID, HOT FACE: from below, MIRRORED" : "LID, TOP: seen from above";
             case WALL ->
-                "WALL " + face().panel() + " (" + side() + ")"
+                "WALL " + face().panel() + " (" + panel().side() + ")"
                         + (face().hot() ? ", HOT FACE: seen from inside" : ", OUTSIDE: from outside, MIRRORED");
         };
     }
@@ -63,15 +61,12 @@ record View(PartPainter painter, Tiling tiling) {
         return switch (face().on()) {
             case FLOOR -> face().hot() ? "floor from above" : "floor from below";
             case LID -> face().hot() ? "lid from below" : "lid from above";
-            case WALL ->
-                "wall " + face().panel() + " (" + side() + ")" + (face().hot() ? " from inside" : " from outside");
+            case WALL -> panel().words() + (face().hot() ? " from inside" : " from outside");
         };
     }
 
-    /** Where a wall stands, seen from above. */
-    private String side() {
-        return SIDES.get(
-                (int) Math.round(painter.kiln().panel(face().panel()).bearing() / (Math.PI / 4)) % SIDES.size());
+    private Panel panel() {
+        return painter.kiln().panel(face().panel());
     }
 
     /** The lid's hinge is the back; only hinges that are known to sit elsewhere say otherwise. */
@@ -110,9 +105,9 @@ record View(PartPainter painter, Tiling tiling) {
             int before = (face().panel() + panels - 2) % panels + 1;
             return List.of(
                     face().hot() ? "TOP · lid" : "TOP · " + thick(On.LID) + " below the lid's top",
-                    "wall " + (face().hot() ? next : before),
+                    painter.kiln().panel(face().hot() ? next : before).words(),
                     face().hot() ? "BOTTOM · floor" : "BOTTOM · " + thick(On.FLOOR) + " above the floor's underside",
-                    "wall " + (face().hot() ? before : next));
+                    painter.kiln().panel(face().hot() ? before : next).words());
         }
         boolean m = face().mirrored();
         return List.of(hingeAtBack() ? "BACK · hinge" : "BACK", m ? "LEFT" : "RIGHT", "FRONT", m ? "RIGHT" : "LEFT");
@@ -120,6 +115,59 @@ record View(PartPainter painter, Tiling tiling) {
 
     private String thick(On slab) {
         return painter.kiln().slabOf(slab).thickness().typed();
+    }
+
+    /** Sentences on sheets left out and on holes that a seam cuts. */
+    List<String> remarks() {
+        List<String> out = new java.util.ArrayList<>();
+        List<Tile> blank = tiling.blanks();
+        if (!blank.isEmpty()) {
+            out.add("Blank sheets of " + words() + " left out: "
+                    + String.join(", ", blank.stream().map(Tile::name).toList()) + ".");
+        }
+        out.addAll(cuts());
+        return out;
+    }
+
+    /** Sentences on the holes that lie on a sheet, whole or in part; on the outer face with the hole in the metal. */
+    List<String> holesOn(Tile tile) {
+        List<HoleNote> holes = painter.holes();
+        List<Circle> circles = face().hot() ? painter.sawCircles() : painter.cutCircles();
+        List<String> out = new java.util.ArrayList<>();
+        for (int i = 0; i < holes.size(); i++) {
+            Circle c = circles.get(i);
+            String hole = "Hole " + holes.get(i).number();
+            if (whole(c, tile)) {
+                out.add(hole + " lies whole on this sheet.");
+            } else if (reaches(c, tile.window())) {
+                String other = tiling.printed().stream()
+                        .filter(t -> whole(c, t))
+                        .min(java.util.Comparator.comparing(t -> !t.kept().contains(c.centre())))
+                        .map(t -> " it is whole on " + t.cell() + ".")
+                        .orElse(" no sheet holds it whole, so join the sheets before you mark it.");
+                out.add("The edge of this sheet cuts " + hole.toLowerCase(java.util.Locale.ROOT) + ":" + other);
+            }
+        }
+        return out;
+    }
+
+    private static Box around(Circle c) {
+        double r = c.radius();
+        return new Box(
+                c.centre().x() - r,
+                c.centre().y() - r,
+                c.centre().x() + r,
+                c.centre().y() + r);
+    }
+
+    private static boolean reaches(Circle c, Box b) {
+        double x = Math.max(b.minX(), Math.min(b.maxX(), c.centre().x()));
+        double y = Math.max(b.minY(), Math.min(b.maxY(), c.centre().y()));
+        return Math.hypot(c.centre().x() - x, c.centre().y() - y) < c.radius();
+    }
+
+    private static boolean whole(Circle c, Tile t) {
+        return t.window().contains(around(c));
     }
 
     /** Sentences on holes that a seam cuts. */

@@ -8,8 +8,6 @@ import java.util.regex.Pattern;
 
 /** Sentences with metric figures, for readers whose tape and burner are in inch-pound units: each figure gets its twin in brackets. */
 public final class BothSystems {
-    private static final double TAPE_FROM_MM = 10;
-    private static final int TAPE_PARTS = 16;
     private static final MathContext FIGURES = new MathContext(3);
     private static final Map<String, Kind> KINDS = Map.of(
             "mm", Kind.LENGTH,
@@ -81,7 +79,7 @@ public final class BothSystems {
         }
         double base = value * UnitTable.find(kind, unit).factor();
         if (unit.equals("mm")) {
-            return base >= TAPE_FROM_MM ? InchFraction.words(base, TAPE_PARTS) : Display.decimalInch(base, 3);
+            return Inches.told(base);
         }
         String twin = TWINS.get(kind);
         BigDecimal n = BigDecimal.valueOf(base / UnitTable.find(kind, twin).factor())

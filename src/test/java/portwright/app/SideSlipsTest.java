@@ -116,6 +116,26 @@ class SideSlipsTest {
         });
     }
 
+    /** In the smallest usual window: whole in sight, and not in what scrolls. */
+    @Test
+    void thePdfIsSavedWithoutScrolling() {
+        Toolkit.run(() -> {
+            view.go(Step.PAPER);
+            for (String words : List.of("Save PDF", "Print at 100 %", "Save card")) {
+                Button b = button(words);
+                for (Node n = b; n != null; n = n.getParent()) {
+                    assertThat(n).isNotInstanceOf(ScrollPane.class);
+                }
+                Bounds at = b.localToScene(b.getBoundsInLocal());
+                assertThat(at.getMaxY()).isLessThan(720 - 88);
+                assertThat(at.getMaxX()).isLessThan(1180);
+                assertThat(b.lookup(".text"))
+                        .extracting(t -> ((javafx.scene.text.Text) t).getText())
+                        .isEqualTo(words);
+            }
+        });
+    }
+
     @Test
     void whatIsWrongStandsBelowTheFieldAndTakesNoClick() {
         Toolkit.run(() -> {

@@ -111,6 +111,7 @@ class FullCheckTest {
                 "",
                 "",
                 "",
+                java.util.Map.of(),
                 new CheckResult("", Verdict.CLEAR, v, findings, List.of(), List.of(), null));
     }
 

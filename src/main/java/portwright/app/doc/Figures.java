@@ -41,13 +41,13 @@ public final class Figures {
             }
             case PORTS -> {
                 ports(out, shapes, fire, u);
-                gas(out, f);
+                gas(out, f, u);
                 out.add(new Figure("floor, weakest line", pct(f.weakestFloorSectionShare()), "% lost"));
             }
             case GAS -> {
-                out.add(new Figure("heat, net", value(f.heatNetKw(), 1), "kW"));
+                out.add(u.figure("heat, net", f.heatNetKw(), Measures.HEAT));
                 out.add(u.figure("gas", f.gasKgPerH(), Measures.GAS_RATE));
-                out.add(new Figure("per litre of chamber", value(f.gasWattsPerLitre(), 0), "W/L"));
+                out.add(u.figure("heat by chamber", f.gasWattsPerLitre(), Measures.LOAD));
                 out.add(new Figure("lambda at gas-on, open", fire.lambdaOpen(), ""));
                 out.add(new Figure(fire.nowLabel(), fire.now(), fire.nowBand()));
             }
@@ -80,11 +80,8 @@ public final class Figures {
         out.add(new Figure("lambda at gas-on, open", fire.lambdaOpen(), ""));
     }
 
-    private static void gas(List<Figure> out, portwright.review.Figures f) {
-        out.add(new Figure(
-                "gas",
-                value(f.heatNetKw(), 1),
-                f.gasWattsPerLitre() == null ? "kW" : "kW · " + plain(f.gasWattsPerLitre(), 0) + " W/L"));
+    private static void gas(List<Figure> out, portwright.review.Figures f, Measures u) {
+        out.add(u.figure("gas", f.heatNetKw(), Measures.HEAT));
     }
 
     private static String value(Double v, int decimals) {

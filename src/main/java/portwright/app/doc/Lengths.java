@@ -1,7 +1,6 @@
 package portwright.app.doc;
 
 import portwright.model.UnitSystem;
-import portwright.units.Display;
 import portwright.units.Format;
 import portwright.units.InchFraction;
 import portwright.units.Inches;
@@ -41,13 +40,6 @@ public final class Lengths {
     /** The unit of a small length. */
     public static String sign(UnitSystem units) {
         return units == UnitSystem.INCH ? "in" : "mm";
-    }
-
-    /** A length beside others in decimal inches: hundredths, or thousandths where two different ones would read alike; mm in. */
-    public static String decimalInch(double mm, double oneMm, double otherMm) {
-        String a = Display.decimalInch(oneMm, 2);
-        boolean alike = oneMm != otherMm && a.equals(Display.decimalInch(otherMm, 2));
-        return Display.decimalInch(mm, alike ? 3 : 2).replace("-", "−");
     }
 
     /** The other system, small beside. */

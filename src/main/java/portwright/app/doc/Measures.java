@@ -22,6 +22,12 @@ final class Measures {
     /** Air, given in m³/h. */
     static final Measure AIR = new Measure("m³/h", 1, 0, "cfm", 1 / (0.028316846592 * 60), 0);
 
+    /** Heat of the gas, given in kW. */
+    static final Measure HEAT = new Measure("kW", 1, 1, "Btu/h", 1 / 0.00029307107, 0);
+
+    /** Heat of the gas by the chamber's volume, given in W/L. */
+    static final Measure LOAD = new Measure("W/L", 1, 0, "Btu/h per ft³", 28.316846592 / 0.29307107, 0);
+
     private final boolean inch;
 
     Measures(UnitSystem units) {

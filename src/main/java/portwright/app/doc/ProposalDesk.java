@@ -171,7 +171,7 @@ public final class ProposalDesk {
 
     /** Puts a proposal into the document; answers what is wrong with it, nothing when it was taken. */
     public List<Problem> take(Proposal p) {
-        return doc.edit("take a proposal", text -> PortsText.put(text, p.ports()));
+        return doc.edit("take a proposal", text -> PortsText.put(text, p.ports(), p.renamed()));
     }
 
     public boolean running() {

@@ -45,12 +45,13 @@ public enum Step {
                     "soot",
                     "oxidised-zone",
                     "flame-supervision",
-                    "supply-pressure")),
+                    "supply-pressure",
+                    "cylinder-place",
+                    "cylinder-boil-off",
+                    "cylinder-lasts")),
     ROOM(
             "Room",
             Set.of(
-                    "cylinder-place",
-                    "cylinder-boil-off",
                     "room-place",
                     "room-co",
                     "room-oxygen",
@@ -69,7 +70,6 @@ public enum Step {
                     "gas-off-temperature",
                     "element-atmosphere",
                     "thermocouple-range",
-                    "cylinder-lasts",
                     "brick-heat",
                     "firing-reach")),
     PAPER("Paper", Set.of());
@@ -105,10 +105,10 @@ public enum Step {
         if (path.matches("(kiln|shelves|drilling|limits|title|notes|units)\\b.*")) {
             return KILN;
         }
-        if (path.startsWith("room") || path.startsWith("supply")) {
+        if (path.startsWith("room")) {
             return ROOM;
         }
-        if (path.startsWith("burners") || path.startsWith("damper")) {
+        if (path.startsWith("burners") || path.startsWith("damper") || path.startsWith("supply")) {
             return GAS;
         }
         return path.startsWith("firing") ? FIRING : of(rule);

@@ -9,8 +9,8 @@ public final class WallWords {
 
     /** {@code u} right of the panel's middle seen from inside, mm. */
     public static String edges(Panel p, double u, UnitSystem units) {
-        return "Inside " + Lengths.shown(u + p.width() / 2, units) + " from the left corner. " + outside(p, u, units)
-                + ".";
+        return "Inside " + Lengths.shown(u + p.width() / 2, units) + " from the left corner of " + p.words() + ". "
+                + outside(p, u, units) + ".";
     }
 
     /** From the edges seen from outside, where left and right change places. */

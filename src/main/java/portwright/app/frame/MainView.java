@@ -31,6 +31,7 @@ public final class MainView extends Pane {
     private final ViewsColumn views;
     private final StackPane middle = new StackPane();
     private final Side side;
+    private final StackPane pinned = new StackPane();
     private final Foot foot = new Foot();
     private final BoardTools tools;
     private final Map<Step, StepView> steps = new EnumMap<>(Step.class);
@@ -59,7 +60,8 @@ public final class MainView extends Pane {
             views.sync();
             tools.sync();
         });
-        getChildren().addAll(rail, views, middle, side, side.lost(), foot);
+        pinned.getStyleClass().add("pinned");
+        getChildren().addAll(rail, views, middle, side, pinned, side.lost(), foot);
         dragged = new Turns(this, () -> steps.get(step).changed(Document.Change.DESIGN), side::refresh, this::figures);
         foot.onVerdict(find::worst);
         doc.listen(this::changed);
@@ -116,6 +118,7 @@ public final class MainView extends Pane {
         v.changed(Document.Change.DESIGN);
         v.changed(Document.Change.CHECK);
         side.show(s, v.tickets());
+        pinned.getChildren().setAll(v.pinned() == null ? List.of() : List.of(v.pinned()));
         foot();
         requestLayout();
     }
@@ -202,7 +205,7 @@ public final class MainView extends Pane {
 
     /** Moves the keys to the next region. */
     void nextRegion(int by) {
-        FocusIn.next(getScene().getFocusOwner(), by, rail, views, middle, side, side.lost());
+        FocusIn.next(getScene().getFocusOwner(), by, rail, views, middle, side, pinned, side.lost());
     }
 
     /** Ready for a small screen: the side as a drawer under the board. */
@@ -259,12 +262,15 @@ public final class MainView extends Pane {
         middle.resizeRelocate(left, top, right - left, boardH);
     }
 
-    /** The side, and below it what was lost last. */
+    /** The side, below it what the step pins there, then what was lost last. */
     private void side(double x, double y, double w, double h) {
         Region lost = side.lost();
         double lostH = lost.isManaged() && side.isVisible() ? Math.min(h / 2, lost.prefHeight(w)) : 0;
         lost.setVisible(lostH > 0);
-        side.resizeRelocate(x, y, w, h - lostH);
+        double pinnedH = side.isVisible() ? Math.min((h - lostH) / 2, pinned.prefHeight(w)) : 0;
+        pinned.setVisible(pinnedH > 0);
+        pinned.resizeRelocate(x, y + h - lostH - pinnedH, w, pinnedH);
+        side.resizeRelocate(x, y, w, h - lostH - pinnedH);
         lost.resizeRelocate(x, y + h - lostH, w, lostH);
     }
 }

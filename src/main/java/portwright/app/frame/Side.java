@@ -173,7 +173,7 @@ final class Side extends ScrollPane {
         if (!open.equals(unchecked)) {
             unchecked = open;
             openSlips = open.stream()
-                    .map(n -> SlipView.unchecked(n, () -> add.accept(n)))
+                    .map(n -> SlipView.unchecked(n, inch(), () -> add.accept(n)))
                     .toList();
         }
         lie.addAll(openSlips);

@@ -119,12 +119,11 @@ public final class BoardLook {
             double y = v.y(plot.bounds().minY()) + 46;
             boolean low = y > h - HINT_PX;
             if (low) {
-                y = h - HINT_PX;
+                y = h - 2.4 * HINT_PX;
                 words = "No hole yet: N";
             }
-            double middle = low
-                    ? RulePainter.BREADTH + HINT_PX + TextSizes.width(words, Fonts.sans(14)) / 2
-                    : (w + RulePainter.BREADTH) / 2;
+            double middle =
+                    low ? w - HINT_PX - TextSizes.width(words, Fonts.sans(14)) / 2 : (w + RulePainter.BREADTH) / 2;
             double half = TextSizes.width(words, Fonts.sans(14)) / 2 + 12;
             g.setFill(p.of(Ink.PAPER));
             if (!low) {

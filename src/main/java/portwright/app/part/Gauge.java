@@ -4,7 +4,6 @@ import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;
 import portwright.app.doc.Degrees;
-import portwright.app.doc.Lengths;
 import portwright.app.paint.Fonts;
 import portwright.app.paint.Palette;
 import portwright.app.paint.TextSizes;
@@ -12,6 +11,7 @@ import portwright.check.Severity;
 import portwright.drawing.Ink;
 import portwright.model.UnitSystem;
 import portwright.units.Format;
+import portwright.units.Inches;
 
 /** The one picture for a measured quantity: a boxwood strip from 0 to twice the limit, a bar to the value, a post at the limit. */
 public final class Gauge extends PaintedRegion {
@@ -52,7 +52,7 @@ public final class Gauge extends PaintedRegion {
 
     private String number(double v) {
         if (inch && "mm".equals(unit)) {
-            return Lengths.decimalInch(v, value, limit);
+            return Inches.told(v, v == value ? limit : value);
         }
         if (inch && "°C".equals(unit)) {
             return Degrees.words(v, UnitSystem.INCH).replace("-", "−");
@@ -103,17 +103,18 @@ public final class Gauge extends PaintedRegion {
         g.setTextBaseline(VPos.BASELINE);
         String n = number(value);
         double tw = TextSizes.width(n, Fonts.bold(13));
-        boolean toLeft = end + 8 + tw > w;
+        double post = left + full / 2;
+        boolean crossed = end + 5 < post && end + 11 + tw > post && end - 8 - tw > 0;
+        boolean toLeft = end + 8 + tw > w || crossed;
         g.setTextAlign(toLeft ? TextAlignment.RIGHT : TextAlignment.LEFT);
-        g.fillText(n, toLeft ? end - 8 : end + 8, top - 2);
-        double lx = left + full / 2;
+        g.fillText(n, toLeft ? end - 8 : end + 8, top - 3);
         g.setStroke(p.of(Ink.INK));
         g.setLineWidth(2);
-        g.strokeLine(lx, top - 4, lx, top + STRIP + 4);
+        g.strokeLine(post, top - 1, post, top + STRIP + 4);
         g.setFill(p.of(Ink.INK));
         g.setFont(Fonts.sans(12.5));
         g.setTextAlign(TextAlignment.CENTER);
-        g.fillText((ownLimit ? "✎ your limit " : "limit ") + number(limit), lx, top + STRIP + 17);
+        g.fillText((ownLimit ? "✎ your limit " : "limit ") + number(limit), post, top + STRIP + 17);
         g.setTextAlign(TextAlignment.LEFT);
     }
 }

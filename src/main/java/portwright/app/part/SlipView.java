@@ -12,6 +12,7 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import portwright.app.doc.RuleWords;
 import portwright.check.NotChecked;
+import portwright.units.BothSystems;
 
 /** A paper slip: sign, heading, words. Focusable; acts on click and Enter. */
 public final class SlipView extends Steady {
@@ -73,13 +74,10 @@ public final class SlipView extends Steady {
     }
 
     /** A slip of a rule that lacks input. */
-    public static SlipView unchecked(NotChecked n, Runnable act) {
+    public static SlipView unchecked(NotChecked n, boolean inch, Runnable act) {
+        String words = inch ? BothSystems.inchFirst(n.words()) : n.words();
         VBox body = new VBox(2);
-        addText(
-                body,
-                "Not checked. " + Character.toUpperCase(n.words().charAt(0))
-                        + n.words().substring(1) + ".",
-                "slip-text");
+        addText(body, "Not checked. " + Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".", "slip-text");
         SlipView s = new SlipView(Sign.UNCHECKED, "slip-unchecked", RuleWords.head(n.rule()), body);
         s.act(act);
         return s;

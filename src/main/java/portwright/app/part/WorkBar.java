@@ -11,8 +11,8 @@ import javafx.scene.layout.StackPane;
 import javafx.util.Duration;
 
 /**
- * Work off the window's thread: a bar with Cancel once it has lasted half a second, and a button to begin anew when it was called off. Keeps its
- * room while it is empty, so that nothing below moves under the mouse.
+ * Work off the window's thread: a bar with Cancel once it has lasted half a second, and a button to begin anew when it was called off. Takes no
+ * room while it is empty: it belongs where nothing below it moves under the mouse, at the foot of the side.
  */
 public final class WorkBar extends StackPane {
     private static final Duration LATE = Duration.millis(500);
@@ -40,7 +40,16 @@ public final class WorkBar extends StackPane {
         again.setVisible(false);
         setAlignment(again, Pos.CENTER_LEFT);
         getChildren().setAll(work, again);
-        late.setOnFinished(e -> work.setVisible(running));
+        late.setOnFinished(e -> {
+            work.setVisible(running);
+            fold();
+        });
+        fold();
+    }
+
+    private void fold() {
+        setVisible(work.isVisible() || again.isVisible());
+        setManaged(isVisible());
     }
 
     /** Shows whether the work is under way, and whether it was called off. */
@@ -53,5 +62,6 @@ public final class WorkBar extends StackPane {
             work.setVisible(false);
         }
         running = isRunning;
+        fold();
     }
 }

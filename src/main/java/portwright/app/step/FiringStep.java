@@ -45,10 +45,14 @@ public final class FiringStep implements StepView {
     @Override
     public List<Node> tickets() {
         List<Node> all = new ArrayList<>();
-        all.add(bar);
         all.add(ticket);
         all.addAll(form.tickets());
         return all;
+    }
+
+    @Override
+    public Node pinned() {
+        return bar;
     }
 
     @Override

@@ -12,13 +12,18 @@ import portwright.calc.draft.DamperCurve;
 import portwright.drawing.Ink;
 import portwright.model.UnitSystem;
 import portwright.review.LevelSetting;
-import portwright.units.Display;
 import portwright.units.Format;
+import portwright.units.Inches;
 
 /** Gas step: lambda over the damper with band and levels, the plate to scale, one flue with its rule, the travel table. */
 final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
     /** From this width on, px, chart and plate stand side by side. */
     private static final double WIDE = 780;
+    /** Under this width beside the plate the chart has the words of its levels inside, px. */
+    private static final double ROOMY = 940;
+
+    /** Parts of an inch on the finest steel rule. */
+    private static final int FINEST = 64;
 
     private static final double SKETCH_UNDER = 250;
 
@@ -69,10 +74,11 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
         }
         boolean wide = w > WIDE;
         double plateW = wide ? Math.min(290, w * 0.3) : 0;
-        double right = w - plateW - (wide ? 196 : 176);
+        boolean inside = wide && w < ROOMY;
+        double right = w - plateW - (inside ? 50 : wide ? 196 : 176);
         double wordsW = w - plateW - (wide ? 48 : 30);
         double below = wide ? h : Math.max(440, h - SKETCH_UNDER);
-        new LambdaChart(g, p, gas, doc.design().units()).paint(70, 80, right - 70, below - 80 - 176, pointed);
+        new LambdaChart(g, p, gas, doc.design().units()).paint(70, 80, right - 70, below - 80 - 176, inside, pointed);
         double under = Say.lines(g, p, DamperCurve.HOW_TO_SET, 24, below - 62, wordsW - 24, 13, Ink.INK);
         Say.lines(g, p, DamperCurve.BAND_LEAVES_OUT, 24, under, wordsW - 24, 12.5, Ink.INK2);
         if (!wide) {
@@ -115,7 +121,12 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
         if (!twice) {
             return coarse;
         }
-        return units == UnitSystem.INCH ? Display.decimalInch(mm, 2).replace(" in", "") : Format.plain(mm, 1);
+        if (units != UnitSystem.INCH) {
+            return Format.plain(mm, 1);
+        }
+        boolean fine = all.stream()
+                .anyMatch(o -> o != s && o.reachable() && Inches.fine(midMm(o)).equals(Inches.fine(mm)));
+        return (fine ? Inches.nearest(mm, FINEST) : Inches.fine(mm)).replace(" in", "");
     }
 
     private static double midMm(LevelSetting s) {

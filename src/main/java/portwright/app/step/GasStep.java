@@ -3,7 +3,7 @@ package portwright.app.step;
 import portwright.app.doc.Document;
 import portwright.app.doc.FormSpec;
 
-/** Gas step. */
+/** Gas step: burners, the gas supply with its cylinder, the damper. */
 public final class GasStep extends FormStep {
     public GasStep(Document doc, FormSpec... specs) {
         super(doc, new GasBoard(doc), specs);

@@ -36,8 +36,8 @@ final class LambdaChart {
         this.units = units;
     }
 
-    /** Paints in a box; {@code pointed} is the pointer's x, null when it is elsewhere. */
-    void paint(double x, double y, double w, double h, Double pointed) {
+    /** Paints in a box; {@code inside} for the words of the levels in the chart, else beside it; {@code pointed} is the pointer's x, null when it is elsewhere. */
+    void paint(double x, double y, double w, double h, boolean inside, Double pointed) {
         double lo = 0.6;
         double hi = 1.4;
         List<Pt> mid = new ArrayList<>();
@@ -93,7 +93,7 @@ final class LambdaChart {
         name(c, on, Degrees.words(gas.onK() - 273.15, units), Ink.COBALT, 0.64, TextAlignment.RIGHT);
         name(c, mid, Degrees.words(gas.topK() - 273.15, units), Ink.INK, 0.70, TextAlignment.LEFT);
         double bandPx = TextSizes.width("band 5–95 %", Fonts.bold(13)) + 20;
-        DoubleStream.of(1.08, 0.9, 0.75, 0.66)
+        DoubleStream.of(inside ? new double[] {1.17, 1.25, 1.32} : new double[] {1.08, 0.9, 0.75, 0.66})
                 .filter(at -> c.x(xAt(low, at)) + bandPx < c.right())
                 .findFirst()
                 .ifPresent(at -> name(c, low, "band 5–95 %", Ink.INK2, at, TextAlignment.LEFT));
@@ -113,7 +113,11 @@ final class LambdaChart {
                     VPos.CENTER,
                     false);
         }
-        levels(c);
+        if (inside) {
+            levelsInside(c);
+        } else {
+            levels(c);
+        }
         travel(c, least, most);
         Places places = new Places();
         for (List<Pt> line : List.of(mid, on, low, high)) {
@@ -150,6 +154,25 @@ final class LambdaChart {
         if (px > c.left() + 10 && x + w < c.right() - 4) {
             c.say(words, x, c.y(atY), 13, ink != Ink.INK2, ink, TextAlignment.LEFT, VPos.CENTER, true);
             names.add(new double[] {x, c.y(atY) - 9, w, 18});
+        }
+    }
+
+    /** A line a level at the right end of its field, where the curves have passed. */
+    private void levelsInside(Chart c) {
+        double last = c.top();
+        for (AtmosphereLevel level : AtmosphereLevel.values()) {
+            double at = level == AtmosphereLevel.OXIDIZING
+                    ? 1.04
+                    : level == AtmosphereLevel.BEYOND ? 0.74 : (level.lambdaLow() + level.lambdaHigh()) / 2;
+            double y = Math.max(last + 18, c.y(at));
+            String co = level == AtmosphereLevel.OXIDIZING ? "CO near 0 if mixed" : co(level);
+            double right = c.right() - 8;
+            double coW = TextSizes.width(co, Fonts.sans(12.5)) + 8;
+            double w = coW + TextSizes.width(level.id(), Fonts.bold(14));
+            Say.at(g, p, co, right, y, 12.5, false, Ink.INK2, TextAlignment.RIGHT, VPos.CENTER, true);
+            Say.at(g, p, level.id(), right - coW, y, 14, true, Ink.INK, TextAlignment.RIGHT, VPos.CENTER, true);
+            names.add(new double[] {right - w, y - 9, w, 18});
+            last = y;
         }
     }
 

@@ -8,18 +8,11 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.text.TextAlignment;
 import portwright.app.doc.PaperModel;
-import portwright.app.doc.View;
-import portwright.app.paint.BoardLook;
-import portwright.app.paint.CanvasPen;
 import portwright.app.paint.PageShow;
 import portwright.app.paint.Palette;
 import portwright.app.paint.Say;
 import portwright.app.part.PaintedRegion;
-import portwright.drawing.Box;
 import portwright.drawing.Ink;
-import portwright.drawing.PartLook;
-import portwright.drawing.PartPainter;
-import portwright.geometry.KilnGeometry;
 import portwright.sheet.PagePicture;
 import portwright.sheet.SheetBook;
 
@@ -129,13 +122,22 @@ final class PaperBoard extends PaintedRegion {
         Say.left(
                 g,
                 p,
-                tiles + (tiles == 1 ? " sheet, " : " sheets, ") + l.words() + "; tap a sheet to see it",
+                tiles + (tiles == 1 ? " sheet, " : " sheets, ") + l.words() + "; dashed: trim lines; tap a sheet",
                 24,
                 55,
                 13,
                 false,
                 Ink.INK2);
-        overview(g, p, pages.kiln(), l, 30, 78, split - 60, h - 78 - 210);
+        new SheetMap(g, p, pages.kiln(), l, page)
+                .paint(30, 70, split - 60, h - 70 - 210)
+                .forEach(r -> spots.add(new Spot(
+                        r.box().minX(),
+                        r.box().minY(),
+                        r.box().width(),
+                        r.box().height(),
+                        layout,
+                        r.page(),
+                        r.page())));
         stacks(g, p, pages, 30, h - 176, split - 40);
         PagePicture shown = card ? pages.card() : print.pictures().get(page);
         double sheetH = h - 36 - 100;
@@ -148,72 +150,8 @@ final class PaperBoard extends PaintedRegion {
         Say.left(g, p, head, split + 14, 24 + used + 26, 14.5, true, Ink.INK);
         String remark = card
                 ? pages.cardRefused() == null ? "One page for the kiln." : pages.cardRefused()
-                : print.remarks().isEmpty()
-                        ? "No sheet is blank; no seam cuts a hole."
-                        : String.join(" ", print.remarks());
+                : SheetWords.remark(print, page);
         Say.lines(g, p, remark, split + 14, 24 + used + 46, w - split - 38, 12.5, Ink.INK);
-    }
-
-    private void overview(
-            GraphicsContext g,
-            Palette p,
-            KilnGeometry kiln,
-            SheetBook.Layout l,
-            double x,
-            double y,
-            double w,
-            double h) {
-        Box all = l.painter().bounds();
-        for (SheetBook.LaidTile t : l.tiles()) {
-            all = all.union(t.window());
-        }
-        View v = View.fit(all.minX(), all.minY(), all.maxX(), all.maxY(), x, y, w, h, 14);
-        int layoutIndex = layout;
-        for (SheetBook.LaidTile t : l.tiles()) {
-            double tx = v.x(t.window().minX());
-            double ty = v.y(t.window().maxY());
-            double tw = t.window().width() * v.scale();
-            double th = t.window().height() * v.scale();
-            if (t.page() == page) {
-                g.setFill(p.of(Ink.RUTILE_FILL));
-                g.fillRect(tx, ty, tw, th);
-            }
-        }
-        g.save();
-        new PartPainter(kiln, l.painter().face(), List.of(), PartLook.small())
-                .paint(CanvasPen.thumb(g, v, p, 0.9), all);
-        g.restore();
-        g.setLineWidth(1.2);
-        for (SheetBook.LaidTile t : l.tiles()) {
-            double tx = v.x(t.window().minX());
-            double ty = v.y(t.window().maxY());
-            double tw = t.window().width() * v.scale();
-            double th = t.window().height() * v.scale();
-            boolean on = t.page() == page;
-            g.setStroke(p.of(on ? Ink.COBALT : Ink.INK2));
-            g.setLineWidth(on ? 3.4 : 1.1);
-            g.setLineDashes(on ? new double[0] : new double[] {6, 4});
-            g.strokeRect(tx, ty, tw, th);
-            Say.at(
-                    g,
-                    p,
-                    t.page() < 0 ? t.name() + " blank" : t.name(),
-                    tx + 8,
-                    ty + 18,
-                    13,
-                    on,
-                    Ink.INK,
-                    TextAlignment.LEFT,
-                    VPos.BASELINE,
-                    true);
-            spots.add(new Spot(tx, ty, tw, th, layoutIndex, t.page(), t.page()));
-        }
-        g.setLineDashes();
-        Box rim = l.painter().bounds();
-        if (l.painter().face().on() != portwright.model.On.WALL) {
-            BoardLook.tape(g, p, "BACK · hinge", v.x(0), v.y(rim.maxY()) + 2, false);
-            BoardLook.tape(g, p, "FRONT", v.x(0), v.y(rim.minY()) - 2, false);
-        }
     }
 
     /** All sheets in piles, one a face. */

@@ -3,7 +3,6 @@ package portwright.app.step;
 import java.io.File;
 import java.io.IOException;
 import java.util.List;
-import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
@@ -17,7 +16,6 @@ import portwright.app.doc.FreshDesign;
 import portwright.app.doc.HomeFolder;
 import portwright.app.doc.PaperModel;
 import portwright.app.part.CorrectionGauge;
-import portwright.app.part.FieldRing;
 import portwright.app.part.FormView;
 import portwright.app.part.PlainField;
 import portwright.app.part.SlipView;
@@ -38,6 +36,7 @@ public final class PaperStep implements StepView {
     private final HomeFolder home;
     private final PaperBoard board;
     private final VBox side = new VBox(10);
+    private final VBox foot = new VBox(8);
     private final VBox messages = new VBox(8);
     private final VBox held = new VBox();
     private final CorrectionGauge gauge;
@@ -51,9 +50,9 @@ public final class PaperStep implements StepView {
     private final Label sides = new Label();
     private boolean naming;
     private boolean calledOff;
-    private final Button save = big("Save PDF", true);
-    private final Button print = big("Print at 100 %", false);
-    private final Button card = big("Save card", false);
+    private final Button save = PaperControls.big("Save PDF", true);
+    private final Button print = PaperControls.big("Print at 100 %", false);
+    private final Button card = PaperControls.big("Save card", false);
 
     public PaperStep(Document doc, PaperModel model, HomeFolder home) {
         this.doc = doc;
@@ -67,6 +66,7 @@ public final class PaperStep implements StepView {
         paper = new PlainField("paper", model.choice().paper(), model::paper, () -> "");
         sheets.getStyleClass().addAll("muted", "slip-text");
         sheets.setWrapText(true);
+        sheets.setManaged(false);
         sides.getStyleClass().addAll("muted", "slip-text");
         sides.setWrapText(true);
         parts.getItems().setAll("all", "floor", "lid", "wall");
@@ -81,13 +81,19 @@ public final class PaperStep implements StepView {
                 model.face(SIDES.get(faces.getItems().indexOf(b)));
             }
         });
-        VBox options =
-                FormView.ticket("Sheets", "", paper, choice("parts", parts), choice("faces", faces), sides, sheets);
-        Label ask = new Label("What does your steel rule read on the 100 mm bars?");
+        VBox options = FormView.ticket(
+                "Sheets",
+                "",
+                paper,
+                PaperControls.choice("parts", parts),
+                PaperControls.choice("faces", faces),
+                sides,
+                sheets);
+        Label ask = new Label("What does your steel rule read on the 100 mm (3 15/16 in) of the bars?");
         ask.setWrapText(true);
         ask.getStyleClass().addAll("muted", "slip-text");
         VBox correction = FormView.ticket("Printer correction", "", ask, across, down, gauge);
-        HBox buttons = new HBox(10, save, print);
+        HBox buttons = new HBox(8, save, print, card);
         HBox.setHgrow(save, Priority.ALWAYS);
         HBox.setHgrow(print, Priority.ALWAYS);
         save.setOnAction(e -> savePdf());
@@ -95,7 +101,8 @@ public final class PaperStep implements StepView {
         print.setOnAction(e -> print());
         held.setVisible(false);
         held.setManaged(false);
-        side.getChildren().addAll(progress, options, correction, buttons, card, held, messages);
+        side.getChildren().addAll(held, options, correction, messages);
+        foot.getChildren().addAll(progress, buttons);
         model.listen(this::heard);
         allow();
     }
@@ -109,14 +116,6 @@ public final class PaperStep implements StepView {
         return String.format(java.util.Locale.ROOT, "× %.4f", model.factor(acrossBar));
     }
 
-    private static Button big(String words, boolean main) {
-        Button b = new Button(words);
-        b.getStyleClass().setAll(main ? List.of("main-button") : List.of("plain-button", "tall-button"));
-        b.setMaxWidth(Double.MAX_VALUE);
-        b.setMinHeight(48);
-        return b;
-    }
-
     /** The faces in the words of the board, for the parts that are chosen. */
     private void nameFaces() {
         naming = true;
@@ -127,24 +126,6 @@ public final class PaperStep implements StepView {
         sides.setText(all ? FaceWords.ALL : "");
         sides.setVisible(all);
         sides.setManaged(all);
-    }
-
-    private static Node choice(String label, ComboBox<String> box) {
-        Label name = new Label(label);
-        name.getStyleClass().add("field-name");
-        name.setMinWidth(86);
-        box.getStyleClass().add("choice");
-        box.setMaxWidth(Double.MAX_VALUE);
-        box.setAccessibleText(label);
-        HBox frame = new HBox(box);
-        frame.getStyleClass().add("field");
-        FieldRing.round(frame, box);
-        frame.setAlignment(Pos.CENTER_LEFT);
-        HBox.setHgrow(frame, Priority.ALWAYS);
-        HBox.setHgrow(box, Priority.ALWAYS);
-        HBox row = new HBox(4, name, frame);
-        row.setAlignment(Pos.CENTER_LEFT);
-        return row;
     }
 
     /** Only pages of the design as it stands may leave the window. */
@@ -183,7 +164,11 @@ public final class PaperStep implements StepView {
         down.aside();
         boolean ok = p.print() != null;
         sheets.setText(
-                p.preview() == null ? "" : p.preview().sheets() + " sheets, overlap 12 mm, content mark " + p.mark());
+                p.preview() == null
+                        ? ""
+                        : p.preview().sheets() + " sheets, overlap 12 mm or more, content mark " + p.mark());
+        sheets.setVisible(p.preview() != null);
+        sheets.setManaged(p.preview() != null);
         messages.getChildren().clear();
         if (!ok) {
             messages.getChildren().add(SlipView.caution("The template does not print", p.refused()));
@@ -266,6 +251,11 @@ public final class PaperStep implements StepView {
     @Override
     public List<Node> tickets() {
         return List.of(side);
+    }
+
+    @Override
+    public Node pinned() {
+        return foot;
     }
 
     @Override

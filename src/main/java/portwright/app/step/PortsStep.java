@@ -141,6 +141,9 @@ public final class PortsStep implements StepView {
             fields.getChildren().add(roomLine());
         }
         field(fields, path, spec, "name");
+        NameOffer offer = new NameOffer(doc, path);
+        refreshers.add(offer::refresh);
+        fields.getChildren().add(offer);
         field(fields, path, spec, "role");
         field(fields, path, spec, "on");
         FlowPane acts = new FlowPane(

@@ -3,7 +3,7 @@ package portwright.app.step;
 import portwright.app.doc.Document;
 import portwright.app.doc.FormSpec;
 
-/** Room step: gas supply, the room, and the people in it. */
+/** Room step: the room, and the people in it. */
 public final class RoomStep extends FormStep {
     public RoomStep(Document doc, FormSpec... specs) {
         super(doc, new RoomBoard(doc), specs);

@@ -1,5 +1,6 @@
 package portwright.app.step;
 
+import java.util.List;
 import portwright.sheet.SheetBook;
 
 /** Which sheet of a print shows what. */
@@ -16,6 +17,25 @@ final class SheetWords {
             }
         }
         return 0;
+    }
+
+    /** What is to be known of a sheet: its holes, and the trim lines and blank sheets of its face; of all faces where it shows none. */
+    static String remark(SheetBook.Print print, int page) {
+        for (SheetBook.Layout l : print.layouts()) {
+            for (SheetBook.LaidTile t : l.tiles()) {
+                if (t.page() == page) {
+                    String holes = t.holes().isEmpty() ? "No hole on this sheet." : String.join(" ", t.holes());
+                    return holes + " " + trims(l.remarks(), "of this face");
+                }
+            }
+        }
+        return trims(print.remarks(), "of any face");
+    }
+
+    private static String trims(List<String> remarks, String where) {
+        return remarks.isEmpty()
+                ? "No trim line " + where + " cuts a hole; no sheet is left out as blank."
+                : String.join(" ", remarks);
     }
 
     /** What a sheet shows, in words that follow its number. */

@@ -17,6 +17,11 @@ public interface StepView {
     /** Tickets at the side, top to bottom. */
     List<Node> tickets();
 
+    /** What stands below the tickets whatever is scrolled, null for nothing. */
+    default Node pinned() {
+        return null;
+    }
+
     /** Opens what a field lies in. */
     default void reveal(String field) {}
 

@@ -57,7 +57,7 @@ public final class RuleBook {
 
     /** Runs the rules of some sections only, for a quick answer while a hand is still dragging. */
     public CheckResult check(Review review, Set<Section> sections) {
-        LimitsInForce limits = new LimitsInForce(table, review.design());
+        LimitsInForce limits = new LimitsInForce(table, review.design(), sections.size() < Section.values().length);
         Findings out = new Findings();
         for (Section section : Section.values()) {
             if (sections.contains(section)) {

@@ -6,6 +6,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import portwright.model.UnitSystem;
+import portwright.units.Inches;
 
 /** Figures and pulled temperatures in the system of whoever reads them. Expected values from the exact inch, pound and foot. */
 class MeasuresTest {
@@ -36,8 +37,10 @@ class MeasuresTest {
 
     @Test
     void lengthsThatDifferNeverReadAlike() {
-        assertThat(Lengths.decimalInch(24.9, 24.9, 25)).isEqualTo("0.98 in");
-        assertThat(Lengths.decimalInch(24.95, 24.95, 25)).isEqualTo("0.982 in");
-        assertThat(Lengths.decimalInch(-2.54, -2.54, 25.4)).isEqualTo("−0.1 in");
+        assertThat(Inches.told(9.5625 * 25.4, 300)).isEqualTo("9 9/16 in");
+        assertThat(Inches.told(5 * 25.4 / 32, 10)).isEqualTo("5/32 in");
+        assertThat(Inches.told(24.9, 25)).isEqualTo("0.98 in");
+        assertThat(Inches.told(24.95, 25)).isEqualTo("0.982 in");
+        assertThat(Inches.told(-2.54, 25.4)).isEqualTo("−0.1 in");
     }
 }

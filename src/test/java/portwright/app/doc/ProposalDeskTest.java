@@ -32,6 +32,32 @@ class ProposalDeskTest {
         assertThat(doc.text().toText()).isEqualTo(before);
     }
 
+    /** No inlet or flue of a proposal bears the name of a side on which it does not stand, and no burner is lost. */
+    @Test
+    void aProposalTellsPlacesTruly() throws Exception {
+        Document doc = Open.starter("octagon-17");
+        ProposalDesk desk = new ProposalDesk(doc, window::add, () -> {});
+        desk.inletsOn(On.FLOOR);
+        search(desk);
+        desk.found().best().forEach(p -> {
+            p.ports().forEach(port -> {
+                double x = port.at().xMm();
+                double y = port.at().yMm();
+                String name = port.name();
+                double reach = Math.hypot(x, y) * Math.sin(Math.toRadians(22));
+                assertThat(name.endsWith("front") && y > -reach)
+                        .as("%s at %s, %s", name, x, y)
+                        .isFalse();
+                assertThat(name.endsWith("back") && y < reach)
+                        .as("%s at %s, %s", name, x, y)
+                        .isFalse();
+            });
+            assertThat(p.design().burners()).hasSize(2);
+        });
+        desk.take(desk.found().best().get(0));
+        assertThat(doc.design().burners()).hasSize(2);
+    }
+
     private void search(ProposalDesk desk) throws InterruptedException {
         desk.start();
         assertThat(desk.running()).isTrue();

@@ -24,4 +24,15 @@ class TravelWordsTest {
         assertThat(all.stream().map(s -> GasBoard.travelWords(s, all, UnitSystem.METRIC)))
                 .containsExactly("16.3", "15.7", "15", "out of reach");
     }
+
+    /** 0.9375, 0.92 and 0.9 in: two share a sixteenth, so those go to thirty-seconds; no decimal stands between fractions. */
+    @Test
+    void aTwinInInchesGetsAFinerFraction() {
+        LevelSetting neutral = level(AtmosphereLevel.NEUTRAL, 0.9375 * 25.4, true);
+        LevelSetting light = level(AtmosphereLevel.LIGHT, 0.92 * 25.4, true);
+        LevelSetting medium = level(AtmosphereLevel.MEDIUM, 0.875 * 25.4, true);
+        List<LevelSetting> all = List.of(neutral, light, medium);
+        assertThat(all.stream().map(s -> GasBoard.travelWords(s, all, UnitSystem.INCH)))
+                .containsExactly("15/16", "29/32", "7/8");
+    }
 }

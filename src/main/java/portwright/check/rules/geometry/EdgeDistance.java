@@ -52,12 +52,14 @@ public final class EdgeDistance implements Rule {
             double wanted = Math.max(stop, caution);
             String name = (wall ? "panel-" : "") + (stopped ? "stop" : "caution");
             String edge = wall
-                    ? "the edge of panel " + h.face().panel()
+                    ? "the edge of " + kiln.panel(h.face().panel()).words()
                     : "the rim of the " + h.face().on().id();
             out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, name)
                     .parts(
                             h.name(),
-                            wall ? "panel " + h.face().panel() : h.face().on().id() + " rim")
+                            wall
+                                    ? kiln.panel(h.face().panel()).words()
+                                    : h.face().on().id() + " rim")
                     .mm(left, limit)
                     .mark(new Mark(h.face(), h.centre(), near))
                     .say(

@@ -37,7 +37,7 @@ public final class InsideChamber implements Rule {
             double left = room(kiln, h);
             if (Geo.under(left, limit)) {
                 out.add(Geo.finding(this, Severity.STOP, limits, "stop")
-                        .parts(h.name(), wall ? "panel " + h.face().panel() : "wall")
+                        .parts(h.name(), wall ? kiln.panel(h.face().panel()).words() : "wall")
                         .mm(left, limit)
                         .mark(new Mark(h.face(), h.centre(), near))
                         .say(

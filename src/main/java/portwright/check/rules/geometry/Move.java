@@ -2,8 +2,6 @@ package portwright.check.rules.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.function.ToDoubleFunction;
 import portwright.check.Limits;
 import portwright.geometry.Hole;
@@ -18,10 +16,15 @@ final class Move {
 
     private static final int TRIES = 200;
 
+    /** A way off the axes must save this much to be worth saying, mm: one along an axis is easier to measure. */
+    private static final double PLAIN_MM = 25.4 / 16;
+
+    private static final int HALF_HOURS = 24;
+
     /** @param far from here on, mm, the move is told by other words */
-    private record Way(double dx, double dy, String words, double far, String farWords) {
+    private record Way(double dx, double dy, String words, double far, String farWords, double costsMm) {
         Way(double dx, double dy, String words) {
-            this(dx, dy, words, Double.POSITIVE_INFINITY, words);
+            this(dx, dy, words, Double.POSITIVE_INFINITY, words, 0);
         }
 
         String told(double by) {
@@ -45,37 +48,45 @@ final class Move {
         return move == null
                 ? "No straight move of " + hole.name() + " within the "
                         + (hole.face().on() == On.WALL ? "panel" : "chamber")
-                        + (hole.face().on() == On.WALL
-                                ? " gives that room and keeps clear of all else: choose another panel"
-                                : " gives that room: choose another place")
+                        + " gives that room and keeps clear of all else: choose another "
+                        + (hole.face().on() == On.WALL ? "panel" : "place")
                         + " or a smaller hole."
                 : "M" + move.substring(1) + ".";
     }
 
     /**
-     * {@code move inlet B 17.0 mm (11/16 in) toward the centre} ({@code across} it where the hole passes it), or null when no move within the chamber (or the panel) helps, or, in a wall, only one onto a place that another clearance forbids: between rows of elements the way out of one is the way into the next.
+     * {@code move inlet B 17.0 mm (11/16 in) toward the centre} ({@code across} it where the hole passes it), or null when no move within the chamber (or the panel) helps, or, in a wall, only one onto a place that another clearance forbids: between rows of elements the way out of one is the way into the next; in floor and lid such a move is told with that. While a hand drags ({@link Limits#quick}) floor and lid are searched along the axes only, and other clearances there are not asked.
      *
      * @param lacks how far the hole has to be moved at least, mm; 0 where the rule is content
      */
     static String of(KilnGeometry kiln, Limits limits, Hole hole, ToDoubleFunction<Hole> lacks) {
         boolean wall = hole.face().on() == On.WALL;
+        String move = shortest(kiln, limits, hole, lacks, wall || !limits.quick());
+        if (move != null || wall || limits.quick()) {
+            return move;
+        }
+        String crowded = shortest(kiln, limits, hole, lacks, false);
+        return crowded == null ? null : crowded + ", though another clearance is too short there";
+    }
+
+    /** @param clear whether the move has to keep clear of all else, too */
+    private static String shortest(
+            KilnGeometry kiln, Limits limits, Hole hole, ToDoubleFunction<Hole> lacks, boolean clear) {
         ToDoubleFunction<Hole> all = h -> {
             double own = lacks.applyAsDouble(h);
-            return own > 0 || !wall ? own : Blocked.lacks(kiln, limits, h);
+            return own > 0 || !clear ? own : Blocked.lacks(kiln, limits, h);
         };
-        TreeMap<Double, Way> found = new TreeMap<>();
-        for (Way way : ways(kiln, hole)) {
-            double enough = wall || found.isEmpty() ? FAR_MM : Math.min(FAR_MM, found.firstKey());
-            found.putIfAbsent(least(kiln, hole, way, all, enough), way);
-        }
-        for (Map.Entry<Double, Way> e : found.entrySet()) {
-            double by = e.getKey();
-            if (by < FAR_MM && !(wall && Blocked.at(kiln, limits, moved(hole, e.getValue(), by)))) {
-                return "move " + hole.name() + " " + Geo.both(by) + " "
-                        + e.getValue().told(by);
+        double best = FAR_MM;
+        Way found = null;
+        for (Way way : ways(kiln, hole, clear)) {
+            double enough = found == null ? FAR_MM : best + found.costsMm() - way.costsMm();
+            double by = least(kiln, hole, way, all, enough);
+            if (by < enough && !(clear && Blocked.at(kiln, limits, moved(hole, way, by)))) {
+                best = by;
+                found = way;
             }
         }
-        return null;
+        return found == null ? null : "move " + hole.name() + " " + Geo.both(best) + " " + found.told(best);
     }
 
     /** Least move one way, told in whole tenths of a millimetre, with which the rule is content in millimetres and in sixteenths of an inch. */
@@ -113,7 +124,7 @@ final class Move {
         return !Geo.under(room, h.drilledRadius());
     }
 
-    private static List<Way> ways(KilnGeometry kiln, Hole h) {
+    private static List<Way> ways(KilnGeometry kiln, Hole h, boolean all) {
         if (h.face().on() == On.WALL) {
             return List.of(
                     new Way(0, 1, "up"),
@@ -127,13 +138,27 @@ final class Move {
         if (off > 1) {
             double dx = (c.x() - h.centre().x()) / off;
             double dy = (c.y() - h.centre().y()) / off;
-            out.add(new Way(dx, dy, "toward the centre", off, "across the centre"));
+            out.add(new Way(dx, dy, "toward the centre", off, "across the centre", 0));
             out.add(new Way(-dx, -dy, "away from the centre"));
         }
         out.add(new Way(1, 0, "to the right, seen from above"));
         out.add(new Way(-1, 0, "to the left, seen from above"));
         out.add(new Way(0, 1, "to the back"));
         out.add(new Way(0, -1, "to the front"));
+        for (int half = 0; all && half < HALF_HOURS; half++) {
+            if (half % 6 != 0) {
+                double bearing = half * 2 * Math.PI / HALF_HOURS;
+                String words = "toward " + clock(half) + ", seen from above with 12 o'clock at the back";
+                out.add(new Way(
+                        Math.sin(bearing), Math.cos(bearing), words, Double.POSITIVE_INFINITY, words, PLAIN_MM));
+            }
+        }
         return out;
+    }
+
+    /** {@code 2 o'clock} or {@code half past 2}. */
+    private static String clock(int half) {
+        int hour = half < 2 ? 12 : half / 2;
+        return half % 2 == 0 ? hour + " o'clock" : "half past " + hour;
     }
 }

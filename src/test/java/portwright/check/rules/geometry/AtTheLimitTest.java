@@ -109,7 +109,7 @@ class AtTheLimitTest {
                 new InsideChamber(),
                 Severity.STOP,
                 Forbids.DRILLING,
-                List.of("A", "panel 1"),
+                List.of("A", "wall 1 (back)"),
                 t -> square().wallInlet("A", 1, 0, 21 + t, 40)));
         // mitres open outward in a convex kiln, so the hot face is the narrow one: u = ±300
         c.add(new Case(
@@ -117,7 +117,7 @@ class AtTheLimitTest {
                 new InsideChamber(),
                 Severity.STOP,
                 Forbids.DRILLING,
-                List.of("A", "panel 2"),
+                List.of("A", "wall 2 (right)"),
                 t -> square().wallInlet("A", 2, 300 - 21 - t, 200, 40)));
         // rim at 360: stop max(d, 50) = 60 for d = 60 (d+ = 62), caution max(90, 60, 75) = 90
         c.add(new Case(
@@ -146,14 +146,14 @@ class AtTheLimitTest {
                 new EdgeDistance(),
                 Severity.STOP,
                 Forbids.DRILLING,
-                List.of("A", "panel 3"),
+                List.of("A", "wall 3 (front)"),
                 t -> square().wallInlet("A", 3, 0, 21 + 25 + t, 40)));
         c.add(new Case(
                 "panel edge, caution",
                 new EdgeDistance(),
                 Severity.CAUTION,
                 Forbids.DRILLING,
-                List.of("A", "panel 3"),
+                List.of("A", "wall 3 (front)"),
                 t -> square().wallInlet("A", 3, 0, 450 - 21 - 40 - t, 40)));
         // spacing: stop max(d, 50)/2 = 30 for d = 60; caution max(60, 60, 50) = 60
         c.add(new Case(

@@ -239,7 +239,7 @@ class SmallRulesTest {
                     return k.wallInlet("A", 4, 150 - 60 - 21 - t, 200, 40);
                 },
                 "A",
-                "panel 4");
+                "wall 4 (front)");
     }
 
     /** A hole whose middle lies past the narrow end is sent back onto its panel, and on by the 25 mm without which the panel's edge would forbid it. */

@@ -1,0 +1,76 @@
+package portwright.app.board;
+
+import java.util.ArrayList;
+import java.util.List;
+import portwright.app.doc.Plot;
+import portwright.app.paint.Fonts;
+import portwright.app.paint.RulePainter;
+import portwright.app.paint.TextSizes;
+import portwright.drawing.Box;
+import portwright.geometry.Hole;
+import portwright.geometry.Pt;
+
+/** Where the box with the numbers of the chosen hole lies: beside the hole, off its neighbours and their names once the hand rests. */
+final class NotePlace {
+    private static final double KEEP_OUT_MM = 25;
+    private static final double NAME_PX = 24;
+    private static final double EDGE_PX = 10;
+
+    private NotePlace() {}
+
+    /**
+     * @param at the hole's centre, px
+     * @param r its ring, px
+     * @param w width of the box, px
+     * @param h its height, px
+     */
+    static Box of(Board board, Hole hole, Pt at, double r, double w, double h, Box window) {
+        Box room = new Box(
+                RulePainter.BREADTH + 8, RulePainter.BREADTH + 8, window.maxX() - EDGE_PX, window.maxY() - EDGE_PX);
+        List<Box> spots = new ArrayList<>();
+        for (double y : new double[] {at.y() - r - h - EDGE_PX, at.y() - h / 2, at.y() + r + EDGE_PX}) {
+            for (double x : new double[] {at.x() + r + 30, at.x() - r - 30 - w}) {
+                Box b = into(room, x, y, w, h);
+                if (b.minX() > at.x() + r || b.maxX() < at.x() - r || b.minY() > at.y() + r || b.maxY() < at.y() - r) {
+                    spots.add(b);
+                }
+            }
+        }
+        if (spots.isEmpty()) {
+            return into(room, at.x() + r + 30, at.y() - h / 2, w, h);
+        }
+        if (board.marks().dragged != null) {
+            return spots.get(0);
+        }
+        List<Box> others = others(board, hole);
+        return spots.stream()
+                .filter(b -> others.stream().noneMatch(b::touches))
+                .findFirst()
+                .orElse(spots.get(0));
+    }
+
+    private static Box into(Box room, double x, double y, double w, double h) {
+        double left = Math.max(room.minX(), Math.min(room.maxX() - w, x));
+        double top = Math.max(room.minY(), Math.min(room.maxY() - h, y));
+        return new Box(left, top, left + w, top + h);
+    }
+
+    /** The other holes in sight with their rings, and the names over all of them, px. */
+    private static List<Box> others(Board board, Hole hole) {
+        Plot plot = board.plot();
+        List<Box> out = new ArrayList<>();
+        for (Hole o : plot.kiln().holes()) {
+            if (plot.shows(o.face())) {
+                Pt c = plot.toPicture(o.face(), o.centre());
+                double x = board.view().x(c.x());
+                double y = board.view().y(c.y());
+                double r = (o.drilled() / 2 + KEEP_OUT_MM) * board.view().scale();
+                String name = o.name() + "  ⌀ " + o.port().diameter().typed();
+                double half = Math.max(r, TextSizes.width(name, Fonts.bold(13)) / 2);
+                boolean own = o.name().equals(hole.name());
+                out.add(new Box(x - half, y - r - NAME_PX, x + half, own ? y - r : y + r));
+            }
+        }
+        return out;
+    }
+}

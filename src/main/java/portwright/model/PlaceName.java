@@ -1,0 +1,75 @@
+package portwright.model;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+
+/**
+ * Names of ports that tell a place, as the product gives them: {@code inlet front}, {@code flue back left}. Only such a name is told anew when the
+ * port stands elsewhere; a name of any other form is its owner's.
+ */
+public final class PlaceName {
+    /** Clockwise from the back, seen from above, 45° apart. */
+    private static final List<String> SIDES =
+            List.of("back", "back right", "right", "front right", "front", "front left", "left", "back left");
+
+    private static final double STEP = 2 * Math.PI / SIDES.size();
+    /** Up to this much off, rad, a name still tells the place. */
+    private static final double NEAR = 1.5 * STEP + 1e-9;
+
+    private PlaceName() {}
+
+    /**
+     * Another name for a port whose name tells a place where it does not stand; null where the name may stay.
+     *
+     * @param bearing of the port from the chamber's centre, rad clockwise from the back, seen from above
+     * @param taken whether something else bears a name
+     */
+    public static String truer(String name, Role role, double bearing, Predicate<String> taken) {
+        int told = side(name, role.id());
+        if (told < 0 || off(told * STEP, bearing) <= NEAR) {
+            return null;
+        }
+        Stream<String> sides = IntStream.range(0, SIDES.size())
+                .boxed()
+                .filter(i -> off(i * STEP, bearing) <= NEAR)
+                .sorted((a, b) -> Double.compare(rank(a, bearing), rank(b, bearing)))
+                .map(SIDES::get);
+        Stream<String> letters = IntStream.range(0, 26).mapToObj(i -> String.valueOf((char) ('A' + i)));
+        return Stream.concat(sides, letters)
+                .map(s -> role.id() + " " + s)
+                .filter(n -> !taken.test(n))
+                .findFirst()
+                .orElse(null);
+    }
+
+    /** What stood under a port by the same words, its burner, told anew with it: {@code burner front} of {@code inlet front}; else the name unchanged. */
+    public static String following(String burner, String oldPort, String newPort) {
+        for (Role role : Role.values()) {
+            if (side(oldPort, role.id()) >= 0
+                    && burner.equals("burner" + oldPort.substring(role.id().length()))
+                    && newPort.startsWith(role.id())) {
+                return "burner" + newPort.substring(role.id().length());
+            }
+        }
+        return burner;
+    }
+
+    /** One word is told rather than two unless the port stands nearer to a corner by far. */
+    private static double rank(int side, double bearing) {
+        return off(side * STEP, bearing) + (side % 2 == 0 ? 0 : STEP / 4);
+    }
+
+    private static int side(String name, String role) {
+        return name.toLowerCase(Locale.ROOT).startsWith(role + " ")
+                ? SIDES.indexOf(name.substring(role.length() + 1))
+                : -1;
+    }
+
+    private static double off(double a, double b) {
+        double d = Math.abs(a - b) % (2 * Math.PI);
+        return Math.min(d, 2 * Math.PI - d);
+    }
+}

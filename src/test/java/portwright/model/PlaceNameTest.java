@@ -1,0 +1,45 @@
+package portwright.model;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Bearings count clockwise from the back, seen from above: 90° is right, 180° front. */
+class PlaceNameTest {
+    @ParameterizedTest
+    @CsvSource({
+        "inlet front,0,inlet back",
+        "inlet front,90,inlet right",
+        "inlet back right,225,inlet front left",
+        "inlet left,100,inlet right",
+        "inlet front,180,",
+        "inlet front,125,",
+        "inlet right,45,",
+        "inlet A,0,",
+        "inlet by the door,0,",
+        "front inlet,0,",
+        "flue front,0,"
+    })
+    void onlyANameThatTellsAnotherPlaceIsToldAnew(String name, double bearingDeg, String told) {
+        assertThat(PlaceName.truer(name, Role.INLET, Math.toRadians(bearingDeg), n -> false))
+                .isEqualTo(told);
+    }
+
+    @Test
+    void aNameThatIsTakenIsNotGivenTwice() {
+        Set<String> taken = Set.of("inlet back", "inlet back right", "inlet back left");
+        assertThat(PlaceName.truer("inlet front", Role.INLET, 0, taken::contains))
+                .isEqualTo("inlet A");
+    }
+
+    @Test
+    void aBurnerFollowsOnlyWhereItsNameToldTheSamePlace() {
+        assertThat(PlaceName.following("burner front", "inlet front", "inlet back"))
+                .isEqualTo("burner back");
+        assertThat(PlaceName.following("big burner", "inlet front", "inlet back"))
+                .isEqualTo("big burner");
+    }
+}
