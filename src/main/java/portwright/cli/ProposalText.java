@@ -108,6 +108,7 @@ final class ProposalText {
 
     private void ports(Proposal p) {
         List<Port> all = p.ports();
+        KilnGeometry kiln = KilnGeometry.of(p.design());
         for (Port port : all) {
             String at = port.at() instanceof portwright.model.Place.Polar q
                     ? q.radius().typed() + " out at " + q.bearing().typed()
@@ -119,5 +120,4 @@ final class ProposalText {
                             : kiln.panel(port.panel()).words()) + ", " + at);
         }
     }
-}KilnGeometry kiln = KilnGeometry.of(p.design());
-        
+}
