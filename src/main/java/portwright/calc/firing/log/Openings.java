@@ -14,6 +14,9 @@ final class Openings {
     private static final double FALL_K = 6;
 
     private static final double NOISES = 6;
+    /** A plate that leaves so much of the flues open may as well be off. */
+    private static final double OFF = 0.9;
+
     private static final double BEFORE_S = 900;
     private static final double AFTER_S = 1800;
 
@@ -108,6 +111,9 @@ final class Openings {
         if (x != null) {
             return Math.max(beginS, x.troughS) + clean;
         }
+        if (plateOn(step, beginS)) {
+            return beginS;
+        }
         return Double.isNaN(turned) ? beginS + plannedS(step) : turned + (lights(step) ? clean : OpenSpell.seconds());
     }
 
@@ -117,7 +123,18 @@ final class Openings {
             return beginS;
         }
         Seen x = seen(step, beginS);
-        return x != null ? Math.max(beginS, x.troughS) : beginS + OpenSpell.seconds();
+        double opened = plateOn(step, beginS) ? 0 : OpenSpell.seconds();
+        return x != null ? Math.max(beginS, x.troughS) : beginS + opened;
+    }
+
+    /** Whether the log notes a plate that was not off in the minutes in which the plan has it off. */
+    private boolean plateOn(int step, double beginS) {
+        return before(step)
+                && rows.stream()
+                        .anyMatch(r -> r.damperShare() != null
+                                && r.damperShare() < OFF
+                                && r.timeS() >= beginS
+                                && r.timeS() < beginS + OpenSpell.seconds());
     }
 
     /** When the log says that gas was turned on or off about the begin of a step, s; NaN where it does not. */

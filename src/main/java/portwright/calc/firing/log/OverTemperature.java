@@ -22,6 +22,8 @@ final class OverTemperature {
     private static final int LEAST = 3;
 
     private static final double LEAST_S = 240;
+    /** Rows so far apart leave open which step is in force. */
+    private static final double SELDOM_S = 1200;
 
     private final Followed f;
     private final double playK;
@@ -65,15 +67,17 @@ final class OverTemperature {
 
     /** Whether a step that climbs may be in force. */
     private boolean climbs(int i) {
-        for (int k = f.tracker.byRows.first()[i];
-                k <= Math.min(f.tracker.over - 1, f.tracker.byRows.last()[i]);
-                k++) {
+        // A thermocouple that reads low has the kiln in a later step than the rows tell.
+        int[] latest = f.offsets.isEmpty() ? f.tracker.byProbe.last() : f.tracker.byRows.last();
+        int last = Math.min(
+                f.tracker.over - 1, Math.max(latest[i], f.tracker.byRows.last()[i]));
+        for (int k = f.tracker.byRows.first()[i]; k <= last; k++) {
             boolean holds = f.c.steps().get(k).goal() instanceof Step.Hold;
             if (!holds && !cools(k)) {
                 return true;
             }
         }
-        return f.tracker.unsure[i];
+        return f.tracker.unsure[i] || f.grid.reachS()[i] >= SELDOM_S;
     }
 
     private boolean cools(int step) {
@@ -102,7 +106,7 @@ final class OverTemperature {
         int i = f.grid.at(r.get(from).timeS());
         int s = f.tracker.step[i];
         double top = line;
-        for (int k = from; k < r.size(); k++) {
+        for (int k = from; k < r.size() && !climbs(f.grid.at(r.get(k).timeS())); k++) {
             top = Math.max(top, r.get(k).kelvin());
         }
         boolean led = s >= 0
