@@ -9,6 +9,9 @@ final class FindingWords {
     /** A dead reading over this is the top of a scale: 1330 °C. */
     private static final double UPSCALE_K = 1603.15;
 
+    private static final String CIRCUIT =
+            "Kiln unplugged and cold: measure each element's resistance, look at fuses, breakers and each relay's contacts. The voltage under load is for a licensed electrician.";
+
     private FindingWords() {}
 
     static String of(LogFinding f) {
@@ -37,15 +40,26 @@ final class FindingWords {
                         + (f.orProbe()
                                 ? " Or the thermocouple of this log reads low, or is not the controller's: then steps began earlier than the log shows. Cones in the log tell which."
                                 : "");
+            case OVER -> over(f, at);
             case ELEMENT ->
-                at + gone + " is lost from here on." + falls
-                        + " Look for a broken element, or the relay of its group; measure each element's resistance cold and unplugged."
-                        + probe(f);
+                f.fromStart()
+                        ? gone
+                                + " is missing wherever the steps ask for a known power, from the start; first seen "
+                                + at
+                                + "an element, its relay or fuse, or one leg of the supply is out since before this firing, or the supply is far too low."
+                                + falls + " " + CIRCUIT + probe(f)
+                        : at + gone + " is lost from here on." + falls
+                                + " Look for a broken element, or the relay of its group; measure each element's resistance cold and unplugged."
+                                + probe(f);
             case TOO_MUCH_AIR ->
                 at + "too much air" + (f.lostW() > 0 ? ", " + lost + " of heat lost" : "") + "." + falls
                         + " Close the damper toward the plan's setting and watch the flame at the spyhole and the CO meter.";
             case ELEMENT_OR_AIR ->
-                at + lost + " of heat is lost from here on, with gas burning." + falls
+                at + lost
+                        + (f.fromStart()
+                                ? " of heat is missing from the start of the gas."
+                                : " of heat is lost from here on, with gas burning.")
+                        + falls
                         + " Either the damper stands too far open or an element is broken; a damper column in the log tells them apart."
                         + probe(f);
             case WEAK ->
@@ -57,6 +71,23 @@ final class FindingWords {
                         + RecordText.offset(f.offsetK())
                         + ". When it began no log without cones before can say. Trust the cones; replace the thermocouple or correct the reading.";
         };
+    }
+
+    private static String over(LogFinding f, String at) {
+        String cones = f.cone() == null || f.cone().isEmpty()
+                ? ""
+                : f.cone().equals(f.coneThen())
+                        ? " By the readings no further cone falls for it."
+                        : " By the readings cone " + f.cone() + " goes down"
+                                + (f.coneThen().isEmpty()
+                                        ? "."
+                                        : ", where the plan's firing ends with cone " + f.coneThen() + ".");
+        return at + "the reading runs on over what the plan reaches, by " + Format.plain(f.offsetK(), 0) + " °C ("
+                + Format.plain(f.offsetK() * 1.8, 0) + " °F) at most." + cones
+                + (f.gas()
+                        ? " More gas than planned, or a relay stuck on: shut the gas down, switch off at the isolator, and look at both."
+                        : " A relay or contactor stuck on, or gas still burning, unless the firing was carried on by hand: switch off at the isolator, not at the controller.")
+                + " Look at ware and shelves before the next firing.";
     }
 
     /** A cause that looks the same where no cone proves the reading. */

@@ -1,7 +1,9 @@
 package portwright.report;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import portwright.calc.combustion.AtmosphereLevel;
 import portwright.calc.firing.log.ConeOffset;
 import portwright.calc.firing.log.Gap;
@@ -21,6 +23,13 @@ final class ResultLines {
 
     static final String TO_BE_TOLD =
             " It would from one electric step at full power (rate full) or a fixed share of the elements over 630 °C, half an hour or more, a reading every 5 minutes, cones beside the probe";
+
+    private static final Set<LogFinding.Kind> POWER = EnumSet.of(
+            LogFinding.Kind.RELAY,
+            LogFinding.Kind.STUCK,
+            LogFinding.Kind.ELEMENT,
+            LogFinding.Kind.ELEMENT_OR_AIR,
+            LogFinding.Kind.WEAK);
 
     private ResultLines() {}
 
@@ -71,13 +80,15 @@ final class ResultLines {
             add(
                     b,
                     "loss shown",
-                    Double.isNaN(x.smallestLoss())
-                            ? "the record cannot tell of a lost element: too little time at full or fixed power, warm, with readings often enough."
-                                    + TO_BE_TOLD
-                            : x.smallestLoss() >= 1
-                                    ? "the record cannot tell of a lost element." + TO_BE_TOLD
-                                    : "a lasting loss of less than " + n(x.smallestLoss() * 100, 0)
-                                            + " % of the element power cannot be told from what a sound kiln may show");
+                    !(x.smallestLoss() < 1) && x.findings().stream().anyMatch(f -> POWER.contains(f.kind()))
+                            ? "besides what is found below the record tells of no smaller loss: too little time at full or fixed power without a fault"
+                            : Double.isNaN(x.smallestLoss())
+                                    ? "the record cannot tell of a lost element: too little time at full or fixed power, warm, with readings often enough."
+                                            + TO_BE_TOLD
+                                    : x.smallestLoss() >= 1
+                                            ? "the record cannot tell of a lost element." + TO_BE_TOLD
+                                            : "a lasting loss of less than " + n(x.smallestLoss() * 100, 0)
+                                                    + " % of the element power cannot be told from what a sound kiln may show");
         }
         if (!x.damperLogged() && x.gas().mostKg() > 0) {
             add(

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import portwright.calc.draft.DraftCase;
+import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Forecast;
 import portwright.calc.firing.GasExchange;
 import portwright.calc.firing.KilnHeat;
+import portwright.calc.firing.Sample;
 import portwright.calc.firing.StepResult;
 import portwright.calc.firing.log.Cylinders;
 import portwright.calc.firing.log.FiringLog;
@@ -77,7 +79,24 @@ public record RecordReview(
                 firing.gas(),
                 firing.steps().value(),
                 damper,
+                rises(f.nominal(), damper.length),
                 designGasPa(review.design()));
+    }
+
+    /** How far the chamber rises in each step over the hottest before it, K. */
+    private static double[] rises(FiringRun run, int steps) {
+        double[] out = new double[steps];
+        Arrays.fill(out, Double.NaN);
+        double before = Double.NEGATIVE_INFINITY;
+        double hottest = Double.NEGATIVE_INFINITY;
+        int step = -1;
+        for (Sample s : run.samples()) {
+            before = s.step() == step ? before : hottest;
+            step = s.step();
+            hottest = Math.max(hottest, s.chamberK());
+            out[step] = Double.isInfinite(before) ? Double.NaN : hottest - before;
+        }
+        return out;
     }
 
     /** The kiln with the ware that a note of the log tells, else with the design's. */

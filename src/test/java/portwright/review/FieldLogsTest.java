@@ -51,7 +51,7 @@ class FieldLogsTest {
             case NONE -> EnumSet.noneOf(Kind.class);
             case ELEMENT -> EnumSet.of(Kind.ELEMENT, Kind.ELEMENT_OR_AIR);
             case RELAY_OPEN -> EnumSet.of(Kind.RELAY);
-            case RELAY_WELDED -> EnumSet.of(Kind.STUCK);
+            case RELAY_WELDED -> EnumSet.of(Kind.STUCK, Kind.OVER);
             case THERMOCOUPLE -> EnumSet.of(Kind.THERMOCOUPLE);
             case DAMPER -> EnumSet.of(Kind.TOO_MUCH_AIR, Kind.ELEMENT_OR_AIR);
         };

@@ -33,7 +33,7 @@ class ShedFaultsTest {
             case NONE -> EnumSet.noneOf(Kind.class);
             case ELEMENT -> EnumSet.of(Kind.ELEMENT);
             case RELAY_OPEN -> EnumSet.of(Kind.RELAY);
-            case RELAY_WELDED -> EnumSet.of(Kind.STUCK);
+            case RELAY_WELDED -> EnumSet.of(Kind.STUCK, Kind.OVER);
             case THERMOCOUPLE -> EnumSet.of(Kind.THERMOCOUPLE);
             case DAMPER -> EnumSet.of(Kind.TOO_MUCH_AIR);
         };

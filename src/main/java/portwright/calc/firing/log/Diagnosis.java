@@ -21,10 +21,6 @@ final class Diagnosis {
     /** The same for a loss that comes with the gas. */
     private static final double SURE_AT_GAS_ON = 3;
 
-    private static final double WEAK = 0.17;
-    /** Missing beyond what loss, load and voltage can explain together: a circuit is out. */
-    private static final double CIRCUIT = 0.24;
-
     private static final double GIVEN_UP_S = 3600;
     private static final int WINDOW = 10;
     private static final int LEAST = 4;
@@ -81,10 +77,17 @@ final class Diagnosis {
     }
 
     private List<LogFinding> run() {
+        OverTemperature.Found over = OverTemperature.of(f);
         if (f.c.kiln().elements().fullW() > 0) {
             power();
+            if (over != null && over.byElements() && out.stream().noneMatch(x -> x.kind() == Kind.STUCK)) {
+                add(Kind.STUCK, over.at(), Double.NaN, Double.NaN, false);
+            }
         } else {
             lean();
+        }
+        if (over != null) {
+            out.add(over.finding());
         }
         return ofTheProbe();
     }
@@ -98,7 +101,10 @@ final class Diagnosis {
         stuck();
         boolean lean = lean();
         if (!change(lean) && !lean && !sinks()) {
-            weak();
+            LogFinding weak = FromTheStart.of(f, end);
+            if (weak != null) {
+                out.add(weak);
+            }
         }
         // Somebody switches off a kiln that has long been short of power: that is no second fault.
         boolean givenUp = toEnd
@@ -187,7 +193,7 @@ final class Diagnosis {
         int run = 0;
         for (int i = 0; i < end; i++) {
             double lost = goneW(i);
-            run = lost > CIRCUIT * full && f.grid.climbKPerS()[i] < FALL_K_PER_S ? run + 1 : 0;
+            run = lost > FromTheStart.CIRCUIT * full && f.grid.climbKPerS()[i] < FALL_K_PER_S ? run + 1 : 0;
             if (run == SINKS_FOR) {
                 int from = i - run + 1;
                 add(
@@ -220,18 +226,6 @@ final class Diagnosis {
         return f.grid.timeS()[i] - f.grid.timeS()[k] <= AT_GAS_ON_S;
     }
 
-    /** Missing power where the record tells, as a share of full power, or of what is asked. */
-    private List<Double> told(boolean ofAsked) {
-        List<Double> out = new ArrayList<>();
-        for (int i = 0; i < end; i++) {
-            if (!Double.isNaN(f.asked[i])) {
-                double of = ofAsked ? f.asked[i] / f.c.kiln().elements().fullW() : 1;
-                out.add(f.missing(i, true) / of);
-            }
-        }
-        return out;
-    }
-
     /** Power missing against the least that any step in question asks, W. */
     private double goneW(int i) {
         return f.leastAsked[i] - f.logged.get(i).neededW();
@@ -249,30 +243,6 @@ final class Diagnosis {
                     false);
         }
         return i >= 0;
-    }
-
-    private void weak() {
-        List<Double> told = told(false);
-        double m = Followed.median(told);
-        double share = Followed.median(told(true));
-        if (told.size() < LEAST || !(m > WEAK)) {
-            return;
-        }
-        if (m < CIRCUIT) {
-            out.add(new LogFinding(Kind.WEAK, 0, Double.NaN, Double.NaN, Double.NaN, false, f.offsets.isEmpty())
-                    .ofElements(share, f.c.kiln().elements().fullW()));
-            return;
-        }
-        int i = 0;
-        while (Double.isNaN(f.asked[i]) || f.missing(i, true) < WEAK) {
-            i++;
-        }
-        add(
-                f.damperLogged || !f.gasOn(i) ? Kind.ELEMENT : Kind.ELEMENT_OR_AIR,
-                i,
-                share * f.asked[i],
-                share,
-                f.offsets.isEmpty());
     }
 
     /**

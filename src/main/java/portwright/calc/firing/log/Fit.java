@@ -82,7 +82,9 @@ public record Fit(
         double plainMin = plain.size() * Grid.SPACING_S / 60;
         double gasMin = gas.size() * Grid.SPACING_S / 60;
         for (LogFinding f : Diagnosis.of(base).findings()) {
-            if (f.kind() != LogFinding.Kind.WEAK && f.kind() != LogFinding.Kind.THERMOCOUPLE) {
+            if (f.kind() != LogFinding.Kind.WEAK
+                    && f.kind() != LogFinding.Kind.THERMOCOUPLE
+                    && f.kind() != LogFinding.Kind.OVER) {
                 return none("the record shows a fault; fit one without", plainMin, gasMin);
             }
         }

@@ -8,16 +8,10 @@ import portwright.calc.firing.Step;
 
 /** A record followed by the heat balance: what the elements should have given and what they gave, interval by interval. */
 final class Followed {
-    private static final double LAG_K = 12;
-    private static final double HOLD_K = 6;
-    private static final double SLOW_SHARE = 0.7;
-    private static final double GAS_OFF_SCALE = 0.15;
-    private static final double WARM_START_K = 373.15;
-    private static final int SETTLE = 12;
+    static final int SETTLE = 12;
     /** More of the full power than an emptier kiln and better brick explain. */
     private static final double MOST_SHARE = 1.25;
 
-    private static final double SAME_SHARE = 0.05;
     final RecordCase c;
     final Grid grid;
     final List<ConeOffset> offsets;
@@ -74,8 +68,9 @@ final class Followed {
         asked = new double[grid.size() - 1];
         leastAsked = new double[asked.length];
         Arrays.fill(leastAsked, Double.NaN);
+        AskedPower power = new AskedPower(this);
         for (int i = 0; i < asked.length; i++) {
-            asked[i] = asked(i);
+            asked[i] = power.of(i);
             leastAsked[i] = Double.isNaN(asked[i]) ? leastAsked[i] : asked[i];
         }
     }
@@ -111,8 +106,9 @@ final class Followed {
         int s = tracker.step[i];
         Step step = s < 0 ? null : c.steps().get(s);
         boolean gas = gasOn(i);
-        boolean open = gas || step != null && step.portsOpen();
-        double plan = s < 0 ? lastDamper() : c.plannedDamper()[s];
+        int opens = tracker.opensFor(grid.timeS()[i] + Grid.SPACING_S / 2);
+        boolean open = gas || opens >= 0 || step != null && step.portsOpen();
+        double plan = opens >= 0 ? 1 : s < 0 ? lastDamper() : c.plannedDamper()[s];
         double d = useLogged && !Double.isNaN(grid.damper()[i]) ? grid.damper()[i] : Double.isNaN(plan) ? 1 : plan;
         return open ? new Setting(gas, true, d) : Setting.PLUGGED;
     }
@@ -167,7 +163,9 @@ final class Followed {
     boolean gasOn(int i) {
         double pa = grid.gasPa()[i];
         int s = tracker.step[i];
-        return Double.isNaN(pa) ? s >= 0 && c.steps().get(s).gas() : pa > 0;
+        return Double.isNaN(pa)
+                ? s >= 0 && c.steps().get(s).gas() && !tracker.unlit(grid.timeS()[i] + Grid.SPACING_S / 2)
+                : pa > 0;
     }
 
     /** Whether the log states gas where the step asks none, or none where it asks gas: the plan is not what was fired. */
@@ -185,92 +183,6 @@ final class Followed {
     /** Gas flow against the design's at a logged pressure, Pa; 1 where it is not known. */
     double gasScale(double pa) {
         return Double.isNaN(pa) || pa <= 0 || !(c.designGasPa() > 0) ? 1 : Math.sqrt(pa / c.designGasPa());
-    }
-
-    private double asked(int i) {
-        int s = tracker.step[i];
-        if (s < 0
-                || !c.planned()
-                || blind[i]
-                || tracker.unsure[i]
-                || Math.abs(gasScale(i) - 1) > GAS_OFF_SCALE
-                || kelvin[0] > WARM_START_K && i < SETTLE) {
-            return Double.NaN;
-        }
-        double reach = Math.max(grid.reachS()[i], grid.reachS()[i + 1]);
-        int edge = (int) Math.ceil(reach / Grid.SPACING_S) + (reach > Grid.HALF_S ? 1 : 0);
-        for (int k = Math.max(0, i - edge); k <= Math.min(tracker.step.length - 1, i + edge); k++) {
-            if (tracker.step[k] != s && (k > i || tracker.step[k] >= 0)) {
-                return Double.NaN;
-            }
-        }
-        Step step = c.steps().get(s);
-        double full = c.kiln().elements().fullW();
-        if (!step.electric() || otherwise(i)) {
-            return Double.NaN;
-        }
-        int smear = offsets.isEmpty() ? (int) Math.ceil(Grid.HALF_S / Grid.SPACING_S) : 0;
-        int first = Math.max(0, i - smear);
-        int last = Math.min(tracker.step.length - 1, i + smear);
-        double least = most(s);
-        for (int k = tracker.byProbe.first()[first]; k <= tracker.byProbe.last()[last]; k++) {
-            double other = k == s ? least : asks(k, i);
-            least = Double.isNaN(other) ? Double.NaN : Math.min(least, other);
-        }
-        if (!(least >= most(s) - SAME_SHARE)) {
-            leastAsked[i] = asks(s, i) > 0 ? full * least : Double.NaN;
-            return Double.NaN;
-        }
-        if (!Double.isNaN(step.elementShare())) {
-            return full * step.elementShare();
-        }
-        double start = kelvin[tracker.begin[s]];
-        if (step.goal() instanceof Step.Hold) {
-            return !vague(s) && kelvin[i] < start - HOLD_K ? full : Double.NaN;
-        }
-        if (step.goal() instanceof Step.To to && to.temperatureK() < start) {
-            return Double.NaN;
-        }
-        if (Double.isInfinite(step.rateKPerS())) {
-            return full;
-        }
-        if (vague(s)) {
-            return Double.NaN;
-        }
-        double set = start + step.rateKPerS() * (grid.timeS()[i] - grid.timeS()[tracker.begin[s]]);
-        if (step.goal() instanceof Step.To to) {
-            set = Math.min(set, to.temperatureK());
-        }
-        return set - kelvin[i] > LAG_K && grid.climbKPerS()[i] < SLOW_SHARE * step.rateKPerS() ? full : Double.NaN;
-    }
-
-    /** Largest share of the element power that a step may ask. */
-    private double most(int step) {
-        double share = c.steps().get(step).elementShare();
-        return Double.isNaN(share) ? 1 : share;
-    }
-
-    /**
-     * Share of the element power that a step would ask at an interval: all along, or because the reading has fallen well below where it was;
-     * NaN where a controller chooses it, or behind the last step.
-     */
-    private double asks(int step, int i) {
-        if (step >= tracker.over) {
-            return Double.NaN;
-        }
-        Step x = c.steps().get(step);
-        if (!x.electric()) {
-            return 0;
-        }
-        boolean full = !(x.goal() instanceof Step.Hold) && Double.isInfinite(x.rateKPerS());
-        double peak = 0;
-        for (int k = 0; k <= i; k++) {
-            peak = Math.max(peak, kelvin[k]);
-        }
-        double start = tracker.begin[step] < 0 ? kelvin[i] : kelvin[tracker.begin[step]];
-        boolean cools = x.goal() instanceof Step.To to && to.temperatureK() < start;
-        boolean behind = !cools && kelvin[i] < peak - 2 * LAG_K;
-        return !Double.isNaN(x.elementShare()) || full || behind ? most(step) : Double.NaN;
     }
 
     /** Whether a step began in a gap, so that nobody knows from when its line counts. */

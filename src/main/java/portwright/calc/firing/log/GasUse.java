@@ -78,9 +78,9 @@ public record GasUse(double kg, double leastKg, double mostKg) {
 
     /** Times at which interval or possible step change. */
     private static double[] cuts(Followed f) {
-        return Stream.of(f.grid.timeS(), f.tracker.earlyS, f.tracker.lateS)
+        return Stream.of(f.grid.timeS(), f.tracker.earlyS, f.tracker.lateS, f.tracker.litS)
                 .flatMapToDouble(Arrays::stream)
-                .filter(t -> !Double.isNaN(t))
+                .filter(Double::isFinite)
                 .sorted()
                 .toArray();
     }
@@ -114,7 +114,7 @@ public record GasUse(double kg, double leastKg, double mostKg) {
                 other = t > f.tracker.lateS[k + 1] ? here : burns(f, after(f, k)) ? 1 : 0;
             }
         }
-        double full = here + other > 0 ? rates[interval(f, t)] : 0;
+        double full = here + other > 0 && !f.tracker.unlit(t) ? rates[interval(f, t)] : 0;
         return new Piece(
                 s,
                 f.gapAt(t) ? 0 : full * Math.min(here, other),

@@ -8,9 +8,13 @@ package portwright.calc.firing.log;
  * @param kelvin chamber then; NaN for the whole record
  * @param lostW power missing, W: of elements that share of their full power; of heat by air what is missing then; NaN where that is not the measure
  * @param lostShare share of the elements' power that is missing; NaN where elements are not, or not alone, the measure
- * @param offsetK reading error; NaN where that is not the measure
+ * @param offsetK reading error, or how far a reading goes over the plan's; NaN where that is not the measure
  * @param falls whether the temperature falls or stands after it
  * @param orProbe whether a thermocouple that reads wrong may be the cause as well, or alone
+ * @param fromStart whether it was so from the start of the record, as far as that tells
+ * @param gas whether gas burns when a reading goes over the plan's; false else
+ * @param coneThen of a reading over the plan's: hardest cone down by the readings before; null else, empty for none
+ * @param cone the same at the end of the record
  */
 public record LogFinding(
         Kind kind,
@@ -20,11 +24,15 @@ public record LogFinding(
         double lostShare,
         double offsetK,
         boolean falls,
-        boolean orProbe) {
+        boolean orProbe,
+        boolean fromStart,
+        boolean gas,
+        String coneThen,
+        String cone) {
     /** A finding of which elements are not the measure. */
     public LogFinding(
             Kind kind, double timeS, double kelvin, double lostW, double offsetK, boolean falls, boolean orProbe) {
-        this(kind, timeS, kelvin, lostW, Double.NaN, offsetK, falls, orProbe);
+        this(kind, timeS, kelvin, lostW, Double.NaN, offsetK, falls, orProbe, false, false, null, null);
     }
 
     /** A reading that told nothing for a time. */
@@ -34,11 +42,25 @@ public record LogFinding(
 
     /** The same finding with a share of the elements lost; both figures come from it. */
     LogFinding ofElements(double share, double fullW) {
-        return new LogFinding(kind, timeS, kelvin, share * fullW, share, offsetK, falls, orProbe);
+        return new LogFinding(
+                kind, timeS, kelvin, share * fullW, share, offsetK, falls, orProbe, fromStart, gas, coneThen, cone);
     }
 
     LogFinding doubted() {
-        return new LogFinding(kind, timeS, kelvin, lostW, lostShare, offsetK, falls, true);
+        return new LogFinding(
+                kind, timeS, kelvin, lostW, lostShare, offsetK, falls, true, fromStart, gas, coneThen, cone);
+    }
+
+    /** The same, so from the start. */
+    LogFinding fromTheStart() {
+        return new LogFinding(
+                kind, timeS, kelvin, lostW, lostShare, offsetK, falls, orProbe, true, gas, coneThen, cone);
+    }
+
+    /** The same with the cones that the readings lay down. */
+    LogFinding withCones(boolean burns, String before, String atTheEnd) {
+        return new LogFinding(
+                kind, timeS, kelvin, lostW, lostShare, offsetK, falls, orProbe, fromStart, burns, before, atTheEnd);
     }
 
     /** Kinds, worst first. */
@@ -53,6 +75,8 @@ public record LogFinding(
         RELAY,
         /** The elements stay on above what the controller asks: a relay or contactor stuck shut. */
         STUCK,
+        /** The reading runs on over what the plan reaches: a relay stuck on, more gas than planned, or fired on by hand. */
+        OVER,
         /** A lasting share of the power goes from one moment on: an element, or the relay of its group. */
         ELEMENT,
         /** Heat goes when air comes: damper too far open, or less gas than the design says. */

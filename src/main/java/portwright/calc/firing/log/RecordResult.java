@@ -18,7 +18,7 @@ import portwright.calc.firing.Step;
  * @param unknownAtmosphereS seconds with gas at a pressure that the design's flow does not cover
  * @param gas gas used
  * @param gasSinceRefill gas used after the last row whose note tells a refill of the cylinder; null without one
- * @param topK highest smoothed reading
+ * @param topK highest reading that is not wild
  * @param powerShare element power found against power asked, at full power; NaN where the record does not tell
  * @param trace the same, moment by moment, for a later record to be laid beside
  * @param telling minutes of the record that tell of the element power
@@ -60,6 +60,9 @@ public record RecordResult(
     private static final double GAS_SCALE_KNOWN = 0.08;
     private static final double STAND_K_PER_S = 5 / 3600.0;
     private static final double FALL_K_PER_S = -3 / 3600.0;
+    /** A fall of less is noise. */
+    private static final double FALLS_K = 3;
+
     private static final int STAND_FOR = 6;
     private static final int FALL_FOR = 3;
 
@@ -91,13 +94,14 @@ public record RecordResult(
                 air.merge(AtmosphereLevel.of(flow.lambda()), Grid.SPACING_S, Double::sum);
             }
         }
-        double top = java.util.Arrays.stream(f.grid.kelvin()).max().orElseThrow();
+        double top =
+                c.log().readings().stream().mapToDouble(LogRow::kelvin).max().orElseThrow();
         Diagnosis found = Diagnosis.of(f);
         return new RecordResult(
                 found.findings(),
                 spells(f),
                 f.offsets,
-                steps(f, gas),
+                StepRecord.of(f, gas),
                 air,
                 unknown,
                 used,
@@ -162,26 +166,6 @@ public record RecordResult(
         return gas.kg();
     }
 
-    private static List<StepRecord> steps(Followed f, double[] gas) {
-        List<StepRecord> out = new ArrayList<>();
-        for (int s = 0; f.c.planned() && s < f.tracker.begin.length; s++) {
-            int a = f.tracker.begin[s];
-            if (a < 0) {
-                continue;
-            }
-            int b = a;
-            while (b + 1 < f.grid.size() && f.tracker.step[b] == s) {
-                b++;
-            }
-            double dt = f.grid.timeS()[b] - f.grid.timeS()[a];
-            double k0 = f.grid.kelvin()[a];
-            double k1 = f.grid.kelvin()[b];
-            out.add(new StepRecord(
-                    s, f.grid.timeS()[a], f.grid.timeS()[b], k0, k1, dt > 0 ? (k1 - k0) / dt : Double.NaN, gas[s]));
-        }
-        return out;
-    }
-
     private static List<Spell> spells(Followed f) {
         List<Spell> out = new ArrayList<>();
         int i = 0;
@@ -193,7 +177,8 @@ public record RecordResult(
             }
             // With the plan unknown, a fall to the end of the record is a kiln that was switched off.
             boolean off = !f.c.planned() && kind == 2 && j + 1 == f.intervals();
-            if (kind == 2 && j - i + 1 >= FALL_FOR && !off || kind == 1 && j - i + 1 >= STAND_FOR) {
+            boolean fell = f.grid.kelvin()[i] - f.grid.kelvin()[j] >= FALLS_K;
+            if (kind == 2 && fell && j - i + 1 >= FALL_FOR && !off || kind == 1 && j - i + 1 >= STAND_FOR) {
                 out.add(new Spell(
                         kind == 2, f.grid.timeS()[i], f.grid.timeS()[j], f.grid.kelvin()[i], f.grid.kelvin()[j]));
             }
@@ -205,7 +190,7 @@ public record RecordResult(
     /** 2 falls, 1 stands, 0 neither. */
     private static int kind(Followed f, int i) {
         int s = f.tracker.step[i];
-        if (s < 0 || f.gapAt(f.grid.timeS()[i] + Grid.SPACING_S / 2)) {
+        if (s < 0 || f.tracker.opening(i) || f.gapAt(f.grid.timeS()[i] + Grid.SPACING_S / 2)) {
             return 0;
         }
         Step step = f.c.steps().get(s);

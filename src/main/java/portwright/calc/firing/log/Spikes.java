@@ -160,7 +160,7 @@ final class Spikes {
     }
 
     /** Standard deviation of one reading, from its height over its neighbours (median, so that wild ones do not count). */
-    private static double noise(List<LogRow> rows) {
+    static double noise(List<LogRow> rows) {
         double[] k = rows.stream()
                 .filter(r -> r.kelvin() != null)
                 .mapToDouble(LogRow::kelvin)

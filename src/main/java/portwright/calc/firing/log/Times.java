@@ -8,6 +8,11 @@ import java.util.List;
 final class Times {
     private static final double DAY = 86400;
     private static final double JUMP = 7200;
+    private static final double HOUR = 3600;
+    /** Rows of a log lie no farther apart than this, or than twice their usual distance. */
+    private static final double CLOSE_S = 600;
+    /** So many rows must follow. */
+    private static final int RUNS_ON = 3;
 
     private final boolean elapsed;
     private final List<LogFault> faults;
@@ -62,6 +67,13 @@ final class Times {
                 remarks.add("line " + rows.get(i).line() + ": the clock passes "
                         + (twelve ? "noon or midnight" : "midnight"));
             }
+            if (t < before && !elapsed && setBack(clocks, i, before - t)) {
+                add += HOUR;
+                t += HOUR;
+                remarks.add(
+                        "line " + rows.get(i).line()
+                                + ": the times go back by an hour and run on from there. The clock was set back, as at the end of summer time: an hour is added from here on. If it was not, put the times right");
+            }
             if (t < before) {
                 int last = out.size() - 1;
                 if (last > 0
@@ -90,6 +102,22 @@ final class Times {
     /** When the first row was written, s since 1970; NaN without dates. Known after {@link #order}. */
     double startS() {
         return startS;
+    }
+
+    /** Whether the clock was set back an hour before a row: with the hour added this row and those behind it follow as closely as rows do here. */
+    private static boolean setBack(List<Clock> clocks, int i, double back) {
+        double[] apart = new double[clocks.size() - 1];
+        for (int k = 0; k < apart.length; k++) {
+            apart[k] = clocks.get(k + 1).seconds() - clocks.get(k).seconds();
+        }
+        double close = Math.max(
+                CLOSE_S,
+                2 * Followed.median(java.util.Arrays.stream(apart).boxed().toList()));
+        boolean runsOn = i + RUNS_ON < clocks.size();
+        for (int k = i; runsOn && k < i + RUNS_ON; k++) {
+            runsOn = apart[k] >= 0 && apart[k] <= close;
+        }
+        return runsOn && back <= HOUR && HOUR - back <= close && close < HOUR / 2;
     }
 
     /** Whether more rows go back in time than forth, the short way round a clock. */

@@ -2,6 +2,7 @@ package portwright.calc.firing.log;
 
 import java.util.List;
 import portwright.calc.firing.Step;
+import portwright.calc.firing.log.StepWalk.Ready;
 
 /** Which step of the plan a record was in at each point: goals met by temperature, logged cones, heat work or time. */
 final class Tracker {
@@ -10,7 +11,12 @@ final class Tracker {
     /** Smoothing carries the edge of the fall this many points. */
     private static final int EDGE = 3;
 
-    private static final double ZERO_C = 273.15;
+    /** A goal is surely met so far beyond it. */
+    private static final double SURELY_K = 2;
+    /** A cone may fall at readings so much lower than its chart has it. */
+    private static final double CONE_K = 10;
+
+    private static final double LATEST_S = 3600;
     private static final double COOLS_K_PER_S = -20 / 3600.0;
 
     /** Step at each point; −1 after the last one. */
@@ -26,12 +32,22 @@ final class Tracker {
     /** Whether the last step's goal was met by the last row, which may lie behind the last point. */
     final boolean reached;
 
+    /** When the kiln is ready for each step after the minutes in which it stands open, as far as the readings show them, s. */
+    final double[] readyS;
+
     /** First and last step that a point may belong to for all that the rows tell; {@link #over} behind the last. */
     final Range byRows;
     /** The same where the thermocouple, too, may be off. */
     final Range byProbe;
     /** Number of steps: the step of a point behind the last one. */
     final int over;
+
+    final Openings openings;
+
+    private final double[] openUntilS;
+    private final double[] openEndS;
+    /** When gas burns first for each step that lights it. */
+    final double[] litS;
 
     private final Grid g;
     private final List<Step> steps;
@@ -49,20 +65,98 @@ final class Tracker {
         peakK = peaks(log);
         earlyS = coneS;
         int shut = shut(g);
-        Walk w = new Walk(kelvin, 1, false);
+        openings = new Openings(log, steps);
+        Ways ways = new Ways(kelvin, log.readings());
+        StepWalk w = ways.walk(1, NEAR_K, NEAR_K, false, Ready.SEEN);
         begin = w.begin;
         step = w.step;
         for (int k = 0; k < over; k++) {
             double startedS = k + 1 < over ? w.begin[k + 1] < 0 ? 0 : g.timeS()[w.begin[k + 1]] : w.overS;
             lateS[k + 1] = Math.max(lateS[k + 1], startedS);
         }
-        byRows = range(new Walk(kelvin, 1, true).step, step);
+        StepWalk surely = ways.walk(1, -SURELY_K, -SURELY_K, false, Ready.PLANNED);
+        byRows = range(ways.walk(1, NEAR_K, CONE_K, true, Ready.AT_ONCE).step, bounded(surely.step, step));
         byProbe = range(
-                new Walk(kelvin, 1 + band.lowShare(), true).step, new Walk(kelvin, 1 - band.highShare(), false).step);
+                ways.walk(1 + band.lowShare(), NEAR_K, NEAR_K, true, Ready.AT_ONCE).step,
+                ways.walk(1 - band.highShare(), NEAR_K, NEAR_K, false, Ready.PLANNED).step);
+        readyS = w.readyS;
+        openUntilS = new double[over];
+        openEndS = new double[over];
+        litS = new double[over];
+        java.util.Arrays.fill(openUntilS, Double.NEGATIVE_INFINITY);
+        java.util.Arrays.fill(openEndS, Double.NEGATIVE_INFINITY);
+        java.util.Arrays.fill(litS, Double.NEGATIVE_INFINITY);
+        for (int k = 0; k < over; k++) {
+            if (begin[k] >= 0 && openings.before(k)) {
+                openUntilS[k] = openUntil(k, surely.begin[k]);
+                openEndS[k] = openings.endS(k, g.timeS()[begin[k]]);
+                litS[k] = openings.litS(k, g.timeS()[begin[k]]);
+            }
+        }
         for (int i = 0; i < g.size(); i++) {
             step[i] = step[i] < over && !(i >= shut && steps.get(step[i]).gas()) ? step[i] : -1;
         }
-        reached = w.s >= over || w.s == over - 1 && atTheEnd(kelvin, log, steps.get(w.s), w.s, w.startK, w.work[w.s]);
+        reached = w.s >= over || w.s == over - 1 && atTheEnd(kelvin, log, steps.get(w.s), w);
+    }
+
+    /** A step may begin later than the likeliest by no more than an hour, unless it is the end of the firing: the last goal may be nearly met for long. */
+    private int[] bounded(int[] late, int[] likely) {
+        int[] out = new int[late.length];
+        int reach = (int) (LATEST_S / Grid.SPACING_S);
+        for (int i = 0; i < out.length; i++) {
+            out[i] = i < reach ? late[i] : Math.max(late[i], Math.min(over - 1, likely[i - reach]));
+        }
+        return out;
+    }
+
+    /** Until when the kiln may stand open before a step, or be on its way back, s. */
+    private double openUntil(int k, int surely) {
+        double from = g.timeS()[begin[k]];
+        double late = surely < 0 ? from + LATEST_S : Math.min(from + LATEST_S, g.timeS()[surely]);
+        return (openings.seen(k, from) != null ? openings.endS(k, from) : openings.endS(k, Math.max(from, late)))
+                + Grid.HALF_S;
+    }
+
+    /** The step before which the kiln stands open or burns clean at a time; −1 for none. */
+    int opensFor(double timeS) {
+        for (int k = 0; k < over; k++) {
+            if (timeS < openEndS[k] && timeS >= g.timeS()[begin[k]]) {
+                return k;
+            }
+        }
+        return -1;
+    }
+
+    /** Whether gas that a step burns is not yet lit at a time, for all that a log without a gas column tells. */
+    boolean unlit(double timeS) {
+        int k = opensFor(timeS);
+        return k >= 0 && timeS < litS[k];
+    }
+
+    /** Whether the minutes with the kiln open, or the way back from them, may lie in an interval. */
+    boolean opening(int i) {
+        for (int k = 0; k < over; k++) {
+            if (g.timeS()[i] < openUntilS[k] && g.timeS()[i] + Grid.SPACING_S > g.timeS()[begin[k]] - Grid.HALF_S) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** Ways through the steps of one record. */
+    private final class Ways {
+        final double[] kelvin;
+        final List<LogRow> rows;
+
+        Ways(double[] kelvin, List<LogRow> rows) {
+            this.kelvin = kelvin;
+            this.rows = rows;
+        }
+
+        StepWalk walk(double scale, double nearK, double coneK, boolean soon, Ready ready) {
+            return new StepWalk(
+                    g, kelvin, peakK, rows, steps, coneS, openings, new StepWalk.Way(scale, nearK, coneK, soon, ready));
+        }
     }
 
     /**
@@ -109,65 +203,15 @@ final class Tracker {
         return reachS > Grid.HALF_S ? (int) Math.ceil(reachS / Grid.SPACING_S) : 0;
     }
 
-    /** One way through the steps. */
-    private final class Walk {
-        final int[] step = new int[g.size()];
-        final int[] begin = new int[over];
-        final double[] work = new double[over];
-        double overS;
-        int s;
-        double startK;
-
-        /**
-         * @param scale of the readings in °C
-         * @param soon holds count as begun as much earlier as the readings lie apart
-         */
-        Walk(double[] readings, double scale, boolean soon) {
-            double[] kelvin = new double[readings.length];
-            for (int i = 0; i < kelvin.length; i++) {
-                kelvin[i] = ZERO_C + (readings[i] - ZERO_C) * scale;
-            }
-            java.util.Arrays.fill(begin, -1);
-            begin[0] = 0;
-            startK = kelvin[0];
-            for (int i = 0; i < g.size(); i++) {
-                double dt = i == 0 ? 0 : g.timeS()[i] - g.timeS()[i - 1];
-                for (int k = s; k < over; k++) {
-                    if (steps.get(k).goal() instanceof Step.ToCone c && i > 0) {
-                        work[k] += dt * c.cone().perSecond((kelvin[i] + kelvin[i - 1]) / 2 + NEAR_K);
-                    }
-                }
-                while (s < over
-                        && done(
-                                steps.get(s),
-                                g.timeS()[i],
-                                kelvin[i] + peakK[i] * scale,
-                                startK,
-                                g.timeS()[begin[s]] - (soon ? g.reachS()[begin[s]] : 0),
-                                work[s],
-                                coneS[s])) {
-                    s++;
-                    startK = kelvin[i];
-                    if (s < over) {
-                        begin[s] = i;
-                    } else {
-                        overS = g.timeS()[i];
-                    }
-                }
-                step[i] = s;
-            }
-        }
-    }
-
     /** Whether the last step's goal is met in the last row, which may lie behind the last point; a hold began up to a point's spacing earlier. */
-    private boolean atTheEnd(double[] kelvin, FiringLog log, Step last, int s, double startK, double work) {
+    private boolean atTheEnd(double[] kelvin, FiringLog log, Step last, StepWalk w) {
         double endS = log.rows().get(log.rows().size() - 1).timeS();
         int n = g.size() - 1;
         double past = endS - g.timeS()[n];
         double k = kelvin[n] + past * g.climbKPerS()[n];
-        double more =
-                last.goal() instanceof Step.ToCone c ? past * c.cone().perSecond((kelvin[n] + k) / 2 + NEAR_K) : 0;
-        return done(last, endS, k, startK, g.timeS()[begin[s]] - Grid.SPACING_S, work + more, coneS[s]);
+        double work =
+                last.goal() instanceof Step.ToCone c ? w.workWith(c.cone(), past, (kelvin[n] + k) / 2 + NEAR_K) : 0;
+        return StepWalk.done(last, endS, k, w.startK, w.readyS[w.s] - Grid.SPACING_S, work, coneS[w.s], NEAR_K);
     }
 
     /** When the cone of each step may have fallen by the log; NaN where it notes none. */
@@ -219,15 +263,5 @@ final class Tracker {
             falls--;
         }
         return gas >= 0 && falls < g.size() && falls <= gas + EDGE ? gas + 1 : Integer.MAX_VALUE;
-    }
-
-    private static boolean done(Step s, double t, double k, double startK, double beginS, double work, double coneS) {
-        if (s.goal() instanceof Step.Hold h) {
-            return t - beginS >= h.seconds() - 1;
-        }
-        if (s.goal() instanceof Step.To to) {
-            return startK <= to.temperatureK() ? k >= to.temperatureK() - NEAR_K : k <= to.temperatureK() + NEAR_K;
-        }
-        return Double.isNaN(coneS) ? work >= 1 : coneS <= t;
     }
 }

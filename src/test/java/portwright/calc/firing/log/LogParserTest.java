@@ -251,4 +251,25 @@ class LogParserTest {
         FiringLog log = LogParser.parse("elapsed min,temp °C,notes\n0,20,load 45 kg\n30,110,\n");
         assertThat(Notes.loadKg(log)).isEqualTo(45);
     }
+
+    /** Clocks go back an hour at night in autumn; a single slip of the pen is no clock set back. */
+    @Test
+    void clockSetBackAnHourIsNamedByLine() {
+        StringBuilder b = new StringBuilder("time,temp °C\n");
+        for (int k = 0; k < 60; k++) {
+            int m = 22 * 60 + 5 * k - (k < 36 ? 0 : 60);
+            b.append(String.format(java.util.Locale.ROOT, "%02d:%02d,%d%n", m / 60 % 24, m % 60, 100 + 10 * k));
+        }
+        FiringLog log = LogParser.parse(b.toString());
+        assertThat(log.remarks()).anyMatch(x -> x.startsWith("line 38: the times go back by an hour"));
+        assertThat(log.faults()).isEmpty();
+        assertThat(log.rows()).hasSize(60);
+        assertThat(log.rows().get(59).timeS()).isEqualTo(59 * 300.0);
+        String slip = b.toString()
+                .replaceFirst("22:50", "21:50")
+                .lines()
+                .limit(30)
+                .collect(java.util.stream.Collectors.joining("\n"));
+        assertThat(LogParser.parse(slip + "\n").remarks()).noneMatch(x -> x.contains("an hour"));
+    }
 }

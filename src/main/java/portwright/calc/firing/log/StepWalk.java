@@ -1,0 +1,184 @@
+package portwright.calc.firing.log;
+
+import java.util.Arrays;
+import java.util.List;
+import portwright.calc.firing.ConeWork;
+import portwright.calc.firing.Step;
+
+/** One way through the steps of the plan along a record: each step begins where the goal of the one before is met. */
+final class StepWalk {
+    private static final double ZERO_C = 273.15;
+    /** Rows minutes apart may miss the last of a climb. */
+    private static final double PEAK_K = 10;
+
+    private static final double NEARLY = 0.6;
+    private static final double CLIMBS_K_PER_S = 20 / 3600.0;
+    private static final double STANDS = 0.3;
+
+    /** When the kiln is ready for a step after the minutes in which it stands open. */
+    enum Ready {
+        /** At once. */
+        AT_ONCE,
+        /** As the readings show it; at once where they show nothing. */
+        SEEN,
+        /** As the readings show it; else after the planned minutes. */
+        PLANNED
+    }
+
+    /**
+     * What is taken for granted on a way.
+     *
+     * @param scale of the readings in °C
+     * @param nearK a temperature counts as met so far below it
+     * @param coneK heat work counts at readings so much higher
+     * @param soon holds count as begun as much earlier as the readings lie apart
+     * @param ready when a step counts as begun after open minutes
+     */
+    record Way(double scale, double nearK, double coneK, boolean soon, Ready ready) {}
+
+    /** Step at each point; the number of steps behind the last one. */
+    final int[] step;
+    /** Point at which each step begins; −1 when it never does. */
+    final int[] begin;
+    /** When the kiln is ready for each step, s; 0 for one that never begins. */
+    final double[] readyS;
+
+    final double[] work;
+    double overS;
+    int s;
+    double startK;
+
+    private final Grid g;
+    private final List<Step> steps;
+
+    /**
+     * @param readings smoothed, K
+     * @param peakK how far the readings about a point rise over the smoothed line, K
+     * @param rows readings as they stand, which do a cone's work
+     * @param coneS when the cone of each step fell by the log; NaN without a note
+     */
+    StepWalk(
+            Grid g,
+            double[] readings,
+            double[] peakK,
+            List<LogRow> rows,
+            List<Step> steps,
+            double[] coneS,
+            Openings openings,
+            Way way) {
+        this.g = g;
+        this.steps = steps;
+        int over = steps.size();
+        step = new int[g.size()];
+        begin = new int[over];
+        readyS = new double[over];
+        work = new double[over];
+        Arrays.fill(begin, -1);
+        begin[0] = 0;
+        startK = scaled(readings[0], way);
+        int row = 0;
+        for (int i = 0; i < g.size(); i++) {
+            double t = g.timeS()[i];
+            double k = scaled(readings[i], way);
+            if (i > 0) {
+                double put = readings[i] - g.kelvin()[i];
+                row = work(rows, row, i, put, way);
+            }
+            boolean opened =
+                    s + 1 < over && openings.before(s + 1) && opened(openings.from(s + 1, t), i, k, coneS[s], way);
+            while (s < over
+                    && (opened
+                            || done(
+                                    steps.get(s),
+                                    t,
+                                    k + peakK[i] * way.scale,
+                                    startK,
+                                    readyS[s] - (way.soon ? g.reachS()[begin[s]] : 0),
+                                    work[s],
+                                    coneS[s],
+                                    way.nearK))) {
+                opened = false;
+                s++;
+                startK = k;
+                if (s < over) {
+                    begin[s] = i;
+                    readyS[s] = ready(openings, s, t, way.ready);
+                } else {
+                    overS = t;
+                }
+            }
+            step[i] = s;
+        }
+    }
+
+    /** Whether the kiln was opened for the next step at a point: at a peak, or where a climb ends, as good as this step's goal, which smoothing hides. */
+    private boolean opened(Openings.Seen fall, int i, double k, double coneS, Way way) {
+        if (way.ready == Ready.PLANNED) {
+            return false;
+        }
+        if (steps.get(s).goal() instanceof Step.To to) {
+            double least = to.temperatureK() - PEAK_K;
+            double climb = Math.max(0, g.climbKPerS()[Math.max(0, i - 2)]);
+            return startK <= to.temperatureK()
+                    && (fall != null && scaled(fall.peakK() + climb * fall.gapS(), way) >= least
+                            || k >= least && stands(i));
+        }
+        return steps.get(s).goal() instanceof Step.ToCone && Double.isNaN(coneS) && fall != null && work[s] >= NEARLY;
+    }
+
+    /** Whether a climb ends at a point. */
+    private boolean stands(int i) {
+        double before = g.climbKPerS()[Math.max(0, i - 2)];
+        int next = Math.min(g.size() - 1, i + 1);
+        double after = Math.min(g.climbKPerS()[next], g.climbKPerS()[Math.min(g.size() - 1, i + 2)]);
+        double gained = (g.kelvin()[next] - g.kelvin()[i]) / Grid.SPACING_S;
+        return before > CLIMBS_K_PER_S && Math.max(after, gained) < STANDS * before;
+    }
+
+    private static double ready(Openings o, int step, double t, Ready ready) {
+        if (!o.before(step) || ready == Ready.AT_ONCE) {
+            return t;
+        }
+        return ready == Ready.PLANNED || o.seen(step, t) != null ? o.endS(step, t) : t;
+    }
+
+    private static double scaled(double kelvin, Way way) {
+        return ZERO_C + (kelvin - ZERO_C) * way.scale;
+    }
+
+    /** Adds the work of all readings up to a point; the first reading not yet counted. */
+    private int work(List<LogRow> rows, int from, int point, double put, Way way) {
+        int k = from;
+        while (k + 1 < rows.size() && rows.get(k + 1).timeS() <= g.timeS()[point] + 1e-6) {
+            double dt = rows.get(k + 1).timeS() - rows.get(k).timeS();
+            double mean = (rows.get(k).kelvin() + rows.get(k + 1).kelvin()) / 2 + put;
+            add(dt, scaled(mean, way) + way.coneK);
+            k++;
+        }
+        return k;
+    }
+
+    private void add(double dt, double kelvin) {
+        for (int k = s; k < steps.size(); k++) {
+            if (steps.get(k).goal() instanceof Step.ToCone c) {
+                work[k] += dt * c.cone().perSecond(kelvin);
+            }
+        }
+    }
+
+    /** The work of the step in force with what follows the last point, at a temperature. */
+    double workWith(ConeWork cone, double dt, double kelvin) {
+        return work[s] + dt * cone.perSecond(kelvin);
+    }
+
+    static boolean done(
+            Step s, double t, double k, double startK, double readyS, double work, double coneS, double nearK) {
+        if (s.goal() instanceof Step.Hold h) {
+            return t - readyS >= h.seconds() - 1;
+        }
+        if (s.goal() instanceof Step.To to) {
+            return startK <= to.temperatureK() ? k >= to.temperatureK() - nearK : k <= to.temperatureK() + nearK;
+        }
+        return Double.isNaN(coneS) ? work >= 1 : coneS <= t;
+    }
+}
