@@ -48,7 +48,8 @@ class BorrowedTest {
                         "kiln.elements[0].height",
                         "kiln.elements[0].tails.at[1]")
                 .noneMatch(p -> p.endsWith("name"));
-        assertThat(doc.borrowed().of(Step.ROOM)).contains("room.place", "room.ceiling", "supply.cylinder.capacity");
+        assertThat(doc.borrowed().of(Step.ROOM)).contains("room.place", "room.ceiling");
+        assertThat(doc.borrowed().of(Step.GAS)).contains("supply.cylinder.capacity");
         assertThat(doc.borrowed().of(Step.FIRING))
                 .contains("firing.load", "firing.prices.perKwh", "firing.steps[0].to", "firing.steps[0].rate");
         assertThat(doc.borrowed().of(Step.PORTS)).isEmpty();
