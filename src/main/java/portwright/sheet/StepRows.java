@@ -49,11 +49,10 @@ final class StepRows {
                 atC = s.to() != null ? s.to().celsius() : computed.endsC().getOrDefault(i, StepTime.coneEndC(s));
             }
             String missed = computed.missed().get(i);
-            out.add(step(
-                    design,
-                    s,
-                    missed == null || computed.endsC().containsKey(i) ? atC : Double.NaN,
-                    computed.plate(i)));
+            if (missed != null && !computed.endsC().containsKey(i)) {
+                atC = Double.NaN;
+            }
+            out.add(step(design, s, atC, computed.plate(i)));
             Double ends = s.hold() == null ? null : computed.endsC().get(i);
             if (s.heat() != Heat.NONE && ends != null && ends < atC - SAGS_C) {
                 out.add(CardData.Step.across("The forecast: the hold does not keep it, it ends at "
