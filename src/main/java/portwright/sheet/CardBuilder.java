@@ -2,8 +2,14 @@ package portwright.sheet;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import portwright.check.CheckResult;
 import portwright.check.Forbids;
 import portwright.check.NotChecked;
@@ -61,16 +67,20 @@ public final class CardBuilder {
                         .toList());
     }
 
-    private static String own(CheckResult result) {
-        List<String> names = result.findings().stream()
+    /** What is told of several parts with the same cure is told once. */
+    private static List<CardData.Own> own(CheckResult result) {
+        Map<CardData.Own, Set<String>> parts = new LinkedHashMap<>();
+        result.findings().stream()
                 .filter(f -> f.severity() == Severity.CAUTION && f.bearsOn(Forbids.LIGHTING))
-                .map(f -> f.rule().replace('-', ' '))
-                .distinct()
+                .forEach(f -> parts.computeIfAbsent(
+                                new CardData.Own(f.rule().replace('-', ' '), f.remedy()), k -> new LinkedHashSet<>())
+                        .addAll(f.parts().size() == 1 ? f.parts() : List.of()));
+        return parts.entrySet().stream()
+                .map(e -> new CardData.Own(
+                        Stream.concat(Stream.of(e.getKey().name()), e.getValue().stream())
+                                .collect(Collectors.joining(", ")),
+                        e.getKey().cure()))
                 .toList();
-        return names.isEmpty()
-                ? ""
-                : "Cautions of this design for the firing: " + String.join(", ", names)
-                        + ". Each is told, with its cure, on the sheets of the template: read them before lighting.";
     }
 
     /** Whether the kiln is known to stand under the sky or an open roof. */

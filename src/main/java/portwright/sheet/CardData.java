@@ -12,7 +12,7 @@ import java.util.List;
  * @param plate the damper at full size; null when it is not known
  * @param forecast one line; empty when there is none
  * @param cautions short cautions of the common list that matter at this kiln and are not in the lists above, stops first
- * @param own the design's own cautions that bear on lighting, by name, and where they are told; empty when there is none
+ * @param own the design's own cautions that bear on lighting, each with what to do; empty when there is none
  * @param scale in which the record is kept: the one that the steps are written in
  * @param stops findings that forbid lighting
  * @param unproven rules against lighting that were not checked
@@ -30,7 +30,7 @@ public record CardData(
         List<String> flameOut,
         List<String> alarm,
         List<CardData.Caution> cautions,
-        String own,
+        List<Own> own,
         String forecast,
         String scale,
         long stops,
@@ -71,6 +71,18 @@ public record CardData(
      * @param inch whether the travel is told in inches beside mm
      */
     public record Plate(String flue, double holeMm, boolean inch, List<Band> bands) {}
+
+    /**
+     * A caution of this design.
+     *
+     * @param name the rule's name in words
+     * @param cure what to do
+     */
+    public record Own(String name, String cure) {
+        String words() {
+            return name + ": " + cure;
+        }
+    }
 
     /** A caution in a few words; {@code stop}: never do it. */
     public record Caution(String words, boolean stop) {}

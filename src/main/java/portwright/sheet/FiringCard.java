@@ -1,7 +1,9 @@
 package portwright.sheet;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import portwright.check.Severity;
 import portwright.drawing.Ink;
 import portwright.drawing.LineStyle;
@@ -13,6 +15,11 @@ import portwright.drawing.Words;
 public final class FiringCard {
     private static final TextStyle CARE = new TextStyle(TextStyle.Face.SANS, 13, 3.0, Ink.INK, false);
     private static final TextStyle NEVER = new TextStyle(TextStyle.Face.SANS_BOLD, 13, 3.0, Ink.INK, false);
+
+    /** Height of the heading over the design's own cautions, mm. */
+    private static final double OWN_HEAD = 6;
+    /** So much of a page is left to the record where cautions stand under it. */
+    private static final double RECORD_SHARE = 0.4;
 
     /** Where the head ends, from the top, mm. */
     private static final double HEAD_END = 27.6;
@@ -45,7 +52,9 @@ public final class FiringCard {
                 strike(data, paper, p, forbidden);
                 file.add(p.page);
             }
-            file.add(back(data, paper, file, forbidden, !fronts.cautions()));
+            for (Page page : back(data, paper, file, forbidden, fronts)) {
+                file.add(page);
+            }
             return file.bytes();
         }
     }
@@ -62,9 +71,10 @@ public final class FiringCard {
     /**
      * The pages before the record.
      *
-     * @param cautions whether they hold the cautions too; else those go to the back
+     * @param cautions whether they hold the cautions of the common list too; else those go to the back
+     * @param own the same of the design's own
      */
-    private record Fronts(List<CardPaper> pages, boolean cautions) {}
+    private record Fronts(List<CardPaper> pages, boolean cautions, boolean own) {}
 
     /** One page; where the steps are too many for it, they get pages of their own before the rest. */
     private static Fronts fronts(CardData data, Paper paper, PdfFile file) {
@@ -73,12 +83,18 @@ public final class FiringCard {
         steps.draw(HEAD_END, Double.POSITIVE_INFINITY, 0);
         double y = one.emergencies(one.middle(steps.end() + 0.5));
         if (y <= one.c.bottom()) {
-            return new Fronts(List.of(one.c), one.rest(y));
+            return new Fronts(List.of(one.c), one.rest(y, false), false);
         }
         List<CardPaper> pages = new ArrayList<>();
+        boolean own = false;
         for (int from = 0; from < data.steps().size(); ) {
             FiringCard page = head(data, paper, file);
-            from = new CardSteps(page.c, data.steps()).draw(HEAD_END, page.c.bottom(), from);
+            CardSteps some = new CardSteps(page.c, data.steps());
+            from = some.draw(HEAD_END, page.c.bottom(), from);
+            own = from == data.steps().size() && some.end() + 1 + page.ownHeight() <= page.c.bottom();
+            if (own) {
+                page.own(some.end() + 1);
+            }
             page.c.foot(
                     from < data.steps().size()
                             ? "More steps on the next page."
@@ -86,9 +102,9 @@ public final class FiringCard {
             pages.add(page.c);
         }
         FiringCard last = head(data, paper, file);
-        boolean cautions = last.rest(last.emergencies(last.middle(HEAD_END + 0.5)));
+        boolean cautions = last.rest(last.emergencies(last.middle(HEAD_END + 0.5)), own);
         pages.add(last.c);
-        return new Fronts(List.copyOf(pages), cautions);
+        return new Fronts(List.copyOf(pages), cautions, own);
     }
 
     private static FiringCard head(CardData data, Paper paper, PdfFile file) {
@@ -103,17 +119,27 @@ public final class FiringCard {
         return new FiringCard(data, c);
     }
 
-    private static Page back(CardData data, Paper paper, PdfFile file, boolean forbidden, boolean cautions) {
+    /** The record with the cautions under it; where they would leave it too little, the cautions get the page before it. */
+    private static List<Page> back(CardData data, Paper paper, PdfFile file, boolean forbidden, Fronts fronts) {
         FiringCard card = new FiringCard(data, new CardPaper(paper, file.fonts()));
-        double own = card.ownHeight();
-        double room = own + (cautions ? card.cautionsHeight() : 0);
-        new CardRecord(card.c, data).wholePage(room);
-        card.own(card.c.bottom() - room);
-        if (cautions) {
-            card.cautions(card.c.bottom() - room + own);
+        double own = fronts.own() ? 0 : card.ownHeight();
+        double room = own + (fronts.cautions() ? 0 : card.cautionsHeight());
+        boolean apart = room > (1 - RECORD_SHARE) * (card.c.bottom() - HEAD_END);
+        FiringCard holder = apart ? head(data, paper, file) : card;
+        double top = apart ? HEAD_END + 1 : card.c.bottom() - room;
+        new CardRecord(card.c, data).wholePage(apart ? 0 : room);
+        if (!fronts.own()) {
+            holder.own(top);
         }
-        strike(data, paper, card.c, forbidden);
-        return card.c.page;
+        if (!fronts.cautions()) {
+            holder.cautions(top + own);
+        }
+        List<Page> pages = new ArrayList<>();
+        for (FiringCard f : apart ? List.of(holder, card) : List.of(card)) {
+            strike(data, paper, f.c, forbidden);
+            pages.add(f.c.page);
+        }
+        return pages;
     }
 
     private static void strike(CardData data, Paper paper, CardPaper c, boolean forbidden) {
@@ -126,14 +152,15 @@ public final class FiringCard {
     }
 
     /** Cautions and record below the lists; answers whether the cautions found room. */
-    private boolean rest(double top) {
+    private boolean rest(double top, boolean ownTold) {
         double y = top;
         boolean all = y + cautionsHeight() <= c.bottom() + 1e-6;
         y = all ? cautions(y) : y;
         new CardRecord(c, data).below(y, all);
         c.foot(
                 all
-                        ? "Local codes and licensed gas and electrical practice come before this card. Print at 100 %. Read the caution sheets first."
+                        ? "Local codes and licensed gas and electrical practice come before this card. Print at 100 %."
+                                + (ownTold || data.own().isEmpty() ? "" : " More cautions on the back.")
                         : "Local codes and licensed practice come first. Cautions are on the back: read them before lighting. Print at 100 %.");
         return all;
     }
@@ -151,15 +178,45 @@ public final class FiringCard {
         return sum == 0 ? 0 : sum + 2;
     }
 
+    /** What {@link #own} takes, mm. */
     private double ownHeight() {
-        return data.own().isEmpty() ? 0 : Words.height(c.pen, data.own(), c.right - c.left - 4.6, NEVER) + 2;
+        return data.own().isEmpty()
+                ? 0
+                : Math.max(height(0, half()), height(half(), data.own().size())) + OWN_HEAD + 2;
     }
 
-    /** The design's own cautions. */
+    private double columnWidth() {
+        return (c.right - c.left) / 2 - 3;
+    }
+
+    private double height(int from, int to) {
+        return data.own().subList(from, to).stream()
+                .mapToDouble(o -> Words.height(c.pen, o.words(), columnWidth() - 4.6, CARE) + 0.6)
+                .sum();
+    }
+
+    /** How many of the own cautions stand in the first of two columns, so that the taller column is as low as can be. */
+    private int half() {
+        int all = data.own().size();
+        return IntStream.rangeClosed(0, all)
+                .boxed()
+                .min(Comparator.comparingDouble(i -> Math.max(height(0, i), height(i, all))))
+                .orElse(0);
+    }
+
+    /** The design's own cautions, with what to do, in two columns. */
     private void own(double top) {
-        if (!data.own().isEmpty()) {
-            Signs.severity(c.pen, Severity.CAUTION, c.at(c.left + 1.9, top + 2.4), 3.2);
-            c.flow(data.own(), c.left + 4.6, top + 0.5, c.right - c.left - 4.6, NEVER);
+        if (data.own().isEmpty()) {
+            return;
+        }
+        c.words("Cautions of this kiln for the firing", c.left, top + 4.4, CardPaper.HEADING);
+        int half = half();
+        double y = top + OWN_HEAD;
+        for (int i = 0; i < data.own().size(); i++) {
+            double x = i < half ? c.left : c.left + columnWidth() + 6;
+            y = i == half ? top + OWN_HEAD : y;
+            Signs.severity(c.pen, Severity.CAUTION, c.at(x + 1.9, y + 1.9), 3.2);
+            y = c.flow(data.own().get(i).words(), x + 4.6, y, columnWidth() - 4.6, CARE) + 0.6;
         }
     }
 

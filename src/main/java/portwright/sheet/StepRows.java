@@ -32,6 +32,7 @@ final class StepRows {
         double atC = Double.NaN;
         boolean gas = false;
         boolean burnt = false;
+        boolean ended = false;
         List<FiringStep> steps = steps(design);
         for (int i = 0; i < steps.size(); i++) {
             FiringStep s = steps.get(i);
@@ -49,11 +50,9 @@ final class StepRows {
                 atC = s.to() != null ? s.to().celsius() : computed.endsC().getOrDefault(i, StepTime.coneEndC(s));
             }
             String missed = computed.missed().get(i);
-            out.add(step(
-                    design,
-                    s,
-                    missed == null || computed.endsC().containsKey(i) ? atC : Double.NaN,
-                    computed.plate(i)));
+            ended |= missed != null && !computed.endsC().containsKey(i);
+            atC = ended ? Double.NaN : atC;
+            out.add(step(design, s, atC, computed.plate(i)));
             Double ends = s.hold() == null ? null : computed.endsC().get(i);
             if (s.heat() != Heat.NONE && ends != null && ends < atC - SAGS_C) {
                 out.add(CardData.Step.across("The forecast: the hold does not keep it, it ends at "

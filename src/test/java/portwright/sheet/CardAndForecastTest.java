@@ -8,11 +8,17 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import portwright.calc.firing.Forecast;
+import portwright.check.CheckResult;
+import portwright.check.Finding;
+import portwright.check.Forbids;
+import portwright.check.Severity;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.file.DesignText;
@@ -150,10 +156,29 @@ class CardAndForecastTest {
                         f.nominal().steps().get(f.nominal().steps().size() - 1).endK() - 273.15);
                 assertThat(words).contains(c + " °C (").contains("Later steps are not begun");
                 assertThat(card(r).forecast()).startsWith("NOT FINISHED");
+                assertThat(card(r).steps().stream().filter(t -> t.to().startsWith("hold")))
+                        .singleElement()
+                        .satisfies(t -> assertThat(t.beside()).isEmpty());
             }
         }
         assertThat(never).isTrue();
         assertThat(perhaps).isTrue();
+    }
+
+    /** The card tells the cure of every caution of the firing, each once however many steps it bears on, and sends to no other paper. */
+    @Test
+    void theDesignsOwnCautionsStandOnTheCardWithTheirCure() throws IOException {
+        Review r = Review.of(design().read().design());
+        CheckResult result = new RuleBook(LimitTable.load()).check(r);
+        List<CardData.Own> own =
+                CardBuilder.of(result, r.design(), CardForecast.of(r)).own();
+        Set<String> cures = result.findings().stream()
+                .filter(f -> f.severity() == Severity.CAUTION && f.bearsOn(Forbids.LIGHTING))
+                .map(Finding::remedy)
+                .collect(Collectors.toSet());
+        assertThat(cures).isNotEmpty();
+        assertThat(own).extracting(CardData.Own::cure).containsExactlyInAnyOrderElementsOf(cures);
+        assertThat(own.toString()).doesNotContain("sheets");
     }
 
     /** A cone falls where its heat work says at the rate asked for, in both. */
