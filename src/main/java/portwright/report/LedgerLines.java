@@ -37,6 +37,14 @@ final class LedgerLines {
                         + (l.oxidisedSince()
                                 ? "since the last oxidising firing"
                                 : "in these records, without an oxidising firing among them")
+                        + (l.neutralHours() < 0.05
+                                ? ""
+                                : ", and " + n(l.neutralHours(), 1)
+                                        + " h neutral beside it, which wear no elements and renew none")
+                        + (l.notTold().isEmpty()
+                                ? ""
+                                : ". " + records(l.notTold()).replaceFirst("r", "R")
+                                        + " went at a pace of its own and says nothing of gas: it counts as neither. Write the note electric where no gas was burnt")
                         + (l.byPlan().isEmpty()
                                 ? ""
                                 : ". In " + records(l.byPlan())

@@ -167,6 +167,9 @@ public final class RecordJson {
         ArrayNode ended = o.putArray("recordsStoppedShort");
         l.stoppedShort().forEach(ended::add);
         Json.number(o, "reductionHoursSinceOxidising", l.reductionHours());
+        Json.number(o, "neutralHoursSinceOxidising", l.neutralHours());
+        ArrayNode silent = o.putArray("recordsWithoutWordOfGas");
+        l.notTold().forEach(silent::add);
         o.put("oxidisingFiringAmongRecords", l.oxidisedSince());
         boolean over = l.gasLeftKg() < 0;
         Json.number(o, "gasUsedKg", l.gasUsed().kg());

@@ -76,9 +76,10 @@ class OwnFiringTest {
         assertThat(x.findings()).isEmpty();
         assertThat(x.gasKg()).isZero();
         assertThat(r.ledger().stoppedShort()).isEmpty();
-        assertThat(r.ledger().oxidisedSince()).isTrue();
+        assertThat(r.ledger().oxidisedSince()).isFalse();
+        assertThat(r.ledger().notTold()).containsExactly(0);
         assertThat(RecordText.write(r, List.of("own.csv"), null))
-                .contains("another than the plan", "the log cannot say")
+                .contains("another than the plan", "the log cannot say", "counts as neither")
                 .doesNotContain("of what the steps ask", "stuck shut, unless", "before its goal");
     }
 
@@ -86,9 +87,9 @@ class OwnFiringTest {
     @ParameterizedTest
     @CsvSource({"bisque firing, NOTE", "all electric, NOTE"})
     void aNoteTellsIt(String note, Why why) {
-        RecordResult x = read("octagon-17", log("octagon-17", "1700 °F,150 °F/h;cone 6,100 °F/h", note))
-                .results()
-                .get(0);
-        assertThat(x.own().why()).isEqualTo(why);
+        RecordReview r = read("octagon-17", log("octagon-17", "1700 °F,150 °F/h;cone 6,100 °F/h", note));
+        assertThat(r.results().get(0).own().why()).isEqualTo(why);
+        assertThat(r.ledger().oxidisedSince()).isTrue();
+        assertThat(r.ledger().notTold()).isEmpty();
     }
 }

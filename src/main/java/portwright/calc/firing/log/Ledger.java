@@ -10,7 +10,9 @@ import portwright.calc.combustion.AtmosphereLevel;
  * @param order which records count, oldest first
  * @param notRead records whose temperature scale is in doubt; they count for nothing here
  * @param stoppedShort records that end before their last goal: no full firings
- * @param reductionHours since the last oxidising firing; gas burnt in an atmosphere that is not known counts
+ * @param reductionHours in light reduction or richer since the last oxidising firing; gas burnt in an atmosphere that is not known counts
+ * @param neutralHours in a neutral atmosphere in that time: it takes no oxide off the elements and renews none, so it counts for neither
+ * @param notTold records that say nothing of gas and are taken for another firing by their pace alone: they may have been oxidising and count for neither
  * @param byPlan records with gas and without a damper column: their atmosphere is the plan's
  * @param oxidisedSince whether an oxidising firing is among the records
  * @param gasUsed in all records, with its range
@@ -29,6 +31,8 @@ public record Ledger(
         List<Integer> notRead,
         List<Integer> stoppedShort,
         double reductionHours,
+        double neutralHours,
+        List<Integer> notTold,
         List<Integer> byPlan,
         boolean oxidisedSince,
         GasUse gasUsed,
@@ -67,6 +71,8 @@ public record Ledger(
     /** Reads the records, one a log. */
     public static Ledger of(List<RecordResult> records, LogOrder order, Cylinders cylinders) {
         double reduction = 0;
+        double neutral = 0;
+        List<Integer> notTold = new ArrayList<>();
         boolean oxidised = false;
         GasUse used = GasUse.of(0);
         GasUse left = GasUse.of(cylinders.kg());
@@ -89,16 +95,26 @@ public record Ledger(
             }
             most = Math.max(most, r.gas().mostKg());
             double hours = r.unknownAtmosphereS() / 3600;
+            double between = r.atmosphereS().getOrDefault(AtmosphereLevel.NEUTRAL, 0.0) / 3600;
             for (var e : r.atmosphereS().entrySet()) {
-                hours += e.getKey() == AtmosphereLevel.OXIDIZING ? 0 : e.getValue() / 3600;
+                hours += e.getKey() == AtmosphereLevel.OXIDIZING || e.getKey() == AtmosphereLevel.NEUTRAL
+                        ? 0
+                        : e.getValue() / 3600;
             }
+            boolean guessed = r.own() != null && r.own().why().guessed();
             // A log that ends early and says nothing of gas may be the first part of a reduction.
-            if (hours == 0 && r.topK() >= OXIDISING_K && (r.reached() || r.gasLogged() || r.own() != null)) {
+            if (guessed) {
+                notTold.add(i);
+            } else if (hours + between == 0
+                    && r.topK() >= OXIDISING_K
+                    && (r.reached() || r.gasLogged() || r.own() != null)) {
                 reduction = 0;
+                neutral = 0;
                 oxidised = true;
             }
             reduction += hours;
-            if (hours > 0 && !r.damperLogged()) {
+            neutral += between;
+            if (hours + between > 0 && !r.damperLogged()) {
                 byPlan.add(i);
             }
             used = used.plus(r.gas());
@@ -148,8 +164,8 @@ public record Ledger(
             due.add(Due.THERMOCOUPLE);
         }
         return new Ledger(
-                order, notRead, stopped, reduction, byPlan, oxidised, used, left, refilled, shares, elements, trend,
-                offset, broken, due);
+                order, notRead, stopped, reduction, neutral, notTold, byPlan, oxidised, used, left, refilled, shares,
+                elements, trend, offset, broken, due);
     }
 
     /** What is likely to be left, kg; NaN without a cylinder; negative: more was burnt than was there, so one was changed without a note. */

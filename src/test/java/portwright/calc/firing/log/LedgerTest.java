@@ -24,12 +24,28 @@ class LedgerTest {
 
     private static RecordResult record(
             double reductionS, GasUse gas, double topC, double share, List<ConeOffset> cones, boolean reached) {
+        return record(
+                reductionS > 0 ? Map.of(AtmosphereLevel.MEDIUM, reductionS) : Map.of(),
+                gas,
+                topC,
+                share,
+                cones,
+                reached);
+    }
+
+    private static RecordResult record(
+            Map<AtmosphereLevel, Double> atmosphereS,
+            GasUse gas,
+            double topC,
+            double share,
+            List<ConeOffset> cones,
+            boolean reached) {
         return new RecordResult(
                 List.of(),
                 List.of(),
                 cones,
                 List.of(),
-                reductionS > 0 ? Map.of(AtmosphereLevel.MEDIUM, reductionS) : Map.of(),
+                atmosphereS,
                 0,
                 gas,
                 null,
@@ -195,5 +211,19 @@ class LedgerTest {
 
     private static Repairs repairs(String note) {
         return Repairs.of(LogParser.parse("time h,temp °C,note\n0,20,\"" + note + "\"\n1,100,\n"));
+    }
+
+    /** Common practice, no source: only an oxidising firing renews the elements' oxide; a neutral one does not, and takes none off. */
+    @Test
+    void neutralHoursCountForNeither() {
+        RecordResult neutral =
+                record(Map.of(AtmosphereLevel.NEUTRAL, 7200.0), GasUse.of(1), 1200, Double.NaN, List.of(), true);
+        Ledger l = ledger(List.of(record(3600, 1, 1200, Double.NaN, List.of()), neutral), 20);
+        assertThat(l.reductionHours()).isCloseTo(1, within(1e-9));
+        assertThat(l.neutralHours()).isCloseTo(2, within(1e-9));
+        assertThat(l.oxidisedSince()).isFalse();
+        Ledger after = ledger(List.of(neutral, record(0, 0, 1200, Double.NaN, List.of())), 20);
+        assertThat(after.neutralHours()).isZero();
+        assertThat(after.oxidisedSince()).isTrue();
     }
 }
