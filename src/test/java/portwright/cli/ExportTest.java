@@ -18,10 +18,10 @@ import org.w3c.dom.NodeList;
 /** The files for plotters, cutters and spreadsheets, measured as the one who gets them would. Two inlets of 1 1/8 in. */
 class ExportTest {
     private static final double MM_PER_INCH = 25.4;
-    /** How far the starter's two inlets lie apart from left to right and from front to back, in. */
-    private static final double ACROSS_IN = 2 * (19 / 32.0);
+    /** How far the starter's back inlet lies to the right of the front one and behind it, in. */
+    private static final double ACROSS_IN = -2 * (7 / 32.0);
 
-    private static final double ALONG_IN = 2 * (2 + 23 / 32.0);
+    private static final double ALONG_IN = 2 * (2 + 5 / 8.0);
 
     @TempDir
     Path folder;

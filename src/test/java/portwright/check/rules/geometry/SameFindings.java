@@ -24,7 +24,12 @@ final class SameFindings {
 
     private static String key(Finding f, UnaryOperator<String> part) {
         return f.rule() + " " + f.severity() + " "
-                + f.parts().stream().map(part).toList();
+                + f.parts().stream().map(SameFindings::panel).map(part).toList();
+    }
+
+    /** A wall by its number alone: where it lies differs between the two. */
+    private static String panel(String part) {
+        return part.replaceFirst("^wall (\\d+)( \\(.*\\))?$", "panel $1");
     }
 
     static void check(String what, List<Finding> before, List<Finding> after, UnaryOperator<String> part) {
