@@ -4,6 +4,7 @@ import java.util.List;
 import javafx.application.Platform;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
+import javafx.scene.Cursor;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
@@ -245,6 +246,19 @@ public final class Board extends Region {
 
     public boolean measuring() {
         return marks.measuring;
+    }
+
+    /** Begins or ends measuring; what was measured goes. */
+    void measuring(boolean on) {
+        marks.measuring = on;
+        marks.clearMeasure();
+        setCursor(on ? Cursor.CROSSHAIR : null);
+        redraw();
+    }
+
+    /** What measuring waits for, in words; empty while nothing is measured. */
+    public String measureWords() {
+        return marks.words();
     }
 
     /** Canvas point of a part's point, for tests and pictures. */

@@ -49,11 +49,12 @@ final class BoardKeys {
         board.setOnKeyPressed(this::key);
     }
 
-    /** Acts on a letter that was pressed elsewhere in the window; false when it is none of the board's. */
+    /** Acts on a letter that was pressed elsewhere in the window and takes the keys, so that arrows and Escape go on from it; false when it is none of the board's. */
     boolean letter(KeyEvent e) {
         boolean mine = !e.isShortcutDown() && !e.isControlDown() && LETTERS.contains(e.getCode());
         if (mine) {
             key(e);
+            board.requestFocus();
         }
         return mine;
     }
@@ -70,9 +71,10 @@ final class BoardKeys {
             case PLUS, ADD, EQUALS -> zoom(1.2);
             case MINUS, SUBTRACT -> zoom(1 / 1.2);
             case TAB -> {
-                if (board.marks().measuring) {
+                if (board.marks().measuring && !e.isShiftDown()) {
                     board.marks().centreToCentre = !board.marks().centreToCentre;
                     board.redraw();
+                    board.onChanged();
                 } else {
                     return;
                 }
@@ -116,9 +118,7 @@ final class BoardKeys {
                 board.redraw();
             }
             case "measure" -> {
-                board.marks().measuring = !board.marks().measuring;
-                board.marks().clearMeasure();
-                board.redraw();
+                board.measuring(!board.marks().measuring);
             }
             case "region" -> {
                 board.marks().region = !board.marks().region;
@@ -130,10 +130,12 @@ final class BoardKeys {
                 if (board.dropDrag()) {
                     return;
                 }
-                board.marks().clearMeasure();
-                board.marks().measuring = false;
-                doc.select(null);
-                board.redraw();
+                if (board.marks().measuring) {
+                    board.measuring(false);
+                } else {
+                    doc.select(null);
+                    board.redraw();
+                }
             }
             case "next" -> step(1);
             case "previous" -> step(-1);

@@ -47,6 +47,8 @@ final class BoardMouse {
         board.setOnMouseMoved(this::hover);
         board.setOnMouseExited(e -> {
             board.marks().hovered = null;
+            board.marks().hoverAt = null;
+            board.marks().reach = null;
             board.redraw();
         });
         board.setOnScroll(this::scroll);
@@ -162,36 +164,31 @@ final class BoardMouse {
 
     private void hover(MouseEvent e) {
         String name = at(e.getX(), e.getY()).map(Hits.Hit::name).orElse(null);
-        boolean changed = name == null ? board.marks().hovered != null : true;
+        boolean changed = name != null || board.marks().hovered != null || board.marks().measuring;
         board.marks().hovered = name;
         board.marks().hoverAt = new Pt(e.getX(), e.getY());
+        boolean open = board.marks().from != null && board.marks().to == null;
+        board.marks().reach = open ? end(e) : null;
         if (changed) {
             board.redraw();
         }
     }
 
     private void measure(MouseEvent e) {
-        Marks m = board.marks();
-        Pt p = board.view().toMm(e.getX(), e.getY());
-        double r = 0;
+        board.marks().tap(end(e));
+        board.redraw();
+        board.onChanged();
+    }
+
+    /** The middle of the hole under the pointer, else the point itself. */
+    private Marks.End end(MouseEvent e) {
         Optional<Hits.Hit> hit = at(e.getX(), e.getY());
-        if (hit.isPresent()) {
-            for (Hole h : board.plot().kiln().holes()) {
-                if (h.name().equals(hit.get().name())) {
-                    p = board.plot().toPicture(h.face(), h.centre());
-                    r = h.diameter() / 2;
-                }
+        for (Hole h : board.plot().kiln().holes()) {
+            if (hit.isPresent() && h.name().equals(hit.get().name())) {
+                return new Marks.End(board.plot().toPicture(h.face(), h.centre()), h.diameter() / 2);
             }
         }
-        if (m.measureA == null || m.measureB != null) {
-            m.measureA = p;
-            m.radiusA = r;
-            m.measureB = null;
-        } else {
-            m.measureB = p;
-            m.radiusB = r;
-        }
-        board.redraw();
+        return new Marks.End(board.view().toMm(e.getX(), e.getY()), 0);
     }
 
     /** Puts a part back that is being dragged; false when none is. */

@@ -52,7 +52,11 @@ final class LivePainter {
             pointers.hide();
         }
         Marks m = board.marks();
-        if (m.hovered != null && m.dragged == null && !m.hovered.equals(doc.selected()) && m.hoverAt != null) {
+        if (m.hovered != null
+                && m.dragged == null
+                && m.reach == null
+                && !m.hovered.equals(doc.selected())
+                && m.hoverAt != null) {
             NoteBox.hovered(notes, p, board, doc, m, all);
         }
         NoteBox.measure(notes, p, board, m, all);

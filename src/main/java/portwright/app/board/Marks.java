@@ -2,7 +2,7 @@ package portwright.app.board;
 
 import portwright.geometry.Pt;
 
-/** What the hand has laid on the board: snap and measure modes, the caught thing, the two measured points. */
+/** What the hand has laid on the board: snap and measure modes, the caught thing, the two measured ends. */
 final class Marks {
     boolean snap = true;
     boolean measuring;
@@ -15,16 +15,45 @@ final class Marks {
     /** Part under the pointer, for its numbers. */
     String hovered;
 
+    /** Where the pointer is, px; null beside the board. */
     Pt hoverAt;
-    Pt measureA;
-    Pt measureB;
-    String measureNameA;
-    String measureNameB;
-    double radiusA;
-    double radiusB;
+
+    /** Where measuring begins and ends; null before they are tapped. */
+    End from;
+
+    End to;
+    /** Where the pointer would end it. */
+    End reach;
+
+    /**
+     * One end of a measure.
+     *
+     * @param at mm in the picture
+     * @param radiusMm of the hole that was tapped; 0 on plain ground
+     */
+    record End(Pt at, double radiusMm) {}
+
+    /** Takes a tapped end: the first, the second, or the first of the next measure. */
+    void tap(End end) {
+        boolean first = from == null || to != null;
+        from = first ? end : from;
+        to = first ? null : end;
+        reach = null;
+    }
+
+    /** What measuring waits for, in words; empty while nothing is measured. */
+    String words() {
+        if (!measuring) {
+            return "";
+        }
+        String ends = centreToCentre ? "centre to centre" : "edge to edge";
+        String tap = from == null ? "Tap the first point." : to == null ? "Tap the second point." : "Tap to go on.";
+        return "Measuring " + ends + ". " + tap + " Tab: " + (centreToCentre ? "edges" : "centres") + ". Esc: ends.";
+    }
 
     void clearMeasure() {
-        measureA = null;
-        measureB = null;
+        from = null;
+        to = null;
+        reach = null;
     }
 }

@@ -121,19 +121,21 @@ final class NoteBox {
     }
 
     static void measure(Patches patches, Palette p, Board board, Marks m, Box window) {
-        if (m.measureA == null) {
+        if (m.from == null) {
             return;
         }
-        Pt a = on(board.view(), m.measureA);
-        if (m.measureB == null) {
+        Pt a = on(board.view(), m.from.at());
+        Marks.End end = m.to == null ? m.reach : m.to;
+        if (end == null) {
             patches.add(Box.around(List.of(a)).grown(7), window, g -> rings(g, p, a));
             return;
         }
-        Pt b = on(board.view(), m.measureB);
-        double d = m.measureA.distance(m.measureB);
-        double edge = m.centreToCentre ? d : d - m.radiusA - m.radiusB;
+        Pt b = on(board.view(), end.at());
+        double d = m.from.at().distance(end.at());
+        double radii = m.from.radiusMm() + end.radiusMm();
+        double edge = m.centreToCentre ? d : d - radii;
         String words = Lengths.shown(edge, board.units()) + " · " + Lengths.other(edge, board.units())
-                + (m.radiusA + m.radiusB > 0 ? m.centreToCentre ? ", centre to centre" : ", edge to edge" : "");
+                + (radii > 0 ? m.centreToCentre ? ", centre to centre" : ", edge to edge" : "");
         double tw = TextSizes.width(words, Fonts.bold(13)) + 20;
         double x = (a.x() + b.x()) / 2;
         double y = (a.y() + b.y()) / 2;

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import portwright.file.DesignFile;
+import portwright.file.Starters;
 
 /** Which file the design on the board belongs to, and what that file looked like when it was last read or written. */
 public final class OpenedFile {
@@ -66,10 +67,10 @@ public final class OpenedFile {
         return path != null && Files.exists(path);
     }
 
-    /** File and state for the line under the title. */
-    public String words(boolean unsaved) {
+    /** File and state for the line under the title; under a title of its own a starter is no example any more. */
+    public String words(boolean unsaved, String title) {
         if (path == null) {
-            return isExample() ? "example, not saved" : "not saved yet";
+            return isExample() && title.equals(Starters.title(example)) ? "example, not saved" : "not saved yet";
         }
         return path.getFileName() + (unsaved ? " · changed" : savedAt == null ? " · saved" : " · saved " + savedAt);
     }

@@ -7,6 +7,14 @@ package portwright.app.doc;
  * @param borrowed values that are still the starter's
  */
 public record StepCount(int stops, int cautions, int notChecked, int unread, int borrowed) {
+    /** What the counts are, and what to do about the mark of the starter's values. */
+    public String told() {
+        return words()
+                + (borrowed == 0
+                        ? "."
+                        : " (◇). Each is the example's, not measured on yours: type your own, or press Enter in a field that is right.");
+    }
+
     /** Worded for a screen reader. */
     public String words() {
         String starters = borrowed == 0

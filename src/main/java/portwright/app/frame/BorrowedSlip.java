@@ -65,13 +65,13 @@ final class BorrowedSlip extends VBox {
     }
 
     private static String head(int n) {
-        return n + (n == 1 ? " value is still the starter's" : " values are still the starter's");
+        return "◇ " + n + (n == 1 ? " value is still the starter's" : " values are still the starter's");
     }
 
     private SlipView step(Step step, int n) {
         return SlipView.note(
                 head(n),
-                "Each is marked ◇: it is the example's, not measured on yours. Type your own, or press Enter in a field that is right.",
+                "Each is marked ◇: it is the example's, not measured on yours. Type your own, or confirm one by one with Enter in its field, or all at once here.",
                 Notices.button(n == 1 ? "This one is mine" : "All " + n + " here are mine", () -> ask(step, step)));
     }
 

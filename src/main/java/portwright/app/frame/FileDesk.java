@@ -75,7 +75,7 @@ public final class FileDesk {
 
     /** The file of the design and its state in words. */
     public String words() {
-        return file.words(doc.unsaved());
+        return file.words(doc.unsaved(), doc.text().get("title").orElse(""));
     }
 
     /** Starts from a starter design, under the kiln's own title; blank keeps the starter's. */

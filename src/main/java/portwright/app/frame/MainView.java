@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import javafx.scene.Node;
 import javafx.scene.control.MenuButton;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
@@ -67,7 +68,15 @@ public final class MainView extends Pane {
         doc.listen(this::changed);
         go(Step.PORTS);
         new WindowKeys(this, doc).install();
-        FocusIn.fallsTo(this, rail.file(), () -> middle.getChildren().get(0).requestFocus());
+        FocusIn.fallsTo(this, rail.file(), this::toBoard);
+    }
+
+    /** Gives the keys to the board, or to what stands in its place. */
+    void toBoard() {
+        Node board = middle.getChildren().get(0);
+        if (!FocusIn.first(board)) {
+            board.requestFocus();
+        }
     }
 
     /** Makes the steps that need more than document and board. */

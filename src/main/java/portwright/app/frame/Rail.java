@@ -95,15 +95,19 @@ final class Rail extends Pane {
         Label w = new Label(word);
         w.setStyle("-fx-font-size: 13px;");
         name.getStyleClass().addAll("muted", "small");
-        name.setMaxWidth(120);
+        name.setWrapText(true);
+        name.setStyle("-fx-line-spacing: -2px;");
         Label arrow = new Label(sign);
         arrow.setStyle("-fx-font-size: 20px;");
-        VBox box = new VBox(0, w, name, arrow);
+        VBox box = new VBox(-1, w, name, arrow);
+        box.setAlignment(Pos.CENTER_LEFT);
         Button b = new Button();
         b.setGraphic(box);
         b.setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
         b.getStyleClass().setAll("plain-button");
         b.setMinHeight(48);
+        b.setMaxHeight(66);
+        b.setStyle("-fx-padding: 2 10 2 10;");
         arrows.put(b, arrow);
         return b;
     }
@@ -188,7 +192,7 @@ final class Rail extends Pane {
         double w = getWidth();
         boolean tight = w < 900;
         for (Button b : List.of(undo, redo)) {
-            double fixed = tight ? 44 : w < 1330 ? 104 : 132;
+            double fixed = tight ? 44 : w < 1330 ? 104 : 140;
             b.setMinWidth(fixed);
             b.setPrefWidth(fixed);
             b.setMaxWidth(fixed);
@@ -202,7 +206,7 @@ final class Rail extends Pane {
         tilesBox.setSpacing(tight ? 5 : 10);
         units.setMinWidth(tight ? 66 : 80);
         double rightW = Math.min(w * (tight ? 0.4 : 0.34), right.prefWidth(-1));
-        right.resizeRelocate(w - rightW - 20, 20, rightW, 48);
+        right.resizeRelocate(w - rightW - 20, 12, rightW, 66);
         double each = tight ? 50 : Math.min(Tile.WIDE_PX, Math.max(62, (w - 290 - rightW - 60) / 6 - 8));
         tiles.forEach(t -> t.fit(each));
         double tw = tilesBox.prefWidth(-1);

@@ -21,6 +21,12 @@ final class WindowKeys {
 
     void install() {
         view.addEventFilter(KeyEvent.KEY_PRESSED, this::key);
+        view.addEventHandler(KeyEvent.KEY_PRESSED, e -> {
+            if (e.getCode() == KeyCode.ESCAPE) {
+                view.toBoard();
+                e.consume();
+            }
+        });
     }
 
     private void key(KeyEvent e) {

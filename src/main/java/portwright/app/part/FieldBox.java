@@ -1,7 +1,5 @@
 package portwright.app.part;
 
-import java.util.ArrayList;
-import java.util.List;
 import javafx.geometry.Pos;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
@@ -138,22 +136,18 @@ public final class FieldBox extends Steady implements Typed {
         return list;
     }
 
+    /** Somebody picked a word, the same again or another: it is the user's own now. */
+    private void picked(String word) {
+        if (!filling) {
+            model.commit(word == null ? "" : word);
+            refresh();
+        }
+    }
+
     private Control control() {
         Type type = model.spec().type();
         if (type == Type.CHOICE || type == Type.YES_NO) {
-            choice = new ComboBox<>();
-            choice.getStyleClass().add("choice");
-            choice.setMaxWidth(Double.MAX_VALUE);
-            List<String> words = new ArrayList<>(
-                    type == Type.YES_NO ? List.of("yes", "no") : model.spec().words());
-            words.add(0, "");
-            choice.getItems().setAll(words);
-            choice.valueProperty().addListener((o, a, b) -> {
-                if (!filling) {
-                    model.commit(b == null ? "" : b);
-                    refresh();
-                }
-            });
+            choice = ChoiceBoxes.of(model.spec(), this::picked);
             return choice;
         }
         if (type == Type.PLACES || type == Type.LONG_TEXT) {
@@ -179,9 +173,9 @@ public final class FieldBox extends Steady implements Typed {
                 }
                 e.consume();
             } else if (e.getCode() == KeyCode.ESCAPE) {
+                // goes on to the window, which gives the keys back to the board
                 model.revert();
                 refreshNow();
-                e.consume();
             }
         });
         input.textProperty().addListener((o, a, b) -> {

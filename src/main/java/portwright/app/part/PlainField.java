@@ -5,6 +5,8 @@ import java.util.function.Supplier;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
@@ -17,6 +19,8 @@ public final class PlainField extends VBox implements Typed {
     private final HBox box = new HBox(input, aside);
     private final Function<String, String> take;
     private final Supplier<String> words;
+    /** What it held when it got the keys. */
+    private String before = "";
 
     /**
      * @param take answers what is wrong, else null
@@ -36,8 +40,15 @@ public final class PlainField extends VBox implements Typed {
         input.setAccessibleText(label);
         input.setOnAction(e -> take());
         input.focusedProperty().addListener((o, was, is) -> {
-            if (!is) {
+            if (is) {
+                before = input.getText();
+            } else {
                 take();
+            }
+        });
+        input.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
+            if (e.getCode() == KeyCode.ESCAPE) {
+                input.setText(before);
             }
         });
         HBox.setHgrow(input, Priority.ALWAYS);

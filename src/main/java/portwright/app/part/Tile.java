@@ -9,6 +9,7 @@ import javafx.scene.Node;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.VBox;
 import portwright.app.doc.StepCount;
@@ -25,6 +26,10 @@ public final class Tile extends ToggleButton {
 
     private static final double BOTH_PX = 96;
     private static final double NAME_PX = 72;
+    /** What a tile keeps free beside its counts, px. */
+    private static final double ENDS_PX = 10;
+
+    private static final double TIP_PX = 320;
 
     private final int number;
     private final Label word = new Label();
@@ -32,6 +37,7 @@ public final class Tile extends ToggleButton {
     private final Map<Sign, Label> pairs = new EnumMap<>(Sign.class);
     private final Node clear = Sign.CLEAR.draw(14);
     private final Label borrowed = new Label();
+    private final Tooltip tip = new Tooltip();
     private final String name;
     private double width = WIDE_PX;
     private Consumer<Sign> onCount = s -> {};
@@ -58,6 +64,9 @@ public final class Tile extends ToggleButton {
         VBox box = new VBox(1, word, counts);
         box.setAlignment(Pos.CENTER);
         setGraphic(box);
+        tip.setWrapText(true);
+        tip.setMaxWidth(TIP_PX);
+        setTooltip(tip);
         setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
         setAlignment(Pos.CENTER);
         selectedProperty().addListener((o, a, b) -> size());
@@ -68,6 +77,7 @@ public final class Tile extends ToggleButton {
         setMinSize(width, isSelected() ? 79 : 68);
         setPrefSize(width, isSelected() ? 79 : 68);
         setMaxSize(width, isSelected() ? 79 : 68);
+        mark();
         word.setText(width >= BOTH_PX ? number + " " + name : width >= NAME_PX ? name : String.valueOf(number));
     }
 
@@ -97,12 +107,23 @@ public final class Tile extends ToggleButton {
             getStyleClass().add("wrong");
         }
         boolean free = pairs.values().stream().noneMatch(Node::isVisible);
-        borrowed.setText("◇ " + c.borrowed());
-        borrowed.setVisible(free && c.borrowed() > 0);
-        borrowed.setManaged(borrowed.isVisible());
         clear.setVisible(free && c.borrowed() == 0);
         clear.setManaged(clear.isVisible());
+        mark();
         setAccessibleText("step " + number + " " + name + ", " + c.words());
+        tip.setText(c.told());
+    }
+
+    /** How many values are the starter's; the mark alone where the number has no room. */
+    private void mark() {
+        int n = shown == null ? 0 : shown.borrowed();
+        borrowed.setVisible(n > 0);
+        borrowed.setManaged(n > 0);
+        borrowed.setText("◇ " + n);
+        counts.applyCss();
+        if (counts.prefWidth(-1) > width - ENDS_PX) {
+            borrowed.setText("◇");
+        }
     }
 
     private void show(Sign sign, int count) {

@@ -25,6 +25,9 @@ public final class BoardTools extends Pane {
     private final HBox top = new HBox(8, snap, measure, region);
     private final HBox nudge = new HBox(5);
     private final Label far = new Label();
+    /** Says that taps measure now, and how to end it. */
+    private final Label mode = new Label();
+
     private boolean ports;
 
     public BoardTools(Board board) {
@@ -40,7 +43,10 @@ public final class BoardTools extends Pane {
         nudge.getStyleClass().add("key-hint");
         nudge.setPadding(new Insets(4, 7, 4, 5));
         nudge.setMouseTransparent(true);
-        getChildren().addAll(top, nudge);
+        mode.getStyleClass().add("mode-band");
+        mode.setMouseTransparent(true);
+        mode.setWrapText(true);
+        getChildren().addAll(top, nudge, mode);
         sync();
     }
 
@@ -61,6 +67,8 @@ public final class BoardTools extends Pane {
         b.setGraphic(box);
         b.getStyleClass().setAll("key-hint");
         b.setAccessibleText(words + ", key " + key);
+        // a click is meant for the board: arrows and Escape go on from there
+        b.setOnMouseReleased(e -> board.requestFocus());
         return b;
     }
 
@@ -69,8 +77,10 @@ public final class BoardTools extends Pane {
         snap.setSelected(board.snapping());
         measure.setSelected(board.measuring());
         region.setSelected(board.showsRegion());
+        mode.setText(board.measureWords());
+        mode.setVisible(board.measuring());
         far.setText(board.units() == UnitSystem.INCH ? "nudge 1/16 in, Shift 1/2 in" : "nudge 1 mm, Shift 10 mm");
-        nudge.setVisible(ports && board.picture() != Picture.SECTION);
+        nudge.setVisible(ports && !board.measuring() && board.picture() != Picture.SECTION);
     }
 
     /** Whether the nudge hint may show: there are ports to move. */
@@ -90,5 +100,8 @@ public final class BoardTools extends Pane {
         top.resizeRelocate(m, m, Math.min(getWidth() - m - 10, top.prefWidth(-1)), 28);
         nudge.resizeRelocate(m, getHeight() - 42, nudge.prefWidth(-1), 28);
         nudge.setOpacity(small ? 0 : 1);
+        double wide = Math.min(getWidth() - 2 * m, mode.prefWidth(-1));
+        double high = mode.prefHeight(wide);
+        mode.resizeRelocate(m, getHeight() - high - 10, wide, high);
     }
 }

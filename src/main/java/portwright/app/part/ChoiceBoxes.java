@@ -1,0 +1,60 @@
+package portwright.app.part;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.scene.Node;
+import javafx.scene.control.ComboBox;
+import javafx.scene.control.ListCell;
+import javafx.scene.control.skin.ComboBoxListViewSkin;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
+import portwright.app.doc.FieldSpec;
+
+/** Choosers of words. The toolkit tells only of another word; these tell also when the same one is picked again or Enter is pressed on it. */
+final class ChoiceBoxes {
+    private ChoiceBoxes() {}
+
+    /** @param picked hears the word that somebody picked or set; the same word may come twice */
+    static ComboBox<String> of(FieldSpec spec, Consumer<String> picked) {
+        ComboBox<String> choice = new ComboBox<>();
+        choice.getStyleClass().add("choice");
+        choice.setMaxWidth(Double.MAX_VALUE);
+        List<String> words =
+                new ArrayList<>(spec.type() == FieldSpec.Type.YES_NO ? List.of("yes", "no") : spec.words());
+        words.add(0, "");
+        choice.getItems().setAll(words);
+        choice.valueProperty().addListener((o, a, b) -> picked.accept(b));
+        choice.addEventFilter(KeyEvent.KEY_PRESSED, e -> {
+            if (e.getCode() == KeyCode.ENTER && !choice.isShowing()) {
+                picked.accept(choice.getValue());
+                e.consume();
+            }
+        });
+        choice.skinProperty().addListener((o, a, skin) -> {
+            if (skin instanceof ComboBoxListViewSkin<?> s) {
+                list(s.getPopupContent(), choice, picked);
+            }
+        });
+        return choice;
+    }
+
+    /** The word that is shown was picked again when the list closes by Enter or by a tap on a word. */
+    private static void list(Node list, ComboBox<String> choice, Consumer<String> picked) {
+        list.addEventHandler(KeyEvent.KEY_PRESSED, e -> {
+            if (e.getCode() == KeyCode.ENTER) {
+                picked.accept(choice.getValue());
+            }
+        });
+        list.addEventFilter(MouseEvent.MOUSE_RELEASED, e -> {
+            Node n = e.getTarget() instanceof Node t ? t : null;
+            while (n != null && !(n instanceof ListCell<?>)) {
+                n = n.getParent();
+            }
+            if (n instanceof ListCell<?> c && !c.isEmpty()) {
+                picked.accept(String.valueOf(c.getItem()));
+            }
+        });
+    }
+}
