@@ -1,8 +1,10 @@
 package portwright.calc.firing.log;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import portwright.calc.draft.DamperPlate;
 import portwright.data.Cones;
 
@@ -26,6 +28,8 @@ public record FiringLog(
     static final double ONE_LOOK_S = 1200;
     private static final double COOLED_K = 15;
     private static final double AT_PEAK_K = 4;
+    /** What a rule at a hot kiln is read to. */
+    private static final double READ_M = 0.002;
 
     public FiringLog {
         rows = List.copyOf(rows);
@@ -53,6 +57,7 @@ public record FiringLog(
                 Locale.ROOT,
                 "the damper is noted as travel of the plate; it counts from all shut, all open is %.0f mm",
                 plate.fullTravel() * 1000));
+        beyond(plate).ifPresent(said::add);
         return new FiringLog(
                 rows.stream()
                         .map(r -> r.damperM() == null ? r : r.damper(plate.openShare(r.damperM())))
@@ -62,6 +67,21 @@ public record FiringLog(
                 dead,
                 startS,
                 scaleDoubted);
+    }
+
+    /** What is said of rows that note the plate farther out than all open. */
+    private Optional<String> beyond(DamperPlate plate) {
+        List<LogRow> far = rows.stream()
+                .filter(r -> r.damperM() != null && r.damperM() > plate.fullTravel() + READ_M)
+                .toList();
+        return far.stream()
+                .max(Comparator.comparingDouble(LogRow::damperM))
+                .map(r -> String.format(
+                        Locale.ROOT,
+                        "the plate is noted past all open %s, at %.0f mm in line %d: it counts as open. Measure its travel from all shut",
+                        far.size() == 1 ? "once" : far.size() + " times",
+                        r.damperM() * 1000,
+                        r.line()));
     }
 
     /** Lines of the file of which something is used. */

@@ -203,6 +203,10 @@ class LogParserTest {
                 .satisfies(f -> assertThat(f.line()).isEqualTo(2));
         assertThat(dampers("damper mm", "800", "wide").faults()).hasSize(2);
         assertThat(dampers("damper in %", "50").rows().get(0).damperShare()).isEqualTo(0.5);
+        DamperPlate plate = new DamperPlate(List.of(new DamperPlate.Hole(0.040, 0)));
+        assertThat(dampers("damper mm", "41").withShares(plate).remarks()).noneMatch(r -> r.contains("past all open"));
+        assertThat(dampers("damper mm", "50").withShares(plate).remarks())
+                .anyMatch(r -> r.contains("past all open") && r.contains("at 50 mm in line"));
         FiringLog none = dampers("damper mm", "20").withShares(null);
         assertThat(none.rows().get(0).damperShare()).isNull();
         assertThat(none.remarks()).anyMatch(r -> r.contains("no flue"));
