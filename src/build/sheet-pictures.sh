@@ -9,6 +9,6 @@ trap 'rm -rf "$tmp"' EXIT
 java -jar target/portwright.jar sheet templates/octagon-17.json -o "$tmp/s.pdf" --part floor --face hot >/dev/null
 java -jar target/portwright.jar card templates/octagon-17.json -o "$tmp/c.pdf" >/dev/null
 pdftoppm -r 72 -png -gray -singlefile -f 1 -l 1 "$tmp/s.pdf" "$out/first-sheet"
-pdftoppm -r 72 -png -gray -singlefile -f 7 -l 7 "$tmp/s.pdf" "$out/tile"
+pdftoppm -r 72 -png -gray -singlefile -f 8 -l 8 "$tmp/s.pdf" "$out/tile"
 pdftoppm -r 72 -png -gray -singlefile "$tmp/c.pdf" "$out/card"
 ls -1 "$out"
