@@ -14,7 +14,7 @@ final class FindingWords {
 
     private FindingWords() {}
 
-    static String of(LogFinding f) {
+    static String of(LogFinding f, boolean elements) {
         String at = Double.isNaN(f.kelvin())
                 ? ""
                 : "at " + Format.plain(f.timeS() / 3600, 2) + " h, " + Format.plain(f.kelvin() - ZERO_C, 0) + " °C: ";
@@ -40,7 +40,7 @@ final class FindingWords {
                         + (f.orProbe()
                                 ? " Or the thermocouple of this log reads low, or is not the controller's: then steps began earlier than the log shows. Cones in the log tell which."
                                 : "");
-            case OVER -> over(f, at);
+            case OVER -> over(f, at, elements);
             case ELEMENT ->
                 f.fromStart()
                         ? gone
@@ -73,7 +73,7 @@ final class FindingWords {
         };
     }
 
-    private static String over(LogFinding f, String at) {
+    private static String over(LogFinding f, String at, boolean elements) {
         String cones = f.cone() == null || f.cone().isEmpty()
                 ? ""
                 : f.cone().equals(f.coneThen())
@@ -84,9 +84,11 @@ final class FindingWords {
                                         : ", where the plan's firing ends with cone " + f.coneThen() + ".");
         return at + "the reading runs on over what the plan reaches, by " + Format.plain(f.offsetK(), 0) + " °C ("
                 + Format.plain(f.offsetK() * 1.8, 0) + " °F) at most." + cones
-                + (f.gas()
-                        ? " More gas than planned, or a relay stuck on: shut the gas down, switch off at the isolator, and look at both."
-                        : " A relay or contactor stuck on, or gas still burning, unless the firing was carried on by hand: switch off at the isolator, not at the controller.")
+                + (!elements
+                        ? " More gas than planned, or longer: shut the gas down."
+                        : f.gas()
+                                ? " More gas than planned, or a relay stuck on: shut the gas down, switch off at the isolator, and look at both."
+                                : " A relay or contactor stuck on, or gas still burning, unless the firing was carried on by hand: switch off at the isolator, not at the controller.")
                 + " Look at ware and shelves before the next firing.";
     }
 

@@ -120,7 +120,7 @@ public final class RecordJson {
             n.put("fromStart", f.fromStart())
                     .put("falls", f.falls())
                     .put("orThermocouple", f.orProbe())
-                    .put("message", RecordText.words(f));
+                    .put("message", RecordText.words(f, x.elements()));
         });
         ArrayNode spells = o.putArray("spells");
         x.spells().forEach(s -> {

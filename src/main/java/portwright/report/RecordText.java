@@ -135,7 +135,7 @@ public final class RecordText {
         if (x.findings().isEmpty()) {
             row(b, "findings", nothing(x));
         }
-        x.findings().forEach(f -> row(b, note(f) ? "note" : "caution", words(f)));
+        x.findings().forEach(f -> row(b, note(f) ? "note" : "caution", words(f, x.elements())));
     }
 
     /** Whether a finding is a note; all others are cautions. */
@@ -162,9 +162,13 @@ public final class RecordText {
                 + (k >= 0 ? "low" : "high") + " against the cone";
     }
 
-    /** A finding in words. */
-    public static String words(LogFinding f) {
-        return FindingWords.of(f);
+    /**
+     * A finding in words.
+     *
+     * @param elements whether the kiln has any
+     */
+    public static String words(LogFinding f, boolean elements) {
+        return FindingWords.of(f, elements);
     }
 
     /** The ledger over all records. */

@@ -62,7 +62,7 @@ class OverTemperatureTest {
     void wordsNameConesAndWhatToDo() {
         OwnLogs o = new OwnLogs("front-loader-18", null);
         LogFinding f = over(o, o.fire(1, OwnLogs.welded(o.steps().size() - 1, 1)), 1);
-        assertThat(RecordText.words(f))
+        assertThat(RecordText.words(f, true))
                 .contains("runs on over what the plan reaches, by ")
                 .contains("cone " + f.cone() + " goes down")
                 .contains("switch off at the isolator");

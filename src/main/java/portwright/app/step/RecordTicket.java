@@ -112,10 +112,8 @@ final class RecordTicket extends VBox {
         int n = 1;
         for (LogFinding f : findings) {
             String head = n + ". " + head(f);
-            rows.add(
-                    RecordText.note(f)
-                            ? SlipView.note(head, RecordText.words(f))
-                            : SlipView.caution(head, RecordText.words(f)));
+            String words = RecordText.words(f, desk.result().elements());
+            rows.add(RecordText.note(f) ? SlipView.note(head, words) : SlipView.caution(head, words));
             n++;
         }
         if (findings.isEmpty()) {

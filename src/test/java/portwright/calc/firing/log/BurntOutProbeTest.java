@@ -61,10 +61,12 @@ class BurntOutProbeTest {
     @Test
     void aBurntOutThermocoupleIsNamedAsOne() {
         assertThat(RecordText.words(
-                        new LogFinding(LogFinding.Kind.DEAD_PROBE, 3600, 1708, Double.NaN, Double.NaN, false, true)))
+                        new LogFinding(LogFinding.Kind.DEAD_PROBE, 3600, 1708, Double.NaN, Double.NaN, false, true),
+                        true))
                 .contains("stands near 1435 °C", "burnt out", "no goal is counted as reached");
         assertThat(RecordText.words(
-                        new LogFinding(LogFinding.Kind.DEAD_PROBE, 3600, 294, Double.NaN, Double.NaN, false, true)))
+                        new LogFinding(LogFinding.Kind.DEAD_PROBE, 3600, 294, Double.NaN, Double.NaN, false, true),
+                        true))
                 .contains("it shows 21 °C", "heats on without end");
     }
 }
