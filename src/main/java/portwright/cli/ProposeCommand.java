@@ -58,7 +58,7 @@ final class ProposeCommand implements Callable<Integer> {
             paramLabel = "K",
             defaultValue = "1",
             description =
-                    "which of the proposals to write (default ${DEFAULT-VALUE}); the widest uneven one stands last where it is distinctly wider")
+                    "which of the proposals to write (default ${DEFAULT-VALUE}); the widest uneven one stands last where it is distinctly wider and not among the others")
     private int take;
 
     @Option(

@@ -140,8 +140,8 @@ public record DrillOutlook(List<HoleOdds> odds, double allInside, List<Wander> w
 
     private static String room(Wander w) {
         return w.leastMm() >= Wander.MOST_MM
-                ? "Up to " + Format.plain(Wander.MOST_MM, 0)
-                        + " mm off a mark no place forbids drilling or lighting; drill to the mark all the same."
+                ? "Looked at to " + Format.plain(Wander.MOST_MM, 0)
+                        + " mm off each mark: no place there forbids drilling or lighting; drill to the mark all the same."
                 : "Least room: " + w.hole() + " may wander " + Format.plain(w.leastMm(), 1) + " mm to " + towards(w)
                         + (w.wall() ? ", seen from inside." : ".");
     }

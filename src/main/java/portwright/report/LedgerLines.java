@@ -43,8 +43,9 @@ final class LedgerLines {
                                         + " h neutral beside it, which wear no elements and renew none")
                         + (l.notTold().isEmpty()
                                 ? ""
-                                : ". " + records(l.notTold()).replaceFirst("r", "R")
-                                        + " went at a pace of its own and says nothing of gas: it counts as neither. Write the note electric where no gas was burnt")
+                                : ". Not counted, for the pace is another than the plan's and nothing is said of gas: "
+                                        + records(l.notTold())
+                                        + ". Write the note all electric where no gas was burnt")
                         + (l.byPlan().isEmpty()
                                 ? ""
                                 : ". In " + records(l.byPlan())
@@ -56,7 +57,12 @@ final class LedgerLines {
                         + range(
                                 l.gasUsed().open(),
                                 l.gasUsed().leastKg(),
-                                l.gasUsed().mostKg()) + ", " + left(l));
+                                l.gasUsed().mostKg())
+                        + ", " + left(l)
+                        + (l.notTold().isEmpty()
+                                ? ""
+                                : ". NOT COUNTED: " + records(l.notTold())
+                                        + ", whose gas is not known: weigh the cylinder"));
         if (l.elements()) {
             List<String> shares = new ArrayList<>();
             l.powerShares().forEach(s -> shares.add(Double.isNaN(s) ? "-" : n(s * 100, 0) + " %"));

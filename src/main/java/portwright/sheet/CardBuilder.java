@@ -74,7 +74,7 @@ public final class CardBuilder {
                 .filter(f -> f.severity() == Severity.CAUTION && f.bearsOn(Forbids.LIGHTING))
                 .forEach(f -> parts.computeIfAbsent(
                                 new CardData.Own(f.rule().replace('-', ' '), f.remedy()), k -> new LinkedHashSet<>())
-                        .addAll(f.parts().size() == 1 ? f.parts() : List.of()));
+                        .addAll(f.parts().size() <= 2 ? f.parts() : List.of()));
         return parts.entrySet().stream()
                 .map(e -> new CardData.Own(
                         Stream.concat(Stream.of(e.getKey().name()), e.getValue().stream())

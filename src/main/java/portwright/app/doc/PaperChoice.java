@@ -1,6 +1,7 @@
 package portwright.app.doc;
 
 import java.util.Arrays;
+import java.util.Locale;
 import java.util.Properties;
 import portwright.sheet.Paper;
 import portwright.sheet.SheetOptions;
@@ -37,6 +38,12 @@ public record PaperChoice(String paper, SheetOptions.Part part, SheetOptions.Sid
 
     private static <E extends Enum<E>> E word(E[] all, String name, E usual) {
         return Arrays.stream(all).filter(e -> e.name().equals(name)).findFirst().orElse(usual);
+    }
+
+    /** Part and faces as the beginning of a file's name, with a hyphen behind each; empty for all. */
+    public String stem() {
+        return (part == SheetOptions.Part.ALL ? "" : part.name().toLowerCase(Locale.ROOT) + "-")
+                + (face == SheetOptions.Side.BOTH ? "" : face.name().toLowerCase(Locale.ROOT) + "-face-");
     }
 
     /** Keeps it for the next start. */

@@ -37,6 +37,9 @@ public final class PaperStep implements StepView {
     private final PaperBoard board;
     private final VBox side = new VBox(10);
     private final VBox foot = new VBox(8);
+    /** Says beside the buttons what was written last. */
+    private final Label saved = new Label();
+
     private final VBox messages = new VBox(8);
     private final VBox held = new VBox();
     private final CorrectionGauge gauge;
@@ -102,7 +105,11 @@ public final class PaperStep implements StepView {
         held.setVisible(false);
         held.setManaged(false);
         side.getChildren().addAll(held, options, correction, messages);
-        foot.getChildren().addAll(progress, buttons);
+        saved.getStyleClass().addAll("muted", "slip-text");
+        saved.setWrapText(true);
+        saved.setManaged(false);
+        saved.setVisible(false);
+        foot.getChildren().addAll(progress, saved, buttons);
         model.listen(this::heard);
         allow();
     }
@@ -196,7 +203,7 @@ public final class PaperStep implements StepView {
     }
 
     private void savePdf() {
-        File f = ask("Save the drilling template", "template.pdf");
+        File f = ask("Save the drilling template", model.choice().stem() + "template.pdf");
         if (f != null) {
             write(f, model.pages().print().pdf());
         }
@@ -213,6 +220,7 @@ public final class PaperStep implements StepView {
     public void write(File f, byte[] pdf) {
         try {
             AtomicFile.write(f.toPath(), pdf);
+            told("Saved: " + f.getName() + ", in " + f.getAbsoluteFile().getParent());
             messages.getChildren()
                     .add(
                             0,
@@ -222,6 +230,7 @@ public final class PaperStep implements StepView {
                                             + ". Print at 100 %, never fit to page. Measure the bars.",
                                     null));
         } catch (IOException e) {
+            told("Not saved: " + f.getName() + ". The reason stands above.");
             messages.getChildren()
                     .add(
                             0,
@@ -230,6 +239,12 @@ public final class PaperStep implements StepView {
                                     f.getAbsolutePath() + " is not written: " + e.getMessage()
                                             + ". No file was left."));
         }
+    }
+
+    private void told(String words) {
+        saved.setText(words);
+        saved.setManaged(true);
+        saved.setVisible(true);
     }
 
     private void print() {

@@ -77,10 +77,11 @@ final class ProposalTicket extends VBox {
             start.setDisable(refusal != null);
             rows.add(start);
             next = start;
-            rows.add(Plain.words(
-                    refusal != null
-                            ? refusal
-                            : "Number and sizes stay; the places that leave the most room are searched."));
+            rows.add(
+                    Plain.words(
+                            refusal != null
+                                    ? refusal
+                                    : "Numbers stay, and sizes where all inlets, or all flues, have one; the places that leave the most room are searched."));
             found(rows);
         }
         boolean keys = holdsKeys();

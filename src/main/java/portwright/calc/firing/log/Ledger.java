@@ -72,6 +72,7 @@ public record Ledger(
     public static Ledger of(List<RecordResult> records, LogOrder order, Cylinders cylinders) {
         double reduction = 0;
         double neutral = 0;
+        boolean open = false;
         List<Integer> notTold = new ArrayList<>();
         boolean oxidised = false;
         GasUse used = GasUse.of(0);
@@ -105,11 +106,13 @@ public record Ledger(
             // A log that ends early and says nothing of gas may be the first part of a reduction.
             if (guessed) {
                 notTold.add(i);
+                open = true;
             } else if (hours + between == 0
                     && r.topK() >= OXIDISING_K
                     && (r.reached() || r.gasLogged() || r.own() != null)) {
                 reduction = 0;
                 neutral = 0;
+                open = false;
                 oxidised = true;
             }
             reduction += hours;
@@ -148,7 +151,7 @@ public record Ledger(
             due.add(Due.REPAIR_PROBE);
         }
         boolean elements = records.stream().anyMatch(RecordResult::elements);
-        if (reduction > 0 && elements) {
+        if ((reduction > 0 || open) && elements) {
             due.add(Due.OXIDISING_FIRING);
         }
         RecordResult last = counted.isEmpty() ? null : records.get(counted.get(counted.size() - 1));
