@@ -73,7 +73,13 @@ final class LedgerLines {
             add(b, "thermocouple", RecordText.offset(l.thermocoupleK()));
         }
         l.due().forEach(d -> add(b, "due", words(l, d)));
-        if (l.due().isEmpty()) {
+        if (!l.notTold().isEmpty()) {
+            add(
+                    b,
+                    "due",
+                    "if the plan was meant in " + records(l.notTold())
+                            + ", look at relays and elements before the next firing: one stuck shut or lost changes the pace as well");
+        } else if (l.due().isEmpty()) {
             add(b, "due", "nothing that these records tell of");
         }
         return b;

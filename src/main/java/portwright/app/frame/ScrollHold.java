@@ -12,7 +12,7 @@ import javafx.scene.layout.Region;
 final class ScrollHold {
     private static final double TOP_PX = 4;
     /** Room left over a node that is scrolled to, px. */
-    private static final double SEEN_PX = 12;
+    private static final double SEEN_PX = 40;
 
     private final ScrollPane pane;
     private final Region content;

@@ -17,6 +17,7 @@ import portwright.app.doc.Document;
 import portwright.app.doc.FindingOrder;
 import portwright.app.doc.Step;
 import portwright.app.part.FindingSlip;
+import portwright.app.part.Showing;
 import portwright.app.part.Sign;
 import portwright.app.part.SlipView;
 import portwright.check.Finding;
@@ -24,7 +25,7 @@ import portwright.check.NotChecked;
 import portwright.model.UnitSystem;
 
 /** The side: tickets of the step, then the findings as slips, the worst first, then what was not checked. */
-final class Side extends ScrollPane {
+final class Side extends ScrollPane implements Showing {
     /** Room below the slips while a part is dragged, px. */
     private static final double HELD_PX = 300;
 
@@ -270,8 +271,8 @@ final class Side extends ScrollPane {
         views.stream().filter(x -> same(chosen, x.finding())).findFirst().ifPresent(x -> hold.show(x.view()));
     }
 
-    /** Scrolls to a node of the side. */
-    void to(Node n) {
+    @Override
+    public void to(Node n) {
         hold.show(n);
     }
 

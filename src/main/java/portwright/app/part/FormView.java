@@ -181,15 +181,17 @@ public final class FormView extends VBox {
             });
             follow(() -> head.setText((isOpen ? "▾ " : "▸ ") + name.get() + Headings.aside(doc.text(), at, item)));
             box.getChildren().add(head);
+            Showing.mark(head, item);
             if (isOpen) {
                 VBox inner = new VBox(8);
                 inner.setStyle("-fx-padding: 0 0 6 10;");
                 fields(inner, s, item);
-                Button delete = button(
-                        "",
-                        () -> doc.edit(
-                                "delete " + name.get(),
-                                x -> s.path().equals("ports") ? Moves.delete(x, item) : x.remove(item)));
+                Button delete = button("", () -> {
+                    doc.edit(
+                            "delete " + name.get(),
+                            x -> s.path().equals("ports") ? Moves.delete(x, item) : x.remove(item));
+                    Showing.after(this, () -> at + "[" + Math.min(n, doc.text().size(at) - 1) + "]");
+                });
                 follow(() -> delete.setText("Delete " + name.get()));
                 inner.getChildren().add(delete);
                 box.getChildren().add(inner);

@@ -1,0 +1,34 @@
+package portwright.app.part;
+
+import java.util.function.Supplier;
+import javafx.application.Platform;
+import javafx.scene.Node;
+
+/** Something that scrolls and brings what lies in it into sight. */
+public interface Showing {
+    /** Scrolls to a node that lies in it and gives it the keys. */
+    void to(Node n);
+
+    /** Brings a node into sight in what it lies in; does nothing where that does not scroll. */
+    static void of(Node n) {
+        for (Node x = n; x != null; x = x.getParent()) {
+            if (x instanceof Showing s) {
+                s.to(n);
+                return;
+            }
+        }
+    }
+
+    /** Lets a heading know the path of its item, for {@link #after}. */
+    static void mark(Node heading, String item) {
+        heading.getProperties().put(Showing.class, item);
+    }
+
+    /** Where an open part is taken out of a list the rest moves up: once all have heard of it, goes to the heading of the item that is asked for then. */
+    static void after(Node form, Supplier<String> item) {
+        Platform.runLater(() -> form.lookupAll(".group-toggle").stream()
+                .filter(h -> item.get().equals(h.getProperties().get(Showing.class)))
+                .findFirst()
+                .ifPresent(Showing::of));
+    }
+}
