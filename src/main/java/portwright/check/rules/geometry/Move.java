@@ -15,6 +15,8 @@ final class Move {
     private static final double FAR_MM = 1000;
 
     private static final int TRIES = 200;
+    /** So far a hole in floor or lid goes on where another clearance forbids a place that contents the rule, mm. */
+    private static final double STEP_MM = 3;
 
     /** A way off the axes must save this much to be worth saying, mm: one along an axis is easier to measure. */
     private static final double PLAIN_MM = 25.4 / 16;
@@ -74,7 +76,9 @@ final class Move {
             KilnGeometry kiln, Limits limits, Hole hole, ToDoubleFunction<Hole> lacks, boolean clear) {
         ToDoubleFunction<Hole> all = h -> {
             double own = lacks.applyAsDouble(h);
-            return own > 0 || !clear ? own : Blocked.lacks(kiln, limits, h);
+            double more = own > 0 || !clear ? own : Blocked.lacks(kiln, limits, h);
+            boolean on = clear && more == 0 && h.face().on() != On.WALL && Blocked.at(kiln, limits, h);
+            return on ? STEP_MM : more;
         };
         double best = FAR_MM;
         Way found = null;
