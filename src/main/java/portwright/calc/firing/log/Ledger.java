@@ -103,10 +103,10 @@ public record Ledger(
                         : e.getValue() / 3600;
             }
             boolean guessed = r.own() != null && r.own().why().guessed();
-            // A log that ends early and says nothing of gas may be the first part of a reduction.
             if (guessed) {
                 notTold.add(i);
                 open = true;
+                // one that ends early and says nothing of gas may be the first part of a reduction
             } else if (hours + between == 0
                     && r.topK() >= OXIDISING_K
                     && (r.reached() || r.gasLogged() || r.own() != null)) {

@@ -5,12 +5,12 @@ import portwright.geometry.FittingShape;
 import portwright.geometry.Hole;
 import portwright.geometry.KilnGeometry;
 
-/** What the clearance rules would forbid at another place of a wall hole: its remedies may not lead from one stop into the next, as they would between rows of elements. */
+/** What the clearance rules would forbid at another place of a hole: remedies may not lead from one stop into the next, as in a wall between rows of elements. */
 final class Blocked {
     private Blocked() {}
 
     /**
-     * How far at least, mm, a hole there has to be moved on until the edge of its panel and the other holes in it allow it; 0 where they do.
+     * How far at least, mm, a hole there has to be moved on until the edge of its part and the other holes in it allow it; 0 where they do.
      *
      * @param there the hole at the place asked about
      */
