@@ -3,6 +3,7 @@ package portwright.app.doc;
 import java.util.List;
 import portwright.file.DesignText;
 import portwright.geometry.Pt;
+import portwright.model.UnitSystem;
 import portwright.units.Format;
 import portwright.units.Kind;
 import portwright.units.Quantity;
@@ -43,11 +44,11 @@ public final class PlaceModel {
                 new FieldModel(
                         doc,
                         parent,
-                        FieldSpec.quantity(key + "[0]", wall ? "right of the middle" : "right x", Kind.LENGTH)),
+                        FieldSpec.quantity(key + "[0]", wall ? "right of the middle" : "to the right", Kind.LENGTH)),
                 new FieldModel(
                         doc,
                         parent,
-                        FieldSpec.quantity(key + "[1]", wall ? "above the floor" : "back y", Kind.LENGTH)));
+                        FieldSpec.quantity(key + "[1]", wall ? "above the floor" : "to the back", Kind.LENGTH)));
     }
 
     /** Where a place in the wall lies for a tape, in words: from the corner inside, from the edges outside; empty elsewhere. */
@@ -93,9 +94,20 @@ public final class PlaceModel {
         }
         var u = Moves.units(doc.text());
         if (polar()) {
-            return Lengths.shown(p.x(), u) + ", " + Lengths.shown(p.y(), u);
+            return "That is " + side(p.x(), u, " to the right", " to the left") + ", "
+                    + side(p.y(), u, " to the back.", " to the front.");
         }
-        return "r " + Lengths.shown(Math.hypot(p.x(), p.y()), u) + " · " + Format.plain(bearing(p), 1) + "°";
+        return "That is radius " + Lengths.shown(Math.hypot(p.x(), p.y()), u) + ", bearing "
+                + Format.plain(bearing(p), 1) + "°.";
+    }
+
+    private static String side(double mm, UnitSystem u, String plus, String minus) {
+        return Lengths.shown(Math.abs(mm), u) + (mm < 0 ? minus : plus);
+    }
+
+    /** What the other form is called. */
+    public String otherForm() {
+        return polar() ? "right and back" : "radius and bearing";
     }
 
     private static double bearing(Pt p) {
@@ -110,6 +122,6 @@ public final class PlaceModel {
                 ? "[" + DesignText.text(Lengths.typed(p.x(), u)) + ", " + DesignText.text(Lengths.typed(p.y(), u)) + "]"
                 : "{\"radius\": " + DesignText.text(Lengths.typed(Math.hypot(p.x(), p.y()), u)) + ", \"bearing\": "
                         + DesignText.text(Format.plain(bearing(p), 3) + " deg") + "}";
-        doc.edit("write place as " + (polar() ? "right and back" : "radius and bearing"), t -> t.set(path, json));
+        doc.edit("write place as " + otherForm(), t -> t.set(path, json));
     }
 }

@@ -87,6 +87,8 @@ final class Side extends ScrollPane implements Showing {
         HBox line = new HBox(head, spring, order);
         line.setAlignment(Pos.BASELINE_LEFT);
         line.setStyle("-fx-padding: 2 2 0 2;");
+        // never broader than what is seen: content that once asks for one pixel more has all of the side painted anew, twice
+        content.setMinWidth(0);
         content.getChildren().addAll(messages, entries, borrowed, tickets, line, slips);
         setContent(content);
         hold = new ScrollHold(this, content, tickets);

@@ -5,7 +5,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import javafx.animation.AnimationTimer;
-import javafx.animation.PauseTransition;
 import javafx.geometry.Pos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.Button;
@@ -15,7 +14,6 @@ import javafx.scene.control.ToggleButton;
 import javafx.scene.control.ToggleGroup;
 import javafx.scene.control.Tooltip;
 import javafx.scene.layout.VBox;
-import javafx.util.Duration;
 import portwright.app.board.Board;
 import portwright.app.doc.Document;
 import portwright.app.doc.Picture;
@@ -33,7 +31,8 @@ final class ViewsColumn extends VBox {
     private static final List<Picture> CARDS =
             List.of(Picture.FLOOR_HOT, Picture.FLOOR_COLD, Picture.LID_COLD, Picture.WALLS_HOT, Picture.SECTION);
 
-    private static final Duration REST = Duration.millis(120);
+    /** The hand rests after so many frames without a change: counted in frames, so that a slow machine does not take a slow drag for rest. */
+    private static final int REST_FRAMES = 8;
 
     /** From this height on, px, cards with short words have room. */
     private static final double WORDS_FROM_PX = 470;
@@ -64,15 +63,16 @@ final class ViewsColumn extends VBox {
     private final AnimationTimer brush = new AnimationTimer() {
         @Override
         public void handle(long now) {
-            paintOne();
+            if (++resting > REST_FRAMES) {
+                paintOne();
+            }
         }
     };
-    private final PauseTransition rest = new PauseTransition(REST);
+    private int resting;
     private Cards cards = Cards.FULL;
 
     ViewsColumn(Document doc, Board board) {
         this.board = board;
-        rest.setOnFinished(e -> brush.start());
         setSpacing(4);
         setMinHeight(0);
         ToggleGroup group = new ToggleGroup();
@@ -116,8 +116,8 @@ final class ViewsColumn extends VBox {
     /** Paints the thumbnails anew once the hand rests, one a frame, so that none of them delays the board. */
     void refresh() {
         stale.addAll(all);
-        brush.stop();
-        rest.playFromStart();
+        resting = 0;
+        brush.start();
     }
 
     private void paintOne() {
