@@ -37,16 +37,18 @@ final class LivePainter {
         for (String name : rings) {
             RingPainter.ring(pen, plot, name);
         }
+        List<Box> flags = new ArrayList<>();
         for (Hole hole : plot.kiln().holes()) {
-            if (plot.shows(hole.face())) {
-                StopPainter.paint(marks, p, plot, v, doc, hole, all);
+            Box flag = plot.shows(hole.face()) ? StopPainter.paint(marks, p, plot, v, doc, hole, all) : null;
+            if (flag != null) {
+                flags.add(flag);
             }
         }
         Hole chosen = hole(plot, doc.selected());
         if (chosen != null && plot.shows(chosen.face())) {
             Pt c = plot.toPicture(chosen.face(), chosen.centre());
             Pt at = new Pt(v.x(c.x()), v.y(c.y()));
-            NoteBox.hole(notes, p, board, chosen, at, all);
+            NoteBox.hole(notes, p, board, chosen, at, flags, all);
             pointers.show(p, at, w, h, marks.around(at).union(notes.around(at)));
         } else {
             pointers.hide();

@@ -25,7 +25,8 @@ import portwright.units.Format;
 final class NoteBox {
     private NoteBox() {}
 
-    static void hole(Patches patches, Palette p, Board board, Hole hole, Pt at, Box window) {
+    /** @param flags of stops, px: they stay in sight */
+    static void hole(Patches patches, Palette p, Board board, Hole hole, Pt at, List<Box> flags, Box window) {
         double cx = at.x();
         double cy = at.y();
         UnitSystem u = board.units();
@@ -55,7 +56,7 @@ final class NoteBox {
         bw += 26;
         double bh = 28 + 18 * lines.size() + 8;
         double r = (hole.drilled() / 2 + 30) * board.view().scale();
-        Box box = NotePlace.of(board, hole, at, r, bw, bh, window);
+        Box box = NotePlace.of(board, hole, at, r, new Box(0, 0, bw, bh), flags, window);
         double ring = (hole.drilled() / 2 + 25) * board.view().scale() + 7;
         patches.add(box.union(new Box(cx, cy, cx, cy)).grown(2), window, g -> {
             leader(g, p, at, box, ring);

@@ -15,21 +15,25 @@ final class NotePlace {
     private static final double KEEP_OUT_MM = 25;
     private static final double NAME_PX = 24;
     private static final double EDGE_PX = 10;
+    /** Between the box and a flag, px. */
+    private static final double GAP_PX = 4;
 
     private NotePlace() {}
 
     /**
      * @param at the hole's centre, px
      * @param r its ring, px
-     * @param w width of the box, px
-     * @param h its height, px
+     * @param size of the box, from 0, px
+     * @param flags of stops, px: the box covers none where it need not
      */
-    static Box of(Board board, Hole hole, Pt at, double r, double w, double h, Box window) {
+    static Box of(Board board, Hole hole, Pt at, double r, Box size, List<Box> flags, Box window) {
+        double w = size.maxX();
+        double h = size.maxY();
         Box room = new Box(
                 RulePainter.BREADTH + 8, RulePainter.BREADTH + 8, window.maxX() - EDGE_PX, window.maxY() - EDGE_PX);
         List<Box> spots = new ArrayList<>();
         for (double y : new double[] {at.y() - r - h - EDGE_PX, at.y() - h / 2, at.y() + r + EDGE_PX}) {
-            for (double x : new double[] {at.x() + r + 30, at.x() - r - 30 - w}) {
+            for (double x : new double[] {at.x() + r + 30, at.x() - r - 30 - w, at.x() - w / 2}) {
                 Box b = into(room, x, y, w, h);
                 if (b.minX() > at.x() + r || b.maxX() < at.x() - r || b.minY() > at.y() + r || b.maxY() < at.y() - r) {
                     spots.add(b);
@@ -39,14 +43,18 @@ final class NotePlace {
         if (spots.isEmpty()) {
             return into(room, at.x() + r + 30, at.y() - h / 2, w, h);
         }
+        List<Box> clear = spots.stream()
+                .filter(b -> flags.stream().noneMatch(f -> f.grown(GAP_PX).touches(b)))
+                .toList();
+        List<Box> of = clear.isEmpty() ? spots : clear;
         if (board.marks().dragged != null) {
-            return spots.get(0);
+            return of.get(0);
         }
         List<Box> others = others(board, hole);
-        return spots.stream()
+        return of.stream()
                 .filter(b -> others.stream().noneMatch(b::touches))
                 .findFirst()
-                .orElse(spots.get(0));
+                .orElse(of.get(0));
     }
 
     private static Box into(Box room, double x, double y, double w, double h) {

@@ -29,7 +29,8 @@ final class StopPainter {
 
     private StopPainter() {}
 
-    static void paint(Patches patches, Palette p, Plot plot, View v, Document doc, Hole hole, Box board) {
+    /** Marks a hole that stops; answers where its flag lies, px, or null where it has none. */
+    static Box paint(Patches patches, Palette p, Plot plot, View v, Document doc, Hole hole, Box board) {
         Finding worst = null;
         Mark mark = null;
         for (Finding f : doc.result().findings()) {
@@ -42,7 +43,7 @@ final class StopPainter {
             }
         }
         if (worst == null) {
-            return;
+            return null;
         }
         Pt c = plot.toPicture(hole.face(), hole.centre());
         double r = hole.diameter() / 2;
@@ -62,7 +63,7 @@ final class StopPainter {
         pen.circle(c, r, LineStyle.SAW_CIRCLE, Ink.OXBLOOD);
         pen.circle(c, hole.drilled() / 2 + 25, LineStyle.KEEP_OUT, Ink.OXBLOOD);
         if (worst.measured() == null || !"mm".equals(worst.measured().unit())) {
-            return;
+            return null;
         }
         if (mark != null && plot.shows(mark.face()) && !mark.a().equals(mark.b())) {
             pen.line(
@@ -101,6 +102,7 @@ final class StopPainter {
             g.setFont(Fonts.sans(13));
             g.fillText(small, bx + 44, by + 43);
         });
+        return flag;
     }
 
     private static Box box(double x, double y, double r) {
