@@ -9,6 +9,8 @@ import portwright.model.On;
 final class HolePainter {
     private static final double CROSS_OVER_MM = 4;
     private static final double AWL_DOT_MM = 3;
+    /** Beyond the keep-out ring lies the ring of the chosen hole, px. */
+    private static final double CHOSEN_PX = 9;
 
     private final Pen pen;
     private final Labels labels;
@@ -88,7 +90,7 @@ final class HolePainter {
 
     /** Name and size outside of the keep-out ring, else outside of the hole; the name alone where there is less room. */
     private void name(HoleNote n, Pt c, double r) {
-        List<Labels.Spot> spots = around(c, n.hole().drilledRadius() + look.keepOutMm());
+        List<Labels.Spot> spots = around(c, n.hole().drilledRadius() + look.keepOutMm() + pen.size(0, CHOSEN_PX));
         spots.addAll(around(c, r));
         TextStyle style = TextStyle.LABEL_BOLD.withInk(ink(n));
         String words = n.hole().name();

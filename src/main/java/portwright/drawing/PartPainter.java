@@ -123,15 +123,25 @@ public final class PartPainter {
 
     /** Paints all that stays as it is while one hole moves; words leave room for that hole and for flags where they lie now. */
     public void under(Pen pen, Box window, String moving) {
-        Names names = shapes(pen, window);
+        under(pen, pen, window, moving);
+    }
+
+    /** Paints the words of {@link #under} once more, over what was painted since. */
+    public void words(Pen pen, Box window, String moving) {
+        under(new Traces(pen, window), pen, window, moving);
+    }
+
+    private void under(Pen lines, Pen pen, Box window, String moving) {
+        Names names = shapes(lines, window);
         Traces traces = traces(pen, window);
         Pen mute = new Traces(pen, window);
         Labels labels = labels(mute, window);
         weakest(mute, labels);
         HolePainter silent = new HolePainter(mute, labels, look, window, traces, face.hot());
+        HolePainter rings = new HolePainter(lines, labels, look, window, traces, face.hot());
         HolePainter painter = new HolePainter(pen, labels.with(pen), look, window, traces, face.hot());
         holes().forEach(n ->
-                (moves(n, moving) ? silent : painter).rings(n, view(n.hole().centre())));
+                (moves(n, moving) ? silent : rings).rings(n, view(n.hole().centre())));
         flags(mute, labels);
         holes().forEach(n ->
                 (moves(n, moving) ? silent : painter).label(n, view(n.hole().centre())));

@@ -68,16 +68,27 @@ public final class UnrolledWalls {
             String full = panel.number() + " " + panel.side();
             boolean fits = pen.textWidth(full, TextStyle.LABEL_BOLD) + pen.size(2, 8)
                     < Box.around(painters.get(i).rim()).width();
-            pen.text(
-                    fits ? full : String.valueOf(panel.number()),
-                    new Pt(dx, Box.around(painters.get(i).rim()).maxY() + pen.size(2, 6)),
-                    Pen.Align.CENTRE,
-                    0,
-                    TextStyle.LABEL_BOLD);
+            double low = Box.around(painters.get(i).rim()).maxY() + pen.size(2, 6);
+            int cut = full.lastIndexOf(' ');
+            boolean two = pen.flavour() == Flavour.SCREEN
+                    && !fits
+                    && full.indexOf(' ') < cut
+                    && pen.textWidth(full.substring(0, cut), TextStyle.LABEL_BOLD) + pen.size(2, 8)
+                            < Box.around(painters.get(i).rim()).width();
+            if (two) {
+                name(pen, full.substring(cut + 1), dx, low);
+                name(pen, full.substring(0, cut), dx, low + pen.textSize(TextStyle.LABEL_BOLD) * Words.LEADING);
+            } else {
+                name(pen, fits ? full : String.valueOf(panel.number()), dx, low);
+            }
         }
         if (pen.flavour() == Flavour.SCREEN && bounds().width() > pen.size(0, 330)) {
             elements(pen);
         }
+    }
+
+    private static void name(Pen pen, String words, double x, double y) {
+        pen.text(words, new Pt(x, y), Pen.Align.CENTRE, 0, TextStyle.LABEL_BOLD);
     }
 
     /** Paints what {@link #under} leaves out. */

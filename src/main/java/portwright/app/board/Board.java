@@ -1,6 +1,7 @@
 package portwright.app.board;
 
 import java.util.List;
+import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.scene.AccessibleAttribute;
 import javafx.scene.AccessibleRole;
@@ -8,6 +9,7 @@ import javafx.scene.Cursor;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
+import javafx.util.Duration;
 import portwright.app.doc.Document;
 import portwright.app.doc.Moves;
 import portwright.app.doc.Picture;
@@ -25,7 +27,10 @@ import portwright.model.UnitSystem;
 public final class Board extends Region {
     private static final double KEEP_OUT_MM = 25;
     /** Room over the walls for their numbers and the tape above these, px. */
-    private static final double LID_TAPE_PX = 54;
+    private static final double LID_TAPE_PX = 66;
+
+    /** How long the numbers of the part under a resting pointer stay. */
+    private static final Duration HOVER = Duration.seconds(8);
 
     private final Document doc;
     private final Region probe = new Region();
@@ -34,6 +39,7 @@ public final class Board extends Region {
     private final BoardMouse mouse;
     private final BoardPainter painter;
     private final RegionDesk regions;
+    private final PauseTransition rest = new PauseTransition(HOVER);
     private Picture picture = Picture.FLOOR_HOT;
     private View view;
     private Plot plot;
@@ -66,6 +72,7 @@ public final class Board extends Region {
         setMinSize(200, 140);
         mouse = new BoardMouse(this, doc);
         mouse.install();
+        rest.setOnFinished(e -> mouse.leave());
         keys = new BoardKeys(this, doc);
         keys.install();
         focusedProperty().addListener((o, a, b) -> redraw());
@@ -228,6 +235,26 @@ public final class Board extends Region {
     /** Acts on a letter that was pressed elsewhere in the window; false when it is none of the board's. */
     public boolean letter(KeyEvent e) {
         return keys.letter(e);
+    }
+
+    /** The name of the part whose numbers lie beside the pointer; null when none do. */
+    public String hovered() {
+        return marks.hovered;
+    }
+
+    /** The pointer moved: what it tells stays for a while from now on. */
+    void pointed() {
+        rest.playFromStart();
+    }
+
+    /** The hand is at the keys: what the pointer lies on is no news. */
+    void keyed() {
+        mouse.leave();
+    }
+
+    /** Whether the arrow keys move the chosen part; else they slide the drawing. */
+    public boolean nudges() {
+        return keys.movable();
     }
 
     public boolean snapping() {

@@ -53,8 +53,8 @@ final class BoardKeys {
     boolean letter(KeyEvent e) {
         boolean mine = !e.isShortcutDown() && !e.isControlDown() && LETTERS.contains(e.getCode());
         if (mine) {
-            key(e);
             board.requestFocus();
+            key(e);
         }
         return mine;
     }
@@ -62,6 +62,9 @@ final class BoardKeys {
     private void key(KeyEvent e) {
         if (e.isShortcutDown() || e.isControlDown()) {
             return;
+        }
+        if (!board.marks().measuring) {
+            board.keyed();
         }
         switch (e.getCode()) {
             case LEFT -> nudge(-1, 0, e);
@@ -175,6 +178,11 @@ final class BoardKeys {
             int i = names.indexOf(doc.selected());
             doc.select(names.get(i < 0 ? 0 : Math.floorMod(i + by, names.size())));
         }
+    }
+
+    /** Whether the chosen part lies somewhere and can be put elsewhere. */
+    boolean movable() {
+        return chosen() != null;
     }
 
     private record Spot(String path, Face face, Pt at, Role role) {}

@@ -45,14 +45,19 @@ final class BoardMouse {
         board.setOnMouseDragged(this::drag);
         board.setOnMouseReleased(this::release);
         board.setOnMouseMoved(this::hover);
-        board.setOnMouseExited(e -> {
+        board.setOnMouseExited(e -> leave());
+        board.setOnScroll(this::scroll);
+        board.setOnZoom(e -> board.view(board.view().zoomed(e.getZoomFactor(), e.getX(), e.getY())));
+    }
+
+    /** Forgets where the pointer is, until it moves again. */
+    void leave() {
+        if (board.marks().hoverAt != null) {
             board.marks().hovered = null;
             board.marks().hoverAt = null;
             board.marks().reach = null;
             board.redraw();
-        });
-        board.setOnScroll(this::scroll);
-        board.setOnZoom(e -> board.view(board.view().zoomed(e.getZoomFactor(), e.getX(), e.getY())));
+        }
     }
 
     private void scroll(ScrollEvent e) {
@@ -169,6 +174,9 @@ final class BoardMouse {
         board.marks().hoverAt = new Pt(e.getX(), e.getY());
         boolean open = board.marks().from != null && board.marks().to == null;
         board.marks().reach = open ? end(e) : null;
+        if (name != null) {
+            board.pointed();
+        }
         if (changed) {
             board.redraw();
         }

@@ -127,6 +127,7 @@ final class BoardPainter {
             plot.under(pen, window, board.marks().dragged);
             if (region != null) {
                 RegionPainter.paint(g, p, plot, view, region, w, h);
+                plot.words(pen, window, board.marks().dragged);
             }
             if (section) {
                 SectionDeck.over(g, pen, view, p, plot.kiln(), words, w, h);

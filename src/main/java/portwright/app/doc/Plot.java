@@ -61,6 +61,13 @@ public final class Plot {
         }
     }
 
+    /** Paints the words on a slab once more, over what was painted since; walls and section carry nothing that hides theirs. */
+    public void words(Pen pen, Box window, String moving) {
+        if (part != null) {
+            part.words(pen, window, moving);
+        }
+    }
+
     /** Paints what {@link #under} leaves out. */
     public void over(Pen pen, Box window, String moving) {
         if (part != null) {

@@ -7,20 +7,31 @@ import portwright.file.DesignText;
 
 /** Undo and redo without limit, with names. Edits of one run (same key, no pause between) grow into one step. */
 public final class UndoStack {
+    private static final String NUDGE = "nudge ";
+
     private final Deque<Edit> done = new ArrayDeque<>();
     private final Deque<Edit> undone = new ArrayDeque<>();
     private String runKey;
+    /** How many edits the last step of a run holds. */
+    private int run;
 
     /** Adds a step; a step with the key of the one before it replaces that one's outcome. A null key never joins. */
     public void push(Edit edit, String key) {
         undone.clear();
         if (key != null && key.equals(runKey) && !done.isEmpty()) {
             Edit last = done.pop();
-            done.push(new Edit(edit.name(), last.before(), edit.after()));
+            run++;
+            done.push(new Edit(many(edit.name()), last.before(), edit.after()));
         } else {
+            run = 1;
             done.push(edit);
         }
         runKey = key;
+    }
+
+    /** Tells how many nudges one step takes back; other runs keep their name. */
+    private String many(String name) {
+        return name.startsWith(NUDGE) ? run + " nudges of " + name.substring(NUDGE.length()) : name;
     }
 
     /** Ends a run: the next edit is a step of its own. */

@@ -33,6 +33,7 @@ public final class FileDesk {
     private final Notices notices;
     private final Consumer<BrokenReport> report;
     private final Runnable fresh;
+    private final Runnable begun;
     private final OpenedFile file = new OpenedFile();
     private final OpenMark mark;
     private final LeftWork left;
@@ -42,6 +43,7 @@ public final class FileDesk {
     /**
      * @param report shows the report of a broken file; null puts the board back
      * @param fresh called when another design lies on the board
+     * @param begun called when it is a new kiln
      */
     FileDesk(
             Stage stage,
@@ -49,13 +51,15 @@ public final class FileDesk {
             HomeFolder home,
             Notices notices,
             Consumer<BrokenReport> report,
-            Runnable fresh) {
+            Runnable fresh,
+            Runnable begun) {
         this.stage = stage;
         this.doc = doc;
         this.home = home;
         this.notices = notices;
         this.report = report;
         this.fresh = fresh;
+        this.begun = begun;
         String window = UUID.randomUUID().toString().substring(0, 8);
         mark = new OpenMark(home, window);
         origins = new OriginBook(home);
@@ -82,15 +86,26 @@ public final class FileDesk {
     public void starter(String name, String title) {
         if (mayReplace()) {
             become(FreshDesign.of(name, title), null, name, true);
+            begun.run();
+            lines(
+                    "This kiln begins as the example.",
+                    "Here: type your own measures; what is not yours yet is marked ◇.\n"
+                            + "Ports: drag the holes and watch the slips.\n"
+                            + "Paper: print the template once nothing stops.");
         }
     }
 
     /** Shows a starter as the first design of a fresh window, with the lines that say what to do. */
     public void firstStart(String name) {
         become(FreshDesign.of(name, ""), null, name, false);
-        SlipView first = SlipView.note(
+        lines(
                 "This kiln is an example.",
                 "Drag an inlet and watch the slips on the right.\nReady? Kiln step: measure yours.");
+    }
+
+    /** Lines that say what to do; they go when they are tapped. */
+    private void lines(String head, String words) {
+        SlipView first = SlipView.note(head, words);
         notices.add(first);
         first.setOnMouseClicked(e -> notices.remove(first));
     }

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.MenuButton;
 import javafx.scene.layout.Pane;
@@ -167,6 +168,19 @@ public final class MainView extends Pane {
             side.refresh();
         }
         figures();
+        if (c == Document.Change.SELECTION && board.isFocused()) {
+            // once all have heard of it and what it opens is laid out
+            Platform.runLater(this::row);
+        }
+    }
+
+    /** What is chosen on the board shows its row; where the keys have gone on meanwhile it keeps what they are at in sight. */
+    private void row() {
+        Node row = steps.get(step).row();
+        if (row != null && board.isFocused() && !doc.dragging()) {
+            layout();
+            side.see(row);
+        }
     }
 
     private void figures() {

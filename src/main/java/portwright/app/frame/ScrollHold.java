@@ -1,5 +1,6 @@
 package portwright.app.frame;
 
+import java.util.Comparator;
 import javafx.geometry.Insets;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
@@ -13,6 +14,9 @@ final class ScrollHold {
     private static final double TOP_PX = 4;
     /** Room left over a node that is scrolled to, px. */
     private static final double SEEN_PX = 40;
+
+    /** What is to be seen of a part below its beginning, px. */
+    private static final double BELOW_PX = 160;
 
     private final ScrollPane pane;
     private final Region content;
@@ -48,8 +52,34 @@ final class ScrollHold {
     void show(Node n) {
         pane.applyCss();
         pane.layout();
-        letGo(content.sceneToLocal(n.localToScene(n.getBoundsInLocal())).getMinY() - SEEN_PX);
+        letGo(topOf(n) - SEEN_PX);
         n.requestFocus();
+    }
+
+    /** Scrolls to a node of the content unless its beginning is in sight with some of what follows. */
+    void see(Node n) {
+        pane.applyCss();
+        pane.layout();
+        double top = topOf(n);
+        double room = pane.getViewportBounds().getHeight();
+        if (top < px() || top > px() + room - Math.min(BELOW_PX, room / 2)) {
+            letGo(top - SEEN_PX);
+        }
+    }
+
+    /** Goes to the first text field at or below a row, in the tickets. */
+    void edit(Node row) {
+        pane.applyCss();
+        pane.layout();
+        double top = topOf(row);
+        anchor.lookupAll(".text-field").stream()
+                .filter(n -> topOf(n) >= top)
+                .min(Comparator.comparingDouble(this::topOf))
+                .ifPresent(this::show);
+    }
+
+    private double topOf(Node n) {
+        return content.sceneToLocal(n.localToScene(n.getBoundsInLocal())).getMinY();
     }
 
     private void letGo(double px) {

@@ -48,7 +48,8 @@ public final class Shell {
                 home,
                 new Notices(view.messages()),
                 r -> root.getChildren().setAll(r == null ? scaled : r),
-                () -> view.board().fit());
+                () -> view.board().fit(),
+                () -> view.go(Step.KILN));
         doc.listen(c -> {
             if (c == Document.Change.DESIGN || c == Document.Change.SAVED) {
                 title();

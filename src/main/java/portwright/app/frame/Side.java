@@ -87,7 +87,8 @@ final class Side extends ScrollPane implements Showing {
         HBox line = new HBox(head, spring, order);
         line.setAlignment(Pos.BASELINE_LEFT);
         line.setStyle("-fx-padding: 2 2 0 2;");
-        // never broader than what is seen: content that once asks for one pixel more has all of the side painted anew, twice
+        // never broader than what is seen: content that once asks for one pixel more has all of the side painted anew,
+        // twice
         content.setMinWidth(0);
         content.getChildren().addAll(messages, entries, borrowed, tickets, line, slips);
         setContent(content);
@@ -180,7 +181,7 @@ final class Side extends ScrollPane implements Showing {
                     .toList();
         }
         lie.addAll(openSlips);
-        lay(lie);
+        SlipOrder.lay(slips, lie, doc.dragging());
         holdHeight();
         if (focus && !views.isEmpty() && !FocusIn.within(slips.getScene().getFocusOwner(), slips)) {
             views.get(0).view().requestFocus();
@@ -227,31 +228,6 @@ final class Side extends ScrollPane implements Showing {
                         .count();
     }
 
-    /** Puts nodes into their order and touches none that lies right already. While a part is dragged, what is not shown stays in its place unseen. */
-    private void lay(List<Node> shown) {
-        List<Node> now = slips.getChildren();
-        List<Node> nodes = new ArrayList<>(shown);
-        for (int i = 0; doc.dragging() && i < now.size(); i++) {
-            if (!shown.contains(now.get(i))) {
-                nodes.add(i == 0 ? 0 : nodes.indexOf(now.get(i - 1)) + 1, now.get(i));
-            }
-        }
-        now.removeIf(n -> !nodes.contains(n));
-        for (int i = 0; i < nodes.size(); i++) {
-            Node n = nodes.get(i);
-            if (i + 1 < now.size() && now.get(i + 1) == n) {
-                now.remove(i);
-            } else if (i >= now.size() || now.get(i) != n) {
-                now.remove(n);
-                now.add(i, n);
-            }
-        }
-        for (Node n : nodes) {
-            n.setVisible(shown.contains(n));
-            n.setManaged(n.isVisible());
-        }
-    }
-
     static boolean same(Finding a, Finding b) {
         return a.rule().equals(b.rule()) && a.parts().equals(b.parts());
     }
@@ -271,6 +247,16 @@ final class Side extends ScrollPane implements Showing {
                 .finding());
         views.forEach(x -> x.view().chosen(same(chosen, x.finding())));
         views.stream().filter(x -> same(chosen, x.finding())).findFirst().ifPresent(x -> hold.show(x.view()));
+    }
+
+    /** Brings a part of the tickets into sight; the keys stay where they are. */
+    void see(Node row) {
+        hold.see(row);
+    }
+
+    /** Goes to the first field at or below a row of the tickets. */
+    void edit(Node row) {
+        hold.edit(row);
     }
 
     @Override

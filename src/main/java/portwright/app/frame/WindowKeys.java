@@ -7,7 +7,6 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import portwright.app.doc.Document;
 import portwright.app.doc.Step;
-import portwright.app.step.PortsStep;
 
 /** Keys that work everywhere in the window; letters only outside of text fields, those that change the design only outside of the forms. */
 final class WindowKeys {
@@ -69,8 +68,9 @@ final class WindowKeys {
             e.consume();
         } else if (e.getCode() == KeyCode.ENTER
                 && view.board().isFocused()
-                && view.stepView(view.step()) instanceof PortsStep p) {
-            p.editFirst();
+                && view.stepView(view.step()).row() != null) {
+            view.openDrawer();
+            view.side().edit(view.stepView(view.step()).row());
             e.consume();
         }
     }

@@ -26,9 +26,19 @@ public interface Showing {
 
     /** Where an open part is taken out of a list the rest moves up: once all have heard of it, goes to the heading of the item that is asked for then. */
     static void after(Node form, Supplier<String> item) {
-        Platform.runLater(() -> form.lookupAll(".group-toggle").stream()
-                .filter(h -> item.get().equals(h.getProperties().get(Showing.class)))
+        Platform.runLater(() -> {
+            Node h = heading(form, item.get());
+            if (h != null) {
+                of(h);
+            }
+        });
+    }
+
+    /** The heading of an item in a form; null where it shows none. */
+    static Node heading(Node form, String item) {
+        return form.lookupAll(".group-toggle").stream()
+                .filter(h -> item.equals(h.getProperties().get(Showing.class)))
                 .findFirst()
-                .ifPresent(Showing::of));
+                .orElse(null);
     }
 }

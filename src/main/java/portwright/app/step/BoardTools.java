@@ -39,7 +39,11 @@ public final class BoardTools extends Pane {
         Label keys = new Label("↑ ↓ ← →");
         keys.getStyleClass().add("key-cap");
         far.setStyle("-fx-font-size: 13px;");
-        nudge.getChildren().addAll(keys, far);
+        Label next = new Label(".");
+        next.getStyleClass().add("key-cap");
+        Label port = new Label("next port");
+        port.setStyle(far.getStyle());
+        nudge.getChildren().addAll(keys, far, next, port);
         nudge.getStyleClass().add("key-hint");
         nudge.setPadding(new Insets(4, 7, 4, 5));
         nudge.setMouseTransparent(true);
@@ -79,8 +83,16 @@ public final class BoardTools extends Pane {
         region.setSelected(board.showsRegion());
         mode.setText(board.measureWords());
         mode.setVisible(board.measuring());
-        far.setText(board.units() == UnitSystem.INCH ? "nudge 1/16 in, Shift 1/2 in" : "nudge 1 mm, Shift 10 mm");
+        far.setText(arrows());
         nudge.setVisible(ports && !board.measuring() && board.picture() != Picture.SECTION);
+    }
+
+    /** What the arrows do as things stand, and how a port is chosen without a mouse. */
+    private String arrows() {
+        if (!board.nudges()) {
+            return "slide the drawing";
+        }
+        return board.units() == UnitSystem.INCH ? "nudge 1/16 in, Shift 1/2 in" : "nudge 1 mm, Shift 10 mm";
     }
 
     /** Whether the nudge hint may show: there are ports to move. */

@@ -14,6 +14,7 @@ import portwright.app.doc.FormSpec;
 import portwright.app.doc.KilnCatalog;
 import portwright.app.doc.Parts;
 import portwright.app.part.FormView;
+import portwright.app.part.Showing;
 
 /** Kiln step: measure the kiln. One ticket with groups that open and close; the board shows the same plan as in Ports. */
 public final class KilnStep implements StepView {
@@ -103,6 +104,12 @@ public final class KilnStep implements StepView {
     @Override
     public boolean views() {
         return true;
+    }
+
+    @Override
+    public Node row() {
+        String path = doc.selected() == null ? null : Parts.path(doc.text(), doc.selected());
+        return path == null || !groups.containsKey(Parts.listOf(path)) ? null : Showing.heading(ticket, path);
     }
 
     @Override

@@ -120,10 +120,10 @@ public final class PortsStep implements StepView {
     private Region dot(String path) {
         Region r = new Region();
         boolean inlet = doc.text().get(path + ".role").orElse("").equals("inlet");
-        r.setStyle(
-                "-fx-background-radius: 9; -fx-min-width: 17; -fx-min-height: 17; -fx-max-width: 17; -fx-max-height: 17; -fx-background-color: "
-                        + (inlet ? "-color-accent-emphasis, -color-accent-subtle" : "-pw-umber, -color-bg-default")
-                        + "; -fx-background-insets: 0, 2;");
+        r.setStyle("-fx-background-radius: 9; -fx-min-width: 17; -fx-min-height: 17; -fx-max-width: 17; -fx-max-height:"
+                + " 17; -fx-background-color: "
+                + (inlet ? "-color-accent-emphasis, -color-accent-subtle" : "-pw-umber, -color-bg-default")
+                + "; -fx-background-insets: 0, 2;");
         return r;
     }
 
@@ -215,12 +215,9 @@ public final class PortsStep implements StepView {
         return ticket;
     }
 
-    /** Puts the keys into the first field of the chosen part. */
-    public void editFirst() {
-        Node n = holder.lookup(".text-field");
-        if (n != null) {
-            n.requestFocus();
-        }
+    @Override
+    public Node row() {
+        return doc.selected() == null ? null : holder;
     }
 
     @Override

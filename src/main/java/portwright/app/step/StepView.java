@@ -25,6 +25,11 @@ public interface StepView {
     /** Opens what a field lies in. */
     default void reveal(String field) {}
 
+    /** Where the chosen part stands among the tickets; null where it does not. */
+    default Node row() {
+        return null;
+    }
+
     /** Shows a change of the document. */
     void changed(Document.Change change);
 }

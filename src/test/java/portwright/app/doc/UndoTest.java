@@ -95,7 +95,10 @@ class UndoTest {
             doc.edit("nudge " + h.name(), "nudge ports[0]", t -> Moves.by(t, "ports[0]", h.centre(), 1, 0));
         }
         assertThat(doc.undoStack().size()).isEqualTo(1);
+        String port = doc.design().ports().get(0).name();
+        assertThat(doc.undoStack().undoName()).isEqualTo("5 nudges of " + port);
         doc.undo();
+        assertThat(doc.undoStack().redoName()).isEqualTo("5 nudges of " + port);
         assertThat(doc.text().toText()).isEqualTo(start.toText());
     }
 }

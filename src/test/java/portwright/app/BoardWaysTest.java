@@ -1,0 +1,187 @@
+package portwright.app;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import javafx.scene.Node;
+import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
+import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
+import javafx.scene.input.MouseEvent;
+import javafx.scene.layout.Region;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import portwright.app.board.Board;
+import portwright.app.doc.Picture;
+import portwright.app.doc.Step;
+import portwright.geometry.Hole;
+import portwright.geometry.Pt;
+
+/** Ports reached and moved by keys, and what the side and the hints say of it, in the real toolkit. */
+class BoardWaysTest {
+    @TempDir
+    Path folder;
+
+    private OpenWindow open;
+
+    @BeforeEach
+    void open() {
+        Toolkit.run(() -> open = OpenWindow.show(folder.resolve("home"), 1180, 720));
+        Toolkit.until(() -> !open.doc().checking());
+    }
+
+    @AfterEach
+    void close() {
+        Toolkit.run(() -> open.close());
+    }
+
+    private Board board() {
+        return open.view().board();
+    }
+
+    private void key(KeyCode code) {
+        Node owner = open.stage().getScene().getFocusOwner();
+        for (var type : List.of(KeyEvent.KEY_PRESSED, KeyEvent.KEY_RELEASED)) {
+            owner.fireEvent(new KeyEvent(type, "", "", code, false, false, false, false));
+        }
+    }
+
+    private List<String> hints() {
+        return open.view().lookupAll(".key-hint").stream()
+                .filter(Node::isVisible)
+                .flatMap(n -> n.lookupAll(".label").stream())
+                .map(n -> ((Label) n).getText())
+                .toList();
+    }
+
+    @Test
+    void tabReachesTheBoardAndTheHintNamesTheKeyOfTheNextPort() {
+        Toolkit.run(() -> {
+            open.view().fileMenu().requestFocus();
+            int tabs = 0;
+            while (!board().isFocused() && tabs++ < 30) {
+                key(KeyCode.TAB);
+            }
+            assertThat(board().isFocused()).isTrue();
+            assertThat(hints()).contains("next port", "slide the drawing");
+            key(KeyCode.PERIOD);
+            assertThat(open.doc().selected())
+                    .isEqualTo(open.doc().design().ports().get(0).name());
+            assertThat(hints())
+                    .contains("next port")
+                    .doesNotContain("slide the drawing")
+                    .anyMatch(w -> w.startsWith("nudge "));
+        });
+    }
+
+    @Test
+    void arrowsWithNothingChosenSlideTheDrawingAndChangeNothing() {
+        Toolkit.run(() -> {
+            board().requestFocus();
+            Hole h = open.doc().shapes().geometry().holes().get(0);
+            double before = board().canvasPoint(h.face(), h.centre()).x();
+            key(KeyCode.RIGHT);
+            assertThat(board().canvasPoint(h.face(), h.centre()).x()).isNotEqualTo(before);
+            assertThat(open.doc().undoStack().size()).isZero();
+        });
+    }
+
+    @Test
+    void aPortChosenByKeyShowsItsTicketAndEnterGoesIntoItsFirstField() {
+        Toolkit.run(() -> {
+            open.view().layout();
+            ((ScrollPane) open.view().lookup(".side-scroll")).setVvalue(1);
+            board().requestFocus();
+            key(KeyCode.PERIOD);
+        });
+        Toolkit.run(() -> {
+            Node ticket = open.view().lookup(".side-scroll .ticket");
+            assertThat(inSight(ticket)).isTrue();
+            ((ScrollPane) open.view().lookup(".side-scroll")).setVvalue(1);
+            key(KeyCode.ENTER);
+            assertThat(open.stage().getScene().getFocusOwner()).isInstanceOf(TextField.class);
+        });
+        Toolkit.run(() ->
+                assertThat(inSight(open.stage().getScene().getFocusOwner())).isTrue());
+    }
+
+    /** A part chosen on the drawing lies below what the Deleted note leaves of the side. */
+    @Test
+    void aRowChosenOnTheDrawingIsSeenOverTheDeletedNote() {
+        Toolkit.run(() -> {
+            board().requestFocus();
+            key(KeyCode.PERIOD);
+            key(KeyCode.DELETE);
+            open.view().go(Step.KILN);
+            open.doc().select(null);
+            open.doc().edit("delete test", t -> t.remove("shelves"));
+            open.view().layout();
+            board().show(Picture.FLOOR_HOT);
+            board().requestFocus();
+            String last = open.doc().shapes().geometry().fittings().isEmpty()
+                    ? null
+                    : open.doc().shapes().geometry().fittings().get(0).name();
+            open.doc().select(last);
+        });
+        Toolkit.run(() -> {
+            Node row = open.view().stepView(Step.KILN).row();
+            assertThat(row).isNotNull();
+            assertThat(inSight(row)).isTrue();
+        });
+    }
+
+    private boolean inSight(Node n) {
+        Region side = (Region) open.view().lookup(".side-scroll");
+        side.layout();
+        double top = n.localToScene(n.getBoundsInLocal()).getMinY();
+        double from = side.localToScene(side.getBoundsInLocal()).getMinY();
+        return top >= from && top < from + side.getHeight() - 20;
+    }
+
+    @Test
+    void whatThePointerTellsGoesWhenTheKeysAreUsed() {
+        Toolkit.run(() -> {
+            Hole h = open.doc().shapes().geometry().holes().get(0);
+            Pt at = board().canvasPoint(h.face(), h.centre());
+            Mouse.send(board(), MouseEvent.MOUSE_MOVED, at.x(), at.y(), false);
+            assertThat(board().hovered()).isEqualTo(h.name());
+            board().requestFocus();
+            key(KeyCode.UP);
+            assertThat(board().hovered()).isNull();
+        });
+    }
+
+    @Test
+    void aNewKilnBeginsAtItsFirstStepAndSaysWhatToDo() {
+        Toolkit.run(() -> {
+            open.view().go(Step.PORTS);
+            open.shell().files().starter("decagon-23", "shed kiln");
+            assertThat(open.view().step()).isEqualTo(Step.KILN);
+            assertThat(open.view().messages().lookupAll(".label").stream()
+                            .map(n -> ((Label) n).getText())
+                            .toList())
+                    .anyMatch(w -> w.contains("type your own measures"))
+                    .anyMatch(w -> w.contains("Ports: drag the holes"));
+        });
+    }
+
+    /** The side asks for no pixel more than it has: else all of it is painted anew in the midst of a drag. */
+    @Test
+    void aLongPlaceLeavesTheSideItsBreadth() {
+        Toolkit.run(() -> {
+            open.doc().select(open.doc().design().ports().get(0).name());
+            open.view().layout();
+            Region content = (Region) ((ScrollPane) open.view().lookup(".side-scroll")).getContent();
+            double wide = content.getWidth();
+            open.doc().edit("far", t -> t.set("ports[0].at", "[\"-11 13/16 in\", \"-11 15/16 in\"]"));
+            open.view().layout();
+            assertThat(content.getWidth()).isEqualTo(wide);
+            assertThat(content.minWidth(-1)).isZero();
+        });
+    }
+}
