@@ -137,6 +137,8 @@ record View(PartPainter painter, Tiling tiling) {
         for (int i = 0; i < holes.size(); i++) {
             Circle c = circles.get(i);
             String hole = "Hole " + holes.get(i).number();
+            Circle sawn = painter.sawCircles().get(i);
+            boolean metal = c.radius() > sawn.radius() && (whole(sawn, tile) || !reaches(sawn, tile.window()));
             if (whole(c, tile)) {
                 out.add(hole + " lies whole on this sheet.");
             } else if (reaches(c, tile.window())) {
@@ -145,7 +147,8 @@ record View(PartPainter painter, Tiling tiling) {
                         .min(java.util.Comparator.comparing(t -> !t.kept().contains(c.centre())))
                         .map(t -> " it is whole on " + t.cell() + ".")
                         .orElse(" no sheet holds it whole, so join the sheets before you mark it.");
-                out.add("The edge of this sheet cuts " + hole.toLowerCase(java.util.Locale.ROOT) + ":" + other);
+                out.add("The edge of this sheet cuts " + (metal ? "the metal hole round " : "")
+                        + hole.toLowerCase(java.util.Locale.ROOT) + ":" + other);
             }
         }
         return out;

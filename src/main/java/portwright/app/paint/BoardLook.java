@@ -44,7 +44,7 @@ public final class BoardLook {
                     midY,
                     false);
         } else if (picture.walls()) {
-            tape(g, p, "LID", midX, clamp(v.y(b.maxY()) - 30, left + 18, h - 40), false);
+            tape(g, p, "LID", midX, clamp(v.y(b.maxY()) - 46, left + 18, h - 40), false);
             tape(g, p, "FLOOR", midX, bottom, false);
         } else {
             tape(g, p, "FRONT half removed, looking to the BACK", midX, clamp(h - 20, left + 40, h - 16), false);

@@ -52,8 +52,13 @@ public final class RulePainter {
             double y = Math.round(v.y(t.mm())) + 0.5;
             g.strokeLine(BREADTH, y, BREADTH - (t.rank() == 2 ? 11 : t.rank() == 1 ? 8 : 5), y);
             if (t.words() != null && y > top + 8 && y < height - 8) {
-                // three digits are wider than the room beside the tick: they stand over it
+                // three digits are wider than the room beside the tick: they stand over it, on clear wood
                 boolean beside = t.words().length() < 3;
+                if (!beside) {
+                    g.setFill(p.of(Ink.BOXWOOD));
+                    g.fillRect(0, y - 14, BREADTH, 12);
+                    g.setFill(p.of(Ink.BOXINK));
+                }
                 g.fillText(t.words(), beside ? 17 : 27, beside ? y : y - 8);
             }
         }

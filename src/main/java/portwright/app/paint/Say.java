@@ -1,5 +1,7 @@
 package portwright.app.paint;
 
+import java.util.ArrayList;
+import java.util.List;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.shape.StrokeLineJoin;
@@ -8,6 +10,8 @@ import portwright.drawing.Ink;
 
 /** Words on a canvas. */
 public final class Say {
+    private static final double LEADING = 1.38;
+
     private Say() {}
 
     public static void at(
@@ -47,19 +51,33 @@ public final class Say {
     /** Words broken into lines of a width; answers the y under the last line. */
     public static double lines(
             GraphicsContext g, Palette p, String words, double x, double y, double width, double size, Ink ink) {
-        StringBuilder line = new StringBuilder();
         double at = y;
+        for (String line : broken(words, width, size)) {
+            left(g, p, line, x, at, size, false, ink);
+            at += size * LEADING;
+        }
+        return at;
+    }
+
+    /** How high words broken into lines of a width are, px. */
+    public static double high(String words, double width, double size) {
+        return broken(words, width, size).size() * size * LEADING;
+    }
+
+    /** Words broken into lines of a width; a longer word has a line of its own. */
+    public static List<String> broken(String words, double width, double size) {
+        List<String> out = new ArrayList<>();
+        String line = "";
         for (String word : words.split(" ", 0)) {
             String next = line.isEmpty() ? word : line + " " + word;
             if (TextSizes.width(next, Fonts.sans(size)) > width && !line.isEmpty()) {
-                left(g, p, line.toString(), x, at, size, false, ink);
-                at += size * 1.38;
-                line = new StringBuilder(word);
+                out.add(line);
+                line = word;
             } else {
-                line = new StringBuilder(next);
+                line = next;
             }
         }
-        left(g, p, line.toString(), x, at, size, false, ink);
-        return at + size * 1.38;
+        out.add(line);
+        return out;
     }
 }

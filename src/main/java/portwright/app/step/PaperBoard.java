@@ -26,9 +26,6 @@ final class PaperBoard extends PaintedRegion {
     }
 
     private static final double STACK_PX = 112;
-    /** Under this width of a pile its words stand one a line, px. */
-    private static final double NARROW_PX = 84;
-
     private final PaperModel model;
     private final List<Spot> spots = new ArrayList<>();
     private int layout;
@@ -129,7 +126,7 @@ final class PaperBoard extends PaintedRegion {
                 false,
                 Ink.INK2);
         new SheetMap(g, p, pages.kiln(), l, page)
-                .paint(30, 70, split - 60, h - 70 - 210)
+                .paint(30, 70, split - 60, h - 70 - 226)
                 .forEach(r -> spots.add(new Spot(
                         r.box().minX(),
                         r.box().minY(),
@@ -138,9 +135,13 @@ final class PaperBoard extends PaintedRegion {
                         layout,
                         r.page(),
                         r.page())));
-        stacks(g, p, pages, 30, h - 176, split - 40);
+        stacks(g, p, pages, 30, h - 192, split - 40);
         PagePicture shown = card ? pages.card() : print.pictures().get(page);
-        double sheetH = h - 36 - 100;
+        String remark = card
+                ? pages.cardRefused() == null ? "One page for the kiln." : pages.cardRefused()
+                : SheetWords.remark(print, page);
+        // the sheet gives way to its note, which stands whole above the board's edge
+        double sheetH = h - 24 - 46 - Math.max(66, Say.high(remark, w - split - 38, 12.5));
         if (shown != null) {
             PageShow.draw(g, shown, split + 14, 24, w - split - 38, sheetH, p.of(Ink.EDGE));
         }
@@ -148,9 +149,6 @@ final class PaperBoard extends PaintedRegion {
                 card ? "firing card" : "sheet " + (page + 1) + " of " + print.sheets() + SheetWords.title(print, page);
         double used = shown == null ? 0 : Math.min(sheetH, (w - split - 38) / shown.widthMm() * shown.heightMm());
         Say.left(g, p, head, split + 14, 24 + used + 26, 14.5, true, Ink.INK);
-        String remark = card
-                ? pages.cardRefused() == null ? "One page for the kiln." : pages.cardRefused()
-                : SheetWords.remark(print, page);
         Say.lines(g, p, remark, split + 14, 24 + used + 46, w - split - 38, 12.5, Ink.INK);
     }
 
@@ -223,7 +221,7 @@ final class PaperBoard extends PaintedRegion {
         Say.at(
                 g,
                 p,
-                w < NARROW_PX ? pile.words().replace(" ", "\n") : pile.words().replace(" from ", "\nfrom "),
+                String.join("\n", Say.broken(pile.words(), w - 8, 12.5)),
                 mid,
                 under + 26,
                 12.5,
