@@ -14,6 +14,9 @@ public final class FieldCodec {
     /** Metric lengths from here on are a room's or a mountain's, mm: feet say more than inches. */
     private static final double LONG_MM = 2000;
 
+    /** Electric power is told in kW everywhere. */
+    static final String ELECTRIC = "power";
+
     private FieldCodec() {}
 
     /** What the field shows; empty when the file has nothing there. */
@@ -123,7 +126,8 @@ public final class FieldCodec {
 
     /** The quantity in the other system, for the field's right end; empty for anything else. */
     public static String aside(FieldSpec f, String typed) {
-        if (f.type() != FieldSpec.Type.QUANTITY || typed.isBlank()) {
+        boolean electric = f.kind() == Kind.POWER && f.key().equals(ELECTRIC);
+        if (f.type() != FieldSpec.Type.QUANTITY || electric || typed.isBlank()) {
             return "";
         }
         try {

@@ -108,11 +108,13 @@ public final class FieldModel {
         }
         String error = noNumber(typed) != null
                 ? noNumber(typed)
-                : problems.stream()
-                        .filter(p -> p.path().startsWith(path()))
-                        .findFirst()
-                        .orElse(problems.get(0))
-                        .message();
+                : spec.key().equals(FieldCodec.ELECTRIC) && typed.strip().matches("\\d+(\\.\\d+)?")
+                        ? "\"" + typed.strip() + "\" has no unit. Write \"" + typed.strip() + " kW\"."
+                        : problems.stream()
+                                .filter(p -> p.path().startsWith(path()))
+                                .findFirst()
+                                .orElse(problems.get(0))
+                                .message();
         doc.unread().put(new Unread.Entry(path(), Unread.name(doc.text(), base, spec.label()), typed, error, good()));
         return false;
     }

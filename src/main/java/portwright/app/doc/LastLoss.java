@@ -8,7 +8,8 @@ import java.util.stream.Stream;
 import portwright.file.DesignText;
 
 /**
- * What the last edit took out of the design: a part that was deleted, or values that a new one ruled out.
+ * What the last edit took out of the design: a part that was deleted, or values that a new one ruled out; or left behind: posts and legs when
+ * the plan became another.
  *
  * @param head what is gone, in words
  * @param words what that means and how it comes back
@@ -16,12 +17,46 @@ import portwright.file.DesignText;
  */
 public record LastLoss(String head, String words, String undo) {
     private static final String DELETE = "delete ";
+    private static final String PLAN = "kiln.plan";
     private static final String STEPS = "firing.steps";
     private static final Map<String, String> WORDS = Map.of("to", "goal");
 
     /** Of the step that undo would take back; empty when that lost nothing unasked. */
     public static Optional<LastLoss> of(UndoStack stack) {
-        return stack.last().flatMap(e -> e.name().startsWith(DELETE) ? Optional.of(deleted(e)) : ruledOut(e));
+        return stack.last()
+                .flatMap(e -> e.name().startsWith(DELETE)
+                        ? Optional.of(deleted(e))
+                        : ruledOut(e).or(() -> stood(e)));
+    }
+
+    /** Another plan leaves legs and posts where they were: their places are measured from the middle, whatever lies round it. */
+    private static Optional<LastLoss> stood(Edit e) {
+        if (e.before().getJson(PLAN).equals(e.after().getJson(PLAN))) {
+            return Optional.empty();
+        }
+        DesignText t = e.after();
+        long legs = items(t, "kiln.fittings")
+                .filter(i -> t.get(i + ".kind").orElse("").equals("leg"))
+                .count();
+        long posts = items(t, "shelves").mapToLong(i -> t.size(i + ".posts")).sum();
+        if (legs + posts == 0) {
+            return Optional.empty();
+        }
+        String what = legs == 0 ? "Posts" : posts == 0 ? "Legs" : "Posts and legs";
+        return Optional.of(new LastLoss(
+                what + " stand where they were",
+                "The plan is another, and nothing moved along with it: " + (posts == 0 ? "" : count(posts, "post"))
+                        + (posts == 0 || legs == 0 ? "" : ", ") + (legs == 0 ? "" : count(legs, "leg"))
+                        + ". Look at them on the floor and move those that no longer stand right.",
+                "Undo"));
+    }
+
+    private static String count(long n, String what) {
+        return n + " " + what + (n == 1 ? "" : "s");
+    }
+
+    private static Stream<String> items(DesignText t, String list) {
+        return Stream.iterate(0, i -> i < t.size(list), i -> i + 1).map(i -> list + "[" + i + "]");
     }
 
     private static LastLoss deleted(Edit e) {
@@ -39,10 +74,7 @@ public record LastLoss(String head, String words, String undo) {
     }
 
     private static Stream<String> items(Edit e, String list) {
-        int n = e.after().size(list);
-        return n != e.before().size(list)
-                ? Stream.of()
-                : Stream.iterate(0, i -> i < n, i -> i + 1).map(i -> list + "[" + i + "]");
+        return e.after().size(list) != e.before().size(list) ? Stream.of() : items(e.after(), list);
     }
 
     /** A value that was put in while others went: taking one away with nothing in its place is what was asked for. */
@@ -64,7 +96,8 @@ public record LastLoss(String head, String words, String undo) {
         return Optional.of(new LastLoss(
                 name + " lost " + what,
                 hold
-                        ? "It holds now and rises no more: the firing may end lower. To reach the goal first and then hold, undo and add a step for the hold."
+                        ? "It holds now and rises no more: the firing may end lower. To reach the goal first and then"
+                                + " hold, undo and add a step for the hold."
                         : "What was typed rules it out. Undo brings it back, here or with Ctrl+Z.",
                 "Undo"));
     }

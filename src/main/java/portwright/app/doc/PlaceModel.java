@@ -94,11 +94,10 @@ public final class PlaceModel {
         }
         var u = Moves.units(doc.text());
         if (polar()) {
-            return "That is " + side(p.x(), u, " to the right", " to the left") + ", "
-                    + side(p.y(), u, " to the back.", " to the front.");
+            return "Also " + side(p.x(), u, " right", " left") + ", " + side(p.y(), u, " back", " front");
         }
-        return "That is radius " + Lengths.shown(Math.hypot(p.x(), p.y()), u) + ", bearing "
-                + Format.plain(bearing(p), 1) + "°.";
+        return "Also radius " + Lengths.shown(Math.hypot(p.x(), p.y()), u) + ", bearing " + Format.plain(bearing(p), 1)
+                + "°";
     }
 
     private static String side(double mm, UnitSystem u, String plus, String minus) {

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import javafx.scene.layout.VBox;
 import portwright.app.doc.AllMine;
 import portwright.app.doc.Document;
+import portwright.app.doc.OnTemplate;
 import portwright.app.doc.Step;
 import portwright.app.part.SlipView;
 
@@ -71,7 +72,8 @@ final class BorrowedSlip extends VBox {
     private SlipView step(Step step, int n) {
         return SlipView.note(
                 head(n),
-                "Each is marked ◇: it is the example's, not measured on yours. Type your own, or confirm one by one with Enter in its field, or all at once here.",
+                "Each is marked ◇: it is the example's, not measured on yours. Type your own, or confirm one by one"
+                        + " with Enter in its field, or all at once here.",
                 Notices.button(n == 1 ? "This one is mine" : "All " + n + " here are mine", () -> ask(step, step)));
     }
 
@@ -87,7 +89,10 @@ final class BorrowedSlip extends VBox {
                                         + doc.text().get("title").orElse("") + "\" stands on every sheet. "
                                 : "")
                         + where
-                        + ". Holes drilled after another kiln's measures do not fit yours: measure before you drill.",
+                        + ". The template is drawn with "
+                        + OnTemplate.count(doc.borrowed().of(Step.PAPER))
+                        + " of them; the others change figures and findings only. Holes drilled after another kiln's"
+                        + " measures do not fit yours: measure before you drill.",
                 Notices.button("Show the first", () -> go.accept(now.first)));
     }
 }

@@ -20,6 +20,7 @@ import portwright.app.doc.FieldHelp;
 import portwright.app.doc.FieldModel;
 import portwright.app.doc.FieldSpec.Type;
 import portwright.app.doc.Offers;
+import portwright.app.doc.OnTemplate;
 import portwright.app.paint.Fonts;
 import portwright.app.paint.TextSizes;
 
@@ -108,9 +109,10 @@ public final class FieldBox extends Steady implements Typed {
         mark.setFocusTraversable(false);
         mark.setMinWidth(USE_PREF_SIZE);
         mark.setAccessibleText("still the starter's: tap when it is right for your kiln");
-        mark.setTooltip(
-                tip(
-                        "The starter's value, not measured on your kiln. Type yours; if this one is right, press Enter in the field or tap the mark."));
+        mark.setTooltip(tip(
+                "The starter's value, not measured on your kiln. Type yours; if this one is right, press Enter in the"
+                        + " field or tap the mark. "
+                        + OnTemplate.words(model.path())));
         mark.setOnAction(e -> {
             model.confirm();
             refreshNow();

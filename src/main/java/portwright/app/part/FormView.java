@@ -11,6 +11,7 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -182,16 +183,22 @@ public final class FormView extends VBox {
             follow(() -> head.setText((isOpen ? "▾ " : "▸ ") + name.get() + Headings.aside(doc.text(), at, item)));
             box.getChildren().add(head);
             Showing.mark(head, item);
+            Runnable take = () -> {
+                doc.edit(
+                        "delete " + name.get(), x -> s.path().equals("ports") ? Moves.delete(x, item) : x.remove(item));
+                Showing.after(this, () -> at + "[" + Math.min(n, doc.text().size(at) - 1) + "]");
+            };
+            head.setOnKeyPressed(e -> {
+                if (e.getCode() == KeyCode.DELETE) {
+                    take.run();
+                    e.consume();
+                }
+            });
             if (isOpen) {
                 VBox inner = new VBox(8);
                 inner.setStyle("-fx-padding: 0 0 6 10;");
                 fields(inner, s, item);
-                Button delete = button("", () -> {
-                    doc.edit(
-                            "delete " + name.get(),
-                            x -> s.path().equals("ports") ? Moves.delete(x, item) : x.remove(item));
-                    Showing.after(this, () -> at + "[" + Math.min(n, doc.text().size(at) - 1) + "]");
-                });
+                Button delete = button("", take);
                 follow(() -> delete.setText("Delete " + name.get()));
                 inner.getChildren().add(delete);
                 box.getChildren().add(inner);

@@ -131,4 +131,24 @@ class FieldModelTest {
         String height = doc.text().get("kiln.elements[2].height").orElseThrow();
         assertThat(Templates.fill(doc.text(), tails, "kiln.elements[2].tails")).contains("\"" + height + "\"");
     }
+
+    @Test
+    void electricPowerIsToldInKilowattsAlone() {
+        Document doc = Open.starter("octagon-17");
+        FieldModel power = field(doc, "kiln", KilnCatalog.chamber(), "power");
+        assertThat(power.aside()).isEmpty();
+        assertThat(power.commit("7.7")).isFalse();
+        assertThat(power.error()).isEqualTo("\"7.7\" has no unit. Write \"7.7 kW\".");
+        assertThat(doc.text().get("kiln.power")).contains("6 kW");
+    }
+
+    private static FieldModel field(Document doc, String base, FormSpec form, String key) {
+        return new FieldModel(
+                doc,
+                base,
+                form.fields().stream()
+                        .filter(f -> f.key().equals(key))
+                        .findFirst()
+                        .orElseThrow());
+    }
 }

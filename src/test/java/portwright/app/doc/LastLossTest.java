@@ -51,4 +51,23 @@ class LastLossTest {
         assertThat(step(0, "heat").commit("")).isTrue();
         assertThat(loss()).isNull();
     }
+
+    @Test
+    void anotherPlanTellsThatPostsAndLegsStandWhereTheyWere() {
+        Document doc = Open.starter("octagon-17");
+        doc.edit(
+                "leg",
+                t -> t.set("shelves", "[]")
+                        .append(
+                                "kiln.fittings",
+                                "{\"name\": \"leg 1\", \"kind\": \"leg\", \"on\": \"floor\", \"at\": [\"0 in\", \"-7"
+                                        + " in\"], \"diameter\": \"1 in\"}"));
+        doc.edit("across flats 20 in", t -> t.setText("kiln.plan.acrossFlats", "20 in"));
+        LastLoss said = LastLoss.of(doc.undoStack()).orElseThrow();
+        assertThat(said.head()).isEqualTo("Legs stand where they were");
+        assertThat(said.words()).contains("1 leg.");
+        doc.edit("delete leg 1", t -> t.remove(Parts.path(t, "leg 1")));
+        doc.edit("across flats 21 in", t -> t.setText("kiln.plan.acrossFlats", "21 in"));
+        assertThat(LastLoss.of(doc.undoStack())).isEmpty();
+    }
 }
