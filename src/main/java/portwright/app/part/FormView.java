@@ -11,7 +11,6 @@ import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
-import javafx.scene.input.KeyCode;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
@@ -188,12 +187,7 @@ public final class FormView extends VBox {
                         "delete " + name.get(), x -> s.path().equals("ports") ? Moves.delete(x, item) : x.remove(item));
                 Showing.after(this, () -> at + "[" + Math.min(n, doc.text().size(at) - 1) + "]");
             };
-            head.setOnKeyPressed(e -> {
-                if (e.getCode() == KeyCode.DELETE) {
-                    take.run();
-                    e.consume();
-                }
-            });
+            HeldKeys.onDelete(head, take);
             if (isOpen) {
                 VBox inner = new VBox(8);
                 inner.setStyle("-fx-padding: 0 0 6 10;");

@@ -2,6 +2,7 @@ package portwright.app.part;
 
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Pane;
 
 /** Which heading or field of a form holds the keys, so that it gets them back when the form is built anew. */
@@ -49,5 +50,15 @@ final class HeldKeys {
         return n instanceof Button b && b.getStyleClass().contains("group-toggle")
                 ? b.getText().substring(2)
                 : null;
+    }
+
+    /** Acts on the Delete key while a heading has the keys. */
+    static void onDelete(Node heading, Runnable take) {
+        heading.setOnKeyPressed(e -> {
+            if (e.getCode() == KeyCode.DELETE) {
+                take.run();
+                e.consume();
+            }
+        });
     }
 }
