@@ -16,6 +16,8 @@ import portwright.model.UnitSystem;
 /** The small key hints that lie on the board. */
 public final class BoardTools extends Pane {
     private static final double NARROW_PX = 660;
+    /** From this width on the hint has room for the longer nudge, px. */
+    private static final double SHIFT_PX = 800;
 
     private final Board board;
     private final List<Label> words = new ArrayList<>();
@@ -51,6 +53,7 @@ public final class BoardTools extends Pane {
         mode.setMouseTransparent(true);
         mode.setWrapText(true);
         getChildren().addAll(top, nudge, mode);
+        widthProperty().addListener(o -> sync());
         sync();
     }
 
@@ -92,7 +95,10 @@ public final class BoardTools extends Pane {
         if (!board.nudges()) {
             return "slide the drawing";
         }
-        return board.units() == UnitSystem.INCH ? "nudge 1/16 in, Shift 1/2 in" : "nudge 1 mm, Shift 10 mm";
+        boolean inch = board.units() == UnitSystem.INCH;
+        // on a narrow board the tape FRONT lies beside it
+        String shift = getWidth() < SHIFT_PX ? "" : inch ? ", Shift 1/2 in" : ", Shift 10 mm";
+        return (inch ? "nudge 1/16 in" : "nudge 1 mm") + shift;
     }
 
     /** Whether the nudge hint may show: there are ports to move. */
