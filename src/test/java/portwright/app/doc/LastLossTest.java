@@ -55,13 +55,9 @@ class LastLossTest {
     @Test
     void anotherPlanTellsThatPostsAndLegsStandWhereTheyWere() {
         Document doc = Open.starter("octagon-17");
-        doc.edit(
-                "leg",
-                t -> t.set("shelves", "[]")
-                        .append(
-                                "kiln.fittings",
-                                "{\"name\": \"leg 1\", \"kind\": \"leg\", \"on\": \"floor\", \"at\": [\"0 in\", \"-7"
-                                        + " in\"], \"diameter\": \"1 in\"}"));
+        String leg = "[{\"name\": \"leg 1\", \"kind\": \"leg\", \"on\": \"floor\", \"at\": [\"0 in\", \"-7 in\"],"
+                + " \"diameter\": \"1 in\"}]";
+        doc.edit("leg", t -> t.set("shelves", "[]").set("kiln.fittings", leg));
         doc.edit("across flats 20 in", t -> t.setText("kiln.plan.acrossFlats", "20 in"));
         LastLoss said = LastLoss.of(doc.undoStack()).orElseThrow();
         assertThat(said.head()).isEqualTo("Legs stand where they were");
