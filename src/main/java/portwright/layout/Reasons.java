@@ -93,8 +93,11 @@ final class Reasons {
         double far = Math.max(c.inletsFar(uneven), c.fluesFar(uneven));
         return " Uneven places of the same holes"
                 + (Double.isInfinite(far) ? "" : ", up to " + Format.plain(far, 0) + " mm from these,")
-                + " would pass with " + Format.plain(uneven.margin(), 2) + " times, "
-                + wider(uneven, c) + " wider.";
+                + (uneven.margin() < 1
+                        ? " would have a margin of " + Format.plain(uneven.margin(), 2) + ", these "
+                                + Format.plain(c.margin(), 2) + "; from 1 no rule of places cautions."
+                        : " would pass with " + Format.plain(uneven.margin(), 2) + " times, " + wider(uneven, c)
+                                + " wider.");
     }
 
     /** By how much a layout is wider than a narrower one, of the narrower one's margin. */
