@@ -7,12 +7,13 @@ import java.util.stream.Collectors;
 import portwright.check.Finding;
 import portwright.check.Severity;
 import portwright.geometry.KilnGeometry;
+import portwright.layout.CutJoint;
 import portwright.layout.DrillError;
 import portwright.layout.DrillOutlook;
+import portwright.layout.OwnLayout;
 import portwright.layout.PlaceCautions;
 import portwright.layout.Proposal;
 import portwright.layout.Proposals;
-import portwright.layout.Proposer;
 import portwright.model.Design;
 import portwright.model.Port;
 import portwright.model.UnitSystem;
@@ -48,17 +49,31 @@ final class ProposalText {
                     "No layout of what was asked for passes every rule that stops. These come nearest; what stands against them:");
             against(found);
         }
-        Proposer.own(design)
-                .ifPresent(
-                        own -> print.println("In the layout of the file every clearance weighed for the places passes "
-                                + Proposal.marginWords(own.margin()) + "; limited by "
-                                + both(design, Proposal.limitWords(own)) + "."));
+        own(found.own());
         for (int i = 0; i < found.best().size(); i++) {
-            show(i + 1, found.best().get(i));
+            show(i + 1, found.best().get(i), found);
         }
         print.println("The odds of drilling take the places of elements as measured within "
                 + Format.plain(DrillError.of(design).measureMm(), 0)
                 + " mm, 95 of 100 (assumed), and of the two faces the one that leaves less room.");
+    }
+
+    /** How the layout of the file stands; nothing where its ports cannot be compared. */
+    private void own(OwnLayout own) {
+        if (own == null) {
+            print.println(
+                    "The layout of the file is not compared: it has no inlets or no flues, or some of one kind that differ in part or size.");
+            return;
+        }
+        print.println("In the layout of the file every clearance weighed for the places passes "
+                + Proposal.marginWords(own.margin()) + "; limited by "
+                + both(design, Proposal.limitWords(own.limiting()))
+                + "."
+                + (own.lambdaLow() == null
+                        ? ""
+                        : " With open flues and all gas lambda stays above about " + Format.plain(own.lambdaLow(), 2)
+                                + ".")
+                + (own.stops().isEmpty() ? "" : " It is stopped by " + String.join(", ", own.stops()) + "."));
     }
 
     private void against(Proposals found) {
@@ -68,11 +83,15 @@ final class ProposalText {
         }
     }
 
-    private void show(int number, Proposal p) {
+    private void show(int number, Proposal p, Proposals found) {
         print.println(number + ". " + p.arrangement() + ".");
         print.println("   " + both(p.design(), p.reason()));
+        if (!found.besideOwn(p).isEmpty()) {
+            print.println("   " + found.besideOwn(p));
+        }
         print.println("   " + both(p.design(), p.limits()));
         ports(p);
+        CutJoint.words(p.design()).forEach(w -> print.println("   " + both(p.design(), w)));
         print.println("   " + both(p.design(), DrillOutlook.of(p.design()).words()));
         print.println("   Drilling: " + p.check().drilling().id() + ". Lighting: "
                 + p.check().lighting().id() + ".");

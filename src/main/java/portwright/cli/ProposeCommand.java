@@ -18,6 +18,7 @@ import portwright.layout.Proposer;
 import portwright.layout.Wishes;
 import portwright.model.Design;
 import portwright.model.On;
+import portwright.report.ProposalsJson;
 import portwright.units.Kind;
 import portwright.units.Quantity;
 import portwright.units.QuantityException;
@@ -66,6 +67,9 @@ final class ProposeCommand implements Callable<Integer> {
             description = "write a layout too that places or sizes of holes stop, to look at; exit status stays 1")
     private boolean despiteStops;
 
+    @Option(names = "--json", description = "one JSON object instead of text")
+    private boolean json;
+
     @Option(names = "-o", required = true, paramLabel = "NEW.json", description = "where to write")
     private Path out;
 
@@ -83,43 +87,59 @@ final class ProposeCommand implements Callable<Integer> {
             throw UserError.option(e.getMessage());
         }
         ReadResult read = Designs.open(file);
-        PrintWriter print = spec.commandLine().getOut();
         Proposals found = Proposer.propose(
                 read.design(), wishes, new SlowProgress(spec.commandLine().getErr()));
-        ProposalText text = new ProposalText(print, read.design());
-        if (found.best().isEmpty()) {
-            text.none(found);
-            if (wishes.inletsOn() == On.FLOOR) {
-                print.println("The wall may have room: ask with --inlets-in wall.");
-            }
-            return Cli.STOP;
-        }
-        if (take < 1 || take > found.best().size()) {
+        if (!found.best().isEmpty() && (take < 1 || take > found.best().size())) {
             throw UserError.option("--take " + take + ": there "
                     + (found.best().size() == 1
                             ? "is 1 proposal."
                             : "are " + found.best().size() + " proposals."));
         }
+        Proposal taken = found.best().isEmpty() ? null : found.best().get(take - 1);
+        boolean written = taken != null && (!taken.stopped() || despiteStops);
+        if (json) {
+            if (written) {
+                put(read, taken);
+            }
+            spec.commandLine().getOut().print(ProposalsJson.write(found, written ? Integer.valueOf(take) : null));
+        } else {
+            tell(read, found, taken, written);
+        }
+        return written && taken.check().count(Severity.STOP) == 0 ? Cli.OK : Cli.STOP;
+    }
+
+    private void tell(ReadResult read, Proposals found, Proposal taken, boolean written) {
+        PrintWriter print = spec.commandLine().getOut();
+        ProposalText text = new ProposalText(print, read.design());
+        if (taken == null) {
+            text.none(found);
+            if (On.FLOOR.id().equals(inletsIn)) {
+                print.println("The wall may have room: ask with --inlets-in wall.");
+            }
+            return;
+        }
         text.all(found);
-        Proposal taken = found.best().get(take - 1);
-        long stops = taken.check().count(Severity.STOP);
-        if (taken.stopped() && !despiteStops) {
+        if (!written) {
             print.println("Nothing was written: places or sizes of holes stop proposal " + take
                     + ". To look at it on paper add --despite-stops.");
-            return Cli.STOP;
+            return;
         }
-        write(read, taken);
+        put(read, taken);
+        long stops = taken.check().count(Severity.STOP);
+        left(read, taken);
         print.println(
                 out + ": proposal " + take + " written"
                         + (stops == 0 ? "" : stops == 1 ? ", with 1 stop" : ", with " + stops + " stops")
                         + ". A proposal rests on the measures in the file; check it, and offer up the real parts before drilling.");
-        return stops == 0 ? Cli.OK : Cli.STOP;
     }
 
-    private void write(ReadResult read, Proposal taken) {
+    private void put(ReadResult read, Proposal taken) {
         Output.write(
                 out,
                 PortsText.put(read.document(), taken.ports(), taken.renamed()).toText());
+    }
+
+    private void left(ReadResult read, Proposal taken) {
         int before = burners(read.design());
         int after = burners(taken.design());
         if (after < before) {

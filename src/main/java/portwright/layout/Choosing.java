@@ -4,14 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Picks the few layouts that are shown. The first is the best; after it those of other numbers or another arrangement come before the same arrangement
- * in other places, and where the first two share their inlets, the third has them elsewhere if any does. What leaves little of the first one's margin
- * comes last.
+ * Picks the few layouts that are shown. The first is the best; after it those of other numbers or another arrangement come first that differ clearly:
+ * inlets and flues both go elsewhere, by more than half in the mean ({@link Combination#elsewhere}); then those with other inlets, with which burners,
+ * flames and stand go; then those with other flues; last the same arrangement in other places. What leaves little of the first one's margin comes last.
  */
 final class Choosing {
     static final int SHOWN = 3;
     /** Share of the first one's margin that a choice keeps, unless no rule cautions it. */
     private static final double WORTH = 0.5;
+
+    /** Share of the drilling that goes elsewhere, over which two layouts differ clearly: neither inlets nor flues do that alone. */
+    private static final double CLEAR = 0.5;
 
     private Choosing() {}
 
@@ -40,11 +43,10 @@ final class Choosing {
 
     /** The one that offers most beside those shown, the first of several; null where none does. */
     private static Combination newest(List<Combination> group, List<Combination> shown) {
-        int enough = (shown.size() > 1 && shareInlets(shown) ? Novelty.INLETS : Novelty.ARRANGEMENT).ordinal();
         Combination next = null;
         int most = Novelty.TWIN.ordinal();
         for (Combination c : group) {
-            int n = Math.min(enough, novelty(c, shown));
+            int n = novelty(c, shown);
             if (n > most) {
                 most = n;
                 next = c;
@@ -59,7 +61,8 @@ final class Choosing {
         POOR,
         PLACES,
         ARRANGEMENT,
-        INLETS
+        INLETS,
+        CLEAR
     }
 
     private static int novelty(Combination c, List<Combination> shown) {
@@ -78,10 +81,9 @@ final class Choosing {
         if (c.sameArrangement(o)) {
             return Novelty.PLACES;
         }
+        if (c.elsewhere(o) > CLEAR) {
+            return Novelty.CLEAR;
+        }
         return c.sharesInlets(o) ? Novelty.ARRANGEMENT : Novelty.INLETS;
-    }
-
-    private static boolean shareInlets(List<Combination> shown) {
-        return shown.stream().allMatch(o -> o.sharesInlets(shown.get(0)));
     }
 }

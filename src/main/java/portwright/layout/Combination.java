@@ -21,7 +21,7 @@ record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross,
 
     /**
      * For ranking. Up to the caution limits every bit of margin counts; beyond them more room is worth ever less, so that an arrangement about the
-     * middle, which heats evenly and is easy to mark out, comes before one that only gains some room. What does not burn clean comes last.
+     * middle, which heats evenly, comes before one that only gains some room. What does not burn clean comes last.
      */
     double rank() {
         double m = margin();
@@ -58,9 +58,7 @@ record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross,
                 && Math.abs(margin() - o.margin()) < SlabSearch.SYMMETRY_WORTH * Math.abs(margin())) {
             return false;
         }
-        return !sharesInlets(o)
-                || fluesFar(o) >= Math.max(choice.flueMm(), o.choice.flueMm())
-                        && !flues.family().equals(o.flues.family());
+        return !sharesInlets(o) || !sharesFlues(o) && !flues.family().equals(o.flues.family());
     }
 
     /** Whether numbers and families are the same. */
@@ -71,9 +69,24 @@ record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross,
                 && flues.family().equals(o.flues.family());
     }
 
+    /**
+     * How much of the drilling goes elsewhere: of inlets and of flues the share of both layouts' holes that have none of the other within a hole's
+     * diameter, and the mean of the two; 0 where all stand in the same places, 1 where none does, at most one half where inlets or flues stay.
+     */
+    double elsewhere(Combination o) {
+        return (inlets.elsewhere(o.inlets, Math.max(choice.inletMm(), o.choice.inletMm()))
+                        + flues.elsewhere(o.flues, Math.max(choice.flueMm(), o.choice.flueMm())))
+                / 2;
+    }
+
     /** Whether no inlet lies a hole's diameter or more from where the other layout has one. */
     boolean sharesInlets(Combination o) {
         return inletsFar(o) < Math.max(choice.inletMm(), o.choice.inletMm());
+    }
+
+    /** The same of flues. */
+    boolean sharesFlues(Combination o) {
+        return fluesFar(o) < Math.max(choice.flueMm(), o.choice.flueMm());
     }
 
     /** How far an inlet lies from the other layout's nearest, mm, at most. */

@@ -210,12 +210,17 @@ final class FullCheck {
             String why = fewest
                     ? Reasons.of(c, shown.get(0), widest(), uneven(c, passing))
                     : Reasons.stopped(c, shown.get(0));
-            best.add(told(c, why + Reasons.stops(stops.get(c), fewest)));
+            best.add(told(
+                    c, why + Reasons.shared(c, shown.subList(0, best.size())) + Reasons.stops(stops.get(c), fewest)));
         }
         if (!shown.contains(widest)
                 && !widest.even()
                 && widest.margin() > shown.get(0).margin() * WIDER) {
-            best.add(told(widest, Reasons.uneven(widest, shown.get(0)) + Reasons.stops(stops.get(widest), true)));
+            best.add(told(
+                    widest,
+                    Reasons.uneven(widest, shown.get(0))
+                            + Reasons.shared(widest, shown)
+                            + Reasons.stops(stops.get(widest), true)));
         }
         return new Proposals(best, List.of(), null, good.get(widest), progress.cancelled());
     }

@@ -13,6 +13,7 @@ import java.util.List;
  *     when none passes
  * @param cancelled whether the search was ended early
  * @param tried numbers, sizes and parts that were tried, in a sentence
+ * @param own the layout that the design has; null where its ports are not of the kinds that are proposed, or differ in size
  */
 public record Proposals(
         List<Proposal> best,
@@ -20,19 +21,30 @@ public record Proposals(
         Proposal nearestMiss,
         Proposal widest,
         boolean cancelled,
-        String tried) {
+        String tried,
+        OwnLayout own) {
     Proposals(
             List<Proposal> best,
             List<Impossible> impossible,
             Proposal nearestMiss,
             Proposal widest,
             boolean cancelled) {
-        this(best, impossible, nearestMiss, widest, cancelled, "");
+        this(best, impossible, nearestMiss, widest, cancelled, "", null);
     }
 
-    /** The same with what was tried. */
-    Proposals tried(String words) {
-        return new Proposals(best, impossible, nearestMiss, widest, cancelled, words);
+    /** What stands against every layout, and the nearest miss, null where none is known. */
+    static Proposals none(List<Impossible> impossible, Proposal nearestMiss, boolean cancelled) {
+        return new Proposals(List.of(), impossible, nearestMiss, null, cancelled);
+    }
+
+    /** The same with what was tried and the design's own layout. */
+    Proposals with(String words, OwnLayout own) {
+        return new Proposals(best, impossible, nearestMiss, widest, cancelled, words, own);
+    }
+
+    /** How a proposal compares with the layout that the design has; empty where there is nothing to tell. */
+    public String besideOwn(Proposal p) {
+        return own == null ? "" : own.beside(p);
     }
 
     public Proposals {

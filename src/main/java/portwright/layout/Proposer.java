@@ -22,6 +22,7 @@ import portwright.model.Role;
 public final class Proposer {
     private final Design design;
     private final KilnGeometry kiln;
+    private final LimitTable table;
     private final LayoutLimits limits;
     private final Progress progress;
     private final Typed typed;
@@ -36,7 +37,7 @@ public final class Proposer {
         this.design = design;
         this.progress = progress;
         kiln = KilnGeometry.of(PortNames.with(design, List.of()));
-        LimitTable table = LimitTable.load();
+        table = LimitTable.load();
         limits = new LayoutLimits(design, table);
         typed = new Typed(design.units());
         tender = new Tender(kiln, limits);
@@ -51,38 +52,13 @@ public final class Proposer {
         return new Proposer(design, progress).run(wishes);
     }
 
-    /**
-     * What limits the layout that the design has, on the same scale as proposals; empty unless it has inlets of one size in floor or wall and lid flues
-     * of one size and no other ports.
-     */
-    public static Optional<Term> own(Design design) {
-        List<Port> ports = design.ports();
-        List<Port> in = ports.stream()
-                .filter(p -> p.role() == Role.INLET && p.on() != On.LID)
-                .toList();
-        List<Port> out = ports.stream()
-                .filter(p -> p.role() == Role.FLUE && p.on() == On.LID)
-                .toList();
-        if (in.isEmpty()
-                || out.isEmpty()
-                || in.size() + out.size() < ports.size()
-                || in.stream().anyMatch(p -> p.on() != in.get(0).on())
-                || !oneSize(in)
-                || !oneSize(out)) {
-            return Optional.empty();
-        }
-        Sizes.Choice c = new Sizes.Choice(
-                in.size(),
-                in.get(0).diameter().mm(),
-                out.size(),
-                out.get(0).diameter().mm(),
-                null);
-        return Optional.of(
-                new Proposer(design, Progress.none()).terms.of(c, ports).get(0));
+    /** The layout that the design has, on the same scales as proposals; empty unless its ports are of the kinds that are proposed, all of a kind of one size. */
+    public static Optional<OwnLayout> own(Design design) {
+        return new Proposer(design, Progress.none()).own();
     }
 
-    private static boolean oneSize(List<Port> ports) {
-        return ports.stream().mapToDouble(p -> p.diameter().mm()).distinct().count() == 1;
+    private Optional<OwnLayout> own() {
+        return OwnLayout.of(design, terms, table);
     }
 
     private Proposals run(Wishes wishes) {
@@ -102,9 +78,9 @@ public final class Proposer {
             }
         }
         if (all.isEmpty()) {
-            return new Proposals(List.of(), List.of(), null, null, true);
+            return Proposals.none(List.of(), null, true);
         }
-        return (best != null ? best : none(all, sizes)).tried(Tried.words(all, typed));
+        return (best != null ? best : none(all, sizes)).with(Tried.words(all, typed), own().orElse(null));
     }
 
     private static boolean passes(Proposals p) {
@@ -186,7 +162,7 @@ public final class Proposer {
                 .because("Nearest miss: no layout passes every rule that stops.");
         List<Proposals.Impossible> why =
                 new Blockers(design, kiln, limits, sites, progress, all).of(miss, sizes.tried());
-        return new Proposals(List.of(), why, miss, null, progress.cancelled());
+        return Proposals.none(why, miss, progress.cancelled());
     }
 
     private List<Spots> search(On on, int n, double d) {

@@ -1,10 +1,14 @@
 package portwright.layout;
 
+import java.util.List;
 import java.util.Locale;
 import portwright.units.Format;
 
 /** Why a layout is proposed, in words; every figure is that of the rounded places. */
 final class Reasons {
+    /** Nearer than this is the same place, mm. */
+    private static final double SAME_MM = 0.5;
+
     private Reasons() {}
 
     /**
@@ -20,7 +24,7 @@ final class Reasons {
         }
         String start = c == first ? "" : difference(c, first) + ". ";
         if (c.even()) {
-            return start + "Even about the middle: heats evenly and is easy to mark out." + cost(c, uneven);
+            return start + "Even about the middle: heats evenly." + cost(c, uneven);
         }
         return start + (c == first ? merits(c, widest) : "Margin " + Format.plain(c.margin(), 2) + ", of the first ")
                 + Format.plain((c == first ? widest : first).margin(), 2) + ".";
@@ -29,8 +33,7 @@ final class Reasons {
     /** Why the widest of all is shown behind even ones. */
     static String uneven(Combination widest, Combination first) {
         return "The widest of all that were tried, uneven: margin " + Format.plain(widest.margin(), 2) + ", "
-                + Format.plain(100 * (widest.margin() / first.margin() - 1), 1)
-                + " % wider than the first. It heats less evenly and is harder to mark out.";
+                + wider(widest, first) + " wider than the first. It heats less evenly.";
     }
 
     /** The same of one that more rules stop than the first, whatever its margin. */
@@ -45,6 +48,28 @@ final class Reasons {
                 ? ""
                 : " Still stopped by " + String.join(", ", s.rules())
                         + (fewest ? "; no layout that was tried has fewer stops." : ", more than the first.");
+    }
+
+    /** What it shares with those that stand before it, in sentences; empty where it has neither all inlets nor all flues of any. */
+    static String shared(Combination c, List<Combination> before) {
+        StringBuilder out = new StringBuilder();
+        for (int i = 0; i < before.size(); i++) {
+            Combination o = before.get(i);
+            if (c.sharesInlets(o)) {
+                out.append(same(c.choice().inlets() == 1 ? "inlet" : "inlets", c.inletsFar(o), i + 1, "flues"));
+            } else if (c.sharesFlues(o)) {
+                out.append(same(c.choice().flues() == 1 ? "flue" : "flues", c.fluesFar(o), i + 1, "inlets"));
+            }
+        }
+        return out.toString();
+    }
+
+    private static String same(String holes, double farMm, int number, String others) {
+        String as = farMm < SAME_MM
+                ? " Same " + holes + " as proposal " + number
+                : " " + Character.toUpperCase(holes.charAt(0)) + holes.substring(1) + " within "
+                        + Format.plain(Math.ceil(farMm), 0) + " mm of those of proposal " + number;
+        return as + "; only the " + others + " differ.";
     }
 
     private static String merits(Combination c, Combination widest) {
@@ -66,10 +91,18 @@ final class Reasons {
             return "";
         }
         double far = Math.max(c.inletsFar(uneven), c.fluesFar(uneven));
-        return " It gives up " + Format.plain(100 * (1 - c.margin() / uneven.margin()), 1)
-                + " % of the room: uneven places of the same holes"
+        return " Uneven places of the same holes"
                 + (Double.isInfinite(far) ? "" : ", up to " + Format.plain(far, 0) + " mm from these,")
-                + " would pass with " + Format.plain(uneven.margin(), 2) + " times.";
+                + (uneven.margin() < 1
+                        ? " would have a margin of " + Format.plain(uneven.margin(), 2) + ", these "
+                                + Format.plain(c.margin(), 2) + "; from 1 no rule of places cautions."
+                        : " would pass with " + Format.plain(uneven.margin(), 2) + " times, " + wider(uneven, c)
+                                + " wider.");
+    }
+
+    /** By how much a layout is wider than a narrower one, of the narrower one's margin. */
+    private static String wider(Combination wide, Combination narrow) {
+        return Format.plain(100 * (wide.margin() / narrow.margin() - 1), 1) + " %";
     }
 
     /** In what it is not like the first. */

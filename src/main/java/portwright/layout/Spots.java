@@ -1,6 +1,7 @@
 package portwright.layout;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Places of the holes of one role.
@@ -53,5 +54,24 @@ record Spots(String family, boolean symmetric, int[] panels, double[] x, double[
             far = Math.max(far, near);
         }
         return far;
+    }
+
+    /** Share of the holes of two arrangements that have none of the other within a distance, mm; 0 to 1. */
+    double elsewhere(Spots o, double withinMm) {
+        int shared = Math.min(near(o, withinMm), o.near(this, withinMm));
+        return 1 - 2.0 * shared / (x.length + o.x.length);
+    }
+
+    /** How many holes have one of another arrangement within a distance. */
+    private int near(Spots o, double withinMm) {
+        int n = 0;
+        for (int i = 0; i < x.length && inWall() == o.inWall(); i++) {
+            int k = i;
+            boolean met = IntStream.range(0, o.x.length)
+                    .anyMatch(j -> (!inWall() || panels[k] == o.panels[j])
+                            && Math.hypot(x[k] - o.x[j], y[k] - o.y[j]) < withinMm);
+            n += met ? 1 : 0;
+        }
+        return n;
     }
 }

@@ -39,7 +39,7 @@ final class FirstPage {
         double bottom = block.height - Frame.MARGIN - BOTTOM;
         f.head(total);
         double y = f.verdict(34);
-        FirstSchedule.Drawn schedule = new FirstSchedule(job, block).draw(y, bottom - 2);
+        FirstSchedule.Drawn schedule = new FirstSchedule(job, block).draw(y, f.rows(y, bottom - 2));
         f.notesAndPlans(new FirstNotes(job, block, schedule.leftOut()), schedule.endMm(), bottom - 2);
         new FirstMeasures(job, block).draw(bottom);
         if (job.stops() > 0) {
@@ -48,18 +48,50 @@ final class FirstPage {
         return block.page;
     }
 
-    /** The plans below the notes or beside them, whichever shows them larger. */
+    /** How many holes the schedule shows: as many as have room, or fewer where the plans below could not be read; all stand on the last sheets. */
+    private int rows(double top, double bottom) {
+        int all = HoleSchedule.of(job.kiln()).size();
+        int fit = new FirstSchedule(job, block).fit(top, bottom);
+        FirstPlans plans = new FirstPlans(job, block);
+        for (int n = fit; n > 0; n--) {
+            double end = FirstSchedule.end(top, n);
+            if (plans.readable(place(plans, new FirstNotes(job, block, all - n), end, bottom)
+                    .reduction())) {
+                return n;
+            }
+        }
+        return fit;
+    }
+
+    /**
+     * Where the plans lie.
+     *
+     * @param sideways beside the notes, not below them
+     * @param left where they begin, mm from the left
+     * @param top where they begin, mm from the top
+     * @param reduction how many times smaller than the kiln
+     */
+    private record PlansPlace(boolean sideways, double left, double top, int reduction) {}
+
+    /** Below the notes or beside them, whichever shows the plans larger. */
+    private PlansPlace place(FirstPlans plans, FirstNotes notes, double top, double bottom) {
+        double end = block.right - PIN_STRIP;
+        double column = NOTES_SHARE * (end - block.left);
+        double under = top + notes.height(end - block.left);
+        double left = block.left + column + 5;
+        int below = plans.reduction(block.left, end, under, bottom);
+        int beside = plans.reduction(left, end, top + 2, bottom);
+        return notes.height(column) < bottom - top && beside < below
+                ? new PlansPlace(true, left, top + 2, beside)
+                : new PlansPlace(false, block.left, under, below);
+    }
+
     private void notesAndPlans(FirstNotes notes, double top, double bottom) {
         double end = block.right - PIN_STRIP;
-        double all = end - block.left;
-        double column = NOTES_SHARE * all;
-        double below = top + notes.height(all);
-        double beside = block.left + column + 5;
         FirstPlans plans = new FirstPlans(job, block);
-        boolean sideways = notes.height(column) < bottom - top
-                && plans.reduction(beside, end, top + 2, bottom) < plans.reduction(block.left, end, below, bottom);
-        notes.draw(block.left, top, sideways ? column : all);
-        plans.draw(sideways ? beside : block.left, end, sideways ? top + 2 : below, bottom);
+        PlansPlace at = place(plans, notes, top, bottom);
+        notes.draw(block.left, top, (at.sideways() ? NOTES_SHARE : 1) * (end - block.left));
+        plans.draw(at.left(), end, at.top(), bottom);
         block.rule(block.left, end, bottom + 0.5, LineStyle.CHAMBER_WALL);
     }
 

@@ -23,6 +23,9 @@ final class FirstPlans {
     /** Height for a plan's name, two lines, mm. */
     private static final double CAPTION = 10;
 
+    /** On so wide a plan LEFT and RIGHT stand beside each other, BACK and FRONT above and below them, mm. */
+    private static final double LEAST_MM = 27;
+
     private static final TextStyle NAME = new TextStyle(TextStyle.Face.SANS, 12.5, 2.8, Ink.INK, true);
 
     private final Job job;
@@ -55,6 +58,13 @@ final class FirstPlans {
             }
         }
         return reduction;
+    }
+
+    /** Whether their words keep clear of each other so much smaller than the kiln. */
+    boolean readable(int reduction) {
+        return painters.stream()
+                .map(p -> Box.around(p.rim()))
+                .allMatch(b -> Math.max(b.width(), b.height()) >= LEAST_MM * reduction);
     }
 
     /** Draws them within a box, from the top. */

@@ -14,6 +14,8 @@ import portwright.units.InchFraction;
 /** The hole schedule of the first sheet: every hole with its saw and its place from two edges. */
 final class FirstSchedule {
     private static final double ROW = 7.6;
+    /** Height of the columns' heads, mm. */
+    private static final double HEAD = 7.6;
     /** Room kept for the small plans below, mm. */
     private static final double LEAST_PLANS = 42;
 
@@ -33,8 +35,19 @@ final class FirstSchedule {
         inch = job.kiln().design().units() != UnitSystem.METRIC;
     }
 
-    /** Draws it from the top. */
-    Drawn draw(double top, double bottom) {
+    /** How many holes have room, 1 at least. */
+    int fit(double top, double bottom) {
+        double room = bottom - LEAST_PLANS - top - HEAD - 10;
+        return Math.min(HoleSchedule.of(job.kiln()).size(), Math.max(1, (int) Math.floor(room / ROW)));
+    }
+
+    /** Where so many rows end, mm from the top of the sheet. */
+    static double end(double top, int rows) {
+        return top + HEAD + ROW * rows;
+    }
+
+    /** Draws so many rows from the top. */
+    Drawn draw(double top, int fit) {
         block.words("Hole schedule", block.left, top, FirstPage.HEADING);
         block.words(
                 "to set out with a tape if the printer fails · to hole centres, "
@@ -52,10 +65,8 @@ final class FirstSchedule {
         for (int i = 0; i < names.length; i++) {
             block.words(names[i], block.left + col[i] * w, top + 6, FirstPage.SMALL);
         }
-        block.rule(block.left, end, top + 7.6, LineStyle.DIMENSION);
-        double room = bottom - LEAST_PLANS - top - 7.6 - 10;
-        int fit = Math.min(rows.size(), Math.max(1, (int) Math.floor(room / ROW)));
-        double y = top + 7.6;
+        block.rule(block.left, end, top + HEAD, LineStyle.DIMENSION);
+        double y = top + HEAD;
         for (HoleSchedule.Row r : rows.subList(0, fit)) {
             HoleNote n = r.note();
             double base = y + ROW * 0.68;

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Locale;
 import javafx.scene.Scene;
+import javafx.scene.control.Button;
 import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
@@ -63,6 +64,9 @@ public final class Pictures {
                 save(holder, step, null, new File(out, step.word().toLowerCase(Locale.ROOT) + tail), only);
             }
         }
+        if (percent != 200) {
+            proposals(holder, new File(out, "proposals" + tail), only);
+        }
         Toolkit.run(() -> {
             holder.desk.close();
             holder.stage.close();
@@ -89,6 +93,44 @@ public final class Pictures {
         return new Holder(doc, view, stage, scene, desk);
     }
 
+    /** The Ports step with the proposals that its button brings. */
+    private static void proposals(Holder holder, File file, String only) {
+        if (!file.getName().contains(only)) {
+            return;
+        }
+        Toolkit.run(() -> {
+            holder.view.go(Step.PORTS);
+            holder.view.board().show(Picture.FLOOR_HOT);
+            holder.doc.select(null);
+        });
+        settle(holder);
+        Toolkit.run(() -> {
+            Button start = button(holder, "Propose places");
+            start.requestFocus();
+            start.fire();
+        });
+        while (Toolkit.call(() -> button(holder, "Take proposal 1") == null)) {
+            pause(100);
+        }
+        settle(holder);
+        write(Toolkit.call(() -> holder.scene.snapshot(null)), file);
+    }
+
+    private static Button button(Holder holder, String words) {
+        return holder.scene.getRoot().lookupAll(".plain-button").stream()
+                .filter(n -> n instanceof Button b && words.equals(b.getText()))
+                .map(Button.class::cast)
+                .findFirst()
+                .orElse(null);
+    }
+
+    private static void settle(Holder holder) {
+        for (int i = 0; i < 3; i++) {
+            Toolkit.run(() -> holder.scene.getRoot().layout());
+            pause(60);
+        }
+    }
+
     private static void save(Holder holder, Step step, Picture p, File file, String only) {
         if (!file.getName().contains(only)) {
             return;
@@ -107,10 +149,7 @@ public final class Pictures {
         if (holder.view.stepView(step) instanceof PaperStep paper) {
             Toolkit.until(paper::ready);
         }
-        for (int i = 0; i < 3; i++) {
-            Toolkit.run(() -> holder.scene.getRoot().layout());
-            pause(60);
-        }
+        settle(holder);
         WritableImage image = Toolkit.call(() -> holder.scene.snapshot(null));
         write(image, file);
     }

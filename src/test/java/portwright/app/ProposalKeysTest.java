@@ -7,9 +7,11 @@ import java.util.concurrent.atomic.AtomicReference;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Button;
+import javafx.scene.control.Label;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import portwright.app.board.Board;
+import portwright.app.doc.RuleWords;
 import portwright.app.doc.Step;
 
 /** Whoever asks for places by the keyboard goes on from the proposals, and from the board once one is taken. */
@@ -33,6 +35,13 @@ class ProposalKeysTest {
             Toolkit.run(() -> there.set(find(w.stage().getScene().getRoot(), "Take proposal 1") != null));
         }
         Toolkit.run(() -> assertThat(words(owner(w))).isEqualTo("Take proposal 1"));
+        Toolkit.run(() -> assertThat(w.stage().getScene().getRoot().lookupAll(".proposal .label"))
+                .hasSizeGreaterThan(4)
+                .allSatisfy(n -> {
+                    String text = ((Label) n).getText();
+                    assertThat(RuleWords.inWords(text)).as("no ids of rules").isEqualTo(text);
+                    assertThat(n.getStyleClass()).doesNotContain("muted", "small", "slip-text");
+                }));
         press(w, "Take proposal 1");
         Toolkit.run(() -> assertThat(owner(w)).isInstanceOf(Board.class));
         Toolkit.run(w::close);

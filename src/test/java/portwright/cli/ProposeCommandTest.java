@@ -2,6 +2,8 @@ package portwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -66,5 +68,27 @@ class ProposeCommandTest {
         String miss = said.substring(said.indexOf("Nearest miss"));
         assertThat(miss).contains("worst first").contains("port-spacing: ").contains("short");
         assertThat(miss).contains("weakest-section: ").contains("too much");
+    }
+
+    /** The design's own layout stands beside each proposal, and what was written is named. */
+    @Test
+    void asJson() throws IOException {
+        assertThat(propose("--json", "--take", "2")).isEqualTo(Cli.OK);
+        JsonNode root = new ObjectMapper().readTree(said);
+        assertThat(root.get("written").asInt()).isEqualTo(2);
+        assertThat(folder.resolve("new.json")).exists();
+        double own = root.at("/own/lambdaLow").asDouble();
+        assertThat(root.get("proposals")).hasSizeGreaterThan(1).allSatisfy(p -> {
+            assertThat(p.get("besideOwn").asText())
+                    .contains(p.get("lambdaLow").asDouble() < own ? "less air" : "more air");
+            assertThat(p.get("allInside").asDouble()).isBetween(0.0, 1.0);
+            assertThat(p.get("ports")).isNotEmpty();
+        });
+        assertThat(propose("--json", "--inlets", "6", "--inlet-size", "4 in", "--inlets-in", "floor"))
+                .isEqualTo(Cli.STOP);
+        root = new ObjectMapper().readTree(said);
+        assertThat(root.get("written").isNull()).isTrue();
+        assertThat(root.get("proposals")).isEmpty();
+        assertThat(root.at("/nearestMiss/misses")).isNotEmpty();
     }
 }

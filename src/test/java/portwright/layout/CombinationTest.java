@@ -2,6 +2,7 @@ package portwright.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Which layouts are clearly different, and which goes first. */
@@ -32,6 +33,47 @@ class CombinationTest {
         assertThat(moved(c, 36, middle).clearlyDiffers(first)).isTrue();
         Sizes.Choice two = new Sizes.Choice(1, 35, 2, 29, null);
         assertThat(moved(two, 0, middle).clearlyDiffers(first)).isTrue();
+    }
+
+    /**
+     * Two inlets and one flue against two and two. The inlets alike and the flues not: the mean of 0 and 1. With the inlets turned away too both are 1.
+     * One inlet alone moved leaves one pair, 2 of 4 inlets: the mean of 1/2 and 1.
+     */
+    @Test
+    void howMuchOfTheDrillingGoesElsewhere() {
+        Sizes.Choice one = new Sizes.Choice(2, 25, 1, 38, null);
+        Sizes.Choice two = new Sizes.Choice(2, 25, 2, 29, null);
+        Spots pair = at(0, -67, 0, 67);
+        Combination first = new Combination(one, pair, at(0, 0), 9, 9, 0);
+        Spots flues = at(-58, -53, 58, 53);
+        Combination sameInlets = new Combination(two, at(0, 67, 0, -67), flues, 9, 9, 0);
+        assertThat(sameInlets.elsewhere(first)).isEqualTo(0.5);
+        assertThat(first.elsewhere(sameInlets)).isEqualTo(sameInlets.elsewhere(first));
+        assertThat(Choosing.novelty(sameInlets, first)).isEqualTo(Choosing.Novelty.ARRANGEMENT);
+        Combination turned = new Combination(two, at(48, -48, -48, 48), flues, 9, 9, 0);
+        assertThat(turned.elsewhere(first)).isEqualTo(1);
+        assertThat(Choosing.novelty(turned, first)).isEqualTo(Choosing.Novelty.CLEAR);
+        Combination half = new Combination(two, at(0, -67, 60, 67), flues, 9, 9, 0);
+        assertThat(half.elsewhere(first)).isEqualTo(0.75);
+        assertThat(Reasons.shared(sameInlets, List.of(turned, first)))
+                .isEqualTo(
+                        " Same flues as proposal 1; only the inlets differ. Same inlets as proposal 2; only the flues differ.");
+        assertThat(Reasons.shared(turned, List.of(sameInlets)))
+                .isEqualTo(" Same flues as proposal 1; only the inlets differ.");
+        assertThat(Reasons.shared(turned, List.of(first))).isEmpty();
+        Combination near = new Combination(two, at(0, -60, 0, 67), at(0, -90, 0, 90), 9, 9, 0);
+        assertThat(Reasons.shared(near, List.of(first)))
+                .isEqualTo(" Inlets within 7 mm of those of proposal 1; only the flues differ.");
+    }
+
+    private static Spots at(double... xy) {
+        double[] x = new double[xy.length / 2];
+        double[] y = new double[x.length];
+        for (int i = 0; i < x.length; i++) {
+            x[i] = xy[2 * i];
+            y[i] = xy[2 * i + 1];
+        }
+        return new Spots("family of " + xy[0] + " " + xy[1], true, x, y, 2);
     }
 
     private static Combination moved(Sizes.Choice c, double mm, Spots flue) {

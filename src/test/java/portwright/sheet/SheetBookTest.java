@@ -9,6 +9,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import portwright.TestKiln;
 import portwright.check.CheckResult;
 import portwright.check.Finding;
 import portwright.check.Forbids;
@@ -215,5 +216,25 @@ class SheetBookTest {
                 .hasSize(5)
                 .element(1)
                 .isEqualTo("1,inlet A,inlet,floor,34.92,1 3/8 in,34.92,53.92,177.8,279.4,101.6,270");
+    }
+
+    /** With sixteen holes fewer rows stand on the first sheet, and the words on the plans keep clear of each other. */
+    @Test
+    void manyHolesLeaveThePlansReadable() throws IOException {
+        TestKiln k = TestKiln.polygon(10, "23 in");
+        for (int i = 0; i < 8; i++) {
+            double turn = Math.toRadians(45 * i);
+            k.inlet("inlet " + i, 120 * Math.sin(turn), 120 * Math.cos(turn), 25);
+            k.flue("flue " + i, 100 * Math.sin(turn), 100 * Math.cos(turn), 25);
+        }
+        try (PDDocument d = Loader.loadPDF(Prints.print(k.build(), a4).pdf())) {
+            PrintedPage first = new PrintedPage(d.getPage(0));
+            assertThat(first.wordEnds.get("LEFT").x())
+                    .isLessThan(first.words.get("RIGHT").x());
+            assertThat(first.words.get("BACK").y() - first.words.get("LEFT").y())
+                    .isGreaterThan(3.4);
+            assertThat(first.words.get("LEFT").y() - first.words.get("FRONT").y())
+                    .isGreaterThan(3.4);
+        }
     }
 }

@@ -18,7 +18,7 @@ import portwright.model.Role;
 
 /**
  * Searches places for the ports of the open design on a thread of its own, keeps their number and sizes, and puts a chosen proposal into the
- * document as one step that can be undone. A proposal belongs to the design it was made for: once that is edited it is dropped.
+ * document as one step that can be undone. A proposal belongs to the design it was made for: while that is edited it is out of sight.
  */
 public final class ProposalDesk {
     private final Document doc;
@@ -27,6 +27,9 @@ public final class ProposalDesk {
     private On inletsOn;
     private AtomicBoolean stop = new AtomicBoolean();
     private DesignText asked;
+    /** Whether the design is the one asked about. */
+    private boolean there;
+
     private boolean running;
     private double share;
     private Proposals found;
@@ -66,6 +69,7 @@ public final class ProposalDesk {
         AtomicBoolean mine = new AtomicBoolean();
         stop = mine;
         asked = doc.text();
+        there = true;
         running = true;
         share = 0;
         found = null;
@@ -157,14 +161,16 @@ public final class ProposalDesk {
         }
     }
 
-    /** Drops everything when the design is no longer the one asked about. */
+    /** Gives up a search when the design is no longer the one asked about; what was found is out of sight until that design is there again, as by undo. */
     public void changed() {
-        if (asked != null && asked != doc.text()) {
-            asked = null;
-            found = null;
-            fault = null;
-            stop.set(true);
-            running = false;
+        boolean now = asked != null && asked == doc.text();
+        if (asked != null && now != there) {
+            there = now;
+            if (running) {
+                stop.set(true);
+                running = false;
+                asked = null;
+            }
             listener.run();
         }
     }
@@ -183,9 +189,9 @@ public final class ProposalDesk {
         return share;
     }
 
-    /** What was found; null before that. */
+    /** What was found for the open design; null before that. */
     public Proposals found() {
-        return found;
+        return there ? found : null;
     }
 
     /** What a drill by hand may make of a proposal, in words; by its number from 0. */
@@ -195,6 +201,6 @@ public final class ProposalDesk {
 
     /** What went wrong; null when nothing did. */
     public String fault() {
-        return fault;
+        return there ? fault : null;
     }
 }

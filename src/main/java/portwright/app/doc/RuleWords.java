@@ -1,6 +1,8 @@
 package portwright.app.doc;
 
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Short headings of the rules' findings. */
 public final class RuleWords {
@@ -66,6 +68,9 @@ public final class RuleWords {
             Map.entry("brick-heat", "Hotter than the brick's class"),
             Map.entry("firing-reach", "Reaching the cone"));
 
+    /** Words tied by hyphens, as ids are. */
+    private static final Pattern ID = Pattern.compile("(?<![\\w-])[a-z]+(?:-[a-z]+)+(?![\\w-])");
+
     private RuleWords() {}
 
     static boolean isListed(String rule) {
@@ -80,5 +85,18 @@ public final class RuleWords {
         }
         String words = rule.replace('-', ' ');
         return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+
+    /** A sentence with the rules' headings in the place of their ids. */
+    public static String inWords(String sentence) {
+        return ID.matcher(sentence)
+                .replaceAll(
+                        m -> HEADS.containsKey(m.group()) ? Matcher.quoteReplacement(inside(m.group())) : m.group());
+    }
+
+    /** A heading as it stands within a sentence. */
+    private static String inside(String rule) {
+        String head = HEADS.get(rule);
+        return Character.isUpperCase(head.charAt(1)) ? head : Character.toLowerCase(head.charAt(0)) + head.substring(1);
     }
 }

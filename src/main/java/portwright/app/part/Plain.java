@@ -8,11 +8,17 @@ import javafx.scene.layout.Region;
 public final class Plain {
     private Plain() {}
 
-    /** A quiet paragraph, as high as its lines. */
-    public static Label words(String text) {
+    /** A paragraph of the window's own size and colour, as high as its lines. */
+    public static Label text(String text) {
         Label l = new Label(text);
         l.setWrapText(true);
         l.setMinHeight(Region.USE_PREF_SIZE);
+        return l;
+    }
+
+    /** A quiet paragraph, as high as its lines. */
+    public static Label words(String text) {
+        Label l = text(text);
         l.getStyleClass().addAll("muted", "slip-text");
         return l;
     }

@@ -17,10 +17,12 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import portwright.app.doc.Document;
 import portwright.app.doc.ProposalDesk;
+import portwright.app.doc.RuleWords;
 import portwright.app.part.FieldRing;
 import portwright.app.part.FormView;
 import portwright.app.part.Plain;
 import portwright.check.Severity;
+import portwright.layout.CutJoint;
 import portwright.layout.Proposal;
 import portwright.model.On;
 import portwright.model.UnitSystem;
@@ -108,33 +110,25 @@ final class ProposalTicket extends VBox {
 
     private void found(List<Node> rows) {
         if (desk.fault() != null) {
-            rows.add(Plain.words(desk.fault()));
+            rows.add(Plain.text(desk.fault()));
         }
         if (desk.found() == null) {
             return;
         }
         if (desk.found().best().isEmpty()) {
-            rows.add(Plain.words("No layout passes every rule that stops."));
+            rows.add(Plain.text("No layout passes every rule that stops."));
             desk.found().impossible().forEach(i -> rows.add(both(i.words())));
-            rows.add(Plain.words(desk.found().tried()));
+            rows.add(Plain.text(desk.found().tried()));
         }
         int n = 1;
         for (Proposal p : desk.found().best()) {
             Label head = new Label(n + ". " + p.arrangement());
             head.setWrapText(true);
             head.getStyleClass().add("slip-head");
-            long stops = p.check().count(Severity.STOP);
             Button take = Plain.button("Take proposal " + n, () -> take(p));
             next = n == 1 ? take : next;
-            VBox box = new VBox(
-                    5,
-                    head,
-                    new ProposalPicture(p),
-                    take,
-                    both((stops == 0 ? "" : "It still has " + stops + (stops == 1 ? " stop. " : " stops. "))
-                            + p.reason()),
-                    both(p.limits()),
-                    both(desk.outlook(n - 1)));
+            VBox box = new VBox(5, head, new ProposalPicture(p), take);
+            words(p, n).stream().filter(w -> !w.isEmpty()).map(this::both).forEach(box.getChildren()::add);
             box.getStyleClass().add("proposal");
             rows.add(box);
             n++;
@@ -143,6 +137,19 @@ final class ProposalTicket extends VBox {
             rows.add(Plain.words(
                     "A proposal rests on the measures typed here. Offer up the real parts before drilling."));
         }
+    }
+
+    /** What is told of a proposal, a paragraph each; some may be empty. */
+    private List<String> words(Proposal p, int number) {
+        long stops = p.check().count(Severity.STOP);
+        List<String> out = new ArrayList<>();
+        out.add(stops == 0 ? "" : "It still has " + stops + (stops == 1 ? " stop." : " stops."));
+        out.add(p.reason());
+        out.add(desk.found().besideOwn(p));
+        out.add(p.limits());
+        out.addAll(CutJoint.words(p.design()));
+        out.add(desk.outlook(number - 1));
+        return out;
     }
 
     /** Where the inlets shall lie. */
@@ -177,9 +184,10 @@ final class ProposalTicket extends VBox {
         return row;
     }
 
-    /** Figures as the design is written: inch first with millimetres beside them, or millimetres alone. */
+    /** Rules by their headings, figures as the design is written: inch first with millimetres beside them, or millimetres alone. */
     private Label both(String metric) {
-        return Plain.words(
-                doc.design().units() == UnitSystem.METRIC ? metric : BothSystems.inchFirst(BothSystems.words(metric)));
+        String plain = RuleWords.inWords(metric);
+        return Plain.text(
+                doc.design().units() == UnitSystem.METRIC ? plain : BothSystems.inchFirst(BothSystems.words(plain)));
     }
 }

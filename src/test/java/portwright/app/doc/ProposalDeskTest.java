@@ -28,8 +28,12 @@ class ProposalDeskTest {
         assertThat(desk.take(desk.found().best().get(0))).isEmpty();
         assertThat(doc.design().ports()).hasSize(ports);
         assertThat(doc.text().toText()).isNotEqualTo(before);
+        desk.changed();
+        assertThat(desk.found()).isNull();
         doc.undo();
         assertThat(doc.text().toText()).isEqualTo(before);
+        desk.changed();
+        assertThat(desk.found().best()).as("the list is there again").isNotEmpty();
     }
 
     /** No inlet or flue of a proposal bears the name of a side on which it does not stand, and no burner is lost. */
