@@ -215,6 +215,8 @@ class CardAndForecastTest {
     void aHoldShowsWhatIsToBeHeld() {
         Review weak = Review.of(portwright.file.Starters.find("hexagon-27cm")
                 .orElseThrow()
+                .setText("kiln.power", "2.3 kW")
+                .setText("firing.steps[2].to", "cone 7")
                 .read()
                 .design());
         double end = weak.firing().rows(weak.fire()).get(3).endC();
