@@ -95,7 +95,7 @@ final class StepTable {
                             : r.atmosphere() == null ? "not asked" : r.atmosphere(),
                     r.plate() + (inch && r.plateEndMm() != null ? inches(r) : ""),
                     r.lambda() == null ? unknown(r) : lambda(r),
-                    r.lambda() == null ? unknown(r) : dash(r.coLowPct(), 1) + " to " + dash(r.coHighPct(), 1) + " %"));
+                    r.lambda() == null ? unknown(r) : co(r)));
         }
         ForecastText.para(
                 b,
@@ -130,6 +130,10 @@ final class StepTable {
 
     private static String lambda(StepRow r) {
         return n(r.lambda(), 2) + " (" + dash(r.lambdaLow(), 2) + " to " + dash(r.lambdaHigh(), 2) + ")";
+    }
+
+    private static String co(StepRow r) {
+        return dash(r.coPct(), 1) + " % (" + dash(r.coLowPct(), 1) + " to " + dash(r.coHighPct(), 1) + ")";
     }
 
     private static String dash(Double v, int decimals) {
