@@ -101,8 +101,8 @@ final class Say {
                         + (inch
                                 ? s.size().typed() + " (" + n(s.diameterMm(), 1) + " mm)"
                                 : n(s.diameterMm(), 0) + " mm (" + n(s.diameterMm() / 25.4, 2) + " in)"))
-                .orElse("Drill further flues: no saw is wide enough for "
-                        + n(area(review, Role.FLUE) * areaFactor, 0) + " mm² in these,");
+                .orElse("Drill further flues: no saw is wide enough for " + n(area(review, Role.FLUE) * areaFactor, 0)
+                        + " mm² in these,");
     }
 
     /** "fit a smaller jet: #72" or the heat to set, for a share of the gas. */
