@@ -48,7 +48,7 @@ class FeasibleCuresTest {
     @Test
     void aConeOverTheEndOfTheClimbIsExplained() {
         DesignText slow =
-                starter("hexagon-27cm").setText("kiln.power", "2.3 kW").setText("firing.steps[2].to", "cone 7");
+                starter("hexagon-27cm").setText("firing.steps[2].to", "cone 7");
         String text = ForecastText.write(Review.of(slow.read().design())).replaceAll("\\s+", " ");
         assertThat(text)
                 .contains("By electricity alone cone 7 falls on the way there, at ", "long heat works like more heat");
