@@ -79,8 +79,8 @@ record CardLists(
                         "Still falling: " + nudgeMm + " mm nearer shut than at first.",
                         "No help, or " + bothScales(METER_C) + " on the meter falling: gas off first."),
                 List.of(
-                        "Cones judge. Down, or none seen: cylinder shut first"
-                                + (elements ? ", then the breaker off. A relay may stick." : ".")),
+                        "Cone down: cylinder shut"
+                                + (elements ? ", then breaker off." : ".")),
                 List.of(
                         (one ? "Burner valve" : "All burner valves") + " shut at once.",
                         "Plate off, ports open; stay clear.",
@@ -101,7 +101,7 @@ record CardLists(
                 List.of("Elements off at the breaker. Ports stay plugged and the plate shut until the kiln is cold."),
                 List.of("Breaker off; look for a failed element when the kiln is cold."),
                 List.of(
-                        "Cones judge. Down, or none seen: breaker off. A relay may stick."),
+                        "Cone down: breaker off. A relay may stick."),
                 List.of("No flame in this firing. A flame or a smell of gas: cylinder shut, out."),
                 alarm);
     }
