@@ -78,9 +78,7 @@ record CardLists(
                                 : "Plate " + nudgeMm + " mm wider, wait 5 min.",
                         "Still falling: " + nudgeMm + " mm nearer shut than at first.",
                         "No help, or " + bothScales(METER_C) + " on the meter falling: gas off first."),
-                List.of(
-                        "Cone down: cylinder shut"
-                                + (elements ? ", then breaker off." : ".")),
+                List.of("Cone down: cylinder shut" + (elements ? ", then breaker off." : ".")),
                 List.of(
                         (one ? "Burner valve" : "All burner valves") + " shut at once.",
                         "Plate off, ports open; stay clear.",
@@ -100,8 +98,7 @@ record CardLists(
                 "Shutting down",
                 List.of("Elements off at the breaker. Ports stay plugged and the plate shut until the kiln is cold."),
                 List.of("Breaker off; look for a failed element when the kiln is cold."),
-                List.of(
-                        "Cone down: breaker off. A relay may stick."),
+                List.of("Cone down: breaker off. A relay may stick."),
                 List.of("No flame in this firing. A flame or a smell of gas: cylinder shut, out."),
                 alarm);
     }

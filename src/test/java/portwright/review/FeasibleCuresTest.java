@@ -47,8 +47,7 @@ class FeasibleCuresTest {
     /** The hexagon with 2.3 kW: electricity ends at 1164 °C, and cone 7, 1239 °C at 60 °C/h, still falls; the text says why. */
     @Test
     void aConeOverTheEndOfTheClimbIsExplained() {
-        DesignText slow =
-                starter("hexagon-27cm").setText("firing.steps[2].to", "cone 7");
+        DesignText slow = starter("hexagon-27cm").setText("firing.steps[2].to", "cone 7");
         String text = ForecastText.write(Review.of(slow.read().design())).replaceAll("\\s+", " ");
         assertThat(text)
                 .contains("By electricity alone cone 7 falls on the way there, at ", "long heat works like more heat");
