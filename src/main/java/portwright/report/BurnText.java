@@ -73,11 +73,7 @@ public final class BurnText {
                         ? "none"
                         : n(s.lambda(), 2) + range(s.lambdaLow(), s.lambdaHigh(), 2, "") + ", " + s.atmosphere());
         if (s.coPctDry() != null) {
-            row(
-                    b,
-                    "CO, dry gas",
-                    range(s.coPctDryLow(), s.coPctDryHigh(), 1, " %").strip() + ", middle " + n(s.coPctDry(), 1)
-                            + " %");
+            row(b, "CO, dry gas", n(s.coPctDry(), 1) + " %" + range(s.coPctDryLow(), s.coPctDryHigh(), 1, " %"));
             row(
                     b,
                     "H2, CO2, O2, dry",
@@ -85,8 +81,8 @@ public final class BurnText {
             row(
                     b,
                     "oxygen probe",
-                    range(s.oxygenProbeMvLow(), s.oxygenProbeMvHigh(), 0, " mV").strip()
-                            + (s.oxygenProbeMv() == null ? "" : ", middle " + n(s.oxygenProbeMv(), 0) + " mV"));
+                    (s.oxygenProbeMv() == null ? "middle not known" : n(s.oxygenProbeMv(), 0) + " mV")
+                            + range(s.oxygenProbeMvLow(), s.oxygenProbeMvHigh(), 0, " mV"));
             row(b, "soot", s.sootStable() ? "solid carbon is stable" : "not stable in mixed gas");
         }
         row(
@@ -94,10 +90,7 @@ public final class BurnText {
                 "pressure",
                 n(s.floorPressurePa(), 2) + " Pa at the floor, " + n(s.lidPressurePa(), 2) + " Pa under the lid");
         if (s.neutralLevelMm() != null) {
-            row(
-                    b,
-                    "neutral level",
-                    n(s.neutralLevelMm(), 0) + " mm above the floor; every joint above it leaks into the room");
+            row(b, "neutral level", level(s.neutralLevelMm()) + "; every joint above it leaks into the room");
         }
         if (s.inletDrivePa() != null) {
             row(
@@ -121,6 +114,11 @@ public final class BurnText {
             row(b, "note", s.why());
         }
         return b.toString();
+    }
+
+    /** A height with its side: below the floor where it is negative. */
+    private static String level(double mm) {
+        return n(Math.abs(mm), 0) + " mm " + (mm < 0 ? "below" : "above") + " the floor";
     }
 
     private static String level(Level of, boolean inch) {

@@ -45,6 +45,7 @@ public final class ForecastJson {
         HeatWords.balance(root, run.energy());
         HeatWords.openPorts(root, firing);
         HeatWords.openSpells(root, run);
+        FireHours.write(root, review);
         ArrayNode steps = root.putArray("steps");
         ObjectMapper mapper = new ObjectMapper();
         for (StepRow r : firing.rows(review.fire())) {

@@ -1,5 +1,6 @@
 package portwright.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import portwright.calc.draft.DamperCurve;
@@ -13,6 +14,7 @@ import portwright.data.FiringFigure;
 import portwright.model.UnitSystem;
 import portwright.review.BrickClass;
 import portwright.review.ClosePlates;
+import portwright.review.DrilledOver;
 import portwright.review.FiringReview;
 import portwright.review.Review;
 import portwright.review.TradeFigure;
@@ -37,6 +39,7 @@ public final class ForecastText {
                 review.design().firing().steps(),
                 run,
                 review.design().units() != UnitSystem.METRIC);
+        drilledOver(b, review);
         ClosePlates.of(review).forEach(p -> para(b, p.words()));
         b.append('\n');
         row(b, "whole firing", whole(run));
@@ -56,9 +59,11 @@ public final class ForecastText {
         String ends = ends(review, f);
         if (!ends.isEmpty()) {
             row(b, "climb ends at", ends);
+            slowHeat(review, f).forEach(w -> row(b, "", w));
         }
         rows(b, PowerWords.lines(review));
         rows(b, HeatWords.share(firing));
+        rows(b, FireHours.lines(review));
         rows(b, HeatWords.openSpells(run));
         rows(b, RelightWords.lines(review));
         rows(b, HeatWords.openPorts(firing));
@@ -73,6 +78,20 @@ public final class ForecastText {
                 b,
                 "The forecast decides nothing at the kiln: read probe and cones. Local codes and licensed practice come first.");
         return b.toString();
+    }
+
+    /** What too wide holes do to lambda in the last step with gas, beside the brackets of the table. */
+    private static void drilledOver(StringBuilder b, Review review) {
+        review.firing().rows(review.fire()).stream()
+                .filter(r -> r.lambda() != null && r.damperOpen() != null)
+                .reduce((first, second) -> second)
+                .ifPresent(
+                        r -> DrilledOver.of(review, r.endC() + ZERO_C, r.damperOpen())
+                                .ifPresent(
+                                        d -> para(
+                                                b,
+                                                d.words() + " at the end of step " + (r.index() + 1)
+                                                        + ", on top of the brackets, which take holes as typed. Measure the drilled holes and write their diameters into the design.")));
     }
 
     private static String whole(FiringRun run) {
@@ -138,6 +157,23 @@ public final class ForecastText {
                                                 + (f.nominal().last().index() + 1) + " asks"
                                         : " with gas as the steps ask"))
                 + (plainOver || gasOver ? " (class " + n(bears, 0) + " °C: it fails before the power gives out)" : "");
+    }
+
+    /** Why a cone falls that lies over the end of a climb, by electricity alone and in the firing itself. */
+    private static List<String> slowHeat(Review review, Forecast f) {
+        List<String> out = new ArrayList<>();
+        FiringRun plain = review.design().kiln().noElements()
+                ? null
+                : review.firing().allElectric().value().run();
+        String alone = plain == null || !plain.reached() ? "" : SlowHeat.words(plain);
+        if (!alone.isEmpty()) {
+            out.add("By electricity alone " + alone);
+        }
+        String own = SlowHeat.words(f.nominal());
+        if (!own.isEmpty()) {
+            out.add("In this firing " + own);
+        }
+        return out;
     }
 
     /** The forecast in one line; empty where it cannot be computed. */

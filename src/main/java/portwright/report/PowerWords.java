@@ -93,7 +93,13 @@ public final class PowerWords {
                     + ". The rule is one trade page about kilns of unknown wear, voltage and lid; the forecast takes brick as tabled. Neither is averaged into the other: fire cones before ware.";
         }
         return "By this forecast " + electric
-                + (p.reaches() && !p.electricReaches() ? "; with the gas of the steps it is reached" : "") + ".";
+                + (p.reaches() && !p.electricReaches() ? "; with the gas of the steps it is reached" : "")
+                + (p.electricReaches()
+                                && !SlowHeat.words(firing.allElectric().value().run())
+                                        .isEmpty()
+                        ? " by slow heat, see climb ends at"
+                        : "")
+                + ".";
     }
 
     /** The step whose goal is lost first, by number and goal. */

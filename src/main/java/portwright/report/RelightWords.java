@@ -26,7 +26,7 @@ public final class RelightWords {
                         "to light again",
                         "after a lost flame in step " + (hot.step() + 1) + " at " + n(hot.fromK() - ZERO_C)
                                 + " °C, " + n(OpenSpell.seconds() / 60) + " min with ports open and plate off: expect "
-                                + drop(hot)),
+                                + drop(hot, "with them as the step has them")),
                 new ReportLine(
                         "",
                         "Coldest: step " + (cold.step() + 1) + " from " + n(cold.fromK() - ZERO_C) + " to "
@@ -45,15 +45,15 @@ public final class RelightWords {
         List<Relight> all = review.firing().relights();
         return all.isEmpty()
                 ? ""
-                : "To light again after " + n(OpenSpell.seconds() / 60) + " min with ports open, near the top: expect "
-                        + drop(Relight.hottest(all)) + ".";
+                : "Relit near the top after " + n(OpenSpell.seconds() / 60) + " min open: "
+                        + drop(Relight.hottest(all), "lower with them on") + ".";
     }
 
-    private static String drop(Relight r) {
+    private static String drop(Relight r, String helped) {
         double off = r.fromK() - r.offK();
         double on = r.fromK() - r.onK();
         return "about " + n(off) + " °C lower (" + n(off * 1.8) + " °F), elements off"
-                + (off - on < 1 ? "" : "; " + n(Math.max(0, on)) + " °C with them as the step has them");
+                + (off - on < 1 ? "" : "; " + n(Math.max(0, on)) + " °C " + helped);
     }
 
     private static boolean allowed(Relight r) {

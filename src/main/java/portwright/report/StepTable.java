@@ -12,7 +12,7 @@ import portwright.units.Inches;
 /** The steps of a forecast in two tables of a terminal's width: heat and time, then plate and fire. */
 final class StepTable {
     private static final String HEAT = "%-5s%-17s%-9s%7s%6s%8s%7s%8s%8s%n";
-    private static final String FIRE = "%-5s%-11s%-13s%-24s%s%n";
+    private static final String FIRE = "%-5s%-10s%-13s%-20s%s%n";
 
     private StepTable() {}
 
@@ -82,7 +82,7 @@ final class StepTable {
     private static void fire(StringBuilder b, List<StepRow> rows, boolean inch) {
         String format = inch ? FIRE.replace("%-13s", "%-25s") : FIRE;
         b.append('\n')
-                .append(f(format, "step", "fire", inch ? "plate, mm (in)" : "plate, mm", "lambda", "CO in dry gas"));
+                .append(f(format, "step", "fire", inch ? "plate, mm (in)" : "plate, mm", "lambda", "CO, % dry gas"));
         for (StepRow r : rows) {
             if (r.damperOpen() == null) {
                 continue;
@@ -95,7 +95,7 @@ final class StepTable {
                             : r.atmosphere() == null ? "not asked" : r.atmosphere(),
                     r.plate() + (inch && r.plateEndMm() != null ? inches(r) : ""),
                     r.lambda() == null ? unknown(r) : lambda(r),
-                    r.lambda() == null ? unknown(r) : dash(r.coLowPct(), 1) + " to " + dash(r.coHighPct(), 1) + " %"));
+                    r.lambda() == null ? unknown(r) : co(r)));
         }
         ForecastText.para(
                 b,
@@ -130,6 +130,10 @@ final class StepTable {
 
     private static String lambda(StepRow r) {
         return n(r.lambda(), 2) + " (" + dash(r.lambdaLow(), 2) + " to " + dash(r.lambdaHigh(), 2) + ")";
+    }
+
+    private static String co(StepRow r) {
+        return dash(r.coPct(), 1) + " (" + dash(r.coLowPct(), 1) + " to " + dash(r.coHighPct(), 1) + ")";
     }
 
     private static String dash(Double v, int decimals) {

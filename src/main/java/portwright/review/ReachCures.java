@@ -1,6 +1,7 @@
 package portwright.review;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleFunction;
@@ -16,6 +17,7 @@ import portwright.calc.firing.Numerics;
 import portwright.calc.firing.ShellPart;
 import portwright.calc.firing.Simulation;
 import portwright.calc.firing.Step;
+import portwright.data.SafetyNumber;
 import portwright.units.Format;
 
 /** What would let a forecast reach the goal that it misses: every cure is computed in the same heat balance before it is told. */
@@ -29,6 +31,7 @@ public final class ReachCures {
     private static final double[] OTHER_OPENING_K = {50, -50, 100, -100};
     private static final double THICKER_M = 0.025;
     private static final double CLEAR_K = 10;
+    private static final double LEAST_OPEN = 0.02;
 
     /**
      * One change and what it does.
@@ -44,9 +47,12 @@ public final class ReachCures {
     private final DraftCase draft;
     private final FiringRun missed;
     private final int at;
+    private final GasCures gasCures;
     private final List<Cure> cures = new ArrayList<>();
 
-    private ReachCures(FiringReview f, DraftCase draft) {
+    private ReachCures(Review review, DraftCase draft) {
+        FiringReview f = review.firing();
+        gasCures = new GasCures(review.design());
         Forecast forecast = f.forecast().value();
         boolean nominal = !forecast.nominal().reached();
         kiln = nominal ? f.kiln().value() : f.kiln().value().conducting(1 + Forecast.CONDUCTIVITY_BAND);
@@ -58,9 +64,8 @@ public final class ReachCures {
 
     /** Cures that reach the goal, else those that gain clearly, best first; empty where nothing that is tried helps. The forecast must be known and miss a goal. */
     public static List<Cure> of(Review review) {
-        FiringReview f = review.firing();
         Known<DraftCase> draft = FireReview.draft(review.design(), review.geometry(), new Assumptions());
-        ReachCures c = new ReachCures(f, draft.known() ? draft.value() : null);
+        ReachCures c = new ReachCures(review, draft.known() ? draft.value() : null);
         c.tryAll();
         List<Cure> reach = c.cures.stream().filter(Cure::reaches).toList();
         return !reach.isEmpty()
@@ -91,7 +96,7 @@ public final class ReachCures {
             first(
                     MORE_POWER,
                     x -> "elements of " + Format.plain(e.nominalW() * x / 1000, 1) + " kW for "
-                            + Format.plain(e.nominalW() / 1000, 1),
+                            + Format.plain(e.nominalW() / 1000, 1) + " where cable and breaker bear them",
                     x -> fire(
                             kiln.withElements(new Elements(e.nominalW() * x, e.resistanceRise(), e.voltageShare())),
                             1,
@@ -116,21 +121,18 @@ public final class ReachCures {
         } else if (s.damper() instanceof Step.Share d) {
             first(
                     new double[] {0.1, 0.2, 0.4, -0.1, -0.2, -0.4},
-                    x -> "the damper " + percent(d.open() + x) + " open in it for " + percent(d.open()),
-                    x -> fire(kiln, 1, with(damper(s, new Step.Share(Math.max(0.02, Math.min(1, d.open() + x)))))));
+                    x -> "the damper " + percent(share(d, x)) + " open in it for " + percent(d.open()),
+                    x -> fire(kiln, 1, with(damper(s, new Step.Share(share(d, x))))));
         }
     }
 
-    private void gas() {
-        first(LESS_GAS, ReachCures::gasWords, x -> fire(kiln, x, steps));
-        first(MORE_GAS, ReachCures::gasWords, x -> fire(kiln, x, steps));
+    private static double share(Step.Share d, double more) {
+        return Math.max(LEAST_OPEN, Math.min(1, d.open() + more));
     }
 
-    /** The flow goes with the root of the pressure and the square of the bore. */
-    private static String gasWords(double share) {
-        return percent(Math.abs(share - 1))
-                + (share < 1 ? " less gas (a smaller jet: bore" : " more gas (a larger jet: bore") + " × "
-                + Format.plain(Math.sqrt(share), 2) + ", or pressure × " + Format.plain(share * share, 2) + ")";
+    private void gas() {
+        first(gasCures.shares(LESS_GAS), gasCures::words, x -> fire(kiln, x, steps));
+        first(gasCures.shares(MORE_GAS), gasCures::words, x -> fire(kiln, x, steps));
     }
 
     private void share(Step s, boolean elements) {
@@ -154,13 +156,22 @@ public final class ReachCures {
                     && steps.get(i - 1).goal() instanceof Step.To t) {
                 int before = i - 1;
                 first(
-                        OTHER_OPENING_K,
+                        openings(t.temperatureK(), steps.get(i)),
                         x -> "gas opened at " + Format.plain(t.temperatureK() + x - 273.15, 0) + " °C for "
                                 + Format.plain(t.temperatureK() - 273.15, 0),
                         x -> fire(kiln, 1, openedAt(before, t.temperatureK() + x)));
                 return;
             }
         }
+    }
+
+    /** Other temperatures to open gas at: not under what lighting asks for, and under the goal of the step that it opens for. */
+    private static double[] openings(double kelvin, Step gas) {
+        double least = SafetyNumber.value("gas-on-working") + 273.15;
+        double most = gas.goal() instanceof Step.To t ? t.temperatureK() : Double.POSITIVE_INFINITY;
+        return Arrays.stream(OTHER_OPENING_K)
+                .filter(x -> kelvin + x >= least && kelvin + x < most)
+                .toArray();
     }
 
     private List<Step> openedAt(int before, double kelvin) {

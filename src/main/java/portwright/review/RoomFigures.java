@@ -14,6 +14,7 @@ import portwright.model.LeadsTo;
 import portwright.model.On;
 import portwright.model.Opening;
 import portwright.model.Room;
+import portwright.model.RoomPlace;
 import portwright.units.Format;
 import portwright.units.Quantity;
 
@@ -46,6 +47,12 @@ final class RoomFigures {
         LimitFamily family = room.family() == null ? LimitFamily.STRICTEST : LimitFamily.of(room.family());
         if (room.family() == null) {
             assume.add("room.family", "strictest", "the lowest exposure limit of any family counts");
+        }
+        if (room.volume() != null && (room.place() == RoomPlace.OUTDOORS || room.place() == RoomPlace.OPEN_SHED)) {
+            assume.add(
+                    "room.volume",
+                    "not used",
+                    "the kiln stands in the open (room.place): no room's air is counted there; in a closed room write its place");
         }
         Known<RoomReview.Air> air = air();
         Known<RoomReview.HoodFigures> hood = hood(air);

@@ -27,7 +27,8 @@ import portwright.model.FiringStep;
  * @param lambda at its end, middle value; null without gas
  * @param lambdaLow 5 %
  * @param lambdaHigh 95 %
- * @param coLowPct CO in dry gas, 5 %
+ * @param coPct CO in dry gas, middle value; null where the gas is too rich for a figure
+ * @param coLowPct 5 %
  * @param coHighPct 95 %
  * @param atmosphere level asked for; null for none
  * @param ending how the step ends
@@ -51,6 +52,7 @@ public record StepRow(
         Double lambda,
         Double lambdaLow,
         Double lambdaHigh,
+        Double coPct,
         Double coLowPct,
         Double coHighPct,
         String atmosphere,
@@ -93,6 +95,12 @@ public record StepRow(
                 gas && open && r.last().lambda() > 0 ? r.last().lambda() : null,
                 band == null ? null : band.lambda().low(),
                 band == null ? null : band.lambda().high(),
+                band == null
+                        ? null
+                        : fire.state(r.endK(), r.damperShare())
+                                .shown()
+                                .map(p -> percent(p.dryCo()))
+                                .orElse(null),
                 band == null ? null : percent(band.coDry().low()),
                 band == null ? null : percent(band.coDry().high()),
                 typed.atmosphere() == null

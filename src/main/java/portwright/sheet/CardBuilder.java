@@ -41,7 +41,9 @@ public final class CardBuilder {
                 lowestProbe(design),
                 StepRows.electricAfterGas(design),
                 openAir(design),
-                helped(design));
+                helped(design),
+                !design.kiln().noElements(),
+                computed.nudgeMm());
         CardLists lists = StepRows.gas(design) ? withGas : withGas.withoutGas();
         return new CardData(
                 design.title(),
@@ -53,6 +55,7 @@ public final class CardBuilder {
                 lists.shutHeading(),
                 lists.shuttingDown(),
                 lists.temperatureFalls(),
+                lists.runsOver(),
                 lists.flameOut(),
                 lists.alarm(),
                 withGas.cautions(result, openAir(design)),

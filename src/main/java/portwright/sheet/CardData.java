@@ -9,6 +9,7 @@ import java.util.List;
  * @param fire fuel, burners, jet and pressure in one line
  * @param mark content mark in words
  * @param shutHeading heading over the steps of shutting down
+ * @param runsOver what to do where the kiln runs on past a goal
  * @param plate the damper at full size; null when it is not known
  * @param forecast one line; empty when there is none
  * @param cautions short cautions of the common list that matter at this kiln and are not in the lists above, stops first
@@ -27,6 +28,7 @@ public record CardData(
         String shutHeading,
         List<String> shuttingDown,
         List<String> temperatureFalls,
+        List<String> runsOver,
         List<String> flameOut,
         List<String> alarm,
         List<CardData.Caution> cautions,
@@ -46,6 +48,7 @@ public record CardData(
      * @param flame what to look for
      * @param gas whether gas burns
      * @param across words over the whole row, all else being empty; empty for a step
+     * @param remark whether those words tell what to expect, not what to do
      */
     public record Step(
             String to,
@@ -57,9 +60,14 @@ public record CardData(
             String plate,
             String flame,
             boolean gas,
-            String across) {
+            String across,
+            boolean remark) {
         static Step across(String words) {
-            return new Step("", "", "", "", "", "", "", "", false, words);
+            return new Step("", "", "", "", "", "", "", "", false, words, false);
+        }
+
+        static Step remark(String words) {
+            return new Step("", "", "", "", "", "", "", "", false, words, true);
         }
     }
 

@@ -33,6 +33,11 @@ public record CardForecast(
         Map<Integer, String> missed,
         List<String> notes) {
 
+    /** The least that a plate of shelf is moved by hand, mm (own judgement). */
+    private static final int LEAST_NUDGE_MM = 1;
+    /** More at once would leave the level on any damper (own judgement), mm. */
+    private static final int MOST_NUDGE_MM = 5;
+
     /** From a review. */
     public static CardForecast of(Review review) {
         Map<Integer, Double> ends = new HashMap<>();
@@ -68,6 +73,24 @@ public record CardForecast(
     /** Nothing is known of the firing. */
     public static CardForecast none() {
         return new CardForecast(List.of(), List.of(), "", Map.of(), Map.of(), List.of());
+    }
+
+    /**
+     * By how much to move the plate where the temperature falls, whole mm: half of what lies between the two levels that stand nearest to each
+     * other, at least {@link #LEAST_NUDGE_MM}, at most {@link #MOST_NUDGE_MM}; the least where no two levels are told.
+     */
+    int nudgeMm() {
+        double nearest = Double.POSITIVE_INFINITY;
+        for (CardData.Band a : bands) {
+            for (CardData.Band b : bands) {
+                if (a != b) {
+                    nearest = Math.min(nearest, Math.abs(a.setMm() - b.setMm()));
+                }
+            }
+        }
+        return Double.isInfinite(nearest)
+                ? LEAST_NUDGE_MM
+                : (int) Math.max(LEAST_NUDGE_MM, Math.min(MOST_NUDGE_MM, Math.rint(nearest / 2)));
     }
 
     /** How the plate stands in a step, in words. */

@@ -14,6 +14,7 @@ record CardLists(
         String shutHeading,
         List<String> shuttingDown,
         List<String> temperatureFalls,
+        List<String> runsOver,
         List<String> flameOut,
         List<String> alarm) {
 
@@ -32,7 +33,9 @@ record CardLists(
      * @param probe the lowest probe's name where there are several, else null
      * @param electricAfterGas whether the elements go on alone when the gas is off
      * @param openAir whether the kiln stands under the sky or an open roof
-     * @param elements whether electricity helps while gas burns, so that its loss may let the temperature fall
+     * @param helped whether electricity helps while gas burns, so that its loss may let the temperature fall
+     * @param elements whether the kiln has elements at all
+     * @param nudgeMm by how much to move the plate, mm
      */
     static CardLists of(
             CheckResult result,
@@ -40,7 +43,9 @@ record CardLists(
             String probe,
             boolean electricAfterGas,
             boolean openAir,
-            boolean elements) {
+            boolean helped,
+            boolean elements,
+            int nudgeMm) {
         boolean one = inlets.size() < 2;
         String order = inlets.isEmpty() ? "the inlet" : inlets.get(0);
         String wait = purge(result) + " min";
@@ -68,11 +73,12 @@ record CardLists(
                         "Take the burners away. Then only plug the inlets, shut the plate.",
                         "At the end: note gas used. Next firing in air."),
                 List.of(
-                        elements
-                                ? "Elements dark: gas off. Else plate 2 mm wider, 5 min."
-                                : "Plate 2 mm wider, wait 5 min.",
-                        "Still falling: 1 mm nearer shut than at first.",
+                        helped
+                                ? "Elements dark: gas off. Else plate " + nudgeMm + " mm wider, 5 min."
+                                : "Plate " + nudgeMm + " mm wider, wait 5 min.",
+                        "Still falling: " + nudgeMm + " mm nearer shut than at first.",
                         "No help, or " + bothScales(METER_C) + " on the meter falling: gas off first."),
+                List.of("Cone down: cylinder shut" + (elements ? ", then breaker off." : ".")),
                 List.of(
                         (one ? "Burner valve" : "All burner valves") + " shut at once.",
                         "Plate off, ports open; stay clear.",
@@ -92,6 +98,7 @@ record CardLists(
                 "Shutting down",
                 List.of("Elements off at the breaker. Ports stay plugged and the plate shut until the kiln is cold."),
                 List.of("Breaker off; look for a failed element when the kiln is cold."),
+                List.of("Cone down: breaker off. A relay may stick."),
                 List.of("No flame in this firing. A flame or a smell of gas: cylinder shut, out."),
                 alarm);
     }
@@ -118,7 +125,7 @@ record CardLists(
 
     /** Those that the lists do not hold already; where a rule computes the hazard only when it found something. */
     List<CardData.Caution> cautions(CheckResult result, boolean openAir) {
-        String all = Stream.of(lighting, shuttingDown, temperatureFalls, flameOut, alarm)
+        String all = Stream.of(lighting, shuttingDown, temperatureFalls, runsOver, flameOut, alarm)
                 .flatMap(List::stream)
                 .collect(Collectors.joining("\n"));
         List<String> found =

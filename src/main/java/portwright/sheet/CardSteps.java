@@ -5,6 +5,7 @@ import portwright.drawing.Box;
 import portwright.drawing.Ink;
 import portwright.drawing.LineStyle;
 import portwright.drawing.Pen;
+import portwright.drawing.TextStyle;
 import portwright.drawing.Words;
 
 /** The table of steps: one row a step, and a row across where the gas goes off. */
@@ -16,7 +17,7 @@ final class CardSteps {
     private static final int MANY = 12;
     private static final double LINE = 4.5;
     /** Where each column begins, as a share of the width. */
-    private static final double[] COLUMNS = {0, 0.051, 0.341, 0.433, 0.511, 0.624, 0.733, 0.85, 1};
+    private static final double[] COLUMNS = {0, 0.045, 0.337, 0.432, 0.516, 0.627, 0.733, 0.86, 1};
 
     private static final String[] NAMES = {
         "step", "to (both scales, cone)", "rate", "heat", "gas", "fire", "ports, plate", "flame"
@@ -112,13 +113,18 @@ final class CardSteps {
     private double across(CardData.Step s, double y) {
         List<String> lines = acrossLines(s);
         for (int i = 0; i < lines.size(); i++) {
-            c.words(lines.get(i), x(1), y + (tall < ROW ? 3.9 : 4.3) + LINE * i, CardPaper.NUMBER);
+            c.words(lines.get(i), x(1), y + (tall < ROW ? 3.9 : 4.3) + LINE * i, face(s));
         }
         return y + acrossHeight(lines);
     }
 
     private List<String> acrossLines(CardData.Step s) {
-        return Words.wrap(c.pen, s.across(), c.right - x(1), CardPaper.NUMBER);
+        return Words.wrap(c.pen, s.across(), c.right - x(1), face(s));
+    }
+
+    /** What is done stands out; what is to be expected does not. */
+    private static TextStyle face(CardData.Step s) {
+        return s.remark() ? CardPaper.TEXT : CardPaper.NUMBER;
     }
 
     private double acrossHeight(List<String> lines) {

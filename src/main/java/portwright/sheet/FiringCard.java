@@ -24,6 +24,8 @@ public final class FiringCard {
     /** Where the head ends, from the top, mm. */
     private static final double HEAD_END = 27.6;
 
+    private static final String OVER = "Runs past the goal";
+
     private final CardData data;
     private final CardPaper c;
 
@@ -228,6 +230,11 @@ public final class FiringCard {
         double y = list("Lighting", data.lighting(), x, c.right - x, top + 5.5);
         y = list(data.shutHeading(), data.shuttingDown(), x, c.right - x, y + 5.6);
         double p = drawing.draw(top + 5.5, split - 4);
+        if (p <= y) {
+            p = list(OVER, data.runsOver(), c.left, split - 4 - c.left, p + 5.6);
+        } else {
+            y = list(OVER, data.runsOver(), x, c.right - x, y + 5.6);
+        }
         double end = Math.max(y, p) + 2;
         c.pen.line(c.at(split, top + 1), c.at(split, end - 1), LineStyle.BOX);
         c.rule(end, LineStyle.CHAMBER_WALL);

@@ -55,7 +55,7 @@ final class StepRows {
             out.add(step(design, s, atC, computed.plate(i)));
             Double ends = s.hold() == null ? null : computed.endsC().get(i);
             if (s.heat() != Heat.NONE && ends != null && ends < atC - SAGS_C) {
-                out.add(CardData.Step.across("The forecast: the hold does not keep it, it ends at "
+                out.add(CardData.Step.remark("The forecast: the hold does not keep it, it ends at "
                         + Format.plain(Math.rint(ends), 0) + " °C (" + Format.plain(Math.rint(ends * 1.8 + 32), 0)
                         + " °F); the minutes with open ports are counted."));
             }
@@ -63,11 +63,11 @@ final class StepRows {
                 out.add(CardData.Step.across(missed));
             }
         }
-        computed.notes().forEach(n -> out.add(CardData.Step.across(n)));
         out.add(CardData.Step.across(
                 gas
                         ? "Shut down: " + CLEAR + "; then only plug and shut."
                         : "Shut down: elements off, cylinder shut, ports plugged, plate shut until the kiln is cold."));
+        computed.notes().forEach(n -> out.add(CardData.Step.remark(n)));
         return out;
     }
 
@@ -119,7 +119,8 @@ final class StepRows {
                 plate,
                 flame(gas, level),
                 gas,
-                "");
+                "",
+                false);
     }
 
     private static String beside(FiringStep s, double atC) {
@@ -161,7 +162,7 @@ final class StepRows {
         return switch (level) {
             case "oxidizing" -> "none, clear";
             case "neutral" -> "licks at the flue";
-            case "light" -> "short, soft at flue";
+            case "light" -> "short at the flue";
             case "medium" -> "soft at the spy";
             case "heavy" -> "long and hazy";
             case "beyond" -> "smoke: open plate";

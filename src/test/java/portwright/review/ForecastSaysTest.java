@@ -44,7 +44,10 @@ class ForecastSaysTest {
     /** A quarter of an hour at the top of cone 8 is work enough for cone 9. */
     @Test
     void aHoldThatTakesAHarderConeDownIsNamed() {
-        DesignText six = Starters.find("six-corner-55cm").orElseThrow();
+        DesignText six = Starters.find("six-corner-55cm")
+                .orElseThrow()
+                .setText("firing.steps[3].to", "cone 8")
+                .setText("firing.steps[4].hold", "15 min");
         String said = words(six).replaceAll("\\s+", " ");
         assertThat(said).contains("the hold of step 5 takes cone 9 down after the cone 8 that is asked for");
         assertThat(CardForecast.of(Review.of(six.read().design())).notes())

@@ -215,6 +215,8 @@ class CardAndForecastTest {
     void aHoldShowsWhatIsToBeHeld() {
         Review weak = Review.of(portwright.file.Starters.find("hexagon-27cm")
                 .orElseThrow()
+                .setText("firing.steps[2].to", "cone 7")
+                .set("firing.steps[3]", "{\"hold\": \"10 min\", \"heat\": \"electric\", \"ports\": \"plugged\"}")
                 .read()
                 .design());
         double end = weak.firing().rows(weak.fire()).get(3).endC();

@@ -158,6 +158,40 @@ class FiringCardTest {
         assertThat(steps.get(3).beside()).isEqualTo("1285 °C  2345 °F");
     }
 
+    /** The plate is moved by half of what lies between the nearest levels, by no less than a hand can, by no more than 5 mm; both ways alike. */
+    @Test
+    void theMoveOfThePlateIsFitForTheDamper() {
+        double[][] cases = {{20, 20.8, 1}, {20, 26, 3}, {20, 60, 5}};
+        for (double[] c : cases) {
+            CardForecast f = new CardForecast(
+                    List.of(),
+                    List.of(new CardData.Band("medium", c[0], 10, 70), new CardData.Band("light", c[1], 10, 70)),
+                    "",
+                    Map.of(),
+                    Map.of(),
+                    List.of());
+            assertThat(f.nudgeMm()).isEqualTo((int) c[2]);
+            List<String> falls =
+                    CardBuilder.of(Prints.nothingFound(club), club, f).temperatureFalls();
+            assertThat(falls.get(0)).contains(String.format("late %.0f mm wider", c[2]));
+            assertThat(falls.get(1)).contains(String.format("%.0f mm nearer shut", c[2]));
+        }
+        assertThat(CardForecast.none().nudgeMm()).isEqualTo(1);
+    }
+
+    /** Past the goal gas goes off before electricity, as everywhere on the card; what is to be done stands before what is to be expected. */
+    @Test
+    void pastTheGoalGasGoesOffFirst() {
+        CardData card = data(Prints.nothingFound(club));
+        assertThat(card.runsOver().get(0)).containsSubsequence("Cone down", "cylinder shut", "breaker off");
+        CardForecast noted = new CardForecast(List.of(), List.of(), "", Map.of(), Map.of(), List.of("A remark."));
+        List<CardData.Step> steps =
+                CardBuilder.of(Prints.nothingFound(club), club, noted).steps();
+        assertThat(steps.get(steps.size() - 2).across()).startsWith("Shut down");
+        assertThat(steps.get(steps.size() - 1).remark()).isTrue();
+        assertThat(steps).filteredOn(s -> s.across().startsWith("Shut down")).noneMatch(CardData.Step::remark);
+    }
+
     /** Without electricity after the gas the last line shuts the kiln down. */
     @Test
     void shutDownWithoutElectricity() {

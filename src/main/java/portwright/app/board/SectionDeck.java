@@ -225,7 +225,7 @@ final class SectionDeck {
                     Pen.Align.LEFT,
                     TextStyle.LABEL_BOLD.withInk(Ink.COBALT));
             pen.text(
-                    Lengths.shown(z, k.design().units()) + " up",
+                    Lengths.shown(Math.abs(z), k.design().units()) + (z < 0 ? " below the floor" : " up"),
                     new Pt(out + pen.size(6, 22), z + pen.size(2, 8)),
                     Pen.Align.LEFT,
                     TextStyle.SMALL);

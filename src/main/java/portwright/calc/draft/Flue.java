@@ -20,6 +20,11 @@ public record Flue(
         Require.finite("outside pressure at " + name + ", Pa", outsidePressure);
     }
 
+    /** The same flue of another diameter, m. */
+    public Flue withDiameter(double metres) {
+        return new Flue(name, metres, length, height, openShare, outsidePressure);
+    }
+
     /** The same flue with another damper setting. */
     public Flue withOpenShare(double share) {
         return new Flue(name, diameter, length, height, share, outsidePressure);

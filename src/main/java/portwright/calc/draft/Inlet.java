@@ -51,6 +51,21 @@ public record Inlet(
         return new Inlet(name, diameter, length, height, outsidePressure, gas, flow, thrust, share, streamTemperature);
     }
 
+    /** The same hole of another diameter, m. */
+    public Inlet withDiameter(double metres) {
+        return new Inlet(
+                name,
+                metres,
+                length,
+                height,
+                outsidePressure,
+                fuel,
+                gasFlow,
+                jetThrust,
+                momentumShare,
+                streamTemperature);
+    }
+
     /** The same hole with the flame burning inside it. */
     public Inlet withStream(double kelvin) {
         return new Inlet(

@@ -14,6 +14,7 @@ import portwright.check.Rule;
 import portwright.check.Severity;
 import portwright.model.Role;
 import portwright.model.UnitSystem;
+import portwright.review.DrilledOver;
 import portwright.review.FireReview;
 import portwright.review.FireSetting;
 import portwright.review.LevelSetting;
@@ -105,7 +106,10 @@ public final class DamperRange implements Rule {
         PlateSetting set = review.fire().plateSetting(s.level(), s.kelvin());
         String words = s.words() + ": flues " + Say.n(l.openMid() * 100, 0) + " % open, plate "
                 + set.words(review.design().units() != UnitSystem.METRIC) + "; 1 mm is " + Say.n(set.lambdaPerMm(), 3)
-                + " of lambda.";
+                + " of lambda."
+                + DrilledOver.of(review, s.kelvin(), s.open())
+                        .map(d -> " " + d.words() + ".")
+                        .orElse("");
         if (s.level() == AtmosphereLevel.MEDIUM && Say.under(l.travelMm(), least)) {
             Say.add(
                     out,

@@ -8,9 +8,11 @@ import portwright.check.Limits;
 import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
+import portwright.data.HoleSaw;
 import portwright.data.NumberDrill;
 import portwright.model.Burner;
 import portwright.model.Role;
+import portwright.model.UnitSystem;
 import portwright.review.Review;
 import portwright.units.Format;
 
@@ -80,7 +82,7 @@ final class Say {
                 .sum();
     }
 
-    /** "Enlarge the flues to 42 mm (1.65 in)": all flues grown alike by an area factor; without flues the area to add, that of the inlets. */
+    /** "Enlarge the flues to 44 mm (1.73 in)", the next saw of the design's series: all flues grown alike by an area factor; without flues the area to add, that of the inlets. */
     static String enlargeFlues(Review review, double areaFactor) {
         double largest = review.geometry().holes().stream()
                 .filter(h -> h.port().role() == Role.FLUE)
@@ -90,8 +92,17 @@ final class Say {
         if (largest == 0) {
             return "Add flues of " + n(area(review, Role.INLET), 0) + " mm² in all, as much as the inlets have,";
         }
-        double d = Math.ceil(largest * Math.sqrt(areaFactor) - 1e-6);
-        return "Enlarge the flues to " + n(d, 0) + " mm (" + n(d / 25.4, 2) + " in)";
+        double wanted = largest * Math.sqrt(areaFactor) - 1e-6;
+        boolean inch = review.design().units() != UnitSystem.METRIC;
+        return HoleSaw.all().stream()
+                .filter(s -> s.inch() == inch && s.diameterMm() >= wanted)
+                .findFirst()
+                .map(s -> "Enlarge the flues to "
+                        + (inch
+                                ? s.size().typed() + " (" + n(s.diameterMm(), 1) + " mm)"
+                                : n(s.diameterMm(), 0) + " mm (" + n(s.diameterMm() / 25.4, 2) + " in)"))
+                .orElse("Drill further flues: no saw is wide enough for " + n(area(review, Role.FLUE) * areaFactor, 0)
+                        + " mm² in these,");
     }
 
     /** "fit a smaller jet: #72" or the heat to set, for a share of the gas. */

@@ -2,6 +2,8 @@ package portwright.check.rules.firing;
 
 import java.util.List;
 import java.util.Set;
+import portwright.calc.firing.FiringRun;
+import portwright.calc.firing.Sample;
 import portwright.check.Finding;
 import portwright.check.Findings;
 import portwright.check.Forbids;
@@ -16,6 +18,8 @@ import portwright.units.Format;
 /** Elements on in reducing gas: hotter than the film on the wire bears, or hotter than the alloy table goes. */
 public final class ElementAtmosphere implements Rule {
     private static final double ZERO_C = 273.15;
+    /** Elements that give more than so much of their power have none to spare (own judgement). */
+    private static final double SPARE = 0.9;
 
     @Override
     public String id() {
@@ -25,6 +29,26 @@ public final class ElementAtmosphere implements Rule {
     @Override
     public Set<Forbids> canForbid() {
         return Set.of();
+    }
+
+    /** What the forecast says can be taken off the elements in a step: a lower share only where power is to spare. */
+    private static String relief(Review review, int step) {
+        FiringReview firing = review.firing();
+        if (!firing.forecast().known()) {
+            return "lower the element share near the top as far as the climb allows.";
+        }
+        FiringRun run = firing.forecast().value().nominal();
+        double full = firing.kiln().value().elements().fullW();
+        double most = run.samples().stream()
+                .filter(s -> s.step() == step && !s.between())
+                .mapToDouble(Sample::electricW)
+                .max()
+                .orElse(Double.NaN);
+        boolean reached = run.steps().size() > step && run.steps().get(step).reached();
+        return reached && most < SPARE * full
+                ? "the climb there takes at most " + Format.plain(most / full * 100, 0)
+                        + " % of their power: a lower share or a slower rate spares them."
+                : "the climb there takes all their power: to spare them, reduce lighter near the top or end at a lower goal.";
     }
 
     @Override
@@ -55,7 +79,8 @@ public final class ElementAtmosphere implements Rule {
                                                 + " °C no alloy table gives a permitted temperature in such gas."
                                         : "over " + Format.plain(limit, 0)
                                                 + " °C the oxide film on the wire wears fast in such gas."),
-                        "Expect fewer firings from a set of elements. Fire once to bisque or glaze heat in air between reductions to renew the film; lower the element share near the top as far as the climb allows.",
+                        "Expect fewer firings from a set of elements. Fire once to bisque or glaze heat in air between reductions to renew the film; "
+                                + relief(review, hot.step()),
                         limits.source(id(), name),
                         limits.setByUser(id(), name),
                         List.of()));

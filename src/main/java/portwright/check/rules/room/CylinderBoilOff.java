@@ -19,6 +19,8 @@ import portwright.source.Source;
 public final class CylinderBoilOff implements Rule {
     /** Outside measures take in collar and foot; what would hold more than so many times the capacity is another cylinder (judgement). */
     private static final double LARGEST_FIT = 2.2;
+    /** Less warmth of the air over the coldest useful liquid boils off next to nothing (judgement), K. */
+    private static final double MARGIN_K = 5;
 
     @Override
     public String id() {
@@ -113,8 +115,14 @@ public final class CylinderBoilOff implements Rule {
         return review.design().burners().stream().anyMatch(b -> b.fuel() == fuel);
     }
 
+    /** Whether the air is hardly warmer than the liquid may become: then no number of cylinders mends it. */
+    private static boolean marginal(Review review, SupplyRun run) {
+        var ambient = review.design().supply().ambient();
+        return ambient != null && ambient.si() - run.coldestUsefulK() < MARGIN_K;
+    }
+
     private static String remedy(Review review, SupplyRun run, double most) {
-        if (!(run.capacityKgPerS() > 0)) {
+        if (!(run.capacityKgPerS() > 0) || marginal(review, run)) {
             boolean mix = mixed(review);
             boolean butane = mix || burns(review, Fuel.BUTANE);
             return "At the air's temperature "

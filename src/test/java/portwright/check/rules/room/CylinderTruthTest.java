@@ -72,6 +72,25 @@ class CylinderTruthTest {
                 .contains("204 kPa");
     }
 
+    /** Butane at 20 °C has 208 kPa (vapour pressure tables, from memory), hardly more than the regulator needs: no number of cylinders mends that. */
+    @Test
+    void butaneOnAMildDayIsNotCuredByMoreCylinders() {
+        CheckResult r = TestDesigns.check(TestDesigns.edit(
+                TestDesigns.outdoors(),
+                "burners[0].fuel=\"butane\" ; burners[1].fuel=\"butane\" ; supply.ambient=\"20 °C\""));
+        assertThat(boilOff(r).remedy()).contains("pure propane").doesNotContain("Join");
+    }
+
+    /** In the open no room is counted, and who writes its volume is told so. */
+    @Test
+    void aRoomsVolumeInTheOpenIsNotUsed() {
+        CheckResult r = TestDesigns.check(TestDesigns.edit(TestDesigns.outdoors(), "room.volume=\"60 m3\""));
+        assertThat(r.assumed()).anySatisfy(a -> {
+            assertThat(a.field()).isEqualTo("room.volume");
+            assertThat(a.value()).isEqualTo("not used");
+        });
+    }
+
     /** EN 298 and EN 746-2 give devices seconds; none closes in no time. */
     @Test
     void aFlameDeviceTakesItsTime() {
