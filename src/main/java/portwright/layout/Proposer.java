@@ -2,14 +2,11 @@ package portwright.layout;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import portwright.data.LimitTable;
 import portwright.geometry.KilnGeometry;
-import portwright.geometry.Pt;
 import portwright.model.Design;
 import portwright.model.On;
 import portwright.model.Port;
@@ -26,12 +23,11 @@ public final class Proposer {
     private final LayoutLimits limits;
     private final Progress progress;
     private final Typed typed;
-    private final Tender tender;
     private final Sites sites;
     private final LayoutTerms terms;
     private final Together together;
     private final ProposalWriter writer;
-    private final Map<String, List<Spots>> found = new HashMap<>();
+    private final Placing placing;
 
     private Proposer(Design design, Progress progress) {
         this.design = design;
@@ -40,11 +36,12 @@ public final class Proposer {
         table = LimitTable.load();
         limits = new LayoutLimits(design, table);
         typed = new Typed(design.units());
-        tender = new Tender(kiln, limits);
+        Tender tender = new Tender(kiln, limits);
         sites = new Sites(design, kiln, limits);
         terms = new LayoutTerms(design, kiln, limits, sites);
         together = new Together(sites, kiln, tender, progress);
         writer = new ProposalWriter(design, kiln.centre(), table, terms, typed, together);
+        placing = new Placing(design, kiln, limits, sites, tender, progress);
     }
 
     /** Searches. Ports of the design are replaced; everything else stays. */
@@ -77,6 +74,9 @@ public final class Proposer {
                 best = nearer(next, best) ? next : best;
             }
         }
+        if (passes(best) && tight(best.best().get(0).margin()) && !progress.cancelled()) {
+            best = roomier(best, sizes, on, open, all);
+        }
         if (all.isEmpty()) {
             return Proposals.none(List.of(), null, true);
         }
@@ -85,6 +85,34 @@ public final class Proposer {
 
     private static boolean passes(Proposals p) {
         return p != null && !p.best().isEmpty() && p.impossible().isEmpty();
+    }
+
+    /** Whether a clearance lies within its caution, so that a wandering drill may end in a stop. */
+    private static boolean tight(double margin) {
+        return margin < 1;
+    }
+
+    /** Where the best has little room: smaller inlets, and inlets in the wall, beside it. */
+    private Proposals roomier(Proposals best, Sizes sizes, On on, boolean open, List<Combination> all) {
+        List<Combination> more = new ArrayList<>();
+        if (open && on == On.FLOOR) {
+            more.addAll(combined(sizes.list(), On.WALL, true));
+        }
+        for (List<Sizes.Choice> less : sizes.smaller()) {
+            if (passing(more).stream().anyMatch(c -> !tight(c.margin())) || progress.cancelled()) {
+                break;
+            }
+            more.addAll(combined(less, on, true));
+        }
+        if (passing(more).isEmpty()) {
+            return best;
+        }
+        all.addAll(more);
+        Proposals wider = checked(passing(all), sizes, all);
+        return passes(wider)
+                        && wider.best().get(0).margin() > best.best().get(0).margin()
+                ? wider
+                : best;
     }
 
     /** Whether smaller inlets can help; they draw less air, so not a gas that lacks it. */
@@ -111,8 +139,13 @@ public final class Proposer {
         if (passing.isEmpty()) {
             return null;
         }
+        return checked(passing, sizes, all);
+    }
+
+    /** The best of some by the whole rule book; other sizes that are tried on the way join {@code all}. */
+    private Proposals checked(List<Combination> some, Sizes sizes, List<Combination> all) {
         progress.at(0.9, "full check of the best");
-        passing = together(passing);
+        List<Combination> passing = together(some);
         Combination first = passing.get(0);
         return new FullCheck(writer::rounded, c -> written(c, sizes), progress).run(passing, badly -> {
             List<Combination> more = resized(sizes, badly, first.inlets().inWall() ? On.WALL : On.FLOOR);
@@ -149,7 +182,7 @@ public final class Proposer {
                     late ? 0.9 : 0.9 * i / choices.size(),
                     c.inlets() + " inlets of " + typed.words(c.inletMm()) + ", " + c.flues() + " flues of "
                             + typed.words(c.flueMm()));
-            combine(c, on, all);
+            placing.combine(c, on, all);
         }
         return all;
     }
@@ -165,70 +198,6 @@ public final class Proposer {
         return Proposals.none(why, miss, progress.cancelled());
     }
 
-    private List<Spots> search(On on, int n, double d) {
-        return found.computeIfAbsent(
-                on + " " + n + " " + d,
-                k -> on == On.WALL
-                        ? new WallSearch(sites.wall(d), n, progress).run()
-                        : new SlabSearch(sites.slab(on, d), n, progress).run());
-    }
-
-    private void combine(Sizes.Choice c, On inletsOn, List<Combination> all) {
-        List<Spots> in = search(inletsOn, c.inlets(), c.inletMm());
-        List<Spots> out = search(On.LID, c.flues(), c.flueMm());
-        double sizes = new SizeTerms(design, kiln, limits)
-                .terms(c).stream().mapToDouble(Term::margin).min().orElse(Scale.FREE);
-        for (Spots a : in) {
-            for (Spots b : out) {
-                all.add(combination(c, a, b, sizes));
-                Spots better = turned(c, a, b);
-                if (better != b) {
-                    all.add(combination(c, a, better, sizes));
-                }
-            }
-        }
-    }
-
-    private Combination combination(Sizes.Choice c, Spots in, Spots out, double sizes) {
-        int nearFlame = tender.pairs(On.FLOOR, in, c.inletMm()) + tender.pairs(On.LID, out, c.flueMm());
-        return new Combination(c, in, out, Combination.cross(c, in, out, kiln.shelves()), sizes, nearFlame);
-    }
-
-    /** The flues turned about the middle where that keeps them off the inlets' axes and costs less than it gains. */
-    private Spots turned(Sizes.Choice c, Spots in, Spots out) {
-        double base = Math.min(in.margin(), out.margin());
-        Spots best = out;
-        double most = Math.min(base, Combination.cross(c, in, out, kiln.shelves()));
-        if (most >= base || !out.symmetric()) {
-            return out;
-        }
-        Site s = sites.slab(On.LID, c.flueMm());
-        Pt m = kiln.centre();
-        for (int k = 1; k < 24; k++) {
-            double[] x = new double[out.x().length];
-            double[] y = new double[x.length];
-            double cos = Math.cos(k * Math.PI / 12);
-            double sin = Math.sin(k * Math.PI / 12);
-            for (int i = 0; i < x.length; i++) {
-                double dx = out.x()[i] - m.x();
-                double dy = out.y()[i] - m.y();
-                x[i] = m.x() + dx * cos + dy * sin;
-                y[i] = m.y() + dy * cos - dx * sin;
-            }
-            Spots bare = new Spots(out.family(), true, x, y, base);
-            double v = Math.min(base, Combination.cross(c, in, bare, kiln.shelves()));
-            if (v > most + 1e-9) {
-                Spots t = new Spots(out.family(), true, x, y, s.margin(x, y, most));
-                v = Math.min(v, t.margin());
-                if (v > most + 1e-9) {
-                    most = v;
-                    best = t;
-                }
-            }
-        }
-        return best;
-    }
-
     /** Layouts with every other flue saw in the place of the sizes given. */
     private List<Combination> resized(Sizes sizes, Set<Sizes.Choice> instead, On on) {
         List<Combination> all = new ArrayList<>();
@@ -238,7 +207,7 @@ public final class Proposer {
                     return List.of();
                 }
                 progress.at(0.9, "other flue sizes");
-                combine(o, on, all);
+                placing.combine(o, on, all);
             }
         }
         return passing(all);

@@ -146,6 +146,11 @@ final class Site {
         return Scale.atMost(offset(x, y), Double.NaN, balanceReach);
     }
 
+    /** How far the holes' middle may lie from the chamber's for the balance to have more than a margin, mm. */
+    double offsetFor(double margin) {
+        return margin > 0 ? balanceReach / margin : Double.POSITIVE_INFINITY;
+    }
+
     private double offset(double[] x, double[] y) {
         double sx = 0;
         double sy = 0;
@@ -178,7 +183,12 @@ final class Site {
     /** Least margin of all rules on this slab; whatever is not above {@code enough} may be answered roughly. */
     double margin(double[] x, double[] y, double enough) {
         double m = quick(x, y, enough);
-        if (m <= enough || section == null) {
+        return m <= enough ? m : sectionAbove(x, y, enough, m);
+    }
+
+    /** The lesser of a margin and that of the weakest section; whatever is not above {@code enough} may be answered roughly. */
+    double sectionAbove(double[] x, double[] y, double enough, double m) {
+        if (section == null) {
             return m;
         }
         double share = section.worst(

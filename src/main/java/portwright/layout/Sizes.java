@@ -137,7 +137,7 @@ final class Sizes {
         if (wishes.inletMm() != null || c.inletMm() > usualInlet() - 1e-9) {
             return "";
         }
-        String none = "With inlets of " + Format.plain(usualInlet(), 0) + " mm or more no layout that was tried passes";
+        String none = "Inlets of " + Format.plain(usualInlet(), 0) + " mm or more leave less room, or none at all";
         return leastInlet() == 0
                 ? none + ": these are smaller."
                 : none + ". These of " + Format.plain(c.inletMm(), 0) + " mm leave a ring of "

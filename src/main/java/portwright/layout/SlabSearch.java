@@ -163,13 +163,15 @@ final class SlabSearch {
         List<Spots> sorted = new ArrayList<>(out);
         sorted.sort(Comparator.comparingDouble(s -> -s.margin()));
         int take = n > 8 ? 1 : n > 4 ? 2 : 3;
+        Scatter scatter = new Scatter(site, n, progress);
         for (Spots s : sorted.subList(0, Math.min(take, sorted.size()))) {
             starts.add(join(s.x(), s.y()));
+            starts.add(scatter.settled(starts.get(starts.size() - 1)));
         }
-        starts.addAll(new Scatter(site, n).starts(take));
+        starts.addAll(scatter.starts(take));
         SplittableRandom random = new SplittableRandom(SEED);
         Spots best = null;
-        double known =
+        double even =
                 sorted.isEmpty() ? Double.NEGATIVE_INFINITY : sorted.get(0).margin();
         for (double[] p : starts) {
             if (progress.cancelled()) {
@@ -181,7 +183,7 @@ final class SlabSearch {
                 best = spots(n == 1 ? "where it has most room" : "placed one by one", false, m);
             }
         }
-        if (best != null && best.margin() > known + SYMMETRY_WORTH * Math.abs(known) || best != null && out.isEmpty()) {
+        if (best != null && best.margin() > even + SYMMETRY_WORTH * Math.abs(even) || best != null && out.isEmpty()) {
             out.add(best);
         }
     }

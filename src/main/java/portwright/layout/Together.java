@@ -178,7 +178,38 @@ final class Together {
                 (q, enough) -> margin(c, spots(q, 0, n), spots(q, 2 * n, m), enough),
                 new SplittableRandom(SEED),
                 progress);
-        return combination(c, spots(p, 0, n), spots(p, 2 * n, m));
+        return eased(combination(c, spots(p, 0, n), spots(p, 2 * n, m)));
+    }
+
+    /** The same with more room for the role that does not hold the margin down. */
+    private Combination eased(Combination c) {
+        Spots in = c.inlets();
+        Spots out = c.flues();
+        double[] p = join(c);
+        int n = c.choice().inlets();
+        double[] q;
+        Compass.Hill hill;
+        if (in.margin() <= out.margin()) {
+            q = Arrays.copyOfRange(p, 2 * n, p.length);
+            Site lid = sites.slab(On.LID, c.choice().flueMm());
+            hill = (z, enough) -> {
+                Spots s = spots(z, 0, z.length / 2);
+                double v = Combination.cross(c.choice(), in, s, shelves);
+                return v > enough ? Math.min(v, lid.margin(s.x(), s.y(), enough)) : v;
+            };
+        } else {
+            q = Arrays.copyOfRange(p, 0, 2 * n);
+            Site floor = sites.slab(On.FLOOR, c.choice().inletMm());
+            hill = (z, enough) -> {
+                Spots s = spots(z, 0, z.length / 2);
+                double v = Combination.cross(c.choice(), s, out, shelves);
+                return v > enough ? Math.min(v, floor.margin(s.x(), s.y(), enough)) : v;
+            };
+        }
+        Compass.climb(q, LONG_MM, hill, new SplittableRandom(SEED), progress);
+        Spots moved = spots(q, 0, q.length / 2);
+        Combination to = in.margin() <= out.margin() ? combination(c, in, moved) : combination(c, moved, out);
+        return to.margin() >= c.margin() ? to : c;
     }
 
     /** x of the inlets, then their y, then those of the flues. */
