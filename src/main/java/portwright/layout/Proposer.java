@@ -74,7 +74,7 @@ public final class Proposer {
                 best = nearer(next, best) ? next : best;
             }
         }
-        if (passes(best) && tight(best.best().get(0).margin()) && !progress.cancelled()) {
+        if (passes(best) && unsafe(best.best().get(0)) && !progress.cancelled()) {
             best = roomier(best, sizes, on, open, all);
         }
         if (all.isEmpty()) {
@@ -87,19 +87,19 @@ public final class Proposer {
         return p != null && !p.best().isEmpty() && p.impossible().isEmpty();
     }
 
-    /** Whether a clearance lies within its caution, so that a wandering drill may end in a stop. */
-    private static boolean tight(double margin) {
-        return margin < 1;
+    /** Whether a wandering drill ends in a stop more often than the target allows; it cannot where no clearance lies within its caution. */
+    private static boolean unsafe(Proposal p) {
+        return p.margin() < 1 && DrillOutlook.oddsAlone(p.design()).allInside() < HoleOdds.TARGET;
     }
 
-    /** Where the best has little room: smaller inlets, and inlets in the wall, beside it. */
+    /** Where the best is not safe from a wandering drill: smaller inlets, and inlets in the wall, beside it. */
     private Proposals roomier(Proposals best, Sizes sizes, On on, boolean open, List<Combination> all) {
         List<Combination> more = new ArrayList<>();
         if (open && on == On.FLOOR) {
             more.addAll(combined(sizes.list(), On.WALL, true));
         }
         for (List<Sizes.Choice> less : sizes.smaller()) {
-            if (passing(more).stream().anyMatch(c -> !tight(c.margin())) || progress.cancelled()) {
+            if (passing(more).stream().anyMatch(c -> c.margin() >= 1) || progress.cancelled()) {
                 break;
             }
             more.addAll(combined(less, on, true));
