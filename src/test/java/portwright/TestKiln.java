@@ -54,6 +54,19 @@ public final class TestKiln {
         return k;
     }
 
+    /** A U of 600 by 600 mm: a slot 200 wide runs in from the back for 350. Its centre of area lies in the slot. */
+    public static TestKiln u() {
+        return of(new PlanShape.OutlinePlan(List.of(
+                at(-300, 300),
+                at(-100, 300),
+                at(-100, -50),
+                at(100, -50),
+                at(100, 300),
+                at(300, 300),
+                at(300, -300),
+                at(-300, -300))));
+    }
+
     public static TestKiln of(PlanShape plan) {
         TestKiln k = new TestKiln();
         k.plan = plan;

@@ -25,6 +25,7 @@ public final class KilnGeometry {
     private final FittingShapes fittings;
     private final ShelfShapes shelves;
     private final SectionCache sections = new SectionCache(this);
+    private volatile Double shortWidth;
 
     private KilnGeometry(Design design) {
         this.design = design;
@@ -220,12 +221,18 @@ public final class KilnGeometry {
         return inner.area() * 1e-6;
     }
 
-    /** Least inside width across the chamber's middle: twice the distance from the area's centre to the nearest wall, mm. */
+    /**
+     * Least inside width across the chamber's middle, mm: twice the distance from the centre to the nearest wall. Where the outline bends inward the
+     * centre may lie near a wall, or in none of the chamber: there the width of the widest circle that has room in it.
+     */
     public double shortWidth() {
-        return 2 * inner.depth(centre());
+        if (shortWidth == null) {
+            shortWidth = 2 * (inner.convex() ? inner.depth(centre()) : WidestCircle.radius(inner));
+        }
+        return shortWidth;
     }
 
-    /** Centre of the chamber: the frame's origin, or the centre of area of a free outline. */
+    /** Centre of the chamber: the frame's origin, or the centre of area of a free outline, which in a U or an L may lie outside it. */
     public Pt centre() {
         return design.kiln().plan() instanceof portwright.model.PlanShape.OutlinePlan
                 ? Centroid.of(inner)

@@ -158,16 +158,33 @@ final class Blockers {
                         .terms(c.choice()).stream()
                                 .anyMatch(t -> t.isStop() && t.rule().equals(rule));
             case "element-clearance", "fitting-clearance", "post-in-flame", "burner-room" ->
-                c.inlets().inWall()
-                        || Stream.of(
-                                        sites.slab(On.FLOOR, c.choice().inletMm()),
-                                        sites.slab(On.LID, c.choice().flueMm()))
-                                .flatMap(s -> s.obstacles.stream())
+                c.inlets().inWall() && inWall(rule)
+                        || slabs(c).flatMap(o -> o.obstacles.stream())
                                 .anyMatch(o -> o.rule().equals(rule));
             case "flame-on-element" -> !kiln.coils().isEmpty();
             case "shelf-over-inlet" -> !kiln.shelves().isEmpty();
             default -> true;
         };
+    }
+
+    /** Whether the kiln has what a rule keeps inlets in the wall away from. */
+    private boolean inWall(String rule) {
+        return switch (rule) {
+            case "element-clearance" ->
+                !kiln.grooves().isEmpty()
+                        || !kiln.coils().isEmpty()
+                        || !kiln.tails().isEmpty();
+            case "fitting-clearance" -> !kiln.fittings().isEmpty();
+            default -> false;
+        };
+    }
+
+    /** The slabs that a choice of holes goes through. */
+    private Stream<Site> slabs(Combination c) {
+        Site lid = sites.slab(On.LID, c.choice().flueMm());
+        return c.inlets().inWall()
+                ? Stream.of(lid)
+                : Stream.of(sites.slab(On.FLOOR, c.choice().inletMm()), lid);
     }
 
     /** The margin that a choice of holes reaches as if these rules were not there. */

@@ -4,17 +4,20 @@ import portwright.model.Design;
 import portwright.units.Format;
 
 /**
- * How a drilling strays. Centre, tilt and measuring error are two-way normal; the stated figure is the radius that 95 of 100 keep within (judgement:
- * a potter's "within 1.5 mm"). Oversize is even between 0 and the stated figure.
+ * How a drilling strays. Centre, tilt and measuring error are two-way normal. The stated centre is the distance from the mark, whichever way, that 95 of
+ * 100 keep within, the stated tilt the angle against the square, whichever way (judgement: a potter's "within 1.5 mm"). Elements are measured by tape,
+ * one distance at a time: each of the two that give a place is within the stated figure in 95 of 100. Oversize is even between 0 and the stated figure.
  *
  * @param centreMm radius of 95 % of the centres, mm
  * @param oversizeMm largest oversize of the diameter, mm
  * @param tiltRad angle of 95 % of the bores against the square, rad
- * @param measureMm radius of 95 % of the errors in the measured place of an element, mm
+ * @param measureMm error that 95 % of single distances, measured to an element, keep within, mm
  */
 public record DrillError(double centreMm, double oversizeMm, double tiltRad, double measureMm) {
     /** Radius that holds 95 % of a two-way normal spread, in standard deviations: √(−2 ln 0.05). */
     static final double R95 = Math.sqrt(-2 * Math.log(0.05));
+    /** The same of one distance: the normal distribution's two-sided 95 %. */
+    static final double ONE95 = 1.959964;
     /** Where the design gives none (judgement, a hand drill on a template). */
     private static final double USUAL_CENTRE_MM = 1.5;
 
@@ -45,7 +48,7 @@ public record DrillError(double centreMm, double oversizeMm, double tiltRad, dou
     String words() {
         return "19 of 20 within " + Format.plain(centreMm, 1) + " mm of the mark and "
                 + Format.plain(Math.toDegrees(tiltRad), 1) + "° of square, up to " + Format.plain(oversizeMm, 1)
-                + " mm oversize, elements measured to " + Format.plain(measureMm, 1) + " mm";
+                + " mm oversize, each distance to an element measured to " + Format.plain(measureMm, 1) + " mm";
     }
 
     double centreSigma() {
@@ -58,6 +61,6 @@ public record DrillError(double centreMm, double oversizeMm, double tiltRad, dou
     }
 
     double measureSigma() {
-        return measureMm / R95;
+        return measureMm / ONE95;
     }
 }

@@ -102,8 +102,8 @@ public record DrillOutlook(List<HoleOdds> odds, double allInside, List<Wander> w
         String nudge = o.meetsTarget()
                 ? ""
                 : o.hasNudge()
-                        ? "; its mark " + shift(o) + " makes that " + hundred(o.stopNudged())
-                        : "; no mark nearby is safer";
+                        ? "; its mark " + nudge(o)
+                        : "; no mark within " + Format.plain(Nudge.REACH_MM, 0) + " mm is safer";
         return o.hole() + ": stopped in " + hundred(o.stop()) + " of 100, by " + rules + nudge + ".";
     }
 
@@ -120,9 +120,16 @@ public record DrillOutlook(List<HoleOdds> odds, double allInside, List<Wander> w
                 .map(e -> " by " + e.getKey())
                 .orElse("");
         String most = "Most often " + worst.hole() + rule + " (" + hundred(worst.stop()) + " of 100)";
-        return worst.hasNudge()
-                ? most + "; its mark " + shift(worst) + " makes that " + hundred(worst.stopNudged()) + ". "
-                : most + ". ";
+        return worst.hasNudge() ? most + "; its mark " + nudge(worst) + ". " : most + ". ";
+    }
+
+    /** What a shift of the mark makes of the odds; said where it is not enough. */
+    private static String nudge(HoleOdds o) {
+        String makes = shift(o) + " makes that " + hundred(o.stopNudged());
+        return o.nudgedMeetsTarget()
+                ? makes
+                : makes + ", the least within " + Format.plain(Nudge.REACH_MM, 0) + " mm: the "
+                        + Format.plain(100 - 100 * HoleOdds.TARGET, 0) + " aimed at is not reached there";
     }
 
     /** A shift of a mark along its two axes, so that a ruler can follow it. */

@@ -122,14 +122,13 @@ final class Drillings {
         return now;
     }
 
-    /** The bore against an obstacle, at both ends of the depth where it lies. */
+    /** The bore against an obstacle, at both faces of the slab where it lies within the slab, else at the one face. */
     private static boolean breaks(
             Obstacle o, double x, double y, double tx, double ty, double wider, double gx, double gy) {
         double limit = o.stop() + (o.grows() ? wider : 0);
-        double near = 1 - o.from();
-        double far = 1 - o.to();
-        return o.gap().at(x + near * tx - gx, y + near * ty - gy) < limit
-                || o.to() > o.from() && o.gap().at(x + far * tx - gx, y + far * ty - gy) < limit;
+        boolean within = o.to() > o.from();
+        return (within || o.from() < 1) && o.gap().at(x + tx - gx, y + ty - gy) < limit
+                || (within || o.from() == 1) && o.gap().at(x - gx, y - gy) < limit;
     }
 
     private boolean meets(DrilledHole h, DrilledHole o, double x, double y, int i, double grow, double tx, double ty) {

@@ -10,7 +10,8 @@ import java.util.Map;
  * @param stop share of drillings that break any, 0 to 1
  * @param stopError standard error of that share from the number of drillings simulated
  * @param byRule share by rule
- * @param nudgeX shift of the mark that makes a stop least likely, mm to the right; in walls seen from inside
+ * @param nudgeX shortest shift of the mark that meets the target, or the safest within {@link Nudge#REACH_MM} where none does, mm to the right; in walls
+ *     seen from inside; 0 where the mark meets the target as it is, or no other is safer
  * @param nudgeY the same to the back, in walls up, mm
  * @param stopNudged share with the mark shifted
  */
@@ -32,7 +33,16 @@ public record HoleOdds(
 
     /** Whether at least 99 of 100 drillings pass. */
     public boolean meetsTarget() {
-        return stop <= 1 - TARGET + 1e-12;
+        return meets(stop);
+    }
+
+    /** The same with the mark shifted. */
+    public boolean nudgedMeetsTarget() {
+        return meets(stopNudged);
+    }
+
+    private static boolean meets(double share) {
+        return share <= 1 - TARGET + 1e-12;
     }
 
     /** Whether another mark is safer. */

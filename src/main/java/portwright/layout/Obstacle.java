@@ -11,7 +11,8 @@ import portwright.geometry.Shape;
  * @param stop least clearance, mm; NaN where the rule has no stop
  * @param caution clearance below which the rule cautions, mm
  * @param gap clearance of the hole's edge by the place of its centre
- * @param from share of the slab's thickness from the hot face where the obstacle begins
+ * @param from share of the slab's thickness from the hot face where the obstacle begins; a drill is judged at both faces beside whatever lies within the
+ *     slab, at the hot face alone where this and the next are 0, at the cold face where they are 1
  * @param to share where it ends
  * @param moves whether its place was measured on the kiln and may be wrong
  * @param shape as it lies in plan

@@ -148,30 +148,16 @@ public final class Tolerance {
         double p = random.stops(h, sections(h), 0, 0, counts, stopped) / (double) draws;
         Map<String, Double> byRule = new TreeMap<>();
         counts.forEach((rule, n) -> byRule.put(rule, n / (double) draws));
-        double[] nudge = p == 0 ? new double[] {0, 0, 0} : nudge(h, random, p);
+        Nudge nudge = Nudge.of(
+                (x, y) -> random.stops(h, sections(h), x, y, null, null) / (double) draws, p, 1 - HoleOdds.TARGET);
         return new HoleOdds(
-                h.port().name(), h.wall(), p, Math.sqrt(p * (1 - p) / draws), byRule, nudge[0], nudge[1], nudge[2]);
-    }
-
-    /** Shift of the mark with the fewest stops, by ever shorter steps; of as many the shorter shift. */
-    private double[] nudge(DrilledHole h, Drillings random, double start) {
-        double[] best = {0, 0, start};
-        double[] sections = sections(h);
-        for (double step = 4; step >= 0.5; step /= 2) {
-            boolean moved = true;
-            for (int round = 0; moved && round < 8; round++) {
-                moved = false;
-                for (int k = 0; k < 8; k++) {
-                    double x = best[0] + step * Math.sin(k * Math.PI / 4);
-                    double y = best[1] + step * Math.cos(k * Math.PI / 4);
-                    double p = random.stops(h, sections, x, y, null, null) / (double) random.count();
-                    if (p < best[2]) {
-                        best = new double[] {x, y, p};
-                        moved = true;
-                    }
-                }
-            }
-        }
-        return best;
+                h.port().name(),
+                h.wall(),
+                p,
+                Math.sqrt(p * (1 - p) / draws),
+                byRule,
+                nudge.x(),
+                nudge.y(),
+                nudge.stop());
     }
 }

@@ -65,8 +65,11 @@ final class Words {
         return AT_MOST.contains(t.rule()) ? Format.plain(100 * v, more) + " %" : Format.plain(v, 2 + more);
     }
 
-    /** A broken stop with how much it lacks. */
+    /** A broken stop with how much it lacks; what has no stop lacks nothing. */
     static String miss(Term t) {
+        if (Double.isNaN(t.stop())) {
+            return term(t);
+        }
         double lacks = AT_MOST.contains(t.rule()) ? t.measured() - t.stop() : t.stop() - t.measured();
         String amount = t.unit().equals("mm")
                 ? Format.plain(lacks, 1 + digits(t)) + " mm"

@@ -1,9 +1,16 @@
 package portwright.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
+import portwright.TestKiln;
+import portwright.data.LimitTable;
+import portwright.geometry.KilnGeometry;
+import portwright.model.Design;
+import portwright.model.On;
 
 /** A measure that misses its limit never reads like the limit. */
 class WordsTest {
@@ -16,6 +23,21 @@ class WordsTest {
         assertThat(Words.term(share)).contains("15.05 %").contains("caution over 15 %");
         Term at = new Term("port-spacing", List.of("a", "b"), 25, 25, 40, "mm", 0);
         assertThat(Words.term(at)).contains("b: 25 mm");
+    }
+
+    /** Where the chamber's centre of area lies outside it, the balance is still a caution and never a stop. */
+    @Test
+    void balanceOfAUNeverStops() {
+        Design d = TestKiln.u().flue("F", 0, -170, 50).build();
+        Site site =
+                new Site(KilnGeometry.of(d), On.LID, false, new LayoutLimits(d, LimitTable.load()), 50, 2, 0, Set.of());
+        double[] x = {0};
+        double[] y = {-170};
+        double r = 450 - Math.sqrt(100_000);
+        assertThat(site.balance(x, y)).isCloseTo(0.15 * r / (170 - 70_000 * 125 / 290_000.0), within(1e-3));
+        assertThat(site.terms(x, y, List.of("F")))
+                .noneMatch(Term::isStop)
+                .allSatisfy(t -> assertThat(Words.term(t) + Words.miss(t)).doesNotContain("NaN"));
     }
 
     /** Half a thousandth under a caution's limit is no clear layout: a tape's error brings the caution. */

@@ -1,6 +1,7 @@
 package portwright.check.rules.geometry;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static portwright.TestKiln.at;
 import static portwright.TestKiln.mm;
 
@@ -12,6 +13,7 @@ import portwright.TestKiln;
 import portwright.check.Finding;
 import portwright.check.Forbids;
 import portwright.check.Severity;
+import portwright.geometry.KilnGeometry;
 import portwright.model.Bond;
 import portwright.model.Burner;
 import portwright.model.BurnerHead;
@@ -181,6 +183,25 @@ class SmallRulesTest {
         assertThat(GeoBench.of(AtTheLimitTest.square().wallInlet("W", 1, 0, 200, 40), "port-balance"))
                 .allMatch(f -> f.severity() == Severity.NOTE)
                 .hasSize(1);
+    }
+
+    /**
+     * A U of 600 by 600 with a slot of 200 by 350 from the back, whose centre of area lies in the slot. By hand: centre 70 000·125/290 000 = 30.17 to
+     * the front; the widest circle touches two outer walls and a corner of the slot, so (200 − r)² + (250 − r)² = r², r = 450 − √100 000.
+     */
+    @Test
+    void balanceOfAUKnowsItsRadius() {
+        double r = 450 - Math.sqrt(100_000);
+        double back = -70_000 * 125 / 290_000.0;
+        assertThat(KilnGeometry.of(TestKiln.u().build()).shortWidth()).isCloseTo(2 * r, within(0.05));
+        assertThat(GeoBench.of(TestKiln.u().flue("F", 0, -170, 50), "port-balance"))
+                .singleElement()
+                .satisfies(f -> {
+                    assertThat(f.severity()).isEqualTo(Severity.CAUTION);
+                    assertThat(f.measured().value()).isCloseTo((170 + back) / r, within(5e-4));
+                });
+        assertThat(GeoBench.of(TestKiln.u().inlet("A", -200, back, 32).inlet("B", 200, back, 32), "port-balance"))
+                .isEmpty();
     }
 
     /** In a slab of 100 mm the brick between two holes, and to the rim, is asked by the thickness. */
