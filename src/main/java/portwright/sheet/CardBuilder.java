@@ -42,12 +42,14 @@ public final class CardBuilder {
                 StepRows.electricAfterGas(design),
                 openAir(design),
                 helped(design));
-        CardLists lists = StepRows.gas(design) ? withGas : withGas.withoutGas();
+        CardLists told = StepRows.gas(design) ? withGas : withGas.withoutGas();
+        boolean piped = design.piped();
+        CardLists lists = piped ? told.piped() : told;
         return new CardData(
                 design.title(),
                 fire(design),
                 ContentMark.of(design).words(),
-                StepRows.of(design, computed),
+                piped ? GasCock.rows(StepRows.of(design, computed)) : StepRows.of(design, computed),
                 plate(design, computed),
                 lists.lighting(),
                 lists.shutHeading(),
@@ -55,7 +57,9 @@ public final class CardBuilder {
                 lists.temperatureFalls(),
                 lists.flameOut(),
                 lists.alarm(),
-                withGas.cautions(result, openAir(design)),
+                withGas.cautions(result, openAir(design)).stream()
+                        .filter(c -> !piped || !GasCock.aboutCylinder(c.words()))
+                        .toList(),
                 own(result),
                 computed.line(),
                 scale(design),
@@ -64,7 +68,8 @@ public final class CardBuilder {
                         .filter(n -> n.forbids() == Forbids.LIGHTING)
                         .map(NotChecked::rule)
                         .distinct()
-                        .toList());
+                        .toList(),
+                piped);
     }
 
     /** What is told of several parts with the same cure is told once. */
