@@ -35,7 +35,8 @@ final class CardCommand implements Callable<Integer> {
             names = "--paper",
             paramLabel = "SIZE",
             defaultValue = "a4",
-            description = "a4, letter, … (default ${DEFAULT-VALUE})")
+            completionCandidates = PaperNames.class,
+            description = "${COMPLETION-CANDIDATES} or a size such as 900x1200mm (default ${DEFAULT-VALUE})")
     private String paper;
 
     @Option(

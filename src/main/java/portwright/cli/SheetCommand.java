@@ -34,7 +34,8 @@ final class SheetCommand implements Callable<Integer> {
             names = "--paper",
             paramLabel = "SIZE",
             defaultValue = "a4",
-            description = "a4, letter, legal, a3, tabloid or a size such as 900x1200mm (default ${DEFAULT-VALUE})")
+            completionCandidates = PaperNames.class,
+            description = "${COMPLETION-CANDIDATES} or a size such as 900x1200mm (default ${DEFAULT-VALUE})")
     private String paper;
 
     @Option(

@@ -66,12 +66,12 @@ final class BurnerReader {
                 safety(f));
     }
 
-    /** A supplier's figures stand for mains gas alone, and heat and density must fit one. */
+    /** A supplier's figures stand for a gas that is mostly methane, and heat and density must fit one. */
     private static void gasOf(Fields f, Fuel fuel, GasQuality gas) {
         if (gas == null || fuel == null) {
             return;
         }
-        if (!fuel.mains()) {
+        if (!fuel.statedBySupplier()) {
             f.fault(
                     "gas",
                     "a supplier's heat and density describe \"natural-gas\" (or \"methane\") only, not \"" + fuel.id()

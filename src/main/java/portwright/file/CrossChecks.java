@@ -23,7 +23,7 @@ final class CrossChecks {
     static void run(Design d, Faults faults) {
         names(d, faults);
         burners(d, faults);
-        mains(d, faults);
+        piped(d, faults);
         shed(d, faults);
         Kiln kiln = d.kiln();
         if (kiln == null || kiln.plan() == null || !OutlineChecks.plain(kiln.plan(), faults)) {
@@ -124,13 +124,12 @@ final class CrossChecks {
         }
     }
 
-    /** A cylinder beside burners that all burn mains gas. */
-    private static void mains(Design d, Faults faults) {
+    /** A cylinder beside burners that all burn piped gas. */
+    private static void piped(Design d, Faults faults) {
         if (d.supply() == null
                 || d.supply().cylinder() == null
                 || size(d.burners(), "burners", faults) == 0
-                || !d.burners().stream()
-                        .allMatch(b -> b.fuel() != null && b.fuel().mains())) {
+                || !d.piped()) {
             return;
         }
         faults.at(

@@ -17,4 +17,12 @@ public record Design(
         Supply supply,
         Room room,
         FiringPlan firing,
-        Map<String, Map<String, UserLimit>> limits) {}
+        Map<String, Map<String, UserLimit>> limits) {
+
+    /** Whether all burners, at least one, burn gas that comes by pipe; false while a fuel is unknown. */
+    public boolean piped() {
+        return burners != null
+                && !burners.isEmpty()
+                && burners.stream().allMatch(b -> b.fuel() != null && !b.fuel().bottled());
+    }
+}

@@ -105,7 +105,7 @@ public record SupplyReview(
 
     private static double bottledKgPerS(List<BurnerGas> burners) {
         return burners.stream()
-                .filter(b -> isBottled(b.burner().fuel()))
+                .filter(b -> b.burner().fuel().bottled())
                 .mapToDouble(BurnerGas::kgPerS)
                 .sum();
     }
@@ -114,11 +114,7 @@ public record SupplyReview(
         if (design.burners() == null || design.burners().stream().anyMatch(b -> b.fuel() == null)) {
             return null;
         }
-        return design.burners().stream().anyMatch(b -> isBottled(b.fuel()));
-    }
-
-    private static boolean isBottled(Fuel fuel) {
-        return fuel == Fuel.PROPANE || fuel == Fuel.BUTANE || fuel == Fuel.PROPANE_BUTANE;
+        return design.burners().stream().anyMatch(b -> b.fuel().bottled());
     }
 
     private static Known<Optional<SupplyRun>> run(
@@ -188,9 +184,14 @@ public record SupplyReview(
         if (fuels.contains(Fuel.BUTANE)) {
             return Liquid.pure(LpGas.named("butane"));
         }
-        return fuels.contains(Fuel.PROPANE_BUTANE)
-                ? Liquid.propaneButaneByMass(BurnerGas.propane(design)).leftAfter(taken, ambientK)
-                : Liquid.pure(LpGas.named("propane"));
+        if (fuels.contains(Fuel.PROPANE_BUTANE)) {
+            return Liquid.propaneButaneByMass(BurnerGas.propane(design)).leftAfter(taken, ambientK);
+        }
+        return fuels.stream()
+                .filter(Fuel::bottled)
+                .findFirst()
+                .map(f -> Liquid.pure(LpGas.named(f.id())))
+                .orElseThrow();
     }
 
     private static Cylinder cylinder(portwright.model.Cylinder c, Assumptions assume) {

@@ -15,6 +15,8 @@ final class Block {
 
     private static final double HIGHEST = 440;
     private static final TextStyle NOTE = TextStyle.BAR;
+    /** Stands on what is cut away, below the line or to its right. */
+    private static final String CUT = "cut off and keep with the kiln's papers";
 
     final Page page;
     final Fonts fonts;
@@ -36,15 +38,19 @@ final class Block {
         boolean narrower = width < paper.widthMm();
         boolean lower = height < paper.heightMm();
         if (narrower) {
-            pen.line(at(width, Frame.MARGIN), at(width, height), LineStyle.HIDDEN, Ink.INK);
+            pen.line(
+                    at(width, Frame.MARGIN),
+                    at(width, lower ? height : height - Frame.MARGIN),
+                    LineStyle.HIDDEN,
+                    Ink.INK);
         }
         if (lower) {
-            pen.line(at(Frame.MARGIN, height), at(width, height), LineStyle.HIDDEN, Ink.INK);
+            pen.line(at(Frame.MARGIN, height), at(narrower ? width : right, height), LineStyle.HIDDEN, Ink.INK);
         }
-        if (narrower || lower) {
-            double x = narrower ? width : width - Frame.MARGIN;
-            double y = lower ? -4 : 0;
-            pen.text("cut off and keep with the kiln's papers", new Pt(x, y), Pen.Align.RIGHT, 0, NOTE);
+        if (lower) {
+            pen.text(CUT, new Pt(narrower ? width : right, -4), Pen.Align.RIGHT, 0, NOTE);
+        } else if (narrower) {
+            pen.text(CUT, new Pt(width + 4, Frame.MARGIN + 1), Pen.Align.LEFT, 0, NOTE);
         }
     }
 

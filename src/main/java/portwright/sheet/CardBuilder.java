@@ -44,12 +44,14 @@ public final class CardBuilder {
                 helped(design),
                 !design.kiln().noElements(),
                 computed.nudgeMm());
-        CardLists lists = StepRows.gas(design) ? withGas : withGas.withoutGas();
+        CardLists told = StepRows.gas(design) ? withGas : withGas.withoutGas();
+        boolean piped = design.piped();
+        CardLists lists = piped ? told.piped() : told;
         return new CardData(
                 design.title(),
                 fire(design),
                 ContentMark.of(design).words(),
-                StepRows.of(design, computed),
+                piped ? GasCock.rows(StepRows.of(design, computed)) : StepRows.of(design, computed),
                 plate(design, computed),
                 lists.lighting(),
                 lists.shutHeading(),
@@ -58,7 +60,9 @@ public final class CardBuilder {
                 lists.runsOver(),
                 lists.flameOut(),
                 lists.alarm(),
-                withGas.cautions(result, openAir(design)),
+                withGas.cautions(result, openAir(design)).stream()
+                        .filter(c -> !piped || !GasCock.aboutCylinder(c.words()))
+                        .toList(),
                 own(result),
                 computed.line(),
                 scale(design),
@@ -67,7 +71,8 @@ public final class CardBuilder {
                         .filter(n -> n.forbids() == Forbids.LIGHTING)
                         .map(NotChecked::rule)
                         .distinct()
-                        .toList());
+                        .toList(),
+                piped);
     }
 
     /** What is told of several parts with the same cure is told once. */

@@ -17,6 +17,7 @@ import java.util.List;
  * @param scale in which the record is kept: the one that the steps are written in
  * @param stops findings that forbid lighting
  * @param unproven rules against lighting that were not checked
+ * @param piped whether all gas comes by pipe, so that nothing is said of a cylinder
  */
 public record CardData(
         String title,
@@ -36,7 +37,8 @@ public record CardData(
         String forecast,
         String scale,
         long stops,
-        List<String> unproven) {
+        List<String> unproven,
+        boolean piped) {
 
     /**
      * One step of the firing, or what is done between two steps.

@@ -103,6 +103,18 @@ record CardLists(
                 alarm);
     }
 
+    /** The lists of a kiln on piped gas. */
+    CardLists piped() {
+        return new CardLists(
+                GasCock.words(lighting),
+                shutHeading,
+                GasCock.words(shuttingDown),
+                GasCock.words(temperatureFalls),
+                GasCock.words(runsOver),
+                GasCock.words(flameOut),
+                GasCock.words(alarm));
+    }
+
     private static String bothScales(int celsius) {
         return celsius + " °C (" + Math.round(celsius * 1.8 + 32) + " °F)";
     }

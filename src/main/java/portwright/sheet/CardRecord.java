@@ -56,7 +56,10 @@ final class CardRecord {
                 25.4,
                 CardPaper.TEXT);
         c.words(
-                "Cylinder before ________ kg    after ________ kg        Cones set ______________    Weather, wind ______________",
+                (data.piped()
+                                ? "Gas meter before ________ m³    after ________ m³"
+                                : "Cylinder before ________ kg    after ________ kg")
+                        + "        Cones set ______________    Weather, wind ______________",
                 c.left,
                 32.6,
                 CardPaper.TEXT);

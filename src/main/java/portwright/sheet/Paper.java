@@ -66,7 +66,7 @@ public record Paper(String name, double widthMm, double heightMm) {
 
     /** Name for people: A4, letter, 900 × 1200 mm. */
     public String words() {
-        if (name.startsWith("a") && name.length() == 2) {
+        if (name.matches("[a-c]\\d{1,2}")) {
             return name.toUpperCase(Locale.ROOT);
         }
         return name.endsWith("mm") ? Format.plain(widthMm, 1) + " × " + Format.plain(heightMm, 1) + " mm" : name;

@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 import static portwright.TestKiln.at;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import portwright.TestKiln;
 import portwright.check.CheckResult;
@@ -40,11 +42,17 @@ class MarginsAgreeWithRulesTest {
             "port-balance",
             "weakest-section");
 
+    /** Terms of all holes of a slab together. */
+    private static final Set<String> OF_ALL = Set.of("port-balance", "weakest-section");
+
+    private static final Set<String> WITHOUT_LINE = Set.of("weakest-section");
+
     @Test
     void sameFindingsSameNumbers() {
         int compared = 0;
         int throughWall = 0;
         Map<String, Integer> counts = new HashMap<>();
+        Map<String, Integer> searched = new HashMap<>();
         for (int seed = 0; seed < 60; seed++) {
             TestKiln k = SomeKilns.of(seed);
             SplittableRandom r = new SplittableRandom(seed);
@@ -78,11 +86,21 @@ class MarginsAgreeWithRulesTest {
             KilnGeometry kiln = KilnGeometry.of(d);
             LayoutLimits limits = new LayoutLimits(d, LimitTable.load());
             double over = k.drilling.oversize().mm();
-            for (Term t : terms(d, new Site(kiln, On.FLOOR, true, limits, 35, over, 0, Set.of()), Role.INLET)) {
-                keep(ours, t);
-            }
-            for (Term t : terms(d, new Site(kiln, On.LID, false, limits, 38, over, 0, Set.of()), Role.FLUE)) {
-                keep(ours, t);
+            for (On on : List.of(On.FLOOR, On.LID)) {
+                boolean floor = on == On.FLOOR;
+                Role role = floor ? Role.INLET : Role.FLUE;
+                Site site = new Site(kiln, on, floor, limits, floor ? 35 : 38, over, 0, Set.of());
+                List<Term> all = terms(d, site, role);
+                all.forEach(t -> keep(ours, t));
+                searched.merge(theSearchSeesThem("seed " + seed, d, site, role, all), 1, Integer::sum);
+                theSearchSeesThem(
+                        "seed " + seed + " without the line",
+                        d,
+                        new Site(kiln, on, floor, limits, floor ? 35 : 38, over, 0, WITHOUT_LINE),
+                        role,
+                        all.stream()
+                                .filter(t -> !WITHOUT_LINE.contains(t.rule()))
+                                .toList());
             }
             for (var e : rules.entrySet()) {
                 Term t = ours.get(e.getKey());
@@ -117,14 +135,69 @@ class MarginsAgreeWithRulesTest {
         assertThat(compared).isGreaterThan(450);
         assertThat(throughWall).isGreaterThan(5);
         assertThat(counts.keySet()).containsAll(COMPARED);
+        assertThat(searched).hasSizeGreaterThan(3);
+    }
+
+    /** What the search goes by is the least of the terms that the words tell, for all holes, for each hole and for each pair; gives the rule that is tightest. */
+    private static String theSearchSeesThem(String what, Design d, Site site, Role role, List<Term> terms) {
+        List<Port> mine = ports(d, role);
+        double[] x = x(mine);
+        double[] y = y(mine);
+        agree(what + " all", site.margin(x, y, Double.NEGATIVE_INFINITY), terms);
+        for (int i = 0; i < x.length; i++) {
+            String a = mine.get(i).name();
+            agree(what + " " + a, site.hole(x[i], y[i]), about(terms, mine, Set.of(a)));
+            for (int j = 0; j < i; j++) {
+                String b = mine.get(j).name();
+                agree(
+                        what + " " + a + " and " + b,
+                        site.pair(x[i], y[i], x[j], y[j]),
+                        about(terms, mine, Set.of(a, b)));
+            }
+        }
+        return terms.get(0).rule();
+    }
+
+    /** Terms that name these holes and no other, but not those of all holes together. */
+    private static List<Term> about(List<Term> terms, List<Port> holes, Set<String> names) {
+        return terms.stream()
+                .filter(t -> !OF_ALL.contains(t.rule()))
+                .filter(t -> holes.stream()
+                        .map(Port::name)
+                        .filter(t.parts()::contains)
+                        .collect(Collectors.toSet())
+                        .equals(names))
+                .toList();
+    }
+
+    private static void agree(String what, double search, List<Term> terms) {
+        Term least =
+                terms.stream().min(Comparator.comparingDouble(Term::margin)).orElse(null);
+        if (least == null || Double.isInfinite(least.margin())) {
+            assertThat(search).as("%s: margin of the search", what).isEqualTo(Scale.FREE);
+            return;
+        }
+        assertThat(search)
+                .as("%s: margin of the search against the least term, %s", what, least)
+                .isCloseTo(least.margin(), within(least.rule().equals("weakest-section") ? 2e-3 : 1e-6));
     }
 
     private static List<Term> terms(Design d, Site site, Role role) {
-        List<Port> mine = d.ports().stream().filter(p -> p.role() == role).toList();
-        return new ArrayList<>(site.terms(
-                mine.stream().mapToDouble(p -> p.at().xMm()).toArray(),
-                mine.stream().mapToDouble(p -> p.at().yMm()).toArray(),
-                mine.stream().map(Port::name).toList()));
+        List<Port> mine = ports(d, role);
+        return new ArrayList<>(
+                site.terms(x(mine), y(mine), mine.stream().map(Port::name).toList()));
+    }
+
+    private static List<Port> ports(Design d, Role role) {
+        return d.ports().stream().filter(p -> p.role() == role).toList();
+    }
+
+    private static double[] x(List<Port> ports) {
+        return ports.stream().mapToDouble(p -> p.at().xMm()).toArray();
+    }
+
+    private static double[] y(List<Port> ports) {
+        return ports.stream().mapToDouble(p -> p.at().yMm()).toArray();
     }
 
     private static void keep(Map<String, Term> ours, Term t) {

@@ -295,11 +295,9 @@ class FiringCardTest {
 
     @Test
     void otherPapersHoldItToo() throws IOException {
-        for (String s : List.of("letter", "legal", "a3", "tabloid")) {
-            PrintedPage p = page(FiringCard.print(data(Prints.nothingFound(club)), Paper.parse(s), mark, false));
-            assertThat(p.extent[0]).as(s).isGreaterThanOrEqualTo(12);
-            assertThat(p.extent[1]).as(s).isGreaterThanOrEqualTo(12);
-            assertThat(p.extent[2]).as(s).isLessThanOrEqualTo(Paper.parse(s).widthMm() - 12);
+        for (Paper paper : Paper.named()) {
+            page(FiringCard.print(data(Prints.nothingFound(club)), paper, mark, false))
+                    .keepsItsMargins(paper, "card");
         }
     }
 }

@@ -3,6 +3,9 @@ package portwright.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,6 +29,23 @@ class PaperTest {
         assertThat(a4.heightMm()).isEqualTo(a3.widthMm());
         assertThat(a4.widthMm()).isEqualTo(Math.floor(a3.heightMm() / 2));
         assertThat(a4.heightMm() / a4.widthMm()).isCloseTo(Math.sqrt(2), org.assertj.core.data.Offset.offset(0.003));
+    }
+
+    /** Everybody can read which there are: README lists them in the order of the table. */
+    @Test
+    void readmeNamesThem() throws IOException {
+        assertThat(Files.readString(Path.of("README.md")))
+                .contains("--paper "
+                        + String.join(
+                                "\\|", Paper.named().stream().map(Paper::name).toList())
+                        + "\\|900x900mm");
+    }
+
+    @Test
+    void namesForPeople() {
+        assertThat(Paper.named().stream().map(Paper::words)).startsWith("A4", "A3", "letter");
+        assertThat(new Paper("a10", 26, 37).words()).isEqualTo("A10");
+        assertThat(Paper.parse("610x914.4mm").words()).isEqualTo("610 × 914.4 mm");
     }
 
     @Test

@@ -107,24 +107,27 @@ class PaperTruthTest {
         List<PrintedPage> pages = pages(
                 Prints.print(design, SheetOptions.plain(Paper.parse(paper))).pdf());
         Paper size = Paper.parse(paper);
-        for (PrintedPage p : pages) {
-            bars(p, 1, 1);
-            assertThat(p.images).isZero();
-            assertThat(p.textSizes).allMatch(t -> t >= 2.79);
-            assertThat(p.extent[0]).isGreaterThanOrEqualTo(12);
-            assertThat(p.extent[1]).isGreaterThanOrEqualTo(12);
-            assertThat(p.extent[2]).isLessThanOrEqualTo(size.widthMm() - 12);
-            assertThat(p.extent[3]).isLessThanOrEqualTo(size.heightMm() - 12);
+        for (int i = 0; i < pages.size(); i++) {
+            PrintedPage p = pages.get(i);
+            String where = name + " page " + (i + 1);
+            bars(p, 1, 1, where + " on " + paper);
+            assertThat(p.images).as(where).isZero();
+            assertThat(p.textSizes).as(where).allMatch(t -> t >= 2.79);
+            p.keepsItsMargins(size, where);
         }
         Map<String, List<PrintedPage>> views = byView(pages);
         assertThat(views).isNotEmpty();
         views.forEach((title, sheets) -> view(kiln, face(title), title, sheets));
     }
 
-    private static void bars(PrintedPage p, double sx, double sy) {
+    private static void bars(PrintedPage p, double sx, double sy, String where) {
         for (double length : new double[] {100, 101.6}) {
-            assertThat(p.lines).anyMatch(l -> level(l) && Math.abs(l.length() - length * sx) < TOLERANCE_MM);
-            assertThat(p.lines).anyMatch(l -> upright(l) && Math.abs(l.length() - length * sy) < TOLERANCE_MM);
+            assertThat(p.lines)
+                    .as("%s: level bar of %s mm", where, length)
+                    .anyMatch(l -> level(l) && Math.abs(l.length() - length * sx) < TOLERANCE_MM);
+            assertThat(p.lines)
+                    .as("%s: upright bar of %s mm", where, length)
+                    .anyMatch(l -> upright(l) && Math.abs(l.length() - length * sy) < TOLERANCE_MM);
         }
     }
 
@@ -285,7 +288,7 @@ class PaperTruthTest {
         SheetOptions o =
                 new SheetOptions(Paper.parse("a4"), SheetOptions.Part.FLOOR, SheetOptions.Side.HOT, 1.006, 1, false);
         for (PrintedPage p : pages(Prints.print(design, o).pdf())) {
-            bars(p, 1.006, 1);
+            bars(p, 1.006, 1, "corrected print");
             assertThat(p.extent[2]).isLessThanOrEqualTo(210 - 12);
         }
     }

@@ -1,5 +1,7 @@
 package portwright.sheet;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.awt.Shape;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
@@ -33,6 +35,8 @@ final class PrintedPage extends PDFGraphicsStreamEngine {
     final List<Double> textSizes = new ArrayList<>();
     int images;
     double[] extent = {1e9, 1e9, -1e9, -1e9};
+    /** What reaches furthest to the left, down, right and up. */
+    final String[] outermost = new String[4];
 
     private final List<Pt> points = new ArrayList<>();
     private int curves;
@@ -137,15 +141,41 @@ final class PrintedPage extends PDFGraphicsStreamEngine {
         v = v.createIntersection(
                 new Rectangle2D.Double(c.getX() * MM, c.getY() * MM, c.getWidth() * MM, c.getHeight() * MM));
         if (v.getWidth() >= 0 && v.getHeight() >= 0) {
-            grow(v.getMinX(), v.getMinY());
-            grow(v.getMaxX(), v.getMaxY());
+            String what = "a drawing " + around(v);
+            grow(v.getMinX(), v.getMinY(), what);
+            grow(v.getMaxX(), v.getMaxY(), what);
         }
     }
 
-    private void grow(double x, double y) {
-        extent = new double[] {
-            Math.min(extent[0], x), Math.min(extent[1], y), Math.max(extent[2], x), Math.max(extent[3], y)
-        };
+    private static String around(Rectangle2D v) {
+        return String.format(
+                java.util.Locale.ROOT,
+                "from (%.1f, %.1f) to (%.1f, %.1f) mm",
+                v.getMinX(),
+                v.getMinY(),
+                v.getMaxX(),
+                v.getMaxY());
+    }
+
+    private void grow(double x, double y, String what) {
+        double[] at = {x, y, x, y};
+        for (int i = 0; i < 4; i++) {
+            if (i < 2 ? at[i] < extent[i] : at[i] > extent[i]) {
+                extent[i] = at[i];
+                outermost[i] = what;
+            }
+        }
+    }
+
+    /** Nothing stands nearer to an edge of the paper than 12 mm. */
+    void keepsItsMargins(Paper paper, String where) {
+        double[] edge = {0, 0, paper.widthMm(), paper.heightMm()};
+        String[] side = {"left", "lower", "right", "upper"};
+        for (int i = 0; i < 4; i++) {
+            assertThat(i < 2 ? extent[i] - edge[i] : edge[i] - extent[i])
+                    .as("%s on %s: mm from the %s edge to %s", where, paper.words(), side[i], outermost[i])
+                    .isGreaterThanOrEqualTo(12);
+        }
     }
 
     private Circle circle() {
@@ -216,9 +246,11 @@ final class PrintedPage extends PDFGraphicsStreamEngine {
         textEnd = mm(
                 m.getTranslateX() + displacement.getX() * m.getScaleX(),
                 m.getTranslateY() + displacement.getX() * m.getShearY());
-        grow(m.getTranslateX() * MM, m.getTranslateY() * MM);
+        String what = "the words that begin \"" + text + "\"";
+        grow(m.getTranslateX() * MM, m.getTranslateY() * MM, what);
         grow(
                 (m.getTranslateX() + displacement.getX() * m.getScaleX()) * MM,
-                (m.getTranslateY() + displacement.getX() * m.getShearY()) * MM);
+                (m.getTranslateY() + displacement.getX() * m.getShearY()) * MM,
+                what);
     }
 }

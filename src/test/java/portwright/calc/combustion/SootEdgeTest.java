@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -11,11 +13,24 @@ import portwright.data.Constants;
 
 /** The ends of the oxygen balance: a hair above the least oxygen that makes all carbon CO, rounding must not stop it; and where it begins to look. */
 class SootEdgeTest {
-    private static final List<Fuel> FUELS = List.of(Fuels.propane(), Fuels.butane(), Fuels.methane());
+    /** Every fuel that a design may name, and one that brings much oxygen of its own. */
+    private static final List<Fuel> FUELS = Stream.concat(
+                    Fuels.names().stream().map(Fuels::of),
+                    Stream.of(Fuels.mixture("half burnt", Map.of("methane", 0.6, "carbon dioxide", 0.4), null)))
+            .toList();
 
-    /** Lambda at which the oxygen just makes all carbon CO, by atoms: propane 3 of 10, butane 4 of 13, methane 1 of 4. */
+    /** Lambda at which the oxygen of air and fuel just makes all carbon CO, by atoms: propane 3 of 10, butane 4 of 13, methane 1 of 4. */
     private static double edge(Fuel fuel) {
-        return fuel.carbon() / (2 * fuel.carbon() + fuel.hydrogen() / 2);
+        return (fuel.carbon() - fuel.oxygen()) / (2 * fuel.stoichOxygen());
+    }
+
+    /** By hand from the formulas alone; 60 % methane with 40 % carbon dioxide: 1 carbon, 0.8 oxygen, 1.2 oxygen molecules: 0.2 of 2.4. */
+    @Test
+    void theEdgeByAtoms() {
+        assertThat(edge(Fuels.propane())).isEqualTo(3 / 10.0, within(1e-15));
+        assertThat(edge(Fuels.butane())).isEqualTo(4 / 13.0, within(1e-15));
+        assertThat(edge(Fuels.methane())).isEqualTo(1 / 4.0, within(1e-15));
+        assertThat(edge(FUELS.get(FUELS.size() - 1))).isEqualTo(0.2 / 2.4, within(1e-15));
     }
 
     /** From the edge up in steps of single and doubled roundings: carbon is CO, hydrogen H2, as just below the edge. */
@@ -45,14 +60,18 @@ class SootEdgeTest {
         }
     }
 
-    /** Rich, without free oxygen to speak of, the first guess is the root itself; lean that of air with next to no CO and H2; at lambda 1 their balance.
+    /** Rich, the first guess leaves out the free oxygen and is off by its share of what lacks, 1e-5 and less; lean that of air with next to no CO and H2; at lambda 1 their balance.
      * Where two of these are equal they are off the most: lean by the root of s³ = s + 1, 1.325, rich by that of s³ + s = 1, 0.682. */
     @Test
     void theSearchBeginsWhereTheAnswerIs() {
         for (Fuel fuel : FUELS) {
             for (double kelvin = 1000; kelvin <= 1600; kelvin += 100) {
                 for (double lambda : new double[] {0.35, 0.5, 0.7, 0.9, 0.97}) {
-                    assertThat(off(fuel, kelvin, lambda)).isEqualTo(0, within(2e-5));
+                    double free =
+                            Products.of(fuel, Air.ROOM, lambda, kelvin, 101325).o2();
+                    assertThat(off(fuel, kelvin, lambda))
+                            .as("%s at %s K, lambda %s", fuel.name(), kelvin, lambda)
+                            .isEqualTo(0, within(1e-6 + 1.1 * free / ((1 - lambda) * fuel.stoichOxygen())));
                 }
                 for (double lambda : new double[] {1, 1.03, 1.5, 3}) {
                     assertThat(off(fuel, kelvin, lambda)).isEqualTo(0, within(3e-3));
@@ -72,7 +91,7 @@ class SootEdgeTest {
         double c = fuel.carbon();
         double h2 = fuel.hydrogen() / 2;
         double oxygen = fuel.stoichOxygen();
-        double n = c + h2 + lambda * oxygen * Air.ROOM.nitrogen() / Air.ROOM.oxygen();
+        double n = c + h2 + lambda * oxygen * Air.ROOM.nitrogen() / Air.ROOM.oxygen() + fuel.nitrogen() / 2;
         double excess = 2 * (lambda - 1) * oxygen;
         double lean = excess > 0 ? Math.sqrt(pBar * excess / (2 * n + excess)) : 0;
         double guess = e.start(c, h2, n, excess, excess + c + h2, pBar, lean);

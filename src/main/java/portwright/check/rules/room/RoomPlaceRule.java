@@ -7,7 +7,6 @@ import portwright.check.Forbids;
 import portwright.check.Limits;
 import portwright.check.Rule;
 import portwright.data.SafetyNumber;
-import portwright.model.Burner;
 import portwright.model.Opening;
 import portwright.model.RoomBuilding;
 import portwright.model.RoomPlace;
@@ -42,7 +41,7 @@ public final class RoomPlaceRule implements Rule {
         }
         switch (place) {
             case BASEMENT -> {
-                boolean mains = mains(review);
+                boolean mains = review.design().piped();
                 out.add(Say.stop(
                         this,
                         null,
@@ -84,13 +83,6 @@ public final class RoomPlaceRule implements Rule {
                 "Keep at least two whole sides open, stand upwind, carry a CO meter, leave at 100 ppm."
                         + (openings == null ? "" : " With walls all round write room.place studio instead."),
                 OPEN_SIDES));
-    }
-
-    private static boolean mains(Review review) {
-        List<Burner> burners = review.design().burners();
-        return burners != null
-                && !burners.isEmpty()
-                && burners.stream().allMatch(b -> b.fuel() != null && b.fuel().mains());
     }
 
     /** A room of a building that is joined to a dwelling stops unless the exhaust leads outdoors. */
