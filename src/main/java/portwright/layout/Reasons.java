@@ -1,6 +1,7 @@
 package portwright.layout;
 
 import java.util.Locale;
+import portwright.units.BothSystems;
 import portwright.units.Format;
 
 /** Why a layout is proposed, in words; every figure is that of the rounded places. */
@@ -68,7 +69,7 @@ final class Reasons {
         double far = Math.max(c.inletsFar(uneven), c.fluesFar(uneven));
         return " It gives up " + Format.plain(100 * (1 - c.margin() / uneven.margin()), 1)
                 + " % of the room: uneven places of the same holes"
-                + (Double.isInfinite(far) ? "" : ", up to " + Format.plain(far, 0) + " mm from these,")
+                + (Double.isInfinite(far) ? "" : ", up to " + BothSystems.told(far, 0, "mm") + " from these,")
                 + " would pass with " + Format.plain(uneven.margin(), 2) + " times.";
     }
 

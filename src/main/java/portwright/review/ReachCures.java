@@ -16,6 +16,7 @@ import portwright.calc.firing.Numerics;
 import portwright.calc.firing.ShellPart;
 import portwright.calc.firing.Simulation;
 import portwright.calc.firing.Step;
+import portwright.units.BothSystems;
 import portwright.units.Format;
 
 /** What would let a forecast reach the goal that it misses: every cure is computed in the same heat balance before it is told. */
@@ -90,7 +91,7 @@ public final class ReachCures {
         if (s.electric() && e.nominalW() > 0) {
             first(
                     MORE_POWER,
-                    x -> "elements of " + Format.plain(e.nominalW() * x / 1000, 1) + " kW for "
+                    x -> "elements of " + BothSystems.told(e.nominalW() * x / 1000, 1, "kW") + " for "
                             + Format.plain(e.nominalW() / 1000, 1),
                     x -> fire(
                             kiln.withElements(new Elements(e.nominalW() * x, e.resistanceRise(), e.voltageShare())),
@@ -155,7 +156,7 @@ public final class ReachCures {
                 int before = i - 1;
                 first(
                         OTHER_OPENING_K,
-                        x -> "gas opened at " + Format.plain(t.temperatureK() + x - 273.15, 0) + " °C for "
+                        x -> "gas opened at " + BothSystems.told(t.temperatureK() + x - 273.15, 0, "°C") + " for "
                                 + Format.plain(t.temperatureK() - 273.15, 0),
                         x -> fire(kiln, 1, openedAt(before, t.temperatureK() + x)));
                 return;

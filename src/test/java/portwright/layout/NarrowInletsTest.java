@@ -66,8 +66,9 @@ class NarrowInletsTest {
                     .noneMatch(f -> f.severity() == Severity.STOP)
                     .anyMatch(f -> f.rule().equals("burner-fit") && f.severity() == Severity.CAUTION);
             assertThat(q.reason())
-                    .contains("With inlets of 32 mm or more no layout that was tried passes")
-                    .contains("a ring of 3.5 mm round a tip of 18 mm, where 6 mm are wanted")
+                    .contains("With inlets of 32 mm (1 1/4 in) or more no layout that was tried passes")
+                    .contains(
+                            "a ring of 3.5 mm (1/8 in) round a tip of 18 mm (11/16 in), where 6 mm (1/4 in) are wanted")
                     .contains("burner-fit cautions it");
         });
     }

@@ -178,8 +178,10 @@ final class ProposalTicket extends VBox {
     }
 
     /** Figures as the design is written: inch first with millimetres beside them, or millimetres alone. */
-    private Label both(String metric) {
+    private Label both(String words) {
         return Plain.words(
-                doc.design().units() == UnitSystem.METRIC ? metric : BothSystems.inchFirst(BothSystems.words(metric)));
+                doc.design().units() == UnitSystem.METRIC
+                        ? BothSystems.metricOnly(words)
+                        : BothSystems.inchFirst(BothSystems.words(words)));
     }
 }
