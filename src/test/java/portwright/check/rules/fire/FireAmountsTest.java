@@ -92,6 +92,9 @@ class FireAmountsTest {
         b.flueMm = 0;
         assertThat(only(b, new FlueInletRatio(), Severity.STOP).remedy())
                 .isEqualTo("Add flues of 2513 mm² (3.9 in²) in all.");
+        assertThat(only(b.limit("flue-inlet-ratio", "caution", 1.2), new FlueInletRatio(), Severity.STOP)
+                        .remedy())
+                .isEqualTo("Add flues of 3016 mm² (4.67 in²) in all.");
     }
 
     /** Twice the load that two flues of 38 mm may carry: 54 mm wide, or half the gas. */
@@ -170,6 +173,44 @@ class FireAmountsTest {
         double[] n = numbers(f.message(), "presses with # Pa; inlet . draws with # Pa.* From # m/s");
         assertThat(n[0]).isEqualTo(0.5 * 1.204 * 144, within(0.2));
         assertThat(0.5 * 1.204 * n[2] * n[2]).isEqualTo(n[1], within(0.06 * 1.204 * n[2] + 0.005));
+    }
+
+    /** Half the share of the drive turns it at √½ of the speed. */
+    @Test
+    void inletWindAtAnOwnLimit() {
+        FireBench b = kw(3.2, Atmosphere.LIGHT).limit("inlet-draw", "wind", 0.5);
+        b.wind = "12 m/s";
+        String words = FireBench.of(b.run(new InletDraw()), Severity.CAUTION).stream()
+                .map(Finding::message)
+                .filter(m -> m.startsWith("A wind"))
+                .findFirst()
+                .orElseThrow();
+        double[] n = numbers(words, "draws with # Pa.* From # m/s");
+        assertThat(1.204 * n[1] * n[1]).isEqualTo(n[0], within(0.12 * 1.204 * n[1] + 0.005));
+    }
+
+    /** Gas that just burns clean at gas-on draws too little air at the top, where the hotter gas is thinner. */
+    @Test
+    void cleanAtGasOnAndNoLongerAtTheTop() {
+        FireBench b = null;
+        List<Finding> found = List.of();
+        for (double kw = 5.4; kw < 9 && found.isEmpty(); kw += 0.1) {
+            b = kw(kw, Atmosphere.MEDIUM);
+            found = b.run(new CleanBurn()).stream()
+                    .filter(f -> f.message().startsWith("At the top, 1200 °C (2192 °F), with the damper open"))
+                    .toList();
+        }
+        assertThat(found).hasSize(1);
+        Finding f = found.get(0);
+        assertThat(f.severity()).isEqualTo(Severity.CAUTION);
+        assertThat(f.forbids()).isEqualTo(Forbids.LIGHTING);
+        assertThat(f.measured().value()).isLessThan(1);
+        double[] band = numbers(f.message(), "lambda is # to #: the stated gas no longer burns clean");
+        assertThat(band[1]).isEqualTo(f.measured().value(), within(0.006));
+        assertThat(numbers(
+                        f.remedy(),
+                        "Turn the gas down as the kiln heats, or enlarge the flues to # mm.* burn at most # kW")[1])
+                .isEqualTo(b.heatKw * band[0], within(0.04));
     }
 
     /** Six inlet diameters of 35 mm, or up to the shelf. */
