@@ -121,8 +121,8 @@ final class ProposalText {
     }
 
     /** With inches beside the millimetres where the design is written in inches. */
-    private static String both(Design d, String metric) {
-        return d.units() == UnitSystem.METRIC ? metric : BothSystems.words(metric);
+    private static String both(Design d, String words) {
+        return d.units() == UnitSystem.METRIC ? BothSystems.metricOnly(words) : BothSystems.words(words);
     }
 
     private void ports(Proposal p) {

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import portwright.model.Design;
+import portwright.units.BothSystems;
 import portwright.units.Format;
 
 /**
@@ -142,14 +143,14 @@ public record DrillOutlook(List<HoleOdds> odds, double allInside, List<Wander> w
     }
 
     private static String along(double mm, String over, String under) {
-        return Math.abs(mm) < 0.05 ? "" : Format.plain(Math.abs(mm), 1) + " mm " + (mm > 0 ? over : under);
+        return Math.abs(mm) < 0.05 ? "" : BothSystems.told(Math.abs(mm), 1, "mm") + " " + (mm > 0 ? over : under);
     }
 
     private static String room(Wander w) {
         return w.leastMm() >= Wander.MOST_MM
                 ? "Looked at to " + Format.plain(Wander.MOST_MM, 0)
                         + " mm off each mark: no place there forbids drilling or lighting; drill to the mark all the same."
-                : "Least room: " + w.hole() + " may wander " + Format.plain(w.leastMm(), 1) + " mm to " + towards(w)
-                        + (w.wall() ? ", seen from inside." : ".");
+                : "Least room: " + w.hole() + " may wander " + BothSystems.told(w.leastMm(), 1, "mm") + " to "
+                        + towards(w) + (w.wall() ? ", seen from inside." : ".");
     }
 }

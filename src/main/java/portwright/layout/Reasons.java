@@ -2,6 +2,7 @@ package portwright.layout;
 
 import java.util.List;
 import java.util.Locale;
+import portwright.units.BothSystems;
 import portwright.units.Format;
 
 /** Why a layout is proposed, in words; every figure is that of the rounded places. */
@@ -92,7 +93,7 @@ final class Reasons {
         }
         double far = Math.max(c.inletsFar(uneven), c.fluesFar(uneven));
         return " Uneven places of the same holes"
-                + (Double.isInfinite(far) ? "" : ", up to " + Format.plain(far, 0) + " mm from these,")
+                + (Double.isInfinite(far) ? "" : ", up to " + BothSystems.told(far, 0, "mm") + " from these,")
                 + (uneven.margin() < 1
                         ? " would have a margin of " + Format.plain(uneven.margin(), 2) + ", these "
                                 + Format.plain(c.margin(), 2) + "; from 1 no rule of places cautions."

@@ -13,6 +13,7 @@ import portwright.model.Burner;
 import portwright.model.Design;
 import portwright.model.Role;
 import portwright.model.UnitSystem;
+import portwright.units.BothSystems;
 import portwright.units.Format;
 
 /** Numbers and saw sizes worth trying: burners fit, flue against inlet area within its limits, and the draft burns the gas clean. */
@@ -137,13 +138,14 @@ final class Sizes {
         if (wishes.inletMm() != null || c.inletMm() > usualInlet() - 1e-9) {
             return "";
         }
-        String none = "Inlets of " + Format.plain(usualInlet(), 0) + " mm or more leave less room, or none at all";
+        String none = "Inlets of " + BothSystems.told(usualInlet(), 0, "mm") + " or more leave less room, or none at all";
         return leastInlet() == 0
                 ? none + ": these are smaller."
-                : none + ". These of " + Format.plain(c.inletMm(), 0) + " mm leave a ring of "
-                        + Format.plain((c.inletMm() - widestTip()) / 2, 1) + " mm round a tip of "
-                        + Format.plain(widestTip(), 1) + " mm, where " + Format.plain(ring(widestTip()), 1)
-                        + " mm are wanted for air: burner-fit cautions it. A narrow ring draws less air and touches a tip that is set a little aside.";
+                : none + ". These of " + BothSystems.told(c.inletMm(), 0, "mm") + " leave a ring of "
+                        + BothSystems.told((c.inletMm() - widestTip()) / 2, 1, "mm") + " round a tip of "
+                        + BothSystems.told(widestTip(), 1, "mm") + ", where "
+                        + BothSystems.told(ring(widestTip()), 1, "mm")
+                        + " are wanted for air: burner-fit cautions it. A narrow ring draws less air and touches a tip that is set a little aside.";
     }
 
     /** Where no saw keeps the ratio, the one that comes nearest to it. */

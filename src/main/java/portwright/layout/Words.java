@@ -1,6 +1,7 @@
 package portwright.layout;
 
 import java.util.Set;
+import portwright.units.BothSystems;
 import portwright.units.Format;
 
 /** Sentences about layouts. */
@@ -60,7 +61,7 @@ final class Words {
 
     private static String number(Term t, double v, int more) {
         if (t.unit().equals("mm")) {
-            return Format.plain(v, 1 + more) + " mm";
+            return BothSystems.told(v, 1 + more, "mm");
         }
         return AT_MOST.contains(t.rule()) ? Format.plain(100 * v, more) + " %" : Format.plain(v, 2 + more);
     }
@@ -72,7 +73,7 @@ final class Words {
         }
         double lacks = AT_MOST.contains(t.rule()) ? t.measured() - t.stop() : t.stop() - t.measured();
         String amount = t.unit().equals("mm")
-                ? Format.plain(lacks, 1 + digits(t)) + " mm"
+                ? BothSystems.told(lacks, 1 + digits(t), "mm")
                 : AT_MOST.contains(t.rule())
                         ? Format.plain(100 * lacks, 1) + " % of the line too much"
                         : Format.plain(lacks, 2 + digits(t));

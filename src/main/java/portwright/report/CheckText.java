@@ -149,10 +149,11 @@ public final class CheckText {
                 1,
                 "min, plate off the flue, ports open, at 760 °C; five changes of air, at least 5");
         figure("room air, no wind", f.roomAirM3PerH(), 1, 0, "m³/h");
-        figure("fresh air needed, 8 h CO", f.freshAirM3PerH(), 1, 0, "m³/h");
+        String factor = "(mixing factor " + Format.plain(SafetyNumber.value("mixing-factor"), 0) + ")";
+        figure("fresh air needed, 8 h CO", f.freshAirM3PerH(), 1, 0, "m³/h " + factor);
         figure("CO made, worst step", f.roomCoMadeM3PerH(), 1, 3, "m³/h (rich end of its level, gas of 1300 °C)");
         figure("flue gas led outdoors", f.ledOutdoorsPct(), 1, 0, "% counted");
-        String mixing = "ppm (mixing factor " + Format.plain(SafetyNumber.value("mixing-factor"), 0) + ")";
+        String mixing = "ppm " + factor;
         figure("CO in the room, highest", f.roomCoPeakPpm(), 1, 0, mixing);
         figure("CO in the room, 8 h", f.roomCoEightHourPpm(), 1, 0, mixing);
         boolean hours = f.roomAirOutMinutes() != null && f.roomAirOutMinutes() >= 180;
@@ -167,13 +168,13 @@ public final class CheckText {
 
     private void figure(String name, Double value, double factor, int decimals, String unit) {
         if (value != null) {
-            String words = Format.plain(value * factor, decimals) + " " + unit;
+            String words = BothSystems.told(value * factor, decimals, unit);
             line("  " + String.format("%-27s", name) + both(words));
         }
     }
 
-    private String both(String metric) {
-        return units == UnitSystem.METRIC ? metric : BothSystems.words(metric);
+    private String both(String words) {
+        return units == UnitSystem.METRIC ? BothSystems.metricOnly(words) : BothSystems.words(words);
     }
 
     private void head(String title, int n) {

@@ -7,6 +7,7 @@ import portwright.calc.firing.FiringRun;
 import portwright.review.ElectricTwin;
 import portwright.review.FiringReview;
 import portwright.review.FiringTotals;
+import portwright.units.BothSystems;
 import portwright.units.Format;
 
 /**
@@ -27,12 +28,14 @@ public final class CostWords {
         boolean gas = firing.steps().value().stream().anyMatch(s -> s.gas());
         String currency = firing.currency();
         Double cost = firing.cost(all);
-        String used = n(all.electricKwh(), 1) + " kWh" + (gas ? ", " + n(all.fuelKg(), 2) + " kg of gas" : "");
+        String used = n(all.electricKwh(), 1) + " kWh"
+                + (gas ? ", " + BothSystems.told(all.fuelKg(), 2, "kg") + " of gas" : "");
         ReportLine own = new ReportLine(
                 "this firing",
                 (run.reached()
                                 ? used + money(firing, all)
-                                : "given up at " + n(run.endK() - ZERO_C, 0) + " °C, no price; " + used + " used")
+                                : "given up at " + BothSystems.told(run.endK() - ZERO_C, 0, "°C") + ", no price; "
+                                        + used + " used")
                         + open(all));
         if (!gas) {
             return List.of(own);
@@ -44,7 +47,7 @@ public final class CostWords {
         Double plain = firing.cost(electric.totals());
         String other = !electric.run().reached()
                 ? "does not get there: " + electric.run().last().ending().words() + " at "
-                        + n(electric.run().endK() - ZERO_C, 0) + " °C; not compared"
+                        + BothSystems.told(electric.run().endK() - ZERO_C, 0, "°C") + "; not compared"
                 : electric.creeps()
                         ? "no firing to compare with: it only creeps to the goal, in "
                                 + n(electric.run().endS() / 3600, 1) + " h, the last 100 °C at "
@@ -61,8 +64,8 @@ public final class CostWords {
 
     private static String open(FiringTotals all) {
         return all.openSeconds() > 0
-                ? "; of it " + n(all.openElectricKwh(), 1) + " kWh and " + n(all.openFuelKg(), 2) + " kg in the "
-                        + n(all.openSeconds() / 60, 0) + " min between steps, plate off"
+                ? "; of it " + n(all.openElectricKwh(), 1) + " kWh and " + BothSystems.told(all.openFuelKg(), 2, "kg")
+                        + " in the " + n(all.openSeconds() / 60, 0) + " min between steps, plate off"
                 : "";
     }
 

@@ -82,6 +82,8 @@ public record ClosePlates(StepPlate first, StepPlate second, double firstMm, dou
                     + second.level() + " in " + b
                     + " alike: a hotter kiln wants it wider for the same fire. Set each by flame and meter.";
         }
+        double firstTold = Math.rint(firstMm * 10) / 10;
+        double secondTold = Math.rint(secondMm * 10) / 10;
         return String.format(
                 Locale.ROOT,
                 "For %s (%s) and %s (%s) the plate stands %.1f mm apart, %.1f and %.1f mm at %.0f °C: less than it can be set by hand. Only flame and meter tell these two apart.",
@@ -89,9 +91,9 @@ public record ClosePlates(StepPlate first, StepPlate second, double firstMm, dou
                 a,
                 second.level(),
                 b,
-                apartMm(),
-                firstMm,
-                secondMm,
+                Math.abs(firstTold - secondTold),
+                firstTold,
+                secondTold,
                 kelvin - ZERO_C);
     }
 }

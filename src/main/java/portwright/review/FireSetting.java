@@ -1,6 +1,7 @@
 package portwright.review;
 
 import portwright.calc.combustion.AtmosphereLevel;
+import portwright.units.BothSystems;
 
 /**
  * One state that the firing asks for: a step's level at one of its temperatures, with the damper at the level's middle.
@@ -13,7 +14,7 @@ import portwright.calc.combustion.AtmosphereLevel;
 public record FireSetting(int step, AtmosphereLevel level, double kelvin, double open) {
     /** Words for messages. */
     public String words() {
-        return (level == null ? "the stated damper" : level.id()) + " at " + Math.round(kelvin - 273.15) + " °C (step "
-                + (step + 1) + ")";
+        return (level == null ? "the stated damper" : level.id()) + " in step " + (step + 1) + " at "
+                + BothSystems.told(kelvin - 273.15, 0, "°C");
     }
 }

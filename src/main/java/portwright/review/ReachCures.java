@@ -18,6 +18,7 @@ import portwright.calc.firing.ShellPart;
 import portwright.calc.firing.Simulation;
 import portwright.calc.firing.Step;
 import portwright.data.SafetyNumber;
+import portwright.units.BothSystems;
 import portwright.units.Format;
 
 /** What would let a forecast reach the goal that it misses: every cure is computed in the same heat balance before it is told. */
@@ -95,7 +96,7 @@ public final class ReachCures {
         if (s.electric() && e.nominalW() > 0) {
             first(
                     MORE_POWER,
-                    x -> "elements of " + Format.plain(e.nominalW() * x / 1000, 1) + " kW for "
+                    x -> "elements of " + BothSystems.told(e.nominalW() * x / 1000, 1, "kW") + " for "
                             + Format.plain(e.nominalW() / 1000, 1) + " where cable and breaker bear them",
                     x -> fire(
                             kiln.withElements(new Elements(e.nominalW() * x, e.resistanceRise(), e.voltageShare())),
@@ -157,7 +158,7 @@ public final class ReachCures {
                 int before = i - 1;
                 first(
                         openings(t.temperatureK(), steps.get(i)),
-                        x -> "gas opened at " + Format.plain(t.temperatureK() + x - 273.15, 0) + " °C for "
+                        x -> "gas opened at " + BothSystems.told(t.temperatureK() + x - 273.15, 0, "°C") + " for "
                                 + Format.plain(t.temperatureK() - 273.15, 0),
                         x -> fire(kiln, 1, openedAt(before, t.temperatureK() + x)));
                 return;

@@ -5,6 +5,7 @@ import java.util.List;
 import portwright.drawing.HoleNote;
 import portwright.layout.DrillOutlook;
 import portwright.layout.Wander;
+import portwright.units.BothSystems;
 import portwright.units.Format;
 
 /** The table of how far each hole may wander, as words. */
@@ -62,6 +63,6 @@ final class WanderRows {
     String words() {
         return "Millimetres that the middle of a hole may stray from its mark before its place forbids drilling or lighting; all other holes at their "
                 + "marks, the bore square, with the design's oversize; 25+ is more than 25 mm. A caution may come sooner: check a design anew when you move a hole on purpose. Floor and lid: seen from above, ↑ is the back. Walls: seen from inside, ↑ is up. "
-                + outlook.words();
+                + BothSystems.metricOnly(outlook.words());
     }
 }

@@ -25,13 +25,14 @@ public final class BothSystems {
             Kind.MASS, "lb",
             Kind.POWER, "Btu/h");
     private static final String NUMBER = "\\d+(?:\\.\\d+)?";
+    private static final String GROUPED = "\\d+(?: \\d{3})*(?:\\.\\d+)?";
     private static final Pattern FIGURE = Pattern.compile("(?<![\\w.#/−-])(?<!\\d )(?<minus>−)?(?:(?:(?<from>" + NUMBER
             + ") to |between (?<low>" + NUMBER + ") and ))?(?<last>" + NUMBER
             + ") (?<unit>mm²|cm²|mm|m|L|kg|°C|kW)(?<hour>/h)?(?![\\w²³/·^-])(?! \\()");
 
     private static final Pattern PAIR = Pattern.compile(
-            "(?<![\\w.#/−-])(?<lead>between )?(?<metric>−?(?:" + NUMBER
-                    + " (?:to|and) )?" + NUMBER
+            "(?<![\\w.#/−-])(?<!\\d )(?<lead>between )?(?<metric>−?(?:" + NUMBER
+                    + " (?:to|and) )?" + GROUPED
                     + " (?:mm²|cm²|mm|m|L|kg|°C|kW)(?:/h)?) \\((?<twin>[−-]?[\\d./ toand]* ?(?:in²|in|ft³|ft|lb|°F|Btu/h)(?:/h)?)\\)");
 
     private BothSystems() {}
@@ -42,9 +43,43 @@ public final class BothSystems {
         return m.replaceAll(f -> Matcher.quoteReplacement(f.group() + twin(m)));
     }
 
+    /**
+     * A metric figure rounded for people, with its inch-pound twin made from the value itself: {@code told(2.3668, 2, "kW")} is
+     * {@code 2.37 kW (8080 Btu/h)}. {@link #words} leaves such a figure as it is.
+     *
+     * @param unit mm, m, mm², cm², L, kg, kg/h, °C or kW, and words after it; one of another kind has no twin
+     */
+    public static String told(double value, int decimals, String unit) {
+        return told(value, Format.plain(value, decimals), unit);
+    }
+
+    /** The same with a figure that was rounded in another way. */
+    public static String told(double value, String rounded, String unit) {
+        String own = unit.split(" ", 2)[0];
+        return KINDS.containsKey(own.replace("/h", "")) && !(own.endsWith("/h") && !own.equals("kg/h"))
+                ? rounded + " " + own + " (" + twinOf(value, own) + ")" + unit.substring(own.length())
+                : rounded + " " + unit;
+    }
+
+    /** Two whole figures of one unit: {@code 12 to 30 mm (1/2 to 1 3/16 in)}. */
+    public static String toldRange(double from, double to, String unit) {
+        return Format.plain(from, 0) + " to " + Format.plain(to, 0) + " " + unit + " ("
+                + start(from, twin(to, unit), unit) + " to " + twin(to, unit) + ")";
+    }
+
+    /** How much hotter: {@code 25 °C (45 °F) hotter}. */
+    public static String toldHotter(double kelvins) {
+        return Format.plain(kelvins, 0) + " °C (" + Format.plain(kelvins * 1.8, 0) + " °F) hotter";
+    }
+
     /** The same sentence with every inch-pound twin before its metric figure: {@code 1 in (25.4 mm)}. */
     public static String inchFirst(String both) {
         return PAIR.matcher(both).replaceAll("${lead}${twin} (${metric})");
+    }
+
+    /** The same sentence without its inch-pound twins. */
+    public static String metricOnly(String both) {
+        return PAIR.matcher(both).replaceAll("${lead}${metric}");
     }
 
     private static String twin(Matcher m) {
@@ -56,20 +91,26 @@ public final class BothSystems {
         String low = m.group("low");
         String first = m.group("from") != null ? m.group("from") : low;
         double value = Double.parseDouble(m.group("last"));
-        if (m.group("minus") != null && first == null) {
-            return " (" + below(value, unit) + (hourly ? "/h" : "") + ")";
-        }
-        String last = twin(value, unit);
-        String sign = last.substring(last.lastIndexOf(' '));
-        String start = first == null
-                ? ""
-                : twin(Double.parseDouble(first), unit).replace(sign, "") + (low == null ? " to " : " and ");
-        return " (" + start + last + (hourly ? "/h" : "") + ")";
+        String last = twinOf(m.group("minus") != null && first == null ? -value : value, unit + (hourly ? "/h" : ""));
+        String start =
+                first == null ? "" : start(Double.parseDouble(first), last, unit) + (low == null ? " to " : " and ");
+        return " (" + start + last + ")";
     }
 
-    /** The twin of a figure under nought. */
-    private static String below(double size, String unit) {
-        return KINDS.get(unit) == Kind.TEMPERATURE ? twin(-size, unit).replace('-', '−') : "−" + twin(size, unit);
+    /** The lower figure of a range without the unit that the upper one has too. */
+    private static String start(double value, String last, String unit) {
+        return twin(value, unit).replace(last.substring(last.lastIndexOf(' ')), "");
+    }
+
+    /** The twin of any figure, also of one under nought or by the hour. */
+    private static String twinOf(double value, String unit) {
+        if (unit.endsWith("/h")) {
+            return twinOf(value, unit.substring(0, unit.length() - 2)) + "/h";
+        }
+        if (KINDS.get(unit) == Kind.TEMPERATURE) {
+            return twin(value, unit).replace('-', '−');
+        }
+        return value < 0 ? "−" + twin(-value, unit) : twin(value, unit);
     }
 
     private static String twin(double value, String unit) {

@@ -135,6 +135,32 @@ class ElementsAndFittingsTest {
         assertThat(u.postLacks()).containsExactly("shelves");
     }
 
+    /** A crack 6 wide along a path is a strip of half width 3; without a width, a line. */
+    @Test
+    void fittingsAlongAPath() {
+        TestKiln k = PartsTest.box();
+        for (Double wide : new Double[] {6., null}) {
+            k.fittings.add(new Fitting(
+                    "C",
+                    FittingKind.CRACK,
+                    null,
+                    null,
+                    On.FLOOR,
+                    null,
+                    null,
+                    wide == null ? null : mm(wide),
+                    null,
+                    null,
+                    List.of(at(0, 0), at(40, 30)),
+                    null,
+                    null,
+                    null));
+        }
+        KilnGeometry g = KilnGeometry.of(k.build());
+        assertThat(g.fittings().get(0).shape()).isEqualTo(new Shape.Strip(List.of(new Pt(0, 0), new Pt(40, 30)), 3));
+        assertThat(((Shape.Strip) g.fittings().get(1).shape()).halfWidth()).isZero();
+    }
+
     private static Fitting fitting(On on, Integer panel, Place at, Double d) {
         return new Fitting(
                 "F",

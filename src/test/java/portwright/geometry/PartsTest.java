@@ -90,6 +90,9 @@ class PartsTest {
                 .isEqualTo(Math.hypot(80, 30), within(1e-9));
         assertThat(Mouth.gap(g, g.fittings().get(1), Mouth.of(g, On.WALL, 1, new Pt(20, 110))))
                 .isEqualTo(30, within(1e-9));
+        // from the lid's (0, 150) to the box's upper edge: it stands 30 off the wall at y 293.5, its edge at height 130
+        assertThat(Mouth.gap(g, g.fittings().get(1), Mouth.of(g, On.LID, 0, new Pt(0, 150))))
+                .isEqualTo(Math.hypot(143.5, 450 + T - 130), within(1e-9));
     }
 
     @Test
@@ -120,6 +123,28 @@ class PartsTest {
                 .isEqualTo(Solids.distance(floor, wall), within(1e-9));
         assertThat(Solids.distance(floor, lid)).isEqualTo(450, within(1e-6));
         assertThat(Solids.distance(floor, lid, 10)).isBetween(10.0, 450.0);
+    }
+
+    /** Bricks 200 × 100 in half bond: rows from y 0 and 100, the second shifted by 100. */
+    @Test
+    void theBrickAtAPoint() {
+        JointPattern p = new JointPattern(200, 100, true, 0, new Pt(0, 0));
+        Brick low = p.brick(new Pt(450, 35));
+        assertThat(List.of(low.left(), low.right(), low.below(), low.above())).containsExactly(50.0, 150.0, 35.0, 65.0);
+        assertThat(low.least()).isEqualTo(35);
+        Brick high = p.brick(new Pt(280, 140));
+        assertThat(List.of(high.left(), high.right(), high.below(), high.above()))
+                .containsExactly(180.0, 20.0, 40.0, 60.0);
+        assertThat(high.least()).isEqualTo(20);
+        assertThat(high.outline().points())
+                .containsExactly(new Pt(100, 200), new Pt(300, 200), new Pt(300, 100), new Pt(100, 100));
+        // laid a quarter turn clockwise, rows run along −y: (35, −450) is where (450, 35) was
+        assertThat(new JointPattern(200, 100, true, Math.PI / 2, new Pt(0, 0))
+                        .brick(new Pt(35, -450))
+                        .least())
+                .isEqualTo(35, within(1e-9));
+        assertThat(new TailHole("E1", new Face(On.WALL, 1, true), new Circle(new Pt(0, 0), 5)).name())
+                .isEqualTo("E1 tails");
     }
 
     /** Bricks 200 × 100 stacked from (0, 0): within 90 of (50, 50) lie the joints x = 0 and y = 0, y = 100. */

@@ -175,6 +175,12 @@ class PlaneTest {
         at(h.nearest(new Pt(14, 5)), 15, 5);
         at(h.nearest(new Pt(7, 6)), 5, 6);
         at(h.nearest(new Pt(2, 8)), 5, 8);
+        // looking 30° right of the back: the straight side runs down to the right
+        Shape.HalfDisc slant = new Shape.HalfDisc(new Pt(0, 0), 10, Math.PI / 6);
+        at(slant.straight().a(), -5 * Math.sqrt(3), 5);
+        at(slant.straight().b(), 5 * Math.sqrt(3), -5);
+        assertThat(slant.distance(new Pt(6, 6 * Math.sqrt(3)))).isEqualTo(2, within(1e-9));
+        assertThat(slant.distance(new Pt(-2, -2 * Math.sqrt(3)))).isEqualTo(4, within(1e-9));
         assertThat(h.area()).isEqualTo(50 * Math.PI, within(1e-9));
     }
 
@@ -215,6 +221,16 @@ class PlaneTest {
         assertThat(FeasibleRegion.chordError(100)).isEqualTo(100 * (1 / Math.cos(Math.PI / 96) - 1), within(1e-12));
         assertThat(FeasibleRegion.of(List.of(), List.of(disc)).pieces()).isEmpty();
         assertThat(free.without(List.of())).isSameAs(free);
+        // what lies in a disc of 30 about the middle, 10 from its rim: a disc of 20, its arc within
+        assertThat(free.inside(new Shape.Disc(new Circle(new Pt(50, 50), 30)), 10)
+                        .area())
+                .isBetween(Math.PI * 400 * 0.998, Math.PI * 400);
+        assertThat(free.inside(new Shape.Disc(new Circle(new Pt(50, 50), 8)), 10)
+                        .area())
+                .isZero();
+        assertThat(free.inside(new Shape.Poly(outline(40, 40, 40, 70, 60, 70, 60, 40)), 0)
+                        .area())
+                .isEqualTo(600, within(1e-6));
         FeasibleRegion both = FeasibleRegion.of(List.of(in, new FeasibleRegion.Within(BOX, 0)), List.of());
         assertThat(both.area()).isEqualTo((30 - margin) * (20 - margin), within(1e-9));
     }

@@ -63,7 +63,7 @@ class WeakestSectionTest {
     }
 
     /** Up to sixteen holes, up to two grooves that bend at will, slabs of four to fourteen corners or with a recess. */
-    private static KilnGeometry random(int seed) {
+    static KilnGeometry random(int seed) {
         Random r = new Random(seed);
         boolean recess = seed % 5 == 4;
         TestKiln k = recess

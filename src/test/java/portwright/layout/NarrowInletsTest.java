@@ -66,8 +66,9 @@ class NarrowInletsTest {
                     .noneMatch(f -> f.severity() == Severity.STOP)
                     .anyMatch(f -> f.rule().equals("burner-fit") && f.severity() == Severity.CAUTION);
             assertThat(q.reason())
-                    .contains("Inlets of 32 mm or more leave less room, or none at all")
-                    .contains("a ring of 3.5 mm round a tip of 18 mm, where 6 mm are wanted")
+                    .contains("Inlets of 32 mm (1 1/4 in) or more leave less room, or none at all")
+                    .contains(
+                            "a ring of 3.5 mm (1/8 in) round a tip of 18 mm (11/16 in), where 6 mm (1/4 in) are wanted")
                     .contains("burner-fit cautions it");
         });
     }
@@ -79,7 +80,7 @@ class NarrowInletsTest {
         assertThat(p.best().get(0).ports())
                 .filteredOn(o -> o.role() == Role.INLET)
                 .allSatisfy(o -> assertThat(o.diameter().mm()).isLessThan(32));
-        assertThat(p.best().get(0).reason()).contains("Inlets of 32 mm or more leave less room");
+        assertThat(p.best().get(0).reason()).contains("Inlets of 32 mm (1 1/4 in) or more leave less room");
     }
 
     /** With room for the usual ring and what a drill wanders, nothing smaller is taken. */

@@ -16,6 +16,7 @@ import portwright.geometry.KilnGeometry;
 import portwright.model.Design;
 import portwright.model.On;
 import portwright.review.Review;
+import portwright.units.BothSystems;
 
 /** Odds of a stop, and wander. */
 class ToleranceTest {
@@ -241,7 +242,8 @@ class ToleranceTest {
         String words = new DrillOutlook(
                         java.util.List.of(odds), 0.8, Tolerance.wander(beside(2)), new DrillError(1.5, 2, 0.03, 2))
                 .words();
-        assertThat(words).contains("its mark 2.8 mm to the right and 6.8 mm to the front makes that 0.1.");
+        assertThat(BothSystems.metricOnly(words))
+                .contains("its mark 2.8 mm to the right and 6.8 mm to the front makes that 0.1.");
         assertThat(words).contains("80 of 100").contains("forbids drilling or lighting, under the 99 aimed at");
     }
 

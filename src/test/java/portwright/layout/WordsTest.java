@@ -18,7 +18,7 @@ class WordsTest {
     void asManyDigitsAsShowTheDifference() {
         Term t = new Term("port-spacing", List.of("a", "b"), 12.4996, 12.5, 40, "mm", -0.1);
         assertThat(Words.term(t)).contains("b: 12.4996 mm").contains("stop under 12.5 mm");
-        assertThat(Words.miss(t)).endsWith(": 0.0004 mm short");
+        assertThat(Words.miss(t)).endsWith(": 0.0004 mm (0 in) short");
         Term share = new Term("port-balance", List.of("a"), 0.1505, Double.NaN, 0.15, "1", 0.997);
         assertThat(Words.term(share)).contains("15.05 %").contains("caution over 15 %");
         Term at = new Term("port-spacing", List.of("a", "b"), 25, 25, 40, "mm", 0);

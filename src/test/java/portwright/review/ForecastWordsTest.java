@@ -81,7 +81,7 @@ class ForecastWordsTest {
                 .contains("NOT REACHED: the climb ends at 1143 °C, before cone 10")
                 .contains("NOT FINISHED: step 5")
                 .containsPattern(
-                        "given up at 1143 °C, no price; [0-9.]+ kWh, [0-9.]+ kg of gas used; of it [^.]*[0-9.]+ kWh and [0-9.]+ kg in the 15 min between steps, plate off all electric")
+                        "given up at 1143 °C \\(\\d+ °F\\), no price; [0-9.]+ kWh, [0-9.]+ kg \\([0-9.]+ lb\\) of gas used; of it [^.]*[0-9.]+ kWh and [0-9.]+ kg \\([0-9.]+ lb\\) in the 15 min between steps, plate off all electric")
                 .contains("reaches the goal with")
                 .contains("not compared")
                 .contains("at least 16.5 h, and no upper end")

@@ -27,8 +27,8 @@ class OwnFiringTest {
 
     private static String log(String starter, String pace, String note) {
         StringBuilder steps = new StringBuilder();
-        for (String s : pace.split(";")) {
-            String[] x = s.split(",");
+        for (String s : pace.split(";", -1)) {
+            String[] x = s.split(",", -1);
             steps.append(steps.isEmpty() ? "[" : ",")
                     .append("{\"to\":\"%s\",\"rate\":\"%s\",\"heat\":\"electric\"}".formatted(x[0], x[1]));
         }

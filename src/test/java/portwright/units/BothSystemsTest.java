@@ -73,4 +73,47 @@ class BothSystemsTest {
     void whoeverMeasuresInInchesReadsThemFirst(String both, String inchFirst) {
         assertThat(BothSystems.inchFirst(both)).isEqualTo(inchFirst);
     }
+
+    /** By hand from the factors of NIST SP 811: 70.62 L are 2.494 ft³, 2.3668 kW 8075.9 Btu/h, 0.74 mm 0.0291 in, 0.184 kg 0.4057 lb. */
+    @Test
+    @Tag("published")
+    void aTwinIsMadeFromTheValueAndNotFromTheRoundedFigure() {
+        assertThat(BothSystems.told(70.62, 0, "L")).isEqualTo("71 L (2.49 ft³)");
+        assertThat(BothSystems.told(2.3668, 2, "kW")).isEqualTo("2.37 kW (8080 Btu/h)");
+        assertThat(BothSystems.told(0.74, 1, "mm")).isEqualTo("0.7 mm (0.029 in)");
+        assertThat(BothSystems.told(926.6, 0, "°C")).isEqualTo("927 °C (1700 °F)");
+        assertThat(BothSystems.told(0.184, 2, "kg/h (±25 %)")).isEqualTo("0.18 kg/h (0.406 lb/h) (±25 %)");
+        assertThat(BothSystems.told(10_450, "10 400", "mm²")).isEqualTo("10 400 mm² (16.2 in²)");
+        assertThat(BothSystems.toldRange(11.6, 25.4, "mm")).isEqualTo("12 to 25 mm (7/16 to 1 in)");
+        assertThat(BothSystems.toldHotter(24.8)).isEqualTo("25 °C (45 °F) hotter");
+        assertThat(BothSystems.told(-10, 0, "°C")).isEqualTo("-10 °C (14 °F)");
+        assertThat(BothSystems.told(-25.4, 1, "mm")).isEqualTo("-25.4 mm (−1 in)");
+    }
+
+    @Test
+    void aFigureOfAnotherKindHasNoTwin() {
+        assertThat(BothSystems.told(33.5, 1, "W/L")).isEqualTo("33.5 W/L");
+        assertThat(BothSystems.told(60, 0, "°C/h")).isEqualTo("60 °C/h");
+        assertThat(BothSystems.told(12, 0, "min (no wind)")).isEqualTo("12 min (no wind)");
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "25.4 mm (1 in) of brick; 50.8 mm (2 in) wanted|25.4 mm of brick; 50.8 mm wanted",
+                "between 25.4 and 50.8 mm (1 and 2 in) wide|between 25.4 and 50.8 mm wide",
+                "from 900 °C (1652 °F) on|from 900 °C on",
+                "flues of 10 500 mm² (16.3 in²) in all|flues of 10 500 mm² in all",
+                "30 mm (trade practice 25 mm)|30 mm (trade practice 25 mm)"
+            })
+    void whoeverMeasuresInMillimetresReadsThemAlone(String both, String metric) {
+        assertThat(BothSystems.metricOnly(both)).isEqualTo(metric);
+    }
+
+    @Test
+    void thousandsApartStayOneFigure() {
+        assertThat(BothSystems.inchFirst("flues of 10 500 mm² (16.3 in²) in all"))
+                .isEqualTo("flues of 16.3 in² (10 500 mm²) in all");
+    }
 }

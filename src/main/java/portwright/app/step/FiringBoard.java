@@ -188,8 +188,8 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
     private double beside(GraphicsContext g, Palette p, double w) {
         double y = 34;
         for (ReportLine l : doc.extras().energy()) {
-            String both = BothSystems.words(l.name() + ": " + l.value());
-            String words = units() == UnitSystem.INCH ? BothSystems.inchFirst(both) : l.name() + ": " + l.value();
+            String both = l.name() + ": " + l.value();
+            String words = units() == UnitSystem.INCH ? BothSystems.inchFirst(both) : BothSystems.metricOnly(both);
             y = Say.lines(g, p, words, BESIDE, y, w - 30 - BESIDE, 13, Ink.INK);
         }
         besideY = doc.extras().energy().isEmpty() ? besideY : Math.max(70, y);

@@ -185,9 +185,11 @@ final class ProposalTicket extends VBox {
     }
 
     /** Rules by their headings, figures as the design is written: inch first with millimetres beside them, or millimetres alone. */
-    private Label both(String metric) {
-        String plain = RuleWords.inWords(metric);
+    private Label both(String words) {
+        String plain = RuleWords.inWords(words);
         return Plain.text(
-                doc.design().units() == UnitSystem.METRIC ? plain : BothSystems.inchFirst(BothSystems.words(plain)));
+                doc.design().units() == UnitSystem.METRIC
+                        ? BothSystems.metricOnly(plain)
+                        : BothSystems.inchFirst(BothSystems.words(plain)));
     }
 }

@@ -12,6 +12,7 @@ import portwright.check.Rule;
 import portwright.check.Severity;
 import portwright.review.FireSetting;
 import portwright.review.Review;
+import portwright.units.BothSystems;
 
 /** Where the chamber is over room pressure every joint leaks fume with CO. */
 public final class ChamberPressure implements Rule {
@@ -73,7 +74,7 @@ public final class ChamberPressure implements Rule {
                     Measure.mm(mm),
                     null,
                     "For " + worst.words()
-                            + " the chamber is over room pressure from " + Say.n(mm, 0) + " mm up, "
+                            + " the chamber is over room pressure from " + BothSystems.told(mm, 0, "mm") + " up, "
                             + Say.n(at.lidPressure(), 1)
                             + " Pa under the lid: every joint and spyhole there leaks fume with CO."
                             + tops(at, mm),

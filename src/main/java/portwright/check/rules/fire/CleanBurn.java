@@ -13,6 +13,7 @@ import portwright.check.Severity;
 import portwright.model.Role;
 import portwright.review.FireReview;
 import portwright.review.Review;
+import portwright.units.BothSystems;
 
 /** With the damper fully open the gas burns clean: half of it, or the holes are wrong; all of it at gas-on and at the top. */
 public final class CleanBurn implements Rule {
@@ -119,7 +120,7 @@ public final class CleanBurn implements Rule {
     }
 
     private static String c(double kelvin) {
-        return Say.n(kelvin - 273.15, 0) + " °C";
+        return BothSystems.told(kelvin - 273.15, 0, "°C");
     }
 
     private static String range(double low, double high) {

@@ -13,6 +13,7 @@ import portwright.geometry.Hole;
 import portwright.model.DamperPlate;
 import portwright.model.Role;
 import portwright.review.Review;
+import portwright.units.BothSystems;
 
 /** The plate laps over the flue all round when shut, and two plates do not meet. The longer side lies along the slide. */
 public final class DamperCover implements Rule {
@@ -82,9 +83,11 @@ public final class DamperCover implements Rule {
                             List.of(a.name(), b.name()),
                             Measure.mm(apart),
                             Measure.mm(small),
-                            "The plates of " + a.name() + " and " + b.name() + " are " + Say.n(small, 0)
-                                    + " mm wide, the flues' centres " + Say.n(apart, 0) + " mm apart: the plates meet.",
-                            "Use one shared plate or plates at most " + Say.n(Math.floor(apart), 0) + " mm wide.");
+                            "The plates of " + a.name() + " and " + b.name() + " are "
+                                    + BothSystems.told(small, 0, "mm") + " wide, the flues' centres "
+                                    + BothSystems.told(apart, 0, "mm") + " apart: the plates meet.",
+                            "Use one shared plate or plates at most " + BothSystems.told(Math.floor(apart), 0, "mm")
+                                    + " wide.");
                 }
             }
         }
@@ -102,9 +105,10 @@ public final class DamperCover implements Rule {
                     parts,
                     Measure.mm(lap),
                     Measure.mm(least),
-                    "The shut plate laps " + Say.n(lap, 0) + " mm over " + String.join(" and ", parts) + ".",
-                    "Cut a plate " + Say.n(Math.ceil(2 * (least - lap)), 0) + " mm wider, so that it laps "
-                            + Say.n(least, 0) + " mm all round.");
+                    "The shut plate laps " + BothSystems.told(lap, 0, "mm") + " over " + String.join(" and ", parts)
+                            + ".",
+                    "Cut a plate " + BothSystems.told(Math.ceil(2 * (least - lap)), 0, "mm")
+                            + " wider, so that it laps " + BothSystems.told(least, 0, "mm") + " all round.");
         }
     }
 

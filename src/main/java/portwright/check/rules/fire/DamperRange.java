@@ -20,6 +20,7 @@ import portwright.review.FireSetting;
 import portwright.review.LevelSetting;
 import portwright.review.PlateSetting;
 import portwright.review.Review;
+import portwright.units.BothSystems;
 
 /** Each level asked for lies within the damper's travel, and its travel is wide enough for a hand. */
 public final class DamperRange implements Rule {
@@ -88,8 +89,8 @@ public final class DamperRange implements Rule {
                     new Measure(mid, "1"),
                     s.words() + " needs lambda " + Say.n(mid, 2) + "; at " + Say.n(least * 100, 0)
                             + " % open it is still " + Say.n(shut, 2) + ".",
-                    "Burn more gas: about " + Say.n(review.supply().netW() / 1000 * shut / mid, 1)
-                            + " kW, or make the flues smaller and close leaks.");
+                    "Burn more gas: about " + BothSystems.told(review.supply().netW() / 1000 * shut / mid, 1, "kW")
+                            + ", or make the flues smaller and close leaks.");
         }
     }
 
@@ -121,7 +122,7 @@ public final class DamperRange implements Rule {
                     flues,
                     Measure.mm(l.travelMm()),
                     Measure.mm(least),
-                    words + " The level spans only " + Say.n(l.travelMm(), 1) + " mm.",
+                    words + " The level spans only " + BothSystems.told(l.travelMm(), 1, "mm") + ".",
                     "Use a screw or a wedge to move the plate, or fewer and larger flues. " + DamperCurve.HOW_TO_SET);
         } else if (seen.add("note " + s.level() + s.kelvin())) {
             Say.add(

@@ -11,6 +11,7 @@ import portwright.check.Rule;
 import portwright.check.Severity;
 import portwright.model.Role;
 import portwright.review.Review;
+import portwright.units.BothSystems;
 
 /** Flue area against inlet area, typed diameters, damper off. */
 public final class FlueInletRatio implements Rule {
@@ -38,10 +39,10 @@ public final class FlueInletRatio implements Rule {
         double stop = limits.value(id(), "stop");
         double least = limits.value(id(), "caution");
         double most = limits.value(id(), "caution-high");
-        String words = "Flues have " + Say.n(ratio, 2) + " times the inlets' area (" + Say.n(flue, 0) + " mm² to "
-                + Say.n(inlet, 0) + " mm²)";
+        String words = "Flues have " + Say.n(ratio, 2) + " times the inlets' area (" + BothSystems.told(flue, 0, "mm²")
+                + " to " + BothSystems.told(inlet, 0, "mm²") + ")";
         String larger = flue == 0
-                ? "Add flues of " + Say.n(inlet * least, 0) + " mm² in all."
+                ? "Add flues of " + BothSystems.told(inlet * least, 0, "mm²") + " in all."
                 : Say.enlargeFlues(review, least / ratio) + " or make the inlets smaller.";
         if (Say.under(ratio, stop)) {
             Say.add(

@@ -8,6 +8,7 @@ import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
 import portwright.review.Review;
+import portwright.units.BothSystems;
 
 /** Gas for reduction, beside electric heat: not a gas kiln. */
 public final class GasLoad implements Rule {
@@ -36,8 +37,8 @@ public final class GasLoad implements Rule {
         double stop = limits.value(id(), "stop-base") + limits.value(id(), "stop-per-litre") * litre;
         double caution = limits.value(id(), "caution-base") + limits.value(id(), "caution-per-litre") * litre;
         double note = limits.value(id(), "note-base") + limits.value(id(), "note-per-litre") * litre;
-        String words = Say.n(watt / 1000, 2) + " kW net on " + Say.n(litre, 0) + " L of chamber, "
-                + Say.n(watt / litre, 0) + " W per litre";
+        String words = BothSystems.told(watt / 1000, 2, "kW") + " net on " + BothSystems.told(litre, 0, "L")
+                + " of chamber, " + Say.n(watt / litre, 0) + " W per litre";
         String less = lessGas(review, caution / watt);
         if (Say.over(watt, stop)) {
             Say.add(
@@ -77,7 +78,7 @@ public final class GasLoad implements Rule {
                     new Measure(watt / 1000, "kW"),
                     new Measure(note / 1000, "kW"),
                     words + ": little gas, the damper then works almost shut.",
-                    "Plan for about " + Say.n(note / 1000, 1) + " kW.");
+                    "Plan for about " + BothSystems.told(note / 1000, 1, "kW") + ".");
         }
     }
 

@@ -15,6 +15,7 @@ import portwright.check.Severity;
 import portwright.review.FireReview;
 import portwright.review.FireSetting;
 import portwright.review.Review;
+import portwright.units.BothSystems;
 
 /**
  * The upper rim of inlets in a wall: pressure rises with height, so a port whose middle draws may be pushed outwards above.
@@ -74,9 +75,9 @@ record InletTop(InletFlow flow, double heightM, double drive, double still) {
                     List.of(name),
                     new Measure(stopped ? t.drive() : t.still(), "Pa"),
                     new Measure(limit, "Pa"),
-                    "The top of " + name + " stands " + Say.n(t.heightM() * 1000, 0)
-                            + " mm above the floor; the chamber is over room pressure from "
-                            + Say.n(Math.max(0, w.neutralM()) * 1000, 0) + " mm up ("
+                    "The top of " + name + " stands " + BothSystems.told(t.heightM() * 1000, 0, "mm")
+                            + " above the floor; the chamber is over room pressure from "
+                            + BothSystems.told(Math.max(0, w.neutralM()) * 1000, 0, "mm") + " up ("
                             + w.setting().words()
                             + ", flues " + Say.n(w.setting().open() * 100, 0) + " % open). There "
                             + Say.n(-t.still(), 2) + " Pa push outwards"

@@ -14,6 +14,7 @@ import portwright.check.Severity;
 import portwright.model.Role;
 import portwright.review.FireSetting;
 import portwright.review.Review;
+import portwright.units.BothSystems;
 
 /** How far up incoming air can reach the ware before it has met gas. */
 public final class OxidisedZoneNote implements Rule {
@@ -47,11 +48,11 @@ public final class OxidisedZoneNote implements Rule {
                 Say.ports(review, Role.INLET),
                 Measure.mm(z.height() * 1000),
                 null,
-                "For " + s.words() + " unmixed air can reach up to " + Say.n(z.height() * 1000, 0)
-                        + " mm above the floor"
+                "For " + s.words() + " unmixed air can reach up to " + BothSystems.told(z.height() * 1000, 0, "mm")
+                        + " above the floor"
                         + (Say.n(z.low() * 1000, 0).equals(Say.n(z.high() * 1000, 0))
                                 ? ""
-                                : " (" + Say.n(z.low() * 1000, 0) + " to " + Say.n(z.high() * 1000, 0) + " mm)")
+                                : " (" + BothSystems.toldRange(z.low() * 1000, z.high() * 1000, "mm") + ")")
                         + ": pieces there may come out oxidised.",
                 "Stand test pieces or oxidation glazes below that height and the reduction glazes above it.",
                 OxidisedZone.SOURCE,

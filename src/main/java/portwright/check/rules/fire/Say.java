@@ -14,6 +14,7 @@ import portwright.model.Burner;
 import portwright.model.Role;
 import portwright.model.UnitSystem;
 import portwright.review.Review;
+import portwright.units.BothSystems;
 import portwright.units.Format;
 
 /** Builds the findings of this section and its remedies. */
@@ -90,7 +91,8 @@ final class Say {
                 .max()
                 .orElse(0);
         if (largest == 0) {
-            return "Add flues of " + n(area(review, Role.INLET), 0) + " mm² in all, as much as the inlets have,";
+            return "Add flues of " + BothSystems.told(area(review, Role.INLET), 0, "mm²")
+                    + " in all, as much as the inlets have,";
         }
         double wanted = largest * Math.sqrt(areaFactor) - 1e-6;
         boolean inch = review.design().units() != UnitSystem.METRIC;
@@ -121,7 +123,7 @@ final class Say {
                         .map(d -> "#" + d.number() + " (" + n(d.diameterMm(), 2) + " mm)")
                         .orElse(n(wanted, 2) + " mm");
                 return "fit a smaller jet: " + drill + " for " + b.name() + ", so that the burners give "
-                        + (kw == null ? "less" : n(kw, 2) + " kW in all");
+                        + (kw == null ? "less" : BothSystems.told(kw, 2, "kW") + " in all");
             }
         }
         return heat;

@@ -16,7 +16,7 @@ import portwright.data.Brick;
 import portwright.review.BrickClass;
 import portwright.review.FiringReview;
 import portwright.review.Review;
-import portwright.units.Format;
+import portwright.units.BothSystems;
 
 /** The hottest goal of the firing against the temperature class of wall, floor and lid brick. */
 public final class BrickHeat implements Rule {
@@ -62,7 +62,7 @@ public final class BrickHeat implements Rule {
         String name = fails ? "fails" : "over";
         List<String> about = new ArrayList<>(List.of("step " + (top.step() + 1)));
         about.addAll(parts);
-        String above = "brick of a class above " + Format.plain(goal, 0) + " °C.";
+        String above = "brick of a class above " + BothSystems.told(goal, 0, "°C") + ".";
         return new Finding(
                 id(),
                 Severity.CAUTION,
@@ -70,9 +70,9 @@ public final class BrickHeat implements Rule {
                 about,
                 new Measure(goal, "°C"),
                 new Measure(brick.classificationC() + limits.value(id(), name), "°C"),
-                "Step " + (top.step() + 1) + " goes to " + top.words() + ", " + Format.plain(goal, 0) + " °C; "
+                "Step " + (top.step() + 1) + " goes to " + top.words() + ", " + BothSystems.told(goal, 0, "°C") + "; "
                         + String.join(", ", parts) + " of " + brick.id() + " have class "
-                        + Format.plain(brick.classificationC(), 0) + " °C"
+                        + BothSystems.told(brick.classificationC(), 0, "°C")
                         + (fails
                                 ? ". So far over its class the hot face shrinks, cracks and melts."
                                 : ". Such brick is fired over its class by custom (group 23 to cone 10), at the cost of its life: the hot face shrinks and spalls."),

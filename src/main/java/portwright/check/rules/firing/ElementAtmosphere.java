@@ -13,7 +13,7 @@ import portwright.check.Rule;
 import portwright.check.Severity;
 import portwright.review.FiringReview;
 import portwright.review.Review;
-import portwright.units.Format;
+import portwright.units.BothSystems;
 
 /** Elements on in reducing gas: hotter than the film on the wire bears, or hotter than the alloy table goes. */
 public final class ElementAtmosphere implements Rule {
@@ -72,13 +72,14 @@ public final class ElementAtmosphere implements Rule {
                         List.of("step " + (hot.step() + 1)),
                         new Measure(c, "°C"),
                         new Measure(limit, "°C"),
-                        "Step " + (hot.step() + 1) + " reduces with the elements on up to " + Format.plain(c, 0)
-                                + " °C in the chamber; "
+                        "Step " + (hot.step() + 1) + " reduces with the elements on up to "
+                                + BothSystems.told(c, 0, "°C")
+                                + " in the chamber; "
                                 + (outside
-                                        ? "over " + Format.plain(limit, 0)
-                                                + " °C no alloy table gives a permitted temperature in such gas."
-                                        : "over " + Format.plain(limit, 0)
-                                                + " °C the oxide film on the wire wears fast in such gas."),
+                                        ? "over " + BothSystems.told(limit, 0, "°C")
+                                                + " no alloy table gives a permitted temperature in such gas."
+                                        : "over " + BothSystems.told(limit, 0, "°C")
+                                                + " the oxide film on the wire wears fast in such gas."),
                         "Expect fewer firings from a set of elements. Fire once to bisque or glaze heat in air between reductions to renew the film; "
                                 + relief(review, hot.step()),
                         limits.source(id(), name),

@@ -20,6 +20,7 @@ import portwright.review.ReachCures;
 import portwright.review.Review;
 import portwright.review.TradePower;
 import portwright.source.Source;
+import portwright.units.BothSystems;
 import portwright.units.Format;
 
 /** The forecast reaches the end of every step. */
@@ -64,7 +65,7 @@ public final class FiringReach implements Rule {
                 new Measure(last.endK() - ZERO_C, "°C"),
                 null,
                 "Step " + (last.index() + 1) + (nominal ? " does not reach " : " may not reach ") + goal
-                        + ": " + last.ending().words() + " near " + Format.plain(last.endK() - ZERO_C, 0) + " °C"
+                        + ": " + last.ending().words() + " near " + BothSystems.told(last.endK() - ZERO_C, 0, "°C")
                         + (nominal ? "." : " where the brick conducts 20 % more than tabled."),
                 remedy(review, step),
                 SOURCE,
@@ -93,7 +94,7 @@ public final class FiringReach implements Rule {
                 + String.join(
                         "; ",
                         cures.stream()
-                                .map(c -> c.words() + " (" + Format.plain(c.gainK(), 0) + " °C hotter)")
+                                .map(c -> c.words() + " (" + BothSystems.toldHotter(c.gainK()) + ")")
                                 .toList())
                 + ". Take several together, or ask for a lower goal.";
     }

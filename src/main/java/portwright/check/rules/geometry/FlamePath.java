@@ -9,7 +9,7 @@ import portwright.check.Severity;
 import portwright.geometry.Hole;
 import portwright.geometry.KilnGeometry;
 import portwright.review.Review;
-import portwright.units.Format;
+import portwright.units.BothSystems;
 
 /** Free area between a shelf and the wall against the inlets, and the least gap. */
 public final class FlamePath implements Rule {
@@ -51,8 +51,9 @@ public final class FlamePath implements Rule {
                         .say(
                                 "The way past " + level.words() + " has " + Geo.factor(ratio)
                                         + " times the inlets' area; " + Geo.factor(limit) + " times wanted.",
-                                "Use a smaller shelf: " + Format.plain((caution * inlets - level.freeArea()) / 100, 0)
-                                        + " cm² less."));
+                                "Use a smaller shelf: "
+                                        + BothSystems.told((caution * inlets - level.freeArea()) / 100, 0, "cm²")
+                                        + " less."));
             }
             if (Geo.under(level.gap(), least)) {
                 out.add(Geo.finding(this, Severity.CAUTION, limits, "gap")

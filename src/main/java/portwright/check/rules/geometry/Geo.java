@@ -10,7 +10,9 @@ import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
 import portwright.source.Source;
+import portwright.units.BothSystems;
 import portwright.units.Format;
+import portwright.units.InchFraction;
 
 /** What the geometry rules share: comparisons, lengths in words, findings. */
 final class Geo {
@@ -34,9 +36,13 @@ final class Geo {
         return value > limit + TOLERANCE * Math.max(1, Math.abs(limit));
     }
 
-    /** {@code 17.0 mm}. */
+    /** {@code 17.0 mm (11/16 in)}, each rounded by itself. */
     static String mm(double v) {
-        return String.format(java.util.Locale.ROOT, "%.1f mm", v).replace('-', '−');
+        return BothSystems.told(v, tenth(v), "mm");
+    }
+
+    private static String tenth(double mm) {
+        return String.format(java.util.Locale.ROOT, "%.1f", mm).replace('-', '−');
     }
 
     /** The next tenth of a millimetre up. */
@@ -51,17 +57,7 @@ final class Geo {
 
     /** A length to be carried out by hand, rounded up to the next tenth and given in inches too: {@code 17.0 mm (11/16 in)}. */
     static String both(double v) {
-        double up = tenths(v);
-        int sixteenths = sixteenths(up);
-        int whole = sixteenths / 16;
-        int part = sixteenths % 16;
-        int den = 16;
-        while (part > 0 && part % 2 == 0) {
-            part /= 2;
-            den /= 2;
-        }
-        String inch = part == 0 ? whole + "" : (whole == 0 ? "" : whole + " ") + part + "/" + den;
-        return mm(up) + " (" + inch + " in)";
+        return tenth(tenths(v)) + " mm (" + InchFraction.words(sixteenths(tenths(v)) * 25.4 / 16, 16) + ")";
     }
 
     /** What a stop needs at least and what is wanted to be without a caution: {@code at least 25.0 mm needed, 35.0 mm wanted}. */

@@ -10,7 +10,7 @@ import portwright.data.HoleSaw;
 import portwright.geometry.Hole;
 import portwright.model.UnitSystem;
 import portwright.review.Review;
-import portwright.units.Format;
+import portwright.units.BothSystems;
 
 /** The nearest hole saw that is sold. */
 public final class SawSize implements Rule {
@@ -37,7 +37,8 @@ public final class SawSize implements Rule {
                         .mm(off, limit)
                         .say(
                                 "The nearest saw to " + h.name() + " is "
-                                        + saw.size().typed() + " (" + Format.plain(saw.diameterMm(), 1) + " mm), "
+                                        + saw.size().typed() + " (" + BothSystems.told(saw.diameterMm(), 1, "mm")
+                                        + "), "
                                         + Geo.mm(off) + (saw.diameterMm() > h.diameter() ? " larger." : " smaller."),
                                 "Type " + saw.size().typed() + " as its diameter, or open the hole with a rasp."));
             }

@@ -52,8 +52,8 @@ public final class AboveFlue implements Rule {
         if (!hot && !near) {
             return;
         }
-        String plume = "The plume of up to " + Say.n(c.heatW() / 1000) + " kW reaches ceiling or roof, "
-                + Say.n(above.heightM()) + " m above the flues, at " + Say.celsius(c.ceilingK());
+        String plume = "The plume of up to " + Say.told(c.heatW() / 1000, "kW") + " reaches ceiling or roof, "
+                + Say.told(above.heightM(), "m") + " above the flues, at " + Say.celsius(c.ceilingK());
         String limit = hot ? "stop" : "clear";
         out.add(Say.finding(
                 this,
@@ -61,8 +61,8 @@ public final class AboveFlue implements Rule {
                 hot ? new Measure(Say.toC(c.ceilingK()), "°C") : new Measure(above.heightM(), "m"),
                 hot ? new Measure(Say.toC(most), "°C") : new Measure(clear, "m"),
                 plume + (hot ? "; wood chars over " + Say.celsius(most) + "." : "."),
-                "Keep " + Say.n(above.carriedOff() ? c.heightNeededM() : Math.max(clear, c.heightNeededM()))
-                        + " m open above the flues, hang a hood that leads outdoors, as strong and wide as hood-capture asks for, and add it to room.hood, or fire outdoors.",
+                "Keep " + Say.told(above.carriedOff() ? c.heightNeededM() : Math.max(clear, c.heightNeededM()), "m")
+                        + " open above the flues, hang a hood that leads outdoors, as strong and wide as hood-capture asks for, and add it to room.hood, or fire outdoors.",
                 limits.source(id(), limit),
                 limits.setByUser(id(), limit)));
     }
@@ -79,10 +79,10 @@ public final class AboveFlue implements Rule {
                     Severity.STOP,
                     new Measure(above.heightM(), "m"),
                     new Measure(clear, "m"),
-                    "Ceiling or roof is " + Say.n(above.heightM())
-                            + " m above the flues; how hot the plume is there is not known.",
-                    "Keep at least " + Say.n(clear)
-                            + " m open above the flues, hang a hood that leads outdoors and add it to room.hood, or fire outdoors.",
+                    "Ceiling or roof is " + Say.told(above.heightM(), "m")
+                            + " above the flues; how hot the plume is there is not known.",
+                    "Keep at least " + Say.told(clear, "m")
+                            + " open above the flues, hang a hood that leads outdoors and add it to room.hood, or fire outdoors.",
                     limits.source(id(), "clear"),
                     limits.setByUser(id(), "clear")));
         }

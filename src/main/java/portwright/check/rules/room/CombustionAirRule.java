@@ -52,7 +52,7 @@ public final class CombustionAirRule implements Rule {
             double volume = review.room().air().value().volumeM3();
             String need = o.volumeNeededM3() == null
                     ? "The room is so tight that no volume gives the burners air"
-                    : "The burners' " + Say.n(o.grossW() / 1000) + " kW gross need " + Say.n(o.volumeNeededM3())
+                    : "The burners' " + Say.told(o.grossW() / 1000, "kW") + " gross need " + Say.n(o.volumeNeededM3())
                             + " m³ of room" + (o.byInfiltration() ? " as tight as it is stated" : "")
                             + "; there are " + Say.n(volume) + " m³";
             out.add(Say.caution(
@@ -65,17 +65,18 @@ public final class CombustionAirRule implements Rule {
                                     : " that is known to lie near ceiling and floor: add " + String.join(", ", o.open())
                                             + ".")
                             + (o.narrow() > 0
-                                    ? " Less than " + Say.n(SafetyNumber.value("opening-least") * 1000)
-                                            + " mm wide or high, an opening does not count: " + o.narrow()
+                                    ? " Less than " + Say.told(SafetyNumber.value("opening-least") * 1000, "mm")
+                                            + " wide or high, an opening does not count: " + o.narrow()
                                             + (o.narrow() == 1 ? " is." : " are.")
                                     : ""),
-                    "Open two clear areas of " + Say.n(o.twoDirectM2() * 1e4)
-                            + " cm² each to outdoors (" + Say.n(o.twoHorizontalM2() * 1e4)
-                            + " cm² through horizontal ducts), one beginning within 305 mm of the ceiling and one within 305 mm of the floor, or one of "
-                            + Say.n(o.oneM2() * 1e4) + " cm² near the ceiling, or two of " + Say.n(o.twoRoomM2() * 1e4)
-                            + " cm² to a large room"
+                    "Open two clear areas of " + Say.told(o.twoDirectM2() * 1e4, "cm²")
+                            + " each to outdoors (" + Say.told(o.twoHorizontalM2() * 1e4, "cm²")
+                            + " through horizontal ducts), one beginning within 305 mm of the ceiling and one within 305 mm of the floor, or one of "
+                            + Say.told(o.oneM2() * 1e4, "cm²") + " near the ceiling, or two of "
+                            + Say.told(o.twoRoomM2() * 1e4, "cm²")
+                            + " to a large room"
                             + (o.shortM2() > 0
-                                    ? " (" + Say.n(o.shortM2() * 1e4) + " cm² more in each than now)."
+                                    ? " (" + Say.told(o.shortM2() * 1e4, "cm²") + " more in each than now)."
                                     : "."),
                     SOURCE));
         }

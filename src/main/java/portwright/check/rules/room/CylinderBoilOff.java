@@ -49,9 +49,10 @@ public final class CylinderBoilOff implements Rule {
         SupplyRun run = given.get();
         Source source = SafetyNumber.named("boil-off-u").source();
         double most = limits.value(id(), "caution");
-        String capacity = "The burners draw " + Say.n(run.peakKgPerS() * 3600) + " kg/h; with " + Say.n(run.lowestKg())
-                + " kg left in each cylinder the liquid boils off " + Say.n(run.capacityKgPerS() * 3600)
-                + " kg/h (±25 %) for as long as one likes, at "
+        String capacity = "The burners draw " + Say.told(run.peakKgPerS() * 3600, "kg/h") + "; with "
+                + Say.told(run.lowestKg(), "kg")
+                + " left in each cylinder the liquid boils off " + Say.told(run.capacityKgPerS() * 3600, "kg/h")
+                + " (±25 %) for as long as one likes, at "
                 + Say.celsius(run.coldestUsefulK()) + " or above";
         String remedy = remedy(review, run, most);
         Measure share = run.capacityKgPerS() > 0 ? new Measure(run.shareUsed(), "1") : null;
@@ -100,9 +101,9 @@ public final class CylinderBoilOff implements Rule {
                 new Measure(c.capacity().si(), "kg"),
                 new Measure(most, "kg"),
                 "A cylinder " + c.diameter().typed() + " wide and " + c.length().typed() + " long holds "
-                        + (wide ? "about " : "at most ") + Say.n(most)
-                        + " kg by its filling limit; its capacity is given as "
-                        + Say.n(c.capacity().si()) + " kg: one of the three is wrong.",
+                        + (wide ? "about " : "at most ") + Say.told(most, "kg")
+                        + " by its filling limit; its capacity is given as "
+                        + Say.told(c.capacity().si(), "kg") + ": one of the three is wrong.",
                 "Measure diameter and length outside, and take the capacity as 0.42 of the water capacity stamped on the collar.",
                 SafetyNumber.named("fill-by-weight").source()));
     }

@@ -55,9 +55,10 @@ public final class CylinderLasts implements Rule {
                     empty ? Severity.STOP : Severity.CAUTION,
                     new Measure(has / needs, "1"),
                     new Measure(empty ? stop : least, "1"),
-                    "The cylinders hold " + Say.n(has) + " kg; the steps burn " + Say.n(needs) + " kg."
+                    "The cylinders hold " + Say.told(has, "kg") + "; the steps burn " + Say.told(needs, "kg") + "."
                             + (empty ? " The flame dies in the middle of the firing, with the valves open." : ""),
-                    "Start with at least " + Say.n(least * needs) + " kg (" + Say.n(least * needs - has) + " kg more).",
+                    "Start with at least " + Say.told(least * needs, "kg") + " (" + Say.told(least * needs - has, "kg")
+                            + " more).",
                     limits.source(id(), name),
                     limits.setByUser(id(), name)));
             if (!empty) {
@@ -79,10 +80,10 @@ public final class CylinderLasts implements Rule {
                     this,
                     new Measure(has / slow, "1"),
                     new Measure(1, "1"),
-                    "The cylinders hold " + Say.n(has) + " kg. The steps burn " + Say.n(run.neededKg())
-                            + " kg by the middle of the forecast, " + Say.n(slow)
-                            + (reached ? "" : " or more") + " kg where the brick conducts 20 % more.",
-                    "Start with at least " + Say.n(slow) + " kg (" + Say.n(slow - has) + " kg more).",
+                    "The cylinders hold " + Say.told(has, "kg") + ". The steps burn " + Say.told(run.neededKg(), "kg")
+                            + " by the middle of the forecast, " + Say.told(slow, "kg")
+                            + (reached ? "" : " or more") + " where the brick conducts 20 % more.",
+                    "Start with at least " + Say.told(slow, "kg") + " (" + Say.told(slow - has, "kg") + " more).",
                     COMPUTED));
         }
     }

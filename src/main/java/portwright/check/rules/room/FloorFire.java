@@ -37,7 +37,7 @@ public final class FloorFire implements Rule {
                         null,
                         "The floor under the burners is " + room.floor() + ": it chars and lights.",
                         "Stand the kiln on concrete, or on steel over masonry; nothing that burns may pass "
-                                + Say.n(SafetyNumber.value("combustible-surface")) + " °C.",
+                                + Say.told(SafetyNumber.value("combustible-surface"), "°C") + ".",
                         SafetyNumber.named("combustible-surface").source()));
             case UNKNOWN -> {
                 out.lacks(this, "room.floor");

@@ -72,12 +72,14 @@ public final class GasOffTemperature implements Rule {
                     Severity.STOP,
                     new Measure(sure, "°C"),
                     new Measure(least, "°C"),
-                    "Step " + (s.index() + 1) + " burns gas at " + Say.n(lowest) + " °C"
-                            + (Say.under(lowest, said) ? " by the forecast (the steps say " + Say.n(said) + " °C)" : "")
-                            + "; with the probe's error the chamber may be at " + Say.n(sure) + " °C, under "
-                            + Say.n(least) + " °C.",
-                    "Shut gas while the reading is still at " + Say.n(lowest + least - sure)
-                            + " °C or more, then cool without gas.",
+                    "Step " + (s.index() + 1) + " burns gas at " + Say.told(lowest, "°C")
+                            + (Say.under(lowest, said)
+                                    ? " by the forecast (the steps say " + Say.told(said, "°C") + ")"
+                                    : "")
+                            + "; with the probe's error the chamber may be at " + Say.told(sure, "°C") + ", under "
+                            + Say.told(least, "°C") + ".",
+                    "Shut gas while the reading is still at " + Say.told(lowest + least - sure, "°C")
+                            + " or more, then cool without gas.",
                     limits.source(id(), "stop"),
                     limits.setByUser(id(), "stop")));
             return;
@@ -90,9 +92,10 @@ public final class GasOffTemperature implements Rule {
                     new Measure(coldest, "°C"),
                     new Measure(least, "°C"),
                     "Where the brick conducts 20 % more than tabled, step " + (s.index() + 1)
-                            + " may burn gas in a chamber of " + Say.n(coldest)
-                            + " °C (probe's error counted), under " + Say.n(least) + " °C.",
-                    "Watch the reading while gas burns; shut gas at " + Say.n(lowest + least - sure) + " °C falling.",
+                            + " may burn gas in a chamber of " + Say.told(coldest, "°C")
+                            + " (probe's error counted), under " + Say.told(least, "°C") + ".",
+                    "Watch the reading while gas burns; shut gas at " + Say.told(lowest + least - sure, "°C")
+                            + " falling.",
                     BAND));
         }
     }
@@ -105,10 +108,10 @@ public final class GasOffTemperature implements Rule {
     private void heatStops(Review review, Findings out) {
         Known<Optional<HeatStop>> known = review.firing().heatStop();
         String remedy = "Set an alarm that is heard and seen at a reading of "
-                + Say.n(SafetyNumber.value("gas-on-working")) + " °C falling; shut gas when it sounds.";
+                + Say.told(SafetyNumber.value("gas-on-working"), "°C") + " falling; shut gas when it sounds.";
         double alarm = SafetyNumber.value("cool-alarm-time");
         Measure limit = new Measure(alarm / 60, "min");
-        String wall = Say.n(SafetyNumber.value("flame-watch-wall")) + " °C";
+        String wall = Say.told(SafetyNumber.value("flame-watch-wall"), "°C");
         if (!known.known()) {
             out.lacksFigure(this, known.lacking());
             out.add(Say.caution(

@@ -70,8 +70,8 @@ public final class GasOnTemperature implements Rule {
                 null,
                 null,
                 "No thermocouple is declared: nothing shows that the chamber is at "
-                        + Say.n(Say.toC(limits.value(id(), "stop")))
-                        + " °C. Cones and the colour of the glow do not count.",
+                        + Say.told(Say.toC(limits.value(id(), "stop")), "°C")
+                        + ". Cones and the colour of the glow do not count.",
                 "Fit a probe low in the chamber near the ports and add it to kiln.fittings.",
                 limits.source(id(), "stop")));
     }
@@ -82,12 +82,12 @@ public final class GasOnTemperature implements Rule {
         double least = Say.toC(limits.value(id(), "stop"));
         double working = Say.toC(limits.value(id(), "caution"));
         double sure = start - probe.kelvin();
-        String reading = "Gas opens in step " + (step.index() + 1) + " at " + Say.n(start) + " °C"
+        String reading = "Gas opens in step " + (step.index() + 1) + " at " + Say.told(start, "°C")
                 + (Say.under(start, step.startC())
-                        ? " by the forecast (the steps before it say " + Say.n(step.startC()) + " °C)"
+                        ? " by the forecast (the steps before it say " + Say.told(step.startC(), "°C") + ")"
                         : "")
                 + "; with the probe's error of " + Say.n(probe.kelvin()) + " K (" + probe.words()
-                + ") the chamber may be at " + Say.n(sure) + " °C";
+                + ") the chamber may be at " + Say.told(sure, "°C");
         double coldest = step.coldest().startC()
                 - ProbeError.at(review.design(), step.coldest().startC()).kelvin();
         if (Say.under(sure, least)) {
@@ -99,8 +99,8 @@ public final class GasOnTemperature implements Rule {
                     new Measure(start, "°C"),
                     new Measure(working, "°C"),
                     reading + ".",
-                    "Heat by electricity to a reading of " + Say.n(working)
-                            + " °C at the coldest place before opening gas (" + Say.n(working - start) + " K more).",
+                    "Heat by electricity to a reading of " + Say.told(working, "°C")
+                            + " at the coldest place before opening gas (" + Say.n(working - start) + " K more).",
                     limits.source(id(), "caution"),
                     limits.setByUser(id(), "caution")));
         }
@@ -109,11 +109,11 @@ public final class GasOnTemperature implements Rule {
                     this,
                     new Measure(coldest, "°C"),
                     new Measure(least, "°C"),
-                    "Where the brick conducts 20 % more than tabled, the chamber may be at " + Say.n(coldest)
-                            + " °C when gas opens in step " + (step.index() + 1) + " (probe's error counted), under "
-                            + Say.n(least) + " °C.",
-                    "Open gas by the reading alone, never by the hour: not under " + Say.n(working)
-                            + " °C at the coldest place.",
+                    "Where the brick conducts 20 % more than tabled, the chamber may be at " + Say.told(coldest, "°C")
+                            + " when gas opens in step " + (step.index() + 1) + " (probe's error counted), under "
+                            + Say.told(least, "°C") + ".",
+                    "Open gas by the reading alone, never by the hour: not under " + Say.told(working, "°C")
+                            + " at the coldest place.",
                     BAND));
         }
     }
@@ -121,8 +121,8 @@ public final class GasOnTemperature implements Rule {
     private void cold(
             Review review, Limits limits, Findings out, String reading, Measure at, double start, double working) {
         double least = Say.toC(limits.value(id(), "stop"));
-        String remedy = "Heat by electricity to a reading of " + Say.n(working)
-                + " °C at the coldest place before opening gas.";
+        String remedy = "Heat by electricity to a reading of " + Say.told(working, "°C")
+                + " at the coldest place before opening gas.";
         Unstated.jets(this, review, out);
         Unstated.altitude(this, review, out);
         RoomReview.Unlit unlit = review.room().unlit().value();
@@ -140,8 +140,8 @@ public final class GasOnTemperature implements Rule {
                     Severity.CAUTION,
                     at,
                     new Measure(least, "°C"),
-                    reading + ", under " + Say.n(least)
-                            + " °C: only the flame devices keep unburnt gas out. Together they let in "
+                    reading + ", under " + Say.told(least, "°C")
+                            + ": only the flame devices keep unburnt gas out. Together they let in "
                             + Say.n(device.grams()) + " g before they shut, "
                             + Say.n(device.share() * 100)
                             + " % of what brings the chamber to its lower limit at that temperature." + time,
@@ -160,7 +160,7 @@ public final class GasOnTemperature implements Rule {
                 Severity.STOP,
                 at,
                 new Measure(least, "°C"),
-                reading + ", under " + Say.n(least) + " °C." + time + devices,
+                reading + ", under " + Say.told(least, "°C") + "." + time + devices,
                 remedy,
                 limits.source(id(), "stop"),
                 limits.setByUser(id(), "stop")));

@@ -77,9 +77,9 @@ public final class HoodCapture implements Rule {
                     this,
                     new Measure(h.diameterM() * 1000, "mm"),
                     new Measure(h.neededDiameterM() * 1000, "mm"),
-                    "The hood is " + Say.n(h.diameterM()) + " m wide; at its height it needs "
-                            + Say.n(h.neededDiameterM()) + " m.",
-                    "Widen it to " + Say.n(h.neededDiameterM()) + " m, or hang it lower.",
+                    "The hood is " + Say.told(h.diameterM(), "m") + " wide; at its height it needs "
+                            + Say.told(h.neededDiameterM(), "m") + ".",
+                    "Widen it to " + Say.told(h.neededDiameterM(), "m") + ", or hang it lower.",
                     SOURCE));
         }
     }

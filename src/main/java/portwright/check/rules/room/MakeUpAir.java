@@ -39,12 +39,13 @@ public final class MakeUpAir implements Rule {
                     this,
                     new Measure(air.freeAreaM2(), "m2"),
                     new Measure(needed, "m2"),
-                    "Fan and hood draw " + Say.flow(air.fanM3PerS()) + " through " + Say.n(air.freeAreaM2() * 1e4)
-                            + " cm² of openings: the room is starved and flue gas is pulled back. Only "
+                    "Fan and hood draw " + Say.flow(air.fanM3PerS()) + " through "
+                            + Say.told(air.freeAreaM2() * 1e4, "cm²")
+                            + " of openings: the room is starved and flue gas is pulled back. Only "
                             + Say.flow(air.countedFanM3PerS()) + " of it count, what comes in at "
                             + Say.n(SafetyNumber.value("make-up-speed")) + " m/s.",
-                    "Open " + Say.n((needed - air.freeAreaM2()) * 1e4)
-                            + " cm² more to outdoors, low and away from the flue.",
+                    "Open " + Say.told((needed - air.freeAreaM2()) * 1e4, "cm²")
+                            + " more to outdoors, low and away from the flue.",
                     SafetyNumber.named("make-up-speed").source()));
         }
     }

@@ -43,7 +43,7 @@ public final class NearFlame implements Rule {
                     null,
                     Measure.mm(least),
                     "Fittings are not stated: what stands near a port or flue is not known.",
-                    "Keep controller, cord, hose and handles " + Say.n(least) + " mm from every port and flue.",
+                    "Keep controller, cord, hose and handles " + Say.told(least, "mm") + " from every port and flue.",
                     limits.source(id(), "caution")));
             return;
         }
@@ -60,10 +60,10 @@ public final class NearFlame implements Rule {
                             Severity.CAUTION,
                             Measure.mm(Math.max(0, gap)),
                             Measure.mm(least),
-                            f.name() + " is " + Say.n(Math.max(0, gap)) + " mm from the mouth of " + hole.name()
+                            f.name() + " is " + Say.told(Math.max(0, gap), "mm") + " from the mouth of " + hole.name()
                                     + ": flame and flue gas reach it.",
-                            "Move it " + Say.n(least - Math.max(0, gap))
-                                    + " mm further, or put a steel shield with an air gap between.",
+                            "Move it " + Say.told(least - Math.max(0, gap), "mm")
+                                    + " further, or put a steel shield with an air gap between.",
                             limits.source(id(), "caution"),
                             limits.setByUser(id(), "caution"),
                             hole.name(),

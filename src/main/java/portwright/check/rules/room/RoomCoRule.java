@@ -73,8 +73,8 @@ public final class RoomCoRule implements Rule {
         double eight = co.calm().average8hPpm();
         String made = "Step " + (co.worstStep() + 1) + " makes up to " + Say.n(co.madeM3PerS() * 3600)
                 + " m³/h of CO, counted at lambda " + Say.n(co.worstLambda())
-                + " in gas of " + Say.n(SafetyNumber.value("hottest-flue"))
-                + " °C (rich end of the level, or the leanest that the flues allow where that is richer: more than burn shows for the middle); "
+                + " in gas of " + Say.told(SafetyNumber.value("hottest-flue"), "°C")
+                + " (rich end of the level, or the leanest that the flues allow where that is richer: more than burn shows for the middle); "
                 + Say.n(co.shareInRoom() * 100) + " % stays in the room (led outdoors "
                 + Say.n(co.ledShare() * 100) + " %" + byHood(room, co) + stated(review, co) + ", burnt at the flue "
                 + Say.n(co.burntShare() * 100) + " %)";
@@ -90,7 +90,7 @@ public final class RoomCoRule implements Rule {
         String has = " Openings and fan give " + Say.flow(air.calmM3PerS()) + " with no wind"
                 + (Say.under(air.countedFanM3PerS(), air.fanM3PerS())
                         ? " (of the fan's " + Say.flow(air.fanM3PerS()) + " only " + Say.flow(air.countedFanM3PerS())
-                                + " can come in through " + Say.n(air.freeAreaM2() * 1e4) + " cm² of openings)."
+                                + " can come in through " + Say.told(air.freeAreaM2() * 1e4, "cm²") + " of openings)."
                         : ".");
         if (Say.over(calm, ceiling)) {
             out.add(Say.finding(

@@ -51,7 +51,7 @@ public final class RoomHeat implements Rule {
                     Severity.CAUTION,
                     air ? new Measure(h.riseK(), "K") : null,
                     new Measure(most, "K"),
-                    "The kiln gives the room up to " + Say.n(h.heatW() / 1000) + " kW: "
+                    "The kiln gives the room up to " + Say.told(h.heatW() / 1000, "kW") + ": "
                             + (air
                                     ? Say.n(h.riseK()) + " K warmer in the long run with no wind."
                                     : "with this little air it grows hotter than anyone can bear."),

@@ -8,6 +8,7 @@ import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
 import portwright.source.Source;
+import portwright.units.BothSystems;
 import portwright.units.Format;
 
 /** Builds the findings of this section: all of them concern lighting. */
@@ -96,6 +97,11 @@ final class Say {
         return b.toString();
     }
 
+    /** The number with a metric unit, and its inch-pound twin from the number itself: {@code 2.37 kW (8080 Btu/h)}. */
+    static String told(double v, String unit) {
+        return BothSystems.told(v, n(v), unit);
+    }
+
     /** A flow in m³/h from m³/s. */
     static String flow(double m3PerS) {
         return n(m3PerS * 3600) + " m³/h";
@@ -115,6 +121,6 @@ final class Say {
 
     /** A temperature in °C from kelvin. */
     static String celsius(double k) {
-        return Format.plain(k - 273.15, 0) + " °C";
+        return BothSystems.told(k - 273.15, 0, "°C");
     }
 }

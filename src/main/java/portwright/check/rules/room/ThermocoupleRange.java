@@ -73,7 +73,7 @@ public final class ThermocoupleRange implements Rule {
                             Say.over(top, most) ? new Measure(most, "°C") : null,
                             f.name() + ": type " + type + (f.type() == null ? " (counted)" : "")
                                     + (reducing ? " in reducing gas" : "")
-                                    + (Say.over(top, most) ? " up to " + Say.n(top) + " °C" : "")
+                                    + (Say.over(top, most) ? " up to " + Say.told(top, "°C") : "")
                                     + " drifts and reads low: the kiln is hotter than shown.",
                             "Trust cones for the end; renew the probe after a season, or use a sheathed type S.",
                             REDUCTION,
@@ -105,7 +105,7 @@ public final class ThermocoupleRange implements Rule {
                     f.name()
                             + ": stands above the lower third of the chamber; the floor near the ports is colder than its reading.",
                     "Read the number that permits gas on a probe low in the chamber near the ports, at most "
-                            + Say.n(height / 3) + " mm above the floor, off the jets.",
+                            + Say.told(height / 3, "mm") + " above the floor, off the jets.",
                     PLACE,
                     f.name()));
         }

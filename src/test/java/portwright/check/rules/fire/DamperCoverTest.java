@@ -30,6 +30,14 @@ class DamperCoverTest {
         assertThat(plate(289.9, 90, true).run(rule))
                 .hasSize(1)
                 .allMatch(f -> f.parts().containsAll(java.util.List.of("flue A", "flue B")));
+        // flues of 40 span 240: a plate of 284 laps (284 − 240)/2, one 84 wide (84 − 40)/2
+        for (FireBench b : java.util.List.of(plate(284, 100, true), plate(300, 84, true))) {
+            assertThat(b.run(rule)).hasSize(1);
+            assertThat(b.run(rule).get(0).message())
+                    .isEqualTo("The shut plate laps 22 mm (7/8 in) over flue A and flue B.");
+            assertThat(b.run(rule).get(0).measured().value())
+                    .isEqualTo(22, org.assertj.core.api.Assertions.within(1e-9));
+        }
     }
 
     @Test

@@ -45,6 +45,8 @@ final class FireBench {
     BurnerHead head;
     RoomPlace place = RoomPlace.OUTDOORS;
     String wind = "0 m/s";
+    String altitude = "0 m";
+    String open = "100 %";
     double wallMm;
     FlameAt flameAt = FlameAt.CHAMBER;
     DamperPlate plate = new DamperPlate(mm(16), mm(100), mm(150), false);
@@ -101,7 +103,7 @@ final class FireBench {
                 q("20 °C", Kind.TEMPERATURE),
                 null,
                 wind == null ? null : q(wind, Kind.SPEED),
-                q("0 m", Kind.LENGTH),
+                altitude == null ? null : q(altitude, Kind.LENGTH),
                 null,
                 null,
                 null,
@@ -126,7 +128,7 @@ final class FireBench {
                 d.ports(),
                 d.drilling(),
                 list,
-                new Damper(q("100 %", Kind.SHARE), plate),
+                new Damper(open == null ? null : q(open, Kind.SHARE), plate),
                 null,
                 room,
                 steps ? new FiringPlan(null, null, firing, null) : null,
@@ -175,6 +177,14 @@ final class FireBench {
         rule.check(Review.of(d), new LimitsInForce(TABLE, d), out);
         assertThat(out.findings()).isEmpty();
         return out.notChecked();
+    }
+
+    /** Fields that the rule asks for although it could compute a finding. */
+    List<String> asks(Rule rule) {
+        Findings out = new Findings();
+        Design d = design();
+        rule.check(Review.of(d), new LimitsInForce(TABLE, d), out);
+        return out.notChecked().stream().flatMap(n -> n.needs().stream()).toList();
     }
 
     static List<Finding> of(List<Finding> all, Severity severity) {

@@ -41,6 +41,15 @@ class GasLoadTest {
         assertThat(kw(9).run(rule).get(0).remedy()).startsWith("Burn at most");
     }
 
+    /** Half the gas of a jet of 1.6 mm goes by 1.6 √½ = 1.131 mm: number drill 57 (0.0430 in) is the largest within it, 56 (0.0465 in) too large. */
+    @Test
+    void theNextSmallerNumberDrill() {
+        FireBench b = kw(0);
+        b.jet = "1.6 mm";
+        assertThat(Say.lessGas(portwright.review.Review.of(b.design()), 0.5))
+                .startsWith("fit a smaller jet: #57 (1.09 mm) for burner A, so that the burners give ");
+    }
+
     @Test
     void lacksBurners() {
         FireBench b = new FireBench();

@@ -107,6 +107,7 @@ class GrooveRoomTest {
         GeoBench.edge(ID, Severity.CAUTION, Forbids.NOTHING, t -> tails(308 - t), "E1");
         assertThat(GeoBench.of(tails(350), ID))
                 .singleElement()
-                .satisfies(f -> assertThat(f.message()).isEqualTo("The middle of E1 tails is 42.0 mm off its groove."));
+                .satisfies(f -> assertThat(f.message())
+                        .isEqualTo("The middle of E1 tails is 42.0 mm (1 5/8 in) off its groove."));
     }
 }

@@ -128,7 +128,9 @@ class RemedyTest {
                 .inlet("A", 0, 0, 40)
                 .fitting("leg", FittingKind.LEG, On.FLOOR, null, at(50, 0), 40);
         Finding f = GeoBench.alone(k, "fitting-clearance").get(0);
-        assertThat(f.message()).isEqualTo("9.0 mm between A and leg; at least 12.5 mm needed, 25.0 mm wanted.");
+        assertThat(f.message())
+                .isEqualTo(
+                        "9.0 mm (11/32 in) between A and leg; at least 12.5 mm (1/2 in) needed, 25.0 mm (1 in) wanted.");
         assertThat(f.remedy()).isEqualTo("Move A 16.0 mm (11/16 in) to the left, seen from above.");
     }
 

@@ -60,8 +60,9 @@ class SmallRulesTest {
                 "F",
                 "lid joint");
         assertThat(beside(20.99).message()).contains("only touches a brick joint");
-        assertThat(beside(19.5).message()).contains("reaches only 0.5 mm over a brick joint");
-        assertThat(beside(21.1).message()).contains("0.1 mm of brick would stand between F and a brick joint");
+        assertThat(beside(19.5).message()).contains("reaches only 0.5 mm (0.02 in) over a brick joint");
+        assertThat(beside(21.1).message())
+                .contains("0.1 mm (0.004 in) of brick would stand between F and a brick joint");
     }
 
     private static Finding beside(double off) {

@@ -32,10 +32,12 @@ class StricterLimitTest {
     void saysOnWhichSideOfTheWallLineTheHoleLies() {
         Finding inside = found(3).get(0);
         assertThat(inside.measured().value()).isCloseTo(3, within(1e-9));
-        assertThat(inside.message()).isEqualTo("A comes within 3.0 mm of the wall; at least 5.0 mm needed.");
+        assertThat(inside.message())
+                .isEqualTo("A comes within 3.0 mm (1/8 in) of the wall; at least 5.0 mm (3/16 in) needed.");
         assertThat(inside.remedy()).startsWith("Move A 2.0 mm");
         Finding under = found(-3).get(0);
-        assertThat(under.message()).isEqualTo("A reaches 3.0 mm under the wall; it must stay 5.0 mm clear of it.");
+        assertThat(under.message())
+                .isEqualTo("A reaches 3.0 mm (1/8 in) under the wall; it must stay 5.0 mm (3/16 in) clear of it.");
         assertThat(under.remedy()).startsWith("Move A 8.0 mm");
     }
 }

@@ -1,0 +1,202 @@
+package portwright.geometry;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import portwright.model.On;
+
+/** What the proof of the weakest section rests on: a field of lines, a number's straight change in it, and the bound of the lost share. */
+class SectionBoundTest {
+    private static SectionField field(double angle, double halfAngle, double offset, double halfOffset) {
+        SectionField f = new SectionField();
+        f.set(angle, halfAngle, offset, halfOffset);
+        return f;
+    }
+
+    /** 30° from the back, 1 mm to the right: sin 1/2, cos √3/2. The place (2, 4) lies 1 + 2√3 along and √3 − 2 − 1 beside. */
+    @Test
+    void aFieldByHand() {
+        SectionField f = field(Math.PI / 6, 0.1, 1, 2);
+        assertThat(f.along(2, 4)).isEqualTo(1 + 2 * Math.sqrt(3), within(1e-12));
+        assertThat(f.beside(2, 4)).isEqualTo(Math.sqrt(3) - 3, within(1e-12));
+        assertThat(f.sway(2, 4)).isEqualTo(0.1 * (1 + 2 * Math.sqrt(3)) + 2 + 0.005 * Math.sqrt(20), within(1e-12));
+        assertThat(f.sway(-2, -4)).isEqualTo(f.sway(2, 4));
+    }
+
+    /** No place moves beside a line by more than its sway, and some by nearly that. */
+    @Test
+    void noPlaceSwaysMore() {
+        Random r = new Random(5);
+        for (int k = 0; k < 200; k++) {
+            SectionField f =
+                    field(r.nextDouble() * Math.PI, r.nextDouble() * 0.2, r.nextGaussian() * 50, r.nextDouble() * 5);
+            double x = r.nextGaussian() * 200;
+            double y = r.nextGaussian() * 200;
+            double most = 0;
+            for (double[] l : lines(f, r, 40)) {
+                double beside = Math.cos(l[0]) * x - Math.sin(l[0]) * y - l[1];
+                most = Math.max(most, Math.abs(beside - f.beside(x, y)));
+            }
+            double second = Math.hypot(x, y) * f.halfAngle * f.halfAngle / 2;
+            assertThat(most).as("case %d", k).isBetween(f.sway(x, y) - 2 * second - 1e-9, f.sway(x, y) + 1e-9);
+        }
+    }
+
+    /** Lines of a field: its four corners, then any. */
+    private static double[][] lines(SectionField f, Random r, int n) {
+        double[][] out = new double[n][];
+        for (int i = 0; i < n; i++) {
+            double u = i < 4 ? (i & 1) * 2 - 1 : 2 * r.nextDouble() - 1;
+            double v = i < 4 ? (i & 2) - 1 : 2 * r.nextDouble() - 1;
+            out[i] = new double[] {f.angle + u * f.halfAngle, f.offset + v * f.halfOffset};
+        }
+        return out;
+    }
+
+    /**
+     * A line to the back, 20 mm right of the origin, meets the line y = 100 at 100 along itself. Turned by φ it meets it at
+     * (100 + 20 sin φ)/cos φ: slope 20 mm/rad, none by offset.
+     */
+    @Test
+    void aCrossingByHand() {
+        SectionModel m = new SectionModel();
+        assertThat(m.crossing(field(0, 0.01, 20, 0.5), 70, 100, 0, 1)).isTrue();
+        assertThat(m.value).isEqualTo(100, within(1e-12));
+        assertThat(m.byOffset).isEqualTo(0, within(1e-12));
+        assertThat(m.byAngle).isEqualTo(20, within(1e-12));
+        // second order: (3 · 100 + 2 (20 + 0.5)) / cos³ 0.01 · 0.01²/2 + 0.01 · 0.5 / cos² 0.01
+        assertThat(m.stray).isEqualTo(341 / 0.99985001 * 5e-5 + 0.005 / 0.9999000, within(1e-8));
+        // across a slope of 45°: x + y = 100 from (20, 0) straight to the back after 80, one mm less for each further
+        // to the right
+        double h = Math.sqrt(0.5);
+        assertThat(m.crossing(field(0, 0.001, 20, 0.5), 0, 100, h, h)).isTrue();
+        assertThat(m.value).isEqualTo(80, within(1e-9));
+        assertThat(m.byOffset).isEqualTo(-1, within(1e-9));
+        // turned by φ it runs from (20 cos φ, −20 sin φ): (100 − 20 cos φ + 20 sin φ)/(cos φ + sin φ), slope 20 − 80 at
+        // 0
+        assertThat(m.byAngle).isEqualTo(-60, within(1e-9));
+    }
+
+    @Test
+    void whatRunsOffIsNotFollowed() {
+        SectionModel m = new SectionModel();
+        assertThat(m.crossing(field(Math.PI / 2, 0.01, 0, 1), 0, 100, 0, 1))
+                .as("parallel")
+                .isFalse();
+        assertThat(m.crossing(field(Math.PI / 2 - 0.009, 0.01, 0, 1), 0, 100, 0, 1))
+                .as("parallel within the field")
+                .isFalse();
+        // 300 mm · 0.17²/2 is over 4 mm
+        assertThat(m.crossing(field(0, 0.17, 0, 0), 0, 100, 0, 1)).as("wide").isFalse();
+        assertThat(m.crossing(field(0, 0.15, 0, 0), 0, 100, 0, 1)).isTrue();
+    }
+
+    /** A crossing strays from its straight change by no more than its stray anywhere in the field. */
+    @Test
+    void noCrossingStraysFarther() {
+        Random r = new Random(9);
+        int followed = 0;
+        for (int k = 0; k < 400; k++) {
+            SectionField f =
+                    field(r.nextDouble() * Math.PI, r.nextDouble() * 0.05, r.nextGaussian() * 60, r.nextDouble() * 3);
+            double turn = r.nextDouble() * 2 * Math.PI;
+            double nx = Math.sin(turn);
+            double ny = Math.cos(turn);
+            double px = r.nextGaussian() * 100;
+            double py = r.nextGaussian() * 100;
+            SectionModel m = new SectionModel();
+            if (!m.crossing(f, px, py, nx, ny)) {
+                continue;
+            }
+            followed++;
+            for (double[] l : lines(f, r, 30)) {
+                double dx = Math.sin(l[0]);
+                double dy = Math.cos(l[0]);
+                double met = (nx * (px - l[1] * dy) + ny * (py + l[1] * dx)) / (nx * dx + ny * dy);
+                double straight = m.value + m.byOffset * (l[1] - f.offset) + m.byAngle * (l[0] - f.angle);
+                assertThat(Math.abs(met - straight)).as("case %d", k).isLessThanOrEqualTo(m.stray + 1e-9);
+                assertThat(Math.abs(met - m.value)).as("case %d", k).isLessThanOrEqualTo(m.swing(f) + 1e-9);
+            }
+        }
+        assertThat(followed).isGreaterThan(200);
+    }
+
+    @Test
+    void modelsAddUp() {
+        SectionField f = field(0, 0.1, 0, 3);
+        SectionModel m = new SectionModel();
+        m.value = 7;
+        m.byOffset = -2;
+        m.byAngle = 5;
+        m.stray = 0.25;
+        assertThat(m.swing(f)).isEqualTo(2 * 3 + 5 * 0.1 + 0.25, within(1e-12));
+        SectionModel sum = new SectionModel();
+        sum.set(m);
+        sum.add(m, -3);
+        assertThat(sum.value).isEqualTo(-14);
+        assertThat(sum.byOffset).isEqualTo(4);
+        assertThat(sum.byAngle).isEqualTo(-10);
+        assertThat(sum.stray).isEqualTo(1);
+        sum.set(11);
+        assertThat(sum.value).isEqualTo(11);
+        assertThat(sum.swing(f)).isZero();
+    }
+
+    /** A field is ruled out for no share that one of its lines has. */
+    @Test
+    void noFieldIsRuledOutThatHoldsAWorseLine() {
+        for (int seed = 0; seed < 14; seed++) {
+            SectionLoss loss = SectionLoss.of(WeakestSectionTest.random(seed), On.FLOOR);
+            SectionField f = new SectionField();
+            SectionBound bound = new SectionBound(loss, f);
+            Random r = new Random(seed);
+            for (int k = 0; k < 400; k++) {
+                double wide = Math.pow(10, -4 + 3 * r.nextDouble());
+                double far = Math.pow(10, -2 + 3 * r.nextDouble());
+                put(f, loss, r, wide, far);
+                double worst = -1;
+                for (double[] l : lines(f, r, 60)) {
+                    worst = Math.max(worst, loss.share(l[0], l[1], null));
+                }
+                if (worst > 0) {
+                    assertThat(bound.mayExceed(worst - 1e-9))
+                            .as("slab %d, field %d holds a line that loses %.4f", seed, k, worst)
+                            .isTrue();
+                }
+            }
+        }
+    }
+
+    /** The smaller a field, the closer the bound: of fields of 0.1 mm it rules out nearly all that lose one part in a hundred less, and that no hole meets. */
+    @Test
+    void aSmallFieldIsRuledOutForLittleMore() {
+        int asked = 0;
+        int open = 0;
+        int blunt = 0;
+        for (int seed = 0; seed < 14; seed++) {
+            SectionLoss loss = SectionLoss.of(WeakestSectionTest.random(seed), On.FLOOR);
+            SectionField f = new SectionField();
+            SectionBound bound = new SectionBound(loss, f);
+            Random r = new Random(seed);
+            for (int k = 0; k < 400; k++) {
+                put(f, loss, r, 1e-5, 1e-3);
+                double share = loss.share(f.angle, f.offset, null);
+                asked++;
+                open += bound.mayExceed(share + 1e-3) ? 1 : 0;
+                blunt += bound.mayExceed(share + 1e-4) ? 1 : 0;
+            }
+        }
+        assertThat(open).as("of %d", asked).isLessThan(asked / 100);
+        assertThat(blunt).as("of %d", asked).isLessThan(asked / 20);
+    }
+
+    /** A field about a line that passes a proposed hole at up to one and a half times its radius. */
+    private static void put(SectionField f, SectionLoss loss, Random r, double halfAngle, double halfOffset) {
+        int hole = r.nextInt(loss.proposed);
+        double angle = r.nextDouble() * Math.PI;
+        double beside = (2 * r.nextDouble() - 1) * 1.5 * loss.holeR(hole);
+        f.set(angle, halfAngle, SectionLoss.offset(angle, loss.holeX(hole), loss.holeY(hole)) + beside, halfOffset);
+    }
+}
