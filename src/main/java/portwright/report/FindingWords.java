@@ -42,15 +42,19 @@ final class FindingWords {
                                 : "");
             case OVER -> over(f, at, elements);
             case ELEMENT ->
-                f.fromStart()
-                        ? gone
-                                + " is missing wherever the steps ask for a known power, from the start; first seen "
-                                + at
-                                + "an element, its relay or fuse, or one leg of the supply is out since before this firing, or the supply is far too low."
-                                + falls + " " + CIRCUIT + probe(f)
-                        : at + gone + " is lost from here on." + falls
-                                + " Look for a broken element, or the relay of its group; measure each element's resistance cold and unplugged."
-                                + probe(f);
+                f.behind()
+                        ? at + "the climb falls off and the power stays, as with all elements on, yet " + gone
+                                + " is missing. An element, its relay or fuse, or one leg of the supply is out, unless a share of the elements was set by hand."
+                                + " When it went this record does not say. " + CIRCUIT + probe(f)
+                        : f.fromStart()
+                                ? gone
+                                        + " is missing wherever the steps ask for a known power, from the start; first seen "
+                                        + at
+                                        + "an element, its relay or fuse, or one leg of the supply is out since before this firing, or the supply is far too low."
+                                        + falls + " " + CIRCUIT + probe(f)
+                                : at + gone + " is lost from here on." + falls
+                                        + " Look for a broken element, or the relay of its group; measure each element's resistance cold and unplugged."
+                                        + probe(f);
             case TOO_MUCH_AIR ->
                 at + "too much air" + (f.lostW() > 0 ? ", " + lost + " of heat lost" : "") + "." + falls
                         + " Close the damper toward the plan's setting and watch the flame at the spyhole and the CO meter.";
@@ -63,8 +67,11 @@ final class FindingWords {
                         + " Either the damper stands too far open or an element is broken; a damper column in the log tells them apart."
                         + probe(f);
             case WEAK ->
-                "the kiln may give " + gone
-                        + " less than forecast, from the start of full power. Load, heat loss and voltage can explain that, or aged elements, or a dead one, or with gas a damper farther open than planned; measure the elements' resistance cold and unplugged. A fit to this record learns it."
+                (f.behind() ? at + "the climb falls off and the power stays: " : "")
+                        + "the kiln may give " + gone
+                        + " less than forecast"
+                        + (f.behind() ? " with all elements on" : ", from the start of full power")
+                        + ". Load, heat loss and voltage can explain that, or aged elements, or a dead one, or with gas a damper farther open than planned; measure the elements' resistance cold and unplugged. A fit to this record learns it."
                         + probe(f);
             case THERMOCOUPLE ->
                 "seen from the first cone that tells, " + at + "the most that any cone shows is that the "

@@ -27,7 +27,7 @@ public final class RecordText {
             "no change of power or reading found in this record. It has no damper column: too much air could not be told from a fuller kiln, less gas or more loss, so nothing is said of air";
     /** The same for a firing that is not the plan's. */
     public static final String NOTHING_OWN =
-            "no dead or frozen reading and no thermocouple far from the cones in this record. It is no firing of the plan: nothing is said of relays, elements and air";
+            "no dead or frozen reading, no thermocouple far from the cones and, before the plan's gas, no power that comes on or falls short in this record. It does not keep the plan: of relays and elements after that, and of air, nothing is said";
     /** What a record is not. */
     public static final String LAST_WORD =
             "A record decides nothing alone: look at elements, relays and damper with the kiln cold and unplugged. Work on the wiring belongs to licensed practice.";
