@@ -11,6 +11,7 @@ import portwright.calc.firing.log.LogFinding;
 import portwright.calc.firing.log.LogOrder;
 import portwright.calc.firing.log.PowerTrend;
 import portwright.calc.firing.log.RecordResult;
+import portwright.review.AgainstPlan;
 import portwright.review.RecordReview;
 import portwright.review.RecordView;
 
@@ -26,11 +27,9 @@ public final class RecordJson {
         root.put("portwright", 1).put("title", r.review().design().title());
         ArrayNode records = root.putArray("records");
         for (int i = 0; i < r.logs().size(); i++) {
-            record(
-                    records.addObject().put("file", names.get(i)),
-                    r.logs().get(i),
-                    r.results().get(i),
-                    r.views().get(i));
+            ObjectNode o = records.addObject().put("file", names.get(i));
+            record(o, r.logs().get(i), r.results().get(i), r.views().get(i));
+            notes(o, AgainstPlan.of(r, i));
         }
         ledger(root.putObject("ledger"), r.ledger());
         if (fit != null) {
@@ -49,6 +48,21 @@ public final class RecordJson {
             Json.number(o, "leftShare", fit.leftShare());
         }
         return Json.text(root);
+    }
+
+    private static void notes(ObjectNode o, AgainstPlan p) {
+        ArrayNode slow = o.putArray("slowerThanAsked");
+        p.slow().forEach(s -> {
+            ObjectNode n = slow.addObject().put("index", s.index());
+            Json.number(n, "climbKPerH", s.climbKPerS() * 3600);
+            Json.number(n, "askedKPerH", s.askedKPerS() * 3600);
+        });
+        p.lit().ifPresent(l -> {
+            Json.number(o, "gasLitLateMinutes", l.lateS() / 60);
+            Json.number(o, "gasLitC", l.kelvin() - ZERO_C);
+        });
+        ArrayNode notes = o.putArray("notes");
+        PlanNotes.words(p).forEach(notes::add);
     }
 
     private static void record(ObjectNode o, FiringLog log, RecordResult x, List<RecordView> views) {

@@ -12,6 +12,7 @@ import portwright.calc.firing.log.LogFinding;
 import portwright.calc.firing.log.Notes;
 import portwright.calc.firing.log.RecordResult;
 import portwright.calc.firing.log.StepRecord;
+import portwright.review.AgainstPlan;
 import portwright.review.RecordReview;
 import portwright.units.Format;
 
@@ -46,6 +47,7 @@ public final class RecordText {
             b.append('\n');
             rows(b, result(r.results().get(i)));
             findings(b, r.results().get(i));
+            PlanNotes.words(AgainstPlan.of(r, i)).forEach(w -> row(b, "note", w + "."));
         }
         b.append("\nLedger of ").append(r.logs().size()).append(r.logs().size() == 1 ? " record\n" : " records\n");
         rows(b, ledger(r.ledger()));

@@ -24,8 +24,10 @@ import portwright.app.part.SlipView;
 import portwright.calc.firing.log.FiringLog;
 import portwright.calc.firing.log.LogFinding;
 import portwright.file.Problem;
+import portwright.report.PlanNotes;
 import portwright.report.RecordText;
 import portwright.report.ReportLine;
+import portwright.review.AgainstPlan;
 import portwright.units.Format;
 
 /** Records of firings: load, what each says, rows left out by line, the ledger, the fit to take. */
@@ -115,6 +117,9 @@ final class RecordTicket extends VBox {
             String words = RecordText.words(f, desk.result().elements());
             rows.add(RecordText.note(f) ? SlipView.note(head, words) : SlipView.caution(head, words));
             n++;
+        }
+        for (String note : PlanNotes.words(AgainstPlan.of(desk.record(), desk.chosen()))) {
+            rows.add(SlipView.note("Against the plan", sentence(note)));
         }
         if (findings.isEmpty()) {
             rows.add(SlipView.clear("No finding", sentence(RecordText.nothing(desk.result())), null));
