@@ -77,7 +77,8 @@ public final class RecordJson {
         log.remarks().forEach(remarks::add);
         o.put("firingOfThePlan", x.own() == null);
         if (x.own() == null) {
-            o.put("reached", x.goalKnown() ? Boolean.valueOf(x.reached()) : null);
+            o.put("reached", x.goalKnown() ? Boolean.valueOf(x.reached() && ResultLines.kept(x)) : null);
+            why(o, "reachedWhy", ResultLines.kept(x) ? "" : "the last hold ends over 10 K under what it was to hold");
         } else {
             o.put(
                     "firingOtherWhy",
@@ -115,7 +116,18 @@ public final class RecordJson {
         ObjectNode air = o.putObject("atmosphereMinutes");
         x.atmosphereS().forEach((l, s) -> Json.number(air, l.id(), s / 60));
         Json.number(air, "unknown", x.unknownAtmosphereS() / 60);
-        o.put("atmosphereFrom", x.damperLogged() ? "logged damper" : "the card's damper settings; no damper is logged");
+        if (x.damperLogged() || x.gasLogged()) {
+            ObjectNode band = o.putObject("atmosphereMinutesBand");
+            x.atmosphereBandS()
+                    .forEach((l, s) -> band.putArray(l.id()).add(s[0] / 60).add(s[1] / 60));
+        }
+        o.put(
+                "atmosphereFrom",
+                x.damperLogged()
+                        ? "logged damper"
+                        : x.gasLogged()
+                                ? "the card's damper settings; no damper is logged"
+                                : "plan only; neither damper nor gas is logged");
         ArrayNode findings = o.putArray("findings");
         x.findings().forEach(f -> {
             ObjectNode n = findings.addObject()
@@ -162,6 +174,7 @@ public final class RecordJson {
             Json.number(n, "endC", s.endK() - ZERO_C);
             Json.number(n, "climbKPerH", s.climbKPerS() * 3600);
             Json.number(n, "gasKg", s.gasKg());
+            Json.number(n, "sagK", s.sagK());
         });
         ArrayNode series = o.putArray("series");
         views.forEach(v -> {

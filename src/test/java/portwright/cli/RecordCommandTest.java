@@ -157,6 +157,6 @@ class RecordCommandTest {
         assertThat(out.toString())
                 .contains("not full")
                 .contains("record 1 ends before the last goal")
-                .contains("the log has no damper column, so this is the plan");
+                .contains("by plan only: the log has neither damper nor gas column");
     }
 }
