@@ -57,7 +57,7 @@ final class FindingWords {
                                         + probe(f);
             case TOO_MUCH_AIR ->
                 at + "too much air" + (f.lostW() > 0 ? ", " + lost + " of heat lost" : "") + "." + falls
-                        + " Close the damper toward the plan's setting and watch the flame at the spyhole and the CO meter.";
+                        + " Close the damper toward the plan's setting and watch the flame at the spyhole and the CO meter. Never while the reading runs over the plan: then the gas goes down first.";
             case ELEMENT_OR_AIR ->
                 at + lost
                         + (f.fromStart()
@@ -92,9 +92,9 @@ final class FindingWords {
         return at + "the reading runs on over what the plan reaches, by " + Format.plain(f.offsetK(), 0) + " °C ("
                 + Format.plain(f.offsetK() * 1.8, 0) + " °F) at most." + cones
                 + (!elements
-                        ? " More gas than planned, or longer: shut the gas down."
+                        ? " More gas than planned, or longer: shut the gas down, and leave the damper until it is."
                         : f.gas()
-                                ? " More gas than planned, or a relay stuck on: shut the gas down, switch off at the isolator, and look at both."
+                                ? " More gas than planned, or a relay stuck on: shut the gas down, switch off at the isolator, leave the damper until both are off, and look at both."
                                 : " A relay or contactor stuck on, or gas still burning, unless the firing was carried on by hand: switch off at the isolator, not at the controller.")
                 + " Look at ware and shelves before the next firing.";
     }

@@ -45,7 +45,7 @@ final class LedgerLines {
                                 ? ""
                                 : ". Not counted, for the pace is another than the plan's and nothing is said of gas: "
                                         + records(l.notTold())
-                                        + ". Write the note all electric where no gas was burnt")
+                                        + ". Where no gas was burnt, write in that log's notes column: all electric")
                         + (l.byPlan().isEmpty()
                                 ? ""
                                 : ". In " + records(l.byPlan())
@@ -156,7 +156,7 @@ final class LedgerLines {
                 ? "the design states no cylinder and fill"
                 : l.gasLeftKg() < 0
                         ? "more than was there" + (l.refilled() < 0 ? "" : full)
-                                + ": a cylinder was changed or filled and no log says when. Write the note new cylinder in the row where it was"
+                                + ": a cylinder was changed or filled and no log says when. In the log's notes column, in the row where it was, write: new cylinder. Then gas left counts from a full one there"
                         : n(l.gasLeftKg(), 2) + " kg left" + full
                                 + range(
                                         l.gasLeftMostKg() - l.gasLeftLeastKg() > OPEN_KG,

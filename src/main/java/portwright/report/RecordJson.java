@@ -211,7 +211,7 @@ public final class RecordJson {
                 Double.isNaN(l.gasLeftKg())
                         ? "add supply.cylinder.capacity and fill"
                         : over
-                                ? "more was used than the cylinders held; note new cylinder in the log where one was changed"
+                                ? "more was used than the cylinders held; in the log's notes column, in the row where one was changed, write: new cylinder"
                                 : "");
         if (l.refilled() >= 0) {
             o.put("refilledInRecord", l.refilled());

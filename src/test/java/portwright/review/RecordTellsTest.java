@@ -10,6 +10,8 @@ import org.junit.jupiter.api.Test;
 import portwright.calc.combustion.AtmosphereLevel;
 import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Step;
+import portwright.calc.firing.log.LogFinding;
+import portwright.calc.firing.log.LogFinding.Kind;
 import portwright.calc.firing.log.LogParser;
 import portwright.calc.firing.log.RecordResult;
 import portwright.report.RecordJson;
@@ -79,5 +81,20 @@ class RecordTellsTest {
         assertThat(json.at("/records/0/reached").asBoolean(true)).isFalse();
         var sound = new ObjectMapper().readTree(RecordJson.write(held(Step.CONTROLLER), List.of("one.csv"), null));
         assertThat(sound.at("/records/0/reached").asBoolean(false)).isTrue();
+    }
+
+    /** What runs away stands before what is short, and no advice shuts the damper while the gas is up and the kiln over the plan. */
+    @Test
+    void whatRunsAwayComesFirstAndTheDamperWaits() {
+        assertThat(List.of(Kind.STUCK, Kind.OVER))
+                .allSatisfy(k -> assertThat(k)
+                        .isLessThan(Kind.RELAY)
+                        .isLessThan(Kind.ELEMENT)
+                        .isLessThan(Kind.TOO_MUCH_AIR));
+        LogFinding over = new LogFinding(Kind.OVER, 3600, 1500, Double.NaN, 30, false, false);
+        LogFinding air = new LogFinding(Kind.TOO_MUCH_AIR, 3600, 1500, 900, Double.NaN, false, false);
+        assertThat(RecordText.words(over, false)).contains("shut the gas down, and leave the damper until it is");
+        assertThat(RecordText.words(air, true))
+                .contains("Never while the reading runs over the plan: then the gas goes down first");
     }
 }

@@ -84,7 +84,7 @@ public record LogFinding(
                 behind);
     }
 
-    /** Kinds, worst first. */
+    /** Kinds, worst first: what runs away before what goes out. */
     public enum Kind {
         /** The header may name the wrong temperature scale: nothing else is read from the log. */
         SCALE,
@@ -92,12 +92,12 @@ public record LogFinding(
         DEAD_PROBE,
         /** The very same figure for hours where the plan holds nothing. */
         FROZEN,
-        /** Nearly all element power is gone, once or in spells: relay, switch, breaker or controller. */
-        RELAY,
         /** The elements stay on above what the controller asks: a relay or contactor stuck shut. */
         STUCK,
         /** The reading runs on over what the plan reaches: a relay stuck on, more gas than planned, or fired on by hand. */
         OVER,
+        /** Nearly all element power is gone, once or in spells: relay, switch, breaker or controller. */
+        RELAY,
         /** A lasting share of the power goes from one moment on: an element, or the relay of its group. */
         ELEMENT,
         /** Heat goes when air comes: damper too far open, or less gas than the design says. */
