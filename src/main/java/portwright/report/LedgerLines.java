@@ -66,7 +66,13 @@ final class LedgerLines {
         if (l.elements()) {
             List<String> shares = new ArrayList<>();
             l.powerShares().forEach(s -> shares.add(Double.isNaN(s) ? "-" : n(s * 100, 0) + " %"));
-            add(b, "power", String.join(", ", shares) + " of what is asked, for the design's load and brick");
+            add(
+                    b,
+                    "power",
+                    String.join(", ", shares) + " of what is asked, for the design's load and brick"
+                            + (shares.contains("-")
+                                    ? "; - where a record shows no known power over 450 °C: no step at full or fixed power, and no climb that falls off for two hours with all elements on"
+                                    : ""));
             add(b, "elements", trend(l.trend()));
         }
         if (!Double.isNaN(l.thermocoupleK())) {

@@ -5,15 +5,21 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import portwright.calc.firing.log.LogFinding;
 import portwright.calc.firing.log.LogFinding.Kind;
+import portwright.calc.firing.log.LogParser;
 import portwright.calc.firing.log.RecordResult;
+import portwright.data.Cones;
 import portwright.review.ShedKiln.Break;
 import portwright.review.ShedKiln.Fault;
+import portwright.review.ShedKiln.Fired;
+import portwright.review.ShedKiln.Stage;
 
 /**
  * Logs of time and temperature alone at 0.8 to 1.25 times the plan's rates, the probe 10 K high to 60 K low at cone 10. Limits were set on seeds 1 to 50.
@@ -102,5 +108,46 @@ class OwnPaceTest {
         assertThat(clean.wrong()).as("%s", clean).isZero();
         assertThat(welded.hits()).as("%s", welded).isGreaterThanOrEqualTo(35);
         assertThat(lost.hits()).as("%s", lost).isGreaterThanOrEqualTo(35);
+    }
+
+    /** An all-electric firing at full power to cone 6, its ware noted, as a share of the power of new elements. */
+    private static String allElectric(ShedLogs shed, double power) {
+        double kg = shed.plan.design().firing().load().si();
+        var c = Cones.load().find("6").orElseThrow();
+        Fired fired = new ShedKiln(shed.numbers, shed.own(1.05, shed.load(kg), power, 1, 1, ShedLogs.USUAL_LEAK_M2))
+                .fire(
+                        List.of(new Stage(Double.NaN, "6", Double.NaN, Double.NaN, false, 0)),
+                        Map.of("6", new ShedKiln.Cone(c.ss60(), c.ss150())),
+                        new Break(Fault.NONE, 9999, 0),
+                        new Random(9));
+        StringBuilder b = new StringBuilder("elapsed min,temp °C,notes\n");
+        for (ShedKiln.Moment m : fired.moments()) {
+            if (m.timeS() % 300 == 0) {
+                b.append(String.format(
+                        Locale.ROOT,
+                        "%.0f,%.1f,%s%n",
+                        m.timeS() / 60,
+                        m.readC(),
+                        m.timeS() == 0 ? String.format(Locale.ROOT, "all electric; load %.0f kg", kg) : ""));
+            }
+        }
+        return b.toString();
+    }
+
+    /** Resistance 20 % up between two firings at full power without gas, which keep no step of the plan: told, the true rise in its band. */
+    @Test
+    void fullPowerFiringsWithoutGasTellOfAgeing() {
+        ShedLogs shed = new ShedLogs("decagon-56cm", PaceLogs.way(4, "8"), false);
+        var old = RecordReview.of(
+                        shed.plan,
+                        List.of(LogParser.parse(allElectric(shed, 1)), LogParser.parse(allElectric(shed, 1 / 1.2))))
+                .value()
+                .ledger();
+        assertThat(old.powerShares()).doesNotContain(Double.NaN);
+        assertThat(old.trend()).isNotNull();
+        assertThat(0.2)
+                .as("%s", old.trend())
+                .isBetween(old.trend().low(), old.trend().high());
+        assertThat(old.trend().tells()).as("%s", old.trend()).isTrue();
     }
 }

@@ -97,17 +97,9 @@ final class Diagnosis {
         return ofTheProbe();
     }
 
-    private static int firstGas(Followed f) {
-        int gas = 0;
-        while (gas < f.c.steps().size() && !f.c.steps().get(gas).gas()) {
-            gas++;
-        }
-        return gas;
-    }
-
     /** What a firing that does not keep the plan's pace shows before any gas: elements that stay on, or that give too little when all are on. */
     private void atItsOwnPace() {
-        int gas = firstGas(f.plan);
+        int gas = FallsOff.firstGas(f.plan);
         int stuck = new StuckPower(f.plan, gas, f.other == OtherFiring.Why.FAST_START).from(f.plan.tracker.byProbe);
         if (stuck >= 0) {
             add(Kind.STUCK, stuck, Double.NaN, Double.NaN, false);
@@ -128,7 +120,7 @@ final class Diagnosis {
         boolean lean = lean();
         if (!change(lean) && !lean && !sinks()) {
             LogFinding weak = FromTheStart.of(f, end);
-            LogFinding slow = f.damperLogged ? null : FallsOff.of(f, firstGas(f), end);
+            LogFinding slow = f.damperLogged ? null : FallsOff.of(f, FallsOff.firstGas(f), end);
             weak = weak != null && weak.kind() == Kind.ELEMENT || slow == null ? weak : slow;
             if (weak != null) {
                 out.add(weak);

@@ -37,16 +37,42 @@ final class FallsOff {
         return new FallsOff(f, until).found(end);
     }
 
-    /** Whether all elements are on in an interval, for all that the climb tells, in a firing by electricity alone. */
-    static boolean[] full(Followed f) {
-        FallsOff x = new FallsOff(f, Integer.MAX_VALUE);
-        boolean[] out = new boolean[f.intervals()];
-        for (int i = 0; i + Pace.WINDOW <= out.length; i++) {
-            for (int k = i; x.pace.flat(i) && k < i + Pace.WINDOW; k++) {
-                out[k] = f.kelvin[k] > WARM_K;
+    /**
+     * Writes full power as asked where the climb of a firing of its own tells that all elements are on and no gas burns, so that a later firing can be laid
+     * beside it. Far under full power it may be a share set by hand, of which nothing is known.
+     */
+    static void ask(Followed f) {
+        double full = f.c.kiln().elements().fullW();
+        if (f.plan == null || !(full > 0)) {
+            return;
+        }
+        int gas = f.other.guessed() ? firstGas(f.plan) : Integer.MAX_VALUE;
+        Pace pace = new Pace(f);
+        List<Double> shares = new ArrayList<>();
+        boolean[] on = new boolean[f.intervals()];
+        for (int i = 0; i + APART + Pace.WINDOW <= on.length; i++) {
+            for (int k = i; pace.flat(i) && pace.flat(i + APART) && k < i + APART + Pace.WINDOW; k++) {
+                on[k] |= f.kelvin[k] > WARM_K && f.plan.tracker.byProbe.last()[k] < gas;
             }
         }
-        return out;
+        for (int i = 0; i < on.length; i++) {
+            if (on[i]) {
+                shares.add(f.logged.get(i).neededW() / full);
+            }
+        }
+        boolean all = Followed.median(shares) > 1 - FromTheStart.CIRCUIT;
+        for (int i = 0; all && i < on.length; i++) {
+            f.asked[i] = on[i] ? full : f.asked[i];
+        }
+    }
+
+    /** First step of the plan that burns gas; their number for none. */
+    static int firstGas(Followed f) {
+        int gas = 0;
+        while (gas < f.c.steps().size() && !f.c.steps().get(gas).gas()) {
+            gas++;
+        }
+        return gas;
     }
 
     private LogFinding found(int end) {

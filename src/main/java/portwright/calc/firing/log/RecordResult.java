@@ -81,14 +81,15 @@ public record RecordResult(
         GasUse used = GasUse.of(f, 0, gas);
         LogRow refill = Notes.refill(c.log());
         List<Double> share = new ArrayList<>();
+        double top =
+                c.log().readings().stream().mapToDouble(LogRow::kelvin).max().orElseThrow();
+        Diagnosis found = Diagnosis.of(f);
+        FallsOff.ask(f);
         for (int i = 0; i < f.intervals(); i++) {
             if (!Double.isNaN(f.asked[i])) {
                 share.add(f.logged.get(i).neededW() / f.asked[i]);
             }
         }
-        double top =
-                c.log().readings().stream().mapToDouble(LogRow::kelvin).max().orElseThrow();
-        Diagnosis found = Diagnosis.of(f);
         return new RecordResult(
                 found.findings(),
                 spells(f),
