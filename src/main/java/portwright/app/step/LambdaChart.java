@@ -1,6 +1,7 @@
 package portwright.app.step;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.DoubleStream;
@@ -71,22 +72,18 @@ final class LambdaChart {
         }
         Chart c = new Chart(g, p, x, y, w, h, least, most, lo, hi, false);
         c.field(AtmosphereLevel.OXIDIZING.lambdaLow(), hi, Ink.COBALT_FILL, 0.45);
-        field(c, AtmosphereLevel.LIGHT, Ink.RUTILE_FILL, 0.3);
-        field(c, AtmosphereLevel.MEDIUM, Ink.RUTILE_FILL, 0.6);
-        field(c, AtmosphereLevel.HEAVY, Ink.FLAME, 0.4);
+        c.field(AtmosphereLevel.LIGHT.lambdaLow(), AtmosphereLevel.LIGHT.lambdaHigh(), Ink.RUTILE_FILL, 0.3);
+        c.field(AtmosphereLevel.MEDIUM.lambdaLow(), AtmosphereLevel.MEDIUM.lambdaHigh(), Ink.RUTILE_FILL, 0.6);
+        c.field(AtmosphereLevel.HEAVY.lambdaLow(), AtmosphereLevel.HEAVY.lambdaHigh(), Ink.FLAME, 0.4);
         c.field(lo, AtmosphereLevel.BEYOND.lambdaHigh(), Ink.OXBLOOD_FILL, 0.5);
         c.clip();
         c.area(high, low, p.of(Ink.INK).deriveColor(0, 1, 1, 0.13));
         c.line(low, Ink.INK2, 1.4, 7, 4);
         c.line(high, Ink.INK2, 1.4, 7, 4);
-        for (AtmosphereLevel l : AtmosphereLevel.values()) {
-            double v = l.lambdaLow();
-            if (v > 0 && l != AtmosphereLevel.OXIDIZING) {
-                c.line(List.of(new Pt(least, v), new Pt(most, v)), Ink.INK2, 1, 1.5, 3);
-            }
+        for (AtmosphereLevel l : EnumSet.range(AtmosphereLevel.NEUTRAL, AtmosphereLevel.HEAVY)) {
+            c.line(List.of(new Pt(least, l.lambdaLow()), new Pt(most, l.lambdaLow())), Ink.INK2, 1, 1.5, 3);
         }
-        double even = AtmosphereLevel.OXIDIZING.lambdaLow();
-        c.line(List.of(new Pt(least, even), new Pt(most, even)), Ink.INK2, 1.2);
+        c.line(List.of(new Pt(least, 1), new Pt(most, 1)), Ink.INK2, 1.2);
         List<Pt> on = new ArrayList<>();
         gas.on()
                 .points()
@@ -129,10 +126,6 @@ final class LambdaChart {
         }
         names.forEach(n -> places.name(n[0], n[1], n[2], n[3]));
         new LambdaReadOut(g, p, gas, units).paint(c, mid, least, most, pointed, places);
-    }
-
-    private static void field(Chart c, AtmosphereLevel l, Ink ink, double opacity) {
-        c.field(l.lambdaLow(), l.lambdaHigh(), ink, opacity);
     }
 
     private static void curve(Chart c, List<Pt> line, Places places) {
