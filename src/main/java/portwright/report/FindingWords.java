@@ -42,18 +42,22 @@ final class FindingWords {
                                 : "");
             case OVER -> over(f, at, elements);
             case ELEMENT ->
-                f.fromStart()
-                        ? gone
-                                + " is missing wherever the steps ask for a known power, from the start; first seen "
-                                + at
-                                + "an element, its relay or fuse, or one leg of the supply is out since before this firing, or the supply is far too low."
-                                + falls + " " + CIRCUIT + probe(f)
-                        : at + gone + " is lost from here on." + falls
-                                + " Look for a broken element, or the relay of its group; measure each element's resistance cold and unplugged."
-                                + probe(f);
+                f.behind()
+                        ? at + "the climb falls off and the power stays, as with all elements on, yet " + gone
+                                + " is missing. An element, its relay or fuse, or one leg of the supply is out, unless a share of the elements was set by hand."
+                                + " When it went this record does not say. " + CIRCUIT + probe(f)
+                        : f.fromStart()
+                                ? gone
+                                        + " is missing wherever the steps ask for a known power, from the start; first seen "
+                                        + at
+                                        + "an element, its relay or fuse, or one leg of the supply is out since before this firing, or the supply is far too low."
+                                        + falls + " " + CIRCUIT + probe(f)
+                                : at + gone + " is lost from here on." + falls
+                                        + " Look for a broken element, or the relay of its group; measure each element's resistance cold and unplugged."
+                                        + probe(f);
             case TOO_MUCH_AIR ->
                 at + "too much air" + (f.lostW() > 0 ? ", " + lost + " of heat lost" : "") + "." + falls
-                        + " Close the damper toward the plan's setting and watch the flame at the spyhole and the CO meter.";
+                        + " Close the damper toward the plan's setting and watch the flame at the spyhole and the CO meter. Never while the reading runs over the plan: then the gas goes down first.";
             case ELEMENT_OR_AIR ->
                 at + lost
                         + (f.fromStart()
@@ -63,8 +67,11 @@ final class FindingWords {
                         + " Either the damper stands too far open or an element is broken; a damper column in the log tells them apart."
                         + probe(f);
             case WEAK ->
-                "the kiln may give " + gone
-                        + " less than forecast, from the start of full power. Load, heat loss and voltage can explain that, or aged elements, or a dead one, or with gas a damper farther open than planned; measure the elements' resistance cold and unplugged. A fit to this record learns it."
+                (f.behind() ? at + "the climb falls off and the power stays: " : "")
+                        + "the kiln may give " + gone
+                        + " less than forecast"
+                        + (f.behind() ? " with all elements on" : ", from the start of full power")
+                        + ". Load, heat loss and voltage can explain that, or aged elements, or a dead one, or with gas a damper farther open than planned; measure the elements' resistance cold and unplugged. A fit to this record learns it."
                         + probe(f);
             case THERMOCOUPLE ->
                 "seen from the first cone that tells, " + at + "the most that any cone shows is that the "
@@ -85,9 +92,9 @@ final class FindingWords {
         return at + "the reading runs on over what the plan reaches, by " + Format.plain(f.offsetK(), 0) + " °C ("
                 + Format.plain(f.offsetK() * 1.8, 0) + " °F) at most." + cones
                 + (!elements
-                        ? " More gas than planned, or longer: shut the gas down."
+                        ? " More gas than planned, or longer: shut the gas down, and leave the damper until it is."
                         : f.gas()
-                                ? " More gas than planned, or a relay stuck on: shut the gas down, switch off at the isolator, and look at both."
+                                ? " More gas than planned, or a relay stuck on: shut the gas down, switch off at the isolator, leave the damper until both are off, and look at both."
                                 : " A relay or contactor stuck on, or gas still burning, unless the firing was carried on by hand: switch off at the isolator, not at the controller.")
                 + " Look at ware and shelves before the next firing.";
     }

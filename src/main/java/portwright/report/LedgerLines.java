@@ -45,7 +45,7 @@ final class LedgerLines {
                                 ? ""
                                 : ". Not counted, for the pace is another than the plan's and nothing is said of gas: "
                                         + records(l.notTold())
-                                        + ". Write the note all electric where no gas was burnt")
+                                        + ". Where no gas was burnt, write in that log's notes column: all electric")
                         + (l.byPlan().isEmpty()
                                 ? ""
                                 : ". In " + records(l.byPlan())
@@ -66,7 +66,13 @@ final class LedgerLines {
         if (l.elements()) {
             List<String> shares = new ArrayList<>();
             l.powerShares().forEach(s -> shares.add(Double.isNaN(s) ? "-" : n(s * 100, 0) + " %"));
-            add(b, "power", String.join(", ", shares) + " of what is asked, for the design's load and brick");
+            add(
+                    b,
+                    "power",
+                    String.join(", ", shares) + " of what is asked, for the design's load and brick"
+                            + (shares.contains("-")
+                                    ? "; - where a record shows no known power over 450 °C: no step at full or fixed power, and no climb that falls off for two hours with all elements on"
+                                    : ""));
             add(b, "elements", trend(l.trend()));
         }
         if (!Double.isNaN(l.thermocoupleK())) {
@@ -156,7 +162,7 @@ final class LedgerLines {
                 ? "the design states no cylinder and fill"
                 : l.gasLeftKg() < 0
                         ? "more than was there" + (l.refilled() < 0 ? "" : full)
-                                + ": a cylinder was changed or filled and no log says when. Write the note new cylinder in the row where it was"
+                                + ": a cylinder was changed or filled and no log says when. In the log's notes column, in the row where it was, write: new cylinder. Then gas left counts from a full one there"
                         : n(l.gasLeftKg(), 2) + " kg left" + full
                                 + range(
                                         l.gasLeftMostKg() - l.gasLeftLeastKg() > OPEN_KG,

@@ -19,7 +19,7 @@ final class OwnFiringLines {
         b.add(new ReportLine(
                 "firing",
                 "another than the plan: " + why(own.why())
-                        + ". Read as fired by electricity alone, ports plugged. Compared: cones with the thermocouple, falls of temperature, the most power. Not compared: climb, goal and share of the elements, so no relay or element is judged. If it was the plan's firing, write gas pressure or damper into the log"
+                        + ". Read as fired by electricity alone, ports plugged. Compared: cones with the thermocouple, falls of temperature, the most power; before the plan's gas also power that comes on in a steady climb, and a climb that falls off at a power that stays. Not compared: goal, rates and shares of the plan. If it was the plan's firing, write gas pressure or damper into the log"
                         + (own.why() == OtherFiring.Why.FAST_START
                                 ? "; then elements that are on over the plan from the first minute are a relay stuck shut"
                                 : "")));

@@ -11,6 +11,7 @@ import portwright.calc.firing.log.LogFinding;
 import portwright.calc.firing.log.LogOrder;
 import portwright.calc.firing.log.PowerTrend;
 import portwright.calc.firing.log.RecordResult;
+import portwright.review.AgainstPlan;
 import portwright.review.RecordReview;
 import portwright.review.RecordView;
 
@@ -26,11 +27,9 @@ public final class RecordJson {
         root.put("portwright", 1).put("title", r.review().design().title());
         ArrayNode records = root.putArray("records");
         for (int i = 0; i < r.logs().size(); i++) {
-            record(
-                    records.addObject().put("file", names.get(i)),
-                    r.logs().get(i),
-                    r.results().get(i),
-                    r.views().get(i));
+            ObjectNode o = records.addObject().put("file", names.get(i));
+            record(o, r.logs().get(i), r.results().get(i), r.views().get(i));
+            notes(o, AgainstPlan.of(r, i));
         }
         ledger(root.putObject("ledger"), r.ledger());
         if (fit != null) {
@@ -51,6 +50,21 @@ public final class RecordJson {
         return Json.text(root);
     }
 
+    private static void notes(ObjectNode o, AgainstPlan p) {
+        ArrayNode slow = o.putArray("slowerThanAsked");
+        p.slow().forEach(s -> {
+            ObjectNode n = slow.addObject().put("index", s.index());
+            Json.number(n, "climbKPerH", s.climbKPerS() * 3600);
+            Json.number(n, "askedKPerH", s.askedKPerS() * 3600);
+        });
+        p.lit().ifPresent(l -> {
+            Json.number(o, "gasLitLateMinutes", l.lateS() / 60);
+            Json.number(o, "gasLitC", l.kelvin() - ZERO_C);
+        });
+        ArrayNode notes = o.putArray("notes");
+        PlanNotes.words(p).forEach(notes::add);
+    }
+
     private static void record(ObjectNode o, FiringLog log, RecordResult x, List<RecordView> views) {
         o.put("rowsUsed", log.linesUsed()).put("rowsSkipped", log.linesSkipped());
         ArrayNode faults = o.putArray("faults");
@@ -63,7 +77,8 @@ public final class RecordJson {
         log.remarks().forEach(remarks::add);
         o.put("firingOfThePlan", x.own() == null);
         if (x.own() == null) {
-            o.put("reached", x.goalKnown() ? Boolean.valueOf(x.reached()) : null);
+            o.put("reached", x.goalKnown() ? Boolean.valueOf(x.reached() && ResultLines.kept(x)) : null);
+            why(o, "reachedWhy", ResultLines.kept(x) ? "" : "the last hold ends over 10 K under what it was to hold");
         } else {
             o.put(
                     "firingOtherWhy",
@@ -101,7 +116,18 @@ public final class RecordJson {
         ObjectNode air = o.putObject("atmosphereMinutes");
         x.atmosphereS().forEach((l, s) -> Json.number(air, l.id(), s / 60));
         Json.number(air, "unknown", x.unknownAtmosphereS() / 60);
-        o.put("atmosphereFrom", x.damperLogged() ? "logged damper" : "the card's damper settings; no damper is logged");
+        if (x.damperLogged() || x.gasLogged()) {
+            ObjectNode band = o.putObject("atmosphereMinutesBand");
+            x.atmosphereBandS()
+                    .forEach((l, s) -> band.putArray(l.id()).add(s[0] / 60).add(s[1] / 60));
+        }
+        o.put(
+                "atmosphereFrom",
+                x.damperLogged()
+                        ? "logged damper"
+                        : x.gasLogged()
+                                ? "the card's damper settings; no damper is logged"
+                                : "plan only; neither damper nor gas is logged");
         ArrayNode findings = o.putArray("findings");
         x.findings().forEach(f -> {
             ObjectNode n = findings.addObject()
@@ -148,6 +174,7 @@ public final class RecordJson {
             Json.number(n, "endC", s.endK() - ZERO_C);
             Json.number(n, "climbKPerH", s.climbKPerS() * 3600);
             Json.number(n, "gasKg", s.gasKg());
+            Json.number(n, "sagK", s.sagK());
         });
         ArrayNode series = o.putArray("series");
         views.forEach(v -> {
@@ -184,7 +211,7 @@ public final class RecordJson {
                 Double.isNaN(l.gasLeftKg())
                         ? "add supply.cylinder.capacity and fill"
                         : over
-                                ? "more was used than the cylinders held; note new cylinder in the log where one was changed"
+                                ? "more was used than the cylinders held; in the log's notes column, in the row where one was changed, write: new cylinder"
                                 : "");
         if (l.refilled() >= 0) {
             o.put("refilledInRecord", l.refilled());

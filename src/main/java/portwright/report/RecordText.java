@@ -12,13 +12,19 @@ import portwright.calc.firing.log.LogFinding;
 import portwright.calc.firing.log.Notes;
 import portwright.calc.firing.log.RecordResult;
 import portwright.calc.firing.log.StepRecord;
+import portwright.model.UnitSystem;
+import portwright.review.AgainstPlan;
 import portwright.review.RecordReview;
+import portwright.units.BothSystems;
 import portwright.units.Format;
 
 /** Records of firings as text for people. */
 public final class RecordText {
     private static final double ZERO_C = 273.15;
+    private static final double LB_KG = 0.45359237;
     private static final int MOST_FAULTS = 40;
+    /** Holds kilowatts apart while other figures get their twins. */
+    private static final String KILOWATTS = "\u00a0kW";
 
     /** A record without findings. */
     public static final String NOTHING = "no change of power, air or reading found in this record";
@@ -27,7 +33,7 @@ public final class RecordText {
             "no change of power or reading found in this record. It has no damper column: too much air could not be told from a fuller kiln, less gas or more loss, so nothing is said of air";
     /** The same for a firing that is not the plan's. */
     public static final String NOTHING_OWN =
-            "no dead or frozen reading and no thermocouple far from the cones in this record. It is no firing of the plan: nothing is said of relays, elements and air";
+            "no dead or frozen reading, no thermocouple far from the cones and, before the plan's gas, no power that comes on or falls short in this record. It does not keep the plan: of relays and elements after that, and of air, nothing is said";
     /** What a record is not. */
     public static final String LAST_WORD =
             "A record decides nothing alone: look at elements, relays and damper with the kiln cold and unplugged. Work on the wiring belongs to licensed practice.";
@@ -43,18 +49,29 @@ public final class RecordText {
             load(b, r, r.logs().get(i));
             faults(b, r.logs().get(i).faults());
             steps(b, r, r.results().get(i));
-            b.append('\n');
-            rows(b, result(r.results().get(i)));
-            findings(b, r.results().get(i));
+            StringBuilder said = new StringBuilder("\n");
+            rows(said, result(r.results().get(i)));
+            findings(said, r.results().get(i));
+            PlanNotes.words(AgainstPlan.of(r, i)).forEach(w -> row(said, "note", w + "."));
+            b.append(inUnits(said.toString(), r.review().design().units()));
         }
         b.append("\nLedger of ").append(r.logs().size()).append(r.logs().size() == 1 ? " record\n" : " records\n");
-        rows(b, ledger(r.ledger()));
+        StringBuilder said = new StringBuilder();
+        rows(said, ledger(r.ledger()));
         if (fit != null) {
-            b.append("\nFit to record " + (r.ledger().order().newest() + 1) + "\n");
-            rows(b, fit(fit));
+            said.append("\nFit to record " + (r.ledger().order().newest() + 1) + "\n");
+            rows(said, fit(fit));
         }
+        b.append(inUnits(said.toString(), r.review().design().units()));
         b.append('\n').append(LAST_WORD).append('\n');
         return b.toString();
+    }
+
+    /** Words with figures in inch-pound units beside the metric ones, for a design in inches; electric power stays in kW. */
+    public static String inUnits(String words, UnitSystem units) {
+        return units == UnitSystem.METRIC
+                ? words
+                : BothSystems.words(words.replace(" kW", KILOWATTS)).replace(KILOWATTS, " kW");
     }
 
     /** How the file was read: rows used and skipped, how it was understood. */
@@ -97,27 +114,31 @@ public final class RecordText {
         if (x.steps().isEmpty()) {
             return;
         }
+        boolean inch = r.review().design().units() != UnitSystem.METRIC;
+        double each = inch ? 1.8 : 1;
+        double zero = inch ? 32 : 0;
+        String sign = inch ? "°F" : "°C";
         b.append(String.format(
                 Locale.ROOT,
-                "%n%-6s%8s%8s%9s%14s%14s%9s%n",
+                "%n%-6s%9s%9s%9s%14s%14s%9s%n",
                 "step",
-                "start",
-                "end",
+                "start " + sign,
+                "end " + sign,
                 "hours",
-                "climb °C/h",
+                "climb " + sign + "/h",
                 "forecast",
-                "gas kg"));
+                inch ? "gas lb" : "gas kg"));
         for (StepRecord s : x.steps()) {
             b.append(String.format(
                     Locale.ROOT,
-                    "%-6d%8.0f%8.0f%9.2f%14s%14s%9.3f%n",
+                    "%-6d%9.0f%9.0f%9.2f%14s%14s%9.3f%n",
                     s.index() + 1,
-                    s.startK() - ZERO_C,
-                    s.endK() - ZERO_C,
+                    (s.startK() - ZERO_C) * each + zero,
+                    (s.endK() - ZERO_C) * each + zero,
                     (s.endS() - s.startS()) / 3600,
-                    n(s.climbKPerS() * 3600, 0),
-                    n(forecastClimb(r, s.index()), 0),
-                    s.gasKg()));
+                    n(s.climbKPerS() * 3600 * each, 0),
+                    n(forecastClimb(r, s.index()) * each, 0),
+                    s.gasKg() / (inch ? LB_KG : 1)));
         }
     }
 

@@ -11,13 +11,17 @@ import portwright.calc.firing.log.GasUse;
 import portwright.calc.firing.log.LogFinding;
 import portwright.calc.firing.log.RecordResult;
 import portwright.calc.firing.log.Spell;
+import portwright.calc.firing.log.StepRecord;
 import portwright.units.Format;
 
 /** What one record says, in lines, without steps and findings. */
 final class ResultLines {
     private static final double ZERO_C = 273.15;
     private static final int MOST_GAPS = 6;
-    private static final String BY_LOG = ", reckoned from the damper as logged";
+    private static final String BY_LOG =
+            ", reckoned from the damper as logged; in brackets what air a tenth and gas a seventh off make of it";
+    private static final String BY_PLAN =
+            " by plan only: the log has neither damper nor gas column, so nothing of it was measured";
     private static final String BY_CARD =
             ", reckoned from the card's damper settings: the log has no damper column, so this is the plan, not what was";
 
@@ -44,6 +48,7 @@ final class ResultLines {
         } else {
             add(b, "goal", goal(x));
         }
+        x.steps().stream().filter(StepRecord::sags).forEach(h -> add(b, "hold", sag(h)));
         if (x.elements() && x.own() == null) {
             add(
                     b,
@@ -65,7 +70,12 @@ final class ResultLines {
                 add(
                         b,
                         l.id(),
-                        n(x.atmosphereS().get(l) / 60, 0) + " min with gas" + (x.damperLogged() ? BY_LOG : BY_CARD));
+                        n(x.atmosphereS().get(l) / 60, 0) + " min with gas"
+                                + (!x.damperLogged() && !x.gasLogged()
+                                        ? BY_PLAN
+                                        : " (" + n(x.atmosphereBandS().get(l)[0] / 60, 0) + " to "
+                                                + n(x.atmosphereBandS().get(l)[1] / 60, 0) + ")"
+                                                + (x.damperLogged() ? BY_LOG : BY_CARD)));
             }
         }
         if (x.unknownAtmosphereS() > 0) {
@@ -138,9 +148,22 @@ final class ResultLines {
                     + top;
         }
         return x.reached()
-                ? "the last step's goal is reached" + top
+                ? (kept(x)
+                                ? "the last step's goal is reached"
+                                : "not kept: " + sag(x.steps().get(x.steps().size() - 1)))
+                        + top
                 : "the record ends in step "
                         + (x.steps().get(x.steps().size() - 1).index() + 1) + ", before its goal" + top;
+    }
+
+    /** Whether the last step, where it is a hold, kept its goal. */
+    static boolean kept(RecordResult x) {
+        return x.steps().isEmpty() || !x.steps().get(x.steps().size() - 1).sags();
+    }
+
+    private static String sag(StepRecord s) {
+        return "the hold of step " + (s.index() + 1) + " sags " + n(s.sagK(), 0) + " °C (" + n(s.sagK() * 1.8, 0)
+                + " °F) under what it was to hold, to " + n(s.endK() - ZERO_C, 0) + " °C at its end";
     }
 
     /** Gas used, with its range where the rows leave one. */

@@ -157,6 +157,27 @@ class RecordCommandTest {
         assertThat(out.toString())
                 .contains("not full")
                 .contains("record 1 ends before the last goal")
-                .contains("the log has no damper column, so this is the plan");
+                .contains("by plan only: the log has neither damper nor gas column");
+    }
+
+    /** A design in inches is answered in °F and lb beside °C and kg, one in metric units in these alone. */
+    @Test
+    void unitsAreTheDesigns() throws Exception {
+        Path inch = folder.resolve("inch.json");
+        Files.writeString(inch, Starters.find("decagon-23").orElseThrow().toText());
+        Path table = folder.resolve("table.csv");
+        assertThat(run("forecast", inch, "--csv", table)).isZero();
+        out.getBuffer().setLength(0);
+        assertThat(run("record", table, inch)).isZero();
+        assertThat(out.toString())
+                .contains("start °F", "gas lb", "700 °C (1292 °F)")
+                .containsPattern("kg \\([\\d.]+ lb\\)")
+                .doesNotContain("Btu");
+        Path metric = folder.resolve("metric.json");
+        Files.writeString(metric, Starters.find("decagon-56cm").orElseThrow().toText());
+        assertThat(run("forecast", metric, "--csv", table)).isZero();
+        out.getBuffer().setLength(0);
+        assertThat(run("record", table, metric)).isZero();
+        assertThat(out.toString()).contains("start °C", "gas kg").doesNotContain(" lb", "1292 °F");
     }
 }

@@ -106,8 +106,12 @@ final class ShedKiln {
         DAMPER
     }
 
-    /** Size: share of the power lost or stuck on, share of the damper added, K that the probe reads low at 1280 °C from 600 °C on. */
-    record Break(Fault fault, double fromC, double size) {}
+    /** Size: share of the power lost or stuck on, or of the damper added. Low: K that the probe reads low at 1280 °C, drifting from 600 °C on. */
+    record Break(Fault fault, double fromC, double size, double lowK) {
+        Break(Fault fault, double fromC, double size) {
+            this(fault, fromC, size, fault == Fault.THERMOCOUPLE ? size : 0);
+        }
+    }
 
     /** One minute of a firing; damper NaN without gas. */
     record Moment(double timeS, double readC, double chamberC, double damper, boolean gas, double lambda) {}
@@ -190,8 +194,7 @@ final class ShedKiln {
             Stage stage = stages.get(Math.min(s, stages.size() - 1));
             boolean gas = !over && stage.gas;
             broken |= chamber > b.fromC && (b.fault != Fault.DAMPER || gas);
-            double low = b.fault == Fault.THERMOCOUPLE ? b.size * Math.max(0, probe - 600) / 680 : 0;
-            double reading = probe - low;
+            double reading = probe - b.lowK * Math.max(0, probe - 600) / 680;
             double full = n.powerW * own.power * (1 + sway * Math.sin(phase + t / 7000));
             double ask = 0;
             if (!over && !Double.isNaN(stage.share)) {

@@ -1,6 +1,7 @@
 package portwright.app.step;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.DoubleStream;
@@ -70,17 +71,17 @@ final class LambdaChart {
             most = Math.min(100, least + 30);
         }
         Chart c = new Chart(g, p, x, y, w, h, least, most, lo, hi, false);
-        c.field(1, hi, Ink.COBALT_FILL, 0.45);
-        c.field(0.94, 0.98, Ink.RUTILE_FILL, 0.3);
-        c.field(0.87, 0.94, Ink.RUTILE_FILL, 0.6);
-        c.field(0.80, 0.87, Ink.FLAME, 0.4);
-        c.field(lo, 0.80, Ink.OXBLOOD_FILL, 0.5);
+        c.field(AtmosphereLevel.OXIDIZING.lambdaLow(), hi, Ink.COBALT_FILL, 0.45);
+        c.field(AtmosphereLevel.LIGHT.lambdaLow(), AtmosphereLevel.LIGHT.lambdaHigh(), Ink.RUTILE_FILL, 0.3);
+        c.field(AtmosphereLevel.MEDIUM.lambdaLow(), AtmosphereLevel.MEDIUM.lambdaHigh(), Ink.RUTILE_FILL, 0.6);
+        c.field(AtmosphereLevel.HEAVY.lambdaLow(), AtmosphereLevel.HEAVY.lambdaHigh(), Ink.FLAME, 0.4);
+        c.field(lo, AtmosphereLevel.BEYOND.lambdaHigh(), Ink.OXBLOOD_FILL, 0.5);
         c.clip();
         c.area(high, low, p.of(Ink.INK).deriveColor(0, 1, 1, 0.13));
         c.line(low, Ink.INK2, 1.4, 7, 4);
         c.line(high, Ink.INK2, 1.4, 7, 4);
-        for (double v : new double[] {0.98, 0.94, 0.87, 0.80}) {
-            c.line(List.of(new Pt(least, v), new Pt(most, v)), Ink.INK2, 1, 1.5, 3);
+        for (AtmosphereLevel l : EnumSet.range(AtmosphereLevel.NEUTRAL, AtmosphereLevel.HEAVY)) {
+            c.line(List.of(new Pt(least, l.lambdaLow()), new Pt(most, l.lambdaLow())), Ink.INK2, 1, 1.5, 3);
         }
         c.line(List.of(new Pt(least, 1), new Pt(most, 1)), Ink.INK2, 1.2);
         List<Pt> on = new ArrayList<>();

@@ -24,8 +24,10 @@ import portwright.app.part.SlipView;
 import portwright.calc.firing.log.FiringLog;
 import portwright.calc.firing.log.LogFinding;
 import portwright.file.Problem;
+import portwright.report.PlanNotes;
 import portwright.report.RecordText;
 import portwright.report.ReportLine;
+import portwright.review.AgainstPlan;
 import portwright.units.Format;
 
 /** Records of firings: load, what each says, rows left out by line, the ledger, the fit to take. */
@@ -112,14 +114,17 @@ final class RecordTicket extends VBox {
         int n = 1;
         for (LogFinding f : findings) {
             String head = n + ". " + head(f);
-            String words = RecordText.words(f, desk.result().elements());
+            String words = told(RecordText.words(f, desk.result().elements()));
             rows.add(RecordText.note(f) ? SlipView.note(head, words) : SlipView.caution(head, words));
             n++;
+        }
+        for (String note : PlanNotes.words(AgainstPlan.of(desk.record(), desk.chosen()))) {
+            rows.add(SlipView.note("Against the plan", told(sentence(note))));
         }
         if (findings.isEmpty()) {
             rows.add(SlipView.clear("No finding", sentence(RecordText.nothing(desk.result())), null));
         }
-        rows.add(lines(RecordText.result(desk.result())));
+        rows.add(lines(told(RecordText.result(desk.result()))));
         fit(rows);
         int skipped = log.faults().size();
         group(
@@ -135,7 +140,7 @@ final class RecordTicket extends VBox {
                 rows,
                 LEDGER,
                 count == 1 ? "Ledger of this record" : "Ledger of " + count + " records",
-                () -> rows.add(lines(RecordText.ledger(desk.record().ledger()))));
+                () -> rows.add(lines(told(RecordText.ledger(desk.record().ledger())))));
         rows.add(Plain.words(RecordText.LAST_WORD));
     }
 
@@ -173,6 +178,17 @@ final class RecordTicket extends VBox {
             case WEAK -> "Less power than forecast";
             case THERMOCOUPLE -> "Thermocouple off the cones";
         };
+    }
+
+    /** In the units of the design. */
+    private String told(String words) {
+        return RecordText.inUnits(words, desk.record().review().design().units());
+    }
+
+    private List<ReportLine> told(List<ReportLine> lines) {
+        return lines.stream()
+                .map(l -> new ReportLine(l.name(), told(l.value())))
+                .toList();
     }
 
     private static String sentence(String s) {

@@ -54,7 +54,10 @@ final class Diagnosis {
         Diagnosis d = new Diagnosis(f);
         List<LogFinding> found = d.run();
         if (found.size() > 1 && found.stream().anyMatch(x -> x.kind() == Kind.THERMOCOUPLE)) {
-            var plain = new Diagnosis(new Followed(f.c, false)).run();
+            Followed asRead = new Followed(f.c, false);
+            asRead.plan = f.plan;
+            asRead.other = f.other;
+            var plain = new Diagnosis(asRead).run();
             found.removeIf(x -> plain.stream().noneMatch(y -> y.kind() == x.kind()));
             found.replaceAll(x -> POWER.contains(x.kind()) ? x.doubted() : x);
         }
@@ -78,7 +81,9 @@ final class Diagnosis {
 
     private List<LogFinding> run() {
         OverTemperature.Found over = OverTemperature.of(f);
-        if (f.c.kiln().elements().fullW() > 0) {
+        if (f.plan != null && f.c.kiln().elements().fullW() > 0) {
+            atItsOwnPace();
+        } else if (f.c.kiln().elements().fullW() > 0) {
             power();
             if (over != null && over.byElements() && out.stream().noneMatch(x -> x.kind() == Kind.STUCK)) {
                 add(Kind.STUCK, over.at(), Double.NaN, Double.NaN, false);
@@ -92,6 +97,19 @@ final class Diagnosis {
         return ofTheProbe();
     }
 
+    /** What a firing that does not keep the plan's pace shows before any gas: elements that stay on, or that give too little when all are on. */
+    private void atItsOwnPace() {
+        int gas = FallsOff.firstGas(f.plan);
+        int stuck = new StuckPower(f.plan, gas, f.other == OtherFiring.Why.FAST_START).from(f.plan.tracker.byProbe);
+        if (stuck >= 0) {
+            add(Kind.STUCK, stuck, Double.NaN, Double.NaN, false);
+        }
+        LogFinding lost = FallsOff.of(f.plan, gas, stuck < 0 ? f.intervals() : Math.max(0, stuck - EDGE));
+        if (lost != null) {
+            out.add(lost);
+        }
+    }
+
     /** What elements, relays and air do to the power. */
     private void power() {
         GonePower power = new GonePower(f);
@@ -102,6 +120,8 @@ final class Diagnosis {
         boolean lean = lean();
         if (!change(lean) && !lean && !sinks()) {
             LogFinding weak = FromTheStart.of(f, end);
+            LogFinding slow = f.damperLogged ? null : FallsOff.of(f, FallsOff.firstGas(f), end);
+            weak = weak != null && weak.kind() == Kind.ELEMENT || slow == null ? weak : slow;
             if (weak != null) {
                 out.add(weak);
             }

@@ -35,6 +35,9 @@ final class Followed {
     /** Why the record is held to be another firing than the plan's, whose steps are then left out. */
     OtherFiring.Why other = OtherFiring.Why.NOT;
 
+    /** A firing that is not the plan's, followed by it all the same; null for one that is. */
+    Followed plan;
+
     /** Follows a record by the plan; without it where the log tells of another firing. */
     static Followed of(RecordCase c) {
         Followed plan = new Followed(c, true);
@@ -44,6 +47,7 @@ final class Followed {
         }
         Followed alone = new Followed(c.unplanned(), true);
         alone.other = why;
+        alone.plan = plan;
         // What electricity alone could not have given was fired with gas.
         return why.guessed() && OwnFiring.of(alone).mostShare() > MOST_SHARE ? plan : alone;
     }

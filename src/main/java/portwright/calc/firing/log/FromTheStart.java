@@ -9,7 +9,7 @@ import portwright.calc.firing.log.LogFinding.Kind;
  * a quarter is a note; more is a circuit that is out, and a few minutes at known power are enough to tell it.
  */
 final class FromTheStart {
-    private static final double WEAK = 0.17;
+    static final double WEAK = 0.17;
     /** Missing beyond what loss, load and voltage can explain together: a circuit is out. */
     static final double CIRCUIT = 0.24;
 

@@ -15,6 +15,7 @@ package portwright.calc.firing.log;
  * @param gas whether gas burns when a reading goes over the plan's; false else
  * @param coneThen of a reading over the plan's: hardest cone down by the readings before; null else, empty for none
  * @param cone the same at the end of the record
+ * @param behind whether it is told by a climb that falls off at a power that stays, which asks no plan to be kept
  */
 public record LogFinding(
         Kind kind,
@@ -28,11 +29,12 @@ public record LogFinding(
         boolean fromStart,
         boolean gas,
         String coneThen,
-        String cone) {
+        String cone,
+        boolean behind) {
     /** A finding of which elements are not the measure. */
     public LogFinding(
             Kind kind, double timeS, double kelvin, double lostW, double offsetK, boolean falls, boolean orProbe) {
-        this(kind, timeS, kelvin, lostW, Double.NaN, offsetK, falls, orProbe, false, false, null, null);
+        this(kind, timeS, kelvin, lostW, Double.NaN, offsetK, falls, orProbe, false, false, null, null, false);
     }
 
     /** A reading that told nothing for a time. */
@@ -43,27 +45,46 @@ public record LogFinding(
     /** The same finding with a share of the elements lost; both figures come from it. */
     LogFinding ofElements(double share, double fullW) {
         return new LogFinding(
-                kind, timeS, kelvin, share * fullW, share, offsetK, falls, orProbe, fromStart, gas, coneThen, cone);
+                kind,
+                timeS,
+                kelvin,
+                share * fullW,
+                share,
+                offsetK,
+                falls,
+                orProbe,
+                fromStart,
+                gas,
+                coneThen,
+                cone,
+                behind);
     }
 
     LogFinding doubted() {
         return new LogFinding(
-                kind, timeS, kelvin, lostW, lostShare, offsetK, falls, true, fromStart, gas, coneThen, cone);
+                kind, timeS, kelvin, lostW, lostShare, offsetK, falls, true, fromStart, gas, coneThen, cone, behind);
     }
 
     /** The same, so from the start. */
     LogFinding fromTheStart() {
         return new LogFinding(
-                kind, timeS, kelvin, lostW, lostShare, offsetK, falls, orProbe, true, gas, coneThen, cone);
+                kind, timeS, kelvin, lostW, lostShare, offsetK, falls, orProbe, true, gas, coneThen, cone, behind);
+    }
+
+    /** The same, told by a climb that falls off. */
+    LogFinding toldBehind() {
+        return new LogFinding(
+                kind, timeS, kelvin, lostW, lostShare, offsetK, falls, orProbe, fromStart, gas, coneThen, cone, true);
     }
 
     /** The same with the cones that the readings lay down. */
     LogFinding withCones(boolean burns, String before, String atTheEnd) {
         return new LogFinding(
-                kind, timeS, kelvin, lostW, lostShare, offsetK, falls, orProbe, fromStart, burns, before, atTheEnd);
+                kind, timeS, kelvin, lostW, lostShare, offsetK, falls, orProbe, fromStart, burns, before, atTheEnd,
+                behind);
     }
 
-    /** Kinds, worst first. */
+    /** Kinds, worst first: what runs away before what goes out. */
     public enum Kind {
         /** The header may name the wrong temperature scale: nothing else is read from the log. */
         SCALE,
@@ -71,12 +92,12 @@ public record LogFinding(
         DEAD_PROBE,
         /** The very same figure for hours where the plan holds nothing. */
         FROZEN,
-        /** Nearly all element power is gone, once or in spells: relay, switch, breaker or controller. */
-        RELAY,
         /** The elements stay on above what the controller asks: a relay or contactor stuck shut. */
         STUCK,
         /** The reading runs on over what the plan reaches: a relay stuck on, more gas than planned, or fired on by hand. */
         OVER,
+        /** Nearly all element power is gone, once or in spells: relay, switch, breaker or controller. */
+        RELAY,
         /** A lasting share of the power goes from one moment on: an element, or the relay of its group. */
         ELEMENT,
         /** Heat goes when air comes: damper too far open, or less gas than the design says. */

@@ -32,6 +32,7 @@ import portwright.calc.firing.Step;
  * @param elements whether the kiln has elements of which anything can be told
  * @param scaleDoubted whether the temperature scale of the log is in doubt: then nothing else is read from it
  * @param repairs what the notes tell of repairs
+ * @param atmosphereBandS least and most seconds in each atmosphere with a tenth more or less air at the damper and what the gas is known to
  * @param own the firing of another plan that it is; null for one of the design's plan. Of another there are no steps, and no finding of power
  */
 public record RecordResult(
@@ -56,7 +57,9 @@ public record RecordResult(
         boolean elements,
         boolean scaleDoubted,
         Repairs repairs,
-        OwnFiring own) {
+        OwnFiring own,
+        Map<AtmosphereLevel, double[]> atmosphereBandS) {
+    private static final int BAND_PARTS = 4;
     private static final double GAS_SCALE_KNOWN = 0.08;
     private static final double STAND_K_PER_S = 5 / 3600.0;
     private static final double FALL_K_PER_S = -3 / 3600.0;
@@ -73,30 +76,20 @@ public record RecordResult(
             return doubted(f);
         }
         Map<AtmosphereLevel, Double> air = new EnumMap<>(AtmosphereLevel.class);
-        double unknown = 0;
+        double unknown = atmospheres(f, 1, air);
         double[] gas = new double[c.steps().size()];
         GasUse used = GasUse.of(f, 0, gas);
         LogRow refill = Notes.refill(c.log());
         List<Double> share = new ArrayList<>();
+        double top =
+                c.log().readings().stream().mapToDouble(LogRow::kelvin).max().orElseThrow();
+        Diagnosis found = Diagnosis.of(f);
+        FallsOff.ask(f);
         for (int i = 0; i < f.intervals(); i++) {
             if (!Double.isNaN(f.asked[i])) {
                 share.add(f.logged.get(i).neededW() / f.asked[i]);
             }
-            if (!f.gasOn(i)) {
-                continue;
-            }
-            var flow = f.logged.get(i).flow();
-            if (f.gapAt(f.grid.timeS()[i] + Grid.SPACING_S / 2)
-                    || Math.abs(f.gasScale(i) - 1) > GAS_SCALE_KNOWN
-                    || !(flow.lambda() > 0)) {
-                unknown += Grid.SPACING_S;
-            } else {
-                air.merge(AtmosphereLevel.of(flow.lambda()), Grid.SPACING_S, Double::sum);
-            }
         }
-        double top =
-                c.log().readings().stream().mapToDouble(LogRow::kelvin).max().orElseThrow();
-        Diagnosis found = Diagnosis.of(f);
         return new RecordResult(
                 found.findings(),
                 spells(f),
@@ -119,7 +112,41 @@ public record RecordResult(
                 c.kiln().elements().fullW() > 0,
                 false,
                 Repairs.of(c.log()),
-                OwnFiring.of(f));
+                OwnFiring.of(f),
+                band(f));
+    }
+
+    /** Least and most time in each atmosphere where air and gas are a standard deviation off, s. */
+    private static Map<AtmosphereLevel, double[]> band(Followed f) {
+        Map<AtmosphereLevel, double[]> out = new EnumMap<>(AtmosphereLevel.class);
+        for (int k = -BAND_PARTS; k <= BAND_PARTS; k++) {
+            Map<AtmosphereLevel, Double> air = new EnumMap<>(AtmosphereLevel.class);
+            atmospheres(f, 1 + Unsure.AIR_TO_GAS * k / BAND_PARTS, air);
+            for (AtmosphereLevel l : AtmosphereLevel.values()) {
+                double s = air.getOrDefault(l, 0.0);
+                out.merge(l, new double[] {s, s}, (a, b) -> new double[] {Math.min(a[0], s), Math.max(a[1], s)});
+            }
+        }
+        return out;
+    }
+
+    /** Adds up the time in each atmosphere with lambda so many times over; the time in which it is not known, s. */
+    private static double atmospheres(Followed f, double factor, Map<AtmosphereLevel, Double> air) {
+        double unknown = 0;
+        for (int i = 0; i < f.intervals(); i++) {
+            if (!f.gasOn(i)) {
+                continue;
+            }
+            var flow = f.logged.get(i).flow();
+            if (f.gapAt(f.grid.timeS()[i] + Grid.SPACING_S / 2)
+                    || Math.abs(f.gasScale(i) - 1) > GAS_SCALE_KNOWN
+                    || !(flow.lambda() > 0)) {
+                unknown += Grid.SPACING_S;
+            } else {
+                air.merge(AtmosphereLevel.of(flow.lambda() * factor), Grid.SPACING_S, Double::sum);
+            }
+        }
+        return unknown;
     }
 
     /** A log of which nobody knows the temperatures: that alone is told. */
@@ -146,7 +173,8 @@ public record RecordResult(
                 f.c.kiln().elements().fullW() > 0,
                 true,
                 Repairs.of(f.c.log()),
-                null);
+                null,
+                Map.of());
     }
 
     /** Whether a reading lies where no kiln of brick goes: nothing is counted as reached by it, unless cones stand beside it. */

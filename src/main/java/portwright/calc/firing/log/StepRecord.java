@@ -2,6 +2,7 @@ package portwright.calc.firing.log;
 
 import java.util.ArrayList;
 import java.util.List;
+import portwright.calc.firing.Step;
 
 /**
  * One step as it went. Where the kiln stood open before or after it, it begins at the trough and ends at the peak.
@@ -9,13 +10,29 @@ import java.util.List;
  * @param index from 0
  * @param climbKPerS mean over the step
  * @param gasKg gas, from the design's flow and the logged pressure
+ * @param sagK of a heated hold: how far its end lies under what it was to keep, K; 0 for others
  */
 public record StepRecord(
-        int index, double startS, double endS, double startK, double endK, double climbKPerS, double gasKg) {
+        int index,
+        double startS,
+        double endS,
+        double startK,
+        double endK,
+        double climbKPerS,
+        double gasKg,
+        double sagK) {
     /** A kiln that is held while it stands open has left that temperature for good when it is so much above it. */
     private static final double LEFT_K = 2;
 
     private static final double HELD_K_PER_S = 15 / 3600.0;
+
+    /** A hold that ends so much lower did not keep its goal (this project's judgement: half the step between most neighbouring cones), K. */
+    private static final double SAGS_K = 10;
+
+    /** Whether it is a hold that did not keep its goal. */
+    public boolean sags() {
+        return sagK > SAGS_K;
+    }
 
     /** The steps of a record in the order of the plan; none of a firing that is not the plan's. */
     static List<StepRecord> of(Followed f, double[] gas) {
@@ -49,7 +66,20 @@ public record StepRecord(
                 endK = after.peakK();
             }
             double dt = endS - startS;
-            out.add(new StepRecord(s, startS, endS, startK, endK, dt > 0 ? (endK - startK) / dt : Double.NaN, gas[s]));
+            boolean holds = f.c.steps().get(s).goal() instanceof Step.Hold
+                    && (f.c.steps().get(s).electric() || f.c.steps().get(s).gas());
+            double kept = out.isEmpty()
+                    ? startK
+                    : Math.max(startK, out.get(out.size() - 1).endK());
+            out.add(new StepRecord(
+                    s,
+                    startS,
+                    endS,
+                    startK,
+                    endK,
+                    dt > 0 ? (endK - startK) / dt : Double.NaN,
+                    gas[s],
+                    holds ? Math.max(0, kept - endK) : 0));
         }
         return out;
     }

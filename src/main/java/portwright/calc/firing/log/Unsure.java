@@ -23,6 +23,8 @@ final class Unsure {
     private static final double GAS = 0.15;
     /** Air drawn at a damper setting: how well a draught is reckoned, joints aside. */
     private static final double AIR = 0.10;
+    /** Both against each other: how well lambda is known from a damper and a pressure. */
+    static final double AIR_TO_GAS = Math.hypot(AIR, GAS);
 
     private static final double ZERO_C = 273.15;
     /** Drift of a base metal thermocouple begins about here and is counted at cone 10. */

@@ -62,7 +62,8 @@ class LedgerTest {
                 true,
                 false,
                 Repairs.NONE,
-                null);
+                null,
+                Map.of());
     }
 
     /** Full power without gas from 500 to 700 °C; load moves the share by 4 % a standard deviation, voltage by 3 %. */
@@ -176,7 +177,8 @@ class LedgerTest {
                 r.elements(),
                 r.scaleDoubted(),
                 repairs,
-                r.own());
+                r.own(),
+                r.atmosphereBandS());
     }
 
     /** A failure stays due until a record that would show it is sound, or a note tells that it was mended. */
