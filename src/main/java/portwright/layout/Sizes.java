@@ -138,7 +138,8 @@ final class Sizes {
         if (wishes.inletMm() != null || c.inletMm() > usualInlet() - 1e-9) {
             return "";
         }
-        String none = "Inlets of " + BothSystems.told(usualInlet(), 0, "mm") + " or more leave less room, or none at all";
+        String none =
+                "Inlets of " + BothSystems.told(usualInlet(), 0, "mm") + " or more leave less room, or none at all";
         return leastInlet() == 0
                 ? none + ": these are smaller."
                 : none + ". These of " + BothSystems.told(c.inletMm(), 0, "mm") + " leave a ring of "

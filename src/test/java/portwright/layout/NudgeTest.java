@@ -47,8 +47,7 @@ class NudgeTest {
         assertThat(far.y()).isCloseTo(Nudge.REACH_MM, within(1e-6));
         assertThat(far.stop()).isCloseTo(0.3, within(1e-9));
         HoleOdds told = new HoleOdds("inlet A", false, 0.5, 0, Map.of(), far.x(), far.y(), far.stop());
-        assertThat(new DrillOutlook(List.of(told), 0.5, List.of(), DrillError.of(ToleranceTest.beside(2)))
-                        .lines())
+        assertThat(new DrillOutlook(List.of(told), 0.5, List.of(), DrillError.of(ToleranceTest.beside(2))).lines())
                 .singleElement()
                 .asString()
                 .contains(

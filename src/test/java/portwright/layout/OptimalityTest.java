@@ -55,7 +55,14 @@ class OptimalityTest {
     }
 
     private static boolean judge(int seed, int starts, List<String> worse) {
-        return judge("seed " + seed, seed, SomeKilns.of(seed).build(), SomeKilns.wishes(seed), starts, worse);
+        Wishes w = SomeKilns.wishes(seed);
+        return judge(
+                "seed " + seed,
+                seed,
+                SomeKilns.of(seed).build(),
+                new Wishes(w.inlets(), w.flues(), w.inletMm(), w.flueMm(), On.FLOOR),
+                starts,
+                worse);
     }
 
     /** Whether the widest layout has its inlets in the floor; it joins the worse ones where it is. */

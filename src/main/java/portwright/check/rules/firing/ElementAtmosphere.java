@@ -14,6 +14,7 @@ import portwright.check.Severity;
 import portwright.review.FiringReview;
 import portwright.review.Review;
 import portwright.units.BothSystems;
+import portwright.units.Format;
 
 /** Elements on in reducing gas: hotter than the film on the wire bears, or hotter than the alloy table goes. */
 public final class ElementAtmosphere implements Rule {
