@@ -3,6 +3,7 @@ package portwright.report;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,12 +11,12 @@ import portwright.calc.combustion.AtmosphereLevel;
 import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Forecast;
 import portwright.calc.firing.OpenSpell;
+import portwright.calc.firing.Sample;
 import portwright.calc.firing.StepResult;
-import portwright.model.FiringStep;
 import portwright.review.Review;
 import portwright.units.Format;
 
-/** How long a firing burns in each atmosphere that it asks for, with the band of the forecast. */
+/** How long a firing burns in each atmosphere by the lambda of the forecast, with its band. */
 final class FireHours {
     private static final String CLEAN = "clean fire after lighting";
     /** Ends so near to each other are no band. */
@@ -26,7 +27,7 @@ final class FireHours {
     /**
      * Minutes in one fire.
      *
-     * @param fire level asked for, "not asked", or the clean fire after lighting
+     * @param fire level, or the clean fire after lighting
      * @param minutes brick as tabled, as far as the firing gets
      * @param low least over brick conducting 20 % less or more, of the firings that arrive; NaN where none does
      * @param high most of them
@@ -36,9 +37,11 @@ final class FireHours {
         String words() {
             String band = Double.isNaN(low)
                     ? " until it is given up"
-                    : open
+                    : open && low < minutes * (1 - ALIKE)
                             ? " (at least " + n(low) + ", no upper end)"
-                            : high - low < ALIKE * minutes ? "" : " (" + n(low) + " to " + n(high) + ")";
+                            : open
+                                    ? " or more"
+                                    : high - low < ALIKE * minutes ? "" : " (" + n(low) + " to " + n(high) + ")";
             return fire + " " + n(minutes) + " min" + band;
         }
     }
@@ -46,13 +49,12 @@ final class FireHours {
     /** One row a fire, in the order in which they come; empty without gas. The forecast must be known. */
     static List<Row> of(Review review) {
         Forecast f = review.firing().forecast().value();
-        List<FiringStep> typed = review.design().firing().steps();
-        Map<String, Double> nominal = minutes(f.nominal(), typed);
+        Map<String, Double> nominal = minutes(f.nominal());
         List<FiringRun> runs = List.of(f.nominal(), f.quick(), f.slow());
         boolean open = runs.stream().anyMatch(r -> !r.reached());
         List<Map<String, Double>> arrived = runs.stream()
-                .filter(FiringRun::reached)
-                .map(r -> minutes(r, typed))
+                .filter(r -> f.nominal().reached() && r.reached())
+                .map(FireHours::minutes)
                 .toList();
         List<Row> out = new ArrayList<>();
         nominal.forEach((fire, m) -> out.add(new Row(
@@ -70,17 +72,25 @@ final class FireHours {
         return out;
     }
 
-    private static Map<String, Double> minutes(FiringRun run, List<FiringStep> typed) {
-        Map<String, Double> out = new LinkedHashMap<>();
-        for (StepResult r : run.steps()) {
-            if (r.step().gas()) {
-                var asked = typed.get(r.index()).atmosphere();
-                String fire = asked == null
-                        ? "not asked"
-                        : AtmosphereLevel.named(asked.id()).id();
-                out.merge(fire, r.seconds() / 60, Double::sum);
+    /** By the lambda of each moment, the plate left where the step sets it; the atmosphere asked for holds at the step's start only. */
+    private static Map<String, Double> minutes(FiringRun run) {
+        Map<AtmosphereLevel, Double> by = new EnumMap<>(AtmosphereLevel.class);
+        List<Integer> gas = run.steps().stream()
+                .filter(r -> r.step().gas())
+                .map(StepResult::index)
+                .toList();
+        List<Sample> samples = run.samples();
+        for (int i = 1; i < samples.size(); i++) {
+            Sample s = samples.get(i);
+            if (!s.between() && gas.contains(s.step()) && s.lambda() > 0) {
+                by.merge(
+                        AtmosphereLevel.of(s.lambda()),
+                        (s.timeS() - samples.get(i - 1).timeS()) / 60,
+                        Double::sum);
             }
         }
+        Map<String, Double> out = new LinkedHashMap<>();
+        by.forEach((level, minutes) -> out.put(level.id(), minutes));
         long lit = run.openSpells().stream().filter(OpenSpell::lighting).count();
         if (lit > 0) {
             out.put(CLEAN, lit * OpenSpell.cleanSeconds() / 60);
@@ -93,12 +103,13 @@ final class FireHours {
         List<Row> rows = of(review);
         return rows.isEmpty()
                 ? List.of()
-                : List.of(new ReportLine(
-                        "in each fire",
-                        String.join(", ", rows.stream().map(Row::words).toList())
-                                + (rows.stream().anyMatch(r -> r.words().contains("("))
-                                        ? "; in brackets with brick conducting 20 % less or more"
-                                        : "; as long with brick conducting 20 % less or more")));
+                : List.of(
+                        new ReportLine(
+                                "in each fire",
+                                String.join(", ", rows.stream().map(Row::words).toList())
+                                        + (rows.stream().anyMatch(r -> r.words().contains("("))
+                                                ? "; the plate left alone in each step, which the card moves on; in brackets with brick conducting 20 % less or more"
+                                                : "; the plate left alone in each step, which the card moves on; as long with brick conducting 20 % less or more")));
     }
 
     static void write(ObjectNode root, Review review) {

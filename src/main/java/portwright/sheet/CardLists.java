@@ -78,7 +78,7 @@ record CardLists(
                                 : "Plate " + nudgeMm + " mm wider, wait 5 min.",
                         "Still falling: " + nudgeMm + " mm nearer shut than at first.",
                         "No help, or " + bothScales(METER_C) + " on the meter falling: gas off first."),
-                List.of("Cone down: cylinder shut" + (elements ? ", then breaker off." : ".")),
+                List.of("Past the goal: shut down in order" + (elements ? "; breaker too." : ".")),
                 List.of(
                         (one ? "Burner valve" : "All burner valves") + " shut at once.",
                         "Plate off, ports open; stay clear.",
