@@ -98,7 +98,8 @@ public final class Proposer {
         if (open && on == On.FLOOR) {
             more.addAll(combined(sizes.list(), On.WALL, true));
         }
-        for (List<Sizes.Choice> less : sizes.smaller()) {
+        // a ring narrower than burners want trades one trouble for another
+        for (List<Sizes.Choice> less : sizes.leastInlet() > 0 ? List.<List<Sizes.Choice>>of() : sizes.smaller()) {
             if (passing(more).stream().anyMatch(c -> c.margin() >= 1) || progress.cancelled()) {
                 break;
             }

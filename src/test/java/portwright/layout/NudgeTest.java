@@ -51,7 +51,7 @@ class NudgeTest {
                 .singleElement()
                 .asString()
                 .contains(
-                        "20 mm to the back makes that 30, the least within 20 mm: the 1 aimed at is not reached there");
+                        "20 mm (13/16 in) to the back makes that 30, the least within 20 mm: the 1 aimed at is not reached there");
         assertThat(Nudge.of((x, y) -> 0, 0.01, 0.01)).isEqualTo(new Nudge(0, 0, 0.01));
     }
 }

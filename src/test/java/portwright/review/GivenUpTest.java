@@ -40,7 +40,7 @@ class GivenUpTest {
         assertThat(text)
                 .contains("NOT REACHED: the chamber falls instead of climbing and is given up at " + end)
                 .contains("h the chamber falls instead of climbing and is given up at " + end)
-                .contains("given up at " + end + ", no price")
+                .contains("given up at " + end + " (" + Math.round((run.endK() - 273.15) * 1.8 + 32) + " °F), no price")
                 .contains("where the chamber would fall to in the end, with gas as step 3 asks")
                 .doesNotContain("the climb ends at " + end)
                 .doesNotContain("between 927 and 927");

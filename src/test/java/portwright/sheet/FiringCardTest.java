@@ -183,7 +183,7 @@ class FiringCardTest {
     @Test
     void pastTheGoalGasGoesOffFirst() {
         CardData card = data(Prints.nothingFound(club));
-        assertThat(card.runsOver().get(0)).containsSubsequence("Cone down", "cylinder shut", "breaker off");
+        assertThat(card.runsOver().get(0)).containsSubsequence("Past the goal", "shut down in order", "breaker too");
         CardForecast noted = new CardForecast(List.of(), List.of(), "", Map.of(), Map.of(), List.of("A remark."));
         List<CardData.Step> steps =
                 CardBuilder.of(Prints.nothingFound(club), club, noted).steps();

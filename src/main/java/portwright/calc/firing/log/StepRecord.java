@@ -29,9 +29,9 @@ public record StepRecord(
     /** A hold that ends so much lower did not keep its goal (this project's judgement: half the step between most neighbouring cones), K. */
     private static final double SAGS_K = 10;
 
-    /** Whether it is a hold that did not keep its goal. */
+    /** Whether it is a hold that did not keep its goal; one that still climbs back from minutes with open ports does not sag. */
     public boolean sags() {
-        return sagK > SAGS_K;
+        return sagK > SAGS_K && !(climbKPerS > 0);
     }
 
     /** The steps of a record in the order of the plan; none of a firing that is not the plan's. */
