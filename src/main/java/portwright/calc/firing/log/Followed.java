@@ -212,4 +212,18 @@ final class Followed {
                 .toArray();
         return v.length == 0 ? Double.NaN : (v[(v.length - 1) / 2] + v[v.length / 2]) / 2;
     }
+
+    /** Climb by the readings as they stand, which a controller follows, K/s. */
+    double climb(int from, int to) {
+        return (grid.kelvin()[to] - grid.kelvin()[from]) / (grid.timeS()[to] - grid.timeS()[from]);
+    }
+
+    /** Mean share of full power over so many intervals. */
+    double share(int from, int many) {
+        double sum = 0;
+        for (int i = from; i < from + many; i++) {
+            sum += logged.get(i).neededW();
+        }
+        return sum / many / c.kiln().elements().fullW();
+    }
 }

@@ -81,12 +81,12 @@ public final class OtherFiring {
 
     private boolean ownRate() {
         for (int i = 0; i + 3 * THIRD < f.grid.size(); i++) {
-            double mean = slope(i, i + 3 * THIRD);
+            double mean = f.climb(i, i + 3 * THIRD);
             if (mean > CLIMBS_K_PER_S
                     && f.kelvin[i] > WARM_K
                     && straight(i, mean)
-                    && power(i + 2 * THIRD) - power(i) > MORE_POWER
-                    && power(i + 2 * THIRD) < SURELY_LED
+                    && f.share(i + 2 * THIRD, THIRD) - f.share(i, THIRD) > MORE_POWER
+                    && f.share(i + 2 * THIRD, THIRD) < SURELY_LED
                     && noStepAsks(i, mean)) {
                 return true;
             }
@@ -96,7 +96,7 @@ public final class OtherFiring {
 
     private boolean straight(int from, double mean) {
         for (int k = 0; k < 3; k++) {
-            double part = slope(from + k * THIRD, from + (k + 1) * THIRD);
+            double part = f.climb(from + k * THIRD, from + (k + 1) * THIRD);
             if (Math.abs(part - mean) > Math.max(STRAIGHT * mean, STRAIGHT_K_PER_S)) {
                 return false;
             }
@@ -107,20 +107,6 @@ public final class OtherFiring {
             }
         }
         return true;
-    }
-
-    /** Climb by the readings as they stand, which a controller follows, K/s. */
-    private double slope(int from, int to) {
-        return (f.grid.kelvin()[to] - f.grid.kelvin()[from]) / (f.grid.timeS()[to] - f.grid.timeS()[from]);
-    }
-
-    /** Mean share of full power that a third of an hour and a half takes. */
-    private double power(int from) {
-        double sum = 0;
-        for (int i = from; i < from + THIRD; i++) {
-            sum += f.logged.get(i).neededW();
-        }
-        return sum / THIRD / f.c.kiln().elements().fullW();
     }
 
     private boolean noStepAsks(int from, double rate) {
@@ -157,7 +143,7 @@ public final class OtherFiring {
                     asked, s < 0 ? Double.POSITIVE_INFINITY : f.c.steps().get(s).rateKPerS());
         }
         for (int i = 0; i < HOUR; i += QUARTER_HOUR) {
-            if (f.blind[i] || !(slope(i, i + QUARTER_HOUR) > FASTER * asked)) {
+            if (f.blind[i] || !(f.climb(i, i + QUARTER_HOUR) > FASTER * asked)) {
                 return false;
             }
         }

@@ -46,7 +46,7 @@ final class Pace {
         led = new boolean[f.intervals()];
         rate = new double[Math.max(0, f.intervals() - WINDOW + 1)];
         for (int i = 0; i < rate.length; i++) {
-            rate[i] = leads(i) ? slope(i, i + WINDOW) : Double.NaN;
+            rate[i] = leads(i) ? f.climb(i, i + WINDOW) : Double.NaN;
             for (int k = i; !Double.isNaN(rate[i]) && k < i + WINDOW; k++) {
                 led[k] = true;
             }
@@ -74,15 +74,15 @@ final class Pace {
 
     /** Whether the power stays and the climb falls off in the window that begins at an interval. */
     boolean flat(int i) {
-        double first = slope(i, i + THIRD);
-        double last = slope(i + 2 * THIRD, i + WINDOW);
-        double middle = power(i + THIRD);
+        double first = f.climb(i, i + THIRD);
+        double last = f.climb(i + 2 * THIRD, i + WINDOW);
+        double middle = f.share(i + THIRD, THIRD);
         return !blind(i)
                 && first > LEAST_K_PER_S
                 && last > 0
                 && first - last > FALLS_OFF * first
-                && Math.abs(power(i + 2 * THIRD) - power(i)) < SAME_POWER
-                && Math.abs(middle - (power(i) + power(i + 2 * THIRD)) / 2) < SAME_POWER;
+                && Math.abs(f.share(i + 2 * THIRD, THIRD) - f.share(i, THIRD)) < SAME_POWER
+                && Math.abs(middle - (f.share(i, THIRD) + f.share(i + 2 * THIRD, THIRD)) / 2) < SAME_POWER;
     }
 
     /**
@@ -96,7 +96,7 @@ final class Pace {
         if (i < BEFORE || i + AFTER + 2 * THIRD > f.intervals() || f.kelvin[i - BEFORE] < WARM_K) {
             return false;
         }
-        double was = slope(i - BEFORE, i - 2);
+        double was = f.climb(i - BEFORE, i - 2);
         if (was < asked / UNTOLD / UNTOLD || was > asked * UNTOLD) {
             return false;
         }
@@ -107,21 +107,23 @@ final class Pace {
                 return false;
             }
         }
-        double then = slope(i + AFTER, i + AFTER + THIRD);
-        return power(i + AFTER) - power(i - BEFORE) > JUMP
-                && power(i + 3) - power(i - BEFORE) > JUMP
+        double then = f.climb(i + AFTER, i + AFTER + THIRD);
+        return f.share(i + AFTER, THIRD) - f.share(i - BEFORE, THIRD) > JUMP
+                && f.share(i + 3, THIRD) - f.share(i - BEFORE, THIRD) > JUMP
                 && shot > SHOOTS * was
                 && then > SLOWED * was
-                && (!own || then < SLOWED * shot && power(i + AFTER + THIRD) - power(i + AFTER) < NO_MORE);
+                && (!own
+                        || then < SLOWED * shot
+                                && f.share(i + AFTER + THIRD, THIRD) - f.share(i + AFTER, THIRD) < NO_MORE);
     }
 
     private boolean leads(int i) {
-        double mean = slope(i, i + WINDOW);
+        double mean = f.climb(i, i + WINDOW);
         boolean straight = !blind(i) && mean > CLIMBS_K_PER_S && f.kelvin[i] > WARM_K;
         for (int k = i; straight && k < i + WINDOW; k += THIRD) {
-            straight = Math.abs(slope(k, k + THIRD) - mean) <= Math.max(STRAIGHT * mean, STRAIGHT_K_PER_S);
+            straight = Math.abs(f.climb(k, k + THIRD) - mean) <= Math.max(STRAIGHT * mean, STRAIGHT_K_PER_S);
         }
-        return straight && power(i + 2 * THIRD) - power(i) > MORE_POWER;
+        return straight && f.share(i + 2 * THIRD, THIRD) - f.share(i, THIRD) > MORE_POWER;
     }
 
     private boolean blind(int from) {
@@ -130,19 +132,5 @@ final class Pace {
             out |= f.blind[i];
         }
         return out;
-    }
-
-    /** Climb by the readings as they stand, which a controller follows, K/s. */
-    private double slope(int from, int to) {
-        return (f.grid.kelvin()[to] - f.grid.kelvin()[from]) / (f.grid.timeS()[to] - f.grid.timeS()[from]);
-    }
-
-    /** Mean share of full power over a third. */
-    private double power(int from) {
-        double sum = 0;
-        for (int i = from; i < from + THIRD; i++) {
-            sum += f.logged.get(i).neededW();
-        }
-        return sum / THIRD / f.c.kiln().elements().fullW();
     }
 }
