@@ -15,6 +15,7 @@ import portwright.source.Source;
  * @param text the words, as printed
  * @param onTemplate whether it prints on the drilling template
  * @param card the words on the firing card; empty where it does not stand there
+ * @param needs what the kiln must have for it to bear on it
  * @param source where it comes from
  */
 public record Caution(
@@ -25,10 +26,44 @@ public record Caution(
         String text,
         boolean onTemplate,
         String card,
+        Needs needs,
         Source source) {
 
     public Caution {
         rules = List.copyOf(rules);
+    }
+
+    /** What a hazard comes with. */
+    public enum Needs {
+        NOTHING,
+        /** Gas, wherever it comes from. */
+        GAS,
+        /** Gas that comes from a cylinder. */
+        CYLINDER;
+
+        /** Of the column {@code needs}: empty, {@code gas} or {@code cylinder}. */
+        public static Needs of(Table.Row r) {
+            return switch (r.text("needs", "")) {
+                case "" -> NOTHING;
+                case "gas" -> GAS;
+                case "cylinder" -> CYLINDER;
+                default -> throw r.error("needs", "'" + r.text("needs") + "' must be gas, cylinder or empty");
+            };
+        }
+
+        /** Whether a kiln has it. */
+        public boolean holds(boolean gas, boolean cylinder) {
+            return switch (this) {
+                case NOTHING -> true;
+                case GAS -> gas;
+                case CYLINDER -> gas && cylinder;
+            };
+        }
+    }
+
+    /** Whether it bears on a kiln with or without gas, in or not in cylinders. */
+    public boolean holds(boolean gas, boolean cylinder) {
+        return needs.holds(gas, cylinder);
     }
 
     /** The moments, in order of the work. */
@@ -63,6 +98,7 @@ public record Caution(
                         "text",
                         "template",
                         "card",
+                        "needs",
                         "title",
                         "edition",
                         "place",
@@ -115,6 +151,7 @@ public record Caution(
                 r.text("text"),
                 r.yes("template"),
                 r.text("card", ""),
+                Needs.of(r),
                 r.source());
     }
 }

@@ -25,4 +25,13 @@ public record Design(
                 && !burners.isEmpty()
                 && burners.stream().allMatch(b -> b.fuel() != null && !b.fuel().bottled());
     }
+
+    /** Whether no gas can burn: the design says that there is no burner, and no step asks for gas. */
+    public boolean allElectric() {
+        return burners != null
+                && burners.isEmpty()
+                && (firing == null
+                        || firing.steps() == null
+                        || firing.steps().stream().noneMatch(s -> s.heat() == Heat.GAS || s.heat() == Heat.BOTH));
+    }
 }

@@ -1,9 +1,7 @@
 package portwright.review;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import portwright.calc.combustion.AtmosphereLevel;
 import portwright.calc.firing.StepResult;
 import portwright.model.Design;
@@ -113,15 +111,11 @@ public record StepPlate(int step, Stand stand, String level, Double startMm, Dou
                         .orElse(null);
     }
 
-    /** Setting of each level, with the band it may need, at the end of the last step that asks for it; in the order of the steps. */
-    public static Map<String, PlateSetting> settings(Review review, List<StepPlate> plates) {
-        Map<String, PlateSetting> out = new LinkedHashMap<>();
-        for (StepPlate p : plates) {
-            if (p.level() != null && p.stand() == Stand.SET) {
-                out.put(p.level(), review.fire().plateSetting(AtmosphereLevel.named(p.level()), p.endK()));
-            }
-        }
-        return out;
+    /** Setting for the fire asked for at the step's end, with the band it may need; null unless the plate is set for one. */
+    public PlateSetting setting(Review review) {
+        return level == null || stand != Stand.SET
+                ? null
+                : review.fire().plateSetting(AtmosphereLevel.named(level), endK);
     }
 
     /** For table and card, whole millimetres from start to end: {@code 17 to 19}, {@code 18}, {@code off}, {@code plugged}, {@code by flame}. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import portwright.check.CheckResult;
@@ -44,27 +45,36 @@ public final class CardBuilder {
                 helped(design),
                 !design.kiln().noElements(),
                 computed.nudgeMm());
+        CardData.Gas gas =
+                design.allElectric() ? CardData.Gas.NONE : design.piped() ? CardData.Gas.PIPED : CardData.Gas.CYLINDER;
         CardLists told = StepRows.gas(design) ? withGas : withGas.withoutGas();
-        boolean piped = design.piped();
-        CardLists lists = piped ? told.piped() : told;
+        CardLists lists = switch (gas) {
+            case CYLINDER -> told;
+            case PIPED -> told.piped();
+            case NONE -> ElectricCard.lists(!design.ports().isEmpty());
+        };
         return new CardData(
                 design.title(),
                 fire(design),
                 ContentMark.of(design).words(),
-                piped ? GasCock.rows(StepRows.of(design, computed)) : StepRows.of(design, computed),
-                plate(design, computed),
+                switch (gas) {
+                    case CYLINDER -> StepRows.of(design, computed);
+                    case PIPED -> GasCock.rows(StepRows.of(design, computed));
+                    case NONE -> ElectricCard.rows(StepRows.of(design, computed));
+                },
+                gas == CardData.Gas.NONE ? null : plate(design, computed),
+                lists.lightHeading(),
                 lists.lighting(),
                 lists.shutHeading(),
                 lists.shuttingDown(),
+                lists.heads(),
                 lists.temperatureFalls(),
                 lists.runsOver(),
                 lists.flameOut(),
                 lists.alarm(),
-                withGas.cautions(result, openAir(design)).stream()
-                        .filter(c -> !piped || !GasCock.aboutCylinder(c.words()))
-                        .toList(),
+                (gas == CardData.Gas.NONE ? lists : withGas).cautions(result, openAir(design), gas),
                 own(result),
-                computed.line(),
+                gas == CardData.Gas.NONE ? computed.line().replace(", 0 kg gas", "") : computed.line(),
                 scale(design),
                 result.stops(Forbids.LIGHTING),
                 result.notChecked().stream()
@@ -72,7 +82,7 @@ public final class CardBuilder {
                         .map(NotChecked::rule)
                         .distinct()
                         .toList(),
-                piped);
+                gas);
     }
 
     /** What is told of several parts with the same cure is told once. */
@@ -130,7 +140,7 @@ public final class CardBuilder {
 
     private static String fire(Design d) {
         if (d.burners() == null || d.burners().isEmpty()) {
-            return "no burner in the design";
+            return d.allElectric() ? "electricity alone, no gas" : "no burner in the design";
         }
         Burner b = d.burners().get(0);
         int n = d.burners().size();
@@ -157,6 +167,29 @@ public final class CardBuilder {
         boolean shared = d.damper() != null && d.damper().shared();
         String where = flues.size() == 1 ? flues.get(0).name() : shared ? "all flues" : "each flue";
         return new CardData.Plate(
-                where, flues.get(0).diameter().mm(), d.units() != UnitSystem.METRIC, computed.bands());
+                where,
+                flues.get(0).diameter().mm(),
+                d.units() != UnitSystem.METRIC,
+                marks(computed.bands()),
+                computed.close());
+    }
+
+    /** Steps that end at the same whole millimetre share a mark; the widest stands first. */
+    private static List<CardData.Mark> marks(List<CardData.Band> bands) {
+        Map<Long, List<CardData.Band>> alike = new TreeMap<>(Comparator.reverseOrder());
+        bands.forEach(b -> alike.computeIfAbsent(Math.round(b.setMm()), k -> new ArrayList<>())
+                .add(b));
+        return alike.values().stream()
+                .map(same -> new CardData.Mark(
+                        same.stream().map(b -> b.step() + 1).toList(),
+                        same.stream()
+                                .map(CardData.Band::level)
+                                .filter(l -> !l.isEmpty())
+                                .distinct()
+                                .toList(),
+                        same.get(0).setMm(),
+                        same.stream().mapToDouble(CardData.Band::lowMm).min().orElseThrow(),
+                        same.stream().mapToDouble(CardData.Band::highMm).max().orElseThrow()))
+                .toList();
     }
 }

@@ -8,16 +8,18 @@ import java.util.List;
  * @param title of the design
  * @param fire fuel, burners, jet and pressure in one line
  * @param mark content mark in words
+ * @param lightHeading heading over the steps of lighting
  * @param shutHeading heading over the steps of shutting down
+ * @param heads headings over {@code temperatureFalls}, {@code flameOut} and {@code alarm}
  * @param runsOver what to do where the kiln runs on past a goal
- * @param plate the damper at full size; null when it is not known
+ * @param plate the damper at full size; null when it is not known, or where no gas can burn
  * @param forecast one line; empty when there is none
  * @param cautions short cautions of the common list that matter at this kiln and are not in the lists above, stops first
  * @param own the design's own cautions that bear on lighting, each with what to do; empty when there is none
  * @param scale in which the record is kept: the one that the steps are written in
  * @param stops findings that forbid lighting
  * @param unproven rules against lighting that were not checked
- * @param piped whether all gas comes by pipe, so that nothing is said of a cylinder
+ * @param gas where the gas comes from
  */
 public record CardData(
         String title,
@@ -25,9 +27,11 @@ public record CardData(
         String mark,
         List<Step> steps,
         Plate plate,
+        String lightHeading,
         List<String> lighting,
         String shutHeading,
         List<String> shuttingDown,
+        List<String> heads,
         List<String> temperatureFalls,
         List<String> runsOver,
         List<String> flameOut,
@@ -38,7 +42,16 @@ public record CardData(
         String scale,
         long stops,
         List<String> unproven,
-        boolean piped) {
+        Gas gas) {
+
+    /** Where the gas comes from. */
+    public enum Gas {
+        CYLINDER,
+        /** All of it by pipe: nothing is said of a cylinder. */
+        PIPED,
+        /** The kiln has no burner: nothing is said of gas at all. */
+        NONE
+    }
 
     /**
      * One step of the firing, or what is done between two steps.
@@ -79,8 +92,21 @@ public record CardData(
      * @param flue the flue, or the flues and how their plates move
      * @param holeMm diameter of the flue
      * @param inch whether the travel is told in inches beside mm
+     * @param marks one a travel, widest first
+     * @param close which fires stand nearer to each other than a hand can set; empty for none
      */
-    public record Plate(String flue, double holeMm, boolean inch, List<Band> bands) {}
+    public record Plate(String flue, double holeMm, boolean inch, List<Mark> marks, String close) {}
+
+    /**
+     * A travel on the drawing and the steps that end at it, to the whole millimetre.
+     *
+     * @param steps numbers as on the card, from 1
+     * @param levels fires that those steps ask for, each once; empty where none is asked for
+     * @param mm where the line is drawn: travel at the end of the first of them
+     * @param lowMm least travel that it may need
+     * @param highMm most
+     */
+    public record Mark(List<Integer> steps, List<String> levels, double mm, double lowMm, double highMm) {}
 
     /**
      * A caution of this design.
@@ -97,6 +123,11 @@ public record CardData(
     /** A caution in a few words; {@code stop}: never do it. */
     public record Caution(String words, boolean stop) {}
 
-    /** Open travel for one atmosphere, mm from the edge of the hole that opens first: where to set it, and between which it may stand. */
-    public record Band(String level, double setMm, double lowMm, double highMm) {}
+    /**
+     * Open travel of one step with gas at its end, mm from the edge of the hole that opens first: where to set it, and between which it may stand.
+     *
+     * @param step index from 0
+     * @param level fire asked for; empty where the design states the opening instead
+     */
+    public record Band(int step, String level, double setMm, double lowMm, double highMm) {}
 }

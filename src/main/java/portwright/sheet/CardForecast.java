@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import portwright.model.Heat;
 import portwright.report.ForecastText;
 import portwright.report.HeldCones;
 import portwright.report.PowerWords;
 import portwright.report.RelightWords;
 import portwright.review.ClosePlates;
 import portwright.review.Missed;
+import portwright.review.PlateSetting;
 import portwright.review.Review;
 import portwright.review.StepPlate;
 import portwright.review.StepRow;
@@ -19,11 +21,12 @@ import portwright.units.Format;
  * What the forecast gives to the card.
  *
  * @param plates how the plate stands, one a step of the design; empty where nothing is computed
- * @param bands travel of each level at the end of the last step that asks for it
+ * @param bands travel at the end of each step with gas that has one
  * @param line one line for the record; empty when there is no forecast
  * @param endsC what the forecast expects at the end of each step that it reaches, °C, by the step's index
  * @param missed what is said under a step that is not reached, or surely, by the step's index
  * @param notes what is said under all steps
+ * @param close fires that the plate tells apart by less than a hand can set, one sentence for all; empty for none
  */
 public record CardForecast(
         List<StepPlate> plates,
@@ -31,7 +34,8 @@ public record CardForecast(
         String line,
         Map<Integer, Double> endsC,
         Map<Integer, String> missed,
-        List<String> notes) {
+        List<String> notes,
+        String close) {
 
     /** The least that a plate of shelf is moved by hand, mm (own judgement). */
     private static final int LEAST_NUDGE_MM = 1;
@@ -53,40 +57,54 @@ public record CardForecast(
                 notes.add(conflict);
             }
         }
-        ClosePlates.of(review).forEach(p -> notes.add(p.words()));
         String relight = RelightWords.card(review);
         if (!relight.isEmpty()) {
             notes.add(relight);
         }
-        List<CardData.Band> bands = new ArrayList<>();
-        StepPlate.settings(review, plates)
-                .forEach((level, s) -> bands.add(new CardData.Band(level, s.mm(), s.lowMm(), s.highMm())));
+        List<CardData.Band> bands = bands(review, plates);
         return new CardForecast(
                 plates,
                 List.copyOf(bands),
                 ForecastText.line(review),
                 Map.copyOf(ends),
                 Missed.of(review).map(m -> Map.of(m.step(), words(m))).orElse(Map.of()),
-                List.copyOf(notes));
+                List.copyOf(notes),
+                CloseMarks.words(ClosePlates.of(review), bands));
+    }
+
+    private static List<CardData.Band> bands(Review review, List<StepPlate> plates) {
+        List<CardData.Band> out = new ArrayList<>();
+        for (StepPlate p : plates) {
+            Heat heat = review.design().firing().steps().get(p.step()).heat();
+            if (p.stand() != StepPlate.Stand.SET || heat != Heat.GAS && heat != Heat.BOTH) {
+                continue;
+            }
+            if (p.level() == null) {
+                out.add(new CardData.Band(p.step(), "", p.endMm(), p.endMm(), p.endMm()));
+                continue;
+            }
+            PlateSetting s = p.setting(review);
+            out.add(new CardData.Band(p.step(), p.level(), s.mm(), s.lowMm(), s.highMm()));
+        }
+        return List.copyOf(out);
     }
 
     /** Nothing is known of the firing. */
     public static CardForecast none() {
-        return new CardForecast(List.of(), List.of(), "", Map.of(), Map.of(), List.of());
+        return new CardForecast(List.of(), List.of(), "", Map.of(), Map.of(), List.of(), "");
     }
 
     /**
      * By how much to move the plate where the temperature falls, whole mm: half of what lies between the two levels that stand nearest to each
-     * other, at least {@link #LEAST_NUDGE_MM}, at most {@link #MOST_NUDGE_MM}; the least where no two levels are told.
+     * other, each at its last step, at least {@link #LEAST_NUDGE_MM}, at most {@link #MOST_NUDGE_MM}; the least where no two levels are told.
      */
     int nudgeMm() {
+        Map<String, Double> last = new HashMap<>();
+        bands.forEach(b -> last.put(b.level(), b.setMm()));
+        List<Double> apart = last.values().stream().sorted().toList();
         double nearest = Double.POSITIVE_INFINITY;
-        for (CardData.Band a : bands) {
-            for (CardData.Band b : bands) {
-                if (a != b) {
-                    nearest = Math.min(nearest, Math.abs(a.setMm() - b.setMm()));
-                }
-            }
+        for (int i = 1; i < apart.size(); i++) {
+            nearest = Math.min(nearest, apart.get(i) - apart.get(i - 1));
         }
         return Double.isInfinite(nearest)
                 ? LEAST_NUDGE_MM

@@ -10,13 +10,18 @@ import portwright.data.SafetyNumber;
 
 /** The card's numbered lists, and which cautions of the common list still have to be said beside them. */
 record CardLists(
+        String lightHeading,
         List<String> lighting,
         String shutHeading,
         List<String> shuttingDown,
+        List<String> heads,
         List<String> temperatureFalls,
         List<String> runsOver,
         List<String> flameOut,
         List<String> alarm) {
+
+    static final String LIGHTING = "Lighting";
+    static final List<String> HEADS = List.of("Temperature falls", "Flame goes out", "The alarm sounds");
 
     /** What this rule judges is moved about between firings: it is said always. */
     private static final String MOVED = "near-flame";
@@ -50,6 +55,7 @@ record CardLists(
         String order = inlets.isEmpty() ? "the inlet" : inlets.get(0);
         String wait = purge(result) + " min";
         return new CardLists(
+                LIGHTING,
                 List.of(
                         "Cold, burners shut, gas on: soap every joint; gas off.",
                         (openAir ? "Way out free" : "Room doors open")
@@ -72,6 +78,7 @@ record CardLists(
                                 + (electricAfterGas ? "may stay on." : "off."),
                         "Take the burners away. Then only plug the inlets, shut the plate.",
                         "At the end: note gas used. Next firing in air."),
+                HEADS,
                 List.of(
                         helped
                                 ? "Elements dark: gas off. Else plate " + nudgeMm + " mm wider, 5 min."
@@ -92,11 +99,13 @@ record CardLists(
     /** The lists of a firing in which no gas burns. */
     CardLists withoutGas() {
         return new CardLists(
+                LIGHTING,
                 List.of(
                         "No gas in this firing: cylinder shut, burners out of their ports.",
                         "Inlets plugged, plate shut, until the kiln is cold."),
                 "Shutting down",
                 List.of("Elements off at the breaker. Ports stay plugged and the plate shut until the kiln is cold."),
+                HEADS,
                 List.of("Breaker off; look for a failed element when the kiln is cold."),
                 List.of("Cone down: breaker off. A relay may stick."),
                 List.of("No flame in this firing. A flame or a smell of gas: cylinder shut, out."),
@@ -106,9 +115,11 @@ record CardLists(
     /** The lists of a kiln on piped gas. */
     CardLists piped() {
         return new CardLists(
+                lightHeading,
                 GasCock.words(lighting),
                 shutHeading,
                 GasCock.words(shuttingDown),
+                heads,
                 GasCock.words(temperatureFalls),
                 GasCock.words(runsOver),
                 GasCock.words(flameOut),
@@ -136,13 +147,14 @@ record CardLists(
     }
 
     /** Those that the lists do not hold already; where a rule computes the hazard only when it found something. */
-    List<CardData.Caution> cautions(CheckResult result, boolean openAir) {
+    List<CardData.Caution> cautions(CheckResult result, boolean openAir, CardData.Gas gas) {
         String all = Stream.of(lighting, shuttingDown, temperatureFalls, runsOver, flameOut, alarm)
                 .flatMap(List::stream)
                 .collect(Collectors.joining("\n"));
         List<String> found =
                 result.findings().stream().map(Finding::rule).distinct().toList();
         return Caution.forCard().stream()
+                .filter(c -> c.holds(gas != CardData.Gas.NONE, gas == CardData.Gas.CYLINDER))
                 .filter(c -> !all.contains(c.card()))
                 .filter(c -> c.rules().isEmpty()
                         || c.rules().contains(MOVED)

@@ -1,5 +1,6 @@
 package portwright.sheet;
 
+import java.util.List;
 import portwright.drawing.Ink;
 import portwright.drawing.LineStyle;
 import portwright.drawing.Pen;
@@ -15,9 +16,11 @@ final class CardPaper {
     static final TextStyle NUMBER = new TextStyle(TextStyle.Face.SANS_BOLD, 13, 3.2, Ink.INK, false);
     static final TextStyle HEADING = new TextStyle(TextStyle.Face.SANS_BOLD, 17, 4.3, Ink.INK, false);
     /** Smallest type that a narrow cell is set in, mm. */
-    private static final double LEAST_TYPE = 3.0;
+    private static final double LEAST_TYPE = 2.9;
     /** Type is set in steps, so text made to fit exactly may come out a hair too wide. */
     private static final double ROUNDING = 0.99;
+    /** Between lines of a heading, over the type size. */
+    private static final double TITLE_LEADING = 1.1;
 
     final Page page;
     final Pen pen;
@@ -58,31 +61,43 @@ final class CardPaper {
         return height - Words.flow(pen, t, x, height - top, w, s);
     }
 
-    /** Text in a cell, set smaller where it is too long, then cut. */
-    void cell(String t, double x, double room, double base, TextStyle s) {
-        TextStyle fit = s;
-        if (pen.textWidth(t, s) > room) {
-            fit = s.size(s.px(), Math.max(LEAST_TYPE, ROUNDING * s.mm() * room / pen.textWidth(t, s)));
-        }
-        words(Words.fit(pen, t, room, fit), x, base, fit);
+    /** The style that a text fits a room with, no smaller than can be read. */
+    TextStyle fitted(String t, double room, TextStyle s) {
+        double w = pen.textWidth(t, s);
+        return w <= room ? s : s.size(s.px(), Math.max(Math.min(LEAST_TYPE, s.mm()), ROUNDING * s.mm() * room / w));
     }
 
-    /** Title line with room for number and date. */
+    /** Title with room for number and date, in two or three lines where it is long. */
     void title(String title) {
         TextStyle t = FirstPage.TITLE;
         double room = width() - 52;
-        if (pen.textWidth(title, t) > room) {
-            t = t.size(t.px(), Math.max(3.8, 0.999 * t.mm() * room / pen.textWidth(title, t)));
+        double size = t.mm();
+        while (size > LEAST_TYPE
+                && Words.wrap(pen, title, room, t.size(t.px(), size)).size() > (size > 4 ? 1 : size > 3.2 ? 2 : 3)) {
+            size = Math.max(LEAST_TYPE, size - 0.1);
         }
-        words(Words.fit(pen, title, room, t), left, 20, t);
+        TextStyle fit = t.size(t.px(), size);
+        List<String> lines = Words.wrap(pen, title, room, fit);
+        for (int i = 0; i < lines.size(); i++) {
+            words(lines.get(i), left, 20 + (i - (lines.size() - 1)) * size * TITLE_LEADING, fit);
+        }
         words("no.", right - 48, 20, TEXT);
         pen.line(at(right - 42, 20.4), at(right - 31, 20.4), LineStyle.DIMENSION);
         words("date", right - 29, 20, TEXT);
         pen.line(at(right - 21, 20.4), at(right, 20.4), LineStyle.DIMENSION);
     }
 
+    /** One line in the smallest type if need be, in more upwards from its place where that is too long. */
+    void line(String t, double base, TextStyle s) {
+        TextStyle fit = fitted(t, width(), s);
+        List<String> lines = Words.wrap(pen, t, width(), fit);
+        for (int i = 0; i < lines.size(); i++) {
+            words(lines.get(i), left, base + (i - (lines.size() - 1)) * fit.mm() * TITLE_LEADING, fit);
+        }
+    }
+
     /** Last line of a page. */
     void foot(String text) {
-        words(Words.fit(pen, text, width(), FirstPage.SMALL), left, height - Frame.MARGIN - 0.8, FirstPage.SMALL);
+        line(text, height - Frame.MARGIN - 0.8, FirstPage.SMALL);
     }
 }

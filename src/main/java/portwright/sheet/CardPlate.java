@@ -1,7 +1,6 @@
 package portwright.sheet;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import portwright.drawing.Box;
 import portwright.drawing.Ink;
@@ -12,16 +11,26 @@ import portwright.geometry.Pt;
 import portwright.review.PlateSetting;
 import portwright.units.InchFraction;
 
-/** The damper plate over one flue at full size, with the travel of each level. */
+/** The damper plate over one flue at full size, with the travel of each step with gas. */
 final class CardPlate {
     /** Of a wide flue only so much of each half is drawn. */
     private static final double WIDEST_HALF = 26;
-    /** Room beside the drawn flue for its rule and the words of the levels, mm. */
-    private static final double WORDS = 44;
-    /** More where inches stand beside a level, mm. */
+    /** Room beside the drawn flue for its rule and the words of the marks, mm. */
+    private static final double WORDS = 46;
+    /** More where a mark is shared by three steps or more, mm. */
+    private static final double SHARED = 6;
+    /** More where inches stand beside a travel, mm. */
     private static final double INCHES = 7;
 
     private static final TextStyle INSIDE = new TextStyle(TextStyle.Face.SANS, 13, 3, Ink.INK, true);
+    /** A travel is read at arm's length through a visor. */
+    private static final TextStyle TRAVEL = new TextStyle(TextStyle.Face.SANS_BOLD, 20, 5.2, Ink.INK, false);
+    /** Most marks that have room for their fires under them. */
+    private static final int FEW = 5;
+    /** Room of a mark with its fires, and without, mm. */
+    private static final double TWO_LINES = 9.6;
+
+    private static final double ONE_LINE = 6.4;
     /** Pieces that an arc is drawn with. */
     private static final int ARC = 60;
 
@@ -37,7 +46,10 @@ final class CardPlate {
     double needs() {
         return plate == null
                 ? WORDS
-                : 2 * Math.min(plate.holeMm() / 2, WIDEST_HALF) + WORDS + (plate.inch() ? INCHES : 0);
+                : 2 * Math.min(plate.holeMm() / 2, WIDEST_HALF)
+                        + WORDS
+                        + (plate.inch() ? INCHES : 0)
+                        + (plate.marks().stream().anyMatch(m -> m.steps().size() > 2) ? SHARED : 0);
     }
 
     /** Draws from a top to an end on the right; answers where it ends below. */
@@ -50,11 +62,11 @@ final class CardPlate {
                     c.flow("The flues are not known: the plate cannot be drawn.", c.left, top + 2, w, CardPaper.TEXT);
             return closing(y + 2, w);
         }
-        c.cell("Damper plate on " + p.flue() + ", full size", c.left, w, top, CardPaper.HEADING);
-        double y = c.flow(
-                "Open travel. In the table: from a step's start to its end. Here: at its end (range it may need).",
+        double y = c.flow("Damper plate on " + p.flue() + ", full size", c.left, top - 4, w, CardPaper.HEADING);
+        y = c.flow(
+                "Open travel. Table: from a step's start to its end. Here: step number, travel at its end (range).",
                 c.left,
-                top + 1.6,
+                y - 0.4,
                 w,
                 CardPaper.TEXT);
         double r = p.holeMm() / 2;
@@ -65,7 +77,7 @@ final class CardPlate {
         Pt centre = c.at(cx, zero - r);
         Box seen = new Box(c.left + 9, c.height - zero - 4, cx + shown + 1, c.height - y - 1);
         c.page.clip(seen.minX(), seen.minY(), seen.width(), seen.height());
-        double free = p.bands().stream().mapToDouble(CardData.Band::setMm).max().orElse(p.holeMm());
+        double free = p.marks().stream().mapToDouble(CardData.Mark::mm).max().orElse(p.holeMm());
         c.pen.fill(covered(centre, r, free), Ink.SHADE, 1);
         c.pen.circle(centre, r, LineStyle.SAW_CIRCLE, Ink.INK);
         c.pen.line(centre.plus(0, -r - 3), centre.plus(0, r + 3), LineStyle.DIMENSION);
@@ -79,15 +91,21 @@ final class CardPlate {
                 c.pen.text(String.valueOf(mm), a.plus(-1, -1), Pen.Align.RIGHT, 0, TextStyle.BAR);
             }
         }
-        bands(p, cx, shown, zero, y + 3, end);
+        double under = marks(p, cx, shown, zero, y + 3, end);
         c.pen.text("open", c.at(cx, zero - 3), Pen.Align.CENTRE, 0, INSIDE);
         if (free < tall - 8) {
             c.pen.text("plate", c.at(cx, zero - (free + tall) / 2 + 1), Pen.Align.CENTRE, 0, INSIDE);
         }
         c.words("0 = shut", c.left, zero + 4.5, TextStyle.BAR);
         int last = (int) tall / 10 * 10;
-        c.words("Measure it: 0 to " + last + " is " + last + " mm by a rule.", c.left, zero + 9, CardPaper.TEXT);
-        return closing(zero + 11, w);
+        double measured = c.flow(
+                "Measure it: 0 to " + last + " is " + last + " mm.",
+                c.left,
+                zero + 5.4,
+                cx + shown + 4 - c.left,
+                CardPaper.TEXT);
+        double foot = Math.max(measured + 0.8, under);
+        return closing(p.close().isEmpty() ? foot : c.flow(p.close(), c.left, foot, w, CardPaper.NUMBER) + 0.8, w);
     }
 
     /** The part of a flue that the plate still covers when its edge stands so many mm above the lower end. */
@@ -101,37 +119,37 @@ final class CardPlate {
         return out;
     }
 
-    private void bands(CardData.Plate p, double cx, double r, double zero, double top, double end) {
-        List<CardData.Band> bands = new ArrayList<>(p.bands());
-        bands.sort(Comparator.comparingDouble(CardData.Band::setMm).reversed());
-        double x = Math.min(cx + r + 9, end - (p.inch() ? 32 : 25));
-        double step = bands.isEmpty() ? 0 : Math.min(10.5, Math.max(8.6, (zero - top - 4) / bands.size()));
-        double y = top + 5;
-        for (CardData.Band b : bands) {
-            double mid = b.setMm();
-            Pt from = c.at(cx - r, zero - mid);
-            Pt to = c.at(cx + r + 2, zero - mid);
+    /** A line at full size for each travel, and beside it the steps, the travel and the fires; answers where the last ends. */
+    private double marks(CardData.Plate p, double cx, double r, double zero, double top, double end) {
+        double x = cx + r + 8;
+        boolean few = p.marks().size() <= FEW;
+        double y = top + 4;
+        for (CardData.Mark m : p.marks()) {
+            Pt from = c.at(cx - r, zero - m.mm());
+            Pt to = c.at(cx + r + 2, zero - m.mm());
             c.pen.line(from, to, LineStyle.CHAMBER_WALL, Ink.INK);
-            c.pen.line(to, c.at(x - 1, y - 1.2), LineStyle.DIMENSION);
-            c.words(b.level(), x, y, CardPaper.STEP_BOLD);
-            if (p.inch()) {
-                c.words(
-                        InchFraction.words(mid, 16),
-                        x + c.pen.textWidth(b.level(), CardPaper.STEP_BOLD) + 1.5,
-                        y,
-                        CardPaper.TEXT);
+            c.pen.line(to, c.at(x - 1, y - 1.6), LineStyle.DIMENSION);
+            String travel = PlateSetting.whole(m.mm()) + " mm";
+            double at = end - c.pen.textWidth(travel, TRAVEL);
+            String inches = p.inch() ? InchFraction.words(m.mm(), 16) : "";
+            c.words(travel, at, y, TRAVEL);
+            String steps =
+                    String.join(", ", m.steps().stream().map(String::valueOf).toList());
+            c.words(steps, x, y, c.fitted(steps, at - x - 1.5, CardPaper.STEP_BOLD));
+            y += few ? 4.2 : ONE_LINE;
+            if (few) {
+                String range = m.highMm() > m.lowMm()
+                        ? " (" + PlateSetting.whole(m.lowMm()) + "–" + PlateSetting.whole(m.highMm()) + ")"
+                        : "";
+                String told = String.join(", ", m.levels()) + range + (inches.isEmpty() ? "" : ", " + inches);
+                double low = c.flow(told.strip(), x, y - 3, end - x, c.fitted(told, end - x, CardPaper.TEXT));
+                y = Math.max(y + TWO_LINES - 4.2, low + 5.2);
             }
-            c.words(
-                    PlateSetting.whole(mid) + " mm (" + PlateSetting.whole(b.lowMm()) + "–"
-                            + PlateSetting.whole(b.highMm()) + ")",
-                    x,
-                    y + 4.2,
-                    CardPaper.TEXT);
-            y += step;
         }
-        if (bands.isEmpty()) {
-            c.flow("No travel computed. Mark your own: ______ mm", x, top + 2, end - x, CardPaper.TEXT);
+        if (p.marks().isEmpty()) {
+            return c.flow("No travel computed. Mark your own: ______ mm", x, top + 2, end - x, CardPaper.TEXT);
         }
+        return y - (few ? 5 : 3);
     }
 
     private double closing(double y, double w) {

@@ -2,7 +2,6 @@ package portwright.sheet;
 
 import portwright.drawing.Ink;
 import portwright.drawing.LineStyle;
-import portwright.drawing.Words;
 
 /** The blank table of the record: what room the first page leaves, and a whole page for the back of it. */
 final class CardRecord {
@@ -14,6 +13,8 @@ final class CardRecord {
     private static final double HEADING = 6.2;
     /** Where each column begins, as a share of the width. */
     private static final double[] COLUMNS = {0, 0.107, 0.226, 0.344, 0.462, 0.58, 0.72, 0.816, 1};
+
+    private static final double[] ELECTRIC = {0, 0.107, 0.226, 0.4, 0.56, 1};
 
     private final CardPaper c;
     private final CardData data;
@@ -29,48 +30,50 @@ final class CardRecord {
             return;
         }
         if (rows(top + HEADING, c.bottom()) < LEAST_ROWS) {
-            String line = "Write the firing down on the back; " + forecast();
-            c.words(Words.fit(c.pen, line, c.width(), CardPaper.TEXT), c.left, top + 5, CardPaper.TEXT);
+            c.flow("Write the firing down on the back; " + forecast(), c.left, top + 1.5, c.width(), CardPaper.TEXT);
             return;
         }
         c.words("Record", c.left, top + 5, CardPaper.HEADING);
         double used = c.pen.textWidth("Record", CardPaper.HEADING) + 4;
-        c.words(
-                Words.fit(
-                        c.pen,
-                        forecast() + (cautions ? "; rows on the back" : "; more on the back"),
-                        c.width() - used,
-                        CardPaper.TEXT),
+        double y = c.flow(
+                forecast() + (cautions ? "; rows on the back" : "; more on the back"),
                 c.left + used,
-                top + 5,
+                top + 1.8,
+                c.width() - used,
                 CardPaper.TEXT);
-        table(top + HEADING, c.bottom());
+        table(Math.max(top + HEADING, y + 0.4), c.bottom());
     }
 
     /** A page of its own, with room left at its foot, mm. */
     void wholePage(double foot) {
         c.title("Record: " + data.title());
-        c.words(
-                Words.fit(c.pen, forecast() + " · content " + data.mark(), c.width(), CardPaper.TEXT),
+        double y = c.flow(forecast() + " · content " + data.mark(), c.left, 22.2, c.width(), CardPaper.TEXT);
+        y = c.flow(
+                switch (data.gas()) {
+                            case CYLINDER -> "Cylinder before ________ kg    after ________ kg";
+                            case PIPED -> "Gas meter before ________ m³    after ________ m³";
+                            case NONE -> "Electricity meter before ________ kWh    after ________ kWh";
+                        }
+                        + "        Cones set ______________    "
+                        + (gas() ? "Weather, wind ______________" : "Load ______________"),
                 c.left,
-                25.4,
+                Math.max(29.4, y + 1),
+                c.width(),
                 CardPaper.TEXT);
-        c.words(
-                (data.piped()
-                                ? "Gas meter before ________ m³    after ________ m³"
-                                : "Cylinder before ________ kg    after ________ kg")
-                        + "        Cones set ______________    Weather, wind ______________",
+        y = c.flow(
+                "A row at every step and each half hour" + (gas() ? " with gas" : "")
+                        + ". Write the cone when it is down. Stand aside to read.",
                 c.left,
-                32.6,
+                y + 1.2,
+                c.width(),
                 CardPaper.TEXT);
-        c.words(
-                "A row at every step and each half hour with gas. Write the cone when it is down. Stand aside to read.",
-                c.left,
-                38.2,
-                CardPaper.TEXT);
-        table(40.4, c.bottom() - foot - (foot > 0 ? 1.5 : 0));
+        table(y + 0.6, c.bottom() - foot - (foot > 0 ? 1.5 : 0));
         c.foot("Type the rows into a table and read them with the design: time, temp " + data.scale()
-                + ", damper mm, gas, cone, notes.");
+                + (gas() ? ", damper mm, gas, cone, notes." : ", cone, notes."));
+    }
+
+    private boolean gas() {
+        return data.gas() != CardData.Gas.NONE;
     }
 
     private String forecast() {
@@ -88,9 +91,11 @@ final class CardRecord {
             return;
         }
         double row = (bottom - y) / rows;
-        String[] names = {
-            "clock", "meter " + data.scale(), "cones", "plate mm", "pressure", "flame at spy", "CO ppm", "notes"
-        };
+        String meter = "meter " + data.scale();
+        String[] names = gas()
+                ? new String[] {"clock", meter, "cones", "plate mm", "pressure", "flame at spy", "CO ppm", "notes"}
+                : new String[] {"clock", meter, "cones", "meter kWh", "notes"};
+        double[] columns = gas() ? COLUMNS : ELECTRIC;
         for (int i = 0; i <= rows; i++) {
             c.pen.line(
                     c.at(c.left, y + row * i),
@@ -98,14 +103,18 @@ final class CardRecord {
                     i == 0 || i == 1 || i == rows ? LineStyle.CHAMBER_WALL : LineStyle.DIMENSION,
                     Ink.INK);
         }
-        for (int i = 0; i < COLUMNS.length; i++) {
+        for (int i = 0; i < columns.length; i++) {
             c.pen.line(
-                    c.at(c.left + COLUMNS[i] * w, y),
-                    c.at(c.left + COLUMNS[i] * w, y + row * rows),
-                    i == 0 || i == COLUMNS.length - 1 ? LineStyle.CHAMBER_WALL : LineStyle.DIMENSION,
+                    c.at(c.left + columns[i] * w, y),
+                    c.at(c.left + columns[i] * w, y + row * rows),
+                    i == 0 || i == columns.length - 1 ? LineStyle.CHAMBER_WALL : LineStyle.DIMENSION,
                     Ink.INK);
             if (i < names.length) {
-                c.words(names[i], c.left + COLUMNS[i] * w + 1.4, y + row * 0.62, FirstPage.SMALL);
+                c.words(
+                        names[i],
+                        c.left + columns[i] * w + 1.4,
+                        y + row * 0.62,
+                        c.fitted(names[i], (columns[i + 1] - columns[i]) * w - 1.8, FirstPage.SMALL));
             }
         }
     }

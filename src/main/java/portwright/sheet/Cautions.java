@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import portwright.data.Caution;
 import portwright.data.Table;
+import portwright.model.Design;
 
 /** The cautions that stand on the last sheets, by the moment they matter: how to go about it, then the hazards of the common list. */
 final class Cautions {
@@ -16,16 +17,24 @@ final class Cautions {
 
     private Cautions() {}
 
-    static Map<String, List<String>> byMoment() {
+    /** Those that bear on a design: nothing of a cylinder where all gas comes by pipe, nothing of gas where there is none. */
+    static Map<String, List<String>> byMoment(Design design) {
+        boolean gas = !design.allElectric();
+        boolean piped = design.piped();
         Map<String, List<String>> out = new LinkedHashMap<>();
-        for (Table.Row r :
-                Table.load("paper-cautions.csv").expect("moment", "words").rows()) {
-            out.computeIfAbsent(r.text("moment"), m -> new ArrayList<>()).add(r.text("words"));
+        for (Table.Row r : Table.load("paper-cautions.csv")
+                .expect("moment", "needs", "words")
+                .rows()) {
+            if (!Caution.Needs.of(r).holds(gas, gas && !piped)) {
+                continue;
+            }
+            out.computeIfAbsent(r.text("moment"), m -> new ArrayList<>())
+                    .add(piped ? GasCock.words(r.text("words")) : r.text("words"));
         }
         for (Caution c : Caution.all()) {
-            if (c.onTemplate() || c.onCard()) {
+            if ((c.onTemplate() || c.onCard()) && c.holds(gas, gas && !piped)) {
                 out.computeIfAbsent(c.moment().heading(), m -> new ArrayList<>())
-                        .add(c.text());
+                        .add(piped ? GasCock.words(c.text()) : c.text());
             }
         }
         return out;

@@ -7,7 +7,10 @@ final class GasCock {
     private GasCock() {}
 
     static String words(String text) {
-        return text.replaceAll("Cylinder( valve)?", "Gas cock").replaceAll("cylinder( valve)?", "gas cock");
+        return text.replace(" and at each cylinder change", "")
+                .replace("close the bottle", "close the gas cock")
+                .replaceAll("Cylinder( valve)?", "Gas cock")
+                .replaceAll("cylinder( valve)?", "gas cock");
     }
 
     static List<String> words(List<String> list) {

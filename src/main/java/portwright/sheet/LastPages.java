@@ -254,7 +254,8 @@ final class LastPages {
     }
 
     private void cautions() {
-        for (Map.Entry<String, List<String>> e : Cautions.byMoment().entrySet()) {
+        for (Map.Entry<String, List<String>> e :
+                Cautions.byMoment(job.kiln().design()).entrySet()) {
             heading(e.getKey(), 18);
             list(e.getKey(), e.getValue(), 1.2);
         }

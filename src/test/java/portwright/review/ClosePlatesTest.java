@@ -39,7 +39,7 @@ class ClosePlatesTest {
                 .isLessThan(1);
         assertThat(text(r))
                 .contains("For light (step 2) and neutral (step 3) the plate stands", "Only flame and meter");
-        assertThat(CardForecast.of(r).notes()).anyMatch(n -> n.contains("less than it can be set by hand"));
+        assertThat(CardForecast.of(r).close()).startsWith("Less than can be set by hand");
     }
 
     @Test

@@ -38,11 +38,14 @@ class FiringCardTest {
                 club,
                 new CardForecast(
                         List.of(PLUGGED, set(1, "heavy", 14.8, 16.2), PLUGGED, set(3, "medium", 16.6, 17)),
-                        List.of(new CardData.Band("heavy", 16.2, 11, 24.4), new CardData.Band("medium", 17, 12, 26)),
+                        List.of(
+                                new CardData.Band(1, "heavy", 16.2, 11, 24.4),
+                                new CardData.Band(3, "medium", 17, 12, 26)),
                         "",
                         Map.of(),
                         Map.of(),
-                        List.of()));
+                        List.of(),
+                        ""));
     }
 
     private static final StepPlate PLUGGED = new StepPlate(0, StepPlate.Stand.PLUGGED, null, null, null, Double.NaN);
@@ -85,13 +88,8 @@ class FiringCardTest {
         PrintedPage p = page(pdf);
         assertThat(p.strokedCircles).anyMatch(c -> Math.abs(2 * c.radius() - 38.1) < 0.05);
         assertThat(p.words)
-                .containsKeys(
-                        "15–16 mm",
-                        "17 mm",
-                        "16 mm (11–24)",
-                        "Flame goes out",
-                        "The alarm sounds",
-                        "Temperature falls");
+                .containsKeys("15–16 mm", "17 mm", "16 mm", "Flame goes out", "The alarm sounds", "Temperature falls");
+        assertThat(p.words.keySet()).anyMatch(w -> w.startsWith("heavy (11–24)"));
         assertThat(record(p)).hasSizeGreaterThanOrEqualTo(2 + 6);
         PrintedPage back = page(pdf, 1);
         assertThat(record(back)).hasSizeGreaterThanOrEqualTo(2 + 24);
@@ -165,11 +163,12 @@ class FiringCardTest {
         for (double[] c : cases) {
             CardForecast f = new CardForecast(
                     List.of(),
-                    List.of(new CardData.Band("medium", c[0], 10, 70), new CardData.Band("light", c[1], 10, 70)),
+                    List.of(new CardData.Band(1, "medium", c[0], 10, 70), new CardData.Band(2, "light", c[1], 10, 70)),
                     "",
                     Map.of(),
                     Map.of(),
-                    List.of());
+                    List.of(),
+                    "");
             assertThat(f.nudgeMm()).isEqualTo((int) c[2]);
             List<String> falls =
                     CardBuilder.of(Prints.nothingFound(club), club, f).temperatureFalls();
@@ -184,7 +183,7 @@ class FiringCardTest {
     void pastTheGoalGasGoesOffFirst() {
         CardData card = data(Prints.nothingFound(club));
         assertThat(card.runsOver().get(0)).containsSubsequence("Past the goal", "shut down in order", "breaker too");
-        CardForecast noted = new CardForecast(List.of(), List.of(), "", Map.of(), Map.of(), List.of("A remark."));
+        CardForecast noted = new CardForecast(List.of(), List.of(), "", Map.of(), Map.of(), List.of("A remark."), "");
         List<CardData.Step> steps =
                 CardBuilder.of(Prints.nothingFound(club), club, noted).steps();
         assertThat(steps.get(steps.size() - 2).across()).startsWith("Shut down");
@@ -235,7 +234,8 @@ class FiringCardTest {
                     "",
                     Map.of(),
                     Map.of(),
-                    Collections.nCopies(s.equals("a4") ? 13 : 10, "A line that the forecast adds."));
+                    Collections.nCopies(s.equals("a4") ? 13 : 10, "A line that the forecast adds."),
+                    "");
             CardData card = CardBuilder.of(with(List.of()), club, full);
             byte[] pdf = FiringCard.print(card, Paper.parse(s), mark, true);
             String front = String.join(" ", page(pdf, 0).words.keySet());

@@ -36,6 +36,9 @@ public final class SupplyPressure implements Rule {
             out.lacks(this, "burners");
             return;
         }
+        if (review.design().allElectric()) {
+            return;
+        }
         if (s == null || s.pressure() == null) {
             out.lacks(this, "supply.pressure");
             return;
