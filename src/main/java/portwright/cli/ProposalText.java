@@ -36,8 +36,9 @@ final class ProposalText {
         against(found);
         Proposal miss = found.nearestMiss();
         if (miss != null) {
-            print.println("Nearest miss: " + miss.arrangement() + ". What stops it, the worst first:");
-            miss.misses().forEach(w -> print.println("   " + both(design, w)));
+            print.println("Nearest miss: " + miss.arrangement()
+                    + ". What stops it, first what takes all room, then the worst:");
+            found.misses().forEach(w -> print.println("   " + both(design, w)));
             ports(miss);
         }
     }

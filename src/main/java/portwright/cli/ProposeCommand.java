@@ -87,8 +87,7 @@ final class ProposeCommand implements Callable<Integer> {
             throw UserError.option(e.getMessage());
         }
         ReadResult read = Designs.open(file);
-        Proposals found = Proposer.propose(
-                read.design(), wishes, new SlowProgress(spec.commandLine().getErr()));
+        Proposals found = search(read.design(), wishes);
         if (!found.best().isEmpty() && (take < 1 || take > found.best().size())) {
             throw UserError.option("--take " + take + ": there "
                     + (found.best().size() == 1
@@ -106,6 +105,12 @@ final class ProposeCommand implements Callable<Integer> {
             tell(read, found, taken, written);
         }
         return written && taken.check().count(Severity.STOP) == 0 ? Cli.OK : Cli.STOP;
+    }
+
+    private Proposals search(Design design, Wishes wishes) {
+        try (SlowProgress progress = new SlowProgress(spec.commandLine().getErr())) {
+            return Proposer.propose(design, wishes, progress);
+        }
     }
 
     private void tell(ReadResult read, Proposals found, Proposal taken, boolean written) {

@@ -72,6 +72,7 @@ final class Blockers {
         List<Combination> nearest = nearest();
         Map<String, Double> alone = new LinkedHashMap<>();
         for (String rule : RULES) {
+            progress.at(0.6 * RULES.indexOf(rule) / RULES.size(), "whether " + rule + " alone takes all room");
             for (Combination c : nearest) {
                 double m = progress.cancelled() || !bears(rule, c) ? Double.NaN : without(c, Set.of(rule));
                 if (m >= 0) {
@@ -131,6 +132,7 @@ final class Blockers {
         for (int k = 0; k < TOGETHER && !progress.cancelled() && without(c, out) < 0; k++) {
             String next = null;
             double most = Double.NEGATIVE_INFINITY;
+            progress.at(0.6 + 0.4 * k / TOGETHER, "which rules together take all room");
             for (String rule : RULES) {
                 if (!out.contains(rule) && bears(rule, c)) {
                     Set<String> more = new LinkedHashSet<>(out);

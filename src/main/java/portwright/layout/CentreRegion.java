@@ -10,6 +10,7 @@ import portwright.geometry.FeasibleRegion.Keep;
 import portwright.geometry.FeasibleRegion.Within;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
+import portwright.geometry.Segment;
 import portwright.geometry.Shape;
 import portwright.model.Design;
 import portwright.model.On;
@@ -22,12 +23,15 @@ import portwright.model.Role;
  * Rules that look at all holes together (weakest section, balance) do not shape it.
  */
 public final class CentreRegion {
+    private static final double SQUARE_MM = 3;
+
     private final Design design;
     private final On on;
     private final double diameter;
     private final double oversize;
     private final double spacing;
     private final FeasibleRegion alone;
+    private final Site site;
 
     private CentreRegion(Design design, On on, Role role, double diameterMm) {
         this.design = design;
@@ -38,21 +42,41 @@ public final class CentreRegion {
         oversize = Sites.oversizeMm(design);
         boolean inlet = role == Role.INLET && on == On.FLOOR;
         double body = inlet ? Sites.bodyMm(design) : 0;
-        Site site = new Site(kiln, on, inlet, limits, diameterMm, oversize, body, Set.of());
+        site = new Site(kiln, on, inlet, limits, diameterMm, oversize, body, Set.of());
         spacing = limits.value("port-spacing", "limit", 50);
+        List<Keep> shelves = new ArrayList<>();
+        site.lowShelves().forEach(o -> shelves.add(new Keep(o.shape(), o.keep())));
+        alone = flames(clear(site, 0).without(shelves), site.coils());
+    }
+
+    /**
+     * Where outlines and obstacles stop no hole.
+     *
+     * @param lessMm taken off each distance that is kept, mm
+     */
+    private static FeasibleRegion clear(Site site, double lessMm) {
         List<Within> outlines = new ArrayList<>();
         List<Keep> keeps = new ArrayList<>();
         for (Obstacle o : site.obstacles) {
             if (o.rule().equals("inside-chamber")) {
-                outlines.add(new Within(kiln.inner(), o.keep()));
+                outlines.add(new Within(site.kiln.inner(), o.keep() - lessMm));
             } else if (o.rule().equals("edge-distance")) {
-                outlines.add(new Within(kiln.slab(on), o.keep()));
+                outlines.add(new Within(site.kiln.slab(site.on), o.keep() - lessMm));
             } else if (o.shape() != null && !Double.isNaN(o.keep())) {
-                keeps.add(new Keep(o.shape(), o.keep()));
+                keeps.add(new Keep(o.shape(), o.keep() - lessMm));
             }
         }
-        site.lowShelves().forEach(o -> keeps.add(new Keep(o.shape(), o.keep())));
-        alone = flames(FeasibleRegion.of(outlines, keeps), site.coils());
+        return FeasibleRegion.of(outlines, keeps);
+    }
+
+    /**
+     * Whether outlines and obstacles leave no place at all for one hole. Proven: arcs are drawn on the careful side, by less than what is taken off the
+     * distances here; where a place is left by less than that, the answer is no.
+     */
+    static boolean nowhere(Site site) {
+        double less = 0.1 + FeasibleRegion.chordError(site.diameter + site.kiln.shortWidth() / 4);
+        return site.obstacles.stream().anyMatch(o -> o.rule().equals("inside-chamber"))
+                && clear(site, less).area() == 0;
     }
 
     /** Where a flame keeps off the coils: everywhere as a free one, and under each shelf as one that the shelf catches whole. */
@@ -104,5 +128,35 @@ public final class CentreRegion {
             }
         }
         return alone.without(keeps);
+    }
+
+    /**
+     * How much of the part takes a centre without a caution of its place: clearances, flames, shelves, joints, and the brick to the other holes.
+     *
+     * @return mm², counted in squares of 3 mm
+     */
+    public double clearAreaMm2(List<Port> ports, String moved) {
+        List<Port> others = ports.stream()
+                .filter(p -> p.on() == on && !p.name().equals(moved))
+                .toList();
+        Segment box = site.kiln.inner().bounds();
+        int squares = 0;
+        for (double x = box.a().x() + SQUARE_MM / 2; x < box.b().x(); x += SQUARE_MM) {
+            for (double y = box.a().y() + SQUARE_MM / 2; y < box.b().y(); y += SQUARE_MM) {
+                if (site.hole(x, y) >= 1 && apart(others, x, y)) {
+                    squares++;
+                }
+            }
+        }
+        return squares * SQUARE_MM * SQUARE_MM;
+    }
+
+    private boolean apart(List<Port> others, double x, double y) {
+        double least = Math.max(spacing, site.kiln.thickness(on));
+        return others.stream().allMatch(p -> {
+            double d = p.diameter().mm();
+            double brick = Math.hypot(x - p.at().xMm(), y - p.at().yMm()) - site.radius - (d + oversize) / 2;
+            return brick >= Math.max(least, Math.max(diameter, d));
+        });
     }
 }

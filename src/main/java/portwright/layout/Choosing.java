@@ -23,18 +23,21 @@ final class Choosing {
      *
      * @param groups every layout of one comes before any of the next; in each the best first
      * @param widest the one with the largest margin, second where its arrangement is another; null where that does not matter
+     * @param twins what turned or mirrored is the same layout
      */
-    static List<Combination> apart(List<List<Combination>> groups, Combination widest) {
+    static List<Combination> apart(List<List<Combination>> groups, Combination widest, Twins twins) {
         List<Combination> out = new ArrayList<>();
         if (groups.isEmpty()) {
             return out;
         }
         out.add(groups.get(0).get(0));
-        if (widest != null && novelty(widest, out) >= Novelty.ARRANGEMENT.ordinal()) {
+        if (widest != null && novelty(widest, out, twins) >= Novelty.ARRANGEMENT.ordinal()) {
             out.add(widest);
         }
         for (List<Combination> group : groups) {
-            for (Combination c = newest(group, out); c != null && out.size() < SHOWN; c = newest(group, out)) {
+            for (Combination c = newest(group, out, twins);
+                    c != null && out.size() < SHOWN;
+                    c = newest(group, out, twins)) {
                 out.add(c);
             }
         }
@@ -42,11 +45,11 @@ final class Choosing {
     }
 
     /** The one that offers most beside those shown, the first of several; null where none does. */
-    private static Combination newest(List<Combination> group, List<Combination> shown) {
+    private static Combination newest(List<Combination> group, List<Combination> shown, Twins twins) {
         Combination next = null;
         int most = Novelty.TWIN.ordinal();
         for (Combination c : group) {
-            int n = novelty(c, shown);
+            int n = novelty(c, shown, twins);
             if (n > most) {
                 most = n;
                 next = c;
@@ -65,13 +68,16 @@ final class Choosing {
         CLEAR
     }
 
-    private static int novelty(Combination c, List<Combination> shown) {
-        return shown.stream().mapToInt(o -> novelty(c, o).ordinal()).min().orElseThrow();
+    private static int novelty(Combination c, List<Combination> shown, Twins twins) {
+        return shown.stream()
+                .mapToInt(o -> novelty(c, o, twins).ordinal())
+                .min()
+                .orElseThrow();
     }
 
     /** What c offers beside a layout that is shown. */
-    static Novelty novelty(Combination c, Combination o) {
-        if (!o.clearlyDiffers(c) || o.evenAndAsGoodAs(c)) {
+    static Novelty novelty(Combination c, Combination o, Twins twins) {
+        if (twins.same(c, o) || !o.clearlyDiffers(c) || o.evenAndAsGoodAs(c)) {
             return Novelty.TWIN;
         }
         if (c.margin() < Math.min(1, WORTH * o.margin())

@@ -78,10 +78,19 @@ public record DrillOutlook(List<HoleOdds> odds, double allInside, List<Wander> w
 
     /** How many kilns end well, in a sentence without its full stop. */
     public String share() {
-        double percent = 100 * allInside;
-        return "Drilled by hand (" + error.words() + "), "
-                + (percent > 99.95 ? "more than 99.9" : Format.plain(percent, 1))
+        return "Drilled by hand (" + error.words() + "), " + percent()
                 + " of 100 such kilns end with no hole at a place that forbids drilling or lighting";
+    }
+
+    /** The same in short; empty when there is no hole to judge. */
+    public String brief() {
+        return odds.isEmpty()
+                ? ""
+                : "Drilled by hand, " + percent() + " of 100 end with no hole where it forbids drilling or lighting.";
+    }
+
+    private String percent() {
+        return 100 * allInside > 99.95 ? "more than 99.9" : Format.plain(100 * allInside, 1);
     }
 
     /** One line for each hole that stops in more than 1 of 1000 drillings: how often, by which rules, and where its mark would be safer if it misses the target. */

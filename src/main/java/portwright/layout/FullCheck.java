@@ -39,6 +39,7 @@ final class FullCheck {
     private final UnaryOperator<Combination> rounding;
     private final Function<Combination, Proposal> writing;
     private final Progress progress;
+    private final Twins twins;
     private final Map<Combination, Combination> known = new HashMap<>();
     private final Set<Sizes.Choice> burnsBadly = new LinkedHashSet<>();
     private final Map<Combination, Proposal> good = new LinkedHashMap<>();
@@ -54,20 +55,31 @@ final class FullCheck {
     /**
      * @param rounding rounds a layout's places
      * @param writing writes a rounded layout out as a proposal
+     * @param twins what turned or mirrored is the same layout
      */
-    FullCheck(UnaryOperator<Combination> rounding, Function<Combination, Proposal> writing, Progress progress) {
+    FullCheck(
+            UnaryOperator<Combination> rounding,
+            Function<Combination, Proposal> writing,
+            Progress progress,
+            Twins twins) {
         this.rounding = rounding;
         this.writing = writing;
         this.progress = progress;
+        this.twins = twins;
     }
 
     /**
      * The best that are clearly different.
      *
      * @param passing layouts that the quick margins pass, best first; not empty
+     * @param freer the widest layouts with the holes of an even one that is shown, where they were not sought yet: what it gives up is then told
+     *     whatever else was tried
      * @param resized layouts with other sizes than those that a rule of fire stops, best first
      */
-    Proposals run(List<Combination> passing, Function<Set<Sizes.Choice>, List<Combination>> resized) {
+    Proposals run(
+            List<Combination> passing,
+            Function<Set<Sizes.Choice>, List<Combination>> resized,
+            Function<Combination, List<Combination>> freer) {
         List<Combination> all = new ArrayList<>(passing);
         check(passing);
         Set<Sizes.Choice> badly = good.isEmpty() ? burnsBadly : sooty();
@@ -78,7 +90,17 @@ final class FullCheck {
                 check(others);
             }
         }
-        return good.isEmpty() ? nearest() : chosen(all);
+        if (good.isEmpty()) {
+            return nearest();
+        }
+        for (Combination c : shown()) {
+            List<Combination> more = progress.cancelled() || !c.even() ? List.of() : freer.apply(c);
+            if (!more.isEmpty()) {
+                all.addAll(more);
+                check(more);
+            }
+        }
+        return chosen(all);
     }
 
     /** The holes of what would be shown, where other flues may take a stop from it. */
@@ -118,7 +140,7 @@ final class FullCheck {
         if (good.isEmpty()) {
             return untried.findFirst().orElse(null);
         }
-        return Choosing.apart(groups(Stream.concat(good.keySet().stream(), untried.filter(this::mayJoin))), null)
+        return Choosing.apart(groups(Stream.concat(good.keySet().stream(), untried.filter(this::mayJoin))), null, twins)
                 .stream()
                 .filter(c -> !good.containsKey(c))
                 .findFirst()
@@ -128,7 +150,7 @@ final class FullCheck {
     /** Whether an unchecked layout may stand beside each checked one, or in its place where that lost so much by rounding or has more stops. */
     private boolean mayJoin(Combination c) {
         return good.keySet().stream()
-                .allMatch(o -> Choosing.novelty(c, o) != Choosing.Novelty.TWIN
+                .allMatch(o -> Choosing.novelty(c, o, twins) != Choosing.Novelty.TWIN
                         || gains(c, o)
                         || stops(c).compareTo(stops(o)) < 0);
     }
@@ -155,7 +177,7 @@ final class FullCheck {
         if (burnsBadly.contains(exact.choice()) || !tried.add(exact)) {
             return;
         }
-        progress.at(Math.min(1, 0.9 + 0.1 * tried.size() / BEFORE), "full check of the best");
+        progress.at((double) tried.size() / BEFORE, "full check of the best");
         Combination c = rounded(exact);
         Proposal p = writing.apply(c);
         Stops s = Stops.of(p.check());
@@ -198,7 +220,7 @@ final class FullCheck {
     }
 
     private List<Combination> shown() {
-        return Choosing.apart(groups(good.keySet().stream()), widest());
+        return Choosing.apart(groups(good.keySet().stream()), widest(), twins);
     }
 
     private Proposals chosen(List<Combination> passing) {
@@ -208,7 +230,7 @@ final class FullCheck {
         for (Combination c : shown) {
             boolean fewest = stops.get(c).compareTo(least()) == 0;
             String why = fewest
-                    ? Reasons.of(c, shown.get(0), widest(), uneven(c, passing))
+                    ? Reasons.of(c, shown.get(0), widest(), uneven(c, passing), twins.chamberRepeats(c))
                     : Reasons.stopped(c, shown.get(0));
             best.add(told(
                     c, why + Reasons.shared(c, shown.subList(0, best.size())) + Reasons.stops(stops.get(c), fewest)));
@@ -218,7 +240,7 @@ final class FullCheck {
                 && widest.margin() > shown.get(0).margin() * WIDER) {
             best.add(told(
                     widest,
-                    Reasons.uneven(widest, shown.get(0))
+                    Reasons.uneven(widest, shown.get(0), twins.chamberRepeats(shown.get(0)))
                             + Reasons.shared(widest, shown)
                             + Reasons.stops(stops.get(widest), true)));
         }
@@ -252,7 +274,7 @@ final class FullCheck {
                 .orElse(0);
         Stream<Combination> fewestBroken =
                 stopped.keySet().stream().filter(c -> stops.get(c).curable().size() == least);
-        List<Proposal> best = Choosing.apart(groups(fewestBroken), null).stream()
+        List<Proposal> best = Choosing.apart(groups(fewestBroken), null, twins).stream()
                 .map(stopped::get)
                 .toList();
         List<Proposals.Impossible> why = new ArrayList<>();

@@ -22,6 +22,8 @@ final class Placing {
     private final Tender tender;
     private final Progress progress;
     private final Map<String, List<Spots>> found = new HashMap<>();
+    private final Map<String, List<Spots>> even = new HashMap<>();
+    private final Map<String, Boolean> full = new HashMap<>();
 
     Placing(Design design, KilnGeometry kiln, LayoutLimits limits, Sites sites, Tender tender, Progress progress) {
         this.design = design;
@@ -59,10 +61,20 @@ final class Placing {
         return new Spots("placed as they are", false, x, y, sites.slab(on, d).margin(x, y, Double.NEGATIVE_INFINITY));
     }
 
+    /** Whether a part has no place for one hole of a size: proven before anything is searched. */
+    private boolean full(On on, double d) {
+        return full.computeIfAbsent(
+                on + " " + d, k -> on == On.WALL ? sites.wall(d).nowhere() : CentreRegion.nowhere(sites.slab(on, d)));
+    }
+
     /** Every arrangement of inlets found with every one of flues. */
     void combine(Sizes.Choice c, On inletsOn, List<Combination> all) {
         List<Spots> in = search(inletsOn, c.inlets(), c.inletMm());
-        List<Spots> out = search(On.LID, c.flues(), c.flueMm());
+        List<Spots> out = full(inletsOn, c.inletMm())
+                ? even.computeIfAbsent(
+                        c.flues() + " " + c.flueMm(),
+                        k -> new SlabSearch(sites.slab(On.LID, c.flueMm()), c.flues(), progress).even())
+                : search(On.LID, c.flues(), c.flueMm());
         double sizes = new SizeTerms(design, kiln, limits)
                 .terms(c).stream().mapToDouble(Term::margin).min().orElse(Scale.FREE);
         for (Spots a : in) {

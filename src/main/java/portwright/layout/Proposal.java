@@ -1,6 +1,7 @@
 package portwright.layout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -54,11 +55,29 @@ public record Proposal(
         return open.isEmpty() ? this : reasoned(reason + " " + open);
     }
 
-    /** What stops it, the worst first: each rule at its worst place with the amount, and how many more there are; then rules without an amount. */
-    public List<String> misses() {
+    /** What to choose by: why it is proposed, and its margin. */
+    public String gist() {
+        return reason.substring(0, gistEnds()).strip();
+    }
+
+    /** The rest of the reason; may be empty. */
+    public String rest() {
+        return reason.substring(gistEnds()).strip();
+    }
+
+    private int gistEnds() {
+        int margin = reason.indexOf(Words.WEIGHED);
+        int end = margin < 0 ? -1 : reason.indexOf(". ", margin);
+        return end < 0 ? reason.length() : end + 1;
+    }
+
+    /** What stops it: the rules named first in their order, then the worst: each rule at its worst place with the amount, and how many more there are; then rules without an amount. */
+    List<String> misses(List<String> rulesFirst) {
         Map<String, List<Term>> byRule = new LinkedHashMap<>();
         tightest.stream()
                 .filter(Term::isStop)
+                .sorted(Comparator.comparingInt(
+                        t -> rulesFirst.contains(t.rule()) ? rulesFirst.indexOf(t.rule()) : rulesFirst.size()))
                 .forEach(t ->
                         byRule.computeIfAbsent(t.rule(), k -> new ArrayList<>()).add(t));
         List<String> out = new ArrayList<>();

@@ -106,7 +106,7 @@ final class ProposalWriter {
     private static String reason(Sizes.Choice c, Term limiting) {
         StringBuilder reason = new StringBuilder();
         if (limiting.margin() >= 0) {
-            reason.append("Every clearance weighed for the places passes ")
+            reason.append(Words.WEIGHED)
                     .append(Words.margin(limiting.margin()))
                     .append(". Flue to inlet area ")
                     .append(Format.plain(c.ratio(), 2))

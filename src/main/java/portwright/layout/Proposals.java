@@ -47,6 +47,13 @@ public record Proposals(
         return own == null ? "" : own.beside(p);
     }
 
+    /** What stops the nearest miss: what takes all room first, then the worst; empty where none is known. */
+    public List<String> misses() {
+        return nearestMiss == null
+                ? List.of()
+                : nearestMiss.misses(impossible.stream().map(Impossible::rule).toList());
+    }
+
     public Proposals {
         best = List.copyOf(best);
         impossible = List.copyOf(impossible);

@@ -21,7 +21,7 @@ public final class Proposer {
     private final KilnGeometry kiln;
     private final LimitTable table;
     private final LayoutLimits limits;
-    private final Progress progress;
+    private final Course progress;
     private final Typed typed;
     private final Sites sites;
     private final LayoutTerms terms;
@@ -29,9 +29,9 @@ public final class Proposer {
     private final ProposalWriter writer;
     private final Placing placing;
 
-    private Proposer(Design design, Progress progress) {
+    private Proposer(Design design, Progress hearer) {
         this.design = design;
-        this.progress = progress;
+        progress = new Course(hearer);
         kiln = KilnGeometry.of(PortNames.with(design, List.of()));
         table = LimitTable.load();
         limits = new LayoutLimits(design, table);
@@ -59,7 +59,7 @@ public final class Proposer {
     }
 
     private Proposals run(Wishes wishes) {
-        progress.at(0, "sizes that fit burners and draft");
+        progress.stage(0.02, "sizes that fit burners and draft");
         Sizes sizes = new Sizes(design, wishes, limits);
         boolean open = wishes.inletsOn() == null;
         On on = open ? usual() : wishes.inletsOn();
@@ -96,14 +96,14 @@ public final class Proposer {
     private Proposals roomier(Proposals best, Sizes sizes, On on, boolean open, List<Combination> all) {
         List<Combination> more = new ArrayList<>();
         if (open && on == On.FLOOR) {
-            more.addAll(combined(sizes.list(), On.WALL, true));
+            more.addAll(combined(sizes.list(), On.WALL));
         }
         // a ring narrower than burners want trades one trouble for another
         for (List<Sizes.Choice> less : sizes.leastInlet() > 0 ? List.<List<Sizes.Choice>>of() : sizes.smaller()) {
             if (passing(more).stream().anyMatch(c -> c.margin() >= 1) || progress.cancelled()) {
                 break;
             }
-            more.addAll(combined(less, on, true));
+            more.addAll(combined(less, on));
         }
         if (passing(more).isEmpty()) {
             return best;
@@ -129,10 +129,10 @@ public final class Proposer {
 
     /** Layouts of some choices of holes, checked; null where none passes the margins. What was found joins {@code all}. */
     private Proposals attempt(Sizes sizes, List<Sizes.Choice> choices, On on, boolean open, List<Combination> all) {
-        List<Combination> here = combined(choices, on, !all.isEmpty());
+        List<Combination> here = combined(choices, on);
         List<Combination> passing = passing(here);
         if (passing.isEmpty() && open && on == On.FLOOR && !progress.cancelled()) {
-            List<Combination> wall = combined(choices, On.WALL, !all.isEmpty());
+            List<Combination> wall = combined(choices, On.WALL);
             passing = passing(wall);
             here.addAll(wall);
         }
@@ -145,18 +145,27 @@ public final class Proposer {
 
     /** The best of some by the whole rule book; other sizes that are tried on the way join {@code all}. */
     private Proposals checked(List<Combination> some, Sizes sizes, List<Combination> all) {
-        progress.at(0.9, "full check of the best");
+        progress.stage(0.5, "full check of the best");
         List<Combination> passing = together(some);
         Combination first = passing.get(0);
-        return new FullCheck(writer::rounded, c -> written(c, sizes), progress).run(passing, badly -> {
-            List<Combination> more = resized(sizes, badly, first.inlets().inWall() ? On.WALL : On.FLOOR);
-            all.addAll(more);
-            return more;
-        });
+        return new FullCheck(writer::rounded, c -> written(c, sizes), progress, Twins.of(kiln, sites, first.choice()))
+                .run(
+                        passing,
+                        badly -> {
+                            List<Combination> more =
+                                    resized(sizes, badly, first.inlets().inWall() ? On.WALL : On.FLOOR);
+                            all.addAll(more);
+                            return more;
+                        },
+                        c -> passing(together.freer(c, passing)));
     }
 
     private Proposal written(Combination c, Sizes sizes) {
-        return writer.proposal(c).adding(sizes.smallness(c.choice())).adding(sizes.open());
+        SizeWords words = new SizeWords(design, sizes);
+        return writer.proposal(c)
+                .adding(words.grown(c.choice()))
+                .adding(words.smallness(c.choice()))
+                .adding(words.open());
     }
 
     /** The same with some moved on with inlets and flues together. */
@@ -174,13 +183,13 @@ public final class Proposer {
         return !in.isEmpty() && in.stream().allMatch(p -> p.on() == On.WALL) ? On.WALL : On.FLOOR;
     }
 
-    /** @param late whether other sizes were searched before */
-    private List<Combination> combined(List<Sizes.Choice> choices, On on, boolean late) {
+    private List<Combination> combined(List<Sizes.Choice> choices, On on) {
         List<Combination> all = new ArrayList<>();
+        progress.stage(0.6, "places in the " + on.id());
         for (int i = 0; i < choices.size() && !progress.cancelled(); i++) {
             Sizes.Choice c = choices.get(i);
             progress.at(
-                    late ? 0.9 : 0.9 * i / choices.size(),
+                    (double) i / choices.size(),
                     c.inlets() + " inlets of " + typed.words(c.inletMm()) + ", " + c.flues() + " flues of "
                             + typed.words(c.flueMm()));
             placing.combine(c, on, all);
@@ -194,8 +203,12 @@ public final class Proposer {
                 .orElseThrow();
         Proposal miss = written(writer.rounded(nearest), sizes)
                 .because("Nearest miss: no layout passes every rule that stops.");
-        List<Proposals.Impossible> why =
-                new Blockers(design, kiln, limits, sites, progress, all).of(miss, sizes.tried());
+        progress.stage(0.9, "which rules take all room");
+        List<Proposals.Impossible> why = new ArrayList<>(
+                new TooLarge(sites).of(sizes.asked(), nearest.inlets().inWall()));
+        if (why.isEmpty()) {
+            why.addAll(new Blockers(design, kiln, limits, sites, progress, all).of(miss, sizes.tried()));
+        }
         return Proposals.none(why, miss, progress.cancelled());
     }
 
@@ -207,7 +220,7 @@ public final class Proposer {
                 if (progress.cancelled()) {
                     return List.of();
                 }
-                progress.at(0.9, "other flue sizes");
+                progress.at(0, "other flue sizes");
                 placing.combine(o, on, all);
             }
         }

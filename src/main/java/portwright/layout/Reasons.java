@@ -17,24 +17,42 @@ final class Reasons {
      * @param first the one that stands first
      * @param widest the one with the largest margin of all
      * @param uneven the widest uneven places of the same holes; null where none gains
+     * @param repeats whether the chamber repeats with what lies evenly
      */
-    static String of(Combination c, Combination first, Combination widest, Combination uneven) {
+    static String of(Combination c, Combination first, Combination widest, Combination uneven, boolean repeats) {
+        boolean even = c.even() && repeats;
         if (c.margin() >= widest.margin() * (1 - SlabSearch.SYMMETRY_WORTH)) {
             return "Worst-case margin as large as any that was tried, to within half a percent"
-                    + (c.even() ? ", and even about the middle." : ".");
+                    + (even ? ", and even about the middle." : ".");
         }
         String start = c == first ? "" : difference(c, first) + ". ";
         if (c.even()) {
-            return start + "Even about the middle: heats evenly." + cost(c, uneven);
+            return start
+                    + (even
+                            ? "Even about the middle: heats evenly."
+                            : "Laid out about the middle, but the chamber does not repeat with it: whether it heats evenly is not sure.")
+                    + cost(c, uneven)
+                    + (c == first ? most(c, widest, uneven) : "");
         }
-        return start + (c == first ? merits(c, widest) : "Margin " + Format.plain(c.margin(), 2) + ", of the first ")
+        return start
+                + (c == first
+                        ? merits(c, widest, repeats)
+                        : "Margin " + Format.plain(c.margin(), 2) + ", of the first ")
                 + Format.plain((c == first ? widest : first).margin(), 2) + ".";
     }
 
+    /** The widest of all where the price told is not already that one's. */
+    private static String most(Combination c, Combination widest, Combination uneven) {
+        return uneven != null && widest.margin() <= uneven.margin() * (1 + SlabSearch.SYMMETRY_WORTH)
+                ? ""
+                : " The widest margin of all that were tried is " + Format.plain(widest.margin(), 2) + ", these have "
+                        + Format.plain(c.margin(), 2) + ".";
+    }
+
     /** Why the widest of all is shown behind even ones. */
-    static String uneven(Combination widest, Combination first) {
+    static String uneven(Combination widest, Combination first, boolean repeats) {
         return "The widest of all that were tried, uneven: margin " + Format.plain(widest.margin(), 2) + ", "
-                + wider(widest, first) + " wider than the first. It heats less evenly.";
+                + wider(widest, first) + " wider than the first." + (repeats ? " It heats less evenly." : "");
     }
 
     /** The same of one that more rules stop than the first, whatever its margin. */
@@ -60,9 +78,18 @@ final class Reasons {
                 out.append(same(c.choice().inlets() == 1 ? "inlet" : "inlets", c.inletsFar(o), i + 1, "flues"));
             } else if (c.sharesFlues(o)) {
                 out.append(same(c.choice().flues() == 1 ? "flue" : "flues", c.fluesFar(o), i + 1, "inlets"));
+            } else if (i > 0 && sameNumbers(c, o)) {
+                out.append(" Inlets and flues elsewhere than in proposal ")
+                        .append(i + 1)
+                        .append('.');
             }
         }
         return out.toString();
+    }
+
+    private static boolean sameNumbers(Combination c, Combination o) {
+        return c.choice().inlets() == o.choice().inlets()
+                && c.choice().flues() == o.choice().flues();
     }
 
     private static String same(String holes, double farMm, int number, String others) {
@@ -73,9 +100,9 @@ final class Reasons {
         return as + "; only the " + others + " differ.";
     }
 
-    private static String merits(Combination c, Combination widest) {
+    private static String merits(Combination c, Combination widest, boolean repeats) {
         StringBuilder s = new StringBuilder();
-        if (c.inlets().even() || c.flues().even()) {
+        if (repeats && (c.inlets().even() || c.flues().even())) {
             s.append("The ")
                     .append(c.flues().even() ? "flue side lies" : "inlet side lies")
                     .append(" evenly about the middle. ");

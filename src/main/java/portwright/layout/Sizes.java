@@ -13,7 +13,6 @@ import portwright.model.Burner;
 import portwright.model.Design;
 import portwright.model.Role;
 import portwright.model.UnitSystem;
-import portwright.units.BothSystems;
 import portwright.units.Format;
 
 /** Numbers and saw sizes worth trying: burners fit, flue against inlet area within its limits, and the draft burns the gas clean. */
@@ -114,12 +113,13 @@ final class Sizes {
         return out;
     }
 
-    private double usualInlet() {
+    /** The smallest inlet that is usual here, mm. */
+    double usualInlet() {
         return inletSizes().stream().min(Comparator.naturalOrder()).orElse(LEAST_MM);
     }
 
     /** The widest burner tip, mm; 0 where none is stated. */
-    private double widestTip() {
+    double widestTip() {
         return tips().mapToDouble(b -> b.tip().mm()).max().orElse(0);
     }
 
@@ -129,24 +129,19 @@ final class Sizes {
                 : design.burners().stream().filter(b -> b.tip() != null);
     }
 
-    private double ring(double tipMm) {
+    /** Ring of air that a tip wants round it, mm. */
+    double ring(double tipMm) {
         return Math.max(limits.value("burner-fit", "gap", 6), limits.value("burner-fit", "gap-share", 0.25) * tipMm);
     }
 
-    /** What inlets smaller than usual cost, in a sentence; empty where they are not, or where their size is asked for. */
-    String smallness(Choice c) {
-        if (wishes.inletMm() != null || c.inletMm() > usualInlet() - 1e-9) {
-            return "";
-        }
-        String none =
-                "Inlets of " + BothSystems.told(usualInlet(), 0, "mm") + " or more leave less room, or none at all";
-        return leastInlet() == 0
-                ? none + ": these are smaller."
-                : none + ". These of " + BothSystems.told(c.inletMm(), 0, "mm") + " leave a ring of "
-                        + BothSystems.told((c.inletMm() - widestTip()) / 2, 1, "mm") + " round a tip of "
-                        + BothSystems.told(widestTip(), 1, "mm") + ", where "
-                        + BothSystems.told(ring(widestTip()), 1, "mm")
-                        + " are wanted for air: burner-fit cautions it. A narrow ring draws less air and touches a tip that is set a little aside.";
+    /** The saws that are tried, mm. */
+    List<Double> saws() {
+        return saws;
+    }
+
+    /** What was asked for. */
+    Wishes asked() {
+        return wishes;
     }
 
     /** Where no saw keeps the ratio, the one that comes nearest to it. */
@@ -220,13 +215,6 @@ final class Sizes {
         return tips().mapToDouble(b -> b.tip().mm() + 2 * ring(b.tip().mm()))
                 .max()
                 .orElse(0);
-    }
-
-    /** What stands open about the sizes, in a sentence; empty where burners or wishes settle them. */
-    String open() {
-        return wishes.inletMm() != null || leastInlet() > 0
-                ? ""
-                : "No burner tip is stated: whether a burner fits these inlets and burns clean is not known. Add burners, or ask for the size yours needs, before you drill.";
     }
 
     private Set<Double> inletSizes() {

@@ -57,9 +57,23 @@ final class SlabSearch {
                 break;
             }
         }
-        free(out);
+        if (!out.isEmpty() && CentreRegion.nowhere(site)) {
+            nearest(out);
+        } else {
+            free(out);
+        }
         out.sort(Comparator.comparingDouble(
                 (Spots s) -> -(s.margin() + (s.symmetric() ? SYMMETRY_WORTH * Math.abs(s.margin()) : 0))));
+        return out;
+    }
+
+    /** Even arrangements alone, for where no place of the other role passes anyway. */
+    List<Spots> even() {
+        List<Spots> out = new ArrayList<>();
+        for (Families.Family f : Families.of(n, false)) {
+            out.addAll(family(f));
+        }
+        out.sort(Comparator.comparingDouble((Spots s) -> -s.margin()));
         return out;
     }
 
@@ -156,6 +170,15 @@ final class SlabSearch {
         }
         put(f, p);
         return site.margin(tx, ty, enough);
+    }
+
+    /** Where no place passes: one climb from the best even one, to tell what comes nearest. */
+    private void nearest(List<Spots> out) {
+        Spots best = out.stream().max(Comparator.comparingDouble(Spots::margin)).orElseThrow();
+        double[] p = join(best.x(), best.y());
+        double m = Compass.rough(p, LONG_MM, this::at, new SplittableRandom(SEED), progress);
+        split(p);
+        out.add(spots(n == 1 ? "where it has most room" : "placed one by one", false, m));
     }
 
     private void free(List<Spots> out) {

@@ -3,9 +3,11 @@ package portwright.layout;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.SplittableRandom;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
@@ -42,6 +44,8 @@ final class Together {
     private final List<ShelfPlate> shelves;
     private final Tender tender;
     private final Progress progress;
+    /** Holes whose places were moved freely. */
+    private final Set<Sizes.Choice> freed = new HashSet<>();
 
     Together(Sites sites, KilnGeometry kiln, Tender tender, Progress progress) {
         this.sites = sites;
@@ -75,6 +79,15 @@ final class Together {
         return out;
     }
 
+    /** The widest layouts with the holes of one of some, where these were not moved freely yet; empty where they were, or lie in the wall. */
+    List<Combination> freer(Combination c, List<Combination> some) {
+        List<Combination> out = new ArrayList<>();
+        if (!c.inlets().inWall() && !freed.contains(c.choice())) {
+            free(out, choices(some).getOrDefault(c.choice(), List.of(c)));
+        }
+        return out;
+    }
+
     static Map<Sizes.Choice, List<Combination>> choices(List<Combination> some) {
         Map<Sizes.Choice, List<Combination>> out = new LinkedHashMap<>();
         some.forEach(
@@ -88,6 +101,7 @@ final class Together {
 
     /** The best of one choice of holes moved freely, then set out again from places about the best. */
     private void free(List<Combination> out, List<Combination> one) {
+        freed.add(one.get(0).choice());
         List<Combination> starts = one.stream()
                 .sorted(Comparator.comparingDouble((Combination c) -> -c.margin()))
                 .limit(STARTS)

@@ -34,6 +34,9 @@ final class WallSearch {
 
     /** Arrangements, best first. */
     List<Spots> run() {
+        if (site.nowhere()) {
+            return nearest(site.kiln.height() * LOWEST_SHARE);
+        }
         List<Spots> low = upTo(site.kiln.height() * LOWEST_SHARE);
         if (progress.cancelled() || !low.isEmpty() && low.get(0).margin() >= 0) {
             return low;
@@ -44,12 +47,27 @@ final class WallSearch {
         return out.subList(0, Math.min(4, out.size()));
     }
 
-    private List<Spots> upTo(double heightMm) {
+    /** Where no place passes: one arrangement, to tell what comes nearest. */
+    private List<Spots> nearest(double heightMm) {
+        highest = heightMm;
+        if (n > panels) {
+            look(heightMm);
+            return progress.cancelled() ? List.of() : List.of(oneByOne());
+        }
+        cells.add(grid(1));
+        return List.of(round(1));
+    }
+
+    private void look(double heightMm) {
         highest = heightMm;
         cells.clear();
         for (int p = 1; p <= panels && !progress.cancelled(); p++) {
             cells.add(grid(p));
         }
+    }
+
+    private List<Spots> upTo(double heightMm) {
+        look(heightMm);
         List<Spots> out = new ArrayList<>();
         if (progress.cancelled()) {
             return out;

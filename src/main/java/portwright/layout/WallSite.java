@@ -2,7 +2,9 @@ package portwright.layout;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import portwright.check.rules.geometry.EdgeDistance;
@@ -28,6 +30,9 @@ final class WallSite {
     /** Clearances farther than this many caution limits do not limit a layout. */
     private static final double REACH = 4;
 
+    /** What a hole lacks anywhere for the wall to count as full, mm. */
+    private static final double PROOF_MM = 0.5;
+
     /** After the name of a fitting whose turn is not stated: nearer than its half diagonal the rule cannot be checked. */
     static final String UNTURNED = " whichever way it lies";
 
@@ -39,6 +44,10 @@ final class WallSite {
     private final Set<String> elements;
     private final boolean coilsOff;
     private final List<FlameOnFitting.Body> bodies;
+    /** Whether it has no place; null until asked. */
+    private Boolean full;
+
+    private final Map<Integer, List<Measure>> measured = new HashMap<>();
 
     /** @param skip rules left out, to find out which one makes a layout impossible */
     WallSite(KilnGeometry kiln, LayoutLimits limits, double diameter, double oversize, Set<String> skip) {
@@ -66,6 +75,50 @@ final class WallSite {
     /** Margin of one hole by itself. */
     double margin(Hole h) {
         return alone(h).stream().mapToDouble(Term::margin).min().orElse(Scale.FREE);
+    }
+
+    /** Whether no panel has a place for one hole, to within half a millimetre of brick: proven, not sampled. */
+    boolean nowhere() {
+        full = full == null ? Boolean.valueOf(proven()) : full;
+        return full;
+    }
+
+    private boolean proven() {
+        double up = kiln.height() / 2 - radius;
+        for (int p = 1; p <= kiln.panels().size(); p++) {
+            double side = kiln.panel(p).width() / 2 - radius;
+            if (up <= 0 || side <= 0 || !dead(p, 0, kiln.height() / 2, side, up)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether every place of a rectangle about a middle is stopped: what a hole lacks changes by no more than it moves. */
+    private boolean dead(int panel, double u, double v, double side, double up) {
+        double reach = Math.hypot(side, up);
+        double lacks = lacksMm(hole("", panel, u, v), reach);
+        if (lacks > reach) {
+            return true;
+        }
+        if (lacks <= PROOF_MM) {
+            return false;
+        }
+        double s = side > up ? side / 2 : 0;
+        double w = side > up ? 0 : up / 2;
+        return dead(panel, u - s, v - w, s > 0 ? s : side, w > 0 ? w : up)
+                && dead(panel, u + s, v + w, s > 0 ? s : side, w > 0 ? w : up);
+    }
+
+    /** The most that any rule lacks at a place, mm, 0 where none stops; once over {@code enough} no more is looked at. */
+    private double lacksMm(Hole h, double enough) {
+        double most = 0;
+        for (Measure m : measures(h.face().panel())) {
+            if (most <= enough && !Double.isNaN(m.stop())) {
+                most = Math.max(most, m.stop() - m.room().applyAsDouble(h));
+            }
+        }
+        return most;
     }
 
     /** Margin of the brick between two holes; free where they lie in panels apart. */
@@ -112,6 +165,10 @@ final class WallSite {
     }
 
     private List<Measure> measures(int panel) {
+        return measured.computeIfAbsent(panel, this::made);
+    }
+
+    private List<Measure> made(int panel) {
         List<Measure> out = new ArrayList<>();
         out.add(new Measure(
                 "edge-distance",

@@ -9,6 +9,9 @@ final class Words {
     /** Rules whose measure must not exceed its limit; shares. */
     private static final Set<String> AT_MOST = Set.of("weakest-section", "port-balance");
 
+    /** Begins the sentence that tells a margin. */
+    static final String WEIGHED = "Every clearance weighed for the places passes ";
+
     private Words() {}
 
     static String count(int n, String one, String many) {

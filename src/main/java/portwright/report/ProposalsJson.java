@@ -56,7 +56,7 @@ public final class ProposalsJson {
             root.putNull("nearestMiss");
         } else {
             proposal(root.putObject("nearestMiss"), found.nearestMiss());
-            found.nearestMiss().misses().forEach(root.withObject("/nearestMiss").withArray("misses")::add);
+            found.misses().forEach(root.withObject("/nearestMiss").withArray("misses")::add);
         }
         return Json.text(root.put("tried", found.tried()));
     }

@@ -19,28 +19,30 @@ class ChoosingTest {
 
     @Test
     void anotherArrangementComesBeforeAWiderTwin() {
-        assertThat(Choosing.apart(List.of(List.of(FIRST, NEAR, TURNED, ONE_FLUE)), null))
+        assertThat(Choosing.apart(List.of(List.of(FIRST, NEAR, TURNED, ONE_FLUE)), null, Twins.NONE))
                 .containsExactly(FIRST, ONE_FLUE, TURNED);
     }
 
     /** The first two share their inlets: the third has them elsewhere. */
     @Test
     void notAllThreeShareTheirInlets() {
-        assertThat(Choosing.apart(List.of(List.of(FIRST, NEAR, TURNED, ONE_FLUE, CIRCLE, OTHER_INLETS)), null))
+        assertThat(Choosing.apart(
+                        List.of(List.of(FIRST, NEAR, TURNED, ONE_FLUE, CIRCLE, OTHER_INLETS)), null, Twins.NONE))
                 .containsExactly(FIRST, OTHER_INLETS, ONE_FLUE);
     }
 
     @Test
     void whatLosesMostOfTheMarginComesLast() {
-        assertThat(Choosing.apart(List.of(List.of(FIRST, TURNED, POOR)), null)).containsExactly(FIRST, TURNED, POOR);
-        assertThat(Choosing.apart(List.of(List.of(FIRST, TURNED, CIRCLE, OTHER_INLETS, POOR)), null))
+        assertThat(Choosing.apart(List.of(List.of(FIRST, TURNED, POOR)), null, Twins.NONE))
+                .containsExactly(FIRST, TURNED, POOR);
+        assertThat(Choosing.apart(List.of(List.of(FIRST, TURNED, CIRCLE, OTHER_INLETS, POOR)), null, Twins.NONE))
                 .containsExactly(FIRST, OTHER_INLETS, CIRCLE);
     }
 
     /** Whatever an earlier group holds stands before what a later one adds. */
     @Test
     void groupsKeepTheirOrder() {
-        assertThat(Choosing.apart(List.of(List.of(FIRST, TURNED), List.of(ONE_FLUE, OTHER_INLETS)), null))
+        assertThat(Choosing.apart(List.of(List.of(FIRST, TURNED), List.of(ONE_FLUE, OTHER_INLETS)), null, Twins.NONE))
                 .containsExactly(FIRST, TURNED, ONE_FLUE);
     }
 

@@ -49,10 +49,10 @@ class CombinationTest {
         Combination sameInlets = new Combination(two, at(0, 67, 0, -67), flues, 9, 9, 0);
         assertThat(sameInlets.elsewhere(first)).isEqualTo(0.5);
         assertThat(first.elsewhere(sameInlets)).isEqualTo(sameInlets.elsewhere(first));
-        assertThat(Choosing.novelty(sameInlets, first)).isEqualTo(Choosing.Novelty.ARRANGEMENT);
+        assertThat(Choosing.novelty(sameInlets, first, Twins.NONE)).isEqualTo(Choosing.Novelty.ARRANGEMENT);
         Combination turned = new Combination(two, at(48, -48, -48, 48), flues, 9, 9, 0);
         assertThat(turned.elsewhere(first)).isEqualTo(1);
-        assertThat(Choosing.novelty(turned, first)).isEqualTo(Choosing.Novelty.CLEAR);
+        assertThat(Choosing.novelty(turned, first, Twins.NONE)).isEqualTo(Choosing.Novelty.CLEAR);
         Combination half = new Combination(two, at(0, -67, 60, 67), flues, 9, 9, 0);
         assertThat(half.elsewhere(first)).isEqualTo(0.75);
         assertThat(Reasons.shared(sameInlets, List.of(turned, first)))

@@ -83,8 +83,8 @@ class FullCheckTest {
 
     private static Proposals stopped(
             List<Combination> first, List<Combination> resized, Function<Combination, List<String>> rules) {
-        return new FullCheck(c -> c, c -> proposal(rules.apply(c)), Progress.none())
-                .run(first, (Set<Sizes.Choice> instead) -> resized);
+        return new FullCheck(c -> c, c -> proposal(rules.apply(c)), Progress.none(), Twins.NONE)
+                .run(first, (Set<Sizes.Choice> instead) -> resized, c -> List.of());
     }
 
     /** Each with flues of another size in another place, so that all differ clearly. */

@@ -17,7 +17,7 @@ import portwright.model.On;
 import portwright.model.Role;
 
 /**
- * Searches places for the ports of the open design on a thread of its own, keeps their number and sizes, and puts a chosen proposal into the
+ * Searches places for the ports of the open design on a thread of its own, keeps their number and sizes or leaves them open, and puts a chosen proposal into the
  * document as one step that can be undone. A proposal belongs to the design it was made for: while that is edited it is out of sight.
  */
 public final class ProposalDesk {
@@ -25,6 +25,8 @@ public final class ProposalDesk {
     private final Executor ui;
     private final Runnable listener;
     private On inletsOn;
+    private boolean keepNumbers = true;
+    private boolean keepSizes = true;
     private AtomicBoolean stop = new AtomicBoolean();
     private DesignText asked;
     /** Whether the design is the one asked about. */
@@ -32,8 +34,9 @@ public final class ProposalDesk {
 
     private boolean running;
     private double share;
+    private String stage = "";
     private Proposals found;
-    private List<String> outlooks = List.of();
+    private List<DrillOutlook> outlooks = List.of();
     private String fault;
 
     /**
@@ -63,6 +66,26 @@ public final class ProposalDesk {
         inletsOn = part;
     }
 
+    /** Whether the next search keeps the number of inlets and of flues. */
+    public boolean keepNumbers() {
+        return keepNumbers;
+    }
+
+    /** Keeps the numbers, or leaves them open. */
+    public void keepNumbers(boolean keep) {
+        keepNumbers = keep;
+    }
+
+    /** Whether the next search keeps sizes, where all inlets, or all flues, have one. */
+    public boolean keepSizes() {
+        return keepSizes;
+    }
+
+    /** Keeps the sizes, or leaves them open. */
+    public void keepSizes(boolean keep) {
+        keepSizes = keep;
+    }
+
     /** Starts the search; a search under way is given up. */
     public void start() {
         cancel();
@@ -72,10 +95,11 @@ public final class ProposalDesk {
         there = true;
         running = true;
         share = 0;
+        stage = "";
         found = null;
         fault = null;
         Design design = doc.design();
-        Wishes wishes = wishes(design, inletsOn);
+        Wishes wishes = wishes(design);
         Thread t = new Thread(() -> search(design, wishes, mine), "portwright proposals");
         t.setDaemon(true);
         t.start();
@@ -84,18 +108,17 @@ public final class ProposalDesk {
 
     private void search(Design design, Wishes wishes, AtomicBoolean mine) {
         Proposals result = null;
-        List<String> drills = List.of();
+        List<DrillOutlook> drills = List.of();
         String wrong = null;
         try {
             result = Proposer.propose(design, wishes, progress(mine));
-            drills = result.best().stream()
-                    .map(p -> drilled(DrillOutlook.of(p.design())))
-                    .toList();
+            drills =
+                    result.best().stream().map(p -> DrillOutlook.of(p.design())).toList();
         } catch (RuntimeException e) {
             wrong = "The search failed: " + e + ". Report it with the design file.";
         }
         Proposals answer = result;
-        List<String> chances = drills;
+        List<DrillOutlook> chances = drills;
         String words = wrong;
         ui.execute(() -> {
             if (!mine.get()) {
@@ -114,9 +137,14 @@ public final class ProposalDesk {
         return lines.size() < 2 ? outlook.words() : outlook.words() + "\n" + String.join("\n", lines);
     }
 
-    /** The design's own number of ports, and its sizes where all of one kind are alike. */
-    private static Wishes wishes(Design d, On inlets) {
-        return new Wishes(count(d, Role.INLET), count(d, Role.FLUE), size(d, Role.INLET), size(d, Role.FLUE), inlets);
+    /** What is kept of the design's own number of ports, and of its sizes where all of one kind are alike. */
+    private Wishes wishes(Design d) {
+        return new Wishes(
+                keepNumbers ? count(d, Role.INLET) : null,
+                keepNumbers ? count(d, Role.FLUE) : null,
+                keepSizes ? size(d, Role.INLET) : null,
+                keepSizes ? size(d, Role.FLUE) : null,
+                inletsOn);
     }
 
     private static Integer count(Design d, Role role) {
@@ -140,6 +168,7 @@ public final class ProposalDesk {
                 ui.execute(() -> {
                     if (!mine.get() && running) {
                         share = done;
+                        stage = words;
                         listener.run();
                     }
                 });
@@ -189,6 +218,11 @@ public final class ProposalDesk {
         return share;
     }
 
+    /** What is being tried, in words; empty at first. */
+    public String stage() {
+        return stage;
+    }
+
     /** What was found for the open design; null before that. */
     public Proposals found() {
         return there ? found : null;
@@ -196,7 +230,12 @@ public final class ProposalDesk {
 
     /** What a drill by hand may make of a proposal, in words; by its number from 0. */
     public String outlook(int index) {
-        return outlooks.get(index);
+        return drilled(outlooks.get(index));
+    }
+
+    /** The same in one short sentence. */
+    public String odds(int index) {
+        return outlooks.get(index).brief();
     }
 
     /** What went wrong; null when nothing did. */

@@ -50,8 +50,9 @@ public final class RegionDesk {
      *
      * @param pieces largest first, in the part's frame, mm; empty where no place is clear
      * @param areaMm2 of all pieces
+     * @param clearMm2 of the places that bring no caution either
      */
-    public record Region(String hole, On on, List<Piece> pieces, double areaMm2) {
+    public record Region(String hole, On on, List<Piece> pieces, double areaMm2, double clearMm2) {
         public Region {
             pieces = List.copyOf(pieces);
         }
@@ -130,7 +131,7 @@ public final class RegionDesk {
             }
         }
         FeasibleRegion f = centre.around(key.others(), key.hole());
-        return new Region(key.hole(), b.on(), f.pieces(), f.area());
+        return new Region(key.hole(), b.on(), f.pieces(), f.area(), centre.clearAreaMm2(key.others(), key.hole()));
     }
 
     /** The region of the chosen hole; null while it is worked out, and without a floor or lid hole chosen. */

@@ -6,7 +6,7 @@ import portwright.units.Format;
 /** The room for a hole's centre in words. */
 public final class RegionWords {
     /** As long as any of these words get: a view keeps the room of this text. */
-    public static final String LONGEST = cleared("10000 cm²", "floor", 12);
+    public static final String LONGEST = cleared("10000 cm²", "10000 cm²", "floor", 12);
 
     private RegionWords() {}
 
@@ -17,17 +17,18 @@ public final class RegionWords {
         }
         if (r.pieces().isEmpty()) {
             return "No place of the " + r.on().id()
-                    + " is clear for it. Take a smaller hole, or move what is in the way.";
+                    + " takes it without a stop. Take a smaller hole, or move what is in the way.";
         }
         int n = r.pieces().size();
-        String area = units == UnitSystem.INCH
-                ? Format.plain(r.areaMm2() / 645.16, 0) + " in²"
-                : Format.plain(r.areaMm2() / 100, 0) + " cm²";
-        return cleared(area, r.on().id(), n);
+        return cleared(area(r.clearMm2(), units), area(r.areaMm2(), units), r.on().id(), n);
     }
 
-    private static String cleared(String area, String part, int n) {
-        return "Its centre has " + area + " of clear " + part
+    private static String area(double mm2, UnitSystem units) {
+        return units == UnitSystem.INCH ? Format.plain(mm2 / 645.16, 0) + " in²" : Format.plain(mm2 / 100, 0) + " cm²";
+    }
+
+    private static String cleared(String clear, String area, String part, int n) {
+        return "Its centre has " + clear + " of clear " + part + "; with places that are cautioned " + area
                 + (n == 1 ? "" : " in " + n + " places")
                 + ", ruled on the board. Rules that look at all holes together still judge.";
     }

@@ -24,10 +24,19 @@ final class LeftWork {
         this.notices = notices;
         pause.setOnFinished(e -> keep());
         doc.listen(c -> {
-            if (c == Document.Change.DESIGN && doc.unsaved()) {
-                pause.playFromStart();
+            if (c == Document.Change.DESIGN) {
+                follow();
             }
         });
+    }
+
+    /** Work that is undone to what was saved needs no copy, and the one made of it is no longer true. */
+    private void follow() {
+        if (doc.unsaved()) {
+            pause.playFromStart();
+        } else {
+            drop();
+        }
     }
 
     private boolean keep() {

@@ -5,7 +5,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Consumer;
 import javafx.application.Platform;
+import javafx.beans.binding.Bindings;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
@@ -34,6 +36,7 @@ final class ProposalTicket extends VBox {
     private final ProposalDesk desk;
     private final Runnable taken;
     private final ProgressBar bar = new ProgressBar();
+    private final Label at = Plain.words("");
     /** Where the keys go when what held them here is replaced: the button that goes on. */
     private Button next;
 
@@ -60,6 +63,7 @@ final class ProposalTicket extends VBox {
 
     private void heard() {
         bar.setProgress(desk.share());
+        at.setText(desk.stage());
         if (!desk.running() || !searching) {
             build();
         }
@@ -71,10 +75,20 @@ final class ProposalTicket extends VBox {
         refusal = desk.refusal();
         if (desk.running()) {
             rows.add(bar);
+            rows.add(at);
             next = Plain.button("Cancel", desk::cancel);
             rows.add(next);
         } else {
             rows.add(part(refusal != null));
+            rows.add(choice(
+                    "numbers",
+                    "numbers of holes",
+                    refusal != null,
+                    kept("numbers"),
+                    desk.keepNumbers(),
+                    desk::keepNumbers));
+            rows.add(choice(
+                    "sizes", "sizes of holes", refusal != null, kept("sizes"), desk.keepSizes(), desk::keepSizes));
             Button start = Plain.button("Propose places", desk::start);
             start.setDisable(refusal != null);
             rows.add(start);
@@ -83,7 +97,7 @@ final class ProposalTicket extends VBox {
                     Plain.words(
                             refusal != null
                                     ? refusal
-                                    : "Numbers stay, and sizes where all inlets, or all flues, have one; the places that leave the most room are searched."));
+                                    : "The places that leave the most room are searched. Sizes are kept where all inlets, or all flues, have one."));
             found(rows);
         }
         boolean keys = holdsKeys();
@@ -128,7 +142,8 @@ final class ProposalTicket extends VBox {
             Button take = Plain.button("Take proposal " + n, () -> take(p));
             next = n == 1 ? take : next;
             VBox box = new VBox(5, head, new ProposalPicture(p), take);
-            words(p, n).stream().filter(w -> !w.isEmpty()).map(this::both).forEach(box.getChildren()::add);
+            gist(p, n).stream().filter(w -> !w.isEmpty()).map(this::both).forEach(box.getChildren()::add);
+            box.getChildren().addAll(more(p, n));
             box.getStyleClass().add("proposal");
             rows.add(box);
             n++;
@@ -139,17 +154,30 @@ final class ProposalTicket extends VBox {
         }
     }
 
-    /** What is told of a proposal, a paragraph each; some may be empty. */
-    private List<String> words(Proposal p, int number) {
+    /** What a potter chooses by, a paragraph each; some may be empty. */
+    private List<String> gist(Proposal p, int number) {
         long stops = p.check().count(Severity.STOP);
-        List<String> out = new ArrayList<>();
-        out.add(stops == 0 ? "" : "It still has " + stops + (stops == 1 ? " stop." : " stops."));
-        out.add(p.reason());
-        out.add(desk.found().besideOwn(p));
-        out.add(p.limits());
-        out.addAll(CutJoint.words(p.design()));
-        out.add(desk.outlook(number - 1));
-        return out;
+        return List.of(
+                stops == 0 ? "" : "It still has " + stops + (stops == 1 ? " stop." : " stops."),
+                p.gist(),
+                desk.found().besideOwn(p),
+                desk.odds(number - 1));
+    }
+
+    /** The rest of what is told of it, behind a button. */
+    private List<Node> more(Proposal p, int number) {
+        List<String> all = new ArrayList<>(List.of(p.rest(), p.limits()));
+        all.addAll(CutJoint.words(p.design()));
+        all.add(desk.outlook(number - 1));
+        VBox rest = new VBox(5);
+        all.stream().filter(w -> !w.isEmpty()).map(this::both).forEach(rest.getChildren()::add);
+        rest.setVisible(false);
+        rest.managedProperty().bind(rest.visibleProperty());
+        Button more = Plain.button("More", () -> rest.setVisible(!rest.isVisible()));
+        more.textProperty()
+                .bind(Bindings.when(rest.visibleProperty()).then("Less").otherwise("More"));
+        more.setAccessibleText("more about proposal " + number);
+        return List.of(more, rest);
     }
 
     /** Where the inlets shall lie. */
@@ -158,25 +186,38 @@ final class ProposalTicket extends VBox {
         choices.put("where they suit", null);
         choices.put("floor", On.FLOOR);
         choices.put("wall", On.WALL);
+        return choice("inlets in", "part for the inlets", off, choices, desk.inletsOn(), desk::inletsOn);
+    }
+
+    private static Map<String, Boolean> kept(String what) {
+        Map<String, Boolean> choices = new LinkedHashMap<>();
+        choices.put("keep " + what, true);
+        choices.put("choose " + what, false);
+        return choices;
+    }
+
+    /** A named chooser of words. */
+    private static <T> Node choice(
+            String named, String spoken, boolean off, Map<String, T> choices, T now, Consumer<T> chosen) {
         ComboBox<String> choice = new ComboBox<>();
         choice.getStyleClass().add("choice");
         choice.getItems().setAll(choices.keySet());
-        choices.forEach((word, on) -> {
-            if (on == desk.inletsOn()) {
+        choices.forEach((word, value) -> {
+            if (Objects.equals(value, now)) {
                 choice.setValue(word);
             }
         });
         choice.setMaxWidth(Double.MAX_VALUE);
         choice.setDisable(off);
-        choice.setAccessibleText("part for the inlets");
-        choice.valueProperty().addListener((o, a, b) -> desk.inletsOn(choices.get(b)));
+        choice.setAccessibleText(spoken);
+        choice.valueProperty().addListener((o, a, b) -> chosen.accept(choices.get(b)));
         HBox box = new HBox(choice);
         box.getStyleClass().add("field");
         FieldRing.round(box, choice);
         box.setAlignment(Pos.CENTER_LEFT);
         HBox.setHgrow(choice, Priority.ALWAYS);
         HBox.setHgrow(box, Priority.ALWAYS);
-        Label name = new Label("inlets in");
+        Label name = new Label(named);
         name.getStyleClass().add("field-name");
         name.setMinWidth(86);
         HBox row = new HBox(4, name, box);

@@ -87,6 +87,20 @@ class ProposalDeskTest {
                         .allMatch(port -> port.on() == On.WALL));
     }
 
+    /** With numbers and sizes left open others than the design's own are found; the stage is named on the way. */
+    @Test
+    void numbersAndSizesCanBeLeftOpen() throws Exception {
+        ProposalDesk desk = new ProposalDesk(Open.starter("dodecagon-28"), window::add, () -> {});
+        assertThat(desk.keepNumbers() && desk.keepSizes()).isTrue();
+        desk.keepNumbers(false);
+        desk.keepSizes(false);
+        search(desk);
+        assertThat(desk.stage()).isNotEmpty();
+        assertThat(desk.found().tried()).contains("sizes from").contains("1, 2, 3 or 4");
+        assertThat(desk.odds(0)).startsWith("Drilled by hand, ");
+        assertThat(desk.found().best().get(0).gist()).contains("passes with");
+    }
+
     @Test
     void anEditDropsTheSearch() {
         Document doc = Open.starter("hexagon-27cm");

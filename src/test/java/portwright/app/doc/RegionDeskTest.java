@@ -46,6 +46,7 @@ class RegionDeskTest {
         assertThat(holds(desk.region(), new Pt(7 * 25.4 / 32, -21 * 25.4 / 8))).isTrue();
         assertThat(holds(desk.region(), new Pt(-7 * 25.4 / 32, 21 * 25.4 / 8))).isFalse();
         assertThat(holds(desk.region(), new Pt(0, 300))).isFalse();
+        assertThat(desk.region().clearMm2()).isBetween(0.0, desk.region().areaMm2());
         assertThat(RegionWords.of(desk.region(), doc.design().units()))
                 .contains(doc.design().units() == UnitSystem.INCH ? " in² of clear floor" : " cm² of clear floor");
     }

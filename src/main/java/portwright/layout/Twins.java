@@ -1,0 +1,145 @@
+package portwright.layout;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import portwright.geometry.KilnGeometry;
+import portwright.geometry.Outline;
+import portwright.geometry.Pt;
+import portwright.geometry.Segment;
+import portwright.model.On;
+
+/**
+ * Turns and mirrorings about the chamber's middle that nothing in the kiln tells apart. Two layouts that one of them carries into each other are the same
+ * layout; elements, fittings, joints or an odd outline make them two.
+ */
+final class Twins {
+    /** Nothing is a twin. */
+    static final Twins NONE = new Twins(null, List.of(), null);
+
+    /** Turns that are tried are parts of a circle up to this many sides. */
+    private static final int SIDES = 16;
+
+    /** Places a side at which the two are compared. */
+    private static final int PLACES = 41;
+
+    private static final double SAME = 1e-6;
+    /** As far off itself a turned chamber may lie: less than brick is cut to. */
+    private static final double NEAR_MM = 1;
+
+    private final Pt middle;
+    private final List<Move> moves;
+    private final Outline chamber;
+
+    /** A turn by an angle, rad, after a mirroring from left to right where asked for. */
+    private record Move(boolean mirror, double angle) {
+        Pt of(Pt p, Pt middle) {
+            double x = (mirror ? -1 : 1) * (p.x() - middle.x());
+            double y = p.y() - middle.y();
+            return new Pt(
+                    middle.x() + x * Math.cos(angle) - y * Math.sin(angle),
+                    middle.y() + x * Math.sin(angle) + y * Math.cos(angle));
+        }
+    }
+
+    private Twins(Pt middle, List<Move> moves, Outline chamber) {
+        this.middle = middle;
+        this.moves = moves;
+        this.chamber = chamber;
+    }
+
+    /** The moves of a kiln that leave what holes of these sizes find in floor and lid as it is. */
+    static Twins of(KilnGeometry kiln, Sites sites, Sizes.Choice c) {
+        List<Site> slabs = List.of(sites.slab(On.FLOOR, c.inletMm()), sites.slab(On.LID, c.flueMm()));
+        return new Twins(
+                kiln.centre(),
+                candidates().stream()
+                        .filter(m -> slabs.stream().allMatch(s -> keeps(kiln, s, m)))
+                        .toList(),
+                kiln.inner());
+    }
+
+    private static List<Move> candidates() {
+        List<Move> out = new ArrayList<>();
+        for (int n = 1; n <= SIDES; n++) {
+            for (int k = 0; k < n; k++) {
+                double a = 2 * Math.PI * k / n;
+                if (out.stream().noneMatch(m -> Math.abs(m.angle() - a) < SAME)) {
+                    out.add(new Move(false, a));
+                    out.add(new Move(true, a));
+                }
+            }
+        }
+        out.removeIf(m -> !m.mirror() && m.angle() == 0);
+        return out;
+    }
+
+    private static boolean keeps(KilnGeometry kiln, Site s, Move m) {
+        Segment box = kiln.inner().bounds();
+        double w = (box.b().x() - box.a().x()) / (PLACES - 1);
+        double d = (box.b().y() - box.a().y()) / (PLACES - 1);
+        for (int i = 0; i < PLACES; i++) {
+            for (int j = 0; j < PLACES; j++) {
+                Pt p = box.a().plus(i * w, j * d);
+                Pt q = m.of(p, kiln.centre());
+                if (Math.abs(s.hole(p.x(), p.y()) - s.hole(q.x(), q.y())) > SAME
+                        || shelved(kiln, p) != shelved(kiln, q)) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private static boolean shelved(KilnGeometry kiln, Pt p) {
+        return kiln.shelves().stream().anyMatch(s -> s.shape().contains(p));
+    }
+
+    /** Whether the chamber repeats with the even roles of a layout: only then can they be said to heat it evenly. */
+    boolean chamberRepeats(Combination c) {
+        return chamber == null || repeats(c.inlets()) && repeats(c.flues());
+    }
+
+    private boolean repeats(Spots s) {
+        if (!s.even()) {
+            return true;
+        }
+        int n = s.x().length - (s.family().contains("one in the middle") ? 1 : 0);
+        return n == 1 ? IntStream.rangeClosed(2, SIDES).anyMatch(this::repeats) : repeats(n);
+    }
+
+    /** Whether the chamber comes to lie on itself when turned by a part of a circle. */
+    private boolean repeats(int parts) {
+        Move turn = new Move(false, 2 * Math.PI / parts);
+        return chamber.points().stream().allMatch(p -> {
+            Pt q = turn.of(p, middle);
+            return chamber.nearest(q).distance(q) < NEAR_MM;
+        });
+    }
+
+    /** Whether a move carries one layout into the other, each hole to within its diameter. Inlets in the wall are left out. */
+    boolean same(Combination a, Combination b) {
+        if (a.choice().inlets() != b.choice().inlets()
+                || a.choice().flues() != b.choice().flues()
+                || a.inlets().inWall()
+                || b.inlets().inWall()) {
+            return false;
+        }
+        return moves.stream().anyMatch(m -> {
+            Combination moved = new Combination(
+                    a.choice(), moved(a.inlets(), m), moved(a.flues(), m), a.cross(), a.sizes(), a.nearFlame());
+            return moved.sharesInlets(b) && moved.sharesFlues(b);
+        });
+    }
+
+    private Spots moved(Spots s, Move m) {
+        double[] x = new double[s.x().length];
+        double[] y = new double[x.length];
+        for (int i = 0; i < x.length; i++) {
+            Pt p = m.of(new Pt(s.x()[i], s.y()[i]), middle);
+            x[i] = p.x();
+            y[i] = p.y();
+        }
+        return new Spots(s.family(), s.symmetric(), x, y, s.margin());
+    }
+}

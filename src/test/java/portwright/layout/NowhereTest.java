@@ -1,0 +1,86 @@
+package portwright.layout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import portwright.TestKiln;
+import portwright.data.LimitTable;
+import portwright.geometry.KilnGeometry;
+import portwright.model.Design;
+import portwright.model.On;
+
+/** A part that is called full before any search has no place that passes; one with a place is never called so. */
+class NowhereTest {
+    private static final double SIDE_MM = 210;
+
+    @Test
+    void aFullFloorHasNoPlaceOnADenseGrid() {
+        int full = 0;
+        int open = 0;
+        for (int seed = 0; seed < 40; seed++) {
+            SplittableRandom r = new SplittableRandom(seed);
+            TestKiln k = TestKiln.polygon(8, "17 in");
+            double pitch = 30 + r.nextDouble() * 90;
+            for (double y = -220; y <= 220; y += pitch) {
+                k.slabElement("row " + y, On.FLOOR, 14, 16, TestKiln.at(-240, y), TestKiln.at(240, y));
+            }
+            Site s = sites(k.build()).slab(On.FLOOR, 32);
+            boolean nowhere = CentreRegion.nowhere(s);
+            boolean found = false;
+            for (double x = -SIDE_MM; x <= SIDE_MM; x += 2) {
+                for (double y = -SIDE_MM; y <= SIDE_MM; y += 2) {
+                    found |= s.hole(x, y) >= 0;
+                }
+            }
+            assertThat(nowhere && found).as("seed %s", seed).isFalse();
+            full += nowhere ? 1 : 0;
+            open += found ? 1 : 0;
+        }
+        assertThat(full).isGreaterThan(3);
+        assertThat(open).isGreaterThan(3);
+    }
+
+    @Test
+    void aFullWallHasNoPlaceOnADenseGrid() {
+        assertThat(wall(45).nowhere()).isTrue();
+        assertThat(most(wall(45))).isNegative();
+        assertThat(most(wall(450))).isPositive();
+        assertThat(wall(450).nowhere()).isFalse();
+    }
+
+    private static double most(WallSite s) {
+        double most = Double.NEGATIVE_INFINITY;
+        for (double u = -60; u <= 60; u += 20) {
+            for (double v = 20; v <= 430; v += 2) {
+                most = Math.max(most, s.margin(s.hole("", 1, u, v)));
+            }
+        }
+        return most;
+    }
+
+    private static WallSite wall(double pitchMm) {
+        TestKiln k = TestKiln.polygon(8, "17 in");
+        for (double v = 20; v < 457; v += pitchMm) {
+            k.wallElement("ring " + v, v, 16, 20, 0, null);
+        }
+        return sites(k.build()).wall(32);
+    }
+
+    /** A size that was asked for and cannot go into the chamber is what is named, not the flues that the search chose to it. */
+    @Test
+    void aHoleTooLargeForTheChamberIsNamed() {
+        Proposals p = Proposer.propose(
+                TestKiln.polygon(8, "6 in").build(), new Wishes(1, null, 177.8, null, On.FLOOR), Progress.none());
+        assertThat(p.best()).isEmpty();
+        assertThat(p.impossible())
+                .singleElement()
+                .satisfies(i ->
+                        assertThat(i.words()).contains("The inlet asked for").contains("Ask for a smaller inlet"));
+        assertThat(p.misses().get(0)).contains("chamber");
+    }
+
+    private static Sites sites(Design d) {
+        return new Sites(d, KilnGeometry.of(d), new LayoutLimits(d, LimitTable.load()));
+    }
+}
