@@ -50,7 +50,6 @@ public record LambdaBand(List<Pt> low, List<Pt> high, double spillsTo) {
         return spillsTo == 0
                 ? ""
                 : "Up to " + Math.round(spillsTo)
-                        + " % open an inlet may spill gas into the room: in over 5 % of the cases"
-                        + " there is no lambda, and the band reaches to the bottom.";
+                        + " % open an inlet may spill (over 5 % of the cases): the band ends at" + " the bottom there.";
     }
 }

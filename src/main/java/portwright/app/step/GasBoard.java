@@ -90,20 +90,17 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
         double right = w - plateW - (inside ? 50 : wide ? 196 : 176);
         double wordsW = w - plateW - (wide ? 48 : 30);
         double below = wide ? h : Math.max(440, h - SKETCH_UNDER);
-        new LambdaChart(g, p, gas, doc.design().units()).paint(70, 80, right - 70, below - 80 - 176, inside, pointed);
-        double under = Say.lines(g, p, DamperCurve.HOW_TO_SET, 24, below - 62, wordsW - 24, 13, Ink.INK);
-        String why = LambdaBand.of(gas.top()).why();
-        Say.lines(
-                g,
-                p,
-                "The band is that of "
-                        + Degrees.words(gas.topK() - 273.15, doc.design().units()) + ", not of the gas-on line. "
-                        + (why.isEmpty() ? DamperCurve.BAND_LEAVES_OUT : why),
-                24,
-                under,
-                wordsW - 24,
-                12.5,
-                Ink.INK2);
+        String band = ("Band at "
+                        + Degrees.words(gas.topK() - 273.15, doc.design().units()) + ". "
+                        + LambdaBand.of(gas.top()).why())
+                .strip();
+        double extra = Say.high(band, wordsW - 24, 12.5);
+        double words = below - 62 - extra;
+        new LambdaChart(g, p, gas, doc.design().units())
+                .paint(70, 80, right - 70, below - 80 - 176 - extra, inside, pointed);
+        double under = Say.lines(g, p, DamperCurve.HOW_TO_SET, 24, words, wordsW - 24, 13, Ink.INK);
+        under = Say.lines(g, p, DamperCurve.BAND_LEAVES_OUT, 24, under, wordsW - 24, 12.5, Ink.INK2);
+        Say.lines(g, p, band, 24, under, wordsW - 24, 12.5, Ink.INK2);
         if (!wide) {
             new DamperSketch(g, p, doc, gas).beside(24, below + 10, w - 48);
         } else {

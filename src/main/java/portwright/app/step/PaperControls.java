@@ -28,6 +28,7 @@ final class PaperControls {
         Told(String style) {
             getStyleClass().addAll(style, "slip-text");
             setWrapText(true);
+            setStyle("-fx-padding: 0;");
             setMinHeight(USE_PREF_SIZE);
             say("");
         }
