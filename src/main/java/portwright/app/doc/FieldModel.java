@@ -110,11 +110,11 @@ public final class FieldModel {
                 ? noNumber(typed)
                 : spec.key().equals(FieldCodec.ELECTRIC) && typed.strip().matches("\\d+(\\.\\d+)?")
                         ? "\"" + typed.strip() + "\" has no unit. Write \"" + typed.strip() + " kW\"."
-                        : PlaceWords.of(problems.stream()
+                        : problems.stream()
                                 .filter(p -> p.path().startsWith(path()))
                                 .findFirst()
                                 .orElse(problems.get(0))
-                                .message());
+                                .message();
         doc.unread().put(new Unread.Entry(path(), Unread.name(doc.text(), base, spec.label()), typed, error, good()));
         return false;
     }

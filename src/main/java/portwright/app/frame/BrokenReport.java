@@ -7,7 +7,6 @@ import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import portwright.app.doc.PlaceWords;
 import portwright.app.part.Sign;
 import portwright.file.Problem;
 
@@ -44,7 +43,7 @@ final class BrokenReport extends VBox {
         Label where = new Label((p.line() > 0 ? "line " + p.line() + ", column " + p.column() : "the file")
                 + (p.path().isEmpty() ? "" : " · " + p.path()));
         where.getStyleClass().add("slip-head");
-        Label words = new Label(PlaceWords.of(p.message()));
+        Label words = new Label(p.message());
         words.setWrapText(true);
         VBox box = new VBox(4, where, words);
         box.getStyleClass().add("ticket");

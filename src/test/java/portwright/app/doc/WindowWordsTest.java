@@ -36,14 +36,6 @@ class WindowWordsTest {
     }
 
     @Test
-    void theTwoDirectionsOfAWallHaveNoLetters() {
-        assertThat(PlaceWords.of("lies beside panel 2: u runs from -89.4 to 89.4 mm from the panel's middle."))
-                .isEqualTo("lies beside panel 2: along the wall from -89.4 to 89.4 mm from the panel's middle.");
-        assertThat(PlaceWords.of("lies above or below panel 2: v runs from 0 (floor) to 457.2 mm."))
-                .isEqualTo("lies above or below panel 2: up the wall from 0 (floor) to 457.2 mm.");
-    }
-
-    @Test
     void aHoleCaughtOnAPanelsMiddleStandsOnASixteenthOrAMillimetre() {
         KilnGeometry k = Open.starter("octagon-17").shapes().geometry();
         Pt inch = Snap.of(k, new Face(On.WALL, 2, true), "", new Pt(1, 284.371), 10, UnitSystem.INCH)
