@@ -98,10 +98,10 @@ public final class FileDesk {
     /** Shows a starter as the first design of a fresh window, with the lines that say what to do. */
     public void firstStart(String name) {
         become(FreshDesign.of(name, ""), null, name, false);
-        LastKiln.offer(home, notices, this::open);
         lines(
                 "This kiln is an example.",
                 "Drag an inlet and watch the slips on the right.\nReady? Kiln step: measure yours.");
+        LastKiln.offer(home, notices, this::open);
     }
 
     /** Lines that say what to do; they go when they are tapped. */
