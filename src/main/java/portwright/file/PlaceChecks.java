@@ -127,14 +127,14 @@ final class PlaceChecks {
         if (Math.abs(at.xMm()) > half * (1 + 1e-12)) {
             faults.at(
                     path,
-                    "lies beside panel " + panel + ": u runs from -" + Format.plain(half, 1) + " to "
+                    "lies beside panel " + panel + ": along the wall from -" + Format.plain(half, 1) + " to "
                             + Format.plain(half, 1) + " mm from the panel's middle.");
             fits = false;
         }
         if (kiln.height() != null && (at.yMm() < 0 || at.yMm() > kiln.height().mm())) {
             faults.at(
                     path,
-                    "lies above or below panel " + panel + ": v runs from 0 (floor) to "
+                    "lies above or below panel " + panel + ": up the wall from 0 (floor) to "
                             + mm(kiln.height().mm()) + ".");
             fits = false;
         }

@@ -1,11 +1,13 @@
 package portwright.app.board;
 
+import java.util.Locale;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.paint.Color;
 import javafx.scene.text.TextAlignment;
 import portwright.app.doc.Document;
 import portwright.app.doc.Plot;
+import portwright.app.doc.RuleWords;
 import portwright.app.doc.View;
 import portwright.app.paint.Fonts;
 import portwright.app.paint.Palette;
@@ -23,7 +25,7 @@ import portwright.model.UnitSystem;
 import portwright.units.Format;
 import portwright.units.Inches;
 
-/** Marks a hole that stops: hatched to the left, its rings in oxblood, and a flag with the distance that is too small. */
+/** Marks a hole that stops: hatched to the left, its rings in oxblood, and a flag that says why, with the distance that is too small. */
 final class StopPainter {
     private static final double HATCH_PX = 7;
 
@@ -62,23 +64,18 @@ final class StopPainter {
         PatchPen pen = new PatchPen(patches, v, p, board);
         pen.circle(c, r, LineStyle.SAW_CIRCLE, Ink.OXBLOOD);
         pen.circle(c, hole.drilled() / 2 + 25, LineStyle.KEEP_OUT, Ink.OXBLOOD);
-        if (worst.measured() == null || !"mm".equals(worst.measured().unit())) {
-            return null;
-        }
-        if (mark != null && plot.shows(mark.face()) && !mark.a().equals(mark.b())) {
+        boolean gauged =
+                worst.measured() != null && "mm".equals(worst.measured().unit());
+        if (gauged && mark != null && plot.shows(mark.face()) && !mark.a().equals(mark.b())) {
             pen.line(
                     plot.toPicture(mark.face(), mark.a()),
                     plot.toPicture(mark.face(), mark.b()),
                     LineStyle.BOX,
                     Ink.OXBLOOD);
         }
-        double is = worst.measured().value();
-        Double wants = worst.limit() == null ? null : worst.limit().value();
-        boolean inch = doc.design().units() == UnitSystem.INCH;
-        String big = inch
-                ? Inches.told(is, wants == null ? is : wants)
-                : String.format(java.util.Locale.ROOT, "%.1f mm", is).replace("-", "−");
-        String small = wants == null ? "" : "wants " + (inch ? Inches.told(wants, is) : Format.plain(wants, 1) + " mm");
+        String head = RuleWords.head(worst.rule());
+        String big = gauged ? is(worst, doc) : head;
+        String small = gauged ? head + wants(worst, doc) : "the slip beside says how to mend it";
         double k = (hole.drilled() / 2 + 25) * v.scale();
         double w = board.maxX();
         double bw = Math.max(TextSizes.width(big, Fonts.bold(17)), TextSizes.width(small, Fonts.sans(13))) + 60;
@@ -103,6 +100,24 @@ final class StopPainter {
             g.fillText(small, bx + 44, by + 43);
         });
         return flag;
+    }
+
+    private static String is(Finding f, Document doc) {
+        double is = f.measured().value();
+        return doc.design().units() == UnitSystem.INCH
+                ? Inches.told(is, f.limit() == null ? is : f.limit().value())
+                : String.format(Locale.ROOT, "%.1f mm", is).replace("-", "−");
+    }
+
+    private static String wants(Finding f, Document doc) {
+        if (f.limit() == null) {
+            return "";
+        }
+        double wants = f.limit().value();
+        return ", wants "
+                + (doc.design().units() == UnitSystem.INCH
+                        ? Inches.told(wants, f.measured().value())
+                        : Format.plain(wants, 1) + " mm");
     }
 
     private static Box box(double x, double y, double r) {

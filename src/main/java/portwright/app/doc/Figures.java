@@ -72,6 +72,17 @@ public final class Figures {
         return out;
     }
 
+    /** The figures while newer ones are computed: those of the fire say that they were. */
+    public static List<Figure> told(List<Figure> figures, boolean computing) {
+        return !computing
+                ? figures
+                : figures.stream()
+                        .map(f -> f.label().startsWith("lambda") && !f.value().equals(NONE)
+                                ? new Figure(f.label(), "was " + f.value(), f.unit())
+                                : f)
+                        .toList();
+    }
+
     private static void ports(List<Figure> out, Review shapes, FireWords fire, Measures u) {
         portwright.review.Figures now = shapes.figures();
         out.add(u.figure("inlets", now.inletAreaMm2(), Measures.HOLES));

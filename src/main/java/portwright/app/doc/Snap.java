@@ -33,7 +33,7 @@ public final class Snap {
                 all.add(new Catch(new Pt(c.x(), -c.y()), "mirror of " + h.name() + ", front and back"));
                 all.add(new Catch(new Pt(-c.x(), -c.y()), "opposite " + h.name()));
             } else {
-                all.add(new Catch(new Pt(p.x(), c.y()), "height of " + h.name()));
+                all.add(new Catch(new Pt(Lengths.grain(p.x(), units, false), c.y()), "height of " + h.name()));
             }
         }
         if (face.on() == On.FLOOR || face.on() == On.LID) {
@@ -49,7 +49,7 @@ public final class Snap {
             polar(p, units, all);
             all.add(new Catch(new Pt(0, 0), "chamber centre"));
         } else {
-            all.add(new Catch(new Pt(0, p.y()), "middle of the panel"));
+            all.add(new Catch(new Pt(0, Lengths.grain(p.y(), units, false)), "middle of the panel"));
         }
         Catch best = null;
         for (Catch c : all) {

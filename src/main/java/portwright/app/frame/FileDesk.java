@@ -101,6 +101,7 @@ public final class FileDesk {
         lines(
                 "This kiln is an example.",
                 "Drag an inlet and watch the slips on the right.\nReady? Kiln step: measure yours.");
+        LastKiln.offer(home, notices, this::open);
     }
 
     /** Lines that say what to do; they go when they are tapped. */

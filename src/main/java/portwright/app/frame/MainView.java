@@ -197,7 +197,7 @@ public final class MainView extends Pane {
 
     private void foot() {
         var f = doc.result().figures();
-        foot.show(Figures.of(step, doc.shapes(), f, doc.extras().fire()));
+        foot.show(Figures.told(Figures.of(step, doc.shapes(), f, doc.extras().fire()), doc.checking()));
         foot.show(VerdictWords.of(doc));
         for (Step s : Step.values()) {
             rail.show(s, FindingOrder.count(doc, s));

@@ -124,6 +124,15 @@ final class Side extends ScrollPane implements Showing {
         return messages;
     }
 
+    /** What was lost takes room from the slips: the field that is typed in stays in sight. */
+    private void keepFocused() {
+        Node at = getScene() == null ? null : getScene().getFocusOwner();
+        if (at != null && FocusIn.within(at, content)) {
+            getParent().layout();
+            hold.see(at);
+        }
+    }
+
     /** A column of another height is drawn anew whole, tickets and all: while a part is dragged it keeps one height, with room for slips that come. */
     private void holdHeight() {
         if (!doc.dragging()) {
@@ -139,6 +148,7 @@ final class Side extends ScrollPane implements Showing {
             entries.show(step);
             if (deleted.show()) {
                 news.run();
+                Platform.runLater(this::keepFocused);
             }
             borrowed.show(step);
         }

@@ -23,6 +23,7 @@ import portwright.app.doc.Plot;
 import portwright.app.doc.View;
 import portwright.app.paint.CanvasPen;
 import portwright.app.paint.Palette;
+import portwright.app.paint.Say;
 import portwright.app.part.PaintedRegion;
 import portwright.drawing.Box;
 import portwright.drawing.PartLook;
@@ -32,8 +33,13 @@ import portwright.geometry.KilnGeometry;
 /** The starter designs with their pictures. */
 public final class StarterDialog {
     private static final double CARD_WIDTH = 212;
-    private static final double CARD_HEIGHT = 243;
-    /** Two rows of cards whole, px; fits a screen of 720. */
+    /** Holds the longest notes in full. */
+    private static final double CARD_HEIGHT = 348;
+    /** Breadth of a line of notes, px, and the size they are broken for. */
+    private static final double NOTES_PX = 182;
+
+    private static final double NOTES_FONT_PX = 13;
+    /** A row of cards whole and the pictures of the next, px; fits a screen of 720. */
     private static final double HEIGHT_PX = 680;
 
     private StarterDialog() {}
@@ -48,10 +54,9 @@ public final class StarterDialog {
             title.getStyleClass().add("slip-head");
             title.setWrapText(true);
             title.setMinHeight(Region.USE_PREF_SIZE);
-            Label notes = new Label(Starters.notes(name));
+            Label notes = new Label(String.join("\n", Say.broken(Starters.notes(name), NOTES_PX, NOTES_FONT_PX)));
             notes.getStyleClass().addAll("muted", "small");
-            notes.setWrapText(true);
-            notes.setMaxHeight(52);
+            notes.setMinHeight(Region.USE_PREF_SIZE);
             VBox box = new VBox(6, new Thumb(name), title, notes);
             box.setAlignment(Pos.TOP_CENTER);
             box.setPrefWidth(190);

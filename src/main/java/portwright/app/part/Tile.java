@@ -25,7 +25,10 @@ public final class Tile extends ToggleButton {
     public static final double WIDE_PX = 120;
 
     private static final double BOTH_PX = 96;
+    /** Under this width the name stands in smaller letters, px. */
     private static final double NAME_PX = 72;
+    /** Height of a tile with its counts in two rows, px. */
+    private static final double ROWS_PX = 82;
     /** What a tile keeps free beside its counts, px. */
     private static final double ENDS_PX = 10;
 
@@ -34,6 +37,9 @@ public final class Tile extends ToggleButton {
     private final int number;
     private final Label word = new Label();
     private final HBox counts = new HBox(4);
+    /** Holds the count of borrowed values where the row of counts has no room for it. */
+    private final HBox below = new HBox();
+
     private final Map<Sign, Label> pairs = new EnumMap<>(Sign.class);
     private final Node clear = Sign.CLEAR.draw(14);
     private final Label borrowed = new Label();
@@ -61,7 +67,8 @@ public final class Tile extends ToggleButton {
         }
         borrowed.getStyleClass().add("tile-count");
         counts.getChildren().addAll(borrowed, clear);
-        VBox box = new VBox(1, word, counts);
+        below.setAlignment(Pos.CENTER);
+        VBox box = new VBox(0, word, counts, below);
         box.setAlignment(Pos.CENTER);
         setGraphic(box);
         tip.setWrapText(true);
@@ -74,11 +81,13 @@ public final class Tile extends ToggleButton {
     }
 
     private void size() {
-        setMinSize(width, isSelected() ? 79 : 68);
-        setPrefSize(width, isSelected() ? 79 : 68);
-        setMaxSize(width, isSelected() ? 79 : 68);
+        word.setText(width >= BOTH_PX ? number + " " + name : name);
+        word.setStyle(width >= NAME_PX ? "" : "-fx-font-size: 13px;");
         mark();
-        word.setText(width >= BOTH_PX ? number + " " + name : width >= NAME_PX ? name : String.valueOf(number));
+        double high = below.isManaged() ? ROWS_PX : isSelected() ? 79 : 68;
+        setMinSize(width, high);
+        setPrefSize(width, high);
+        setMaxSize(width, high);
     }
 
     /** Hears which count was tapped, before the tile itself acts. */
@@ -109,21 +118,31 @@ public final class Tile extends ToggleButton {
         boolean free = pairs.values().stream().noneMatch(Node::isVisible);
         clear.setVisible(free && c.borrowed() == 0);
         clear.setManaged(clear.isVisible());
-        mark();
+        size();
         setAccessibleText("step " + number + " " + name + ", " + c.words());
         tip.setText(c.told());
     }
 
-    /** How many values are the starter's; the mark alone where the number has no room. */
+    /** How many values are the starter's, in a row of its own where the other counts leave no room. */
     private void mark() {
         int n = shown == null ? 0 : shown.borrowed();
         borrowed.setVisible(n > 0);
         borrowed.setManaged(n > 0);
         borrowed.setText("◇ " + n);
-        counts.applyCss();
-        if (counts.prefWidth(-1) > width - ENDS_PX) {
-            borrowed.setText("◇");
+        below.getChildren().remove(borrowed);
+        if (!counts.getChildren().contains(borrowed)) {
+            counts.getChildren().add(counts.getChildren().size() - 1, borrowed);
         }
+        counts.applyCss();
+        boolean two = n > 0
+                && counts.prefWidth(-1) > width - ENDS_PX
+                && pairs.values().stream().anyMatch(Node::isVisible);
+        if (two) {
+            counts.getChildren().remove(borrowed);
+            below.getChildren().add(borrowed);
+        }
+        below.setVisible(two);
+        below.setManaged(two);
     }
 
     private void show(Sign sign, int count) {

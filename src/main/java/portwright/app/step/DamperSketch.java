@@ -21,6 +21,12 @@ final class DamperSketch {
     /** Room at the right of the flue for its rule and the levels' names, px. */
     private static final double LEVEL_WORDS = 134;
 
+    /** From this height on, px, the plates have their full picture. */
+    private static final double TALL_PX = 560;
+
+    private static final double PLATES_PX = 130;
+    private static final double LOW_PLATES_PX = 104;
+
     private final GraphicsContext g;
     private final Palette p;
     private final Document doc;
@@ -43,11 +49,9 @@ final class DamperSketch {
         Say.left(
                 g, p, flues.size() == 1 ? "the flue" : "flues and plate, to one scale", x, y + 55, 13, false, Ink.INK2);
         double travel = gas.plate().travelFor(Math.max(0.0001, gas.open())) * 1000;
-        boolean tall = h > 560;
-        if (tall) {
-            plates(flues, x, y + 72, w, 130, travel);
-        }
-        double top = y + (tall ? 250 : 92);
+        double plates = h > TALL_PX ? PLATES_PX : LOW_PLATES_PX;
+        plates(flues, x, y + 72, w, plates, travel);
+        double top = y + 72 + plates + (h > TALL_PX ? 48 : 26);
         Say.left(g, p, "One flue at each level", x, top, 14.5, true, Ink.INK);
         double room = Math.max(90, Math.min(w - LEVEL_WORDS, h - top - 210));
         oneFlue(flues.get(0), x + 6, top + 24, room, travel);

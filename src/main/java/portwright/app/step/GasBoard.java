@@ -2,8 +2,10 @@ package portwright.app.step;
 
 import java.util.List;
 import javafx.scene.canvas.GraphicsContext;
+import portwright.app.doc.Degrees;
 import portwright.app.doc.Document;
 import portwright.app.doc.Extras;
+import portwright.app.doc.LambdaBand;
 import portwright.app.doc.Lengths;
 import portwright.app.paint.Palette;
 import portwright.app.paint.Say;
@@ -26,6 +28,9 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
     private static final int FINEST = 64;
 
     private static final double SKETCH_UNDER = 250;
+
+    private static final String COMPUTING = "These curves are older than the design: new ones are being computed.";
+    private static final String CALLED_OFF = "These curves are older than the design: the check was called off.";
 
     private final Document doc;
     private Double pointed;
@@ -72,15 +77,30 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
             Say.lines(g, p, words, 24, 100, w - 60, 14, Ink.INK);
             return;
         }
+        charts(g, w, h, p, gas);
+        if (doc.checking()) {
+            StaleVeil.paint(g, w, h, p, doc.stopped() ? CALLED_OFF : COMPUTING);
+        }
+    }
+
+    private void charts(GraphicsContext g, double w, double h, Palette p, Extras.Gas gas) {
         boolean wide = w > WIDE;
         double plateW = wide ? Math.min(290, w * 0.3) : 0;
         boolean inside = wide && w < ROOMY;
         double right = w - plateW - (inside ? 50 : wide ? 196 : 176);
         double wordsW = w - plateW - (wide ? 48 : 30);
         double below = wide ? h : Math.max(440, h - SKETCH_UNDER);
-        new LambdaChart(g, p, gas, doc.design().units()).paint(70, 80, right - 70, below - 80 - 176, inside, pointed);
-        double under = Say.lines(g, p, DamperCurve.HOW_TO_SET, 24, below - 62, wordsW - 24, 13, Ink.INK);
-        Say.lines(g, p, DamperCurve.BAND_LEAVES_OUT, 24, under, wordsW - 24, 12.5, Ink.INK2);
+        String band = ("Band at "
+                        + Degrees.words(gas.topK() - 273.15, doc.design().units()) + ". "
+                        + LambdaBand.of(gas.top()).why())
+                .strip();
+        double extra = Say.high(band, wordsW - 24, 12.5);
+        double words = below - 62 - extra;
+        new LambdaChart(g, p, gas, doc.design().units())
+                .paint(70, 80, right - 70, below - 80 - 176 - extra, inside, pointed);
+        double under = Say.lines(g, p, DamperCurve.HOW_TO_SET, 24, words, wordsW - 24, 13, Ink.INK);
+        under = Say.lines(g, p, DamperCurve.BAND_LEAVES_OUT, 24, under, wordsW - 24, 12.5, Ink.INK2);
+        Say.lines(g, p, band, 24, under, wordsW - 24, 12.5, Ink.INK2);
         if (!wide) {
             new DamperSketch(g, p, doc, gas).beside(24, below + 10, w - 48);
         } else {

@@ -10,6 +10,7 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;
 import portwright.app.doc.Degrees;
 import portwright.app.doc.Extras;
+import portwright.app.doc.LambdaBand;
 import portwright.app.doc.Lengths;
 import portwright.app.paint.Chart;
 import portwright.app.paint.Fonts;
@@ -42,17 +43,12 @@ final class LambdaChart {
         double lo = 0.6;
         double hi = 1.4;
         List<Pt> mid = new ArrayList<>();
-        List<Pt> low = new ArrayList<>();
-        List<Pt> high = new ArrayList<>();
         for (DamperCurve.Point q : gas.top().points()) {
             mid.add(new Pt(q.open() * 100, q.state().lambda().orElse(Double.NaN)));
-            if (q.band() != null
-                    && q.band().lambda().low() != null
-                    && q.band().lambda().high() != null) {
-                low.add(new Pt(q.open() * 100, q.band().lambda().low()));
-                high.add(new Pt(q.open() * 100, q.band().lambda().high()));
-            }
         }
+        LambdaBand band = LambdaBand.of(gas.top());
+        List<Pt> low = band.low();
+        List<Pt> high = band.high();
         double most = 100;
         double least = 0;
         for (Pt q : mid) {

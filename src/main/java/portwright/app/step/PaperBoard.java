@@ -81,7 +81,7 @@ final class PaperBoard extends PaintedRegion {
     protected void paint(GraphicsContext g, double w, double h, Palette p) {
         pages(g, w, h, p);
         if (model.stale()) {
-            StaleVeil.paint(g, w, h, p);
+            StaleVeil.paint(g, w, h, p, "These pages are older than the design: new ones follow its check.");
         }
     }
 

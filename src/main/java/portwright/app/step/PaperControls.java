@@ -23,6 +23,23 @@ final class PaperControls {
         return b;
     }
 
+    /** Words over the buttons; without words it takes no room. */
+    static final class Told extends Label {
+        Told(String style) {
+            getStyleClass().addAll(style, "slip-text");
+            setWrapText(true);
+            setStyle("-fx-padding: 0;");
+            setMinHeight(USE_PREF_SIZE);
+            say("");
+        }
+
+        void say(String words) {
+            setText(words);
+            setManaged(!words.isEmpty());
+            setVisible(!words.isEmpty());
+        }
+    }
+
     /** A box to choose from, with its name before it. */
     static Node choice(String label, ComboBox<String> box) {
         Label name = new Label(label);

@@ -14,6 +14,7 @@ import javafx.stage.FileChooser;
 import portwright.app.doc.Document;
 import portwright.app.doc.FreshDesign;
 import portwright.app.doc.HomeFolder;
+import portwright.app.doc.PaperHold;
 import portwright.app.doc.PaperModel;
 import portwright.app.part.CorrectionGauge;
 import portwright.app.part.FormView;
@@ -38,7 +39,10 @@ public final class PaperStep implements StepView {
     private final VBox side = new VBox(10);
     private final VBox foot = new VBox(8);
     /** Says beside the buttons what was written last. */
-    private final Label saved = new Label();
+    private final PaperControls.Told saved = new PaperControls.Told("muted");
+
+    /** Says beside the buttons why they are off. */
+    private final PaperControls.Told waits = new PaperControls.Told("field-note");
 
     private final VBox messages = new VBox(8);
     private final VBox held = new VBox();
@@ -105,11 +109,7 @@ public final class PaperStep implements StepView {
         held.setVisible(false);
         held.setManaged(false);
         side.getChildren().addAll(held, options, correction, messages);
-        saved.getStyleClass().addAll("muted", "slip-text");
-        saved.setWrapText(true);
-        saved.setManaged(false);
-        saved.setVisible(false);
-        foot.getChildren().addAll(progress, saved, buttons);
+        foot.getChildren().addAll(progress, waits, saved, buttons);
         model.listen(this::heard);
         allow();
     }
@@ -142,6 +142,9 @@ public final class PaperStep implements StepView {
         print.setDisable(p == null || p.print() == null);
         card.setDisable(p == null || p.cardPdf() == null);
         String why = doc.unread().forbids();
+        boolean asked = model.pages() != null && !model.running() && !doc.checking();
+        String stop = why == null && asked && model.pages().print() == null ? PaperHold.why(doc) : "";
+        waits.say(stop);
         held.setVisible(why != null);
         held.setManaged(why != null);
         held.getChildren().setAll(why == null ? List.of() : List.of(SlipView.stop("Nothing leaves yet", why)));
@@ -220,7 +223,7 @@ public final class PaperStep implements StepView {
     public void write(File f, byte[] pdf) {
         try {
             AtomicFile.write(f.toPath(), pdf);
-            told("Saved: " + f.getName() + ", in " + f.getAbsoluteFile().getParent());
+            saved.say("Saved: " + f.getName() + ", in " + f.getAbsoluteFile().getParent());
             messages.getChildren()
                     .add(
                             0,
@@ -230,7 +233,7 @@ public final class PaperStep implements StepView {
                                             + ". Print at 100 %, never fit to page. Measure the bars.",
                                     null));
         } catch (IOException e) {
-            told("Not saved: " + f.getName() + ". The reason stands above.");
+            saved.say("Not saved: " + f.getName() + ". The reason stands above.");
             messages.getChildren()
                     .add(
                             0,
@@ -239,12 +242,6 @@ public final class PaperStep implements StepView {
                                     f.getAbsolutePath() + " is not written: " + e.getMessage()
                                             + ". No file was left."));
         }
-    }
-
-    private void told(String words) {
-        saved.setText(words);
-        saved.setManaged(true);
-        saved.setVisible(true);
     }
 
     private void print() {

@@ -9,18 +9,17 @@ import portwright.app.paint.Say;
 import portwright.app.paint.TextSizes;
 import portwright.drawing.Ink;
 
-/** A veil over pages of an earlier design, with words, so that nobody takes them for the present ones. */
+/** A veil over what was made of an earlier design, with words, so that nobody takes them for the present ones. */
 final class StaleVeil {
     private static final double SHADE = 0.62;
 
     private StaleVeil() {}
 
-    static void paint(GraphicsContext g, double w, double h, Palette p) {
+    static void paint(GraphicsContext g, double w, double h, Palette p, String words) {
         g.setGlobalAlpha(SHADE);
         g.setFill(p.of(Ink.PAPER));
         g.fillRect(2, 2, w - 4, h - 4);
         g.setGlobalAlpha(1);
-        String words = "These pages are older than the design: new ones follow its check.";
         double half = TextSizes.width(words, Fonts.bold(15)) / 2 + 16;
         g.setFill(p.of(Ink.RUTILE_FILL));
         g.fillRect(w / 2 - half, h / 2 - 20, 2 * half, 40);

@@ -1,0 +1,28 @@
+package portwright.app.doc;
+
+import portwright.check.Finding;
+import portwright.check.Forbids;
+import portwright.check.Severity;
+
+/** Why no template leaves the window, in words short enough to stand beside its button. */
+public final class PaperHold {
+    private PaperHold() {}
+
+    /** The first stop for drilling, its part and where it is mended; empty where no such stop stands. */
+    public static String why(Document doc) {
+        long stops = doc.result().stops(Forbids.DRILLING);
+        return doc.result().findings().stream()
+                .filter(f -> f.severity() == Severity.STOP && f.forbids() == Forbids.DRILLING)
+                .findFirst()
+                .map(f -> words(f, stops))
+                .orElse("");
+    }
+
+    private static String words(Finding f, long stops) {
+        Step at = Step.of(f.rule());
+        String part = f.parts().isEmpty() ? "" : " (" + f.parts().get(0) + ")";
+        String more = stops == 1 ? "" : ", and " + (stops - 1) + (stops == 2 ? " more stop" : " more stops");
+        return "Save PDF waits for a stop: " + RuleWords.head(f.rule()) + part + more + ". Mend it in step "
+                + (at.ordinal() + 1) + " " + at.word() + ".";
+    }
+}
