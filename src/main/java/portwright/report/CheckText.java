@@ -139,7 +139,11 @@ public final class CheckText {
         figure("gas", f.gasKgPerH(), 1, 3, "kg/h");
         figure("gas per chamber volume", f.gasWattsPerLitre(), 1, 1, "W/L");
         figure("cylinder lasts", f.cylinderHours(), 1, 1, "h");
-        figure("cylinders boil off", f.boilOffKgPerH(), 1, 2, "kg/h (±25 %)");
+        if (f.boilOffKgPerH() != null && f.boilOffKgPerH() <= 0) {
+            line("  " + String.format("%-27s", "cylinders boil off") + "nothing: too cold for this gas");
+        } else {
+            figure("cylinders boil off", f.boilOffKgPerH(), 1, 2, "kg/h (±25 %)");
+        }
         figure("unlit gas, evenly mixed,", f.unlitGasSeconds(), 1, 0, "s to the lower limit; pockets light at once");
         figure("  with", f.unlitGasGrams(), 1, 1, "g");
         figure(

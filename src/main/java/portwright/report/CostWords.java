@@ -90,7 +90,7 @@ public final class CostWords {
         Json.number(open, "gasKg", all.openFuelKg());
         if (!run.reached()) {
             ObjectNode lost = root.putObject("givenUp");
-            lost.put("step", run.steps().size());
+            lost.put("index", run.steps().size() - 1);
             Json.number(lost, "hours", run.endS() / 3600);
             lost.put("how", run.last().ending().words());
             Json.number(lost, "endC", run.endK() - ZERO_C);

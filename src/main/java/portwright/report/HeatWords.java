@@ -116,7 +116,7 @@ final class HeatWords {
     static void openSpells(ObjectNode root, FiringRun run) {
         var list = root.putArray("openBetweenSteps");
         for (OpenSpell s : run.openSpells()) {
-            ObjectNode o = list.addObject().put("step", s.gasStep() + 1).put("when", s.lighting() ? "before" : "after");
+            ObjectNode o = list.addObject().put("index", s.gasStep()).put("when", s.lighting() ? "before" : "after");
             Json.number(o, "startHours", s.startS() / 3600);
             Json.number(o, "minutes", OpenSpell.seconds() / 60);
             Json.number(o, "cleanFireMinutes", (s.endS() - s.startS() - OpenSpell.seconds()) / 60);

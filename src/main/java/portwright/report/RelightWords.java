@@ -67,7 +67,7 @@ public final class RelightWords {
     static void write(ObjectNode root, Review review) {
         var list = root.putArray("relight");
         for (Relight r : review.firing().relights()) {
-            ObjectNode o = list.addObject().put("step", r.step() + 1);
+            ObjectNode o = list.addObject().put("index", r.step());
             Json.number(o, "fromC", r.fromK() - ZERO_C);
             Json.number(o, "elementsOffC", r.offK() - ZERO_C);
             Json.number(o, "elementsAsAskedC", r.onK() - ZERO_C);
