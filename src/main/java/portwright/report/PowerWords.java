@@ -97,7 +97,7 @@ public final class PowerWords {
                 + (p.electricReaches()
                                 && !SlowHeat.words(firing.allElectric().value().run())
                                         .isEmpty()
-                        ? " by slow heat, see climb ends at"
+                        ? ", see climb ends at"
                         : "")
                 + ".";
     }

@@ -14,6 +14,7 @@ final class SlowHeat {
     private static final double USUAL = 60;
 
     private static final double SLOWEST_CHARTED = 15;
+    private static final double FASTEST_CHARTED = 150;
     /** So much lower is told (own judgement: half the step between most neighbouring cones), K. */
     private static final double LOWER_K = 10;
 
@@ -29,6 +30,11 @@ final class SlowHeat {
             return "";
         }
         ConeWork cone = ((Step.ToCone) r.step().goal()).cone();
+        if (r.endClimbKPerS() * 3600 > FASTEST_CHARTED + 1) {
+            return "cone " + cone.name() + " falls at " + n(r.endK() - ZERO_C) + " °C, where the kiln climbs "
+                    + n(r.endClimbKPerS() * 3600) + " °C/h: the cone chart ends at " + n(FASTEST_CHARTED)
+                    + " °C/h, beyond it this figure is drawn on; trust the cone";
+        }
         double usual = cone.endTemperatureK(USUAL / 3600);
         if (r.endK() > usual - LOWER_K) {
             return "";

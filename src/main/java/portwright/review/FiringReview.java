@@ -279,7 +279,7 @@ public final class FiringReview {
             double k = endK(i);
             if (top == null || k > top.kelvin()) {
                 var s = design.firing().steps().get(i);
-                String words = s.cone() != null ? "cone " + s.cone() : s.to() == null ? "a hold" : s.to().typed();
+                String words = s.cone() != null ? StepTime.coneWords(s) : s.to() == null ? "a hold" : s.to().typed();
                 top = new Goal(i, words, k);
             }
         }

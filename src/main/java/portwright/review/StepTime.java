@@ -113,7 +113,7 @@ public record StepTime(
         return gas(s) || electric(design, s) ? asked : Math.min(at, asked);
     }
 
-    /** Chamber temperature, °C, at which a step's cone is down at the step's rate, within the chart's climbs; fast where no rate is stated. */
+    /** Chamber temperature, °C, at which a step's cone is down at the step's rate, reckoned beyond the chart's fastest as the forecast does; the chart's fastest where no rate is stated. */
     public static double coneEndC(FiringStep s) {
         return endC(Cones.load().find(s.cone()).orElseThrow(), s);
     }
@@ -127,10 +127,14 @@ public record StepTime(
                 .map(Cone::name);
     }
 
+    /** A step's cone in words; says where its climb is one that the chart has no temperature for. */
+    static String coneWords(FiringStep s) {
+        boolean beyond = s.rate() != null && s.rate().si() > FASTEST * (1 + 1e-9);
+        return "cone " + s.cone() + (beyond ? ", faster than the cone chart's 150 °C/h" : "");
+    }
+
     private static double endC(Cone cone, FiringStep s) {
-        double rate = s.rate() == null
-                ? FASTEST
-                : Math.max(SLOWEST, Math.min(FASTEST, s.rate().si()));
+        double rate = s.rate() == null ? FASTEST : Math.max(SLOWEST, s.rate().si());
         return ConeWork.of(cone).endTemperatureK(rate) - 273.15;
     }
 }
