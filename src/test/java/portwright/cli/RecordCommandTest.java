@@ -50,6 +50,18 @@ class RecordCommandTest {
     }
 
     @Test
+    void aLogThatBeginsNearTheTopIsRead() throws Exception {
+        StringBuilder late = new StringBuilder("time;temp °C;damper %\n");
+        for (int i = 0; i < 32; i++) {
+            int minute = 12 * 60 + 28 + 3 * i;
+            late.append("%02d:%02d;%d;30%n".formatted(minute / 60, minute % 60, Math.round(1151 + 4.3 * i)));
+        }
+        Files.writeString(log, late);
+        assertThat(run("record", log, design)).as(err.toString()).isZero();
+        assertThat(out.toString()).contains("32 used").doesNotContain("runs on over what the plan reaches");
+    }
+
+    @Test
     void oneDesignStandsLast() {
         assertThat(run("record", "--help")).isZero();
         assertThat(out.toString().replaceAll("\\s+", ""))

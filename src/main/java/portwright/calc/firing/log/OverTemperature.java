@@ -54,6 +54,9 @@ final class OverTemperature {
                 from = -1;
                 continue;
             }
+            if (line == Double.NEGATIVE_INFINITY) {
+                continue; // the log begins in a hold: nothing tells yet what its climbs reached
+            }
             allowed = line + allowance(i);
             from = kelvin <= allowed ? -1 : from < 0 ? k : from;
             if (from >= 0
