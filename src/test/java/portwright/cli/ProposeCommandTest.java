@@ -66,7 +66,7 @@ class ProposeCommandTest {
                 .isEqualTo(Cli.STOP);
         assertThat(folder.resolve("new.json")).doesNotExist();
         String miss = said.substring(said.indexOf("Nearest miss"));
-        assertThat(miss).contains("worst first").contains("port-spacing: ").contains("short");
+        assertThat(miss).contains("then the worst: ").contains("port-spacing: ").contains("short");
         assertThat(miss).contains("weakest-section: ").contains("too much");
     }
 
