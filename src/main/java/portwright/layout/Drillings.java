@@ -17,7 +17,7 @@ import portwright.geometry.KilnGeometry;
  */
 final class Drillings {
     private static final long SEED = 20260102;
-    /** Where a shifted mark stops in every one of so many first drillings, all are counted as stopped: fewer than 1 in 200 of the rest are not. */
+    /** Where a shifted mark stops in each of so many first drillings, all count as stopped: with 99 in 100 sure fewer than 1 in 200 do not (0.995^1000). */
     private static final int HOPELESS = 1000;
 
     private final List<DrilledHole> holes;
