@@ -18,6 +18,7 @@ import portwright.app.doc.PaperHold;
 import portwright.app.doc.PaperModel;
 import portwright.app.part.CorrectionGauge;
 import portwright.app.part.FormView;
+import portwright.app.part.PlainChoice;
 import portwright.app.part.PlainField;
 import portwright.app.part.SlipView;
 import portwright.app.part.WorkBar;
@@ -89,13 +90,7 @@ public final class PaperStep implements StepView {
             }
         });
         VBox options = FormView.ticket(
-                "Sheets",
-                "",
-                paper,
-                PaperControls.choice("parts", parts),
-                PaperControls.choice("faces", faces),
-                sides,
-                sheets);
+                "Sheets", "", paper, PlainChoice.row("parts", parts), PlainChoice.row("faces", faces), sides, sheets);
         Label ask = new Label("What does your steel rule read on the 100 mm (3 15/16 in) of the bars?");
         ask.setWrapText(true);
         ask.getStyleClass().addAll("muted", "slip-text");
