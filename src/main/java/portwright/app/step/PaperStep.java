@@ -31,7 +31,7 @@ public final class PaperStep implements StepView {
     private static final List<SheetOptions.Part> PARTS =
             List.of(SheetOptions.Part.ALL, SheetOptions.Part.FLOOR, SheetOptions.Part.LID, SheetOptions.Part.WALL);
     private static final List<SheetOptions.Side> SIDES =
-            List.of(SheetOptions.Side.BOTH, SheetOptions.Side.HOT, SheetOptions.Side.COLD);
+            List.of(SheetOptions.Side.DRILLED, SheetOptions.Side.BOTH, SheetOptions.Side.HOT, SheetOptions.Side.COLD);
 
     private final Document doc;
     private final PaperModel model;
@@ -124,10 +124,10 @@ public final class PaperStep implements StepView {
         faces.getItems().setAll(FaceWords.of(model.choice().part()));
         faces.setValue(faces.getItems().get(SIDES.indexOf(model.choice().face())));
         naming = false;
-        boolean all = model.choice().part() == SheetOptions.Part.ALL;
-        sides.setText(all ? FaceWords.ALL : "");
-        sides.setVisible(all);
-        sides.setManaged(all);
+        String words = FaceWords.remark(model.choice());
+        sides.setText(words);
+        sides.setVisible(!words.isEmpty());
+        sides.setManaged(!words.isEmpty());
     }
 
     /** Only pages of the design as it stands may leave the window. */
