@@ -14,6 +14,7 @@ import javafx.stage.FileChooser;
 import portwright.app.doc.Document;
 import portwright.app.doc.FreshDesign;
 import portwright.app.doc.HomeFolder;
+import portwright.app.doc.Moves;
 import portwright.app.doc.PaperHold;
 import portwright.app.doc.PaperModel;
 import portwright.app.part.CorrectionGauge;
@@ -23,6 +24,7 @@ import portwright.app.part.PlainField;
 import portwright.app.part.SlipView;
 import portwright.app.part.WorkBar;
 import portwright.file.AtomicFile;
+import portwright.model.UnitSystem;
 import portwright.sheet.Paper;
 import portwright.sheet.SheetOptions;
 
@@ -168,10 +170,12 @@ public final class PaperStep implements StepView {
         across.aside();
         down.aside();
         boolean ok = p.print() != null;
+        boolean inch = Moves.units(doc.text()) == UnitSystem.INCH;
         sheets.setText(
                 p.preview() == null
                         ? ""
-                        : p.preview().sheets() + " sheets, overlap 12 mm or more, content mark " + p.mark());
+                        : p.preview().sheets() + " sheets, overlap " + (inch ? "15/32 in" : "12 mm")
+                                + " or more, content mark " + p.mark());
         sheets.setVisible(p.preview() != null);
         sheets.setManaged(p.preview() != null);
         messages.getChildren().clear();
