@@ -1,6 +1,8 @@
 package portwright.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -10,7 +12,9 @@ import picocli.CommandLine.Spec;
 import portwright.check.CheckResult;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
+import portwright.geometry.KilnGeometry;
 import portwright.model.Design;
+import portwright.model.On;
 import portwright.review.Review;
 import portwright.sheet.Paper;
 import portwright.sheet.SheetBook;
@@ -49,7 +53,8 @@ final class SheetCommand implements Callable<Integer> {
             names = "--face",
             paramLabel = "FACE",
             defaultValue = "both",
-            description = "hot, cold or both (default ${DEFAULT-VALUE})")
+            description =
+                    "hot, cold, both, or drilled: a wall's inside, of floor and lid the outside (default ${DEFAULT-VALUE})")
     private SheetOptions.Side face;
 
     @Option(
@@ -100,13 +105,31 @@ final class SheetCommand implements Callable<Integer> {
                 .getOut()
                 .println(out + ": " + print.sheets() + " sheets "
                         + options.paper().words() + ". Print at 100 %, measure the bars, offer up the real burner.");
-        if (print.sheets() > MANY && (part == SheetOptions.Part.ALL || face == SheetOptions.Side.BOTH)) {
-            spec.commandLine()
-                    .getOut()
-                    .println(
-                            "Fewer sheets: only the side that you drill from (--part floor --face cold), or larger paper.");
+        if (print.sheets() > MANY) {
+            spec.commandLine().getOut().println(fewer(review.geometry()));
         }
         print.remarks().forEach(spec.commandLine().getOut()::println);
         return Cli.OK;
+    }
+
+    /** How fewer sheets do, for the parts that have holes. */
+    private String fewer(KilnGeometry kiln) {
+        if (face == SheetOptions.Side.DRILLED) {
+            return "Fewer sheets: larger paper (--paper), or one part at a time (--part).";
+        }
+        List<String> sides = new ArrayList<>();
+        for (On on : On.values()) {
+            if (!kiln.holes(on).isEmpty()
+                    && (part == SheetOptions.Part.ALL || part.name().equals(on.name()))) {
+                sides.add(
+                        switch (on) {
+                            case FLOOR -> "floor from below";
+                            case LID -> "lid from above";
+                            case WALL -> "walls from inside";
+                        });
+            }
+        }
+        return "Fewer sheets: only the sides that you drill from (--face drilled: " + String.join(", ", sides)
+                + "), or larger paper (--paper).";
     }
 }

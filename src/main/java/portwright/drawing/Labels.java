@@ -5,7 +5,7 @@ import java.util.List;
 import portwright.geometry.Pt;
 
 /** Places words so that they stay inside the window and off one another: the first free spot of a list wins. */
-final class Labels {
+public final class Labels {
     private static final double ASCENT = 0.78;
     private static final double DESCENT = 0.24;
 
@@ -13,7 +13,8 @@ final class Labels {
     private final Box window;
     private final List<Box> taken;
 
-    Labels(Pen pen, Box window) {
+    /** @param window words stay inside of it */
+    public Labels(Pen pen, Box window) {
         this(pen, window, new ArrayList<>());
     }
 
@@ -29,9 +30,10 @@ final class Labels {
     }
 
     /** A place for words: baseline point, alignment, angle. */
-    record Spot(Pt at, Pen.Align align, double angle) {}
+    public record Spot(Pt at, Pen.Align align, double angle) {}
 
-    void keepFree(Box box) {
+    /** Words keep off the box. */
+    public void keepFree(Box box) {
         taken.add(box);
     }
 
@@ -58,12 +60,38 @@ final class Labels {
     }
 
     /** Writes the words at the first free spot; false when there is none. */
-    boolean place(String words, List<Spot> spots, TextStyle style) {
+    public boolean place(String words, List<Spot> spots, TextStyle style) {
         for (Spot s : spots) {
             Box b = extent(words, s, style);
             if (free(b)) {
                 pen.text(words, s.at, s.align, s.angle, style);
                 taken.add(b);
+                return true;
+            }
+        }
+        return false;
+    }
+
+    /** One line of a block of words. */
+    public record Line(String words, TextStyle style) {}
+
+    /** Writes lines one under the other, {@code step} apart, at the first spot where all of them are free; false when there is none. */
+    public boolean block(List<Line> lines, List<Spot> spots, double step) {
+        for (Spot s : spots) {
+            List<Spot> each = new ArrayList<>();
+            for (int i = 0; i < lines.size(); i++) {
+                each.add(new Spot(s.at.plus(0, -i * step), s.align, s.angle));
+            }
+            List<Box> boxes = new ArrayList<>();
+            for (int i = 0; i < lines.size(); i++) {
+                boxes.add(extent(lines.get(i).words(), each.get(i), lines.get(i).style()));
+            }
+            if (boxes.stream().allMatch(this::free)) {
+                for (int i = 0; i < lines.size(); i++) {
+                    Line l = lines.get(i);
+                    pen.text(l.words(), each.get(i).at, s.align, s.angle, l.style());
+                }
+                taken.addAll(boxes);
                 return true;
             }
         }

@@ -110,8 +110,7 @@ public final class PartPainter {
 
     /** Paints; words also keep off the boxes given. */
     public void paint(Pen pen, Box window, List<Box> keepFree) {
-        Labels labels = labels(pen, window);
-        keepFree.forEach(labels::keepFree);
+        Labels labels = labels(pen, window, keepFree);
         Names names = shapes(pen, window);
         weakest(pen, labels);
         HolePainter painter = new HolePainter(pen, labels, look, window, traces(pen, window), face.hot());
@@ -121,21 +120,21 @@ public final class PartPainter {
         write(names, pen, window, labels);
     }
 
-    /** Paints all that stays as it is while one hole moves; words leave room for that hole and for flags where they lie now. */
-    public void under(Pen pen, Box window, String moving) {
-        under(pen, pen, window, moving);
+    /** Paints all that stays as it is while one hole moves; words leave room for that hole, for flags where they lie now and for the boxes given. */
+    public void under(Pen pen, Box window, String moving, List<Box> keepFree) {
+        under(pen, pen, window, moving, keepFree);
     }
 
     /** Paints the words of {@link #under} once more, over what was painted since. */
-    public void words(Pen pen, Box window, String moving) {
-        under(new Traces(pen, window), pen, window, moving);
+    public void words(Pen pen, Box window, String moving, List<Box> keepFree) {
+        under(new Traces(pen, window), pen, window, moving, keepFree);
     }
 
-    private void under(Pen lines, Pen pen, Box window, String moving) {
+    private void under(Pen lines, Pen pen, Box window, String moving, List<Box> keepFree) {
         Names names = shapes(lines, window);
         Traces traces = traces(pen, window);
         Pen mute = new Traces(pen, window);
-        Labels labels = labels(mute, window);
+        Labels labels = labels(mute, window, keepFree);
         weakest(mute, labels);
         HolePainter silent = new HolePainter(mute, labels, look, window, traces, face.hot());
         HolePainter rings = new HolePainter(lines, labels, look, window, traces, face.hot());
@@ -149,8 +148,8 @@ public final class PartPainter {
     }
 
     /** Paints what {@link #under} leaves out: the hole that moves, and what its place decides. */
-    public void over(Pen pen, Box window, String moving) {
-        Labels labels = labels(pen, window);
+    public void over(Pen pen, Box window, String moving, List<Box> keepFree) {
+        Labels labels = labels(pen, window, keepFree);
         weakest(pen, labels);
         HolePainter painter = new HolePainter(pen, labels, look, window, traces(pen, window), face.hot());
         List<HoleNote> hole = holes().stream().filter(n -> moves(n, moving)).toList();
@@ -177,9 +176,10 @@ public final class PartPainter {
         return new PartShapes(pen, kiln, face, look, window, this::view).paint();
     }
 
-    /** Words keep off the holes. */
-    private Labels labels(Pen pen, Box window) {
+    /** Words keep off the holes and the boxes given. */
+    private Labels labels(Pen pen, Box window, List<Box> keepFree) {
         Labels labels = new Labels(pen, window);
+        keepFree.forEach(labels::keepFree);
         for (HoleNote n : holes()) {
             Pt c = view(n.hole().centre());
             double r = n.hasMetal() && !look.plan() ? n.metalMm() / 2 : n.hole().diameter() / 2;

@@ -130,7 +130,7 @@ final class PartShapes {
         }
     }
 
-    /** On screen the panels hang side by side and {@link UnrolledWalls} names the elements once for all. */
+    /** On screen the panels hang side by side and {@link UnrolledWalls} names elements and fittings, which one panel has no room for. */
     private boolean unrolled() {
         return face.on() == On.WALL && pen.flavour() == Flavour.SCREEN;
     }
@@ -151,7 +151,9 @@ final class PartShapes {
                 pen.lines(Hatch.lines(outlines, HATCH_MM, -Math.PI / 4, window), LineStyle.CUT_HATCH);
             }
             String side = !behind ? "" : face.on() == On.FLOOR ? " below" : face.on() == On.LID ? " above" : " outside";
-            names.near(f.name() + side, ShapeLines.box(f.shape(), view));
+            if (!unrolled()) {
+                names.near(f.name() + side, ShapeLines.box(f.shape(), view));
+            }
         }
     }
 

@@ -47,6 +47,12 @@ public final class SectionPainter {
 
     /** Paints what lies in the window. */
     public void paint(Pen pen, Box window) {
+        shapes(pen, window);
+        names(pen, new Labels(pen, window));
+    }
+
+    /** Paints what lies in the window, without words. */
+    public void shapes(Pen pen, Box window) {
         double[] inner = across(kiln.inner());
         double[] outer = across(kiln.wallOuter());
         double h = kiln.height();
@@ -55,21 +61,24 @@ public final class SectionPainter {
         wall(pen, window, outer[0], inner[0]);
         wall(pen, window, inner[1], outer[1]);
         coils(pen);
-        Labels labels = new Labels(pen, window);
-        for (ShelfPlate s : kiln.shelves()) {
-            shelf(pen, labels, s);
-        }
+        kiln.shelves().forEach(s -> shelf(pen, s));
         Pt c = kiln.centre();
         pen.line(
                 new Pt(c.x(), -kiln.thickness(On.FLOOR) - ROOM_MM),
                 new Pt(c.x(), h + kiln.thickness(On.LID) + ROOM_MM),
                 LineStyle.AXIS);
+    }
+
+    /** Names holes and shelves where there is room. */
+    public void names(Pen pen, Labels labels) {
+        double h = kiln.height();
         for (Hole hole : kiln.holes()) {
             if (hole.face().on() != On.WALL) {
                 double y = hole.face().on() == On.FLOOR ? -kiln.thickness(On.FLOOR) : h + kiln.thickness(On.LID);
                 labels.place(hole.name(), beside(pen, hole, y), TextStyle.LABEL_BOLD);
             }
         }
+        kiln.shelves().forEach(s -> name(pen, labels, s));
     }
 
     /** Over a hole in the lid; beside one in the floor, where the burner stands under it. */
@@ -85,10 +94,16 @@ public final class SectionPainter {
         }
         double out = hole.diameter() / 2 + pen.size(7, 26);
         double at = y - pen.size(2, 5) - size;
-        return List.of(
-                x < kiln.centre().x()
-                        ? new Labels.Spot(new Pt(x - out, at), Pen.Align.RIGHT, 0)
-                        : new Labels.Spot(new Pt(x + out, at), Pen.Align.LEFT, 0));
+        boolean left = x < kiln.centre().x();
+        List<Labels.Spot> spots = new ArrayList<>();
+        for (int row = 0; row < 3; row++) {
+            double low = at - row * size * Words.LEADING;
+            spots.add(
+                    new Labels.Spot(new Pt(left ? x - out : x + out, low), left ? Pen.Align.RIGHT : Pen.Align.LEFT, 0));
+            spots.add(
+                    new Labels.Spot(new Pt(left ? x + out : x - out, low), left ? Pen.Align.LEFT : Pen.Align.RIGHT, 0));
+        }
+        return spots;
     }
 
     /** A slab with a gap for every hole. */
@@ -158,10 +173,27 @@ public final class SectionPainter {
         }
     }
 
-    private void shelf(Pen pen, Labels labels, ShelfPlate s) {
+    private static Box plate(ShelfPlate s) {
         Box plan = ShapeLines.box(s.shape(), p -> p);
-        double top = s.top() > s.bottom() ? s.top() : s.bottom() + 1;
-        Box b = new Box(plan.minX(), s.bottom(), plan.maxX(), top);
+        return new Box(plan.minX(), s.bottom(), plan.maxX(), s.top() > s.bottom() ? s.top() : s.bottom() + 1);
+    }
+
+    /** Over the plate, middle or ends, else under it. */
+    private static void name(Pen pen, Labels labels, ShelfPlate s) {
+        Box b = plate(s);
+        double over = b.maxY() + pen.size(1.2, 4);
+        double under = b.minY() - pen.size(1.2, 4) - pen.textSize(TextStyle.LABEL) * 0.8;
+        List<Labels.Spot> spots = new ArrayList<>();
+        for (double y : new double[] {over, under}) {
+            spots.add(new Labels.Spot(new Pt(b.centre().x(), y), Pen.Align.CENTRE, 0));
+            spots.add(new Labels.Spot(new Pt(b.minX(), y), Pen.Align.LEFT, 0));
+            spots.add(new Labels.Spot(new Pt(b.maxX(), y), Pen.Align.RIGHT, 0));
+        }
+        labels.place(s.name(), spots, TextStyle.LABEL);
+    }
+
+    private void shelf(Pen pen, ShelfPlate s) {
+        Box b = plate(s);
         pen.fill(b.corners(), Ink.BISQUE, 1);
         pen.polyline(b.corners(), true, LineStyle.CHAMBER_WALL);
         if (s.posts() != null) {
@@ -172,9 +204,5 @@ public final class SectionPainter {
                         LineStyle.NEIGHBOUR);
             }
         }
-        labels.place(
-                s.name(),
-                List.of(new Labels.Spot(new Pt(b.centre().x(), b.maxY() + pen.size(1.2, 4)), Pen.Align.CENTRE, 0)),
-                TextStyle.LABEL);
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import portwright.check.Finding;
 import portwright.geometry.Face;
+import portwright.geometry.FittingShape;
 import portwright.geometry.GrooveSolid;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Panel;
@@ -63,7 +64,7 @@ public final class UnrolledWalls {
                 continue;
             }
             double dx = middles.get(i);
-            painters.get(i).under(new ShiftedPen(pen, dx, 0), own, moving);
+            painters.get(i).under(new ShiftedPen(pen, dx, 0), own, moving, List.of());
             Panel panel = kiln.panels().get(i);
             String full = panel.number() + " " + panel.side();
             boolean fits = pen.textWidth(full, TextStyle.LABEL_BOLD) + pen.size(2, 8)
@@ -79,12 +80,49 @@ public final class UnrolledWalls {
                 name(pen, full.substring(cut + 1), dx, low);
                 name(pen, full.substring(0, cut), dx, low + pen.textSize(TextStyle.LABEL_BOLD) * Words.LEADING);
             } else {
-                name(pen, fits ? full : String.valueOf(panel.number()), dx, low);
+                String words = fits ? full : String.valueOf(panel.number());
+                if (fits
+                        || pen.textWidth(words, TextStyle.LABEL_BOLD) + pen.size(0, 4)
+                                < Box.around(painters.get(i).rim()).width()) {
+                    name(pen, words, dx, low);
+                }
             }
         }
         if (pen.flavour() == Flavour.SCREEN && bounds().width() > pen.size(0, 330)) {
             elements(pen);
+            fittings(pen, window);
         }
+    }
+
+    /** Names what sits in and on the walls; the words may run on over the next panel. */
+    private void fittings(Pen pen, Box window) {
+        Labels labels = new Labels(pen, window);
+        for (PartPainter p : painters) {
+            p.sawCircles()
+                    .forEach(c -> labels.keepFree(shifted(
+                            p,
+                            new Box(
+                                    c.centre().x() - c.radius(),
+                                    c.centre().y() - c.radius(),
+                                    c.centre().x() + c.radius(),
+                                    c.centre().y() + c.radius()))));
+        }
+        for (FittingShape f : kiln.fittings()) {
+            if (f.face().on() != On.WALL) {
+                continue;
+            }
+            PartPainter p = painters.get(f.face().panel() - 1);
+            Box b = shifted(p, ShapeLines.box(f.shape(), p::view));
+            String words = f.name() + (f.outside() && p.face().hot() ? " outside" : "");
+            List<Labels.Spot> spots = labels.near(b);
+            boolean inside = pen.textWidth(words, TextStyle.LABEL) < b.width();
+            labels.place(words, inside ? spots : spots.subList(1, spots.size()), TextStyle.LABEL);
+        }
+    }
+
+    private Box shifted(PartPainter p, Box b) {
+        double dx = middle(p.face().panel());
+        return new Box(b.minX() + dx, b.minY(), b.maxX() + dx, b.maxY());
     }
 
     private static void name(Pen pen, String words, double x, double y) {
@@ -96,7 +134,7 @@ public final class UnrolledWalls {
         for (int i = 0; i < painters.size(); i++) {
             Box own = own(i, window);
             if (own.width() > 0) {
-                painters.get(i).over(new ShiftedPen(pen, middles.get(i), 0), own, moving);
+                painters.get(i).over(new ShiftedPen(pen, middles.get(i), 0), own, moving, List.of());
             }
         }
     }

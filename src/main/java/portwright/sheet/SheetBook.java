@@ -138,7 +138,7 @@ public final class SheetBook {
             if (asked
                     || options.part() == SheetOptions.Part.ALL
                             && !kiln.holes(on).isEmpty()) {
-                options.face().hot().forEach(hot -> out.add(new Face(on, 0, hot)));
+                options.face().hot(on).forEach(hot -> out.add(new Face(on, 0, hot)));
             }
         }
         if (options.part() == SheetOptions.Part.WALL || options.part() == SheetOptions.Part.ALL) {
@@ -146,7 +146,7 @@ public final class SheetBook {
                     .map(h -> h.face().panel())
                     .distinct()
                     .sorted()
-                    .forEach(p -> options.face().hot().forEach(hot -> out.add(new Face(On.WALL, p, hot))));
+                    .forEach(p -> options.face().hot(On.WALL).forEach(hot -> out.add(new Face(On.WALL, p, hot))));
         }
         return out;
     }

@@ -1,13 +1,14 @@
 package portwright.sheet;
 
 import java.util.List;
+import portwright.model.On;
 import portwright.units.Format;
 
 /**
  * What to print.
  *
  * @param part which parts: floor, lid, wall or all
- * @param face which faces: hot, cold or both
+ * @param face which faces: hot, cold, both, or the one that each part is drilled from
  * @param scaleX wanted over printed length across, to correct a printer that is off; 1 where it is right
  * @param scaleY the same down the page
  * @param despiteStops print although a stop forbids drilling: every page struck through, no awl dots
@@ -28,17 +29,19 @@ public record SheetOptions(
         ALL
     }
 
-    /** Faces to print. */
+    /** Faces to print. {@code DRILLED} is the one face of each part that a hole is begun from: a wall's inside, of floor and lid the outside. */
     public enum Side {
         HOT,
         COLD,
-        BOTH;
+        BOTH,
+        DRILLED;
 
-        List<Boolean> hot() {
+        List<Boolean> hot(On on) {
             return switch (this) {
                 case HOT -> List.of(true);
                 case COLD -> List.of(false);
                 case BOTH -> List.of(true, false);
+                case DRILLED -> List.of(on == On.WALL);
             };
         }
     }

@@ -25,8 +25,11 @@ import portwright.data.LimitTable;
 import portwright.file.DesignText;
 import portwright.file.Starters;
 
-/** Writes pictures of every step and view, light and dark, at 100 % and 200 %, into {@code target/pictures}. */
+/** Writes pictures of every step and view, light and dark, at 100, 150 and 200 % and in the smallest window, into {@code target/pictures}. */
 public final class Pictures {
+    /** Stands for the smallest window, at 100 %. */
+    private static final int SMALL = 101;
+
     private Pictures() {}
 
     public static void main(String[] args) {
@@ -36,18 +39,18 @@ public final class Pictures {
         String design = args.length > 2 ? args[2] : "decagon-23";
         Toolkit.start();
         for (boolean dark : new boolean[] {false, true}) {
-            for (int percent : new int[] {100, 200}) {
+            for (int percent : new int[] {100, 150, 200}) {
                 shoot(out, design, dark, percent, 1440, 900, only);
             }
+            shoot(out, design, dark, SMALL, 1180, 720, only);
         }
-        shoot(out, design, false, 101, 1180, 720, only);
         System.exit(0);
     }
 
     private static void shoot(File out, String design, boolean dark, int percent, int w, int h, String only) {
-        String tail = (dark ? "-dark" : "-light") + (percent == 101 ? "-1180" : "-" + percent) + ".png";
-        Holder holder = Toolkit.call(() -> open(design, dark, percent == 200 ? 2 : 1, w, h));
-        Toolkit.until(() -> !holder.doc.checking());
+        String tail = (dark ? "-dark" : "-light") + (percent == SMALL ? "-1180" : "-" + percent) + ".png";
+        Holder holder = Toolkit.call(() -> open(design, dark, percent == SMALL ? 1 : percent / 100.0, w, h));
+        Toolkit.until(() -> !holder.doc.checking() && holder.doc.extras().gas() != null);
         for (Step step : Step.values()) {
             if (step == Step.PORTS) {
                 for (Picture p : Picture.values()) {
@@ -64,7 +67,7 @@ public final class Pictures {
                 save(holder, step, null, new File(out, step.word().toLowerCase(Locale.ROOT) + tail), only);
             }
         }
-        if (percent != 200) {
+        if (percent == 100 || percent == SMALL) {
             proposals(holder, new File(out, "proposals" + tail), only);
         }
         Toolkit.run(() -> {

@@ -255,7 +255,9 @@ class CliContractTest {
     @Test
     void manySheetsComeWithAWayToFewer() {
         String pdf = folder.resolve("many.pdf").toString();
-        assertThat(run("sheet", EXAMPLE.toString(), "-o", pdf).out()).contains("Fewer sheets: ");
+        assertThat(run("sheet", EXAMPLE.toString(), "-o", pdf).out())
+                .contains(
+                        "Fewer sheets: only the sides that you drill from (--face drilled: floor from below, lid from above)");
         assertThat(run("sheet", EXAMPLE.toString(), "-o", pdf, "--part", "floor", "--face", "cold")
                         .out())
                 .doesNotContain("Fewer sheets");

@@ -21,7 +21,7 @@ class MisuseTest {
                 slip("sheet", "corrects more than 1.5 %", "sheet", KILN, "-o", "x.pdf", "--scale-x", "1.2"),
                 slip("sheet", "\"b52\" is not a paper size. Write a4", "sheet", KILN, "-o", "x.pdf", "--paper", "b52"),
                 slip("sheet", "none of floor, lid, wall, all", "sheet", KILN, "-o", "x.pdf", "--part", "roof"),
-                slip("sheet", "none of hot, cold, both", "sheet", KILN, "-o", "x.pdf", "--face", "warm"),
+                slip("sheet", "none of hot, cold, both, drilled", "sheet", KILN, "-o", "x.pdf", "--face", "warm"),
                 slip("sheet", "-o FILE.pdf (where to write) is missing", "sheet", KILN),
                 slip("sheet", "-o FILE.pdf (where to write) is missing", "sheet", KILN, "-o"),
                 slip("sheet", "--paper stands there twice", "sheet", KILN, "-o", "x", "--paper", "a4", "--paper", "a3"),

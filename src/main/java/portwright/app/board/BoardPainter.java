@@ -18,6 +18,7 @@ import portwright.app.paint.Palette;
 import portwright.app.paint.RulePainter;
 import portwright.drawing.Box;
 import portwright.drawing.Ink;
+import portwright.drawing.Labels;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
 import portwright.model.Port;
@@ -120,17 +121,20 @@ final class BoardPainter {
         g.fillRect(RIM, RIM, w - 2 * RIM, h - 2 * RIM);
         CanvasPen pen = CanvasPen.screen(g, view, p);
         boolean section = painted.picture == Picture.SECTION;
+        List<Box> covered = BoardLook.covered(plot, view, w, h);
         inRules(g, w, h, () -> {
             if (section) {
                 SectionDeck.under(g, pen, view, p, plot.kiln(), words, w, h);
             }
-            plot.under(pen, window, board.marks().dragged);
+            plot.under(pen, window, board.marks().dragged, covered);
             if (region != null) {
                 RegionPainter.paint(g, p, plot, view, region, w, h);
-                plot.words(pen, window, board.marks().dragged);
+                plot.words(pen, window, board.marks().dragged, covered);
             }
             if (section) {
-                SectionDeck.over(g, pen, view, p, plot.kiln(), words, w, h);
+                Labels labels = new Labels(pen, window);
+                covered.forEach(labels::keepFree);
+                SectionDeck.over(g, pen, view, p, plot, words, w, labels);
             }
             BoardLook.tapes(g, p, plot, view, w, h);
             BoardLook.emptyHint(g, p, plot, view, w, h);

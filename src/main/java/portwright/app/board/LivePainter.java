@@ -6,6 +6,7 @@ import javafx.scene.Node;
 import portwright.app.doc.Document;
 import portwright.app.doc.Plot;
 import portwright.app.doc.View;
+import portwright.app.paint.BoardLook;
 import portwright.app.paint.Palette;
 import portwright.app.paint.RulePainter;
 import portwright.drawing.Box;
@@ -28,7 +29,7 @@ final class LivePainter {
         View v = board.view();
         Box all = new Box(0, 0, w, h);
         Box inRules = new Box(RulePainter.BREADTH, RulePainter.BREADTH, w, h);
-        plot.over(new PatchPen(marks, v, p, inRules), mm, board.marks().dragged);
+        plot.over(new PatchPen(marks, v, p, inRules), mm, board.marks().dragged, BoardLook.covered(plot, v, w, h));
         List<String> rings = new ArrayList<>(doc.highlighted());
         if (doc.selected() != null && !rings.contains(doc.selected())) {
             rings.add(0, doc.selected());

@@ -7,6 +7,7 @@ import javafx.scene.text.TextAlignment;
 import portwright.app.doc.View;
 import portwright.app.paint.Fonts;
 import portwright.app.paint.Palette;
+import portwright.drawing.Box;
 import portwright.drawing.Ink;
 import portwright.geometry.KilnGeometry;
 import portwright.model.On;
@@ -15,14 +16,21 @@ import portwright.model.On;
 final class PressureChart {
     private PressureChart() {}
 
+    /** What it covers, px; null without room for it. */
+    static Box box(View v, KilnGeometry k, double w, double room) {
+        double top = v.y(k.height() + k.thickness(On.LID)) - 16;
+        return room == 0 ? null : new Box(w - room + 4, top, w - 14, v.y(0) + 62);
+    }
+
     /** @param room width kept for the chart at the board's right end, px; 0 for none */
     static void paint(GraphicsContext g, View v, Palette p, KilnGeometry k, SectionWords words, double w, double room) {
-        if (room == 0) {
+        Box box = box(v, k, w, room);
+        if (box == null) {
             return;
         }
-        double x0 = w - room + 4;
-        double y0 = v.y(k.height() + k.thickness(On.LID)) - 16;
-        double y1 = v.y(0) + 62;
+        double x0 = box.minX();
+        double y0 = box.minY();
+        double y1 = box.maxY();
         g.setFill(p.of(Ink.BISQUE));
         g.fillRoundRect(x0, y0, room - 18, y1 - y0, 8, 8);
         g.setStroke(p.of(Ink.HAIR));

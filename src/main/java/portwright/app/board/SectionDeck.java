@@ -1,15 +1,17 @@
 package portwright.app.board;
 
+import java.util.ArrayList;
 import java.util.List;
 import javafx.scene.canvas.GraphicsContext;
-import portwright.app.doc.Lengths;
+import portwright.app.doc.Plot;
 import portwright.app.doc.View;
+import portwright.app.paint.BoardLook;
 import portwright.app.paint.CanvasPen;
 import portwright.app.paint.Palette;
+import portwright.drawing.Box;
 import portwright.drawing.Ink;
+import portwright.drawing.Labels;
 import portwright.drawing.LineStyle;
-import portwright.drawing.Pen;
-import portwright.drawing.TextStyle;
 import portwright.geometry.Hole;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
@@ -19,9 +21,6 @@ import portwright.model.On;
 
 /** What the section carries beside the cut: chamber, flames, burners, plate, neutral level, pressure signs and their chart. */
 final class SectionDeck {
-    /** Height of a chamber that has room for words, px. */
-    private static final double ROOMY_PX = 220;
-
     private static final double FLAME_SLOPE = Math.tan(Math.toRadians(11));
 
     /** Room of the words beside the wall, px. */
@@ -97,41 +96,46 @@ final class SectionDeck {
         return List.of(new Pt(a, b), new Pt(c, b), new Pt(c, d), new Pt(a, d));
     }
 
+    /** Paints what lies over the cut; words keep off all that {@code labels} know of, tape above all. */
     static void over(
             GraphicsContext g,
             CanvasPen pen,
             View v,
             Palette p,
-            KilnGeometry k,
+            Plot plot,
             SectionWords words,
             double w,
-            double h) {
-        double[] in = k.inner().across(k.centre().y());
-        double top = k.height() + k.thickness(On.LID);
-        arrows(pen, k, top);
-        TextStyle bold = TextStyle.LABEL_BOLD.size(16, 4).plainGround();
-        Pt mid = new Pt((in[0] + in[1]) / 2, k.height() * 0.66);
-        boolean roomy = in[1] - in[0] > pen.textWidth(words.lambda(), bold) && k.height() > pen.size(40, ROOMY_PX);
-        burners(pen, k, roomy);
+            Labels labels) {
+        KilnGeometry k = plot.kiln();
+        arrows(pen, k, k.height() + k.thickness(On.LID));
+        List<Box> burners = burners(pen, k);
+        burners.forEach(labels::keepFree);
+        inletArrows(pen, k).forEach(labels::keepFree);
+        SectionLabels say = new SectionLabels(pen, k, words, labels);
         if (words.known()) {
-            // in a small picture the words of the chamber stand beside the kiln
-            Pt at = roomy ? mid : new Pt(beside(pen, k, in) + pen.size(6, 22), k.height() * 1.02);
-            Pen.Align align = roomy ? Pen.Align.CENTRE : Pen.Align.LEFT;
-            pen.text(words.head(), at, align, TextStyle.LABEL.plainGround());
-            pen.text(
-                    words.lambda(),
-                    at.plus(0, -pen.size(8, 23)),
-                    align,
-                    roomy ? bold : TextStyle.LABEL_BOLD.plainGround());
-            levels(pen, k, words, in, roomy);
-            PressureChart.paint(g, v, p, k, words, w, room(w));
+            Box chart = PressureChart.box(v, k, w, room(w));
+            if (chart != null) {
+                labels.keepFree(BoardLook.mm(v, chart));
+                PressureChart.paint(g, v, p, k, words, w, room(w));
+            }
+            say.fire();
         } else {
-            pen.text(
-                    "The fire is not computed yet: give every burner its gas and jet.",
-                    mid,
-                    Pen.Align.CENTRE,
-                    TextStyle.SMALL);
+            say.unknown();
         }
+        plot.sectionNames(pen, labels);
+        say.burners(burners);
+    }
+
+    /** What the arrows of the air drawn in cover. */
+    private static List<Box> inletArrows(CanvasPen pen, KilnGeometry k) {
+        double s = pen.size(6, 16);
+        return k.holes(On.FLOOR).stream()
+                .map(h -> new Box(
+                        h.centre().x() - h.diameter() / 2 - s,
+                        -k.thickness(On.FLOOR) - 1.6 * s,
+                        h.centre().x() + h.diameter() / 2 + s,
+                        -k.thickness(On.FLOOR)))
+                .toList();
     }
 
     private static void arrows(CanvasPen pen, KilnGeometry k, double top) {
@@ -164,11 +168,14 @@ final class SectionDeck {
                 1);
     }
 
-    private static void burners(CanvasPen pen, KilnGeometry k, boolean named) {
+    /** Paints the burners; answers what each covers, none for one that stands at no hole in the floor. */
+    private static List<Box> burners(CanvasPen pen, KilnGeometry k) {
+        List<Box> out = new ArrayList<>();
         if (k.design().burners() == null) {
-            return;
+            return out;
         }
         for (Burner b : k.design().burners()) {
+            Box covers = new Box(0, 0, 0, 0);
             for (Hole hole : k.holes()) {
                 if (hole.name().equals(b.port()) && hole.face().on() == On.FLOOR) {
                     double x = hole.centre().x();
@@ -193,60 +200,11 @@ final class SectionDeck {
                             new Pt(x - tip, from - len * 0.45));
                     pen.fill(shape, Ink.BISQUE, 1);
                     pen.polyline(shape, true, LineStyle.BOX);
-                    if (named) {
-                        pen.text(
-                                b.name(),
-                                new Pt(x - body - pen.size(2, 6), from - len * 0.8),
-                                Pen.Align.RIGHT,
-                                TextStyle.LABEL);
-                    }
+                    covers = Box.around(shape);
                 }
             }
+            out.add(covers);
         }
-    }
-
-    /** Where the pressure signs stand right of the wall, mm. */
-    private static double beside(CanvasPen pen, KilnGeometry k, double[] in) {
-        return in[1] + k.thickness(On.WALL) + pen.size(4, 14);
-    }
-
-    private static void levels(CanvasPen pen, KilnGeometry k, SectionWords words, double[] in, boolean roomy) {
-        double out = beside(pen, k, in);
-        if (words.neutralMm() != null) {
-            double z = words.neutralMm();
-            pen.line(
-                    new Pt(in[0] - k.thickness(On.WALL) - pen.size(6, 20), z),
-                    new Pt(out + pen.size(20, 120), z),
-                    LineStyle.NEUTRAL_LEVEL,
-                    Ink.COBALT);
-            pen.text(
-                    "neutral level",
-                    new Pt(out + pen.size(6, 22), z + pen.size(6, 24)),
-                    Pen.Align.LEFT,
-                    TextStyle.LABEL_BOLD.withInk(Ink.COBALT));
-            pen.text(
-                    Lengths.shown(Math.abs(z), k.design().units()) + (z < 0 ? " below the floor" : " up"),
-                    new Pt(out + pen.size(6, 22), z + pen.size(2, 8)),
-                    Pen.Align.LEFT,
-                    TextStyle.SMALL);
-        }
-        double s = pen.size(2, 7);
-        for (int i = 1; i <= 6; i++) {
-            double z = k.height() * i / 6.5;
-            double pa = words.floorPa() + (words.lidPa() - words.floorPa()) * z / k.height();
-            if (words.neutralMm() != null && Math.abs(z - words.neutralMm()) < pen.size(8, 34)) {
-                continue;
-            }
-            Ink ink = pa > 0 ? Ink.EMBER : Ink.COBALT;
-            pen.line(new Pt(out - s, z), new Pt(out + s, z), LineStyle.RULE, ink);
-            if (pa > 0) {
-                pen.line(new Pt(out, z - s), new Pt(out, z + s), LineStyle.RULE, ink);
-            }
-        }
-        if (words.lidPa() > 0) {
-            Pt at = new Pt(out + pen.size(6, 22), k.height() * (roomy ? 0.72 : 0.56));
-            pen.text("leaks out,", at, Pen.Align.LEFT, TextStyle.LABEL);
-            pen.text("with CO", at.plus(0, -pen.size(5, 19)), Pen.Align.LEFT, TextStyle.LABEL);
-        }
+        return out;
     }
 }

@@ -60,7 +60,7 @@ public final class Catalog {
         return FormSpec.object(
                 "drilling",
                 "Drilling",
-                "{\"oversize\": \"2 mm\"}",
+                "{\"oversize\": \"{3/32 in|2 mm}\"}",
                 List.of(
                         quantity("oversize", "oversize", Kind.LENGTH, "{1/16 in|2 mm}"),
                         quantity("centre", "centre error", Kind.LENGTH, "{1/16 in|1.5 mm}"),
@@ -155,7 +155,7 @@ public final class Catalog {
                 FormSpec.object(
                         "hood",
                         "Hood",
-                        "{\"flow\": \"900 m3/h\"}",
+                        "{\"flow\": \"{530 cfm|900 m3/h}\"}",
                         List.of(
                                 quantity("flow", "flow", Kind.FLOW, "{530 cfm|900 m3/h}"),
                                 quantity("diameter", "diameter", Kind.LENGTH, "{2 ft|600 mm}"),

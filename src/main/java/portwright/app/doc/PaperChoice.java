@@ -12,8 +12,8 @@ import portwright.sheet.SheetOptions;
  * @param paper its name
  */
 public record PaperChoice(String paper, SheetOptions.Part part, SheetOptions.Side face) {
-    /** What nobody has chosen yet. */
-    public static final PaperChoice USUAL = new PaperChoice("a4", SheetOptions.Part.ALL, SheetOptions.Side.BOTH);
+    /** What nobody has chosen yet: of every part with holes the face that it is drilled from, no sheet more than the work needs. */
+    public static final PaperChoice USUAL = new PaperChoice("a4", SheetOptions.Part.ALL, SheetOptions.Side.DRILLED);
 
     private static final String PAPER = "paper";
     private static final String PART = "paper.parts";
@@ -40,10 +40,13 @@ public record PaperChoice(String paper, SheetOptions.Part part, SheetOptions.Sid
         return Arrays.stream(all).filter(e -> e.name().equals(name)).findFirst().orElse(usual);
     }
 
-    /** Part and faces as the beginning of a file's name, with a hyphen behind each; empty for all. */
+    /** Part and faces as the beginning of a file's name, with a hyphen behind each; empty for the usual. */
     public String stem() {
         return (part == SheetOptions.Part.ALL ? "" : part.name().toLowerCase(Locale.ROOT) + "-")
-                + (face == SheetOptions.Side.BOTH ? "" : face.name().toLowerCase(Locale.ROOT) + "-face-");
+                + (face == USUAL.face
+                        ? ""
+                        : face.name().toLowerCase(Locale.ROOT)
+                                + (face == SheetOptions.Side.BOTH ? "-faces-" : "-face-"));
     }
 
     /** Keeps it for the next start. */

@@ -3,6 +3,7 @@ package portwright.app.doc;
 import java.util.List;
 import portwright.check.Finding;
 import portwright.drawing.Box;
+import portwright.drawing.Labels;
 import portwright.drawing.PartLook;
 import portwright.drawing.PartPainter;
 import portwright.drawing.Pen;
@@ -21,10 +22,12 @@ public final class Plot {
     private final PartPainter part;
     private final UnrolledWalls walls;
     private final SectionPainter section;
+    private final boolean plan;
 
     public Plot(KilnGeometry kiln, Picture picture, List<Finding> findings, PartLook look) {
         this.kiln = kiln;
         this.picture = picture;
+        plan = look.plan();
         part = picture.slab() ? new PartPainter(kiln, picture.face(), findings, look) : null;
         walls = picture.walls() ? new UnrolledWalls(kiln, picture.face().hot(), findings, look) : null;
         section = picture == Picture.SECTION ? new SectionPainter(kiln) : null;
@@ -41,8 +44,11 @@ public final class Plot {
 
     /** Paints what lies in the window. */
     public void paint(Pen pen, Box window) {
-        under(pen, window, null);
-        over(pen, window, null);
+        under(pen, window, null, List.of());
+        over(pen, window, null, List.of());
+        if (section != null && !plan) {
+            section.names(pen, new Labels(pen, window));
+        }
     }
 
     /** Whether a moving hole leaves the rest as it is: in all pictures but the section, whose cuts follow the holes. */
@@ -50,28 +56,33 @@ public final class Plot {
         return section == null;
     }
 
-    /** Paints all that stays as it is while one hole moves, null for none; of the section everything. */
-    public void under(Pen pen, Box window, String moving) {
+    /** Paints all that stays as it is while one hole moves, null for none; of the section everything but its words. The words of a slab keep off the boxes given, mm. */
+    public void under(Pen pen, Box window, String moving, List<Box> keepFree) {
         if (part != null) {
-            part.under(pen, window, moving);
+            part.under(pen, window, moving, keepFree);
         } else if (walls != null) {
             walls.under(pen, window, moving);
         } else {
-            section.paint(pen, window);
+            section.shapes(pen, window);
         }
     }
 
     /** Paints the words on a slab once more, over what was painted since; walls and section carry nothing that hides theirs. */
-    public void words(Pen pen, Box window, String moving) {
+    public void words(Pen pen, Box window, String moving, List<Box> keepFree) {
         if (part != null) {
-            part.words(pen, window, moving);
+            part.words(pen, window, moving, keepFree);
         }
     }
 
+    /** Names what the section shows, off all that the labels know of. */
+    public void sectionNames(Pen pen, Labels labels) {
+        section.names(pen, labels);
+    }
+
     /** Paints what {@link #under} leaves out. */
-    public void over(Pen pen, Box window, String moving) {
+    public void over(Pen pen, Box window, String moving, List<Box> keepFree) {
         if (part != null) {
-            part.over(pen, window, moving);
+            part.over(pen, window, moving, keepFree);
         } else if (walls != null) {
             walls.over(pen, window, moving);
         }

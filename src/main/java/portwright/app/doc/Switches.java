@@ -132,7 +132,7 @@ final class Switches {
         String wide = t.get(base + ".diameter")
                 .or(() -> t.get(base + ".acrossFlats"))
                 .or(() -> t.get(base + ".width"))
-                .orElse("350 mm");
+                .orElse(Moves.units(t) == portwright.model.UnitSystem.INCH ? "14 in" : "350 mm");
         DesignText s = t;
         for (String key : List.of("diameter", "sides", "acrossFlats", "width", "depth")) {
             s = s.remove(base + "." + key);

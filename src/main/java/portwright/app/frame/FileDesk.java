@@ -14,12 +14,12 @@ import javafx.stage.WindowEvent;
 import portwright.app.doc.Document;
 import portwright.app.doc.FreshDesign;
 import portwright.app.doc.HomeFolder;
+import portwright.app.doc.Moves;
 import portwright.app.doc.OpenMark;
 import portwright.app.doc.OpenedFile;
 import portwright.app.doc.OriginBook;
 import portwright.app.doc.Recovery;
 import portwright.app.doc.Unread;
-import portwright.app.part.SlipView;
 import portwright.file.DesignFile;
 import portwright.file.DesignText;
 import portwright.file.ReadResult;
@@ -87,28 +87,24 @@ public final class FileDesk {
         if (mayReplace()) {
             become(FreshDesign.of(name, title), null, name, true);
             begun.run();
-            lines(
-                    "This kiln begins as the example.",
-                    "Here: type your own measures; what is not yours yet is marked ◇.\n"
-                            + "Ports: drag the holes and watch the slips.\n"
-                            + "Paper: print the template once nothing stops.");
+            FirstLines.ofStarter(notices);
+        }
+    }
+
+    /** Starts from a kiln's own measures. */
+    public void own(DesignText text) {
+        if (mayReplace()) {
+            become(text, null, null, true);
+            begun.run();
+            FirstLines.ofOwn(notices);
         }
     }
 
     /** Shows a starter as the first design of a fresh window, with the lines that say what to do. */
     public void firstStart(String name) {
         become(FreshDesign.of(name, ""), null, name, false);
-        lines(
-                "This kiln is an example.",
-                "Drag an inlet and watch the slips on the right.\nReady? Kiln step: measure yours.");
+        FirstLines.ofExample(notices);
         LastKiln.offer(home, notices, this::open);
-    }
-
-    /** Lines that say what to do; they go when they are tapped. */
-    private void lines(String head, String words) {
-        SlipView first = SlipView.note(head, words);
-        notices.add(first);
-        first.setOnMouseClicked(e -> notices.remove(first));
     }
 
     /** Opens a file, after asking about unsaved work; a broken one shows its report and leaves the design as it is. */
@@ -199,9 +195,9 @@ public final class FileDesk {
         }
     }
 
-    /** Shows the starter designs. */
+    /** Shows how a new kiln may begin. */
     public void newDialog() {
-        StarterDialog.show(stage, this::starter);
+        StarterDialog.show(stage, Moves.units(doc.text()), this::starter, this::own);
     }
 
     private FileChooser chooser(String title) {

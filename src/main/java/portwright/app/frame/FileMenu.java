@@ -14,7 +14,7 @@ final class FileMenu {
         Menu recent = new Menu("Recent");
         button.getItems()
                 .setAll(
-                        item("New from a starter…   Ctrl+N", shell.files()::newDialog),
+                        item("New kiln…   Ctrl+N", shell.files()::newDialog),
                         item("Open…   Ctrl+O", shell.files()::openDialog),
                         recent,
                         new SeparatorMenuItem(),

@@ -207,7 +207,7 @@ final class Rail extends Pane {
         units.setMinWidth(tight ? 66 : 80);
         double rightW = Math.min(w * (tight ? 0.4 : 0.34), right.prefWidth(-1));
         right.resizeRelocate(w - rightW - 20, 12, rightW, 66);
-        double each = tight ? 50 : Math.min(Tile.WIDE_PX, Math.max(62, (w - 290 - rightW - 60) / 6 - 8));
+        double each = tight ? 54 : Math.min(Tile.WIDE_PX, Math.max(62, (w - 290 - rightW - 60) / 6 - 8));
         tiles.forEach(t -> t.fit(each));
         double tw = tilesBox.prefWidth(-1);
         double leftW = Math.max(110, Math.min(280, w - tw - rightW - (tight ? 50 : 70)));

@@ -1,11 +1,10 @@
 package portwright.app.frame;
 
-import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
+import javafx.scene.Node;
 import javafx.scene.Scene;
-import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
@@ -14,23 +13,19 @@ import javafx.scene.control.TextField;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.StackPane;
 import javafx.scene.layout.TilePane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Modality;
 import javafx.stage.Stage;
-import portwright.app.doc.Picture;
-import portwright.app.doc.Plot;
-import portwright.app.doc.View;
-import portwright.app.paint.CanvasPen;
-import portwright.app.paint.Palette;
+import portwright.app.doc.OwnMeasures;
 import portwright.app.paint.Say;
-import portwright.app.part.PaintedRegion;
-import portwright.drawing.Box;
-import portwright.drawing.PartLook;
+import portwright.file.DesignText;
 import portwright.file.Starters;
 import portwright.geometry.KilnGeometry;
+import portwright.model.UnitSystem;
 
-/** The starter designs with their pictures. */
+/** How a new kiln begins: from a starter design, shown with its picture, or from measures of its own. */
 public final class StarterDialog {
     private static final double CARD_WIDTH = 212;
     /** Holds the longest notes in full. */
@@ -42,6 +37,11 @@ public final class StarterDialog {
     /** A row of cards whole and the pictures of the next, px; fits a screen of 720. */
     private static final double HEIGHT_PX = 680;
 
+    private static final String HEAD = "Take the kiln that is most like yours, or type your own measures";
+    private static final String OWN = "A kiln of my own measures";
+    private static final String OWN_WORDS =
+            "For a kiln that none of these is like: type its plan, inside measures and brick; it begins without ports.";
+
     private StarterDialog() {}
 
     private static TilePane cards(Consumer<String> take) {
@@ -50,35 +50,81 @@ public final class StarterDialog {
         pane.setPrefTileWidth(CARD_WIDTH);
         pane.setPrefTileHeight(CARD_HEIGHT);
         for (String name : Starters.names()) {
-            Label title = new Label(Starters.title(name));
-            title.getStyleClass().add("slip-head");
-            title.setWrapText(true);
-            title.setMinHeight(Region.USE_PREF_SIZE);
-            Label notes = new Label(String.join("\n", Say.broken(Starters.notes(name), NOTES_PX, NOTES_FONT_PX)));
-            notes.getStyleClass().addAll("muted", "small");
-            notes.setMinHeight(Region.USE_PREF_SIZE);
-            VBox box = new VBox(6, new Thumb(name), title, notes);
-            box.setAlignment(Pos.TOP_CENTER);
-            box.setPrefWidth(190);
-            Button b = new Button();
-            b.setMaxSize(CARD_WIDTH, CARD_HEIGHT);
-            b.setGraphic(box);
-            b.setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
-            b.getStyleClass().setAll("plain-button");
-            b.setAccessibleText(Starters.title(name));
-            b.setOnAction(e -> take.accept(name));
-            pane.getChildren().add(b);
+            KilnGeometry kiln = Starters.find(name)
+                    .map(d -> KilnGeometry.of(d.read().design()))
+                    .orElse(null);
+            pane.getChildren().add(card(Starters.title(name), Starters.notes(name), kiln, () -> take.accept(name)));
         }
         return pane;
     }
 
-    /** @param take hears the starter and the kiln's own name, which is asked for first: it stands on every sheet */
-    static void show(Stage owner, BiConsumer<String, String> take) {
+    private static Button card(String head, String words, KilnGeometry kiln, Runnable run) {
+        Label notes = new Label(String.join("\n", Say.broken(words, NOTES_PX, NOTES_FONT_PX)));
+        VBox box = new VBox(6, new StarterThumb(kiln, 150, 112), title(head), small(notes));
+        box.setAlignment(Pos.TOP_CENTER);
+        box.setPrefWidth(190);
+        Button b = button(head, box, run);
+        b.setMaxSize(CARD_WIDTH, CARD_HEIGHT);
+        return b;
+    }
+
+    /** The way to a kiln that none of them is like. */
+    private static Button own(Runnable run) {
+        VBox words = new VBox(2, title(OWN), small(new Label(OWN_WORDS)));
+        words.setAlignment(Pos.CENTER_LEFT);
+        Button b = button(OWN, words, run);
+        b.setAlignment(Pos.CENTER_LEFT);
+        b.setMaxWidth(Double.MAX_VALUE);
+        b.setMinHeight(56);
+        return b;
+    }
+
+    private static Label title(String words) {
+        Label title = new Label(words);
+        title.getStyleClass().add("slip-head");
+        title.setWrapText(true);
+        title.setMinHeight(Region.USE_PREF_SIZE);
+        return title;
+    }
+
+    private static Label small(Label l) {
+        l.getStyleClass().addAll("muted", "small");
+        l.setMinHeight(Region.USE_PREF_SIZE);
+        return l;
+    }
+
+    private static Button button(String words, Node graphic, Runnable run) {
+        Button b = new Button();
+        b.setGraphic(graphic);
+        b.setContentDisplay(ContentDisplay.GRAPHIC_ONLY);
+        b.getStyleClass().setAll("plain-button");
+        b.setAccessibleText(words);
+        b.setOnAction(e -> run.run());
+        return b;
+    }
+
+    /** The name typed; null, after asking for it, while there is none. */
+    private static String named(TextField own, Label why) {
+        if (!own.getText().isBlank()) {
+            return own.getText();
+        }
+        why.getStyleClass().setAll("label", "field-note");
+        why.setText("Write a name first: it stands on every sheet.");
+        own.requestFocus();
+        return null;
+    }
+
+    /**
+     * @param units of the design on the board, first choice for a kiln of one's own measures
+     * @param take hears the starter and the kiln's own name, which is asked for first: it stands on every sheet
+     * @param made hears the design of a kiln of one's own measures
+     */
+    static void show(Stage owner, UnitSystem units, BiConsumer<String, String> take, Consumer<DesignText> made) {
         Stage stage = new Stage();
         stage.initOwner(owner);
         stage.initModality(Modality.WINDOW_MODAL);
-        stage.setTitle("New from a starter design");
-        Label head = new Label("Take the kiln that is most like yours, then measure your own");
+        stage.setTitle("New kiln");
+        Label head = new Label(HEAD);
         head.getStyleClass().add("board-heading");
         TextField own = new TextField();
         own.setPrefColumnCount(28);
@@ -90,16 +136,39 @@ public final class StarterDialog {
         why.getStyleClass().addAll("muted", "small");
         HBox name = new HBox(8, ask, own, why);
         name.setAlignment(Pos.CENTER_LEFT);
-        ScrollPane scroll = new ScrollPane(cards(starter -> {
-            if (own.getText().isBlank()) {
-                why.getStyleClass().setAll("label", "field-note");
-                why.setText("Write a name first: it stands on every sheet.");
-                own.requestFocus();
-                return;
+        StackPane body = new StackPane();
+        ScrollPane scroll = new ScrollPane();
+        VBox choice = new VBox(10);
+        OwnForm form = new OwnForm(
+                new OwnMeasures(units),
+                () -> named(own, why),
+                text -> {
+                    stage.close();
+                    made.accept(text);
+                },
+                () -> {
+                    head.setText(HEAD);
+                    body.getChildren().setAll(choice);
+                });
+        scroll.setContent(cards(starter -> {
+            String title = named(own, why);
+            if (title != null) {
+                stage.close();
+                take.accept(starter, title);
             }
-            stage.close();
-            take.accept(starter, own.getText());
         }));
+        VBox.setVgrow(scroll, Priority.ALWAYS);
+        choice.getChildren()
+                .setAll(
+                        own(() -> {
+                            head.setText(OWN);
+                            body.getChildren().setAll(form);
+                            if (!own.getText().isBlank()) {
+                                form.begin();
+                            }
+                        }),
+                        scroll);
+        body.getChildren().setAll(choice);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);
         Button cancel = new Button("Cancel");
@@ -109,40 +178,13 @@ public final class StarterDialog {
         cancel.setOnAction(e -> stage.close());
         HBox end = new HBox(cancel);
         end.setAlignment(Pos.CENTER_RIGHT);
-        VBox.setVgrow(scroll, Priority.ALWAYS);
-        VBox box = new VBox(10, head, name, scroll, end);
+        VBox.setVgrow(body, Priority.ALWAYS);
+        VBox box = new VBox(10, head, name, body, end);
         box.getStyleClass().add("card-window");
         Scene scene = new Scene(box, 960, HEIGHT_PX);
         scene.getStylesheets().setAll(owner.getScene().getStylesheets());
         stage.setScene(scene);
         SmallWindow.show(stage);
         own.requestFocus();
-    }
-
-    /** Plan of a starter. */
-    private static final class Thumb extends PaintedRegion {
-        private final KilnGeometry kiln;
-
-        Thumb(String name) {
-            kiln = Starters.find(name)
-                    .map(d -> KilnGeometry.of(d.read().design()))
-                    .orElse(null);
-            setPrefSize(150, 112);
-            setMinSize(150, 112);
-        }
-
-        @Override
-        protected void paint(GraphicsContext g, double w, double h, Palette p) {
-            if (kiln != null) {
-                List<Picture> order =
-                        kiln.holes().stream().anyMatch(x -> x.face().on() == portwright.model.On.FLOOR)
-                                ? List.of(Picture.FLOOR_HOT)
-                                : List.of(Picture.WALLS_HOT);
-                Plot plot = new Plot(kiln, order.get(0), List.of(), PartLook.small());
-                Box b = plot.bounds();
-                plot.paint(
-                        CanvasPen.thumb(g, View.fit(b.minX(), b.minY(), b.maxX(), b.maxY(), 0, 0, w, h, 2), p, 0.6), b);
-            }
-        }
     }
 }

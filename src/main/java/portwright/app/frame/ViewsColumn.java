@@ -41,7 +41,7 @@ final class ViewsColumn extends VBox {
     private enum Cards {
         FULL(100, 82, 72),
         SHORT(76, 60, 40),
-        BARE(60, 48, 48);
+        BARE(60, 48, 36);
 
         private final double breadth;
         private final double thumbW;

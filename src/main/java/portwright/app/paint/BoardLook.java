@@ -1,5 +1,7 @@
 package portwright.app.paint;
 
+import java.util.ArrayList;
+import java.util.List;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;
@@ -8,6 +10,7 @@ import portwright.app.doc.Plot;
 import portwright.app.doc.View;
 import portwright.drawing.Box;
 import portwright.drawing.Ink;
+import portwright.geometry.Pt;
 import portwright.model.On;
 
 /** Tape words round the drawing, the scale in words, the line on an empty part. */
@@ -15,10 +18,32 @@ public final class BoardLook {
     /** Least room of the line on an empty part to the board's edge, px. */
     private static final double HINT_PX = 18;
 
+    /** Room of the panels' names over the walls, px. */
+    private static final double NAMES_PX = 20;
+
+    /** Half the breadth of a strip of tape, px. */
+    private static final double TAPE_PX = 11;
+
     private BoardLook() {}
 
-    /** Strips of tape that say which way the part lies. */
-    public static void tapes(GraphicsContext g, Palette p, Plot plot, View v, double w, double h) {
+    /**
+     * A strip of tape on the board.
+     *
+     * @param x middle, px
+     * @param y middle, px
+     */
+    public record Tape(String words, double x, double y, boolean upright) {
+        /** What it covers, px. */
+        public Box box() {
+            double half = TextSizes.width(words, Fonts.bold(14)) / 2 + 12;
+            return upright
+                    ? new Box(x - TAPE_PX, y - half, x + TAPE_PX, y + half)
+                    : new Box(x - half, y - TAPE_PX, x + half, y + TAPE_PX);
+        }
+    }
+
+    /** The strips of tape that say which way the part lies. */
+    public static List<Tape> tapes(Plot plot, View v, double w, double h) {
         Picture picture = plot.picture();
         Box b = plot.bounds();
         double left = RulePainter.BREADTH;
@@ -27,43 +52,67 @@ public final class BoardLook {
         double top = clamp(v.y(b.maxY()) - 14, left + 18, h - 40);
         double bottom = clamp(v.y(b.minY()) + 14, left + 40, h - 16);
         if (picture.slab()) {
-            tape(g, p, "BACK · hinge", midX, top, false);
-            tape(g, p, "FRONT", midX, bottom, false);
-            tape(
-                    g,
-                    p,
-                    picture.mirrored() ? "RIGHT" : "LEFT",
-                    clamp(v.x(b.minX()) - 36, left + 42, w - 120),
-                    midY,
-                    false);
-            tape(
-                    g,
-                    p,
-                    picture.mirrored() ? "LEFT" : "RIGHT",
-                    clamp(v.x(b.maxX()) + 36, left + 120, w - 42),
-                    midY,
-                    false);
-        } else if (picture.walls()) {
-            tape(g, p, "LID", midX, clamp(v.y(b.maxY()) - 46, left + 18, h - 40), false);
-            tape(g, p, "FLOOR", midX, bottom, false);
-        } else {
-            tape(g, p, "FRONT half removed, looking to the BACK", midX, clamp(h - 20, left + 40, h - 16), false);
-            tape(g, p, "LEFT", clamp(v.x(b.minX()) - 46, left + 20, w), midY, true);
+            return List.of(
+                    new Tape("BACK · hinge", midX, top, false),
+                    new Tape("FRONT", midX, bottom, false),
+                    new Tape(
+                            picture.mirrored() ? "RIGHT" : "LEFT",
+                            clamp(v.x(b.minX()) - 36, left + 42, w - 120),
+                            midY,
+                            false),
+                    new Tape(
+                            picture.mirrored() ? "LEFT" : "RIGHT",
+                            clamp(v.x(b.maxX()) + 36, left + 120, w - 42),
+                            midY,
+                            false));
         }
-        if (picture.mirrored()) {
+        if (picture.walls()) {
+            return List.of(
+                    new Tape("LID", midX, clamp(v.y(b.maxY()) - 46, left + 18, h - 40), false),
+                    new Tape("FLOOR", midX, bottom, false));
+        }
+        return List.of(
+                new Tape("FRONT half removed, looking to the BACK", midX, clamp(h - 20, left + 40, h - 16), false),
+                new Tape("LEFT", clamp(v.x(b.minX()) - 46, left + 20, w), midY, true));
+    }
+
+    /** What the strips of tape and the sign of a mirrored part cover, mm of the picture: no word goes under them. */
+    public static List<Box> covered(Plot plot, View v, double w, double h) {
+        List<Box> out = new ArrayList<>();
+        tapes(plot, v, w, h).forEach(t -> out.add(t.box()));
+        if (plot.picture().mirrored()) {
+            out.add(mirroredBox(w));
+        }
+        return out.stream().map(b -> mm(v, b)).toList();
+    }
+
+    /** A box of the board in mm of the picture. */
+    public static Box mm(View v, Box px) {
+        return Box.around(List.of(v.toMm(px.minX(), px.minY()), v.toMm(px.maxX(), px.maxY())));
+    }
+
+    /** Paints the strips of tape. */
+    public static void tapes(GraphicsContext g, Palette p, Plot plot, View v, double w, double h) {
+        tapes(plot, v, w, h).forEach(t -> tape(g, p, t.words(), t.x(), t.y(), t.upright()));
+        if (plot.picture().mirrored()) {
             mirrored(g, p, w);
         }
     }
 
+    private static Box mirroredBox(double w) {
+        double tw = TextSizes.width("MIRRORED", Fonts.bold(15));
+        return new Box(w - tw - 42, RulePainter.BREADTH + 12, w - 14, RulePainter.BREADTH + 40);
+    }
+
     private static void mirrored(GraphicsContext g, Palette p, double w) {
         g.setFont(Fonts.bold(15));
-        double tw = TextSizes.width("MIRRORED", Fonts.bold(15));
+        Box b = mirroredBox(w);
         g.setFill(p.of(Ink.INK));
-        g.fillRect(w - tw - 42, RulePainter.BREADTH + 12, tw + 28, 28);
+        g.fillRect(b.minX(), b.minY(), b.width(), b.height());
         g.setFill(p.of(Ink.PAPER));
         g.setTextAlign(TextAlignment.LEFT);
         g.setTextBaseline(VPos.CENTER);
-        g.fillText("MIRRORED", w - tw - 28, RulePainter.BREADTH + 26);
+        g.fillText("MIRRORED", b.minX() + 14, b.centre().y());
         g.setTextBaseline(VPos.BASELINE);
     }
 
@@ -80,7 +129,7 @@ public final class BoardLook {
         }
         double tw = TextSizes.width(words, Fonts.bold(14));
         double half = tw / 2 + 12;
-        double hh = 11;
+        double hh = TAPE_PX;
         g.beginPath();
         g.moveTo(-half, -hh);
         g.lineTo(half, -hh);
@@ -117,22 +166,42 @@ public final class BoardLook {
             g.setTextAlign(TextAlignment.CENTER);
             g.setTextBaseline(VPos.CENTER);
             double y = v.y(plot.bounds().minY()) + 46;
-            boolean low = y > h - HINT_PX;
-            if (low) {
-                y = h - 2.4 * HINT_PX;
-                words = "No hole yet: N";
-            }
-            double middle =
-                    low ? w - HINT_PX - TextSizes.width(words, Fonts.sans(14)) / 2 : (w + RulePainter.BREADTH) / 2;
+            double middle = (w + RulePainter.BREADTH) / 2;
             double half = TextSizes.width(words, Fonts.sans(14)) / 2 + 12;
-            g.setFill(p.of(Ink.PAPER));
-            if (!low) {
+            if (y <= h - HINT_PX) {
+                g.setFill(p.of(Ink.PAPER));
                 g.fillRoundRect(middle - half, y - 14, 2 * half, 28, 8, 8);
+            } else {
+                words = "No hole yet: N";
+                half = TextSizes.width(words, Fonts.sans(14)) / 2 + 6;
+                Pt at = corner(plot, v, w, h, half);
+                if (at == null) {
+                    return;
+                }
+                middle = at.x();
+                y = at.y();
             }
             g.setFill(p.of(Ink.INK));
             g.fillText(words, middle, y);
             g.setTextBaseline(VPos.BASELINE);
         }
+    }
+
+    /** Middle of words in a corner of the board where they cover neither the part nor tape; null where there is none. */
+    private static Pt corner(Plot plot, View v, double w, double h, double half) {
+        Box part = plot.bounds();
+        Box drawn = new Box(v.x(part.minX()), v.y(part.maxY()) - NAMES_PX, v.x(part.maxX()), v.y(part.minY()));
+        double right = w - HINT_PX - half;
+        double left = RulePainter.BREADTH + HINT_PX + half;
+        double low = h - 2.4 * HINT_PX;
+        double high = RulePainter.BREADTH + 3.6 * HINT_PX;
+        return List.of(new Pt(right, low), new Pt(left, low), new Pt(right, high), new Pt(left, high)).stream()
+                .filter(c -> {
+                    Box b = new Box(c.x() - half, c.y() - 10, c.x() + half, c.y() + 10);
+                    return !b.touches(drawn) && tapes(plot, v, w, h).stream().noneMatch(t -> b.touches(t.box()));
+                })
+                .findFirst()
+                .orElse(null);
     }
 
     /** The scale of the picture in words, lower right; 96 px an inch of screen. */

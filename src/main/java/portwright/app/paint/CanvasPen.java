@@ -19,6 +19,9 @@ import portwright.geometry.Segment;
 
 /** The pen on a canvas: screen flavour with the theme's colours, or a picture of paper. */
 public final class CanvasPen implements Pen {
+    /** Smallest words on the screen, px. */
+    private static final double LEAST_PX = 11;
+
     private final GraphicsContext g;
     private final View view;
     private final Palette palette;
@@ -167,7 +170,7 @@ public final class CanvasPen implements Pen {
     }
 
     private double px(TextStyle style) {
-        return flavour == Flavour.PAPER ? style.mm() * view.scale() : style.px() * lineScale;
+        return flavour == Flavour.PAPER ? style.mm() * view.scale() : Math.max(LEAST_PX, style.px() * lineScale);
     }
 
     @Override
@@ -199,6 +202,11 @@ public final class CanvasPen implements Pen {
         g.setFill(palette.of(style.ink()));
         g.fillText(words, 0, 0);
         g.restore();
+    }
+
+    @Override
+    public double textSize(TextStyle style) {
+        return px(style) / view.scale();
     }
 
     @Override

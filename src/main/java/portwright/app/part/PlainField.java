@@ -21,6 +21,8 @@ public final class PlainField extends VBox implements Typed {
     private final Supplier<String> words;
     /** What it held when it got the keys. */
     private String before = "";
+    /** What is in use as written, shown once it is taken; null leaves what was typed. */
+    private Supplier<String> taken;
 
     /**
      * @param take answers what is wrong, else null
@@ -68,9 +70,29 @@ public final class PlainField extends VBox implements Typed {
         getChildren().add(row);
     }
 
+    /**
+     * Shows an example while it is empty, and what was taken as it stands in the file.
+     *
+     * @param wanted the example
+     * @param inUse what is in use
+     */
+    public PlainField hinted(String wanted, Supplier<String> inUse) {
+        input.setPromptText(wanted);
+        taken = inUse;
+        return this;
+    }
+
     @Override
     public void take() {
         String wrong = take.apply(input.getText());
+        if (wrong == null && taken != null && !taken.get().equals(input.getText())) {
+            input.setText(taken.get());
+        }
+        say(wrong);
+    }
+
+    /** Shows what is wrong with what stands in it; null for nothing. */
+    public void say(String wrong) {
         box.getStyleClass().remove("wrong");
         getChildren().remove(note);
         if (wrong != null) {
@@ -87,6 +109,11 @@ public final class PlainField extends VBox implements Typed {
             input.setText(good);
             take();
         }
+    }
+
+    /** Gives it the keys. */
+    public void grab() {
+        input.requestFocus();
     }
 
     /** Shows the words at the right end anew. */

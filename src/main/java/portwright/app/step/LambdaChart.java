@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.DoubleStream;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;
@@ -29,7 +28,7 @@ final class LambdaChart {
     private final Palette p;
     private final Extras.Gas gas;
     private final UnitSystem units;
-    private final List<double[]> names = new ArrayList<>();
+    private final Places places = new Places();
 
     LambdaChart(GraphicsContext g, Palette p, Extras.Gas gas, UnitSystem units) {
         this.g = g;
@@ -86,14 +85,25 @@ final class LambdaChart {
                 .forEach(q -> on.add(new Pt(q.open() * 100, q.state().lambda().orElse(Double.NaN))));
         c.line(on, Ink.COBALT, 2.4, 14, 4, 3, 4);
         c.line(mid, Ink.INK, 3.4);
-        name(c, on, "gas-on", Ink.COBALT, 0.695, TextAlignment.RIGHT);
-        name(c, on, Degrees.words(gas.onK() - 273.15, units), Ink.COBALT, 0.64, TextAlignment.RIGHT);
-        name(c, mid, Degrees.words(gas.topK() - 273.15, units), Ink.INK, 0.70, TextAlignment.LEFT);
-        double bandPx = TextSizes.width("band 5–95 %", Fonts.bold(13)) + 20;
-        DoubleStream.of(inside ? new double[] {1.17, 1.25, 1.32} : new double[] {1.08, 0.9, 0.75, 0.66})
-                .filter(at -> c.x(xAt(low, at)) + bandPx < c.right())
-                .findFirst()
-                .ifPresent(at -> name(c, low, "band 5–95 %", Ink.INK2, at, TextAlignment.LEFT));
+        List<Runnable> levels = inside ? levelsInside(c) : List.of();
+        CurveNames curves = new CurveNames(c, places);
+        for (List<Pt> line : List.of(mid, on, low, high)) {
+            curves.keep(line);
+        }
+        curves.keep(List.of(new Pt(gas.open() * 100, lo), new Pt(gas.open() * 100, hi)));
+        curves.name(
+                mid,
+                List.of(Degrees.words(gas.topK() - 273.15, units)),
+                Ink.INK,
+                TextAlignment.LEFT,
+                CurveNames.LOW_FIRST);
+        curves.name(
+                on,
+                List.of("gas-on", Degrees.words(gas.onK() - 273.15, units)),
+                Ink.COBALT,
+                TextAlignment.RIGHT,
+                CurveNames.LOW_FIRST);
+        curves.name(low, List.of("band 5–95 %"), Ink.INK2, TextAlignment.LEFT, CurveNames.HIGH_FIRST);
         c.unclip();
         c.frame();
         for (double v = 0.6; v < 1.41; v += 0.1) {
@@ -110,52 +120,17 @@ final class LambdaChart {
                     VPos.CENTER,
                     false);
         }
-        if (inside) {
-            levelsInside(c);
-        } else {
+        levels.forEach(Runnable::run);
+        if (!inside) {
             levels(c);
         }
         travel(c, least, most);
-        Places places = new Places();
-        for (List<Pt> line : List.of(mid, on, low, high)) {
-            curve(c, line, places);
-        }
-        names.forEach(n -> places.name(n[0], n[1], n[2], n[3]));
         new LambdaReadOut(g, p, gas, units).paint(c, mid, least, most, pointed, places);
     }
 
-    private static void curve(Chart c, List<Pt> line, Places places) {
-        for (int i = 1; i < line.size(); i++) {
-            Pt a = line.get(i - 1);
-            Pt b = line.get(i);
-            places.line(c.x(a.x()), c.y(a.y()), c.x(b.x()), c.y(b.y()));
-        }
-    }
-
-    /** Where a curve passes a height; infinite where it does not. */
-    private static double xAt(List<Pt> line, double y) {
-        for (int i = 1; i < line.size(); i++) {
-            Pt a = line.get(i - 1);
-            Pt b = line.get(i);
-            if (Double.isFinite(a.y()) && Double.isFinite(b.y()) && a.y() <= y && b.y() > y) {
-                return a.x() + (y - a.y()) / (b.y() - a.y()) * (b.x() - a.x());
-            }
-        }
-        return Double.POSITIVE_INFINITY;
-    }
-
-    private void name(Chart c, List<Pt> line, String words, Ink ink, double atY, TextAlignment align) {
-        double px = c.x(xAt(line, atY));
-        double w = TextSizes.width(words, Fonts.bold(13));
-        double x = align == TextAlignment.RIGHT ? Math.max(c.left() + 4, px - 12 - w) : px + 14;
-        if (px > c.left() + 10 && x + w < c.right() - 4) {
-            c.say(words, x, c.y(atY), 13, ink != Ink.INK2, ink, TextAlignment.LEFT, VPos.CENTER, true);
-            names.add(new double[] {x, c.y(atY) - 9, w, 18});
-        }
-    }
-
-    /** A line a level at the right end of its field, where the curves have passed. */
-    private void levelsInside(Chart c) {
+    /** A line a level at the right end of its field, where the curves have passed; takes their places now, answers what writes them over the curves. */
+    private List<Runnable> levelsInside(Chart c) {
+        List<Runnable> out = new ArrayList<>();
         double last = c.top();
         for (AtmosphereLevel level : AtmosphereLevel.values()) {
             double at = level == AtmosphereLevel.OXIDIZING
@@ -166,11 +141,14 @@ final class LambdaChart {
             double right = c.right() - 8;
             double coW = TextSizes.width(co, Fonts.sans(12.5)) + 8;
             double w = coW + TextSizes.width(level.id(), Fonts.bold(14));
-            Say.at(g, p, co, right, y, 12.5, false, Ink.INK2, TextAlignment.RIGHT, VPos.CENTER, true);
-            Say.at(g, p, level.id(), right - coW, y, 14, true, Ink.INK, TextAlignment.RIGHT, VPos.CENTER, true);
-            names.add(new double[] {right - w, y - 9, w, 18});
+            out.add(() -> {
+                Say.at(g, p, co, right, y, 12.5, false, Ink.INK2, TextAlignment.RIGHT, VPos.CENTER, true);
+                Say.at(g, p, level.id(), right - coW, y, 14, true, Ink.INK, TextAlignment.RIGHT, VPos.CENTER, true);
+            });
+            places.name(right - w, y - 9, w, 18);
             last = y;
         }
+        return out;
     }
 
     private void levels(Chart c) {

@@ -1,16 +1,10 @@
 package portwright.app.step;
 
 import java.util.List;
-import javafx.geometry.Pos;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
-import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
-import portwright.app.part.FieldRing;
 
-/** Buttons and choices of the Paper step. */
+/** Buttons and words of the Paper step. */
 final class PaperControls {
     private PaperControls() {}
 
@@ -38,24 +32,5 @@ final class PaperControls {
             setManaged(!words.isEmpty());
             setVisible(!words.isEmpty());
         }
-    }
-
-    /** A box to choose from, with its name before it. */
-    static Node choice(String label, ComboBox<String> box) {
-        Label name = new Label(label);
-        name.getStyleClass().add("field-name");
-        name.setMinWidth(86);
-        box.getStyleClass().add("choice");
-        box.setMaxWidth(Double.MAX_VALUE);
-        box.setAccessibleText(label);
-        HBox frame = new HBox(box);
-        frame.getStyleClass().add("field");
-        FieldRing.round(frame, box);
-        frame.setAlignment(Pos.CENTER_LEFT);
-        HBox.setHgrow(frame, Priority.ALWAYS);
-        HBox.setHgrow(box, Priority.ALWAYS);
-        HBox row = new HBox(4, name, frame);
-        row.setAlignment(Pos.CENTER_LEFT);
-        return row;
     }
 }

@@ -14,14 +14,17 @@ import javafx.stage.FileChooser;
 import portwright.app.doc.Document;
 import portwright.app.doc.FreshDesign;
 import portwright.app.doc.HomeFolder;
+import portwright.app.doc.Moves;
 import portwright.app.doc.PaperHold;
 import portwright.app.doc.PaperModel;
 import portwright.app.part.CorrectionGauge;
 import portwright.app.part.FormView;
+import portwright.app.part.PlainChoice;
 import portwright.app.part.PlainField;
 import portwright.app.part.SlipView;
 import portwright.app.part.WorkBar;
 import portwright.file.AtomicFile;
+import portwright.model.UnitSystem;
 import portwright.sheet.Paper;
 import portwright.sheet.SheetOptions;
 
@@ -30,7 +33,7 @@ public final class PaperStep implements StepView {
     private static final List<SheetOptions.Part> PARTS =
             List.of(SheetOptions.Part.ALL, SheetOptions.Part.FLOOR, SheetOptions.Part.LID, SheetOptions.Part.WALL);
     private static final List<SheetOptions.Side> SIDES =
-            List.of(SheetOptions.Side.BOTH, SheetOptions.Side.HOT, SheetOptions.Side.COLD);
+            List.of(SheetOptions.Side.DRILLED, SheetOptions.Side.BOTH, SheetOptions.Side.HOT, SheetOptions.Side.COLD);
 
     private final Document doc;
     private final PaperModel model;
@@ -89,13 +92,7 @@ public final class PaperStep implements StepView {
             }
         });
         VBox options = FormView.ticket(
-                "Sheets",
-                "",
-                paper,
-                PaperControls.choice("parts", parts),
-                PaperControls.choice("faces", faces),
-                sides,
-                sheets);
+                "Sheets", "", paper, PlainChoice.row("parts", parts), PlainChoice.row("faces", faces), sides, sheets);
         Label ask = new Label("What does your steel rule read on the 100 mm (3 15/16 in) of the bars?");
         ask.setWrapText(true);
         ask.getStyleClass().addAll("muted", "slip-text");
@@ -129,10 +126,10 @@ public final class PaperStep implements StepView {
         faces.getItems().setAll(FaceWords.of(model.choice().part()));
         faces.setValue(faces.getItems().get(SIDES.indexOf(model.choice().face())));
         naming = false;
-        boolean all = model.choice().part() == SheetOptions.Part.ALL;
-        sides.setText(all ? FaceWords.ALL : "");
-        sides.setVisible(all);
-        sides.setManaged(all);
+        String words = FaceWords.remark(model.choice());
+        sides.setText(words);
+        sides.setVisible(!words.isEmpty());
+        sides.setManaged(!words.isEmpty());
     }
 
     /** Only pages of the design as it stands may leave the window. */
@@ -173,10 +170,12 @@ public final class PaperStep implements StepView {
         across.aside();
         down.aside();
         boolean ok = p.print() != null;
+        boolean inch = Moves.units(doc.text()) == UnitSystem.INCH;
         sheets.setText(
                 p.preview() == null
                         ? ""
-                        : p.preview().sheets() + " sheets, overlap 12 mm or more, content mark " + p.mark());
+                        : p.preview().sheets() + " sheets, overlap " + (inch ? "15/32 in" : "12 mm")
+                                + " or more, content mark " + p.mark());
         sheets.setVisible(p.preview() != null);
         sheets.setManaged(p.preview() != null);
         messages.getChildren().clear();

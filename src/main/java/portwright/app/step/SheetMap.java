@@ -29,6 +29,9 @@ final class SheetMap {
     private static final double NAME_PX = 13;
     private static final double INSET_PX = 6;
 
+    /** Where a name may stand between two edges, corners first. */
+    private static final double[] SHARES = {0, 1, 0.5, 0.25, 0.75};
+
     private final GraphicsContext g;
     private final Palette p;
     private final KilnGeometry kiln;
@@ -98,23 +101,24 @@ final class SheetMap {
         }
     }
 
-    /** The name in the first corner of the sheet in which no hole lies. */
+    /** The name in the first corner of the sheet, else along its edges, where neither a hole nor its number lies. */
     private void name(View v, SheetBook.LaidTile t) {
         String words = t.page() < 0 ? t.name() + " blank" : t.name();
         boolean shown = t.page() == page;
         Box b = on(v, t.kept());
         double tw = TextSizes.width(words, Fonts.bold(NAME_PX));
         List<Box> corners = new ArrayList<>();
-        for (boolean low : new boolean[] {false, true}) {
-            for (boolean right : new boolean[] {false, true}) {
-                double left = right ? b.maxX() - INSET_PX - tw : b.minX() + INSET_PX;
-                double top = low ? b.maxY() - INSET_PX - NAME_PX : b.minY() + INSET_PX;
+        for (double down : SHARES) {
+            for (double across : SHARES) {
+                double left = b.minX() + INSET_PX + across * (b.width() - 2 * INSET_PX - tw);
+                double top = b.minY() + INSET_PX + down * (b.height() - 2 * INSET_PX - NAME_PX);
                 corners.add(new Box(left, top, left + tw, top + NAME_PX));
             }
         }
+        List<Box> holes =
+                layout.painter().cutCircles().stream().map(k -> around(v, k)).toList();
         Box at = corners.stream()
-                .filter(c -> layout.painter().cutCircles().stream()
-                        .noneMatch(k -> around(v, k).touches(c)))
+                .filter(c -> holes.stream().noneMatch(k -> k.touches(c)))
                 .findFirst()
                 .orElse(corners.get(0));
         Say.at(g, p, words, at.minX(), at.centre().y(), NAME_PX, shown, Ink.INK, TextAlignment.LEFT, VPos.CENTER, true);
@@ -125,7 +129,8 @@ final class SheetMap {
         double r = c.radius() * v.scale();
         double x = v.x(c.centre().x());
         double y = v.y(c.centre().y());
-        return new Box(x - r, y - r - 2 * NAME_PX, x + r, y + r);
+        double half = Math.max(r, NAME_PX / 2);
+        return new Box(x - half, y - r - 1.6 * NAME_PX, x + half, y + r);
     }
 
     private static Box on(View v, Box mm) {

@@ -2,11 +2,13 @@ package portwright.app.doc;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
+import portwright.check.Severity;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.file.DesignText;
@@ -16,6 +18,20 @@ import portwright.file.Starters;
 class StepCountTest {
     private static final List<Step> LATE = List.of(Step.GAS, Step.ROOM, Step.FIRING);
 
+    private static int sum(Document doc, Severity severity) {
+        return Arrays.stream(Step.values())
+                .map(s -> FindingOrder.count(doc, s))
+                .mapToInt(c -> severity == Severity.STOP ? c.stops() : c.cautions())
+                .sum();
+    }
+
+    private static int all(Document doc, Severity severity) {
+        return (int) doc.result().findings().stream()
+                .filter(f -> f.severity() == severity)
+                .count();
+    }
+
+    /** Every stop and every caution hangs on one tile. */
     @Test
     void beforeTheFirstWholeCheckGasRoomAndFiringAreNotClear() throws Exception {
         BlockingQueue<Runnable> window = new LinkedBlockingQueue<>();
@@ -36,6 +52,10 @@ class StepCountTest {
             assertThat(LATE)
                     .allSatisfy(s -> assertThat(FindingOrder.count(doc, s).notChecked())
                             .isEqualTo(FindingOrder.open(doc, s).size()));
+            assertThat(sum(doc, Severity.CAUTION))
+                    .isEqualTo(all(doc, Severity.CAUTION))
+                    .isPositive();
+            assertThat(sum(doc, Severity.STOP)).isEqualTo(all(doc, Severity.STOP));
         }
     }
 }

@@ -1,0 +1,42 @@
+package portwright.app.frame;
+
+import portwright.app.part.SlipView;
+
+/** Lines that say what to do with a kiln that is new on the board; they go when they are tapped. */
+final class FirstLines {
+    private FirstLines() {}
+
+    /** Of the example that a first start shows. */
+    static void ofExample(Notices notices) {
+        add(
+                notices,
+                "This kiln is an example.",
+                "Drag an inlet and watch the slips on the right.\nReady? Kiln step: measure yours.");
+    }
+
+    /** Of a kiln that begins as a starter. */
+    static void ofStarter(Notices notices) {
+        add(
+                notices,
+                "This kiln begins as the example.",
+                "Here: type your own measures; what is not yours yet is marked ◇.\n"
+                        + "Ports: drag the holes and watch the slips.\n"
+                        + "Paper: print the template once nothing stops.");
+    }
+
+    /** Of a kiln of its own measures. */
+    static void ofOwn(Notices notices) {
+        add(
+                notices,
+                "This kiln begins with what you measured.",
+                "Here: add elements, fittings and brick joints, or say that there are none.\n"
+                        + "Ports: press N for each hole.\n"
+                        + "What is still missing stands under Not checked.");
+    }
+
+    private static void add(Notices notices, String head, String words) {
+        SlipView first = SlipView.note(head, words);
+        notices.add(first);
+        first.setOnMouseClicked(e -> notices.remove(first));
+    }
+}
