@@ -25,7 +25,8 @@ final class HeatWords {
                 new ReportLine(
                         "heat out",
                         kwh(e.wallLossJ()) + " through walls, floor and lid, " + kwh(e.carriedOutJ())
-                                + " with flue gas, air and leaks, " + kwh(e.portRadiationJ())
+                                + " with flue gas, air and leaks (" + kwh(e.leakJ())
+                                + " of it by leaks while the ports are plugged), " + kwh(e.portRadiationJ())
                                 + " radiated by the ports"),
                 new ReportLine(
                         "heat stored", kwh(e.shellJ()) + " in the brick, " + kwh(e.loadJ()) + " in ware and furniture"),
@@ -41,6 +42,7 @@ final class HeatWords {
         Json.number(o, "gasNetKwh", e.fuelNetJ() / KWH);
         Json.number(o, "shellLossKwh", e.wallLossJ() / KWH);
         Json.number(o, "flueGasAirAndLeaksKwh", e.carriedOutJ() / KWH);
+        Json.number(o, "leaksPluggedKwh", e.leakJ() / KWH);
         Json.number(o, "portRadiationKwh", e.portRadiationJ() / KWH);
         Json.number(o, "storedInBrickKwh", e.shellJ() / KWH);
         Json.number(o, "storedInLoadAndFurnitureKwh", e.loadJ() / KWH);

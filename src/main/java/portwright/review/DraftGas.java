@@ -20,7 +20,15 @@ public final class DraftGas implements GasExchange {
 
     @Override
     public Flow at(boolean gasOn, double damperShare, double chamberK) {
-        FireState s = draft.at(gasOn, damperShare, held(chamberK));
+        return flow(draft.at(gasOn, damperShare, held(chamberK)), gasOn);
+    }
+
+    @Override
+    public Flow plugged(double chamberK) {
+        return flow(draft.plugged(held(chamberK)), false);
+    }
+
+    private static Flow flow(FireState s, boolean gasOn) {
         return new Flow(
                 s.heatW(),
                 s.fuelNetW(),

@@ -15,6 +15,7 @@ import portwright.calc.draft.FireState;
 import portwright.calc.draft.FireUncertainty;
 import portwright.calc.draft.OxidisedZone;
 import portwright.calc.draft.Spread;
+import portwright.calc.firing.GasExchange;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.ShelfPlate;
 import portwright.model.Design;
@@ -61,6 +62,12 @@ public final class FireReview {
     /** The draft's input alone, for the firing's heat balance. */
     static Known<DraftCase> draft(Design design, KilnGeometry geometry, Assumptions assume) {
         return new FireCase(design, geometry, assume).build(BurnerGas.of(design));
+    }
+
+    /** What flows in the firing's heat balance: the draft where it is known, else the leaks alone. */
+    static GasExchange gas(Design design, KilnGeometry geometry, Known<DraftCase> draft) {
+        return new DraftGas(
+                draft.known() ? draft.value() : new FireCase(design, geometry, new Assumptions()).leaksOnly());
     }
 
     /** Prepares the fire of a design. */

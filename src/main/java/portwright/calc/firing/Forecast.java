@@ -10,7 +10,7 @@ import java.util.List;
  * @param nominal brick as tabled
  * @param quick brick conducting 20 % less
  * @param slow brick conducting 20 % more
- * @param stallElectricK where elements alone, ports plugged, end the climb, K
+ * @param stallElectricK where elements alone, ports plugged and leaks as they are, end the climb, K
  * @param stallAllK where the hottest gas step with the elements as it asks ends the climb, K; NaN without a gas step
  */
 public record Forecast(FiringRun nominal, FiringRun quick, FiringRun slow, double stallElectricK, double stallAllK) {
@@ -28,7 +28,7 @@ public record Forecast(FiringRun nominal, FiringRun quick, FiringRun slow, doubl
         FiringRun nominal = Simulation.run(kiln, gas, steps, watched, numerics);
         FiringRun quick = Simulation.run(kiln.conducting(1 - CONDUCTIVITY_BAND), gas, steps, watched, numerics);
         FiringRun slow = Simulation.run(kiln.conducting(1 + CONDUCTIVITY_BAND), gas, steps, watched, numerics);
-        double electric = SteadyShell.stallK(kiln, kiln.elements().fullW());
+        double electric = SteadyShell.stallElectricK(kiln, gas);
         double all = Double.NaN;
         for (StepResult r : nominal.steps()) {
             if (r.step().gas()) {

@@ -82,7 +82,14 @@ public final class Simulation extends Tally {
             keptK = balance.chamberK();
         }
         EnergyBalance energy = new EnergyBalance(
-                electricJ, fuelNetJ, carriedOutJ, radiationJ, wallLossJ, balance.shellJ(startK), balance.loadJ(startK));
+                electricJ,
+                fuelNetJ,
+                carriedOutJ,
+                leakJ,
+                radiationJ,
+                wallLossJ,
+                balance.shellJ(startK),
+                balance.loadJ(startK));
         return new FiringRun(samples, results, spells, down, energy, reached, hottestOutsideK);
     }
 

@@ -1,6 +1,7 @@
 package portwright.calc.firing.log;
 
 import java.util.List;
+import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.IntToDoubleFunction;
 import portwright.calc.firing.GasExchange;
@@ -25,6 +26,11 @@ final class Unsure {
     private static final double AIR = 0.10;
     /** Both against each other: how well lambda is known from a damper and a pressure. */
     static final double AIR_TO_GAS = Math.hypot(AIR, GAS);
+
+    /** A leak area is a gap judged by eye: 5 to 95 % are none to twice what is stated. */
+    private static final double LEAK = 0.6;
+    /** Without a stated one so much may gape all the same, m², a standard deviation. */
+    private static final double UNSEEN_M2 = 3e-4;
 
     private static final double ZERO_C = 273.15;
     /** Drift of a base metal thermocouple begins about here and is counted at cone 10. */
@@ -87,7 +93,18 @@ final class Unsure {
             public double damperFor(double lambda, double kelvin) {
                 return gas.damperFor(lambda, kelvin) / (1 + AIR);
             }
+
+            @Override
+            public Flow plugged(double kelvin) {
+                return gas.plugged(kelvin);
+            }
         };
+        return column(f.with(f.c.with(f.c.kiln(), wider)).logged);
+    }
+
+    /** More leaks than the design says: with the ports plugged it reads as loss. */
+    double[] leak(DoubleFunction<GasExchange> draft, double designM2) {
+        GasExchange wider = draft.apply(Double.isNaN(designM2) ? UNSEEN_M2 : designM2 * (1 + LEAK));
         return column(f.with(f.c.with(f.c.kiln(), wider)).logged);
     }
 
