@@ -33,10 +33,8 @@ final class Unsure {
     private static final double UNSEEN_M2 = 3e-4;
 
     private static final double ZERO_C = 273.15;
-    /** Drift of a base metal thermocouple begins about here and is counted at cone 10. */
+    /** Drift of a base metal thermocouple begins about here and is counted at {@link ProbeBand#CONE_10_C}. */
     private static final double DRIFT_C = 600;
-
-    private static final double FULL_C = 1285;
 
     private final Followed f;
     private final int[] told;
@@ -121,7 +119,10 @@ final class Unsure {
     List<double[]> probe() {
         return List.of(
                 reading(t -> f.band.sdShare() * t),
-                reading(t -> f.band.sdShare() * FULL_C * Math.max(0, t - DRIFT_C) / (FULL_C - DRIFT_C)));
+                reading(t -> f.band.sdShare()
+                        * ProbeBand.CONE_10_C
+                        * Math.max(0, t - DRIFT_C)
+                        / (ProbeBand.CONE_10_C - DRIFT_C)));
     }
 
     /** The chamber hotter than the reading by an error that depends on the reading, both in °C. */
