@@ -85,7 +85,7 @@ final class HeatWords {
 
     /** The minutes between two steps in one line of the table, from and to. */
     static String minutes(OpenSpell s) {
-        return n(OpenSpell.seconds() / 60, 0) + " min ports open, plate off"
+        return n(s.openS() / 60, 0) + " min ports open, plate off"
                 + (s.lighting() ? ", " + n(OpenSpell.cleanSeconds() / 60, 0) + " min clean fire" : "") + ": "
                 + n(s.fromK() - 273.15, 0) + " to " + n(s.endK() - 273.15, 0) + " °C";
     }
@@ -97,7 +97,7 @@ final class HeatWords {
             double fell = s.fromK() - s.toK();
             out.add(new ReportLine(
                     out.isEmpty() ? "between steps" : "",
-                    n(OpenSpell.seconds() / 60, 0) + " min with ports open and plate off "
+                    n(s.openS() / 60, 0) + " min with ports open and plate off "
                             + (s.lighting() ? "before lighting step " : "after the gas of step ") + (s.gasStep() + 1)
                             + " lose " + kwh(s.lostJ()) + "; the elements give " + kwh(s.electricJ())
                             + (fell < 1 ? " and hold the temperature" : ", the chamber falls by " + n(fell, 0) + " °C")
@@ -120,8 +120,8 @@ final class HeatWords {
         for (OpenSpell s : run.openSpells()) {
             ObjectNode o = list.addObject().put("index", s.gasStep()).put("when", s.lighting() ? "before" : "after");
             Json.number(o, "startHours", s.startS() / 3600);
-            Json.number(o, "minutes", OpenSpell.seconds() / 60);
-            Json.number(o, "cleanFireMinutes", (s.endS() - s.startS() - OpenSpell.seconds()) / 60);
+            Json.number(o, "minutes", s.openS() / 60);
+            Json.number(o, "cleanFireMinutes", (s.endS() - s.startS() - s.openS()) / 60);
             Json.number(o, "lostKwh", s.lostJ() / KWH);
             Json.number(o, "electricKwh", s.electricJ() / KWH);
             Json.number(o, "cleanFireElectricKwh", s.cleanElectricJ() / KWH);

@@ -12,10 +12,17 @@ public final class DraftGas implements GasExchange {
     private static final double MOST_KELVIN = 1690;
 
     private final DraftExchange draft;
+    private final double lightingS;
 
-    /** Takes the kiln at full gas, see {@link FireReview#kiln()}. */
-    public DraftGas(DraftCase kiln) {
+    /** Takes the kiln at full gas, see {@link FireReview#kiln()}, and how long it stands open before gas is lit, s. */
+    public DraftGas(DraftCase kiln, double lightingS) {
         draft = new DraftExchange(kiln);
+        this.lightingS = lightingS;
+    }
+
+    @Override
+    public double lightingS() {
+        return lightingS;
     }
 
     @Override

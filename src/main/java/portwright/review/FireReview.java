@@ -16,6 +16,7 @@ import portwright.calc.draft.FireUncertainty;
 import portwright.calc.draft.OxidisedZone;
 import portwright.calc.draft.Spread;
 import portwright.calc.firing.GasExchange;
+import portwright.calc.firing.OpenSpell;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.ShelfPlate;
 import portwright.model.Design;
@@ -66,8 +67,13 @@ public final class FireReview {
 
     /** What flows in the firing's heat balance: the draft where it is known, else the leaks alone. */
     static GasExchange gas(Design design, KilnGeometry geometry, Known<DraftCase> draft) {
-        return new DraftGas(
-                draft.known() ? draft.value() : new FireCase(design, geometry, new Assumptions()).leaksOnly());
+        return draft.known()
+                ? new DraftGas(
+                        draft.value(),
+                        OpenSpell.lightingS(
+                                UnlitFigures.purge(geometry, draft.value()).seconds()))
+                : new DraftGas(
+                        new FireCase(design, geometry, new Assumptions()).leaksOnly(), OpenSpell.lightingS(Double.NaN));
     }
 
     /** Prepares the fire of a design. */

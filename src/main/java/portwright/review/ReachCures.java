@@ -232,7 +232,8 @@ public final class ReachCures {
     }
 
     private FiringRun fire(KilnHeat k, double gasShare, List<Step> plan) {
-        GasExchange gas = draft == null || gasShare == 1 ? plain : new DraftGas(draft.gasShare(gasShare));
+        GasExchange gas =
+                draft == null || gasShare == 1 ? plain : new DraftGas(draft.gasShare(gasShare), plain.lightingS());
         return Simulation.run(k, gas, plan, List.of(), Numerics.STANDARD);
     }
 

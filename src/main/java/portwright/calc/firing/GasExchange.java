@@ -31,6 +31,11 @@ public interface GasExchange {
         return Flow.NONE;
     }
 
+    /** How long ports stand open and plate off before gas is lit, s. */
+    default double lightingS() {
+        return OpenSpell.seconds();
+    }
+
     /**
      * Flows and heat.
      *

@@ -102,7 +102,7 @@ public final class Simulation extends Tally {
         double electric0 = electricJ;
         double lost0 = carriedOutJ + radiationJ;
         between = true;
-        burst(index, beside, false, OpenSpell.seconds());
+        burst(index, beside, false, lighting ? gas.lightingS() : OpenSpell.seconds());
         double toK = balance.chamberK();
         double lost = carriedOutJ + radiationJ - lost0;
         double electric = electricJ - electric0;

@@ -24,9 +24,9 @@ class HeatAccountTest {
 
     @Test
     void theHottestIsToldTheColdestDecides() {
-        Relight a = new Relight(2, 1200, 1150, 1180);
-        Relight b = new Relight(3, 1300, 1190, 1200);
-        Relight c = new Relight(4, 1250, 1140, 1230);
+        Relight a = new Relight(2, 1200, 1150, 1180, 600);
+        Relight b = new Relight(3, 1300, 1190, 1200, 600);
+        Relight c = new Relight(4, 1250, 1140, 1230, 600);
         assertThat(Relight.hottest(List.of(a, b, c))).isSameAs(b);
         assertThat(Relight.coldest(List.of(a, b, c))).isSameAs(c);
         assertThat(Relight.hottest(List.of())).isNull();

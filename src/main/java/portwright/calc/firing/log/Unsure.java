@@ -93,6 +93,11 @@ final class Unsure {
             }
 
             @Override
+            public double lightingS() {
+                return gas.lightingS();
+            }
+
+            @Override
             public Flow plugged(double kelvin) {
                 return gas.plugged(kelvin);
             }
