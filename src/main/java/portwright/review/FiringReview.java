@@ -7,6 +7,7 @@ import java.util.function.DoubleUnaryOperator;
 import portwright.calc.combustion.AtmosphereLevel;
 import portwright.calc.draft.DraftCase;
 import portwright.calc.firing.ConeWork;
+import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Forecast;
 import portwright.calc.firing.GasExchange;
 import portwright.calc.firing.HeatStop;
@@ -218,8 +219,9 @@ public final class FiringReview {
         }
         List<StepRow> out = new ArrayList<>();
         List<StepPlate> plates = StepPlate.of(design, this, fire);
-        for (StepResult r : forecast().value().nominal().steps()) {
-            out.add(StepRow.of(r, design.firing().steps().get(r.index()), fire, plates.get(r.index())));
+        FiringRun run = forecast().value().nominal();
+        for (StepResult r : run.steps()) {
+            out.add(StepRow.of(run, r, design.firing().steps().get(r.index()), fire, plates.get(r.index())));
         }
         return out;
     }

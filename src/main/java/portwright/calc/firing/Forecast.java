@@ -22,6 +22,9 @@ public record Forecast(FiringRun nominal, FiringRun quick, FiringRun slow, doubl
 
     public static final double HOURS_BAND = 0.25;
 
+    /** Ends of a climb no farther apart are told as one, K (own judgement: less than a probe or cone tells). */
+    private static final double ALIKE_K = 5;
+
     /** Runs the three firings. */
     public static Forecast of(
             KilnHeat kiln, GasExchange gas, List<Step> steps, List<ConeWork> watched, Numerics numerics) {
@@ -37,6 +40,11 @@ public record Forecast(FiringRun nominal, FiringRun quick, FiringRun slow, doubl
             }
         }
         return new Forecast(nominal, quick, slow, electric, all);
+    }
+
+    /** Whether two ends of a climb, both in K or both in °C, are one to a potter. */
+    public static boolean alike(double a, double b) {
+        return Math.abs(a - b) <= ALIKE_K;
     }
 
     /** Least and most time over the brick's conductivity. */
