@@ -16,6 +16,9 @@ import portwright.units.Quantity;
 
 /** The rows of the card's table: the steps, the way from gas back to electricity, the end. */
 final class StepRows {
+    /** Where a cone is asked for faster than its chart has it. */
+    static final String BEYOND_CHART = "Chart to 150 °C/h: trust cones.";
+
     private static final String CLEAR = "shut the cylinder, let the flame die, plate off 10 min until clear";
 
     private StepRows() {}
@@ -50,6 +53,9 @@ final class StepRows {
             ended |= missed != null && !computed.endsC().containsKey(i);
             atC = ended ? Double.NaN : atC;
             out.add(step(design, s, atC, computed.plate(i)));
+            if (StepTime.beyondChart(s)) {
+                out.add(CardData.Step.remark(BEYOND_CHART));
+            }
             if (computed.sags().containsKey(i)) {
                 out.add(CardData.Step.remark(computed.sags().get(i)));
             }
