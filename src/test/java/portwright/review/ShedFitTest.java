@@ -19,7 +19,7 @@ import portwright.review.ShedKiln.Stage;
  * bands told every time. From these a leak between 0.7 and 1.3 is never told as a number, which is true: the heat of the gas is not known so well.
  *
  * <p>A log with two holds at one share, plugged and then open with the plate shut, tells both bands: of 60 logs (leak 0.4 to 2 times 5 cm²) 53 give a loss factor
- * (rms 6.3 %, worst 13.4 %), and both true numbers lie within their bands in all 53; 8 bands of the leak are narrow enough for a number. Most of the others are kilns that lose
+ * (rms 6.3 %, worst 13.4 %; the load noted 53, 5.5 % and 12.2 %), and both true numbers lie within their bands in all of them; 8 or 9 bands of the leak are narrow enough for a number. Most of the others are kilns that lose
  * 1.4 times the design's and sink in the holds.
  */
 class ShedFitTest {
