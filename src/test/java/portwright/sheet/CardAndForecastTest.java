@@ -125,7 +125,7 @@ class CardAndForecastTest {
     void oneNumberForTheOpenMinutes() throws IOException {
         DesignText narrow = design();
         for (int i = 0; i < review.design().ports().size(); i++) {
-            narrow = narrow.setText("ports[" + i + "].diameter", "20 mm");
+            narrow = narrow.setText("ports[" + i + "].diameter", "16 mm");
         }
         Review r = Review.of(narrow.read().design());
         CheckResult result = new RuleBook(LimitTable.load()).check(r);
