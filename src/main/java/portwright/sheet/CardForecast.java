@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import portwright.calc.firing.Ending;
 import portwright.model.Heat;
 import portwright.report.ForecastText;
 import portwright.report.HeldCones;
@@ -53,7 +52,7 @@ public record CardForecast(
         List<StepPlate> plates = StepPlate.of(review);
         if (review.firing() != null && review.firing().forecast().known()) {
             review.firing().rows(review.fire()).stream()
-                    .filter(r -> r.ending() == Ending.REACHED)
+                    .filter(r -> r.reached() || r.sags())
                     .forEach(r -> {
                         ends.put(r.index(), r.endC());
                         if (r.sags()) {
