@@ -9,6 +9,7 @@ import portwright.calc.firing.Forecast;
 import portwright.calc.firing.HoursBand;
 import portwright.calc.firing.Sample;
 import portwright.review.ClosePlates;
+import portwright.review.DrilledOver;
 import portwright.review.FiringReview;
 import portwright.review.Review;
 import portwright.review.StepRow;
@@ -58,6 +59,7 @@ public final class ForecastJson {
                     o.set(e.getKey(), e.getValue());
                 }
             });
+            Json.number(o, "lambdaDrilledOver", drilledOver(review, r));
         }
         ArrayNode close = root.putArray("platesTooClose");
         for (ClosePlates p : ClosePlates.of(review)) {
@@ -95,6 +97,15 @@ public final class ForecastJson {
             Json.number(o, "lambda", s.lambda() > 0 ? s.lambda() : null);
         }
         return Json.text(root);
+    }
+
+    /** Lambda with every hole as much too wide as the design allows; null where that moves nothing or nothing is known. */
+    private static Double drilledOver(Review review, StepRow r) {
+        return r.lambda() == null || r.damperOpen() == null
+                ? null
+                : DrilledOver.of(review, r.endC() + ZERO_C, r.damperOpen())
+                        .map(d -> r.lambda() + d.gain())
+                        .orElse(null);
     }
 
     /** The time series as CSV, one row a sample. */

@@ -147,12 +147,17 @@ public final class ForecastText {
         boolean gasOver = gas > bears + BRICK_FAILS_K;
         String over = "beyond what the brick bears";
         boolean electric = !review.design().kiln().noElements();
+        boolean falls = f.nominal().last().ending() == Ending.FALLS;
+        if (electric && !falls && Forecast.alike(plain, gas) && !plainOver && !gasOver) {
+            return n((plain + gas) / 2, 0)
+                    + " °C, by electricity alone with ports plugged and with gas as the steps ask";
+        }
         return (electric ? (plainOver ? over : n(plain, 0) + " °C") + " by electricity alone with ports plugged" : "")
                 + (Double.isNaN(gas)
                         ? ""
                         : (electric ? ", " : "")
                                 + (gasOver ? over : n(gas, 0) + " °C")
-                                + (f.nominal().last().ending() == Ending.FALLS
+                                + (falls
                                         ? ", where the chamber would fall to in the end, with gas as step "
                                                 + (f.nominal().last().index() + 1) + " asks"
                                         : " with gas as the steps ask"))

@@ -25,7 +25,8 @@ final class HeatWords {
                 new ReportLine(
                         "heat out",
                         kwh(e.wallLossJ()) + " through walls, floor and lid, " + kwh(e.carriedOutJ())
-                                + " with flue gas, air and leaks, " + kwh(e.portRadiationJ())
+                                + " with flue gas, air and leaks (" + kwh(e.leakJ())
+                                + " of it by leaks while the ports are plugged), " + kwh(e.portRadiationJ())
                                 + " radiated by the ports"),
                 new ReportLine(
                         "heat stored", kwh(e.shellJ()) + " in the brick, " + kwh(e.loadJ()) + " in ware and furniture"),
@@ -41,6 +42,7 @@ final class HeatWords {
         Json.number(o, "gasNetKwh", e.fuelNetJ() / KWH);
         Json.number(o, "shellLossKwh", e.wallLossJ() / KWH);
         Json.number(o, "flueGasAirAndLeaksKwh", e.carriedOutJ() / KWH);
+        Json.number(o, "leaksPluggedKwh", e.leakJ() / KWH);
         Json.number(o, "portRadiationKwh", e.portRadiationJ() / KWH);
         Json.number(o, "storedInBrickKwh", e.shellJ() / KWH);
         Json.number(o, "storedInLoadAndFurnitureKwh", e.loadJ() / KWH);
@@ -83,7 +85,7 @@ final class HeatWords {
 
     /** The minutes between two steps in one line of the table, from and to. */
     static String minutes(OpenSpell s) {
-        return n(OpenSpell.seconds() / 60, 0) + " min ports open, plate off"
+        return n(s.openS() / 60, 0) + " min ports open, plate off"
                 + (s.lighting() ? ", " + n(OpenSpell.cleanSeconds() / 60, 0) + " min clean fire" : "") + ": "
                 + n(s.fromK() - 273.15, 0) + " to " + n(s.endK() - 273.15, 0) + " °C";
     }
@@ -95,7 +97,7 @@ final class HeatWords {
             double fell = s.fromK() - s.toK();
             out.add(new ReportLine(
                     out.isEmpty() ? "between steps" : "",
-                    n(OpenSpell.seconds() / 60, 0) + " min with ports open and plate off "
+                    n(s.openS() / 60, 0) + " min with ports open and plate off "
                             + (s.lighting() ? "before lighting step " : "after the gas of step ") + (s.gasStep() + 1)
                             + " lose " + kwh(s.lostJ()) + "; the elements give " + kwh(s.electricJ())
                             + (fell < 1 ? " and hold the temperature" : ", the chamber falls by " + n(fell, 0) + " °C")
@@ -118,8 +120,8 @@ final class HeatWords {
         for (OpenSpell s : run.openSpells()) {
             ObjectNode o = list.addObject().put("index", s.gasStep()).put("when", s.lighting() ? "before" : "after");
             Json.number(o, "startHours", s.startS() / 3600);
-            Json.number(o, "minutes", OpenSpell.seconds() / 60);
-            Json.number(o, "cleanFireMinutes", (s.endS() - s.startS() - OpenSpell.seconds()) / 60);
+            Json.number(o, "minutes", s.openS() / 60);
+            Json.number(o, "cleanFireMinutes", (s.endS() - s.startS() - s.openS()) / 60);
             Json.number(o, "lostKwh", s.lostJ() / KWH);
             Json.number(o, "electricKwh", s.electricJ() / KWH);
             Json.number(o, "cleanFireElectricKwh", s.cleanElectricJ() / KWH);

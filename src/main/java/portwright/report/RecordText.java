@@ -212,7 +212,12 @@ public final class RecordText {
                         ? "kept: " + f.whyNoLoss()
                         : n(f.lossFactor(), 3) + " (" + n(f.lossLow(), 2) + " to " + n(f.lossHigh(), 2) + "), from "
                                 + n(f.plainMinutes(), 0)
-                                + " minutes at known power without gas, at the element power and load that the design states");
+                                + " minutes at known power without gas, at the element power and load that the design states"
+                                + (!Double.isNaN(f.leakM2())
+                                        ? " and the leak area below"
+                                        : f.airMinutes() > 0
+                                                ? " and its leak area; the band holds the leak areas below"
+                                                : " and its leak area; the band holds leaks of none to twice that"));
         add(
                 b,
                 "leak area",

@@ -2,7 +2,6 @@ package portwright.report;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import portwright.calc.firing.OpenSpell;
 import portwright.calc.firing.Relight;
 import portwright.data.SafetyNumber;
 import portwright.review.Review;
@@ -25,7 +24,7 @@ public final class RelightWords {
                 new ReportLine(
                         "to light again",
                         "after a lost flame in step " + (hot.step() + 1) + " at " + n(hot.fromK() - ZERO_C)
-                                + " °C, " + n(OpenSpell.seconds() / 60) + " min with ports open and plate off: expect "
+                                + " °C, " + n(hot.openS() / 60) + " min with ports open and plate off: expect "
                                 + drop(hot, "with them as the step has them")),
                 new ReportLine(
                         "",
@@ -45,7 +44,7 @@ public final class RelightWords {
         List<Relight> all = review.firing().relights();
         return all.isEmpty()
                 ? ""
-                : "Relit near the top after " + n(OpenSpell.seconds() / 60) + " min open: "
+                : "Relit near the top after " + n(all.get(0).openS() / 60) + " min open: "
                         + drop(Relight.hottest(all), "lower with them on") + ".";
     }
 
@@ -68,6 +67,7 @@ public final class RelightWords {
         var list = root.putArray("relight");
         for (Relight r : review.firing().relights()) {
             ObjectNode o = list.addObject().put("index", r.step());
+            Json.number(o, "openMinutes", r.openS() / 60);
             Json.number(o, "fromC", r.fromK() - ZERO_C);
             Json.number(o, "elementsOffC", r.offK() - ZERO_C);
             Json.number(o, "elementsAsAskedC", r.onK() - ZERO_C);

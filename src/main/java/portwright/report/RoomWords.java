@@ -38,21 +38,22 @@ final class RoomWords {
         out.add(
                 new ReportLine(
                         "",
-                        "Hours from switching on, steps at their longest; rule room-co judges it. A meter in the room decides."));
+                        "Hours from the first lighting, the minutes with open kiln counted, steps with gas at their longest; rule room-co judges it. A meter in the room decides."));
         return out;
     }
 
     private static String course(RoomReview.Co co, RoomCo c) {
         List<String> passes = new ArrayList<>();
         levels(co).forEach((ppm, limit) -> {
-            double s = c.firstOverS(ppm);
+            double s = c.firstOverS(ppm) - co.gasOnS();
             passes.add(
                     Double.isInfinite(s)
                             ? "never over " + n(ppm, 0)
                             : "over " + n(ppm, 0) + " at " + n(s / 3600, 1) + " h");
         });
-        return "highest " + n(c.peakPpm(), 0) + " ppm" + (c.peakPpm() > 0 ? " at " + n(c.peakS() / 3600, 1) + " h" : "")
-                + "; " + String.join(", ", passes);
+        return "highest " + n(c.peakPpm(), 0) + " ppm"
+                + (c.peakPpm() > 0 ? " at " + n((c.peakS() - co.gasOnS()) / 3600, 1) + " h" : "") + "; "
+                + String.join(", ", passes);
     }
 
     /** Levels of the limits that count, rising. */
@@ -82,16 +83,17 @@ final class RoomWords {
             return;
         }
         RoomReview.Co co = room.co().value();
+        o.put("hoursFrom", "first lighting");
         course(o.putObject("calm"), co, co.calm());
         course(o.putObject("statedWind"), co, co.stated());
     }
 
     private static void course(ObjectNode o, RoomReview.Co co, RoomCo c) {
         Json.number(o, "peakPpm", c.peakPpm());
-        Json.number(o, "peakHours", c.peakS() / 3600);
+        Json.number(o, "peakHours", c.peakPpm() > 0 ? (c.peakS() - co.gasOnS()) / 3600 : null);
         ArrayNode passed = o.putArray("passes");
         levels(co).keySet().forEach(ppm -> {
-            double s = c.firstOverS(ppm);
+            double s = c.firstOverS(ppm) - co.gasOnS();
             Json.number(Json.number(passed.addObject(), "ppm", ppm), "hours", Double.isInfinite(s) ? null : s / 3600);
         });
     }

@@ -2,9 +2,9 @@ package portwright.report;
 
 import java.util.List;
 import java.util.Locale;
+import portwright.calc.firing.Ending;
 import portwright.calc.firing.FiringRun;
 import portwright.model.FiringStep;
-import portwright.model.Heat;
 import portwright.review.StepRow;
 import portwright.units.Format;
 import portwright.units.Inches;
@@ -18,8 +18,6 @@ final class StepTable {
 
     /** Slowest climb on a cone chart, °C/h. */
     private static final double CHART_K_PER_H = 15;
-    /** A hold that ends so much lower is told, as on the card (own judgement: half the step between most neighbouring cones), °C. */
-    private static final double SAGS_C = 10;
 
     /**
      * @param steps those of the design
@@ -52,10 +50,12 @@ final class StepTable {
             if (step.cone() != null && r.reached() && r.climbKPerH() < CHART_K_PER_H) {
                 b.append("     slower than any cone chart (15 °C/h): watch the cone, not the degrees\n");
             }
-            if (step.hold() != null && step.heat() != Heat.NONE && r.endC() < heldC(run, r) - SAGS_C) {
-                b.append("     does not keep the ").append(n(heldC(run, r), 0)).append(" °C that it was to hold\n");
+            if (r.sags()) {
+                b.append("     ")
+                        .append(r.lacks("the " + n(r.holdC(), 0) + " °C that it was to hold"))
+                        .append('\n');
             }
-            if (!r.reached()) {
+            if (r.ending() != Ending.REACHED) {
                 b.append("     NOT REACHED: ")
                         .append(r.ending().words())
                         .append(" at ")
@@ -72,11 +72,6 @@ final class StepTable {
         if (rows.stream().anyMatch(r -> r.damperOpen() != null)) {
             fire(b, rows, inch);
         }
-    }
-
-    /** What a hold is to keep: where the step before it ended, °C. */
-    private static double heldC(FiringRun run, StepRow r) {
-        return run.before(r.index()).map(s -> s.fromK() - 273.15).orElse(r.startC());
     }
 
     private static void fire(StringBuilder b, List<StepRow> rows, boolean inch) {

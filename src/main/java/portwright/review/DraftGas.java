@@ -12,15 +12,30 @@ public final class DraftGas implements GasExchange {
     private static final double MOST_KELVIN = 1690;
 
     private final DraftExchange draft;
+    private final double lightingS;
 
-    /** Takes the kiln at full gas, see {@link FireReview#kiln()}. */
-    public DraftGas(DraftCase kiln) {
+    /** Takes the kiln at full gas, see {@link FireReview#kiln()}, and how long it stands open before gas is lit, s. */
+    public DraftGas(DraftCase kiln, double lightingS) {
         draft = new DraftExchange(kiln);
+        this.lightingS = lightingS;
+    }
+
+    @Override
+    public double lightingS() {
+        return lightingS;
     }
 
     @Override
     public Flow at(boolean gasOn, double damperShare, double chamberK) {
-        FireState s = draft.at(gasOn, damperShare, held(chamberK));
+        return flow(draft.at(gasOn, damperShare, held(chamberK)), gasOn);
+    }
+
+    @Override
+    public Flow plugged(double chamberK) {
+        return flow(draft.plugged(held(chamberK)), false);
+    }
+
+    private static Flow flow(FireState s, boolean gasOn) {
         return new Flow(
                 s.heatW(),
                 s.fuelNetW(),

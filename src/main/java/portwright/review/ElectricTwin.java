@@ -12,7 +12,7 @@ import portwright.calc.firing.Step;
 import portwright.calc.firing.StepResult;
 
 /**
- * The same load fired by electricity alone: the same goals and holds at the same rates, ports plugged, all the power there is where a
+ * The same load fired by electricity alone: the same goals and holds at the same rates, ports plugged, leaks as they are, all the power there is where a
  * rate cannot be kept. What cools by itself does so here too.
  *
  * @param lastClimbKPerS mean climb over the last 100 K before its hottest step ends; NaN where it does not get there or climbs less
@@ -22,8 +22,8 @@ public record ElectricTwin(FiringRun run, double lastClimbKPerS, boolean slower)
     private static final double LAST_K = 100;
     private static final double KEPT = 0.9;
 
-    static ElectricTwin of(KilnHeat kiln, List<Step> steps, List<ConeWork> watched) {
-        FiringRun run = Simulation.run(kiln, GasExchange.NONE, steps(steps), watched, Numerics.STANDARD);
+    static ElectricTwin of(KilnHeat kiln, GasExchange gas, List<Step> steps, List<ConeWork> watched) {
+        FiringRun run = Simulation.run(kiln, gas, steps(steps), watched, Numerics.STANDARD);
         StepResult top = run.steps().stream()
                 .filter(r -> r.step().electric() && !(r.step().goal() instanceof Step.Hold))
                 .max(Comparator.comparingDouble(StepResult::endK))

@@ -1,5 +1,7 @@
 package portwright.review;
 
+import portwright.calc.firing.OpenSpell;
+
 /**
  * Headline figures of a check; null where the design does not allow one.
  *
@@ -40,6 +42,11 @@ public record Figures(
         Double ledOutdoorsPct,
         Double roomCoMadeM3PerH) {
     private static final double LEAST_WAIT_MIN = 5;
+
+    /** How long ports stand open and plate off before gas is lit, first or after a lost flame, whole minutes: as the forecast counts it. */
+    public long openMinutes() {
+        return Math.round(OpenSpell.lightingS(purgeMinutes == null ? Double.NaN : purgeMinutes * 60) / 60);
+    }
 
     /** How long to wait after a lost flame, whole minutes: the purge, at least five (common practice, no source); null where it is not known. */
     public Double purgeWaitMinutes() {

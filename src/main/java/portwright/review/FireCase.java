@@ -79,6 +79,20 @@ final class FireCase {
         return Known.of(leaks(new DraftCase(ANY_KELVIN, height, air, pressure, inlets, flues, List.of(), List.of())));
     }
 
+    /** The kiln with every port plugged: its leaks alone. Needs no burner. */
+    DraftCase leaksOnly() {
+        Quantity altitude = design.room() == null ? null : design.room().altitude();
+        return leaks(new DraftCase(
+                ANY_KELVIN,
+                geometry.height() * MM,
+                roomKelvin(design.room()),
+                GasState.pressureAtAltitude(altitude == null ? 0 : altitude.metres()),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of()));
+    }
+
     /** Open share of the flues that the design states. */
     double damperOpen() {
         return assume.or(

@@ -15,6 +15,8 @@ import portwright.calc.draft.FireState;
 import portwright.calc.draft.FireUncertainty;
 import portwright.calc.draft.OxidisedZone;
 import portwright.calc.draft.Spread;
+import portwright.calc.firing.GasExchange;
+import portwright.calc.firing.OpenSpell;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.ShelfPlate;
 import portwright.model.Design;
@@ -61,6 +63,17 @@ public final class FireReview {
     /** The draft's input alone, for the firing's heat balance. */
     static Known<DraftCase> draft(Design design, KilnGeometry geometry, Assumptions assume) {
         return new FireCase(design, geometry, assume).build(BurnerGas.of(design));
+    }
+
+    /** What flows in the firing's heat balance: the draft where it is known, else the leaks alone. */
+    static GasExchange gas(Design design, KilnGeometry geometry, Known<DraftCase> draft) {
+        return draft.known()
+                ? new DraftGas(
+                        draft.value(),
+                        OpenSpell.lightingS(
+                                UnlitFigures.purge(geometry, draft.value()).seconds()))
+                : new DraftGas(
+                        new FireCase(design, geometry, new Assumptions()).leaksOnly(), OpenSpell.lightingS(Double.NaN));
     }
 
     /** Prepares the fire of a design. */

@@ -7,6 +7,7 @@ import java.util.function.DoubleUnaryOperator;
 import portwright.calc.combustion.AtmosphereLevel;
 import portwright.calc.draft.DraftCase;
 import portwright.calc.firing.ConeWork;
+import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Forecast;
 import portwright.calc.firing.GasExchange;
 import portwright.calc.firing.HeatStop;
@@ -32,6 +33,7 @@ public final class FiringReview {
     private final Known<KilnHeat> kiln;
     private final Known<List<Step>> steps;
     private final Known<DraftCase> draft;
+    private final GasExchange gas;
     private Known<Forecast> forecast;
     private Known<ElectricTwin> allElectric;
     private Known<Optional<HeatStop>> heatStop;
@@ -39,18 +41,20 @@ public final class FiringReview {
     private PowerMargin margin;
     private PowerMargin electricMargin;
 
-    private FiringReview(Design design, Known<KilnHeat> kiln, Known<List<Step>> steps, Known<DraftCase> draft) {
+    private FiringReview(
+            Design design, Known<KilnHeat> kiln, Known<List<Step>> steps, Known<DraftCase> draft, GasExchange gas) {
         this.design = design;
         this.kiln = kiln;
         this.steps = steps;
         this.draft = draft;
+        this.gas = gas;
     }
 
     /** Prepares the firing of a design. */
     public static FiringReview of(Design design, KilnGeometry geometry, Known<DraftCase> draft, Assumptions assume) {
         FiringCase c = new FiringCase(design, geometry, assume);
         UnstatedSteps.assume(design, assume);
-        return new FiringReview(design, c.kiln(), c.steps(), draft);
+        return new FiringReview(design, c.kiln(), c.steps(), draft, FireReview.gas(design, geometry, draft));
     }
 
     /** The kiln's heat balance input. */
@@ -79,7 +83,7 @@ public final class FiringReview {
         if (allElectric == null) {
             List<String> needs = needs();
             allElectric = needs.isEmpty()
-                    ? Known.of(ElectricTwin.of(kiln.value(), steps.value(), watched()))
+                    ? Known.of(ElectricTwin.of(kiln.value(), gas, steps.value(), watched()))
                     : Known.lacks(needs);
         }
         return allElectric;
@@ -180,15 +184,15 @@ public final class FiringReview {
     public synchronized PowerMargin electricMargin() {
         if (electricMargin == null) {
             List<Step> plain = ElectricTwin.steps(steps.value());
-            electricMargin = PowerMargin.of(
-                    kiln.value(), k -> Simulation.run(k, GasExchange.NONE, plain, List.of(), Numerics.STANDARD));
+            electricMargin =
+                    PowerMargin.of(kiln.value(), k -> Simulation.run(k, gas, plain, List.of(), Numerics.STANDARD));
         }
         return electricMargin;
     }
 
-    /** The draft behind the forecast; nothing flows while the draft is not known. */
+    /** The draft behind the forecast; leaks alone flow while the draft is not known. */
     GasExchange gas() {
-        return draft.known() ? new DraftGas(draft.value()) : GasExchange.NONE;
+        return gas;
     }
 
     /** The usual ones, and the two after each cone that a step asks for: a hold may take them down. */
@@ -215,8 +219,9 @@ public final class FiringReview {
         }
         List<StepRow> out = new ArrayList<>();
         List<StepPlate> plates = StepPlate.of(design, this, fire);
-        for (StepResult r : forecast().value().nominal().steps()) {
-            out.add(StepRow.of(r, design.firing().steps().get(r.index()), fire, plates.get(r.index())));
+        FiringRun run = forecast().value().nominal();
+        for (StepResult r : run.steps()) {
+            out.add(StepRow.of(run, r, design.firing().steps().get(r.index()), fire, plates.get(r.index())));
         }
         return out;
     }

@@ -46,6 +46,7 @@ public final class ReachCures {
     private final KilnHeat kiln;
     private final List<Step> steps;
     private final DraftCase draft;
+    private final GasExchange plain;
     private final FiringRun missed;
     private final int at;
     private final GasCures gasCures;
@@ -59,6 +60,7 @@ public final class ReachCures {
         kiln = nominal ? f.kiln().value() : f.kiln().value().conducting(1 + Forecast.CONDUCTIVITY_BAND);
         steps = f.steps().value();
         this.draft = draft;
+        plain = f.gas();
         missed = nominal ? forecast.nominal() : forecast.slow();
         at = missed.last().index();
     }
@@ -231,7 +233,7 @@ public final class ReachCures {
 
     private FiringRun fire(KilnHeat k, double gasShare, List<Step> plan) {
         GasExchange gas =
-                draft == null ? GasExchange.NONE : new DraftGas(gasShare == 1 ? draft : draft.gasShare(gasShare));
+                draft == null || gasShare == 1 ? plain : new DraftGas(draft.gasShare(gasShare), plain.lightingS());
         return Simulation.run(k, gas, plan, List.of(), Numerics.STANDARD);
     }
 

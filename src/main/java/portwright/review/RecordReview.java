@@ -3,7 +3,6 @@ package portwright.review;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import portwright.calc.draft.DraftCase;
 import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Forecast;
 import portwright.calc.firing.GasExchange;
@@ -143,8 +142,8 @@ public record RecordReview(
                 design.room(),
                 design.firing(),
                 design.limits());
-        Known<DraftCase> draft = FireReview.draft(changed, KilnGeometry.of(changed), new Assumptions());
-        return draft.known() ? new DraftGas(draft.value()) : GasExchange.NONE;
+        KilnGeometry geometry = KilnGeometry.of(changed);
+        return FireReview.gas(changed, geometry, FireReview.draft(changed, geometry, new Assumptions()));
     }
 
     /** The pressure at which the burners' flow is stated, when all state the same one; NaN else. */

@@ -76,6 +76,10 @@ final class RoomCoFigures {
                 worstLambda,
                 made,
                 List.copyOf(firing),
+                supply.steps().value().stream()
+                        .takeWhile(s -> !s.gas())
+                        .mapToDouble(StepTime::seconds)
+                        .sum(),
                 stays,
                 led,
                 burnt,

@@ -109,7 +109,8 @@ public record RoomReview(
      * @param worstStep step that makes the most
      * @param worstLambda lambda counted there
      * @param madeM3PerS CO made there, as room air of 20 °C
-     * @param firing what every step makes, mol/s counted as at sea level
+     * @param firing what every step makes, mol/s counted as at sea level; the minutes in which the kiln stands open count to the step beside
+     * @param gasOnS when gas is first lit, s from the start of the first of these
      * @param shareInRoom part of it that enters the room
      * @param ledShare part led outdoors
      * @param burntShare part of the rest burnt at the flue
@@ -127,6 +128,7 @@ public record RoomReview(
             double worstLambda,
             double madeM3PerS,
             List<RoomCo.Segment> firing,
+            double gasOnS,
             double shareInRoom,
             double ledShare,
             double burntShare,
@@ -226,13 +228,21 @@ public record RoomReview(
         return place != RoomPlace.OUTDOORS && place != RoomPlace.OPEN_SHED;
     }
 
-    /** CO in the room for a chart: time and level with no wind; empty where not computed. */
+    /** CO in the room for a chart: time from the first lighting and level with no wind; empty where not computed. */
     public List<RoomCo.Sample> chartCalm() {
-        return co.known() ? co.value().calm().series() : List.of();
+        return co.known() ? fromGas(co.value().calm()) : List.of();
     }
 
-    /** CO in the room for a chart: time and level with the stated wind; empty where not computed. */
+    /** CO in the room for a chart: time from the first lighting and level with the stated wind; empty where not computed. */
     public List<RoomCo.Sample> chartStated() {
-        return co.known() ? co.value().stated().series() : List.of();
+        return co.known() ? fromGas(co.value().stated()) : List.of();
+    }
+
+    private List<RoomCo.Sample> fromGas(RoomCo course) {
+        double on = co.value().gasOnS();
+        return course.series().stream()
+                .filter(s -> s.timeS() >= on - 1e-6)
+                .map(s -> new RoomCo.Sample(s.timeS() - on, s.ppm()))
+                .toList();
     }
 }

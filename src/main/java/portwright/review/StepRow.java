@@ -3,8 +3,11 @@ package portwright.review;
 import portwright.calc.combustion.AtmosphereLevel;
 import portwright.calc.draft.FireBand;
 import portwright.calc.firing.Ending;
+import portwright.calc.firing.FiringRun;
+import portwright.calc.firing.OpenSpell;
 import portwright.calc.firing.StepResult;
 import portwright.model.FiringStep;
+import portwright.model.Heat;
 
 /**
  * One step of the forecast, ready to be shown.
@@ -31,7 +34,10 @@ import portwright.model.FiringStep;
  * @param coLowPct 5 %
  * @param coHighPct 95 %
  * @param atmosphere level asked for; null for none
+ * @param reached whether it ends at its goal: a hold no more than {@value #SAGS_C} °C under what it is to hold
+ * @param stalled the climb ended before the goal
  * @param ending how the step ends
+ * @param holdC what a hold with heat is to keep, °C: what the step before it reached; null for all others
  */
 public record StepRow(
         int index,
@@ -58,15 +64,35 @@ public record StepRow(
         String atmosphere,
         boolean reached,
         boolean stalled,
-        Ending ending) {
+        Ending ending,
+        Double holdC) {
     private static final double ZERO_C = 273.15;
+    /** A hold that ends so much lower is told (own judgement: half the step between most neighbouring cones), °C. */
+    static final double SAGS_C = 10;
 
     /** When it ends, h from switching on. */
     public double endHours() {
         return startHours + hours;
     }
 
-    static StepRow of(StepResult r, FiringStep typed, FireReview fire, StepPlate plate) {
+    /** Whether it is a hold that ends lower than what it is to hold. */
+    public boolean sags() {
+        return sags(holdC, endC);
+    }
+
+    private static boolean sags(Double holdC, double endC) {
+        return holdC != null && endC < holdC - SAGS_C;
+    }
+
+    /** What a hold that sags does, in words; {@code it}: what it was to hold. */
+    public String lacks(String it) {
+        return (endC > startC ? "climbs back, but not to " : "does not keep ") + it;
+    }
+
+    static StepRow of(FiringRun run, StepResult r, FiringStep typed, FireReview fire, StepPlate plate) {
+        Double hold = typed.hold() == null || typed.heat() == Heat.NONE
+                ? null
+                : Double.valueOf(run.before(r.index()).map(OpenSpell::fromK).orElse(r.startK()) - ZERO_C);
         String goal = typed.hold() != null
                 ? "hold " + typed.hold().typed()
                 : typed.cone() != null ? "cone " + typed.cone() : typed.to().typed();
@@ -106,9 +132,10 @@ public record StepRow(
                 typed.atmosphere() == null
                         ? null
                         : AtmosphereLevel.named(typed.atmosphere().id()).id(),
-                r.reached(),
+                r.reached() && !sags(hold, r.endK() - ZERO_C),
                 r.stalled(),
-                r.ending());
+                r.ending(),
+                hold);
     }
 
     private static Double percent(Double share) {

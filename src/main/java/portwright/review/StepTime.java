@@ -129,8 +129,12 @@ public record StepTime(
 
     /** A step's cone in words; says where its climb is one that the chart has no temperature for. */
     static String coneWords(FiringStep s) {
-        boolean beyond = s.rate() != null && s.rate().si() > FASTEST * (1 + 1e-9);
-        return "cone " + s.cone() + (beyond ? ", faster than the cone chart's 150 °C/h" : "");
+        return "cone " + s.cone() + (beyondChart(s) ? ", faster than the cone chart's 150 °C/h" : "");
+    }
+
+    /** Whether a step asks for a cone at a rate beyond the cone chart's fastest. */
+    public static boolean beyondChart(FiringStep s) {
+        return s.cone() != null && s.rate() != null && s.rate().si() > FASTEST * (1 + 1e-9);
     }
 
     private static double endC(Cone cone, FiringStep s) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import portwright.calc.combustion.Air;
 import portwright.calc.draft.DraftCase;
+import portwright.calc.draft.FireState;
 import portwright.calc.room.UnlitGas;
 import portwright.data.Ignition;
 import portwright.data.SafetyNumber;
@@ -52,12 +53,17 @@ final class UnlitFigures {
         if (!needs.isEmpty()) {
             return Known.lacks(needs);
         }
-        DraftCase k = fire.kiln().value();
+        RoomReview.Purge p = purge(geometry, fire.kiln().value());
+        return Double.isFinite(p.seconds()) ? Known.of(p) : Known.lacks(List.of("ports"));
+    }
+
+    /** The same for a kiln at full gas; endless where no air is drawn. */
+    static RoomReview.Purge purge(KilnGeometry geometry, DraftCase k) {
         double kelvin = SafetyNumber.value("gas-on-floor") + 273.15;
-        double kg = fire.state(kelvin, 1, 0).balance().airFlow();
+        double kg = FireState.of(k.at(kelvin).damper(1).gasShare(0)).balance().airFlow();
         double density = Air.ROOM.density(k.atmosphericPressure(), k.roomTemperature());
         double flow = Math.max(0, kg / density);
         double s = UnlitGas.purgeS(geometry.chamberVolumeM3(), SafetyNumber.value("purge-changes"), flow);
-        return Double.isFinite(s) ? Known.of(new RoomReview.Purge(kelvin, flow, s)) : Known.lacks(List.of("ports"));
+        return new RoomReview.Purge(kelvin, flow, s);
     }
 }

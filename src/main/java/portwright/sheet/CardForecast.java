@@ -25,6 +25,7 @@ import portwright.units.Format;
  * @param line one line for the record; empty when there is no forecast
  * @param endsC what the forecast expects at the end of each step that it reaches, °C, by the step's index
  * @param missed what is said under a step that is not reached, or surely, by the step's index
+ * @param sags what is said under a hold that does not end where it is to hold, by the step's index
  * @param notes what is said under all steps
  * @param close fires that the plate tells apart by less than a hand can set, one sentence for all; empty for none
  */
@@ -34,6 +35,7 @@ public record CardForecast(
         String line,
         Map<Integer, Double> endsC,
         Map<Integer, String> missed,
+        Map<Integer, String> sags,
         List<String> notes,
         String close) {
 
@@ -45,12 +47,18 @@ public record CardForecast(
     /** From a review. */
     public static CardForecast of(Review review) {
         Map<Integer, Double> ends = new HashMap<>();
+        Map<Integer, String> sags = new HashMap<>();
         List<String> notes = new ArrayList<>();
         List<StepPlate> plates = StepPlate.of(review);
         if (review.firing() != null && review.firing().forecast().known()) {
             review.firing().rows(review.fire()).stream()
-                    .filter(StepRow::reached)
-                    .forEach(r -> ends.put(r.index(), r.endC()));
+                    .filter(r -> r.reached() || r.sags())
+                    .forEach(r -> {
+                        ends.put(r.index(), r.endC());
+                        if (r.sags()) {
+                            sags.put(r.index(), sag(r));
+                        }
+                    });
             HeldCones.words(review).ifPresent(w -> notes.add("Forecast: " + w + "."));
             String conflict = PowerWords.conflict(review);
             if (!conflict.isEmpty()) {
@@ -68,6 +76,7 @@ public record CardForecast(
                 ForecastText.line(review),
                 Map.copyOf(ends),
                 Missed.of(review).map(m -> Map.of(m.step(), words(m))).orElse(Map.of()),
+                Map.copyOf(sags),
                 List.copyOf(notes),
                 CloseMarks.words(ClosePlates.of(review), bands));
     }
@@ -91,7 +100,7 @@ public record CardForecast(
 
     /** Nothing is known of the firing. */
     public static CardForecast none() {
-        return new CardForecast(List.of(), List.of(), "", Map.of(), Map.of(), List.of(), "");
+        return new CardForecast(List.of(), List.of(), "", Map.of(), Map.of(), Map.of(), List.of(), "");
     }
 
     /**
@@ -121,6 +130,11 @@ public record CardForecast(
                 ? "NOT REACHED by the forecast: " + m.how() + " at " + scales(m.endC()) + "."
                         + (m.later() ? " Later steps are not begun." : "")
                 : "MAY NOT BE REACHED: if the brick leaks 20 % more heat, " + m.how() + " at " + scales(m.endC()) + ".";
+    }
+
+    private static String sag(StepRow r) {
+        return "The forecast: the hold " + r.lacks("it") + ", it ends at " + scales(Math.rint(r.endC()))
+                + "; the minutes with open ports are counted.";
     }
 
     private static String scales(double c) {

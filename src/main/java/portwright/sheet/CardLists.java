@@ -130,15 +130,11 @@ record CardLists(
         return celsius + " °C (" + Math.round(celsius * 1.8 + 32) + " °F)";
     }
 
-    /** Purge minutes: what the draught needs for five changes, at least five (common practice, no source). */
-    private static long wait(CheckResult result) {
-        Double m = result.figures() == null ? null : result.figures().purgeWaitMinutes();
-        return m == null ? 5 : m.longValue();
-    }
-
-    /** Minutes of air before lighting: those that the forecast names, or more where the draught is slow. */
+    /** Minutes of air before lighting, as the forecast counts them: the usual ones, or more where the draught is slow. */
     private static long purge(CheckResult result) {
-        return Math.max((long) SafetyNumber.value("kiln-open"), wait(result));
+        return result.figures() == null
+                ? (long) SafetyNumber.value("kiln-open")
+                : result.figures().openMinutes();
     }
 
     private static String explosive(CheckResult result) {

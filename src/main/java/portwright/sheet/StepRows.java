@@ -16,10 +16,10 @@ import portwright.units.Quantity;
 
 /** The rows of the card's table: the steps, the way from gas back to electricity, the end. */
 final class StepRows {
-    private static final String CLEAR = "shut the cylinder, let the flame die, plate off 10 min until clear";
+    /** Where a cone is asked for faster than its chart has it. */
+    static final String BEYOND_CHART = "Chart to 150 °C/h: trust cones.";
 
-    /** A hold that ends so much lower is told (own judgement: half the step between most neighbouring cones). */
-    private static final double SAGS_C = 10;
+    private static final String CLEAR = "shut the cylinder, let the flame die, plate off 10 min until clear";
 
     private StepRows() {}
 
@@ -53,11 +53,11 @@ final class StepRows {
             ended |= missed != null && !computed.endsC().containsKey(i);
             atC = ended ? Double.NaN : atC;
             out.add(step(design, s, atC, computed.plate(i)));
-            Double ends = s.hold() == null ? null : computed.endsC().get(i);
-            if (s.heat() != Heat.NONE && ends != null && ends < atC - SAGS_C) {
-                out.add(CardData.Step.remark("The forecast: the hold does not keep it, it ends at "
-                        + Format.plain(Math.rint(ends), 0) + " °C (" + Format.plain(Math.rint(ends * 1.8 + 32), 0)
-                        + " °F); the minutes with open ports are counted."));
+            if (StepTime.beyondChart(s)) {
+                out.add(CardData.Step.remark(BEYOND_CHART));
+            }
+            if (computed.sags().containsKey(i)) {
+                out.add(CardData.Step.remark(computed.sags().get(i)));
             }
             if (missed != null) {
                 out.add(CardData.Step.across(missed));

@@ -102,7 +102,7 @@ class FireReviewTest {
 
     @Test
     void draftForTheFiring() throws Exception {
-        GasExchange g = new DraftGas(example().fire().kiln().value());
+        GasExchange g = new DraftGas(example().fire().kiln().value(), 600);
         GasExchange.Flow on = g.at(true, 1, 1373.15);
         assertThat(on.fuelNetW()).isCloseTo(3222, within(5.0));
         assertThat(on.lambda()).isGreaterThan(1);

@@ -52,7 +52,7 @@ class OpenPortsForecastTest {
         assertThat(s.airKgPerS() * 1000).isBetween(1.7, 2.5);
         assertThat(-s.flowHeatW()).isBetween(2000.0, 3000.0);
         assertThat(s.portRadiationW()).isBetween(50.0, 500.0);
-        assertThat(last(shut, 0).flowHeatW()).isZero();
+        assertThat(last(shut, 0).flowHeatW()).isBetween(-20.0, 0.0);
         assertThat(open.steps().get(0).seconds())
                 .isGreaterThan(1.2 * shut.steps().get(0).seconds());
     }

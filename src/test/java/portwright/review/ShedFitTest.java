@@ -13,14 +13,14 @@ import portwright.review.ShedKiln.Stage;
 
 /**
  * Loss factor and leak of a kiln that is reckoned apart from the product, fitted from its log, known electric power before the gas. Three starters,
- * loss 0.8 to 1.4 and leak 0.7 to 1.3 times the design's; load, power, air and gas off by 4 to 8, 2, 5 and 5 % a standard deviation. Of 36 logs each:
- * at 60 % of the power the loss factor is fitted from 35 (rms error 5.4 %, worst 10.3 %; the load noted 4.9 % and 8.9 %), its true value in the
- * band every time; at full power these kilns climb so fast that the load hides the loss: 4 fitted, 24 with the load noted (rms 7.1 %, worst
- * 18.1 %, in the band every time). From these a leak between 0.7 and 1.3 is never told, which is true: the heat of the gas is not known so well.
+ * loss 0.8 to 1.4 and leak 0.7 to 1.3 times the design's, which draws with the ports plugged too; load, power, air and gas off by 4 to 8, 2, 5 and 5 % a standard deviation.
+ * Of 36 logs each: at 60 % of the power the loss factor is fitted from 33 (rms error 5.9 %, worst 14.7 %; the load noted 32, 5.5 % and 11.6 %); at full
+ * power these kilns climb so fast that the load hides the loss: none fitted, 24 with the load noted (rms 7.7 %, worst 18.2 %). True loss and true leak lie within the
+ * bands told every time. From these a leak between 0.7 and 1.3 is never told as a number, which is true: the heat of the gas is not known so well.
  *
- * <p>A log with two holds at one share, plugged and then open with the plate shut, tells both: of 60 logs each (leak 0.4 to 2 times 5 cm²), with the load
- * noted or not, both numbers come back from 48 (49 the loss alone), within their bands every time. Most of the others are kilns that lose 1.4 times the
- * design's and sink in the holds.
+ * <p>A log with two holds at one share, plugged and then open with the plate shut, tells both bands: of 60 logs (leak 0.4 to 2 times 5 cm²) 53 give a loss factor
+ * (rms 6.3 %, worst 13.4 %; the load noted 53, 5.5 % and 12.2 %), and both true numbers lie within their bands in all of them; 8 or 9 bands of the leak are narrow enough for a number. Most of the others are kilns that lose
+ * 1.4 times the design's and sink in the holds.
  */
 class ShedFitTest {
     private static final double[] LOSS = {0.8, 1.0, 1.2, 1.4};
@@ -36,6 +36,8 @@ class ShedFitTest {
         double lossWorst;
         double lossWidth;
         int leakFitted;
+        int leakBanded;
+        int otherLeakOut;
         int leakCovered;
         double leakWorst;
         final StringBuilder words = new StringBuilder();
@@ -64,9 +66,14 @@ class ShedFitTest {
                 lossWorst = Math.max(lossWorst, Math.abs(e));
                 lossWidth += (f.lossHigh() - f.lossLow()) / 2 / loss;
             }
+            if (!Double.isNaN(f.leakLowM2())) {
+                leakBanded++;
+                leakCovered += f.leakLowM2() <= leakM2 && leakM2 <= f.leakHighM2() ? 1 : 0;
+                double other = ShedLogs.USUAL_LEAK_M2 * ShedLogs.USUAL_LEAK_M2 / leakM2;
+                otherLeakOut += f.leakLowM2() <= other && other <= f.leakHighM2() ? 0 : 1;
+            }
             if (!Double.isNaN(f.leakM2())) {
                 leakFitted++;
-                leakCovered += f.leakLowM2() <= leakM2 && leakM2 <= f.leakHighM2() ? 1 : 0;
                 leakWorst = Math.max(leakWorst, Math.abs(f.leakM2() / leakM2 - 1));
             }
         }
@@ -75,8 +82,8 @@ class ShedFitTest {
         public String toString() {
             return String.format(
                     Locale.ROOT,
-                    "loss fitted %d of %d, mean error %+.1f %%, rms %.1f %%, worst %.1f %%, half band %.1f %%, in the band %d; leak told %d, in its"
-                            + " band %d, worst %.0f %%%s",
+                    "loss fitted %d of %d, mean error %+.1f %%, rms %.1f %%, worst %.1f %%, half band %.1f %%, in the band %d; leak banded %d, in its"
+                            + " band %d, told %d, worst %.0f %%%s",
                     lossFitted,
                     cases,
                     100 * lossSum / lossFitted,
@@ -84,8 +91,9 @@ class ShedFitTest {
                     100 * lossWorst,
                     100 * lossWidth / lossFitted,
                     lossCovered,
-                    leakFitted,
+                    leakBanded,
                     leakCovered,
+                    leakFitted,
                     100 * leakWorst,
                     words);
         }
@@ -131,21 +139,28 @@ class ShedFitTest {
         for (String kiln : kilns) {
             for (double loss : losses) {
                 for (double leak : leaks) {
-                    fit(e, kiln, ShedLogs.telling("6", 0.55), loss, leak, true, noted);
+                    fit(e, kiln, ShedLogs.telling("6", 0.6), loss, leak, true, noted);
                 }
             }
         }
         return e;
     }
 
-    /** Both numbers come back within their bands from a log that tells them; the leaks lie far apart and are told apart. */
+    /**
+     * Both true numbers lie within the bands told, and leaks that lie far apart are told apart: no band of 2.5 cm² holds 10 cm², none of 10 holds 2.5. Leaks draw with the
+     * ports plugged too, so that the step between the holds is little over half of what the open one draws: of these six logs four tell the leak as a number, the others say
+     * that leak and wall cannot be told apart, and how far they can.
+     */
     @Test
     void bothNumbersComeBackFromALogThatTellsThem() {
         Errors e = telling(new double[] {1.1}, new double[] {0.5, 2.0}, false, ShedLogs.KILNS);
         assertThat(e.lossFitted).as("%s", e).isEqualTo(6);
         assertThat(e.lossCovered).as("%s", e).isEqualTo(6);
-        assertThat(e.leakFitted).as("%s", e).isGreaterThanOrEqualTo(5);
-        assertThat(e.leakCovered).as("%s", e).isEqualTo(e.leakFitted);
+        assertThat(e.leakBanded).as("%s", e).isEqualTo(6);
+        assertThat(e.leakCovered).as("%s", e).isEqualTo(6);
+        assertThat(e.otherLeakOut).as("%s", e).isEqualTo(6);
+        assertThat(e.leakFitted).as("%s", e).isGreaterThanOrEqualTo(4);
+        assertThat(e.words.toString()).contains("this log cannot tell leak from wall");
     }
 
     /** A log that does not tell the leak says which one would. */
@@ -165,7 +180,7 @@ class ShedFitTest {
         fit(e, "decagon-56cm", 2, 1.2, 0.7, false, true);
         assertThat(e.lossFitted).as("%s", e).isEqualTo(2);
         assertThat(e.lossCovered).as("%s", e).isEqualTo(2);
-        assertThat(e.leakCovered).as("%s", e).isEqualTo(e.leakFitted);
+        assertThat(e.leakCovered).as("%s", e).isEqualTo(e.leakBanded);
     }
 
     @Test
@@ -175,8 +190,7 @@ class ShedFitTest {
         for (boolean noted : new boolean[] {false, true}) {
             Errors e = telling(LOSS, new double[] {0.4, 0.7, 1.0, 1.3, 2.0}, noted, ShedLogs.KILNS);
             System.out.println("telling, load noted " + noted + ": " + e);
-            assertThat(e.leakFitted).as("%s", e).isGreaterThanOrEqualTo(45);
-            assertThat(e.leakCovered).as("%s", e).isGreaterThanOrEqualTo(e.leakFitted - 2);
+            assertThat(e.leakCovered).as("%s", e).isGreaterThanOrEqualTo(e.leakBanded - 2);
             assertThat(e.lossCovered).as("%s", e).isGreaterThanOrEqualTo(e.lossFitted - 2);
         }
     }

@@ -9,9 +9,7 @@ import java.util.TreeMap;
 /**
  * A kiln reckoned apart from the product, for logs that the product has not made itself: five cells a wall stepped forward in time, a load of one
  * piece, a controller that works on its error, a draught of three openings, heat left of the gas by its mass and a mean specific heat. Nothing here
- * is the product's but numbers of the design.
- *
- * <p>Heat of gas by hand: 0.0216 kg fuel and 0.339 kg air a megajoule net (propane); what is not burnt for lack of air 1.3 of the lack.
+ * is the product's but numbers of the design. Heat of gas by hand: 0.0216 kg fuel and 0.339 kg air a megajoule net (propane); what is not burnt for lack of air 1.3 of the lack.
  */
 final class ShedKiln {
     private static final int CELLS = 5;
@@ -43,7 +41,7 @@ final class ShedKiln {
             double film,
             double shine) {}
 
-    /** What the design says of the rest; areas m², heights m over the floor, gas W net. */
+    /** What the design says of the rest; areas m², heights m over the floor, gas W net. Gap share: of the leak that gapes also while the ports are plugged; 0 for a hairline. */
     record Numbers(
             List<Side> sides,
             double powerW,
@@ -54,6 +52,7 @@ final class ShedKiln {
             double flueM2,
             double flueZ,
             double leakZ,
+            double gapShare,
             double gasW,
             double roomC) {}
 
@@ -135,8 +134,8 @@ final class ShedKiln {
         double lo = -lift * n.flueZ;
         double hi = 0;
         double in = 0;
-        double plate = 0.62 * Math.max(damper, 1e-3);
-        double flue = flueFactor * n.flueM2 / Math.sqrt(1 / (0.75 * 0.75) + 1 / (plate * plate));
+        double flue =
+                flueFactor * n.flueM2 / Math.sqrt(1 / (0.75 * 0.75) + Math.pow(0.62 * Math.max(damper, 1e-3), -2));
         for (int i = 0; i < 50; i++) {
             double p = (lo + hi) / 2;
             in = through(0.7 * n.inletM2, -(p + lift * n.inletZ), cold, hot);
@@ -207,9 +206,7 @@ final class ShedKiln {
                 sum = Math.max(0, Math.min(1, sum + e / 6 * DT / 600));
                 ask = full * Math.max(0, Math.min(1, e / 6 + sum));
             }
-            if (Double.isNaN(stage.ratePerH)) {
-                set = reading;
-            }
+            set = Double.isNaN(stage.ratePerH) ? reading : set;
             double power = !broken
                     ? ask
                     : switch (b.fault) {
@@ -228,6 +225,7 @@ final class ShedKiln {
                 heat += left(n.gasW * own.gas, lambda, chamber, n.roomC);
                 heat -= 0.36 * SIGMA * Math.pow(chamber + Z, 4) * (n.inletM2 + n.flueM2);
             }
+            heat -= over || gas || stage.open ? 0 : ShedLeak.heatW(n.gapShare, own.leakM2, n.leakZ, chamber, n.roomC);
             if (!over && !gas && stage.open) {
                 double kg = air(n, own.flue, own.leakM2, damper, chamber, 0);
                 heat -= kg * (1010 + 0.09 * chamber) * (chamber - n.roomC);

@@ -49,13 +49,13 @@ final class ShedLogs {
     /**
      * @param starter its name
      * @param asked steps; their dampers are the plan's
-     * @param leak whether the design states 5 cm² of leak
+     * @param leak whether the design states 5 cm² of leak, which then gapes with the ports plugged too; else it is a hairline
      */
     ShedLogs(String starter, List<Stage> asked, boolean leak) {
         var text = Starters.find(starter).orElseThrow().set("firing.steps", json(asked));
         plan = Review.of(
                 (leak ? text.setText("kiln.leakArea", "5 cm2") : text).read().design());
-        numbers = numbers(plan);
+        numbers = numbers(plan, leak);
         RecordCase c = RecordReview.caseOf(plan, RecordBench.ANY);
         gasPressure = String.format(Locale.ROOT, "%.1f", c.designGasPa() / 100);
         stages = new ArrayList<>();
@@ -115,10 +115,7 @@ final class ShedLogs {
         };
     }
 
-    /**
-     * A way that tells of leak and loss: a fixed share throughout before the gas, plugged, then with the inlets open and the plate shut, then
-     * open too, then plugged again.
-     */
+    /** A way that tells of leak and loss: two holds at one share before the gas, the first plugged, the second with the inlets open and the plate shut. */
     static List<Stage> telling(String cone, double share) {
         double no = Double.NaN;
         return List.of(
@@ -188,7 +185,7 @@ final class ShedLogs {
         return RecordReview.caseOf(plan, LogParser.parse(text));
     }
 
-    private static Numbers numbers(Review review) {
+    private static Numbers numbers(Review review, boolean gapes) {
         Design d = review.design();
         KilnGeometry g = review.geometry();
         double lid = g.thickness(On.LID) / 1e3;
@@ -238,6 +235,7 @@ final class ShedLogs {
                 flues,
                 h + lid,
                 h,
+                gapes ? 1 : 0,
                 BurnerGas.of(d).value().stream().mapToDouble(BurnerGas::netW).sum(),
                 d.room() == null || d.room().temperature() == null
                         ? 15

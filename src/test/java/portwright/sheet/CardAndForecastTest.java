@@ -120,6 +120,30 @@ class CardAndForecastTest {
                 .isEqualTo("off");
     }
 
+    /** Narrow holes purge the kiln slowly: card, open minutes before lighting and relight have one number, and the forecast counts them; after gas the usual ten stay. */
+    @Test
+    void oneNumberForTheOpenMinutes() throws IOException {
+        DesignText narrow = design();
+        for (int i = 0; i < review.design().ports().size(); i++) {
+            narrow = narrow.setText("ports[" + i + "].diameter", "16 mm");
+        }
+        Review r = Review.of(narrow.read().design());
+        CheckResult result = new RuleBook(LimitTable.load()).check(r);
+        long minutes = result.figures().openMinutes();
+        assertThat(minutes)
+                .isEqualTo(Math.round(Math.ceil(result.figures().purgeMinutes())))
+                .isGreaterThan(10);
+        var spells = r.firing().forecast().value().nominal().openSpells();
+        assertThat(spells.get(0).openS()).isCloseTo(minutes * 60, within(1e-6));
+        spells.stream()
+                .filter(s -> !s.lighting())
+                .forEach(s -> assertThat(s.openS()).isCloseTo(600, within(1e-6)));
+        assertThat(r.firing().relights().get(0).openS()).isEqualTo(minutes * 60);
+        assertThat(card(r).lighting().toString()).contains("plate off, " + minutes + " min of air");
+        assertThat(card(r).flameOut().toString()).contains("Relight after " + minutes + " min");
+        assertThat(ForecastText.write(r)).contains(minutes + " min ports open, plate off");
+    }
+
     @Test
     void betweenTheSteps() {
         List<String> across = card.steps().stream()

@@ -44,6 +44,7 @@ class FiringCardTest {
                         "",
                         Map.of(),
                         Map.of(),
+                        Map.of(),
                         List.of(),
                         ""));
     }
@@ -167,6 +168,7 @@ class FiringCardTest {
                     "",
                     Map.of(),
                     Map.of(),
+                    Map.of(),
                     List.of(),
                     "");
             assertThat(f.nudgeMm()).isEqualTo((int) c[2]);
@@ -183,7 +185,8 @@ class FiringCardTest {
     void pastTheGoalGasGoesOffFirst() {
         CardData card = data(Prints.nothingFound(club));
         assertThat(card.runsOver().get(0)).containsSubsequence("Past the goal", "shut down in order", "breaker too");
-        CardForecast noted = new CardForecast(List.of(), List.of(), "", Map.of(), Map.of(), List.of("A remark."), "");
+        CardForecast noted =
+                new CardForecast(List.of(), List.of(), "", Map.of(), Map.of(), Map.of(), List.of("A remark."), "");
         List<CardData.Step> steps =
                 CardBuilder.of(Prints.nothingFound(club), club, noted).steps();
         assertThat(steps.get(steps.size() - 2).across()).startsWith("Shut down");
@@ -232,6 +235,7 @@ class FiringCardTest {
                     List.of(),
                     List.of(),
                     "",
+                    Map.of(),
                     Map.of(),
                     Map.of(),
                     Collections.nCopies(s.equals("a4") ? 13 : 10, "A line that the forecast adds."),

@@ -44,7 +44,7 @@ final class CoChart {
     }
 
     void paint(RoomReview r, double x, double y, double w, double h) {
-        Say.left(g, p, "CO, ppm, over the firing (each mark ten times the last)", 24, y - 14, 13, false, Ink.INK2);
+        Say.left(g, p, "CO, ppm, from lighting on (each mark ten times the last)", 24, y - 14, 13, false, Ink.INK2);
         if (!r.co().known()) {
             Say.lines(g, p, "Not computed. Add " + String.join(", ", r.co().needs()) + ".", 24, y + 20, w, 14, Ink.INK);
             return;
@@ -75,7 +75,7 @@ final class CoChart {
             c.line(windy, Ink.CELADON, 2.6, 9, 5);
         }
         c.line(calm, Ink.INK, 3.4);
-        alarms(c, co.calm(), r.family());
+        alarms(c, co, r.family());
         if (helps) {
             beside(
                     c,
@@ -140,12 +140,12 @@ final class CoChart {
     }
 
     /** A bar from when an alarm may sound to when it must, at each level of its standard. */
-    private void alarms(Chart c, RoomCo co, LimitFamily family) {
-        for (AlarmWindow a : AlarmWindow.all(co, AlarmWindow.standard(family))) {
+    private void alarms(Chart c, RoomReview.Co co, LimitFamily family) {
+        for (AlarmWindow a : AlarmWindow.all(co.calm(), AlarmWindow.standard(family))) {
             CoAlarmPoint point = a.point();
             boolean must = a.latestS().isPresent();
-            Pt at = new Pt(a.earliestS() / 3600, point.ppm());
-            Pt by = new Pt(a.latestS().orElse(a.untilS()) / 3600, point.ppm());
+            Pt at = new Pt((a.earliestS() - co.gasOnS()) / 3600, point.ppm());
+            Pt by = new Pt((a.latestS().orElse(a.untilS()) - co.gasOnS()) / 3600, point.ppm());
             c.line(List.of(at, by), Ink.PAPER, 9);
             c.line(List.of(at, by), Ink.RUTILE, 5, must ? new double[0] : new double[] {5, 5});
         }

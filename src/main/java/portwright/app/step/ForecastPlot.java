@@ -138,7 +138,7 @@ final class ForecastPlot {
     private void stalls(double allC, double electricC) {
         boolean all = stallLine(allC);
         boolean electric = stallLine(electricC);
-        boolean same = Math.abs(allC - electricC) < 1 || allC > chart.maxY() && electricC > chart.maxY();
+        boolean same = Forecast.alike(allC, electricC) || allC > chart.maxY() && electricC > chart.maxY();
         boolean close = Math.abs(chart.y(allC) - chart.y(electricC)) < 36;
         if (all && electric && same) {
             say(allC, degrees(allC) + ", with or without gas");
@@ -194,12 +194,14 @@ final class ForecastPlot {
         }
         for (StepRow r : rows) {
             boolean mine = held == r.index();
-            String head = r.stalled()
-                    ? r.goal() + (r.ending() == Ending.FALLS ? ": falls" : ": stalls")
-                    : r.goal() + (r.atmosphere() == null ? "" : " · " + r.atmosphere());
+            String head = r.sags()
+                    ? r.goal() + ": sags"
+                    : r.stalled()
+                            ? r.goal() + (r.ending() == Ending.FALLS ? ": falls" : ": stalls")
+                            : r.goal() + (r.atmosphere() == null ? "" : " · " + r.atmosphere());
             String tail =
                     mine ? Degrees.words(heldC, units) : hm(r.endHours()) + " · " + Degrees.words(r.endC(), units);
-            words(head, tail, chart.x(r.endHours()), chart.y(mine ? heldC : r.endC()), r.stalled());
+            words(head, tail, chart.x(r.endHours()), chart.y(mine ? heldC : r.endC()), !r.reached());
         }
     }
 

@@ -1,5 +1,6 @@
 package portwright.calc.draft;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -63,6 +64,42 @@ public record DraftCase(
                 flues,
                 otherCracks,
                 otherLeaks);
+    }
+
+    /**
+     * The same kiln with every port plugged and no gas. What leaves by the joint under the lid must come in somewhere: joint of the floor,
+     * plugs of low ports, tails of elements. None of these is known, so half of each leak as high as the lid counts at the floor: the split
+     * that lets most air through (own judgement). Leaks at heights of their own stay there.
+     */
+    public DraftCase plugged() {
+        List<Crack> joints = new ArrayList<>();
+        List<LeakHole> gaps = new ArrayList<>();
+        for (Crack c : cracks) {
+            if (c.height() < chamberHeight) {
+                joints.add(c);
+            } else {
+                joints.add(new Crack(0, c.width(), c.length() / 2, c.depth()));
+                joints.add(new Crack(c.height(), c.width(), c.length() / 2, c.depth()));
+            }
+        }
+        for (LeakHole h : leaks) {
+            if (h.height() < chamberHeight) {
+                gaps.add(h);
+            } else {
+                double half = h.diameter() / Math.sqrt(2);
+                gaps.add(new LeakHole(0, half, h.length()));
+                gaps.add(new LeakHole(h.height(), half, h.length()));
+            }
+        }
+        return new DraftCase(
+                chamberTemperature,
+                chamberHeight,
+                roomTemperature,
+                atmosphericPressure,
+                List.of(),
+                List.of(),
+                joints,
+                gaps);
     }
 
     /** The same kiln with this share of its gas (thrust falls with the square: same jet, lower pressure). */

@@ -12,6 +12,7 @@ public final class DraftExchange {
 
     private final DraftCase burning;
     private final DraftCase quiet;
+    private final DraftCase plugged;
 
     /** Takes a kiln with its burners at full gas; its temperature and damper do not matter. */
     public DraftExchange(DraftCase kiln) {
@@ -21,11 +22,17 @@ public final class DraftExchange {
                         i.name(), i.diameter(), i.length(), i.height(), i.outsidePressure(), null, 0, 0, 0, 0))
                 .toList();
         quiet = kiln.withInlets(still);
+        plugged = kiln.plugged();
     }
 
     /** The fire (or the bare draft with the gas off) at a damper share and chamber temperature, K. */
     public FireState at(boolean gasOn, double damperShare, double chamberKelvin) {
         return FireState.of((gasOn ? burning : quiet).at(chamberKelvin).damper(damperShare));
+    }
+
+    /** What the leaks pass with every port plugged, {@link DraftCase#plugged()}, at a chamber temperature, K. */
+    public FireState plugged(double chamberKelvin) {
+        return FireState.of(plugged.at(chamberKelvin));
     }
 
     /** Open share that gives a wanted lambda with the gas on; the nearest share, 0 to 1, when it cannot be reached. */

@@ -5,7 +5,8 @@ package portwright.calc.firing;
  *
  * @param electricJ in, from the elements
  * @param fuelNetJ in, net heat of the fuel
- * @param carriedOutJ out with the flue gas: warm gas, unburnt CO and H2, and air drawn through with the gas off
+ * @param carriedOutJ out with the flue gas: warm gas, unburnt CO and H2, air drawn through with the gas off, and leaks
+ * @param leakJ of that, by leaks while the ports are plugged
  * @param portRadiationJ out through open holes
  * @param wallLossJ out through walls, floor and lid
  * @param shellJ stored in the brick
@@ -15,6 +16,7 @@ public record EnergyBalance(
         double electricJ,
         double fuelNetJ,
         double carriedOutJ,
+        double leakJ,
         double portRadiationJ,
         double wallLossJ,
         double shellJ,

@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Heat of flows and port radiation against chamber temperature in one step: the draft is asked every 20 K and lines are drawn between. */
+/** Heat of flows and port radiation against chamber temperature in one step, with plugged ports that of the leaks: the draft is asked every 20 K and lines are drawn between. */
 final class FlowCurve {
     private static final double SPACING_K = 20;
     private final GasExchange gas;
@@ -35,9 +35,18 @@ final class FlowCurve {
         int i = (int) Math.floor(tK / SPACING_K);
         if (i != left) {
             left = i;
-            a = asked.computeIfAbsent(i, j -> gas.at(on, damper, j * SPACING_K));
-            b = asked.computeIfAbsent(i + 1, j -> gas.at(on, damper, j * SPACING_K));
+            a = asked.computeIfAbsent(i, this::ask);
+            b = asked.computeIfAbsent(i + 1, this::ask);
         }
+    }
+
+    private GasExchange.Flow ask(int i) {
+        return open ? gas.at(on, damper, i * SPACING_K) : gas.plugged(i * SPACING_K);
+    }
+
+    /** Whether the ports stand open; else all that flows goes by the leaks. */
+    boolean open() {
+        return open;
     }
 
     private static double mix(double from, double to, double f) {
@@ -45,9 +54,6 @@ final class FlowCurve {
     }
 
     GasExchange.Flow at(double tK) {
-        if (!open) {
-            return GasExchange.Flow.NONE;
-        }
         seek(tK);
         double f = tK / SPACING_K - left;
         return new GasExchange.Flow(
@@ -59,17 +65,11 @@ final class FlowCurve {
     }
 
     double heatW(double tK) {
-        if (!open) {
-            return 0;
-        }
         seek(tK);
         return mix(a.heatW(), b.heatW(), tK / SPACING_K - left);
     }
 
     double heatSlope(double tK) {
-        if (!open) {
-            return 0;
-        }
         seek(tK);
         return (b.heatW() - a.heatW()) / SPACING_K;
     }

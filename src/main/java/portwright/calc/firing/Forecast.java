@@ -10,7 +10,7 @@ import java.util.List;
  * @param nominal brick as tabled
  * @param quick brick conducting 20 % less
  * @param slow brick conducting 20 % more
- * @param stallElectricK where elements alone, ports plugged, end the climb, K
+ * @param stallElectricK where elements alone, ports plugged and leaks as they are, end the climb, K
  * @param stallAllK where the hottest gas step with the elements as it asks ends the climb, K; NaN without a gas step
  */
 public record Forecast(FiringRun nominal, FiringRun quick, FiringRun slow, double stallElectricK, double stallAllK) {
@@ -22,13 +22,16 @@ public record Forecast(FiringRun nominal, FiringRun quick, FiringRun slow, doubl
 
     public static final double HOURS_BAND = 0.25;
 
+    /** Ends of a climb no farther apart are told as one, K (own judgement: less than a probe or cone tells). */
+    private static final double ALIKE_K = 5;
+
     /** Runs the three firings. */
     public static Forecast of(
             KilnHeat kiln, GasExchange gas, List<Step> steps, List<ConeWork> watched, Numerics numerics) {
         FiringRun nominal = Simulation.run(kiln, gas, steps, watched, numerics);
         FiringRun quick = Simulation.run(kiln.conducting(1 - CONDUCTIVITY_BAND), gas, steps, watched, numerics);
         FiringRun slow = Simulation.run(kiln.conducting(1 + CONDUCTIVITY_BAND), gas, steps, watched, numerics);
-        double electric = SteadyShell.stallK(kiln, kiln.elements().fullW());
+        double electric = SteadyShell.stallElectricK(kiln, gas);
         double all = Double.NaN;
         for (StepResult r : nominal.steps()) {
             if (r.step().gas()) {
@@ -37,6 +40,11 @@ public record Forecast(FiringRun nominal, FiringRun quick, FiringRun slow, doubl
             }
         }
         return new Forecast(nominal, quick, slow, electric, all);
+    }
+
+    /** Whether two ends of a climb, both in K or both in °C, are one to a potter. */
+    public static boolean alike(double a, double b) {
+        return Math.abs(a - b) <= ALIKE_K;
     }
 
     /** Least and most time over the brick's conductivity. */

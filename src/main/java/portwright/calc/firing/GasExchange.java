@@ -23,6 +23,20 @@ public interface GasExchange {
     double damperFor(double lambda, double chamberK);
 
     /**
+     * What leaks take while the ports are plugged and no gas burns: cold air in low, hot air out high.
+     *
+     * @param chamberK chamber, K
+     */
+    default Flow plugged(double chamberK) {
+        return Flow.NONE;
+    }
+
+    /** How long ports stand open and plate off before gas is lit, s. */
+    default double lightingS() {
+        return OpenSpell.seconds();
+    }
+
+    /**
      * Flows and heat.
      *
      * @param heatW enthalpy in minus enthalpy out over the flows, net heat of the fuel included, unburnt CO and H2 as
@@ -37,7 +51,7 @@ public interface GasExchange {
         public static final Flow NONE = new Flow(0, 0, 0, 0, 0);
     }
 
-    /** A kiln without ports or with all of them plugged. */
+    /** A kiln that nothing flows through: without ports or with all of them plugged, and without leaks. */
     GasExchange NONE = new GasExchange() {
         @Override
         public Flow at(boolean gasOn, double damperShare, double chamberK) {

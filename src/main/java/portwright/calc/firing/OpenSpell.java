@@ -34,9 +34,19 @@ public record OpenSpell(
         double cleanFuelKg) {
     private static final double STEP_S = 10;
 
-    /** How long the kiln stands open, s. */
+    /** How long the kiln stands open at least, and after gas, s. */
     public static double seconds() {
         return SafetyNumber.value("kiln-open") * 60;
+    }
+
+    /** How long it stands open before gas is lit, s, in whole minutes: those, or longer where its draught takes longer to purge it; not finite where that is not known. */
+    public static double lightingS(double purgeS) {
+        return Double.isFinite(purgeS) ? Math.max(seconds(), Math.ceil(purgeS / 60 - 1e-9) * 60) : seconds();
+    }
+
+    /** How long it stood open here, s, the clean fire left out. */
+    public double openS() {
+        return endS - startS - (lighting ? cleanSeconds() : 0);
     }
 
     /** How long gas burns clean after lighting, s. */
@@ -60,7 +70,7 @@ public record OpenSpell(
         FlowCurve flow = new FlowCurve(kiln, gas, open(as, false), 1);
         double from = state.chamberK();
         double most = as.electric() ? kiln.elements().fullW() * (as.controlled() ? 1 : as.elementShare()) : 0;
-        for (double t = 0; t < seconds() - STEP_S / 2; t += STEP_S) {
+        for (double t = 0; t < gas.lightingS() - STEP_S / 2; t += STEP_S) {
             state.advance(STEP_S, as.controlled() ? from : Double.NaN, most, flow);
             state.accept();
         }

@@ -12,8 +12,9 @@ import java.util.List;
  * @param fromK chamber when the flame is lost, K
  * @param offK chamber after the minutes, elements off
  * @param onK chamber after the minutes, elements as the step has them
+ * @param openS how long these minutes are, s
  */
-public record Relight(int step, double fromK, double offK, double onK) {
+public record Relight(int step, double fromK, double offK, double onK, double openS) {
 
     /** The hottest of a firing: that is told. */
     public static Relight hottest(List<Relight> all) {
@@ -37,7 +38,8 @@ public record Relight(int step, double fromK, double offK, double onK) {
                         index,
                         state.chamberK(),
                         OpenSpell.afterOpenK(kiln, gas, off, state.copy()),
-                        OpenSpell.afterOpenK(kiln, gas, step, state.copy())));
+                        OpenSpell.afterOpenK(kiln, gas, step, state.copy()),
+                        gas.lightingS()));
             }
         });
         return List.copyOf(out);

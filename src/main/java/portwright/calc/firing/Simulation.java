@@ -82,7 +82,14 @@ public final class Simulation extends Tally {
             keptK = balance.chamberK();
         }
         EnergyBalance energy = new EnergyBalance(
-                electricJ, fuelNetJ, carriedOutJ, radiationJ, wallLossJ, balance.shellJ(startK), balance.loadJ(startK));
+                electricJ,
+                fuelNetJ,
+                carriedOutJ,
+                leakJ,
+                radiationJ,
+                wallLossJ,
+                balance.shellJ(startK),
+                balance.loadJ(startK));
         return new FiringRun(samples, results, spells, down, energy, reached, hottestOutsideK);
     }
 
@@ -95,7 +102,7 @@ public final class Simulation extends Tally {
         double electric0 = electricJ;
         double lost0 = carriedOutJ + radiationJ;
         between = true;
-        burst(index, beside, false, OpenSpell.seconds());
+        burst(index, beside, false, lighting ? gas.lightingS() : OpenSpell.seconds());
         double toK = balance.chamberK();
         double lost = carriedOutJ + radiationJ - lost0;
         double electric = electricJ - electric0;

@@ -62,6 +62,11 @@ public final class SteadyShell {
         return stallK(kiln, t -> heatW);
     }
 
+    /** Where elements alone, full on, ports plugged and leaks as they are, end the climb, K. */
+    public static double stallElectricK(KilnHeat kiln, GasExchange gas) {
+        return stallK(kiln, t -> kiln.elements().fullW() + gas.plugged(t).heatW());
+    }
+
     /** Heat into the chamber at a chamber temperature as a step makes it with elements full on, W. */
     public static DoubleUnaryOperator heatOf(KilnHeat kiln, GasExchange gas, Step step, double damperShare) {
         double electricW = !step.electric()
@@ -69,7 +74,7 @@ public final class SteadyShell {
                 : kiln.elements().fullW() * (Double.isNaN(step.elementShare()) ? 1 : step.elementShare());
         List<OpenPort> ports = step.portsOpen() ? kiln.ports() : List.of();
         return t -> electricW
-                + (step.portsOpen() ? gas.at(step.gas(), damperShare, t).heatW() : 0)
+                + (step.portsOpen() ? gas.at(step.gas(), damperShare, t) : gas.plugged(t)).heatW()
                 - ports.stream()
                         .mapToDouble(p -> (p.flue() ? damperShare : 1) * p.radiationW(t, kiln.roomK()))
                         .sum();

@@ -6,7 +6,7 @@ package portwright.calc.firing;
  * @param reached false when the climb stalled, the time ran out or an earlier step failed
  * @param stalled the climb fell under 1 K/h before the goal
  * @param damperShare open share of the flues; NaN with the ports plugged
- * @param first flows at the start; NONE with the ports plugged
+ * @param first flows at the start; those of the leaks with the ports plugged
  * @param last flows at the end
  * @param electricJ electricity used
  * @param fuelKg gas used

@@ -19,6 +19,9 @@ abstract class Tally {
     double fuelKg;
     double carriedOutJ;
     double radiationJ;
+    /** Part of what is carried out: by leaks while the ports are plugged. */
+    double leakJ;
+
     double wallLossJ;
     double hottestOutsideK;
     /** Of the chamber over the last time step, K/s. */
@@ -62,6 +65,7 @@ abstract class Tally {
         fuelNetJ += f.fuelNetW() * dt;
         fuelKg += f.fuelKgPerS() * dt;
         carriedOutJ += (f.fuelNetW() - balance.flowHeatW()) * dt;
+        leakJ += flow.open() ? 0 : -balance.flowHeatW() * dt;
         radiationJ += balance.radiationW() * dt;
         wallLossJ += balance.wallLossW() * dt;
         hottestOutsideK = Math.max(hottestOutsideK, balance.hottestOutsideK());

@@ -42,7 +42,7 @@ class FiringRunTest {
                 List.of(step(0, 300, 600, true, false, 0.25), step(1, 600, 550, reached, !reached, 0.5)),
                 open,
                 List.of(),
-                new EnergyBalance(10, 0, 0, 0, 0, 0, 0),
+                new EnergyBalance(10, 0, 0, 0, 0, 0, 0, 0),
                 reached,
                 310);
     }

@@ -8,14 +8,15 @@ import java.util.function.IntPredicate;
 import portwright.calc.firing.GasExchange;
 
 /**
- * Two numbers of a kiln from a record. Full or fixed power without gas bears on the loss factor alone; only then does the same with gas bear on
- * the leak area. Bands are 5 to 95 % and carry what else may be off: load, element power, gas flow, the thermocouple, voltage and noise.
+ * Two numbers of a kiln from a record. Full or fixed power without gas bears on the loss factor; only then does the same with gas bear on
+ * the leak area. Leaks draw with the ports plugged too, and what they take reads as loss: the band of one number carries the other. Bands are 5 to 95 %
+ * and carry what else may be off: load, element power, gas flow, the thermocouple, voltage and noise.
  *
- * @param lossFactor fitted; NaN where the record does not tell
+ * @param lossFactor fitted, with the leak area beside it or, where that is not told, with the design's; NaN where the record does not tell
  * @param lossLow 5 % of its band
  * @param lossHigh 95 %
  * @param leakM2 fitted leak area; NaN where the record does not tell
- * @param leakLowM2 5 % of its band
+ * @param leakLowM2 5 % of its band, also where that is too wide for a number; NaN where none was sought
  * @param leakHighM2 95 %
  * @param whyNoLoss words where the loss factor is not fitted, else empty
  * @param whyNoLeak words where the leak area is not fitted, else empty
@@ -48,6 +49,8 @@ public record Fit(
     private static final double WIDEST_LOSS = 0.25;
 
     static final double SIGMAS = 1.645;
+
+    private static final String LIKE = "this log cannot tell leak from wall: ";
 
     /** Which log would tell the second number. */
     private static final String TELLS_LEAK =
@@ -103,7 +106,11 @@ public record Fit(
                     plainMin,
                     gasMin);
         }
-        FitSearch.Found loss = new FitSearch(base, plain, draft).loss();
+        boolean byAir = air.size() >= LEAST;
+        FitSearch.Found loss = (byAir
+                        ? FitSearch.ofLeak(base, plain, draft)
+                        : FitSearch.ofLoss(base, plain, draft, designLeakM2))
+                .loss();
         if (loss == null) {
             return none(
                     "no loss factor from " + LEAST_LOSS + " to " + MOST_LOSS
@@ -124,7 +131,7 @@ public record Fit(
                     plainMin,
                     gasMin);
         }
-        if (air.size() >= LEAST) {
+        if (byAir) {
             return byAir(base, plain, air, draft, loss, plainMin, gasMin);
         }
         if (gas.size() < LEAST) {
@@ -136,7 +143,8 @@ public record Fit(
                     Double.NaN,
                     Double.NaN,
                     "",
-                    "the record has less than 30 minutes at full or fixed power with gas, and none with ports open and the gas off"
+                    LIKE
+                            + "the record has less than 30 minutes at full or fixed power with gas, and none with ports open and the gas off"
                             + TELLS_LEAK,
                     plainMin,
                     gasMin,
@@ -146,14 +154,15 @@ public record Fit(
         List<Integer> all = new ArrayList<>(plain);
         all.addAll(gas);
         all.sort(Integer::compare);
-        FitSearch.Found leaky = new FitSearch(base, all, draft).leak(loss.loss());
+        FitSearch.Found leaky = FitSearch.ofLeak(base, all, draft).leak(loss.loss());
         String why = leaky == null
                 ? "no leak area from " + FitSearch.LEAST_CM2 + " to " + FitSearch.MOST_CM2
                         + " cm2 gives the climbs with gas; gas flow or damper are not as the design has them"
                 : leaky.designFits()
                         ? String.format(
                                 java.util.Locale.ROOT,
-                                "the climbs with gas leave the leak area anywhere from %.1f to %.1f cm2, and the design's lies between%s",
+                                LIKE
+                                        + "the climbs with gas leave the leak area anywhere from %.1f to %.1f cm2, and the design's lies between%s",
                                 leaky.leakLowM2() * 1e4,
                                 leaky.leakHighM2() * 1e4,
                                 TELLS_LEAK)
@@ -161,22 +170,23 @@ public record Fit(
                                 ? "the climbs with gas are those of the design's leak area within 0.5 % of full power; a smaller difference is no news"
                                 : "";
         boolean leak = why.isEmpty();
+        FitSearch.Found told = leak ? leaky : loss;
         return new Fit(
-                loss.loss(),
-                loss.loss() - SIGMAS * loss.lossSd(),
-                loss.loss() + SIGMAS * loss.lossSd(),
+                told.loss(),
+                told.loss() - SIGMAS * told.lossSd(),
+                told.loss() + SIGMAS * told.lossSd(),
                 leak ? leaky.leakM2() : Double.NaN,
-                leak ? leaky.leakLowM2() : Double.NaN,
-                leak ? leaky.leakHighM2() : Double.NaN,
+                leaky == null ? Double.NaN : leaky.leakLowM2(),
+                leaky == null ? Double.NaN : leaky.leakHighM2(),
                 "",
                 why,
                 plainMin,
                 gasMin,
                 0,
-                leak ? leaky.left() : loss.left());
+                told.left());
     }
 
-    /** The leak from minutes with open ports and no gas. */
+    /** The leak from minutes with open ports and no gas, and the loss factor that goes with it. */
     private static Fit byAir(
             Followed base,
             List<Integer> plain,
@@ -190,21 +200,26 @@ public record Fit(
         both.sort(Integer::compare);
         LeakProfile.Found f = new LeakProfile(base, both, draft, loss.loss()).find();
         boolean tells = f.tells();
+        double factor = tells ? f.loss() : loss.loss();
+        double sd = SIGMAS * (tells ? f.lossSd() : loss.lossSd());
         return new Fit(
-                loss.loss(),
-                loss.loss() - SIGMAS * loss.lossSd(),
-                loss.loss() + SIGMAS * loss.lossSd(),
+                factor,
+                factor - (tells ? sd : Math.hypot(sd, Math.max(0, factor - f.lossAtHigh()))),
+                factor + (tells ? sd : Math.hypot(sd, Math.max(0, f.lossAtLow() - factor))),
                 tells ? f.leakM2() : Double.NaN,
-                tells ? f.lowM2() : Double.NaN,
-                tells ? f.highM2() : Double.NaN,
+                f.lowM2(),
+                f.highM2(),
                 "",
                 tells
                         ? ""
                         : String.format(
                                 java.util.Locale.ROOT,
-                                "the minutes with ports open and no gas leave the leak area anywhere from %.1f to %.1f cm2%s",
+                                LIKE
+                                        + "the minutes with ports open and no gas leave the leak area anywhere from %.1f cm2 (loss factor %.2f with it) to %.1f cm2 (%.2f)%s",
                                 f.lowM2() * 1e4,
+                                f.lossAtLow(),
                                 f.highM2() * 1e4,
+                                f.lossAtHigh(),
                                 TELLS_LEAK),
                 plainMin,
                 gasMin,

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.CancellationException;
 import java.util.function.DoubleFunction;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.linear.CholeskyDecomposition;
@@ -13,7 +14,8 @@ import portwright.calc.firing.GasExchange;
 
 /**
  * Loss factor by generalised, leak area by plain least squares: one from known power without gas, the other from known power with it. Both are
- * sums over the missing power, so what else may be off, written as its covariance, gives their bands.
+ * sums over the missing power, so what else may be off, written as its covariance, gives their bands. Leaks draw with the ports plugged too, so each leak
+ * area has a loss factor of its own: while the loss is sought the leak is one of the things that may be off, while the leak is sought the loss moves along.
  */
 final class FitSearch {
     static final double LEAST_CM2 = 0.5;
@@ -39,7 +41,7 @@ final class FitSearch {
     /**
      * What was found.
      *
-     * @param lossSd standard deviation of the loss factor
+     * @param lossSd standard deviation of the loss factor: with the leak as unsure as {@link Unsure#leak} has it, or with the band of the leak that was found
      * @param leakLowM2 smallest leak area that the record does not rule out (5 % of its band)
      * @param leakHighM2 largest (95 %)
      * @param designFits whether the design's own leak is not ruled out
@@ -56,13 +58,28 @@ final class FitSearch {
             double left,
             double leftOfDesign) {}
 
-    FitSearch(Followed base, List<Integer> use, DoubleFunction<GasExchange> draft) {
+    /** For the loss factor, from intervals without gas. */
+    static FitSearch ofLoss(Followed base, List<Integer> use, DoubleFunction<GasExchange> draft, double designLeakM2) {
+        return new FitSearch(base, use, draft, u -> List.of(u.leak(draft, designLeakM2)));
+    }
+
+    /** For the leak area, from intervals without and with gas. */
+    static FitSearch ofLeak(Followed base, List<Integer> use, DoubleFunction<GasExchange> draft) {
+        return new FitSearch(base, use, draft, u -> List.of());
+    }
+
+    private FitSearch(
+            Followed base,
+            List<Integer> use,
+            DoubleFunction<GasExchange> draft,
+            Function<Unsure, List<double[]>> besides) {
         this.base = base;
         this.draft = draft;
         told = use.stream().mapToInt(Integer::intValue).toArray();
         Unsure u = new Unsure(base, told);
         List<double[]> columns = new ArrayList<>(List.of(load(u), u.lagging(), u.power(), u.gas(), u.draught()));
         columns.addAll(u.probe());
+        columns.addAll(besides.apply(u));
         gas = new boolean[told.length];
         for (int i = 0; i < gas.length; i++) {
             gas[i] = base.gasOn(told[i]);
@@ -85,8 +102,8 @@ final class FitSearch {
         double loss = base.c.kiln().lossFactor();
         for (int k = 0; ; k++) {
             double[] y = missing(loss, base.c.gas());
-            double[] a = slope(y, missing(loss * (1 + LOSS_STEP), base.c.gas()), loss * LOSS_STEP);
-            double step = along(weights(a, false), y);
+            double[] a = Columns.slope(y, missing(loss * (1 + LOSS_STEP), base.c.gas()), loss * LOSS_STEP);
+            double step = Columns.dot(weights(a, false), y);
             if (Math.abs(step) < NEAR || k == ROUNDS) {
                 return new Found(
                         loss,
@@ -105,24 +122,31 @@ final class FitSearch {
         }
     }
 
-    /** The leak area of a kiln whose loss factor the time without gas has told; null where it runs out of its bounds. */
+    /**
+     * The leak area, each one tried with the loss factor that the time without gas then tells; null where it runs out of its bounds.
+     *
+     * @param loss factor near which the one that goes with a leak is sought
+     */
     Found leak(double loss) {
-        double cm2 = best(loss);
+        double[] start = missing(loss, base.c.gas());
+        Joint joint =
+                new Joint(loss, Columns.slope(start, missing(loss * (1 + LOSS_STEP), base.c.gas()), loss * LOSS_STEP));
+        double cm2 = best(joint);
         for (int k = 0; ; k++) {
-            GasExchange draught = draft.apply(cm2 * 1e-4);
-            double[] y = missing(loss, draught);
-            double[] b = slope(y, missing(loss, draft.apply(cm2 * 1e-4 * Math.exp(LEAK_STEP))), LEAK_STEP);
+            double[] y = joint.missing(cm2);
+            double[] b = Columns.slope(y, joint.missing(cm2 * Math.exp(LEAK_STEP)), LEAK_STEP);
             double step = Math.max(-LONGEST, Math.min(LONGEST, dot(b, y, true) / dot(b, b, true)));
             if (Math.abs(step) < NEAR || k == ROUNDS) {
-                double[] a = slope(y, missing(loss * (1 + LOSS_STEP), draught), loss * LOSS_STEP);
-                double[] design = missing(loss, base.c.gas());
+                double[] design = joint.of(start);
+                double low = end(joint, cm2, y, -1);
+                double high = end(joint, cm2, y, 1);
                 return new Found(
-                        loss,
-                        sd(weights(a, false)),
+                        joint.loss(cm2),
+                        Math.hypot(sd(joint.weights), (joint.loss(low) - joint.loss(high)) / 2 / Fit.SIGMAS),
                         cm2 * 1e-4,
-                        end(loss, cm2, y, a, -1) * 1e-4,
-                        end(loss, cm2, y, a, 1) * 1e-4,
-                        sigmas(design, y, a) < Fit.SIGMAS,
+                        low * 1e-4,
+                        high * 1e-4,
+                        sigmas(design, y, joint) < Fit.SIGMAS,
                         rms(y, true),
                         rms(design, true));
             }
@@ -133,15 +157,45 @@ final class FitSearch {
         }
     }
 
+    /** Missing power of leak areas with the loss factor that the time without gas tells beside each. */
+    private final class Joint {
+        private final double start;
+        private final double[] slope;
+        private final double[] weights;
+
+        Joint(double start, double[] slope) {
+            this.start = start;
+            this.slope = slope;
+            weights = weights(slope, false);
+        }
+
+        double[] missing(double cm2) {
+            return of(FitSearch.this.missing(start, draft.apply(cm2 * 1e-4)));
+        }
+
+        double[] of(double[] atStart) {
+            double more = Columns.dot(weights, atStart);
+            double[] out = new double[atStart.length];
+            for (int i = 0; i < out.length; i++) {
+                out[i] = atStart[i] - more * slope[i];
+            }
+            return out;
+        }
+
+        double loss(double cm2) {
+            return start + Columns.dot(weights, FitSearch.this.missing(start, draft.apply(cm2 * 1e-4)));
+        }
+    }
+
     /**
      * The last leak area to one side that the record does not rule out, cm²: heat left of the gas rises with air to lambda 1 and then falls, so
      * that the slope at the best one says nothing of the far ones.
      */
-    private double end(double loss, double cm2, double[] best, double[] a, int way) {
+    private double end(Joint joint, double cm2, double[] best, int way) {
         double edge = way < 0 ? LEAST_CM2 : MOST_CM2;
         double out = edge;
         for (double x = edge; way * (x - cm2) > 0; x *= Math.exp(-way * WIDER)) {
-            if (sigmas(missing(loss, draft.apply(x * 1e-4)), best, a) < Fit.SIGMAS) {
+            if (sigmas(joint.missing(x), best, joint) < Fit.SIGMAS) {
                 return out;
             }
             out = x;
@@ -150,26 +204,25 @@ final class FitSearch {
     }
 
     /** How many standard deviations the missing power of another leak area lies from that of the best one, with gas; the loss factor's own band is carried. */
-    private double sigmas(double[] other, double[] best, double[] a) {
-        double[] d = slope(other, best, 1);
+    private double sigmas(double[] other, double[] best, Joint joint) {
+        double[] d = Columns.slope(other, best, 1);
         double whole = dot(d, d, true);
         if (whole < 1e-12) {
             return 0;
         }
-        double carried = dot(a, d, true) / whole;
-        double[] ofLoss = weights(a, false);
+        double carried = dot(joint.slope, d, true) / whole;
         double[] v = weights(d, true);
         for (int i = 0; i < v.length; i++) {
-            v[i] -= carried * ofLoss[i];
+            v[i] -= carried * joint.weights[i];
         }
         return 1 / sd(v);
     }
 
-    private double best(double loss) {
+    private double best(Joint joint) {
         double best = TRIED_CM2[0];
         double least = Double.POSITIVE_INFINITY;
         for (double cm2 : TRIED_CM2) {
-            double left = rms(missing(loss, draft.apply(cm2 * 1e-4)), true);
+            double left = rms(joint.missing(cm2), true);
             best = left < least ? cm2 : best;
             least = Math.min(left, least);
         }
@@ -204,21 +257,8 @@ final class FitSearch {
         return out;
     }
 
-    private static double along(double[] weights, double[] y) {
-        double sum = 0;
-        for (int i = 0; i < y.length; i++) {
-            sum += weights[i] * y[i];
-        }
-        return sum;
-    }
-
     private double sd(double[] weights) {
-        double[] c = covariance.operate(weights);
-        double sum = 0;
-        for (int i = 0; i < c.length; i++) {
-            sum += c[i] * weights[i];
-        }
-        return Math.sqrt(sum);
+        return Math.sqrt(Columns.dot(covariance.operate(weights), weights));
     }
 
     private double[] missing(double loss, GasExchange gas) {
@@ -229,15 +269,6 @@ final class FitSearch {
         double[] out = new double[told.length];
         for (int i = 0; i < out.length; i++) {
             out[i] = f.missing(told[i], true);
-        }
-        return out;
-    }
-
-    /** How much missing power a unit of the input explains. */
-    private static double[] slope(double[] before, double[] after, double by) {
-        double[] out = new double[before.length];
-        for (int i = 0; i < out.length; i++) {
-            out[i] = (before[i] - after[i]) / by;
         }
         return out;
     }

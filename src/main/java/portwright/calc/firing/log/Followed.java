@@ -62,7 +62,7 @@ final class Followed {
         offsets = ConeCheck.offsets(c.log(), grid);
         kelvin = putRight ? ConeCheck.corrected(grid, offsets) : grid.kelvin();
         band = ProbeBand.of(offsets);
-        tracker = new Tracker(grid, kelvin, c.steps(), c.log(), band);
+        tracker = new Tracker(grid, kelvin, c.steps(), c.log(), band, c.gas().lightingS());
         gaps = c.log().gaps();
         frozen = Frozen.of(c.log().readings()).stream().filter(x -> !holds(x)).toList();
         blind = blind();

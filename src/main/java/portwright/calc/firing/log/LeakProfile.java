@@ -13,9 +13,10 @@ import portwright.calc.firing.GasExchange;
 
 /**
  * The leak area from minutes at known power with the ports open and no gas, beside minutes with the ports plugged. No gas is in play, and what else may be off (load,
- * power, thermocouple) is nearly the same in both, so that the step between them is the heat of the air drawn. With the plate shut all of that air leaves by the leak.
+ * power, thermocouple) is nearly the same in both, so that the step between them is the heat of the air drawn. With the plate shut all of that air leaves by the leak; plugged, the leak
+ * draws a little under half as much, which reads as loss.
  *
- * <p>For each leak area tried the loss factor takes its best value; misfit is weighed by the covariance of what may be off. The band holds every area whose misfit
+ * <p>For each leak area tried the loss factor takes its best value within what is tried of it; misfit is weighed by the covariance of what may be off. The band holds every area whose misfit
  * lies within 1.645² of the least, widened where the least itself is more than chance, and by how well the flow through a crack is reckoned.
  */
 final class LeakProfile {
@@ -39,9 +40,21 @@ final class LeakProfile {
      * @param leakM2 best
      * @param lowM2 5 % of its band
      * @param highM2 95 %
+     * @param loss factor that goes with it
+     * @param lossSd its standard deviation, that of the leak carried
+     * @param lossAtLow factor that goes with the smallest leak of the band
+     * @param lossAtHigh with the largest
      * @param left root mean square of the missing power left, as a share of full power
      */
-    record Found(double leakM2, double lowM2, double highM2, double left) {
+    record Found(
+            double leakM2,
+            double lowM2,
+            double highM2,
+            double loss,
+            double lossSd,
+            double lossAtLow,
+            double lossAtHigh,
+            double left) {
         /** Whether the band is narrow enough to be a number, and has both ends. */
         boolean tells() {
             boolean ends = lowM2 > LEAST_CM2 * 1e-4 * RATIO && highM2 < MOST_CM2 * 1e-4 / RATIO;
@@ -53,16 +66,16 @@ final class LeakProfile {
     private final int[] told;
     private final DoubleFunction<GasExchange> draft;
     private final DecompositionSolver solver;
-    private final double loss;
+    private final double start;
 
     /**
      * @param use intervals at known power without gas, plugged or open
-     * @param loss loss factor near which the best one is sought
+     * @param start loss factor near which the best one is sought
      */
-    LeakProfile(Followed base, List<Integer> use, DoubleFunction<GasExchange> draft, double loss) {
+    LeakProfile(Followed base, List<Integer> use, DoubleFunction<GasExchange> draft, double start) {
         this.base = base;
         this.draft = draft;
-        this.loss = loss;
+        this.start = start;
         told = use.stream().mapToInt(Integer::intValue).toArray();
         solver = new CholeskyDecomposition(covariance()).getSolver();
     }
@@ -71,7 +84,7 @@ final class LeakProfile {
         Unsure u = new Unsure(base, told);
         List<double[]> columns = new ArrayList<>(List.of(u.load(), u.lagging(), u.power(), u.draught()));
         columns.addAll(u.probe());
-        double noise = Evidence.noise(base, told, missing(loss, base.c.gas()));
+        double noise = Evidence.noise(base, told, missing(start, base.c.gas()));
         double full = base.c.kiln().elements().fullW();
         int n = told.length;
         double[][] s = new double[n][n];
@@ -97,7 +110,7 @@ final class LeakProfile {
         int best = 0;
         for (double x = LEAST_CM2; x <= MOST_CM2 * 1.001; x *= RATIO) {
             cm2.add(Math.log(x));
-            misfit.add(misfit(draft.apply(x * 1e-4)));
+            misfit.add(at(x).misfit());
             best = misfit.get(misfit.size() - 1) < misfit.get(best) ? misfit.size() - 1 : best;
         }
         double at = vertex(cm2, misfit, best);
@@ -106,11 +119,18 @@ final class LeakProfile {
         double low = end(cm2, misfit, best, least + within, -1);
         double high = end(cm2, misfit, best, least + within, 1);
         double crack = Fit.SIGMAS * CRACK;
+        At middle = at(Math.exp(at));
+        At few = at(Math.exp(at - Math.hypot(at - Math.min(at, low), crack)));
+        At much = at(Math.exp(at + Math.hypot(Math.max(at, high) - at, crack)));
         return new Found(
-                Math.exp(at) * 1e-4,
-                Math.exp(at - Math.hypot(at - Math.min(at, low), crack)) * 1e-4,
-                Math.exp(at + Math.hypot(Math.max(at, high) - at, crack)) * 1e-4,
-                left(draft.apply(Math.exp(at) * 1e-4)));
+                middle.cm2 * 1e-4,
+                few.cm2 * 1e-4,
+                much.cm2 * 1e-4,
+                middle.loss,
+                Math.hypot(middle.sd, (few.loss - much.loss) / 2 / Fit.SIGMAS),
+                few.loss,
+                much.loss,
+                middle.left());
     }
 
     /** Lowest point of the parabola through the best area tried and its neighbours. */
@@ -139,35 +159,44 @@ final class LeakProfile {
         return out;
     }
 
-    /** Misfit with the best loss factor. */
-    private double misfit(GasExchange gas) {
-        double[] y = missing(loss, gas);
-        double[] a = slope(y, gas);
-        double[] wy = solved(y);
-        double ay = dot(a, wy);
-        return dot(y, wy) - ay * ay / dot(a, solved(a));
+    private At at(double cm2) {
+        return new At(cm2, draft.apply(cm2 * 1e-4));
     }
 
-    private double left(GasExchange gas) {
-        double[] y = missing(loss, gas);
-        double[] a = slope(y, gas);
-        double more = dot(a, solved(y)) / dot(a, solved(a));
-        double sum = 0;
-        for (int i = 0; i < y.length; i++) {
-            double r = y[i] - more * a[i];
-            sum += r * r;
-        }
-        return Math.sqrt(sum / y.length);
-    }
+    /** A leak area with the loss factor that goes with it. */
+    private final class At {
+        private final double cm2;
+        private final double[] y;
+        private final double[] a;
+        private final double ay;
+        private final double aa;
+        private final double loss;
+        private final double sd;
 
-    /** Missing power that a unit of loss factor explains. */
-    private double[] slope(double[] y, GasExchange gas) {
-        double[] more = missing(loss * (1 + LOSS_STEP), gas);
-        double[] out = new double[y.length];
-        for (int i = 0; i < out.length; i++) {
-            out[i] = (y[i] - more[i]) / (loss * LOSS_STEP);
+        At(double cm2, GasExchange gas) {
+            this.cm2 = cm2;
+            y = missing(start, gas);
+            a = Columns.slope(y, missing(start * (1 + LOSS_STEP), gas), start * LOSS_STEP);
+            double[] wa = solved(a);
+            ay = Columns.dot(y, wa);
+            aa = Columns.dot(a, wa);
+            loss = Math.max(Fit.LEAST_LOSS, Math.min(Fit.MOST_LOSS, start + ay / aa));
+            sd = 1 / Math.sqrt(aa);
         }
-        return out;
+
+        double misfit() {
+            double more = loss - start;
+            return Columns.dot(y, solved(y)) - 2 * more * ay + more * more * aa;
+        }
+
+        double left() {
+            double sum = 0;
+            for (int i = 0; i < y.length; i++) {
+                double r = y[i] - (loss - start) * a[i];
+                sum += r * r;
+            }
+            return Math.sqrt(sum / y.length);
+        }
     }
 
     private double[] missing(double factor, GasExchange gas) {
@@ -184,13 +213,5 @@ final class LeakProfile {
 
     private double[] solved(double[] v) {
         return solver.solve(new ArrayRealVector(v, false)).toArray();
-    }
-
-    private static double dot(double[] a, double[] b) {
-        double sum = 0;
-        for (int i = 0; i < a.length; i++) {
-            sum += a[i] * b[i];
-        }
-        return sum;
     }
 }

@@ -24,11 +24,14 @@ final class Openings {
     private final List<Step> steps;
     private final List<Seen> falls;
     private final boolean column;
+    private final double lightingS;
 
     /** A fall and the climb after it: highest reading before, lowest reading, time to the first reading after the highest. */
     record Seen(double peakS, double peakK, double troughS, double troughK, double gapS) {}
 
-    Openings(FiringLog log, List<Step> steps) {
+    /** Takes how long the plan keeps the kiln open before gas is lit, s. */
+    Openings(FiringLog log, List<Step> steps, double lightingS) {
+        this.lightingS = lightingS;
         this.steps = steps;
         rows = log.rows();
         falls = falls(log.readings(), Math.max(FALL_K, NOISES * Spikes.noise(log.readings())));
@@ -49,7 +52,7 @@ final class Openings {
 
     /** How long the plan keeps plate off before a step: ports open, and the clean fire where gas is lit, s. */
     double plannedS(int step) {
-        return !before(step) ? 0 : OpenSpell.seconds() + (lights(step) ? OpenSpell.cleanSeconds() : 0);
+        return !before(step) ? 0 : lights(step) ? lightingS + OpenSpell.cleanSeconds() : OpenSpell.seconds();
     }
 
     /** All falls of the readings from which the chamber climbs again. */
@@ -123,7 +126,7 @@ final class Openings {
             return beginS;
         }
         Seen x = seen(step, beginS);
-        double opened = plateOn(step, beginS) ? 0 : OpenSpell.seconds();
+        double opened = plateOn(step, beginS) ? 0 : lightingS;
         return x != null ? Math.max(beginS, x.troughS) : beginS + opened;
     }
 
@@ -134,7 +137,7 @@ final class Openings {
                         .anyMatch(r -> r.damperShare() != null
                                 && r.damperShare() < OFF
                                 && r.timeS() >= beginS
-                                && r.timeS() < beginS + OpenSpell.seconds());
+                                && r.timeS() < beginS + (lights(step) ? lightingS : OpenSpell.seconds()));
     }
 
     /** When the log says that gas was turned on or off about the begin of a step, s; NaN where it does not. */

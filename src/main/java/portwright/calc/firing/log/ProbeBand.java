@@ -15,12 +15,13 @@ import java.util.List;
 record ProbeBand(double lowShare, double highShare, double sdShare) {
     private static final double DRIFT_K = 60;
     private static final double NEW_SHARE = 0.0075;
-    private static final double AT_C = 1285;
+    /** Where the drift is counted, °C: cone 10, self-supporting, at 60 °C/h by the cone chart ({@code data/cones.csv}, from memory). */
+    static final double CONE_10_C = 1285;
 
     static ProbeBand of(List<ConeOffset> cones) {
-        double cone = ConeCheck.TELLS_K / AT_C;
+        double cone = ConeCheck.TELLS_K / CONE_10_C;
         return cones.isEmpty()
-                ? new ProbeBand(DRIFT_K / AT_C, 2 * NEW_SHARE, DRIFT_K / AT_C / 2)
+                ? new ProbeBand(DRIFT_K / CONE_10_C, 2 * NEW_SHARE, DRIFT_K / CONE_10_C / 2)
                 : new ProbeBand(cone, cone, cone / 2);
     }
 }

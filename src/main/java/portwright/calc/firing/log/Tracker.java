@@ -55,7 +55,7 @@ final class Tracker {
     /** How far the readings about a point rise over the smoothed line where it turns down there, K; 0 elsewhere. */
     private final double[] peakK;
 
-    Tracker(Grid g, double[] kelvin, List<Step> steps, FiringLog log, ProbeBand band) {
+    Tracker(Grid g, double[] kelvin, List<Step> steps, FiringLog log, ProbeBand band, double lightingS) {
         this.g = g;
         this.steps = steps;
         over = steps.size();
@@ -65,7 +65,7 @@ final class Tracker {
         peakK = peaks(log);
         earlyS = coneS;
         int shut = shut(g);
-        openings = new Openings(log, steps);
+        openings = new Openings(log, steps, lightingS);
         Ways ways = new Ways(kelvin, log.readings());
         StepWalk w = ways.walk(1, NEAR_K, NEAR_K, false, Ready.SEEN);
         begin = w.begin;

@@ -1,6 +1,7 @@
 package portwright.calc.firing.log;
 
 import java.util.List;
+import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.IntToDoubleFunction;
 import portwright.calc.firing.GasExchange;
@@ -26,11 +27,14 @@ final class Unsure {
     /** Both against each other: how well lambda is known from a damper and a pressure. */
     static final double AIR_TO_GAS = Math.hypot(AIR, GAS);
 
-    private static final double ZERO_C = 273.15;
-    /** Drift of a base metal thermocouple begins about here and is counted at cone 10. */
-    private static final double DRIFT_C = 600;
+    /** A leak area is a gap judged by eye: 5 to 95 % are none to twice what is stated. */
+    private static final double LEAK = 0.6;
+    /** Without a stated one so much may gape all the same, m², a standard deviation. */
+    private static final double UNSEEN_M2 = 3e-4;
 
-    private static final double FULL_C = 1285;
+    private static final double ZERO_C = 273.15;
+    /** Drift of a base metal thermocouple begins about here and is counted at {@link ProbeBand#CONE_10_C}. */
+    private static final double DRIFT_C = 600;
 
     private final Followed f;
     private final int[] told;
@@ -87,7 +91,23 @@ final class Unsure {
             public double damperFor(double lambda, double kelvin) {
                 return gas.damperFor(lambda, kelvin) / (1 + AIR);
             }
+
+            @Override
+            public double lightingS() {
+                return gas.lightingS();
+            }
+
+            @Override
+            public Flow plugged(double kelvin) {
+                return gas.plugged(kelvin);
+            }
         };
+        return column(f.with(f.c.with(f.c.kiln(), wider)).logged);
+    }
+
+    /** More leaks than the design says: with the ports plugged it reads as loss. */
+    double[] leak(DoubleFunction<GasExchange> draft, double designM2) {
+        GasExchange wider = draft.apply(Double.isNaN(designM2) ? UNSEEN_M2 : designM2 * (1 + LEAK));
         return column(f.with(f.c.with(f.c.kiln(), wider)).logged);
     }
 
@@ -104,7 +124,10 @@ final class Unsure {
     List<double[]> probe() {
         return List.of(
                 reading(t -> f.band.sdShare() * t),
-                reading(t -> f.band.sdShare() * FULL_C * Math.max(0, t - DRIFT_C) / (FULL_C - DRIFT_C)));
+                reading(t -> f.band.sdShare()
+                        * ProbeBand.CONE_10_C
+                        * Math.max(0, t - DRIFT_C)
+                        / (ProbeBand.CONE_10_C - DRIFT_C)));
     }
 
     /** The chamber hotter than the reading by an error that depends on the reading, both in °C. */

@@ -86,7 +86,7 @@ public final class RoomCoRule implements Rule {
             levels += " At " + Say.n(EVERYBODY_OUT_PPM)
                     + " ppm gas is shut and everybody leaves: this firing would be broken off.";
         }
-        levels += CoPeople.words(room, co, startOfGas(review));
+        levels += CoPeople.words(room, co, co.gasOnS());
         String has = " Openings and fan give " + Say.flow(air.calmM3PerS()) + " with no wind"
                 + (Say.under(air.countedFanM3PerS(), air.fanM3PerS())
                         ? " (of the fan's " + Say.flow(air.fanM3PerS()) + " only " + Say.flow(air.countedFanM3PerS())
@@ -99,7 +99,7 @@ public final class RoomCoRule implements Rule {
                     new Measure(calm, "ppm"),
                     new Measure(ceiling, "ppm"),
                     made + "." + levels + has + " Over " + Say.n(ceiling) + " ppm after "
-                            + Say.time(co.calm().firstOverS(ceiling) - startOfGas(review)) + " of gas.",
+                            + Say.time(co.calm().firstOverS(ceiling) - co.gasOnS()) + " of gas.",
                     remedy(review, co, co.flowForCeilingM3PerS() * co.ceiling().value() / ceiling, ceiling, calm),
                     limits.source(id(), "stop"),
                     limits.setByUser(id(), "stop")));
@@ -209,17 +209,6 @@ public final class RoomCoRule implements Rule {
 
     private static String byHood(RoomReview room, RoomReview.Co co) {
         return room.hood().known() && room.hood().value().capturedShare() == co.ledShare() ? " by the hood" : "";
-    }
-
-    private static double startOfGas(Review review) {
-        double t = 0;
-        for (var s : review.supply().steps().value()) {
-            if (s.gas()) {
-                return t;
-            }
-            t += s.seconds();
-        }
-        return t;
     }
 
     /** How much air, or what share led outdoors, keeps every limit: the ceiling, 15 min and 8 h. */
