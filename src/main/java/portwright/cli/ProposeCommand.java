@@ -151,7 +151,9 @@ final class ProposeCommand implements Callable<Integer> {
             spec.commandLine()
                     .getOut()
                     .println((before - after) + " of " + before
-                            + " burners stood under ports that are gone and were left out.");
+                            + (before - after == 1
+                                    ? " burners stood under a port that is gone and was left out."
+                                    : " burners stood under ports that are gone and were left out."));
         }
     }
 

@@ -190,8 +190,8 @@ public final class Proposer {
             Sizes.Choice c = choices.get(i);
             progress.at(
                     (double) i / choices.size(),
-                    c.inlets() + " inlets of " + typed.words(c.inletMm()) + ", " + c.flues() + " flues of "
-                            + typed.words(c.flueMm()));
+                    Words.figure(c.inlets(), "inlet", "inlets") + " of " + typed.words(c.inletMm()) + ", "
+                            + Words.figure(c.flues(), "flue", "flues") + " of " + typed.words(c.flueMm()));
             placing.combine(c, on, all);
         }
         return all;

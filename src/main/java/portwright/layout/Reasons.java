@@ -72,14 +72,17 @@ final class Reasons {
     /** What it shares with those that stand before it, in sentences; empty where it has neither all inlets nor all flues of any. */
     static String shared(Combination c, List<Combination> before) {
         StringBuilder out = new StringBuilder();
+        int inlets = c.choice().inlets();
+        int flues = c.choice().flues();
         for (int i = 0; i < before.size(); i++) {
             Combination o = before.get(i);
             if (c.sharesInlets(o)) {
-                out.append(same(c.choice().inlets() == 1 ? "inlet" : "inlets", c.inletsFar(o), i + 1, "flues"));
+                out.append(same(inlets, "inlet", c.inletsFar(o), i + 1, flues, "flue"));
             } else if (c.sharesFlues(o)) {
-                out.append(same(c.choice().flues() == 1 ? "flue" : "flues", c.fluesFar(o), i + 1, "inlets"));
+                out.append(same(flues, "flue", c.fluesFar(o), i + 1, inlets, "inlet"));
             } else if (i > 0 && sameNumbers(c, o)) {
-                out.append(" Inlets and flues elsewhere than in proposal ")
+                out.append(inlets == 1 ? " Inlet and " : " Inlets and ")
+                        .append(flues == 1 ? "flue elsewhere than in proposal " : "flues elsewhere than in proposal ")
                         .append(i + 1)
                         .append('.');
             }
@@ -92,12 +95,14 @@ final class Reasons {
                 && c.choice().flues() == o.choice().flues();
     }
 
-    private static String same(String holes, double farMm, int number, String others) {
+    private static String same(int n, String hole, double farMm, int number, int others, String other) {
+        String holes = n == 1 ? hole : hole + "s";
         String as = farMm < SAME_MM
                 ? " Same " + holes + " as proposal " + number
                 : " " + Character.toUpperCase(holes.charAt(0)) + holes.substring(1) + " within "
-                        + Format.plain(Math.ceil(farMm), 0) + " mm of those of proposal " + number;
-        return as + "; only the " + others + " differ.";
+                        + Format.plain(Math.ceil(farMm), 0) + " mm of " + (n == 1 ? "that" : "those") + " of proposal "
+                        + number;
+        return as + "; only the " + (others == 1 ? other + " differs." : other + "s differ.");
     }
 
     private static String merits(Combination c, Combination widest, boolean repeats) {
