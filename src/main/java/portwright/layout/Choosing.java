@@ -1,7 +1,12 @@
 package portwright.layout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Picks the few layouts that are shown. The first is the best; after it those of other numbers or another arrangement come first that differ clearly:
@@ -42,6 +47,18 @@ final class Choosing {
             }
         }
         return out;
+    }
+
+    /** Those with the fewest stops first, of as many those in the floor before those in the wall; in each group the best first. */
+    static List<List<Combination>> groups(Stream<Combination> some, Function<Combination, Stops> stops) {
+        Comparator<Combination> order =
+                Comparator.comparing(stops).thenComparing(c -> c.inlets().inWall());
+        return some
+                .sorted(Comparator.comparingDouble(c -> -c.rank()))
+                .collect(Collectors.groupingBy(c -> c, () -> new TreeMap<>(order), Collectors.toList()))
+                .values()
+                .stream()
+                .toList();
     }
 
     /** The one that offers most beside those shown, the first of several; null where none does. */

@@ -36,10 +36,16 @@ record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross,
         return inlets.even() && flues.even();
     }
 
+    /** Whether both have their inlets in the floor, or both in the wall. */
+    boolean samePart(Combination o) {
+        return inlets.inWall() == o.inlets.inWall();
+    }
+
     /** Whether this even layout leaves little to gain by an uneven one with the same holes. */
     boolean evenAndAsGoodAs(Combination o) {
         return even()
                 && !o.even()
+                && samePart(o)
                 && choice.equals(o.choice)
                 && margin() >= o.margin() * (1 - SlabSearch.SYMMETRY_WORTH);
     }

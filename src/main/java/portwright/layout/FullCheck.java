@@ -9,7 +9,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -155,14 +154,8 @@ final class FullCheck {
                         || stops(c).compareTo(stops(o)) < 0);
     }
 
-    /** Those with the fewest stops first, as far as they are known; each best first. */
     private List<List<Combination>> groups(Stream<Combination> some) {
-        return some
-                .sorted(Comparator.comparingDouble(c -> -c.rank()))
-                .collect(Collectors.groupingBy(this::stops, TreeMap::new, Collectors.toList()))
-                .values()
-                .stream()
-                .toList();
+        return Choosing.groups(some, this::stops);
     }
 
     private Stops stops(Combination c) {
@@ -257,7 +250,7 @@ final class FullCheck {
         return !c.even()
                 ? null
                 : passing.stream()
-                        .filter(o -> !o.even() && o.choice().equals(c.choice()) && gains(o, c))
+                        .filter(o -> !o.even() && o.choice().equals(c.choice()) && o.samePart(c) && gains(o, c))
                         .sorted(Comparator.comparingDouble(o -> -o.margin()))
                         .limit(UNEVEN)
                         .map(this::rounded)

@@ -38,7 +38,8 @@ final class Reasons {
                 + (c == first
                         ? merits(c, widest, repeats)
                         : "Margin " + Format.plain(c.margin(), 2) + ", of the first ")
-                + Format.plain((c == first ? widest : first).margin(), 2) + ".";
+                + Format.plain((c == first ? widest : first).margin(), 2) + "."
+                + (c == first ? elsewhere(widest, c) : "");
     }
 
     /** The widest of all where the price told is not already that one's. */
@@ -46,7 +47,12 @@ final class Reasons {
         return uneven != null && widest.margin() <= uneven.margin() * (1 + SlabSearch.SYMMETRY_WORTH)
                 ? ""
                 : " The widest margin of all that were tried is " + Format.plain(widest.margin(), 2) + ", these have "
-                        + Format.plain(c.margin(), 2) + ".";
+                        + Format.plain(c.margin(), 2) + "." + elsewhere(widest, c);
+    }
+
+    /** A sentence where the widest has its inlets in the wall and those told of in the floor. */
+    private static String elsewhere(Combination widest, Combination c) {
+        return widest.samePart(c) ? "" : " That one has its inlets in the wall; the floor comes first while it passes.";
     }
 
     /** Why the widest of all is shown behind even ones. */

@@ -59,14 +59,16 @@ final class Together {
     List<Combination> better(List<Combination> passing) {
         List<Combination> out = new ArrayList<>();
         new EvenMoves(this, middle, progress).add(out, passing);
-        Map<Sizes.Choice, List<Combination>> choices = choices(passing);
-        Combination widest = widest(passing);
-        if (widest == null || widest.inlets().inWall()) {
+        Map<Sizes.Choice, List<Combination>> choices = choices(floor(passing));
+        Combination widest = widest(floor(passing));
+        if (widest == null) {
             return out;
         }
-        free(out, choices.get(widest.choice()));
+        if (!freed.contains(widest.choice())) {
+            free(out, choices.get(widest.choice()));
+        }
         List<List<Combination>> order = choices.values().stream()
-                .filter(l -> !l.get(0).choice().equals(widest.choice()))
+                .filter(l -> !freed.contains(l.get(0).choice()))
                 .sorted(Comparator.comparingDouble((List<Combination> l) -> -reach(l)))
                 .limit(CHOICES)
                 .toList();
@@ -83,9 +85,13 @@ final class Together {
     List<Combination> freer(Combination c, List<Combination> some) {
         List<Combination> out = new ArrayList<>();
         if (!c.inlets().inWall() && !freed.contains(c.choice())) {
-            free(out, choices(some).getOrDefault(c.choice(), List.of(c)));
+            free(out, choices(floor(some)).getOrDefault(c.choice(), List.of(c)));
         }
         return out;
+    }
+
+    private static List<Combination> floor(List<Combination> some) {
+        return some.stream().filter(c -> !c.inlets().inWall()).toList();
     }
 
     static Map<Sizes.Choice, List<Combination>> choices(List<Combination> some) {

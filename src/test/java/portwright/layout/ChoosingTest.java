@@ -3,6 +3,7 @@ package portwright.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** The three that are shown offer a choice: other numbers or arrangements before the same again a little aside. */
@@ -44,6 +45,22 @@ class ChoosingTest {
     void groupsKeepTheirOrder() {
         assertThat(Choosing.apart(List.of(List.of(FIRST, TURNED), List.of(ONE_FLUE, OTHER_INLETS)), null, Twins.NONE))
                 .containsExactly(FIRST, TURNED, ONE_FLUE);
+    }
+
+    /** Of as many stops the floor comes before the wall, however wide that is. */
+    @Test
+    void theFloorStandsBeforeTheWall() {
+        Combination wall = new Combination(
+                FIRST.choice(),
+                new Spots("in the wall", true, new int[] {1, 2}, new double[2], new double[2], 9),
+                FIRST.flues(),
+                9,
+                9,
+                0);
+        assertThat(Choosing.groups(Stream.of(wall, TURNED, FIRST), c -> Stops.NONE))
+                .containsExactly(List.of(FIRST, TURNED), List.of(wall));
+        assertThat(Choosing.groups(Stream.of(wall, FIRST), c -> c == wall ? Stops.NONE : new Stops(List.of("soot"), 1)))
+                .containsExactly(List.of(wall), List.of(FIRST));
     }
 
     /** Inlets so far out on both sides, flues shifted by so much. */
