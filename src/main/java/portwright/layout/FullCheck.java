@@ -73,12 +73,14 @@ final class FullCheck {
      * @param passing layouts that the quick margins pass, best first; not empty
      * @param freer the widest layouts with the holes of an even one that is shown, where they were not sought yet: what it gives up is then told
      *     whatever else was tried
+     * @param elsewhere further layouts that differ clearly from those that would be shown, where these are fewer than may be
      * @param resized layouts with other sizes than those that a rule of fire stops, best first
      */
     Proposals run(
             List<Combination> passing,
             Function<Set<Sizes.Choice>, List<Combination>> resized,
-            Function<Combination, List<Combination>> freer) {
+            Function<Combination, List<Combination>> freer,
+            Function<List<Combination>, List<Combination>> elsewhere) {
         List<Combination> all = new ArrayList<>(passing);
         check(passing);
         Set<Sizes.Choice> badly = good.isEmpty() ? burnsBadly : sooty();
@@ -98,6 +100,11 @@ final class FullCheck {
                 all.addAll(more);
                 check(more);
             }
+        }
+        for (int i = shown().size(); i < Choosing.SHOWN && !progress.cancelled(); i++) {
+            List<Combination> more = elsewhere.apply(shown());
+            all.addAll(more);
+            more.forEach(this::attempt);
         }
         return chosen(all);
     }
@@ -237,7 +244,8 @@ final class FullCheck {
                             + Reasons.shared(widest, shown)
                             + Reasons.stops(stops.get(widest), true)));
         }
-        return new Proposals(best, List.of(), null, good.get(widest), progress.cancelled());
+        String few = progress.cancelled() ? "" : Reasons.few(best.size(), Choosing.least(shown.get(0)));
+        return new Proposals(best, List.of(), null, good.get(widest), progress.cancelled()).with(few);
     }
 
     private Proposal told(Combination c, String why) {

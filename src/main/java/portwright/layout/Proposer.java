@@ -154,7 +154,9 @@ public final class Proposer {
         progress.stage(0.5, "full check of the best");
         List<Combination> passing = together(some);
         Combination first = passing.get(0);
-        return new FullCheck(writer::rounded, c -> written(c, sizes), progress, Twins.of(kiln, sites, first.choice()))
+        Twins twins = Twins.of(kiln, sites, first.choice());
+        Elsewhere elsewhere = new Elsewhere(sites, together, together.even(), twins, progress);
+        return new FullCheck(writer::rounded, c -> written(c, sizes), progress, twins)
                 .run(
                         passing,
                         badly -> {
@@ -163,7 +165,8 @@ public final class Proposer {
                             all.addAll(more);
                             return more;
                         },
-                        c -> passing(together.freer(c, passing)));
+                        c -> passing(together.freer(c, passing)),
+                        shown -> elsewhere.of(shown, passing));
     }
 
     private Proposal written(Combination c, Sizes sizes) {

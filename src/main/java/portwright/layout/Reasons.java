@@ -96,6 +96,15 @@ final class Reasons {
         return out.toString();
     }
 
+    /** Why fewer than three are shown; empty where three are. */
+    static String few(int shown, double leastMargin) {
+        return shown >= Choosing.SHOWN
+                ? ""
+                : "Only " + word(shown) + (shown == 1 ? " is" : " are")
+                        + " shown: no other was found that puts inlets and flues both elsewhere with a margin of at least "
+                        + Format.plain(leastMargin, 2) + ".";
+    }
+
     private static boolean sameNumbers(Combination c, Combination o) {
         return c.choice().inlets() == o.choice().inlets()
                 && c.choice().flues() == o.choice().flues();

@@ -58,7 +58,7 @@ final class Together {
     /** Further layouts that are better than the ones they come from. */
     List<Combination> better(List<Combination> passing) {
         List<Combination> out = new ArrayList<>();
-        new EvenMoves(this, middle, progress).add(out, passing);
+        even().add(out, passing);
         Map<Sizes.Choice, List<Combination>> choices = choices(floor(passing));
         Combination widest = widest(floor(passing));
         if (widest == null) {
@@ -79,6 +79,11 @@ final class Together {
             }
         }
         return out;
+    }
+
+    /** Moves of even layouts as a whole. */
+    EvenMoves even() {
+        return new EvenMoves(this, middle, progress);
     }
 
     /** The widest layouts with the holes of one of some, where these were not moved freely yet; empty where they were, or lie in the wall. */
@@ -244,7 +249,7 @@ final class Together {
         return p;
     }
 
-    private static Spots spots(double[] p, int from, int n) {
+    static Spots spots(double[] p, int from, int n) {
         return new Spots(
                 n == 1 ? "where it has most room" : "placed one by one",
                 false,
