@@ -54,6 +54,9 @@ final class ProposalText {
         for (int i = 0; i < found.best().size(); i++) {
             show(i + 1, found.best().get(i), found);
         }
+        if (!found.few().isEmpty()) {
+            print.println(found.few());
+        }
         print.println("The odds of drilling take the places of elements as measured within "
                 + Format.plain(DrillError.of(design).measureMm(), 0)
                 + " mm, 95 of 100 (assumed), and of the two faces the one that leaves less room.");

@@ -51,7 +51,7 @@ final class ProposeCommand implements Callable<Integer> {
             names = "--inlets-in",
             paramLabel = "PART",
             description =
-                    "floor or wall; left open: where the design has them, else the floor, and the wall where the floor has no place")
+                    "floor or wall; left open: where the design has them, else the floor, the wall where the floor has no place, and behind the floor where a drill by hand ends there too often in a stop")
     private String inletsIn;
 
     @Option(
@@ -151,7 +151,9 @@ final class ProposeCommand implements Callable<Integer> {
             spec.commandLine()
                     .getOut()
                     .println((before - after) + " of " + before
-                            + " burners stood under ports that are gone and were left out.");
+                            + (before - after == 1
+                                    ? " burners stood under a port that is gone and was left out."
+                                    : " burners stood under ports that are gone and were left out."));
         }
     }
 

@@ -1,12 +1,16 @@
 package portwright.layout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
- * Picks the few layouts that are shown. The first is the best; after it those of other numbers or another arrangement come first that differ clearly:
- * inlets and flues both go elsewhere, by more than half in the mean ({@link Combination#elsewhere}); then those with other inlets, with which burners,
- * flames and stand go; then those with other flues; last the same arrangement in other places. What leaves little of the first one's margin comes last.
+ * Picks the few layouts that are shown: the best, and after it those that differ clearly from each shown before them: inlets and flues both go elsewhere,
+ * by more than half in the mean ({@link Combination#elsewhere}), and enough of its margin is left; of these another arrangement comes before the same one in other places. Fewer are shown where there are no such.
  */
 final class Choosing {
     static final int SHOWN = 3;
@@ -14,7 +18,7 @@ final class Choosing {
     private static final double WORTH = 0.5;
 
     /** Share of the drilling that goes elsewhere, over which two layouts differ clearly: neither inlets nor flues do that alone. */
-    private static final double CLEAR = 0.5;
+    static final double CLEAR = 0.5;
 
     private Choosing() {}
 
@@ -22,7 +26,7 @@ final class Choosing {
      * Up to three that differ clearly.
      *
      * @param groups every layout of one comes before any of the next; in each the best first
-     * @param widest the one with the largest margin, second where its arrangement is another; null where that does not matter
+     * @param widest the one with the largest margin, second where it differs clearly or has its inlets in the other part; null where that does not matter
      * @param twins what turned or mirrored is the same layout
      */
     static List<Combination> apart(List<List<Combination>> groups, Combination widest, Twins twins) {
@@ -31,23 +35,41 @@ final class Choosing {
             return out;
         }
         out.add(groups.get(0).get(0));
-        if (widest != null && novelty(widest, out, twins) >= Novelty.ARRANGEMENT.ordinal()) {
+        if (widest != null && mayBeSecond(widest, out, twins)) {
             out.add(widest);
         }
         for (List<Combination> group : groups) {
-            for (Combination c = newest(group, out, twins);
+            for (Combination c = clear(group, out, twins);
                     c != null && out.size() < SHOWN;
-                    c = newest(group, out, twins)) {
+                    c = clear(group, out, twins)) {
                 out.add(c);
             }
         }
         return out;
     }
 
-    /** The one that offers most beside those shown, the first of several; null where none does. */
-    private static Combination newest(List<Combination> group, List<Combination> shown, Twins twins) {
+    /** Those with the fewest stops first, of as many those in the floor before those in the wall; in each group the best first. */
+    static List<List<Combination>> groups(Stream<Combination> some, Function<Combination, Stops> stops) {
+        Comparator<Combination> order =
+                Comparator.comparing(stops).thenComparing(c -> c.inlets().inWall());
+        return some
+                .sorted(Comparator.comparingDouble(c -> -c.rank()))
+                .collect(Collectors.groupingBy(c -> c, () -> new TreeMap<>(order), Collectors.toList()))
+                .values()
+                .stream()
+                .toList();
+    }
+
+    /** Inlets in the other part are a choice whatever the flues. */
+    private static boolean mayBeSecond(Combination widest, List<Combination> shown, Twins twins) {
+        int n = novelty(widest, shown, twins);
+        return n >= Novelty.MOVED.ordinal() || n > Novelty.POOR.ordinal() && !widest.samePart(shown.get(0));
+    }
+
+    /** The first that differs clearly from all shown, in another arrangement if there is one; null where none does. */
+    private static Combination clear(List<Combination> group, List<Combination> shown, Twins twins) {
         Combination next = null;
-        int most = Novelty.TWIN.ordinal();
+        int most = Novelty.MOVED.ordinal() - 1;
         for (Combination c : group) {
             int n = novelty(c, shown, twins);
             if (n > most) {
@@ -58,6 +80,11 @@ final class Choosing {
         return next;
     }
 
+    /** The margin that a further layout keeps: half of the first one's, or 1, from which no rule of places cautions. */
+    static double least(Combination first) {
+        return Math.min(1, WORTH * first.margin());
+    }
+
     /** In what two layouts differ, from nothing that matters to most. */
     enum Novelty {
         TWIN,
@@ -65,6 +92,7 @@ final class Choosing {
         PLACES,
         ARRANGEMENT,
         INLETS,
+        MOVED,
         CLEAR
     }
 
@@ -77,18 +105,18 @@ final class Choosing {
 
     /** What c offers beside a layout that is shown. */
     static Novelty novelty(Combination c, Combination o, Twins twins) {
-        if (twins.same(c, o) || !o.clearlyDiffers(c) || o.evenAndAsGoodAs(c)) {
+        boolean clear = c.elsewhere(o) > CLEAR;
+        if (twins.same(c, o) || !o.clearlyDiffers(c) || !clear && o.evenAndAsGoodAs(c)) {
             return Novelty.TWIN;
         }
-        if (c.margin() < Math.min(1, WORTH * o.margin())
-                || c.choice().clean() != o.choice().clean()) {
+        if (c.margin() < least(o) || c.choice().clean() != o.choice().clean()) {
             return Novelty.POOR;
+        }
+        if (clear) {
+            return c.sameArrangement(o) ? Novelty.MOVED : Novelty.CLEAR;
         }
         if (c.sameArrangement(o)) {
             return Novelty.PLACES;
-        }
-        if (c.elsewhere(o) > CLEAR) {
-            return Novelty.CLEAR;
         }
         return c.sharesInlets(o) ? Novelty.ARRANGEMENT : Novelty.INLETS;
     }

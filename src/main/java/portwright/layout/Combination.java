@@ -36,10 +36,16 @@ record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross,
         return inlets.even() && flues.even();
     }
 
+    /** Whether both have their inlets in the floor, or both in the wall. */
+    boolean samePart(Combination o) {
+        return inlets.inWall() == o.inlets.inWall();
+    }
+
     /** Whether this even layout leaves little to gain by an uneven one with the same holes. */
     boolean evenAndAsGoodAs(Combination o) {
         return even()
                 && !o.even()
+                && samePart(o)
                 && choice.equals(o.choice)
                 && margin() >= o.margin() * (1 - SlabSearch.SYMMETRY_WORTH);
     }
@@ -55,6 +61,7 @@ record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross,
         if (choice.equals(o.choice)
                 && inlets.family().equals(o.inlets.family())
                 && flues.family().equals(o.flues.family())
+                && (inlets.inWall() || elsewhere(o) <= Choosing.CLEAR)
                 && Math.abs(margin() - o.margin()) < SlabSearch.SYMMETRY_WORTH * Math.abs(margin())) {
             return false;
         }
@@ -74,8 +81,13 @@ record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross,
      * diameter, and the mean of the two; 0 where all stand in the same places, 1 where none does, at most one half where inlets or flues stay.
      */
     double elsewhere(Combination o) {
-        return (inlets.elsewhere(o.inlets, Math.max(choice.inletMm(), o.choice.inletMm()))
-                        + flues.elsewhere(o.flues, Math.max(choice.flueMm(), o.choice.flueMm())))
+        return elsewhere(o, 0);
+    }
+
+    /** The same where a hole counts as elsewhere only so much farther off, mm. */
+    double elsewhere(Combination o, double fartherMm) {
+        return (inlets.elsewhere(o.inlets, fartherMm + Math.max(choice.inletMm(), o.choice.inletMm()))
+                        + flues.elsewhere(o.flues, fartherMm + Math.max(choice.flueMm(), o.choice.flueMm())))
                 / 2;
     }
 

@@ -58,25 +58,39 @@ final class EvenMoves {
 
     /** Inlets and flues each turned and widened about the middle, where both are symmetric. */
     Combination even(Combination c) {
+        return even(c, (in, out) -> true);
+    }
+
+    /** Places that count. */
+    interface Allowed {
+        boolean at(Spots inlets, Spots flues);
+    }
+
+    /** The same among some places; the layout itself where it is not symmetric; null where no climb ends in one that counts. */
+    Combination even(Combination c, Allowed allowed) {
         if (!c.inlets().symmetric() || !c.flues().symmetric()) {
             return c;
         }
         double in = reach(c.inlets());
         double out = reach(c.flues());
-        Compass.Hill hill = (q, enough) -> together.margin(
-                c, turned(c.inlets(), q[0] / in, q[1] / in), turned(c.flues(), q[2] / out, q[3] / out), enough);
+        Compass.Hill hill = (q, enough) -> {
+            Spots inlets = turned(c.inlets(), q[0] / in, q[1] / in);
+            Spots flues = turned(c.flues(), q[2] / out, q[3] / out);
+            double v = together.margin(c, inlets, flues, enough);
+            return v > enough && !allowed.at(inlets, flues) ? Double.NEGATIVE_INFINITY : v;
+        };
         SplittableRandom random = new SplittableRandom(Together.SEED);
         Best ends = new Best(Together.KEPT, 4);
         for (int k = 0; k < TURNED && !progress.cancelled(); k++) {
             double[] p = k == 0 ? new double[] {in, 0, out, 0} : turned(in, out, hill, random);
             ends.offer(p, Compass.rough(p, Together.LONG_MM, hill, random, progress));
         }
-        Combination best = c;
+        Combination best = allowed.at(c.inlets(), c.flues()) ? c : null;
         for (double[] p : Together.ends(ends, 4)) {
             Compass.climb(p, Together.LONG_MM, hill, new SplittableRandom(Together.SEED), progress);
             Combination to = together.combination(
                     c, turned(c.inlets(), p[0] / in, p[1] / in), turned(c.flues(), p[2] / out, p[3] / out));
-            best = to.margin() > best.margin() ? to : best;
+            best = allowed.at(to.inlets(), to.flues()) && (best == null || to.margin() > best.margin()) ? to : best;
         }
         return best;
     }

@@ -9,7 +9,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
@@ -74,12 +73,14 @@ final class FullCheck {
      * @param passing layouts that the quick margins pass, best first; not empty
      * @param freer the widest layouts with the holes of an even one that is shown, where they were not sought yet: what it gives up is then told
      *     whatever else was tried
+     * @param elsewhere further layouts that differ clearly from those that would be shown, where these are fewer than may be
      * @param resized layouts with other sizes than those that a rule of fire stops, best first
      */
     Proposals run(
             List<Combination> passing,
             Function<Set<Sizes.Choice>, List<Combination>> resized,
-            Function<Combination, List<Combination>> freer) {
+            Function<Combination, List<Combination>> freer,
+            Function<List<Combination>, List<Combination>> elsewhere) {
         List<Combination> all = new ArrayList<>(passing);
         check(passing);
         Set<Sizes.Choice> badly = good.isEmpty() ? burnsBadly : sooty();
@@ -99,6 +100,11 @@ final class FullCheck {
                 all.addAll(more);
                 check(more);
             }
+        }
+        for (int i = shown().size(); i < Choosing.SHOWN && !progress.cancelled(); i++) {
+            List<Combination> more = elsewhere.apply(shown());
+            all.addAll(more);
+            more.forEach(this::attempt);
         }
         return chosen(all);
     }
@@ -155,14 +161,8 @@ final class FullCheck {
                         || stops(c).compareTo(stops(o)) < 0);
     }
 
-    /** Those with the fewest stops first, as far as they are known; each best first. */
     private List<List<Combination>> groups(Stream<Combination> some) {
-        return some
-                .sorted(Comparator.comparingDouble(c -> -c.rank()))
-                .collect(Collectors.groupingBy(this::stops, TreeMap::new, Collectors.toList()))
-                .values()
-                .stream()
-                .toList();
+        return Choosing.groups(some, this::stops);
     }
 
     private Stops stops(Combination c) {
@@ -244,7 +244,8 @@ final class FullCheck {
                             + Reasons.shared(widest, shown)
                             + Reasons.stops(stops.get(widest), true)));
         }
-        return new Proposals(best, List.of(), null, good.get(widest), progress.cancelled());
+        String few = progress.cancelled() ? "" : Reasons.few(best.size(), Choosing.least(shown.get(0)));
+        return new Proposals(best, List.of(), null, good.get(widest), progress.cancelled()).with(few);
     }
 
     private Proposal told(Combination c, String why) {
@@ -257,7 +258,7 @@ final class FullCheck {
         return !c.even()
                 ? null
                 : passing.stream()
-                        .filter(o -> !o.even() && o.choice().equals(c.choice()) && gains(o, c))
+                        .filter(o -> !o.even() && o.choice().equals(c.choice()) && o.samePart(c) && gains(o, c))
                         .sorted(Comparator.comparingDouble(o -> -o.margin()))
                         .limit(UNEVEN)
                         .map(this::rounded)

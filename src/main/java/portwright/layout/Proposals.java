@@ -13,6 +13,7 @@ import java.util.List;
  *     when none passes
  * @param cancelled whether the search was ended early
  * @param tried numbers, sizes and parts that were tried, in a sentence
+ * @param few why fewer than three are shown, in a sentence; empty where three are
  * @param own the layout that the design has; null where its ports are not of the kinds that are proposed, or differ in size
  */
 public record Proposals(
@@ -22,6 +23,7 @@ public record Proposals(
         Proposal widest,
         boolean cancelled,
         String tried,
+        String few,
         OwnLayout own) {
     Proposals(
             List<Proposal> best,
@@ -29,7 +31,7 @@ public record Proposals(
             Proposal nearestMiss,
             Proposal widest,
             boolean cancelled) {
-        this(best, impossible, nearestMiss, widest, cancelled, "", null);
+        this(best, impossible, nearestMiss, widest, cancelled, "", "", null);
     }
 
     /** What stands against every layout, and the nearest miss, null where none is known. */
@@ -39,7 +41,12 @@ public record Proposals(
 
     /** The same with what was tried and the design's own layout. */
     Proposals with(String words, OwnLayout own) {
-        return new Proposals(best, impossible, nearestMiss, widest, cancelled, words, own);
+        return new Proposals(best, impossible, nearestMiss, widest, cancelled, words, few, own);
+    }
+
+    /** The same with why it has fewer than three. */
+    Proposals with(String fewer) {
+        return new Proposals(best, impossible, nearestMiss, widest, cancelled, tried, fewer, own);
     }
 
     /** How a proposal compares with the layout that the design has; empty where there is nothing to tell. */

@@ -28,6 +28,8 @@ public final class Proposer {
     private final Together together;
     private final ProposalWriter writer;
     private final Placing placing;
+    /** What moving inlets and flues together found. */
+    private final List<Combination> moved = new ArrayList<>();
 
     private Proposer(Design design, Progress hearer) {
         this.design = design;
@@ -92,7 +94,10 @@ public final class Proposer {
         return p.margin() < 1 && DrillOutlook.oddsAlone(p.design()).allInside() < HoleOdds.TARGET;
     }
 
-    /** Where the best is not safe from a wandering drill: smaller inlets, and inlets in the wall, beside it. */
+    /**
+     * Where the best is not safe from a wandering drill: smaller inlets beside it, and inlets in the wall behind those in the floor, which come first
+     * as long as they pass.
+     */
     private Proposals roomier(Proposals best, Sizes sizes, On on, boolean open, List<Combination> all) {
         List<Combination> more = new ArrayList<>();
         if (open && on == On.FLOOR) {
@@ -100,7 +105,9 @@ public final class Proposer {
         }
         // a ring narrower than burners want trades one trouble for another
         for (List<Sizes.Choice> less : sizes.leastInlet() > 0 ? List.<List<Sizes.Choice>>of() : sizes.smaller()) {
-            if (passing(more).stream().anyMatch(c -> c.margin() >= 1) || progress.cancelled()) {
+            if (passing(more).stream()
+                            .anyMatch(c -> c.margin() >= 1 && c.inlets().inWall() == (on == On.WALL))
+                    || progress.cancelled()) {
                 break;
             }
             more.addAll(combined(less, on));
@@ -109,11 +116,10 @@ public final class Proposer {
             return best;
         }
         all.addAll(more);
-        Proposals wider = checked(passing(all), sizes, all);
-        return passes(wider)
-                        && wider.best().get(0).margin() > best.best().get(0).margin()
-                ? wider
-                : best;
+        List<Combination> known = new ArrayList<>(all);
+        known.addAll(moved);
+        Proposals wider = checked(passing(known), sizes, all);
+        return passes(wider) && wider.widest().margin() > best.best().get(0).margin() ? wider : best;
     }
 
     /** Whether smaller inlets can help; they draw less air, so not a gas that lacks it. */
@@ -148,7 +154,9 @@ public final class Proposer {
         progress.stage(0.5, "full check of the best");
         List<Combination> passing = together(some);
         Combination first = passing.get(0);
-        return new FullCheck(writer::rounded, c -> written(c, sizes), progress, Twins.of(kiln, sites, first.choice()))
+        Twins twins = Twins.of(kiln, sites, first.choice());
+        Elsewhere elsewhere = new Elsewhere(sites, together, together.even(), twins, progress);
+        return new FullCheck(writer::rounded, c -> written(c, sizes), progress, twins)
                 .run(
                         passing,
                         badly -> {
@@ -157,7 +165,8 @@ public final class Proposer {
                             all.addAll(more);
                             return more;
                         },
-                        c -> passing(together.freer(c, passing)));
+                        c -> passing(together.freer(c, passing)),
+                        shown -> elsewhere.of(shown, passing));
     }
 
     private Proposal written(Combination c, Sizes sizes) {
@@ -170,8 +179,10 @@ public final class Proposer {
 
     /** The same with some moved on with inlets and flues together. */
     private List<Combination> together(List<Combination> passing) {
+        List<Combination> better = together.better(passing);
+        moved.addAll(better);
         List<Combination> all = new ArrayList<>(passing);
-        all.addAll(together.better(passing));
+        all.addAll(better);
         return passing(all);
     }
 
@@ -190,8 +201,8 @@ public final class Proposer {
             Sizes.Choice c = choices.get(i);
             progress.at(
                     (double) i / choices.size(),
-                    c.inlets() + " inlets of " + typed.words(c.inletMm()) + ", " + c.flues() + " flues of "
-                            + typed.words(c.flueMm()));
+                    Words.figure(c.inlets(), "inlet", "inlets") + " of " + typed.words(c.inletMm()) + ", "
+                            + Words.figure(c.flues(), "flue", "flues") + " of " + typed.words(c.flueMm()));
             placing.combine(c, on, all);
         }
         return all;

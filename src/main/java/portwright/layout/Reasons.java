@@ -38,7 +38,8 @@ final class Reasons {
                 + (c == first
                         ? merits(c, widest, repeats)
                         : "Margin " + Format.plain(c.margin(), 2) + ", of the first ")
-                + Format.plain((c == first ? widest : first).margin(), 2) + ".";
+                + Format.plain((c == first ? widest : first).margin(), 2) + "."
+                + (c == first ? elsewhere(widest, c) : "");
     }
 
     /** The widest of all where the price told is not already that one's. */
@@ -46,7 +47,12 @@ final class Reasons {
         return uneven != null && widest.margin() <= uneven.margin() * (1 + SlabSearch.SYMMETRY_WORTH)
                 ? ""
                 : " The widest margin of all that were tried is " + Format.plain(widest.margin(), 2) + ", these have "
-                        + Format.plain(c.margin(), 2) + ".";
+                        + Format.plain(c.margin(), 2) + "." + elsewhere(widest, c);
+    }
+
+    /** A sentence where the widest has its inlets in the wall and those told of in the floor. */
+    private static String elsewhere(Combination widest, Combination c) {
+        return widest.samePart(c) ? "" : " That one has its inlets in the wall; the floor comes first while it passes.";
     }
 
     /** Why the widest of all is shown behind even ones. */
@@ -72,14 +78,17 @@ final class Reasons {
     /** What it shares with those that stand before it, in sentences; empty where it has neither all inlets nor all flues of any. */
     static String shared(Combination c, List<Combination> before) {
         StringBuilder out = new StringBuilder();
+        int inlets = c.choice().inlets();
+        int flues = c.choice().flues();
         for (int i = 0; i < before.size(); i++) {
             Combination o = before.get(i);
             if (c.sharesInlets(o)) {
-                out.append(same(c.choice().inlets() == 1 ? "inlet" : "inlets", c.inletsFar(o), i + 1, "flues"));
+                out.append(same(inlets, "inlet", c.inletsFar(o), i + 1, flues, "flue"));
             } else if (c.sharesFlues(o)) {
-                out.append(same(c.choice().flues() == 1 ? "flue" : "flues", c.fluesFar(o), i + 1, "inlets"));
+                out.append(same(flues, "flue", c.fluesFar(o), i + 1, inlets, "inlet"));
             } else if (i > 0 && sameNumbers(c, o)) {
-                out.append(" Inlets and flues elsewhere than in proposal ")
+                out.append(inlets == 1 ? " Inlet and " : " Inlets and ")
+                        .append(flues == 1 ? "flue elsewhere than in proposal " : "flues elsewhere than in proposal ")
                         .append(i + 1)
                         .append('.');
             }
@@ -87,17 +96,28 @@ final class Reasons {
         return out.toString();
     }
 
+    /** Why fewer than three are shown; empty where three are. */
+    static String few(int shown, double leastMargin) {
+        return shown >= Choosing.SHOWN
+                ? ""
+                : "Only " + word(shown) + (shown == 1 ? " is" : " are")
+                        + " shown: no other was found that puts inlets and flues both elsewhere with a margin of at least "
+                        + Format.plain(leastMargin, 2) + ".";
+    }
+
     private static boolean sameNumbers(Combination c, Combination o) {
         return c.choice().inlets() == o.choice().inlets()
                 && c.choice().flues() == o.choice().flues();
     }
 
-    private static String same(String holes, double farMm, int number, String others) {
+    private static String same(int n, String hole, double farMm, int number, int others, String other) {
+        String holes = n == 1 ? hole : hole + "s";
         String as = farMm < SAME_MM
                 ? " Same " + holes + " as proposal " + number
                 : " " + Character.toUpperCase(holes.charAt(0)) + holes.substring(1) + " within "
-                        + Format.plain(Math.ceil(farMm), 0) + " mm of those of proposal " + number;
-        return as + "; only the " + others + " differ.";
+                        + Format.plain(Math.ceil(farMm), 0) + " mm of " + (n == 1 ? "that" : "those") + " of proposal "
+                        + number;
+        return as + "; only the " + (others == 1 ? other + " differs." : other + "s differ.");
     }
 
     private static String merits(Combination c, Combination widest, boolean repeats) {

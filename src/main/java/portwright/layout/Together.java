@@ -58,15 +58,17 @@ final class Together {
     /** Further layouts that are better than the ones they come from. */
     List<Combination> better(List<Combination> passing) {
         List<Combination> out = new ArrayList<>();
-        new EvenMoves(this, middle, progress).add(out, passing);
-        Map<Sizes.Choice, List<Combination>> choices = choices(passing);
-        Combination widest = widest(passing);
-        if (widest == null || widest.inlets().inWall()) {
+        even().add(out, passing);
+        Map<Sizes.Choice, List<Combination>> choices = choices(floor(passing));
+        Combination widest = widest(floor(passing));
+        if (widest == null) {
             return out;
         }
-        free(out, choices.get(widest.choice()));
+        if (!freed.contains(widest.choice())) {
+            free(out, choices.get(widest.choice()));
+        }
         List<List<Combination>> order = choices.values().stream()
-                .filter(l -> !l.get(0).choice().equals(widest.choice()))
+                .filter(l -> !freed.contains(l.get(0).choice()))
                 .sorted(Comparator.comparingDouble((List<Combination> l) -> -reach(l)))
                 .limit(CHOICES)
                 .toList();
@@ -79,13 +81,22 @@ final class Together {
         return out;
     }
 
+    /** Moves of even layouts as a whole. */
+    EvenMoves even() {
+        return new EvenMoves(this, middle, progress);
+    }
+
     /** The widest layouts with the holes of one of some, where these were not moved freely yet; empty where they were, or lie in the wall. */
     List<Combination> freer(Combination c, List<Combination> some) {
         List<Combination> out = new ArrayList<>();
         if (!c.inlets().inWall() && !freed.contains(c.choice())) {
-            free(out, choices(some).getOrDefault(c.choice(), List.of(c)));
+            free(out, choices(floor(some)).getOrDefault(c.choice(), List.of(c)));
         }
         return out;
+    }
+
+    private static List<Combination> floor(List<Combination> some) {
+        return some.stream().filter(c -> !c.inlets().inWall()).toList();
     }
 
     static Map<Sizes.Choice, List<Combination>> choices(List<Combination> some) {
@@ -238,7 +249,7 @@ final class Together {
         return p;
     }
 
-    private static Spots spots(double[] p, int from, int n) {
+    static Spots spots(double[] p, int from, int n) {
         return new Spots(
                 n == 1 ? "where it has most room" : "placed one by one",
                 false,

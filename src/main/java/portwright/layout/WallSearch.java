@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import portwright.geometry.Hole;
+import portwright.layout.WallCells.Cell;
 
 /**
  * Best places of n inlets in the wall: in the lower third of the chamber (common practice: the fire enters low), at any height where that has no place. Evenly round the wall, all shifted to
@@ -19,17 +20,16 @@ final class WallSearch {
     private final int n;
     private final Progress progress;
     private final int panels;
+    private final WallCells grid;
     private final List<List<Cell>> cells = new ArrayList<>();
     private double highest;
-
-    /** A place in a panel and its margin by itself. */
-    private record Cell(int panel, double u, double v, double margin) {}
 
     WallSearch(WallSite site, int n, Progress progress) {
         this.site = site;
         this.n = n;
         this.progress = progress;
         panels = site.kiln.panels().size();
+        grid = new WallCells(site);
     }
 
     /** Arrangements, best first. */
@@ -47,27 +47,36 @@ final class WallSearch {
         return out.subList(0, Math.min(4, out.size()));
     }
 
-    /** Where no place passes: one arrangement, to tell what comes nearest. */
+    /** Where no place passes: one arrangement, to tell what comes nearest. Every panel is looked at roughly, those unlike each other that come nearest closely. */
     private List<Spots> nearest(double heightMm) {
         highest = heightMm;
-        if (n > panels) {
-            look(heightMm);
-            return progress.cancelled() ? List.of() : List.of(oneByOne());
+        look(WallCells.ROUGH_MM);
+        if (progress.cancelled()) {
+            return List.of();
         }
-        cells.add(grid(1));
-        return List.of(round(1));
+        List<Integer> closely = WallCells.nearest(cells);
+        closely.forEach(p -> cells.set(p - 1, grid.of(p, highest, STEP_MM)));
+        List<Spots> out = new ArrayList<>();
+        if (n <= panels) {
+            closely.forEach(p -> out.add(round(p)));
+        }
+        if (n > 1) {
+            out.add(oneByOne());
+        }
+        return List.of(
+                out.stream().max(Comparator.comparingDouble(Spots::margin)).orElseThrow());
     }
 
-    private void look(double heightMm) {
-        highest = heightMm;
+    private void look(double stepMm) {
         cells.clear();
         for (int p = 1; p <= panels && !progress.cancelled(); p++) {
-            cells.add(grid(p));
+            cells.add(grid.of(p, highest, stepMm));
         }
     }
 
     private List<Spots> upTo(double heightMm) {
-        look(heightMm);
+        highest = heightMm;
+        look(STEP_MM);
         List<Spots> out = new ArrayList<>();
         if (progress.cancelled()) {
             return out;
@@ -94,24 +103,6 @@ final class WallSearch {
         if (s != null) {
             out.add(s);
         }
-    }
-
-    private List<Cell> grid(int p) {
-        double side = Math.max(0, site.kiln.panel(p).width() / 2 - site.radius);
-        double low = site.radius;
-        double high = Math.max(low + 1, highest);
-        int across = (int) (side / STEP_MM);
-        List<Cell> out = new ArrayList<>();
-        for (int i = -across; i <= across; i++) {
-            for (double v = low; v <= high; v += STEP_MM) {
-                out.add(cell(p, i * STEP_MM, v));
-            }
-        }
-        return out;
-    }
-
-    private Cell cell(int panel, double u, double v) {
-        return new Cell(panel, u, v, site.margin(site.hole("", panel, u, v)));
     }
 
     /** One in each of n panels evenly round from panel {@code first}, at the same place in each. */
@@ -218,7 +209,7 @@ final class WallSearch {
             for (int k = 0; k < 16; k++) {
                 Cell was = best[k / 8];
                 double v = was.v() + step * Math.cos(k * Math.PI / 4);
-                Cell to = v > highest ? was : cell(was.panel(), was.u() + step * Math.sin(k * Math.PI / 4), v);
+                Cell to = v > highest ? was : grid.cell(was.panel(), was.u() + step * Math.sin(k * Math.PI / 4), v);
                 double m = both(to, best[1 - k / 8]);
                 if (m > most) {
                     most = m;

@@ -9,7 +9,7 @@ import portwright.model.On;
  * @param flues number of lid flues
  * @param inletMm diameter of the inlets, mm
  * @param flueMm diameter of the flues, mm
- * @param inletsOn floor or wall; null: where the design has them, else the floor, and the wall where the floor has no place
+ * @param inletsOn floor or wall; null: where the design has them, else the floor, the wall where the floor has no place, and behind the floor where that is not safe from a wandering drill
  */
 public record Wishes(Integer inlets, Integer flues, Double inletMm, Double flueMm, On inletsOn) {
     /** Most holes of one role that are placed. */

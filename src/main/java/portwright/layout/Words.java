@@ -19,6 +19,11 @@ final class Words {
         return (n < small.length ? small[n] : String.valueOf(n)) + " " + (n == 1 ? one : many);
     }
 
+    /** The same in figures. */
+    static String figure(int n, String one, String many) {
+        return n + " " + (n == 1 ? one : many);
+    }
+
     /** What a term says, with numbers: a phrase to follow "limited by". */
     static String term(Term t) {
         boolean most = AT_MOST.contains(t.rule());

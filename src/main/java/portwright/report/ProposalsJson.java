@@ -58,7 +58,7 @@ public final class ProposalsJson {
             proposal(root.putObject("nearestMiss"), found.nearestMiss());
             found.misses().forEach(root.withObject("/nearestMiss").withArray("misses")::add);
         }
-        return Json.text(root.put("tried", found.tried()));
+        return Json.text(root.put("tried", found.tried()).put("few", found.few()));
     }
 
     private static void proposal(ObjectNode o, Proposal p) {

@@ -3,47 +3,89 @@ package portwright.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** The three that are shown offer a choice: other numbers or arrangements before the same again a little aside. */
+/** Those that are shown beside the first have inlets and flues elsewhere; fewer are shown where there are no such. */
 class ChoosingTest {
     private static final Combination FIRST = layout(2, 100, 0, 3, "on an oval", 2.5);
-    /** The same arrangement with its flues, and then its inlets, elsewhere. */
+    /** The same arrangement with its flues, with its inlets, and with both elsewhere. */
     private static final Combination NEAR = layout(2, 100, 60, 3, "on an oval", 2.49);
 
     private static final Combination TURNED = layout(2, 180, 0, 3, "on an oval", 2.4);
+    private static final Combination BOTH = layout(2, 180, 60, 3, "on an oval", 2.3);
     private static final Combination ONE_FLUE = layout(2, 100, 0, 1, "in the middle", 2.2);
     private static final Combination CIRCLE = layout(2, 100, 60, 3, "on a circle", 2.1);
-    private static final Combination OTHER_INLETS = layout(2, 180, 0, 2, "as a pair across the middle", 1.9);
-    private static final Combination POOR = layout(3, 60, 0, 1, "in the middle", 0.4);
+    private static final Combination OTHER_INLETS = layout(2, 260, 120, 2, "as a pair across the middle", 1.9);
+    /** Elsewhere altogether, with too little margin left, and with just enough. */
+    private static final Combination POOR = layout(3, 60, 200, 1, "where it has most room", 0.9);
+
+    private static final Combination ENOUGH = layout(3, 60, 200, 1, "where it has most room", 1);
 
     @Test
-    void anotherArrangementComesBeforeAWiderTwin() {
-        assertThat(Choosing.apart(List.of(List.of(FIRST, NEAR, TURNED, ONE_FLUE)), null, Twins.NONE))
-                .containsExactly(FIRST, ONE_FLUE, TURNED);
+    void whatSharesInletsOrFluesIsNotShown() {
+        assertThat(Choosing.apart(List.of(List.of(FIRST, NEAR, TURNED, ONE_FLUE, CIRCLE)), null, Twins.NONE))
+                .containsExactly(FIRST);
     }
 
-    /** The first two share their inlets: the third has them elsewhere. */
     @Test
-    void notAllThreeShareTheirInlets() {
+    void thoseThatHaveBothElsewhereAreShownOtherArrangementsFirst() {
         assertThat(Choosing.apart(
-                        List.of(List.of(FIRST, NEAR, TURNED, ONE_FLUE, CIRCLE, OTHER_INLETS)), null, Twins.NONE))
-                .containsExactly(FIRST, OTHER_INLETS, ONE_FLUE);
+                        List.of(List.of(FIRST, NEAR, TURNED, BOTH, ONE_FLUE, CIRCLE, OTHER_INLETS, ENOUGH)),
+                        null,
+                        Twins.NONE))
+                .containsExactly(FIRST, OTHER_INLETS, ENOUGH);
+        assertThat(Choosing.apart(List.of(List.of(FIRST, NEAR, BOTH, ONE_FLUE, OTHER_INLETS)), null, Twins.NONE))
+                .containsExactly(FIRST, OTHER_INLETS, BOTH);
     }
 
     @Test
-    void whatLosesMostOfTheMarginComesLast() {
-        assertThat(Choosing.apart(List.of(List.of(FIRST, TURNED, POOR)), null, Twins.NONE))
-                .containsExactly(FIRST, TURNED, POOR);
-        assertThat(Choosing.apart(List.of(List.of(FIRST, TURNED, CIRCLE, OTHER_INLETS, POOR)), null, Twins.NONE))
-                .containsExactly(FIRST, OTHER_INLETS, CIRCLE);
+    void whatLosesMostOfTheMarginIsNotShown() {
+        assertThat(Choosing.least(FIRST)).isEqualTo(1);
+        assertThat(Choosing.least(ENOUGH)).isEqualTo(0.5);
+        assertThat(Choosing.apart(List.of(List.of(FIRST, POOR)), null, Twins.NONE))
+                .containsExactly(FIRST);
+        assertThat(Choosing.apart(List.of(List.of(FIRST, ENOUGH)), null, Twins.NONE))
+                .containsExactly(FIRST, ENOUGH);
     }
 
     /** Whatever an earlier group holds stands before what a later one adds. */
     @Test
     void groupsKeepTheirOrder() {
-        assertThat(Choosing.apart(List.of(List.of(FIRST, TURNED), List.of(ONE_FLUE, OTHER_INLETS)), null, Twins.NONE))
-                .containsExactly(FIRST, TURNED, ONE_FLUE);
+        assertThat(Choosing.apart(List.of(List.of(FIRST, OTHER_INLETS), List.of(BOTH)), null, Twins.NONE))
+                .containsExactly(FIRST, OTHER_INLETS, BOTH);
+    }
+
+    /** The widest comes second if it lies elsewhere or in the other part. */
+    @Test
+    void theWidestIsSecondIfItIsAChoice() {
+        List<List<Combination>> groups = List.of(List.of(FIRST, BOTH, OTHER_INLETS));
+        assertThat(Choosing.apart(groups, OTHER_INLETS, Twins.NONE)).containsExactly(FIRST, OTHER_INLETS, BOTH);
+        assertThat(Choosing.apart(groups, NEAR, Twins.NONE)).containsExactly(FIRST, OTHER_INLETS, BOTH);
+        Combination wall = new Combination(
+                FIRST.choice(),
+                new Spots("in the wall", true, new int[] {1, 2}, new double[2], new double[2], 9),
+                FIRST.flues(),
+                9,
+                9,
+                0);
+        assertThat(Choosing.apart(groups, wall, Twins.NONE)).containsExactly(FIRST, wall, OTHER_INLETS);
+    }
+
+    /** Of as many stops the floor comes before the wall, however wide that is. */
+    @Test
+    void theFloorStandsBeforeTheWall() {
+        Combination wall = new Combination(
+                FIRST.choice(),
+                new Spots("in the wall", true, new int[] {1, 2}, new double[2], new double[2], 9),
+                FIRST.flues(),
+                9,
+                9,
+                0);
+        assertThat(Choosing.groups(Stream.of(wall, TURNED, FIRST), c -> Stops.NONE))
+                .containsExactly(List.of(FIRST, TURNED), List.of(wall));
+        assertThat(Choosing.groups(Stream.of(wall, FIRST), c -> c == wall ? Stops.NONE : new Stops(List.of("soot"), 1)))
+                .containsExactly(List.of(wall), List.of(FIRST));
     }
 
     /** Inlets so far out on both sides, flues shifted by so much. */

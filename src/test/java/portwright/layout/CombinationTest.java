@@ -66,6 +66,22 @@ class CombinationTest {
                 .isEqualTo(" Inlets within 7 mm of those of proposal 1; only the flues differ.");
     }
 
+    /** One hole is told of as one. */
+    @Test
+    void oneHoleIsToldAsOne() {
+        Sizes.Choice c = new Sizes.Choice(1, 35, 1, 40, null);
+        Combination first = new Combination(c, at(0, 0), at(0, 0), 9, 9, 0);
+        Combination flueMoved = new Combination(c, at(0, 3), at(90, 0), 9, 9, 0);
+        assertThat(Reasons.shared(flueMoved, List.of(first)))
+                .isEqualTo(" Inlet within 3 mm of that of proposal 1; only the flue differs.");
+        Combination both = new Combination(c, at(0, 90), at(90, 0), 9, 9, 0);
+        assertThat(Reasons.shared(both, List.of(flueMoved, first)))
+                .isEqualTo(
+                        " Same flue as proposal 1; only the inlet differs. Inlet and flue elsewhere than in proposal 2.");
+        assertThat(Words.figure(1, "flue", "flues")).isEqualTo("1 flue");
+        assertThat(Words.figure(2, "flue", "flues")).isEqualTo("2 flues");
+    }
+
     private static Spots at(double... xy) {
         double[] x = new double[xy.length / 2];
         double[] y = new double[x.length];

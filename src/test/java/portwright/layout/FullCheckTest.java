@@ -77,6 +77,25 @@ class FullCheckTest {
         assertThat(p.best().get(0).check().findings()).isEmpty();
     }
 
+    /** Where fewer than three would be shown others are asked for, each beside those before it; what is still missing is told. */
+    @Test
+    void layoutsElsewhereAreAskedForWhereThreeAreNotFound() {
+        List<Combination> all = combinations(5);
+        List<Integer> asked = new ArrayList<>();
+        Proposals p = new FullCheck(c -> c, c -> proposal(List.of()), Progress.none(), Twins.NONE)
+                .run(all.subList(0, 1), instead -> List.of(), c -> List.of(), shown -> {
+                    asked.add(shown.size());
+                    return all.subList(shown.size(), shown.size() + 1);
+                });
+        assertThat(asked).containsExactly(1, 2);
+        assertThat(p.best()).hasSize(3);
+        assertThat(p.few()).isEmpty();
+        Proposals two = run(all.subList(0, 2), List.of(), c -> true);
+        assertThat(two.few())
+                .isEqualTo(
+                        "Only two are shown: no other was found that puts inlets and flues both elsewhere with a margin of at least 1.");
+    }
+
     private static Proposals run(List<Combination> first, List<Combination> resized, Predicate<Combination> passes) {
         return stopped(first, resized, c -> passes.test(c) ? List.of() : List.of("clean-burn"));
     }
@@ -84,7 +103,7 @@ class FullCheckTest {
     private static Proposals stopped(
             List<Combination> first, List<Combination> resized, Function<Combination, List<String>> rules) {
         return new FullCheck(c -> c, c -> proposal(rules.apply(c)), Progress.none(), Twins.NONE)
-                .run(first, (Set<Sizes.Choice> instead) -> resized, c -> List.of());
+                .run(first, (Set<Sizes.Choice> instead) -> resized, c -> List.of(), shown -> List.of());
     }
 
     /** Each with flues of another size in another place, so that all differ clearly. */

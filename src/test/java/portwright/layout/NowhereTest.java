@@ -1,7 +1,9 @@
 package portwright.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import portwright.TestKiln;
@@ -47,6 +49,30 @@ class NowhereTest {
         assertThat(most(wall(45))).isNegative();
         assertThat(most(wall(450))).isPositive();
         assertThat(wall(450).nowhere()).isFalse();
+    }
+
+    /** Rings 40 mm apart, in panel 3 alone one of them 15 mm lower: 55 mm above it are the widest gap, no hole fits, and the nearest miss lies there. */
+    @Test
+    void theNearestMissIsLookedForInEveryPanel() {
+        TestKiln k = TestKiln.polygon(8, "17 in");
+        for (double v = 20; v < 457; v += 40) {
+            k.wallElement("ring " + v, v, 16, 20, 0, v == 100 ? List.of(1, 2, 4, 5, 6, 7, 8) : null);
+        }
+        k.wallElement("low ring", 85, 16, 20, 0, List.of(3));
+        WallSite s = sites(k.build()).wall(32);
+        assertThat(s.nowhere()).isTrue();
+        double most = Double.NEGATIVE_INFINITY;
+        for (int panel = 1; panel <= 8; panel++) {
+            for (double u = -66; u <= 66; u += 6) {
+                for (double v = s.radius; v <= s.kiln.height() / 3; v += 2) {
+                    most = Math.max(most, s.margin(s.hole("", panel, u, v)));
+                }
+            }
+        }
+        Spots miss = new WallSearch(s, 1, Progress.none()).run().get(0);
+        assertThat(miss.panels()).containsExactly(3);
+        assertThat(miss.y()[0]).isCloseTo(112.5, within(3.0));
+        assertThat(miss.margin()).isGreaterThan(most - 0.02);
     }
 
     private static double most(WallSite s) {

@@ -36,6 +36,22 @@ class WallProposalsTest {
                 .allMatch(x -> x.panel() == 4 || x.panel() == 8);
     }
 
+    /** Where the floor takes two holes that a drill by hand often brings too near a coil, those in the floor still stand first, and safer ones in the wall behind. */
+    @Test
+    void theFloorComesFirstWhileItPasses() {
+        Proposals p = Proposer.propose(SomeKilns.of(4).build(), SomeKilns.wishes(4), Progress.none());
+        Proposal first = p.best().get(0);
+        assertThat(first.ports()).noneMatch(x -> x.on() == On.WALL);
+        assertThat(DrillOutlook.oddsAlone(first.design()).allInside()).isLessThan(HoleOdds.TARGET);
+        assertThat(first.reason()).contains("That one has its inlets in the wall");
+        Proposal wall = p.best().stream()
+                .filter(q -> q.ports().stream().anyMatch(x -> x.on() == On.WALL))
+                .findFirst()
+                .orElseThrow();
+        assertThat(wall.margin()).isGreaterThan(first.margin());
+        assertThat(DrillOutlook.oddsAlone(wall.design()).allInside()).isGreaterThan(HoleOdds.TARGET);
+    }
+
     @Test
     void wallInletsOnRequestAndWhereTheDesignHasThem() throws Exception {
         Design plain = TestKiln.polygon(6, "500 mm").build();

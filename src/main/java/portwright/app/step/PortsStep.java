@@ -84,7 +84,8 @@ public final class PortsStep implements StepView {
             rows.getChildren().add(row);
         }
         FlowPane buttons = new FlowPane(8, 8, act("New port  N", "new"));
-        VBox ports = FormView.ticket("Ports", Parts.names(doc.text(), "ports").size() + " holes", rows, buttons);
+        int holes = Parts.names(doc.text(), "ports").size();
+        VBox ports = FormView.ticket("Ports", holes + (holes == 1 ? " hole" : " holes"), rows, buttons);
         return new VBox(10, ports, proposals);
     }
 

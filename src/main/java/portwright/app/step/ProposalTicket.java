@@ -148,6 +148,9 @@ final class ProposalTicket extends VBox {
             rows.add(box);
             n++;
         }
+        if (!desk.found().few().isEmpty()) {
+            rows.add(Plain.words(desk.found().few()));
+        }
         if (n > 1) {
             rows.add(Plain.words(
                     "A proposal rests on the measures typed here. Offer up the real parts before drilling."));
