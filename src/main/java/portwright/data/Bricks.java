@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import portwright.source.Source;
@@ -80,9 +81,18 @@ public final class Bricks {
         return new Bricks(Collections.unmodifiableMap(out));
     }
 
-    /** The brick of that id, or empty when the table does not hold it. */
+    /** The brick of that id, in capitals or small, with or without hyphen ({@code IFB 23}); empty when the table does not hold it. */
     public Optional<Brick> find(String id) {
-        return Optional.ofNullable(byId.get(id));
+        return byId.values().stream().filter(b -> key(b.id()).equals(key(id))).findFirst();
+    }
+
+    private static String key(String id) {
+        return id.strip().toLowerCase(Locale.ROOT).replaceAll("[ _-]", "");
+    }
+
+    /** {@code one of ifb-20, ifb-23 and so on}: what to write where a name is not in the table. */
+    public String oneOf() {
+        return "one of " + String.join(", ", byId.keySet());
     }
 
     /** All bricks in table order. */

@@ -26,6 +26,12 @@ public record Design(
                 && burners.stream().allMatch(b -> b.fuel() != null && !b.fuel().bottled());
     }
 
+    /** Whether leaking gas may gather on the floor: a burner's gas is heavier than air, or not known. */
+    public boolean gasSinks() {
+        return burners == null
+                || burners.stream().anyMatch(b -> b.fuel() == null || b.fuel().sinks());
+    }
+
     /** Whether no gas can burn: the design says that there is no burner, and no step asks for gas. */
     public boolean allElectric() {
         return burners != null

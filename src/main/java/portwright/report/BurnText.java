@@ -66,6 +66,13 @@ public final class BurnText {
                 .append(n(s.damperOpenPct(), 1))
                 .append(" % open\n");
         row(b, "gas, air", n(s.gasGPerS(), 4) + " g/s, " + n(s.airGPerS(), 3) + " g/s");
+        if (s.gasOutsideGPerS() > 0) {
+            row(
+                    b,
+                    "gas outside",
+                    n(s.gasOutsideGPerS(), 4)
+                            + " g/s of the jets' gas does not enter: it burns or gathers under the kiln");
+        }
         row(
                 b,
                 "lambda",

@@ -70,6 +70,11 @@ public final class CheckText {
         if (drill != null) {
             head("Drilling by hand", -1);
             wrap("  ", both(drill.share() + "."));
+            wrap(
+                    "  ",
+                    both("Clearances, brick between holes and the weakest sections above count each hole "
+                            + BothSystems.told(drill.error().oversizeMm(), 1, "mm")
+                            + " oversize; places, joints and drawings have it as marked."));
             drill.lines().forEach(l -> wrap("  - ", both(l)));
         }
         out.append('\n');
@@ -142,7 +147,7 @@ public final class CheckText {
         if (f.boilOffKgPerH() != null && f.boilOffKgPerH() <= 0) {
             line("  " + String.format("%-27s", "cylinders boil off") + "nothing: too cold for this gas");
         } else {
-            figure("cylinders boil off", f.boilOffKgPerH(), 1, 2, "kg/h (±25 %)");
+            figure("cylinders boil off", f.boilOffKgPerH(), 1, 2, "kg/h (±25 %), as full as when the gas ends");
         }
         figure("unlit gas, evenly mixed,", f.unlitGasSeconds(), 1, 0, "s to the lower limit; pockets light at once");
         figure("  with", f.unlitGasGrams(), 1, 1, "g");
@@ -151,10 +156,15 @@ public final class CheckText {
                 f.purgeWaitMinutes(),
                 1,
                 1,
-                "min, plate off the flue, ports open, at 760 °C; five changes of air, at least 5");
+                "min, plate off the flue, ports open, at 760 °C; five changes of air, counted cold; at least 5, the card says more");
         figure("room air, no wind", f.roomAirM3PerH(), 1, 0, "m³/h");
         String factor = "(mixing factor " + Format.plain(SafetyNumber.value("mixing-factor"), 0) + ")";
-        figure("fresh air needed, 8 h CO", f.freshAirM3PerH(), 1, 0, "m³/h " + factor);
+        figure(
+                "fresh air, 8 h limit",
+                f.freshAirM3PerH(),
+                1,
+                0,
+                "m³/h, if CO came for 8 h as in the worst step " + factor);
         figure("CO made, worst step", f.roomCoMadeM3PerH(), 1, 3, "m³/h (rich end of its level, gas of 1300 °C)");
         figure("flue gas led outdoors", f.ledOutdoorsPct(), 1, 0, "% counted");
         String mixing = "ppm " + factor;

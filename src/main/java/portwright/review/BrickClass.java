@@ -32,6 +32,15 @@ public record BrickClass(On on, String id, Brick brick) {
         return out;
     }
 
+    /** What to add to have this part's brick known: the field, and where it holds another name, which ones the table holds. */
+    public String need() {
+        String field = "kiln." + on.id() + ".brick";
+        return id == null
+                ? field
+                : field + " (\"" + id + "\" is not in the table: "
+                        + Bricks.load().oneOf() + ")";
+    }
+
     /** The known brick of lowest class. */
     public static Optional<Brick> weakest(Design design) {
         return of(design).stream()

@@ -137,7 +137,7 @@ final class FiringCase {
     private Layer layer(String brick, String field, double thicknessMm) {
         Brick b = brick == null ? null : Bricks.load().find(brick).orElse(null);
         if (b == null) {
-            needs.add(field);
+            needs.add(brick == null ? field : field + " (of the brick table)");
             return null;
         }
         return Layer.of(b, thicknessMm * MM);

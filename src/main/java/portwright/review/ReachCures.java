@@ -98,7 +98,7 @@ public final class ReachCures {
         if (s.electric() && e.nominalW() > 0) {
             first(
                     MORE_POWER,
-                    x -> "elements of " + BothSystems.told(e.nominalW() * x / 1000, 1, "kW") + " for "
+                    x -> "elements of " + Format.plain(e.nominalW() * x / 1000, 1) + " kW for "
                             + Format.plain(e.nominalW() / 1000, 1) + " where cable and breaker bear them",
                     x -> fire(
                             kiln.withElements(new Elements(e.nominalW() * x, e.resistanceRise(), e.voltageShare())),

@@ -89,7 +89,9 @@ public final class CardBuilder {
     private static List<CardData.Own> own(CheckResult result) {
         Map<CardData.Own, Set<String>> parts = new LinkedHashMap<>();
         result.findings().stream()
-                .filter(f -> f.severity() == Severity.CAUTION && f.bearsOn(Forbids.LIGHTING))
+                .filter(f -> f.severity() == Severity.CAUTION
+                        && f.bearsOn(Forbids.LIGHTING)
+                        && !FirstFindings.forTheDrill(f))
                 .forEach(f -> parts.computeIfAbsent(
                                 new CardData.Own(f.rule().replace('-', ' '), f.remedy()), k -> new LinkedHashSet<>())
                         .addAll(f.parts().size() <= 2 ? f.parts() : List.of()));

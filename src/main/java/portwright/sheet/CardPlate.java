@@ -15,10 +15,14 @@ import portwright.units.InchFraction;
 final class CardPlate {
     /** Of a wide flue only so much of each half is drawn. */
     private static final double WIDEST_HALF = 26;
-    /** Room beside the drawn flue for its rule and the words of the marks, mm. */
-    private static final double WORDS = 46;
-    /** More where a mark is shared by three steps or more, mm. */
-    private static final double SHARED = 6;
+    /** Room beside the drawn flue for its rule, leaders and the gap to the lists, mm. */
+    private static final double BESIDE = 23;
+    /** Least and most room of the words of the marks, mm. */
+    private static final double WORDS = 23;
+
+    private static final double MOST_WORDS = 34;
+    /** Between a mark's steps and its travel, mm. */
+    private static final double APART = 1.5;
     /** More where inches stand beside a travel, mm. */
     private static final double INCHES = 7;
 
@@ -44,12 +48,25 @@ final class CardPlate {
 
     /** Width that it needs, mm. */
     double needs() {
-        return plate == null
-                ? WORDS
-                : 2 * Math.min(plate.holeMm() / 2, WIDEST_HALF)
-                        + WORDS
-                        + (plate.inch() ? INCHES : 0)
-                        + (plate.marks().stream().anyMatch(m -> m.steps().size() > 2) ? SHARED : 0);
+        if (plate == null) {
+            return BESIDE + WORDS;
+        }
+        double widest = plate.marks().stream()
+                .mapToDouble(m ->
+                        c.pen.textWidth(steps(m), CardPaper.STEP_BOLD) + APART + c.pen.textWidth(travel(m), TRAVEL))
+                .max()
+                .orElse(0);
+        return 2 * Math.min(plate.holeMm() / 2, WIDEST_HALF)
+                + BESIDE
+                + Math.max(WORDS + (plate.inch() ? INCHES : 0), Math.min(MOST_WORDS, widest));
+    }
+
+    private static String steps(CardData.Mark m) {
+        return String.join(", ", m.steps().stream().map(String::valueOf).toList());
+    }
+
+    private static String travel(CardData.Mark m) {
+        return PlateSetting.whole(m.mm()) + " mm";
     }
 
     /** Draws from a top to an end on the right; answers where it ends below. */
@@ -129,13 +146,11 @@ final class CardPlate {
             Pt to = c.at(cx + r + 2, zero - m.mm());
             c.pen.line(from, to, LineStyle.CHAMBER_WALL, Ink.INK);
             c.pen.line(to, c.at(x - 1, y - 1.6), LineStyle.DIMENSION);
-            String travel = PlateSetting.whole(m.mm()) + " mm";
+            String travel = travel(m);
             double at = end - c.pen.textWidth(travel, TRAVEL);
             String inches = p.inch() ? InchFraction.words(m.mm(), 16) : "";
             c.words(travel, at, y, TRAVEL);
-            String steps =
-                    String.join(", ", m.steps().stream().map(String::valueOf).toList());
-            c.words(steps, x, y, c.fitted(steps, at - x - 1.5, CardPaper.STEP_BOLD));
+            c.words(steps(m), x, y, c.fitted(steps(m), at - x - APART, CardPaper.STEP_BOLD));
             y += few ? 4.2 : ONE_LINE;
             if (few) {
                 String range = m.highMm() > m.lowMm()

@@ -16,6 +16,9 @@ final class FirstFindings {
     /** Rules whose notes forbid nothing and are for who drills. */
     private static final Set<String> DRILLING = Set.of("jacket", "saw-depth", "saw-size", "one-brick", "joint-sliver");
 
+    /** Most lines of one finding. */
+    private static final int MOST_LINES = 5;
+
     private final Job job;
     private final Block block;
 
@@ -29,7 +32,7 @@ final class FirstFindings {
         block.words("Findings", x, top, FirstPage.HEADING);
         double y = top + 2.5;
         List<Finding> all = job.result().findings().stream()
-                .sorted(Comparator.comparing((Finding f) -> drilling(f) ? 0 : 1).thenComparing(Finding::severity))
+                .sorted(Comparator.comparing(FirstFindings::turn).thenComparing(Finding::severity))
                 .toList();
         String nots = notChecked();
         double tail = nots.isEmpty() ? 0 : Words.height(block.pen, nots, w, FirstPage.SMALL);
@@ -37,7 +40,8 @@ final class FirstFindings {
         boolean firing = false;
         for (Finding f : all) {
             boolean turn = !firing && !drilling(f);
-            double h = Words.height(block.pen, f.message(), w - 8, FirstPage.SMALL) + (turn ? 6 : 0);
+            String told = told(f.message(), w - 8);
+            double h = Words.height(block.pen, told, w - 8, FirstPage.SMALL) + (turn ? 6 : 0);
             if (y + h + 1.5 + 5 + Math.min(tail, 30) > limit) {
                 break;
             }
@@ -46,7 +50,7 @@ final class FirstFindings {
                 firing = true;
             }
             Signs.severity(block.pen, f.severity(), block.at(x + 2.7, y + 2.9), 5);
-            y = block.flow(f.message(), x + 8, y, w - 8, FirstPage.SMALL) + 1.5;
+            y = block.flow(told, x + 8, y, w - 8, FirstPage.SMALL) + 1.5;
             shown++;
         }
         if (all.isEmpty()) {
@@ -71,12 +75,37 @@ final class FirstFindings {
         }
     }
 
+    /** Stops and cautions on drilling first, then stops against lighting, then notes on drilling, then what is for the firing. */
+    private static int turn(Finding f) {
+        if (!drilling(f)) {
+            return 3;
+        }
+        return f.severity() == Severity.NOTE
+                ? 2
+                : f.severity() == Severity.STOP && f.forbids() == Forbids.LIGHTING ? 1 : 0;
+    }
+
+    /** A long message begins here and stands whole on the last sheets. */
+    private String told(String message, double w) {
+        List<String> lines = Words.wrap(block.pen, message, w, FirstPage.SMALL);
+        return lines.size() <= MOST_LINES
+                ? message
+                : String.join(" ", lines.subList(0, MOST_LINES - 1))
+                        + " "
+                        + Words.fit(block.pen, lines.get(MOST_LINES - 1) + " …", w, FirstPage.SMALL);
+    }
+
     /** Whether who drills has to know of it: it is a stop of any kind, whose cure may be another place; it bears on drilling, or it is about a hole or the slab and not about the fire. */
     private static boolean drilling(Finding f) {
         return f.severity() == Severity.STOP
                 || f.severity() != Severity.NOTE && f.bearsOn(Forbids.DRILLING)
                 || f.forbids() == Forbids.DRILLING
-                || DRILLING.contains(f.rule());
+                || forTheDrill(f);
+    }
+
+    /** Whether it is said to who drills, and to nobody who fires. */
+    static boolean forTheDrill(Finding f) {
+        return DRILLING.contains(f.rule());
     }
 
     private String notChecked() {

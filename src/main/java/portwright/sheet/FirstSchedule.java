@@ -60,7 +60,7 @@ final class FirstSchedule {
         double[] col = {0, 0.052, 0.25, 0.335, 0.46, 0.587, 0.71, 0.818, 0.91};
         List<HoleSchedule.Row> rows = HoleSchedule.of(job.kiln());
         String other = rows.stream().anyMatch(HoleSchedule.Row::wall) ? "back / up" : "from back";
-        String[] names = {"no.", "hole", "part", "saw", "from left", other, "radius", "bearing", "metal"};
+        String[] names = {"no.", "hole", "part", "hole, saw", "from left", other, "radius", "bearing", "metal"};
         block.rule(block.left, end, top + 2, LineStyle.CHAMBER_WALL);
         for (int i = 0; i < names.length; i++) {
             block.words(names[i], block.left + col[i] * w, top + 6, FirstPage.SMALL);
@@ -83,8 +83,14 @@ final class FirstSchedule {
             } else {
                 cell(r.part(), block.left, col, w, 2, base, TextStyle.PLAIN);
             }
-            String[] saw = n.sizeWords().split(" · ", -1);
-            over(saw[0], saw[1], col, w, 3, y);
+            String[] size = n.sizeWords().split(" · ", -1);
+            over(
+                    size[0].replace("about ", "≈ "),
+                    n.sawDiffers() ? "saw " + n.saw().size().typed() : size[1].replace("about ", "≈ "),
+                    col,
+                    w,
+                    3,
+                    y);
             boolean outside = r.wall() && job.outsideOnly(r.note().hole().face().panel());
             length(outside ? r.outerLeftMm(job.kiln()) : r.fromLeftMm(), "", col, w, 4, y);
             length(outside ? r.upOutsideMm(job.kiln()) : r.fromOtherMm(), r.wall() ? " up" : "", col, w, 5, y);

@@ -12,11 +12,13 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import portwright.calc.draft.Spread;
 import portwright.calc.flow.Hole;
 import portwright.data.Brick;
 import portwright.data.Bricks;
 import portwright.data.LoadMaterial;
 import portwright.data.SafetyNumber;
+import portwright.model.FlameAt;
 import portwright.units.Format;
 
 /** The page of numbers that no field asks for says what the program counts with, row by row. */
@@ -100,6 +102,14 @@ class NumbersPageTest {
                 .containsExactlyElementsOf(DoubleStream.of(100, 90, 75, 50, 25, 10)
                         .mapToObj(p -> row(n(p, 0), n(Hole.openAreaLoss(p / 100), 3), n(Hole.exitLoss(p / 100), 2)))
                         .toList());
+    }
+
+    @Test
+    void portWithGas() throws IOException {
+        assertThat(rows("Port with gas in it")).hasSize(FlameAt.values().length).satisfies(r -> {
+            assertThat(r.get(1)).contains("gas of " + n(Spread.STREAM_IN_HOLE - 273.15, 0) + " °C");
+            assertThat(r.get(2)).contains("gas of " + n(Spread.STREAM_BELOW - 273.15, 0) + " °C");
+        });
     }
 
     @Test

@@ -33,6 +33,7 @@ final class PrintedPage extends PDFGraphicsStreamEngine {
     final Map<String, Pt> words = new LinkedHashMap<>();
     final Map<String, Pt> wordEnds = new LinkedHashMap<>();
     final List<Double> textSizes = new ArrayList<>();
+    final List<Run> runs = new ArrayList<>();
     int images;
     double[] extent = {1e9, 1e9, -1e9, -1e9};
     /** What reaches furthest to the left, down, right and up. */
@@ -45,6 +46,13 @@ final class PrintedPage extends PDFGraphicsStreamEngine {
     private StringBuilder text = new StringBuilder();
     private Pt textAt;
     private Pt textEnd;
+
+    /** Words set in one go: the ends of their base line and the type's size, mm. */
+    record Run(String words, Pt from, Pt to, double sizeMm) {
+        boolean level() {
+            return Math.abs(from.y() - to.y()) < 1e-6 && to.x() > from.x();
+        }
+    }
 
     PrintedPage(PDPage page) throws IOException {
         super(page);
@@ -235,6 +243,9 @@ final class PrintedPage extends PDFGraphicsStreamEngine {
         super.showText(string);
         words.put(text.toString(), textAt);
         wordEnds.put(text.toString(), textEnd);
+        if (textAt != null) {
+            runs.add(new Run(text.toString(), textAt, textEnd, textSizes.get(textSizes.size() - 1)));
+        }
     }
 
     @Override

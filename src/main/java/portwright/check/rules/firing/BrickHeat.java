@@ -42,9 +42,8 @@ public final class BrickHeat implements Rule {
         double goal = top.kelvin() - ZERO_C;
         Map<Brick, List<String>> hot = new LinkedHashMap<>();
         for (BrickClass part : BrickClass.of(review.design())) {
-            String field = "kiln." + part.on().id() + ".brick";
             if (part.brick() == null) {
-                out.lacks(this, part.id() == null ? field : field + " (a brick of the table)");
+                out.lacks(this, part.need());
             } else if (over(goal, part.brick(), limits, "over")) {
                 hot.computeIfAbsent(part.brick(), b -> new ArrayList<>())
                         .add(part.on().id());

@@ -67,7 +67,7 @@ public final class AlarmRule implements Rule {
             }
             return;
         }
-        if (Boolean.FALSE.equals(review.supply().bottled())) {
+        if (!review.design().gasSinks()) {
             return;
         }
         boolean unknown = room == null || room.gasAlarm() == null;
@@ -80,8 +80,8 @@ public final class AlarmRule implements Rule {
                     null,
                     null,
                     unknown
-                            ? "Gas alarm not stated, counted as none: LP gas sinks and spreads along the floor."
-                            : "No gas alarm: LP gas sinks and spreads along the floor.",
+                            ? "Gas alarm not stated, counted as none: the gas sinks and spreads along the floor."
+                            : "No gas alarm: the gas sinks and spreads along the floor.",
                     "Fit a gas alarm 150 mm above the floor between kiln and cylinder line.",
                     GAS));
         }

@@ -51,8 +51,9 @@ public final class CylinderBoilOff implements Rule {
         double most = limits.value(id(), "caution");
         String capacity = "The burners draw " + Say.told(run.peakKgPerS() * 3600, "kg/h") + "; with "
                 + Say.told(run.lowestKg(), "kg")
-                + " left in each cylinder the liquid boils off " + Say.told(run.capacityKgPerS() * 3600, "kg/h")
-                + " (±25 %) for as long as one likes, at "
+                + " left in each cylinder, as at the end of the gas, the liquid boils off "
+                + Say.told(run.capacityKgPerS() * 3600, "kg/h")
+                + " (±25 %) by the warmth of the air alone, at "
                 + Say.celsius(run.coldestUsefulK()) + " or above";
         String remedy = remedy(review, run, most);
         Measure share = run.capacityKgPerS() > 0 ? new Measure(run.shareUsed(), "1") : null;

@@ -60,9 +60,10 @@ public final class NearFlame implements Rule {
                             Severity.CAUTION,
                             Measure.mm(Math.max(0, gap)),
                             Measure.mm(least),
-                            f.name() + " is " + Say.told(Math.max(0, gap), "mm") + " from the mouth of " + hole.name()
+                            f.name() + " is " + words(Math.max(0, gap), least) + " from the mouth of " + hole.name()
                                     + ": flame and flue gas reach it.",
-                            "Move it " + Say.told(least - Math.max(0, gap), "mm")
+                            "Move " + f.name() + " "
+                                    + Say.told(Math.ceil(least - Math.max(0, gap)), "mm")
                                     + " further, or put a steel shield with an air gap between.",
                             limits.source(id(), "caution"),
                             limits.setByUser(id(), "caution"),
@@ -71,5 +72,11 @@ public final class NearFlame implements Rule {
                 }
             }
         }
+    }
+
+    /** A gap that only its last digits keep under the limit is not told as the limit. */
+    private static String words(double gap, double least) {
+        String told = Say.told(gap, "mm");
+        return told.equals(Say.told(least, "mm")) ? "just under " + told : told;
     }
 }

@@ -49,7 +49,7 @@ record ProbeError(double kelvin, String words, boolean declared) {
                 || ThermocoupleTolerance.find(f.type(), word, tempC).isEmpty()) {
             return unknown;
         }
-        return of(f.type(), word, tempC, drift, "type " + f.type() + ", " + f.thermocoupleClass());
+        return of(f.type(), word, tempC, drift, f.name() + ", type " + f.type() + ", " + f.thermocoupleClass());
     }
 
     private static ProbeError of(String type, String word, double tempC, double drift, String words) {

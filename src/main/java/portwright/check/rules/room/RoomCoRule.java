@@ -87,7 +87,8 @@ public final class RoomCoRule implements Rule {
                     + " ppm gas is shut and everybody leaves: this firing would be broken off.";
         }
         levels += CoPeople.words(room, co, co.gasOnS());
-        String has = " Openings and fan give " + Say.flow(air.calmM3PerS()) + " with no wind"
+        String has = " The larger of openings (" + Say.flow(air.stackM3PerS()) + " by warmth) and fan gives "
+                + Say.flow(air.calmM3PerS()) + " with no wind"
                 + (Say.under(air.countedFanM3PerS(), air.fanM3PerS())
                         ? " (of the fan's " + Say.flow(air.fanM3PerS()) + " only " + Say.flow(air.countedFanM3PerS())
                                 + " can come in through " + Say.told(air.freeAreaM2() * 1e4, "cm²") + " of openings)."

@@ -41,17 +41,17 @@ public final class RoomPlaceRule implements Rule {
         }
         switch (place) {
             case BASEMENT -> {
-                boolean mains = review.design().piped();
+                boolean rises = !review.design().gasSinks();
                 out.add(Say.stop(
                         this,
                         null,
                         null,
                         "The kiln stands in a basement: "
-                                + (mains
+                                + (rises
                                         ? "flue gas and leaking gas stay there and rise into the house."
-                                        : "LP gas is heavier than air and collects there."),
+                                        : "the gas is heavier than air and collects there."),
                         "Fire outdoors or in a detached, vented building above ground.",
-                        mains ? HOUSE : BASEMENT));
+                        rises ? HOUSE : BASEMENT));
             }
             case HOUSE ->
                 out.add(Say.stop(

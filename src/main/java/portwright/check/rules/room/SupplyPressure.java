@@ -16,6 +16,9 @@ import portwright.source.Source;
 /** Burner, regulator and supply agree in pressure. */
 public final class SupplyPressure implements Rule {
 
+    /** A supply so many times over the burner's pressure is told (own judgement). */
+    private static final double TOLD_OVER = 1.1;
+
     private static final Source SOURCE =
             Source.practice("the regulator must reach what the burner asks, and not pass what it bears");
 
@@ -45,7 +48,8 @@ public final class SupplyPressure implements Rule {
         }
         double supply = s.pressure().si();
         double high = limits.value(id(), "caution");
-        if (!mixed(review, limits, out) && Say.over(supply, high)) {
+        boolean mixed = mixed(review, limits, out);
+        if (!mixed && Say.over(supply, high)) {
             out.add(Say.finding(
                     this,
                     Severity.CAUTION,
@@ -56,9 +60,11 @@ public final class SupplyPressure implements Rule {
                     limits.source(id(), "caution"),
                     limits.setByUser(id(), "caution")));
         }
+        boolean beyond =
+                s.regulatorMax() != null && Say.over(supply, s.regulatorMax().si());
         if (s.regulatorMax() == null && Boolean.TRUE.equals(review.supply().bottled())) {
             out.lacks(this, "supply.regulator.max");
-        } else if (s.regulatorMax() != null && Say.over(supply, s.regulatorMax().si())) {
+        } else if (beyond) {
             out.add(Say.stop(
                     this,
                     new Measure(supply, "Pa"),
@@ -85,8 +91,30 @@ public final class SupplyPressure implements Rule {
                                 + Say.n(supply / 100) + " mbar.",
                         SOURCE,
                         b.name()));
+            } else if (!mixed
+                    && !beyond
+                    && Say.over(supply, TOLD_OVER * b.pressure().si())) {
+                throttled(b, supply, out);
             }
         }
+    }
+
+    /** Nothing in the file holds the burner under the supply's pressure. The flow of a jet goes with the root of its pressure. */
+    private void throttled(Burner b, double supply, Findings out) {
+        double made = b.pressure().si();
+        String own = Say.n(made / 100) + " mbar";
+        out.add(Say.caution(
+                this,
+                new Measure(supply, "Pa"),
+                new Measure(made, "Pa"),
+                "The supply gives " + Say.n(supply / 100) + " mbar; " + b.name() + " is counted at " + own
+                        + ". Fed with all of it the burner takes "
+                        + Say.n(Math.round((Math.sqrt(supply / made) - 1) * 100))
+                        + " % more gas than any figure here.",
+                "Have a regulator, or a valve with a gauge after it, hold " + own + " at " + b.name()
+                        + " and read that gauge; else give the burner the supply's pressure.",
+                SOURCE,
+                b.name()));
     }
 
     /** A low-pressure burner behind a regulator or a line of high pressure; true when it was said. */
