@@ -43,7 +43,7 @@ public final class CentreRegion {
         boolean inlet = role == Role.INLET && on == On.FLOOR;
         double body = inlet ? Sites.bodyMm(design) : 0;
         site = new Site(kiln, on, inlet, limits, diameterMm, oversize, body, Set.of());
-        spacing = limits.value("port-spacing", "limit", 50);
+        spacing = limits.value("port-spacing", "limit");
         List<Keep> shelves = new ArrayList<>();
         site.lowShelves().forEach(o -> shelves.add(new Keep(o.shape(), o.keep())));
         alone = flames(clear(site, 0).without(shelves), site.coils());

@@ -29,8 +29,8 @@ final class Coils {
 
     private Coils(KilnGeometry kiln, LayoutLimits limits, double d, double x, double y, double half) {
         this.d = d;
-        caution = limits.value(RULE, "caution", 25);
-        stop = FlameOnElement.offWithGas(kiln.design()) ? Double.NaN : limits.value(RULE, "stop", 10);
+        caution = limits.value(RULE, "caution");
+        stop = FlameOnElement.offWithGas(kiln.design()) ? Double.NaN : limits.value(RULE, "stop");
         shelves = kiln.shelves().stream()
                 .sorted(Comparator.comparingDouble(ShelfPlate::bottom))
                 .toList();

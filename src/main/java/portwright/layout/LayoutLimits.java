@@ -1,11 +1,9 @@
 package portwright.layout;
 
-import java.util.Map;
+import portwright.check.LimitsInForce;
 import portwright.data.LimitTable;
 import portwright.model.Design;
 import portwright.model.Fitting;
-import portwright.model.FittingKind;
-import portwright.model.UserLimit;
 
 /** Limits of the geometry rules as numbers, the design's own in their place. mm unless named otherwise. */
 final class LayoutLimits {
@@ -14,46 +12,29 @@ final class LayoutLimits {
     /** Half angle of the flame's envelope: free jet, 11° (flame research, free-jet measurements). */
     static final double FLAME_TAN = Math.tan(Math.toRadians(11));
 
-    private final LimitTable table;
-    private final Map<String, Map<String, UserLimit>> own;
+    private final LimitsInForce inForce;
 
     LayoutLimits(Design design, LimitTable table) {
-        this.table = table;
-        this.own = design.limits() == null ? Map.of() : design.limits();
+        inForce = new LimitsInForce(table, design);
     }
 
-    /** The design's own limit, else the table's, else the rule book's as printed here. */
-    double value(String rule, String name, double printed) {
-        Map<String, UserLimit> mine = own.getOrDefault(rule, Map.of());
-        if (mine.containsKey(name)) {
-            return mine.get(name).value();
-        }
-        return table.find(rule, name).map(r -> r.value()).orElse(printed);
+    /** The design's own limit, else the table's, as the rule has it. */
+    double value(String rule, String name) {
+        return inForce.value(rule, name);
     }
 
     double elementStop() {
-        return value("element-clearance", "limit", 25);
+        return value("element-clearance", "limit");
     }
 
     double elementCaution() {
-        return value("element-clearance", "caution-factor", 1.4) * elementStop();
+        return value("element-clearance", "caution-factor") * elementStop();
     }
 
     /** Clearance that a fitting asks: its own, else its kind's. */
     double fitting(Fitting f) {
         return f.clear() != null
                 ? f.clear().mm()
-                : value("fitting-clearance", f.kind().id(), fitting(f.kind()));
-    }
-
-    /** Clearance of a fitting's kind: judgement of the rule book. */
-    static double fitting(FittingKind kind) {
-        return switch (kind) {
-            case THERMOCOUPLE, SPYHOLE, HINGE, LATCH, VENT -> 50;
-            case HANDLE -> 100;
-            case TERMINALS -> 75;
-            case CONTROL_BOX -> 150;
-            default -> 25;
-        };
+                : value("fitting-clearance", f.kind().id());
     }
 }

@@ -59,7 +59,7 @@ final class Obstacles {
     }
 
     private void outlines() {
-        double inside = limits.value("inside-chamber", "stop", 0);
+        double inside = limits.value("inside-chamber", "stop");
         list.add(new Obstacle(
                 "inside-chamber",
                 "chamber",
@@ -71,11 +71,11 @@ final class Obstacles {
                 false,
                 null,
                 inside + r));
-        double stop = Math.max(
-                limits.value("edge-distance", "stop-diameters", 1) * d, limits.value("edge-distance", "stop", 50));
+        double stop =
+                Math.max(limits.value("edge-distance", "stop-diameters") * d, limits.value("edge-distance", "stop"));
         double caution = Math.max(
-                Math.max(limits.value("edge-distance", "caution-diameters", 1.5) * d, t),
-                limits.value("edge-distance", "caution", 75));
+                Math.max(limits.value("edge-distance", "caution-diameters") * d, t),
+                limits.value("edge-distance", "caution"));
         list.add(new Obstacle(
                 "edge-distance",
                 on.id() + " rim",
@@ -194,7 +194,7 @@ final class Obstacles {
             }
             boolean under = f.fitting().kind() == FittingKind.LEG || f.fitting().kind() == FittingKind.STAND_BAR;
             if (bodyMm > 0 && under && on == On.FLOOR) {
-                double room = limits.value("burner-room", "limit", 50);
+                double room = limits.value("burner-room", "limit");
                 list.add(new Obstacle(
                         "burner-room",
                         f.name(),
@@ -271,7 +271,7 @@ final class Obstacles {
                         .anyMatch(o -> o.bottom() < s.bottom() && o.shape().contains(at));
                 if (!stacked) {
                     Shape post = new Shape.Disc(s.posts().get(i));
-                    double reach = s.bottom() * LayoutLimits.FLAME_TAN + limits.value("post-in-flame", "caution", 10);
+                    double reach = s.bottom() * LayoutLimits.FLAME_TAN + limits.value("post-in-flame", "caution");
                     list.add(new Obstacle(
                             "post-in-flame",
                             s.postName(i),

@@ -60,8 +60,8 @@ final class Site {
         fittingsCount = !skip.contains("flame-on-fitting");
         coilsCount = !skip.contains("flame-on-element");
         shelfCounts = !skip.contains("shelf-over-inlet");
-        shelfStop = limits.value("shelf-over-inlet", "stop", 0.25) * diameter;
-        shelfCaution = limits.value("shelf-over-inlet", "caution", 1) * diameter;
+        shelfStop = limits.value("shelf-over-inlet", "stop") * diameter;
+        shelfCaution = limits.value("shelf-over-inlet", "caution") * diameter;
         JointPattern pattern = skip.contains(Joints.RULE) ? null : kiln.pattern(on);
         joints = pattern == null
                 ? null
@@ -69,18 +69,18 @@ final class Site {
                         pattern,
                         diameter / 2,
                         radius,
-                        limits.value(Joints.RULE, "limit", 20),
-                        limits.value(Joints.RULE, "cut", 5));
+                        limits.value(Joints.RULE, "limit"),
+                        limits.value(Joints.RULE, "cut"));
         section = skip.contains("weakest-section") ? null : new Section(kiln, on);
-        sectionStop = limits.value("weakest-section", "stop", 1.0 / 3);
-        sectionCaution = limits.value("weakest-section", "caution", 0.25);
+        sectionStop = limits.value("weakest-section", "stop");
+        sectionCaution = limits.value("weakest-section", "caution");
         boolean spaced = !skip.contains("port-spacing");
         double t = kiln.thickness(on);
         // without the rule holes may touch, not overlap
-        spacingStop = spaced ? Math.max(diameter, limits.value("port-spacing", "limit", 50)) / 2 : 0;
-        spacingCaution = spaced ? Math.max(Math.max(diameter, t), limits.value("port-spacing", "limit", 50)) : 0;
+        spacingStop = spaced ? Math.max(diameter, limits.value("port-spacing", "limit")) / 2 : 0;
+        spacingCaution = spaced ? Math.max(Math.max(diameter, t), limits.value("port-spacing", "limit")) : 0;
         middle = kiln.centre();
-        balanceReach = kiln.shortWidth() / 2 * limits.value("port-balance", "caution", 0.15);
+        balanceReach = kiln.shortWidth() / 2 * limits.value("port-balance", "caution");
     }
 
     /** What a wandering drill may run into: obstacles, flames on coils, and low shelves that a hole may come under. */

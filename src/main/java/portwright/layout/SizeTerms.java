@@ -24,17 +24,17 @@ final class SizeTerms {
     List<Term> terms(Sizes.Choice c) {
         List<Term> out = new ArrayList<>();
         double ratio = c.ratio();
-        double low = limits.value("flue-inlet-ratio", "caution", 1);
+        double low = limits.value("flue-inlet-ratio", "caution");
         out.add(new Term(
                 "flue-inlet-ratio",
                 List.of("flues", "inlets"),
                 ratio,
-                limits.value("flue-inlet-ratio", "stop", 0.8),
+                limits.value("flue-inlet-ratio", "stop"),
                 low,
                 "1",
                 ratio >= low * (1 - 1e-9)
                         ? Scale.FREE
-                        : Scale.atLeast(ratio, limits.value("flue-inlet-ratio", "stop", 0.8), low)));
+                        : Scale.atLeast(ratio, limits.value("flue-inlet-ratio", "stop"), low)));
         if (design.burners() != null) {
             for (Burner b : design.burners()) {
                 if (b.tip() != null) {
@@ -49,8 +49,8 @@ final class SizeTerms {
             double free = (kiln.inner().area()
                             - level.stream().mapToDouble(s -> s.shape().area()).sum())
                     / area;
-            double stop = limits.value("flame-path", "stop", 1);
-            double caution = limits.value("flame-path", "caution", 2);
+            double stop = limits.value("flame-path", "stop");
+            double caution = limits.value("flame-path", "caution");
             out.add(new Term(
                     "flame-path",
                     level.stream().map(ShelfPlate::name).toList(),
@@ -66,8 +66,8 @@ final class SizeTerms {
     private void burner(List<Term> out, Sizes.Choice c, Burner b) {
         double ring = (c.inletMm() - b.tip().mm()) / 2;
         double need = Math.max(
-                limits.value("burner-fit", "gap", 6),
-                limits.value("burner-fit", "gap-share", 0.25) * b.tip().mm());
+                limits.value("burner-fit", "gap"),
+                limits.value("burner-fit", "gap-share") * b.tip().mm());
         double m = ring >= need * (1 - 1e-9) ? Scale.FREE : Scale.atLeast(ring, 0, need);
         out.add(new Term("burner-fit", List.of(b.name() == null ? "burner" : b.name()), ring, 0, need, "mm", m));
     }

@@ -131,7 +131,7 @@ final class Sizes {
 
     /** Ring of air that a tip wants round it, mm. */
     double ring(double tipMm) {
-        return Math.max(limits.value("burner-fit", "gap", 6), limits.value("burner-fit", "gap-share", 0.25) * tipMm);
+        return Math.max(limits.value("burner-fit", "gap"), limits.value("burner-fit", "gap-share") * tipMm);
     }
 
     /** The saws that are tried, mm. */
@@ -146,8 +146,8 @@ final class Sizes {
 
     /** Where no saw keeps the ratio, the one that comes nearest to it. */
     private Choice nearest() {
-        double low = limits.value("flue-inlet-ratio", "caution", 1);
-        double high = limits.value("flue-inlet-ratio", "caution-high", 2);
+        double low = limits.value("flue-inlet-ratio", "caution");
+        double high = limits.value("flue-inlet-ratio", "caution-high");
         Choice best = null;
         double least = Double.POSITIVE_INFINITY;
         for (int in : inlets()) {
@@ -254,8 +254,8 @@ final class Sizes {
 
     private boolean keepsRatio(int in, double dIn, int fl, double d) {
         double ratio = fl * d * d / (in * dIn * dIn);
-        return ratio >= limits.value("flue-inlet-ratio", "caution", 1)
-                && ratio <= limits.value("flue-inlet-ratio", "caution-high", 2);
+        return ratio >= limits.value("flue-inlet-ratio", "caution")
+                && ratio <= limits.value("flue-inlet-ratio", "caution-high");
     }
 
     /** The smallest flue that burns clean and keeps the ratio; where none burns clean, the largest within the ratio. */

@@ -17,7 +17,7 @@ final class Tender {
 
     Tender(KilnGeometry kiln, LayoutLimits limits) {
         this.kiln = kiln;
-        leastMm = limits.value("near-flame", "caution", 300);
+        leastMm = limits.value("near-flame", "caution");
         fittings = kiln.fittings().stream()
                 .filter(f -> NearFlame.TENDER.contains(f.fitting().kind()))
                 .toList();

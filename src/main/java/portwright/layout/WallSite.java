@@ -174,8 +174,8 @@ final class WallSite {
                 "edge-distance",
                 "the edge of " + kiln.panel(panel).words(),
                 h -> EdgeDistance.room(kiln, h),
-                limits.value("edge-distance", "panel-stop", 25),
-                limits.value("edge-distance", "panel-caution", 40),
+                limits.value("edge-distance", "panel-stop"),
+                limits.value("edge-distance", "panel-caution"),
                 false));
         double caution = limits.elementCaution();
         for (String e : elements) {
@@ -215,8 +215,8 @@ final class WallSite {
                     0,
                     false));
         }
-        double wide = limits.value("flame-on-element", "caution", 25);
-        double stop = coilsOff ? Double.NaN : limits.value("flame-on-element", "stop", 10);
+        double wide = limits.value("flame-on-element", "caution");
+        double stop = coilsOff ? Double.NaN : limits.value("flame-on-element", "stop");
         for (CoilRun c : kiln.coils()) {
             out.add(new Measure(
                     "flame-on-element",
@@ -271,7 +271,7 @@ final class WallSite {
 
     /** Least brick between two holes in the wall. */
     double spacingStop() {
-        return Math.max(diameter, limits.value("port-spacing", "limit", 50)) / 2;
+        return Math.max(diameter, limits.value("port-spacing", "limit")) / 2;
     }
 
     private boolean meets(Hole a, Hole b) {
@@ -279,7 +279,7 @@ final class WallSite {
     }
 
     private Term between(Hole a, Hole b) {
-        double least = limits.value("port-spacing", "limit", 50);
+        double least = limits.value("port-spacing", "limit");
         // without the rule holes may touch, not overlap
         boolean spaced = !skip.contains("port-spacing");
         double stop = spaced ? spacingStop() : 0;
