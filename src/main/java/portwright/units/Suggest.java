@@ -37,7 +37,7 @@ final class Suggest {
             case POWER -> List.of("kW", "Btu/h");
             case ANGLE -> List.of("deg");
             case SHARE -> List.of("%");
-            case DURATION -> List.of("h", "min");
+            case DURATION -> List.of("h", "min", "s");
             case FLOW -> List.of("m3/h", "cfm");
             case SPEED -> List.of("m/s", "mph");
             case HEATING_VALUE -> List.of("MJ/m3", "Btu/ft3");

@@ -152,6 +152,9 @@ public final class Pictures {
         if (holder.view.stepView(step) instanceof PaperStep paper) {
             Toolkit.until(paper::ready);
         }
+        if (p == Picture.FLOOR_HOT) {
+            Toolkit.until(() -> holder.view.board().region() != null);
+        }
         settle(holder);
         WritableImage image = Toolkit.call(() -> holder.scene.snapshot(null));
         write(image, file);

@@ -1,6 +1,8 @@
 package portwright.app.board;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import portwright.app.doc.Plot;
 import portwright.app.paint.Fonts;
@@ -51,10 +53,15 @@ final class NotePlace {
             return of.get(0);
         }
         List<Box> others = others(board, hole);
-        return of.stream()
-                .filter(b -> others.stream().noneMatch(b::touches))
-                .findFirst()
-                .orElse(of.get(0));
+        return Collections.min(of, Comparator.comparingDouble(b -> covered(b, others)));
+    }
+
+    /** Area of other boxes under one, px². */
+    private static double covered(Box b, List<Box> others) {
+        return others.stream()
+                .mapToDouble(o -> Math.max(0, Math.min(b.maxX(), o.maxX()) - Math.max(b.minX(), o.minX()))
+                        * Math.max(0, Math.min(b.maxY(), o.maxY()) - Math.max(b.minY(), o.minY())))
+                .sum();
     }
 
     private static Box into(Box room, double x, double y, double w, double h) {
