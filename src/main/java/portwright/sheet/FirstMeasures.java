@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import portwright.drawing.Box;
 import portwright.drawing.CheckBar;
+import portwright.drawing.HoleNote;
 import portwright.drawing.Ink;
 import portwright.drawing.LineStyle;
 import portwright.drawing.Pen;
@@ -71,12 +72,13 @@ final class FirstMeasures {
                 + (mirrored ? "Never turn MIRRORED over. " : "")
                 + "Cut it out round legs; inside, along the chamber wall.");
         out.add("Offer up the real burner, then prick each dot through the paper.");
+        boolean metal = HoleNote.of(job.kiln()).stream().anyMatch(HoleNote::hasMetal);
         boolean walls = job.views().stream().anyMatch(v -> v.face().on() == On.WALL);
         boolean outsideOnly =
                 job.views().stream().anyMatch(v -> job.outsideOnly(v.face().panel()));
         out.add("Pilot right through" + (walls ? ", a wall's from inside" : "")
                 + (outsideOnly ? " (its inside sheets: the inner or hot face)" : "")
-                + ", then metal (dashed circle), then brick, slowly.");
+                + (metal ? ", then metal (dashed circle), then brick, slowly." : ", then brick, slowly."));
         return out;
     }
 

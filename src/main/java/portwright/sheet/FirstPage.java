@@ -150,12 +150,13 @@ final class FirstPage {
             } else {
                 Signs.clear(block.pen, c, 9);
             }
-            t = "No stop against drilling" + (incomplete ? " in what was checked" : "") + ". "
+            t = (cautions == 0 ? "No stop and no caution against drilling" : "No stop against drilling")
+                    + (incomplete ? " in what was checked" : "")
                     + (cautions == 0
-                            ? "No caution for it."
+                            ? "."
                             : cautions == 1
-                                    ? "1 caution: read it before drilling."
-                                    : cautions + " cautions: read them before drilling.");
+                                    ? ". 1 caution: read it before drilling."
+                                    : ". " + cautions + " cautions: read them before drilling.");
         }
         double room = block.right - PIN_STRIP - block.left - 12;
         TextStyle s = HEADING;

@@ -27,6 +27,9 @@ final class Geo {
 
     private Geo() {}
 
+    /** Less than this nobody moves or cuts by hand, mm. */
+    private static final double LEAST_BY_HAND_MM = 1;
+
     /** Under a limit by more than the tolerance; lengths are compared on the scale of a hole. */
     static boolean under(double value, double limit) {
         return value < limit - TOLERANCE * Math.max(1, Math.abs(limit));
@@ -55,9 +58,10 @@ final class Geo {
         return (int) Math.ceil(mm / 25.4 * 16 - 1e-6);
     }
 
-    /** A length to be carried out by hand, rounded up to the next tenth and given in inches too: {@code 17.0 mm (11/16 in)}. */
+    /** A length to be carried out by hand, rounded up to the next tenth, 1 mm at least, and given in inches too: {@code 17.0 mm (11/16 in)}. */
     static String both(double v) {
-        return tenth(tenths(v)) + " mm (" + InchFraction.words(sixteenths(tenths(v)) * 25.4 / 16, 16) + ")";
+        double told = Math.max(LEAST_BY_HAND_MM, tenths(v));
+        return tenth(told) + " mm (" + InchFraction.words(sixteenths(told) * 25.4 / 16, 16) + ")";
     }
 
     /** What a stop needs at least and what is wanted to be without a caution: {@code at least 25.0 mm needed, 35.0 mm wanted}. */

@@ -76,7 +76,7 @@ class GasBelowLimitTest {
     @Tag("regression")
     void theColdEndOfTheBandCautions() {
         String edit =
-                "kiln.power=\"2.9 kW\" ; firing.steps=[{\"to\":\"860 °C\",\"rate\":\"100 °C/h\",\"heat\":\"electric\"},"
+                "kiln.power=\"3.08 kW\" ; firing.steps=[{\"to\":\"860 °C\",\"rate\":\"100 °C/h\",\"heat\":\"electric\"},"
                         + "{\"hold\":\"30 min\",\"heat\":\"both\",\"ports\":\"open\",\"atmosphere\":\"light\"}]";
         Review r = review(TestDesigns.edit(TestDesigns.outdoors(), edit));
         assertThat(r.firing().forecast().value().nominal().steps().get(0).reached())
