@@ -10,6 +10,7 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import portwright.app.doc.FieldNames;
 import portwright.app.doc.RuleWords;
 import portwright.check.NotChecked;
 import portwright.units.BothSystems;
@@ -75,9 +76,9 @@ public final class SlipView extends Steady {
 
     /** A slip of a rule that lacks input. */
     public static SlipView unchecked(NotChecked n, boolean inch, Runnable act) {
-        String words = inch ? BothSystems.inchFirst(n.words()) : n.words();
+        String words = FieldNames.lacking(n);
         VBox body = new VBox(2);
-        addText(body, "Not checked. " + Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".", "slip-text");
+        addText(body, "Not checked. " + (inch ? BothSystems.inchFirst(words) : words) + ".", "slip-text");
         SlipView s = new SlipView(Sign.UNCHECKED, "slip-unchecked", RuleWords.head(n.rule()), body);
         s.act(act);
         return s;
