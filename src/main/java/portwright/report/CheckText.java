@@ -153,7 +153,7 @@ public final class CheckText {
         figure("  with", f.unlitGasGrams(), 1, 1, "g");
         figure(
                 "purge after a lost flame",
-                f.purgeWaitMinutes(),
+                f.gasKgPerH() != null && f.gasKgPerH() <= 0 ? null : f.purgeWaitMinutes(),
                 1,
                 1,
                 "min, plate off the flue, ports open, at 760 °C; five changes of air, counted cold; at least 5, the card says more");

@@ -42,7 +42,7 @@ final class FireHours {
                             : open
                                     ? " or more"
                                     : high - low < ALIKE * minutes ? "" : " (" + n(low) + " to " + n(high) + ")";
-            return fire + " " + n(minutes) + " min" + band;
+            return fire + (minutes < 0.5 ? " under 1 min" : " " + n(minutes) + " min") + band;
         }
     }
 

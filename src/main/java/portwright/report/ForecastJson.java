@@ -63,9 +63,8 @@ public final class ForecastJson {
         }
         ArrayNode close = root.putArray("platesTooClose");
         for (ClosePlates p : ClosePlates.of(review)) {
-            ObjectNode o = close.addObject()
-                    .put("steps", (p.first().step() + 1) + ", " + (p.second().step() + 1))
-                    .put("words", p.words());
+            ObjectNode o = close.addObject().put("words", p.words());
+            o.putArray("stepIndexes").add(p.first().step()).add(p.second().step());
             Json.number(o, "firstMm", p.firstMm());
             Json.number(o, "secondMm", p.secondMm());
         }

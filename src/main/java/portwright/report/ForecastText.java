@@ -73,7 +73,9 @@ public final class ForecastText {
         rows(b, HeatWords.balance(run.energy()));
         trade(b, review);
         b.append('\n');
-        para(b, DamperCurve.HOW_TO_SET);
+        if (!review.design().allElectric()) {
+            para(b, DamperCurve.HOW_TO_SET);
+        }
         para(
                 b,
                 "The forecast decides nothing at the kiln: read probe and cones. Local codes and licensed practice come first.");

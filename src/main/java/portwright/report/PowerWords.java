@@ -157,10 +157,15 @@ public final class PowerWords {
                     finite(review.firing().electricMargin().elementRise()));
         }
         Json.number(o, "lostAtVoltageDrop", finite(m.voltageDrop()));
-        Json.number(o, "stepLostByElements", m.riseStep() < 0 ? null : m.riseStep() + 1.0);
+        index(o, "stepIndexLostByElements", m.riseStep());
         Json.number(o, "lossFactor", kiln.lossFactor());
         Json.number(o, "lostAtLossFactor", finite(m.lossFactor()));
-        Json.number(o, "stepLostByLoss", m.lossStep() < 0 ? null : m.lossStep() + 1.0);
+        index(o, "stepIndexLostByLoss", m.lossStep());
+    }
+
+    /** A step from 0; null for none. */
+    private static void index(ObjectNode o, String name, int step) {
+        o.put(name, step < 0 ? null : Integer.valueOf(step));
     }
 
     private static Double finite(double v) {

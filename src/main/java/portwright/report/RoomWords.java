@@ -46,14 +46,16 @@ final class RoomWords {
         List<String> passes = new ArrayList<>();
         levels(co).forEach((ppm, limit) -> {
             double s = c.firstOverS(ppm) - co.gasOnS();
-            passes.add(
-                    Double.isInfinite(s)
-                            ? "never over " + n(ppm, 0)
-                            : "over " + n(ppm, 0) + " at " + n(s / 3600, 1) + " h");
+            passes.add(Double.isInfinite(s) ? "never over " + n(ppm, 0) : "over " + n(ppm, 0) + " at " + time(s));
         });
         return "highest " + n(c.peakPpm(), 0) + " ppm"
-                + (c.peakPpm() > 0 ? " at " + n((c.peakS() - co.gasOnS()) / 3600, 1) + " h" : "") + "; "
+                + (c.peakPpm() > 0 ? " at " + time(c.peakS() - co.gasOnS()) : "") + "; "
                 + String.join(", ", passes);
+    }
+
+    /** Minutes under an hour. */
+    private static String time(double s) {
+        return s < 3600 ? n(Math.max(1, Math.min(s / 60, 59)), 0) + " min" : n(s / 3600, 1) + " h";
     }
 
     /** Levels of the limits that count, rising. */

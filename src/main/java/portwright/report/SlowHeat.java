@@ -23,7 +23,7 @@ final class SlowHeat {
     /** What a run's hottest cone fell at and why so low, °C; empty where it fell about as hot as at 60 °C/h, or no cone fell. */
     static String words(FiringRun run) {
         StepResult r = run.steps().stream()
-                .filter(s -> s.reached() && s.step().goal() instanceof Step.ToCone)
+                .filter(s -> s.reached() && !s.coneDownBefore() && s.step().goal() instanceof Step.ToCone)
                 .max(Comparator.comparingDouble(StepResult::endK))
                 .orElse(null);
         if (r == null) {

@@ -14,6 +14,9 @@ final class StepTable {
     private static final String HEAT = "%-5s%-17s%-9s%7s%6s%8s%7s%8s%8s%n";
     private static final String FIRE = "%-5s%-10s%-13s%-20s%s%n";
 
+    /** Least width of the plate's column where inches stand in it. */
+    private static final int LEAST_PLATE = 25;
+
     private StepTable() {}
 
     /** Slowest climb on a cone chart, °C/h. */
@@ -47,15 +50,21 @@ final class StepTable {
                         .append(step.elementShare().typed())
                         .append(" throughout: the climb follows, no rate is kept\n");
             }
-            if (step.cone() != null && r.reached() && r.climbKPerH() < CHART_K_PER_H) {
+            if (step.cone() != null && r.reached() && !r.coneDownBefore() && r.climbKPerH() < CHART_K_PER_H) {
                 b.append("     slower than any cone chart (15 °C/h): watch the cone, not the degrees\n");
+            }
+            if (r.coneDownBefore()) {
+                remark(b, StepRemarks.coneDown(r, run));
+            }
+            if (r.fallsOtherwise()) {
+                remark(b, StepRemarks.falls(r));
             }
             if (r.sags()) {
                 b.append("     ")
                         .append(r.lacks("the " + n(r.holdC(), 0) + " °C that it was to hold"))
                         .append('\n');
             }
-            if (r.ending() != Ending.REACHED) {
+            if (r.ending() != Ending.REACHED && !r.sags()) {
                 b.append("     NOT REACHED: ")
                         .append(r.ending().words())
                         .append(" at ")
@@ -74,8 +83,17 @@ final class StepTable {
         }
     }
 
+    private static void remark(StringBuilder b, String words) {
+        Wrap.lines("     ", words, Wrap.USUAL).forEach(l -> b.append(l).append('\n'));
+    }
+
     private static void fire(StringBuilder b, List<StepRow> rows, boolean inch) {
-        String format = inch ? FIRE.replace("%-13s", "%-25s") : FIRE;
+        int widest = rows.stream()
+                .filter(r -> r.damperOpen() != null)
+                .mapToInt(r -> plate(r, inch).length())
+                .max()
+                .orElse(0);
+        String format = inch ? FIRE.replace("%-13s", "%-" + Math.max(LEAST_PLATE, widest + 1) + "s") : FIRE;
         b.append('\n')
                 .append(f(format, "step", "fire", inch ? "plate, mm (in)" : "plate, mm", "lambda", "CO, % dry gas"));
         for (StepRow r : rows) {
@@ -88,7 +106,7 @@ final class StepTable {
                     r.lambda() == null && r.gasKg() <= 0
                             ? "no gas"
                             : r.atmosphere() == null ? "not asked" : r.atmosphere(),
-                    r.plate() + (inch && r.plateEndMm() != null ? inches(r) : ""),
+                    plate(r, inch),
                     r.lambda() == null ? unknown(r) : lambda(r),
                     r.lambda() == null ? unknown(r) : co(r)));
         }
@@ -109,6 +127,10 @@ final class StepTable {
                                             .toList())
                             + " open): there a climbing step burns richer than asked. In brackets 5 to 95 %.");
         }
+    }
+
+    private static String plate(StepRow r, boolean inch) {
+        return r.plate() + (inch && r.plateEndMm() != null ? inches(r) : "");
     }
 
     /** Travel in sixteenths of an inch, from start to end. */

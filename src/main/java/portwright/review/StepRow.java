@@ -5,6 +5,7 @@ import portwright.calc.draft.FireBand;
 import portwright.calc.firing.Ending;
 import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.OpenSpell;
+import portwright.calc.firing.Step;
 import portwright.calc.firing.StepResult;
 import portwright.model.FiringStep;
 import portwright.model.Heat;
@@ -36,8 +37,10 @@ import portwright.model.Heat;
  * @param atmosphere level asked for; null for none
  * @param reached whether it ends at its goal: a hold no more than {@value #SAGS_C} °C under what it is to hold
  * @param stalled the climb ended before the goal
- * @param ending how the step ends
+ * @param ending how the step ends; {@link Ending#SAGS} for a hold that is not reached
  * @param holdC what a hold with heat is to keep, °C: what the step before it reached; null for all others
+ * @param coneDownBefore whether it names a cone that is down before it begins: it takes no time
+ * @param askedFallKPerH how fast a step that cools is asked to fall; null for all others, where no rate is asked for, and where it has less than {@value #SAGS_C} °C to fall
  */
 public record StepRow(
         int index,
@@ -65,14 +68,28 @@ public record StepRow(
         boolean reached,
         boolean stalled,
         Ending ending,
-        Double holdC) {
+        Double holdC,
+        boolean coneDownBefore,
+        Double askedFallKPerH) {
     private static final double ZERO_C = 273.15;
-    /** A hold that ends so much lower is told (own judgement: half the step between most neighbouring cones), °C. */
+    /** A hold that ends so much lower, and a fall over so much, is told (own judgement: half the step between most neighbouring cones), °C. */
     static final double SAGS_C = 10;
+    /** So far from the rate that a fall is asked at is told (own judgement), share of it. */
+    static final double FALL_SHARE = 0.2;
 
     /** When it ends, h from switching on. */
     public double endHours() {
         return startHours + hours;
+    }
+
+    /** How fast the chamber falls from start to end, K/h; negative where it climbs, NaN for a step without time. */
+    public double fallKPerH() {
+        return hours > 0 ? (startC - endC) / hours : Double.NaN;
+    }
+
+    /** Whether a step that cools at a rate falls more than {@value #FALL_SHARE} of it faster or slower. */
+    public boolean fallsOtherwise() {
+        return askedFallKPerH != null && Math.abs(fallKPerH() / askedFallKPerH - 1) > FALL_SHARE;
     }
 
     /** Whether it is a hold that ends lower than what it is to hold. */
@@ -102,6 +119,7 @@ public record StepRow(
         Double travel = gas && open && fire.plate() != null
                 ? Double.valueOf(fire.plate().travelFor(r.damperShare()) * 1000)
                 : null;
+        boolean sags = r.reached() && sags(hold, r.endK() - ZERO_C);
         return new StepRow(
                 r.index(),
                 goal,
@@ -132,10 +150,19 @@ public record StepRow(
                 typed.atmosphere() == null
                         ? null
                         : AtmosphereLevel.named(typed.atmosphere().id()).id(),
-                r.reached() && !sags(hold, r.endK() - ZERO_C),
+                r.reached() && !sags,
                 r.stalled(),
-                r.ending(),
-                hold);
+                sags ? Ending.SAGS : r.ending(),
+                hold,
+                r.coneDownBefore(),
+                askedFall(r));
+    }
+
+    private static Double askedFall(StepResult r) {
+        boolean falls = r.step().goal() instanceof Step.To && r.seconds() > 0 && r.endK() < r.startK() - SAGS_C;
+        return falls && r.ending() == Ending.REACHED && r.step().rateKPerS() < Step.FULL
+                ? Double.valueOf(r.step().rateKPerS() * 3600)
+                : null;
     }
 
     private static Double percent(Double share) {

@@ -26,6 +26,7 @@ import portwright.model.Role;
 import portwright.model.RoomPlace;
 import portwright.model.UnitSystem;
 import portwright.units.Format;
+import portwright.units.Inches;
 
 /** Fills the firing card from a design and what is known of its firing. */
 public final class CardBuilder {
@@ -47,7 +48,9 @@ public final class CardBuilder {
                 computed.nudgeMm());
         CardData.Gas gas =
                 design.allElectric() ? CardData.Gas.NONE : design.piped() ? CardData.Gas.PIPED : CardData.Gas.CYLINDER;
-        CardLists told = StepRows.gas(design) ? withGas : withGas.withoutGas();
+        CardLists told = !StepRows.gas(design)
+                ? withGas.withoutGas()
+                : StepRows.fallsWithGas(design, computed) ? withGas.falling() : withGas;
         CardLists lists = switch (gas) {
             case CYLINDER -> told;
             case PIPED -> told.piped();
@@ -172,12 +175,12 @@ public final class CardBuilder {
                 where,
                 flues.get(0).diameter().mm(),
                 d.units() != UnitSystem.METRIC,
-                marks(computed.bands()),
+                marks(computed.bands(), d.units() != UnitSystem.METRIC),
                 computed.close());
     }
 
     /** Steps that end at the same whole millimetre share a mark; the widest stands first. */
-    private static List<CardData.Mark> marks(List<CardData.Band> bands) {
+    private static List<CardData.Mark> marks(List<CardData.Band> bands, boolean inch) {
         Map<Long, List<CardData.Band>> alike = new TreeMap<>(Comparator.reverseOrder());
         bands.forEach(b -> alike.computeIfAbsent(Math.round(b.setMm()), k -> new ArrayList<>())
                 .add(b));
@@ -191,7 +194,20 @@ public final class CardBuilder {
                                 .toList(),
                         same.get(0).setMm(),
                         same.stream().mapToDouble(CardData.Band::lowMm).min().orElseThrow(),
-                        same.stream().mapToDouble(CardData.Band::highMm).max().orElseThrow()))
+                        same.stream().mapToDouble(CardData.Band::highMm).max().orElseThrow(),
+                        inch ? inches(same) : ""))
                 .toList();
+    }
+
+    /** As the forecast tells each of them; where they read otherwise, from the least to the most. */
+    private static String inches(List<CardData.Band> same) {
+        return same.stream()
+                        .map(CardData.Band::setMm)
+                        .sorted()
+                        .map(Inches::nearest)
+                        .map(i -> i.replace(" in", ""))
+                        .distinct()
+                        .collect(Collectors.joining("–"))
+                + " in";
     }
 }

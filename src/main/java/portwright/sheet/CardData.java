@@ -105,8 +105,10 @@ public record CardData(
      * @param mm where the line is drawn: travel at the end of the first of them
      * @param lowMm least travel that it may need
      * @param highMm most
+     * @param inches those travels in sixteenths of an inch; empty where none are told
      */
-    public record Mark(List<Integer> steps, List<String> levels, double mm, double lowMm, double highMm) {}
+    public record Mark(
+            List<Integer> steps, List<String> levels, double mm, double lowMm, double highMm, String inches) {}
 
     /**
      * A caution of this design.

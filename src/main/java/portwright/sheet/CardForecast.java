@@ -2,13 +2,17 @@ package portwright.sheet;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import portwright.model.Heat;
 import portwright.report.ForecastText;
 import portwright.report.HeldCones;
 import portwright.report.PowerWords;
 import portwright.report.RelightWords;
+import portwright.report.StepRemarks;
 import portwright.review.ClosePlates;
 import portwright.review.Missed;
 import portwright.review.PlateSetting;
@@ -25,7 +29,8 @@ import portwright.units.Format;
  * @param line one line for the record; empty when there is no forecast
  * @param endsC what the forecast expects at the end of each step that it reaches, °C, by the step's index
  * @param missed what is said under a step that is not reached, or surely, by the step's index
- * @param sags what is said under a hold that does not end where it is to hold, by the step's index
+ * @param coneDown steps by index whose cone is down before they begin
+ * @param remarks what is said under a step that does not go as asked, by its index: a hold that sags, a cone that is down already, a fall at another rate
  * @param notes what is said under all steps
  * @param close fires that the plate tells apart by less than a hand can set, one sentence for all; empty for none
  */
@@ -35,7 +40,8 @@ public record CardForecast(
         String line,
         Map<Integer, Double> endsC,
         Map<Integer, String> missed,
-        Map<Integer, String> sags,
+        Set<Integer> coneDown,
+        Map<Integer, String> remarks,
         List<String> notes,
         String close) {
 
@@ -47,7 +53,8 @@ public record CardForecast(
     /** From a review. */
     public static CardForecast of(Review review) {
         Map<Integer, Double> ends = new HashMap<>();
-        Map<Integer, String> sags = new HashMap<>();
+        Set<Integer> down = new HashSet<>();
+        Map<Integer, String> remarks = new HashMap<>();
         List<String> notes = new ArrayList<>();
         List<StepPlate> plates = StepPlate.of(review);
         if (review.firing() != null && review.firing().forecast().known()) {
@@ -55,8 +62,13 @@ public record CardForecast(
                     .filter(r -> r.reached() || r.sags())
                     .forEach(r -> {
                         ends.put(r.index(), r.endC());
-                        if (r.sags()) {
-                            sags.put(r.index(), sag(r));
+                        if (r.coneDownBefore()) {
+                            down.add(r.index());
+                            remarks.put(r.index(), StepRemarks.coneDown(r));
+                        } else if (r.fallsOtherwise()) {
+                            remarks.put(r.index(), StepRemarks.falls(r, fahrenheit(review, r.index())));
+                        } else if (r.sags()) {
+                            remarks.put(r.index(), sag(r));
                         }
                     });
             HeldCones.words(review).ifPresent(w -> notes.add("Forecast: " + w + "."));
@@ -76,7 +88,8 @@ public record CardForecast(
                 ForecastText.line(review),
                 Map.copyOf(ends),
                 Missed.of(review).map(m -> Map.of(m.step(), words(m))).orElse(Map.of()),
-                Map.copyOf(sags),
+                Set.copyOf(down),
+                Map.copyOf(remarks),
                 List.copyOf(notes),
                 CloseMarks.words(ClosePlates.of(review), bands));
     }
@@ -98,9 +111,20 @@ public record CardForecast(
         return List.copyOf(out);
     }
 
+    private static boolean fahrenheit(Review review, int step) {
+        return review.design()
+                .firing()
+                .steps()
+                .get(step)
+                .rate()
+                .typed()
+                .toUpperCase(Locale.ROOT)
+                .contains("F");
+    }
+
     /** Nothing is known of the firing. */
     public static CardForecast none() {
-        return new CardForecast(List.of(), List.of(), "", Map.of(), Map.of(), Map.of(), List.of(), "");
+        return new CardForecast(List.of(), List.of(), "", Map.of(), Map.of(), Set.of(), Map.of(), List.of(), "");
     }
 
     /**

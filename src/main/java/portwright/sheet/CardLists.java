@@ -91,9 +91,26 @@ record CardLists(
                         "Plate off, ports open; stay clear.",
                         "Relight after " + wait + ", meter over " + bothScales(METER_C) + "; heat by electricity."),
                 List.of(
-                        "It sounds: everybody out. At 100 ppm too.",
-                        "Cylinder and breaker off, from outside.",
-                        "Back in under 20 ppm only."));
+                        openAir
+                                ? "It sounds: everybody upwind. At 100 ppm too."
+                                : "It sounds: everybody out. At 100 ppm too.",
+                        openAir ? "Cylinder, breaker off; upwind." : "Cylinder and breaker off, from outside.",
+                        openAir ? "Back under 20 ppm only." : "Back in under 20 ppm only."));
+    }
+
+    /** The lists of a firing that is to cool while gas burns. */
+    CardLists falling() {
+        return new CardLists(
+                lightHeading,
+                lighting,
+                shutHeading,
+                shuttingDown,
+                heads,
+                Stream.concat(Stream.of("Not in a step meant to fall."), temperatureFalls.stream())
+                        .toList(),
+                runsOver,
+                flameOut,
+                alarm);
     }
 
     /** The lists of a firing in which no gas burns. */

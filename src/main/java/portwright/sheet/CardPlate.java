@@ -9,7 +9,6 @@ import portwright.drawing.Pen;
 import portwright.drawing.TextStyle;
 import portwright.geometry.Pt;
 import portwright.review.PlateSetting;
-import portwright.units.InchFraction;
 
 /** The damper plate over one flue at full size, with the travel of each step with gas. */
 final class CardPlate {
@@ -148,7 +147,6 @@ final class CardPlate {
             c.pen.line(to, c.at(x - 1, y - 1.6), LineStyle.DIMENSION);
             String travel = travel(m);
             double at = end - c.pen.textWidth(travel, TRAVEL);
-            String inches = p.inch() ? InchFraction.words(m.mm(), 16) : "";
             c.words(travel, at, y, TRAVEL);
             c.words(steps(m), x, y, c.fitted(steps(m), at - x - APART, CardPaper.STEP_BOLD));
             y += few ? 4.2 : ONE_LINE;
@@ -156,7 +154,8 @@ final class CardPlate {
                 String range = m.highMm() > m.lowMm()
                         ? " (" + PlateSetting.whole(m.lowMm()) + "–" + PlateSetting.whole(m.highMm()) + ")"
                         : "";
-                String told = String.join(", ", m.levels()) + range + (inches.isEmpty() ? "" : ", " + inches);
+                String told =
+                        String.join(", ", m.levels()) + range + (m.inches().isEmpty() ? "" : ", " + m.inches());
                 double low = c.flow(told.strip(), x, y - 3, end - x, c.fitted(told, end - x, CardPaper.TEXT));
                 y = Math.max(y + TWO_LINES - 4.2, low + 5.2);
             }

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.IntStream;
 import portwright.model.Burner;
 import portwright.model.Design;
 import portwright.model.FiringStep;
@@ -46,18 +47,20 @@ final class StepRows {
             }
             gas = burns(s);
             burnt |= gas;
+            boolean falls = falls(steps, i, computed);
             if (s.hold() == null) {
                 atC = s.to() != null ? s.to().celsius() : computed.endsC().getOrDefault(i, StepTime.coneEndC(s));
             }
             String missed = computed.missed().get(i);
             ended |= missed != null && !computed.endsC().containsKey(i);
             atC = ended ? Double.NaN : atC;
-            out.add(step(design, s, atC, computed.plate(i)));
+            double shownC = computed.coneDown().contains(i) ? StepTime.coneEndC(s) : atC;
+            out.add(step(design, s, shownC, falls, computed.plate(i)));
             if (StepTime.beyondChart(s)) {
                 out.add(CardData.Step.remark(BEYOND_CHART));
             }
-            if (computed.sags().containsKey(i)) {
-                out.add(CardData.Step.remark(computed.sags().get(i)));
+            if (computed.remarks().containsKey(i)) {
+                out.add(CardData.Step.remark(computed.remarks().get(i)));
             }
             if (missed != null) {
                 out.add(CardData.Step.across(missed));
@@ -69,6 +72,27 @@ final class StepRows {
                         : "Shut down: elements off, cylinder shut, ports plugged, plate shut until the kiln is cold."));
         computed.notes().forEach(n -> out.add(CardData.Step.remark(n)));
         return out;
+    }
+
+    /** Whether a step names a temperature under the one that the steps before it reach. */
+    private static boolean falls(List<FiringStep> steps, int index, CardForecast computed) {
+        FiringStep s = steps.get(index);
+        for (int i = index - 1; s.to() != null && i >= 0; i--) {
+            FiringStep before = steps.get(i);
+            if (before.hold() == null) {
+                return s.to().celsius()
+                        < (before.to() != null
+                                ? before.to().celsius()
+                                : computed.endsC().getOrDefault(i, StepTime.coneEndC(before)));
+            }
+        }
+        return false;
+    }
+
+    /** Whether a step with gas is to fall. */
+    static boolean fallsWithGas(Design design, CardForecast computed) {
+        List<FiringStep> steps = steps(design);
+        return IntStream.range(0, steps.size()).anyMatch(i -> burns(steps.get(i)) && falls(steps, i, computed));
     }
 
     /** Whether any step burns gas; true where the steps are unknown. */
@@ -99,11 +123,14 @@ final class StepRows {
         return s.heat() == Heat.GAS || s.heat() == Heat.BOTH;
     }
 
-    private static CardData.Step step(Design design, FiringStep s, double atC, String plate) {
+    private static CardData.Step step(Design design, FiringStep s, double atC, boolean falls, String plate) {
         boolean gas = burns(s);
         String level =
                 s.atmosphere() == null ? (gas ? "–" : "air") : s.atmosphere().id();
         String rate = s.hold() != null ? "–" : s.fullRate() ? "full" : typed(s.rate());
+        if (falls && (s.fullRate() || s.rate() != null)) {
+            rate = s.fullRate() ? "falls" : "−" + rate;
+        }
         if (s.elementShare() != null && s.heat() != Heat.GAS) {
             rate = s.elementShare().typed() + " on";
         }
@@ -111,7 +138,7 @@ final class StepRows {
                 s.hold() != null ? "hold " + s.hold().typed() : s.cone() != null ? "cone " + s.cone() : s.to().typed();
         return new CardData.Step(
                 to,
-                beside(s, atC),
+                beside(s, atC, falls),
                 rate,
                 s.heat() == null ? "–" : s.heat().id(),
                 gas ? pressure(design) : "shut",
@@ -123,7 +150,7 @@ final class StepRows {
                 false);
     }
 
-    private static String beside(FiringStep s, double atC) {
+    private static String beside(FiringStep s, double atC, boolean falls) {
         if (Double.isNaN(atC)) {
             return "";
         }
@@ -134,7 +161,7 @@ final class StepRows {
         }
         boolean metric = s.to().typed().toUpperCase(Locale.ROOT).endsWith("C");
         return (metric ? fahrenheit : celsius)
-                + StepTime.coneAt(s).map(c -> ", cone " + c).orElse("");
+                + (falls ? "" : StepTime.coneAt(s).map(c -> ", cone " + c).orElse(""));
     }
 
     private static String pressure(Design d) {

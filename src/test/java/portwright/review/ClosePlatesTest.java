@@ -3,6 +3,8 @@ package portwright.review;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -10,6 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import portwright.calc.combustion.AtmosphereLevel;
 import portwright.file.DesignText;
 import portwright.file.Starters;
+import portwright.report.ForecastJson;
 import portwright.report.ForecastText;
 import portwright.sheet.CardForecast;
 
@@ -28,7 +31,7 @@ class ClosePlatesTest {
 
     /** Light and neutral are neighbours; on the small hexagon's flues less than a millimetre of plate lies between them. */
     @Test
-    void lessThanAMillimetreIsSaid() {
+    void lessThanAMillimetreIsSaid() throws IOException {
         Review r = review("hexagon-27cm", 1, "light", "neutral");
         ClosePlates p = ClosePlates.of(r).get(0);
         double share =
@@ -39,6 +42,14 @@ class ClosePlatesTest {
                 .isLessThan(1);
         assertThat(text(r))
                 .contains("For light (step 2) and neutral (step 3) the plate stands", "Only flame and meter");
+        assertThat(new ObjectMapper()
+                        .readTree(ForecastJson.write(r))
+                        .get("platesTooClose")
+                        .get(0)
+                        .get("stepIndexes")
+                        .toString())
+                .isEqualTo("[" + ClosePlates.of(r).get(0).first().step() + ","
+                        + ClosePlates.of(r).get(0).second().step() + "]");
         assertThat(CardForecast.of(r).close()).startsWith("Less than can be set by hand");
     }
 

@@ -80,6 +80,7 @@ class StallsAndHoldsTest {
         JsonNode step =
                 new ObjectMapper().readTree(ForecastJson.write(r)).get("steps").get(rows.size() - 1);
         assertThat(step.get("reached").asBoolean()).isFalse();
+        assertThat(step.get("ending").asText()).isEqualTo("SAGS");
         assertThat(step.get("holdC").asDouble()).isGreaterThan(step.get("endC").asDouble() + 10);
     }
 

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Tag;
@@ -44,6 +45,7 @@ class FiringCardTest {
                         "",
                         Map.of(),
                         Map.of(),
+                        Set.of(),
                         Map.of(),
                         List.of(),
                         ""));
@@ -168,6 +170,7 @@ class FiringCardTest {
                     "",
                     Map.of(),
                     Map.of(),
+                    Set.of(),
                     Map.of(),
                     List.of(),
                     "");
@@ -185,8 +188,8 @@ class FiringCardTest {
     void pastTheGoalGasGoesOffFirst() {
         CardData card = data(Prints.nothingFound(club));
         assertThat(card.runsOver().get(0)).containsSubsequence("Past the goal", "shut down in order", "breaker too");
-        CardForecast noted =
-                new CardForecast(List.of(), List.of(), "", Map.of(), Map.of(), Map.of(), List.of("A remark."), "");
+        CardForecast noted = new CardForecast(
+                List.of(), List.of(), "", Map.of(), Map.of(), Set.of(), Map.of(), List.of("A remark."), "");
         List<CardData.Step> steps =
                 CardBuilder.of(Prints.nothingFound(club), club, noted).steps();
         assertThat(steps.get(steps.size() - 2).across()).startsWith("Shut down");
@@ -237,6 +240,7 @@ class FiringCardTest {
                     "",
                     Map.of(),
                     Map.of(),
+                    Set.of(),
                     Map.of(),
                     Collections.nCopies(s.equals("a4") ? 13 : 10, "A line that the forecast adds."),
                     "");

@@ -38,6 +38,11 @@ public record StepResult(
                 : !stalled ? Ending.TOO_LONG : endK < startK - FELL_K ? Ending.FALLS : Ending.CLIMB_ENDS;
     }
 
+    /** Whether it names a cone that heat before it has brought down: it ends where it begins. */
+    public boolean coneDownBefore() {
+        return reached && step.goal() instanceof Step.ToCone && endS <= startS;
+    }
+
     public double seconds() {
         return endS - startS;
     }

@@ -49,6 +49,10 @@ public final class FiringReach implements Rule {
                 .filter(p -> p.trade() == TradePower.Says.STOPS_NEAR_CONE_8 && p.conflict())
                 .ifPresent(p -> out.add(disagreement(p)));
         Forecast f = firing.forecast().value();
+        f.nominal().steps().stream()
+                .filter(StepResult::coneDownBefore)
+                .forEach(r ->
+                        out.add(downBefore(r, review.design().firing().steps().get(r.index()))));
         if (f.nominal().reached() && f.slow().reached()) {
             return;
         }
@@ -71,6 +75,23 @@ public final class FiringReach implements Rule {
                 SOURCE,
                 false,
                 List.of()));
+    }
+
+    /** A step that waits for a cone which heat before it brings down. */
+    private Finding downBefore(StepResult r, FiringStep step) {
+        return new Finding(
+                id(),
+                Severity.NOTE,
+                Forbids.NOTHING,
+                List.of("step " + (r.index() + 1)),
+                null,
+                null,
+                "Step " + (r.index() + 1) + " asks for " + Missed.goal(step)
+                        + ", which is down already when the step begins: it takes no time and no heat.",
+                "Leave the step out, name a harder cone, or ask for a temperature.",
+                SOURCE,
+                false,
+                List.of());
     }
 
     /** What the model says can help. */

@@ -45,6 +45,9 @@ public final class AlarmRule implements Rule {
 
     @Override
     public void check(Review review, Limits limits, Findings out) {
+        if (carbonMonoxide && review.design().allElectric()) {
+            return;
+        }
         Room room = review.design().room();
         if (carbonMonoxide && review.room().place() == RoomPlace.OUTDOORS) {
             outdoors(room, out);

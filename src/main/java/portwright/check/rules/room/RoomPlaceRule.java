@@ -63,12 +63,15 @@ public final class RoomPlaceRule implements Rule {
                         HOUSE));
             case GARAGE, STUDIO -> dwelling(review, place, out);
             case OPEN_SHED -> shed(review, out);
-            case OUTDOORS ->
-                out.add(Say.note(
-                        this,
-                        "Outdoors the flue gas drifts with the wind.",
-                        "Stay upwind; keep people and windows out of the lee.",
-                        Source.practice("outdoor firing")));
+            case OUTDOORS -> {
+                if (!review.design().allElectric()) {
+                    out.add(Say.note(
+                            this,
+                            "Outdoors the flue gas drifts with the wind.",
+                            "Stay upwind; keep people and windows out of the lee.",
+                            Source.practice("outdoor firing")));
+                }
+            }
         }
     }
 

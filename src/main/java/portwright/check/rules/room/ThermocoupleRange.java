@@ -90,7 +90,9 @@ public final class ThermocoupleRange implements Rule {
                         NOBLE,
                         f.name()));
             }
-            place(review, f, out);
+            if (!review.design().allElectric()) {
+                place(review, f, out);
+            }
         }
     }
 
