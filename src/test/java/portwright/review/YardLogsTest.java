@@ -72,6 +72,30 @@ class YardLogsTest {
         assertThat(r.results().get(0).findings()).isEmpty();
     }
 
+    /** A relay stuck from the second step on: the firing still ends under the cone 9 that the plan asks, so no softer one is called its end. */
+    @Test
+    void theEndHeldAgainstIsThePlansOwn() throws IOException {
+        assertThat(text(read("relay-stuck-early", false)))
+                .contains(
+                        "a relay or contactor stuck shut",
+                        "no cone goes down that is harder than the plan's last, cone 9")
+                .doesNotContain("firing ends with cone");
+    }
+
+    /** 4 kg of ware for the 12 kg planned, so noted, at fixed shares: the load is named, nobody is sent to the isolator. */
+    @Test
+    void lessWareIsNoRelay() throws IOException {
+        RecordReview r = read("lighter-load", true);
+        assertThat(text(r))
+                .contains("note          at 6 h", "The log notes less ware than planned")
+                .doesNotContain("isolator", "caution");
+        assertThat(r.ledger().broken().power()).isNegative();
+        String full = Files.readString(LOGS.resolve("lighter-load.csv")).replace("load 4 kg", "");
+        assertThat(text(RecordReview.of(Review.of(plan(true).read().design()), List.of(LogParser.parse(full)))
+                        .value()))
+                .contains("caution       at 6 h", "switch off at the isolator");
+    }
+
     /** Cut where the gas goes out, the hold that follows lacks. */
     @Test
     void withoutItsHoldItIsNone() throws IOException {
