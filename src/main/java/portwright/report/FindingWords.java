@@ -1,5 +1,6 @@
 package portwright.report;
 
+import portwright.calc.firing.HardestCone;
 import portwright.calc.firing.log.LogFinding;
 import portwright.units.Format;
 
@@ -40,7 +41,17 @@ final class FindingWords {
                         + (f.orProbe()
                                 ? " Or the thermocouple of this log reads low, or is not the controller's: then steps began earlier than the log shows. Cones in the log tell which."
                                 : "");
-            case OVER -> over(f, at, elements);
+            case OVER ->
+                runsOn(f, at)
+                        + (!elements
+                                ? " More gas than planned, or longer: shut the gas down, and leave the damper until it is."
+                                : f.gas()
+                                        ? " More gas than planned, or a relay stuck on: shut the gas down, switch off at the isolator, leave the damper until both are off, and look at both."
+                                        : " A relay or contactor stuck on, or gas still burning, unless the firing was carried on by hand: switch off at the isolator, not at the controller.")
+                        + " Look at ware and shelves before the next firing.";
+            case OVER_WITH_LESS_WARE ->
+                runsOn(f, at)
+                        + " The log notes less ware than planned, and at fixed heat a kiln with less in it runs hotter: write that load into the design for such a firing, or set less. It tells nothing of gas and relays, which look the same.";
             case ELEMENT ->
                 f.behind()
                         ? at + "the climb falls off and the power stays, as with all elements on, yet " + gone
@@ -80,23 +91,19 @@ final class FindingWords {
         };
     }
 
-    private static String over(LogFinding f, String at, boolean elements) {
+    /** How far a reading goes over the plan's, and what cone it lays down. */
+    private static String runsOn(LogFinding f, String at) {
         String cones = f.cone() == null || f.cone().isEmpty()
                 ? ""
-                : f.cone().equals(f.coneThen())
-                        ? " By the readings no further cone falls for it."
+                : !HardestCone.harder(f.cone(), f.planCone())
+                        ? " By the readings no cone goes down that is harder than the plan's last, cone " + f.planCone()
+                                + "."
                         : " By the readings cone " + f.cone() + " goes down"
-                                + (f.coneThen().isEmpty()
+                                + (f.planCone().isEmpty()
                                         ? "."
-                                        : ", where the plan's firing ends with cone " + f.coneThen() + ".");
+                                        : ", where the plan's firing ends with cone " + f.planCone() + ".");
         return at + "the reading runs on over what the plan reaches, by " + Format.plain(f.offsetK(), 0) + " °C ("
-                + Format.plain(f.offsetK() * 1.8, 0) + " °F) at most." + cones
-                + (!elements
-                        ? " More gas than planned, or longer: shut the gas down, and leave the damper until it is."
-                        : f.gas()
-                                ? " More gas than planned, or a relay stuck on: shut the gas down, switch off at the isolator, leave the damper until both are off, and look at both."
-                                : " A relay or contactor stuck on, or gas still burning, unless the firing was carried on by hand: switch off at the isolator, not at the controller.")
-                + " Look at ware and shelves before the next firing.";
+                + Format.plain(f.offsetK() * 1.8, 0) + " °F) at most." + cones;
     }
 
     /** A cause that looks the same where no cone proves the reading. */

@@ -7,7 +7,6 @@ import java.util.Locale;
 import portwright.calc.firing.log.FiringLog;
 import portwright.calc.firing.log.Fit;
 import portwright.calc.firing.log.Ledger;
-import portwright.calc.firing.log.LogFinding;
 import portwright.calc.firing.log.LogOrder;
 import portwright.calc.firing.log.PowerTrend;
 import portwright.calc.firing.log.RecordResult;
@@ -137,11 +136,11 @@ public final class RecordJson {
             Json.number(n, "readingC", f.kelvin() - ZERO_C);
             Json.number(n, "lostKw", f.lostW() / 1000);
             Json.number(n, "lostShare", f.lostShare());
-            boolean over = f.kind() == LogFinding.Kind.OVER;
+            boolean over = f.cone() != null;
             Json.number(n, "thermocoupleLowK", over ? Double.NaN : f.offsetK());
             if (over) {
                 Json.number(n, "overK", f.offsetK());
-                n.put("coneBefore", f.coneThen()).put("cone", f.cone()).put("gas", f.gas());
+                n.put("planCone", f.planCone()).put("cone", f.cone()).put("gas", f.gas());
             }
             n.put("fromStart", f.fromStart())
                     .put("falls", f.falls())

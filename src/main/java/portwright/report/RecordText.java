@@ -161,7 +161,7 @@ public final class RecordText {
 
     /** Whether a finding is a note; all others are cautions. */
     public static boolean note(LogFinding f) {
-        return f.kind() == LogFinding.Kind.WEAK;
+        return f.kind() == LogFinding.Kind.WEAK || f.kind() == LogFinding.Kind.OVER_WITH_LESS_WARE;
     }
 
     private static double forecastClimb(RecordReview r, int index) {

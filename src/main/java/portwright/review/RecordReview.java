@@ -6,8 +6,11 @@ import java.util.List;
 import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Forecast;
 import portwright.calc.firing.GasExchange;
+import portwright.calc.firing.HardestCone;
 import portwright.calc.firing.KilnHeat;
+import portwright.calc.firing.Numerics;
 import portwright.calc.firing.Sample;
+import portwright.calc.firing.Simulation;
 import portwright.calc.firing.StepResult;
 import portwright.calc.firing.log.Cylinders;
 import portwright.calc.firing.log.FiringLog;
@@ -67,6 +70,11 @@ public record RecordReview(
     public static RecordCase caseOf(Review review, FiringLog log) {
         FiringReview firing = review.firing();
         Forecast f = firing.forecast().value();
+        KilnHeat loaded = loaded(review, log, firing.kiln().value());
+        // With other ware the same steps rise and fall otherwise.
+        FiringRun plan = loaded == firing.kiln().value()
+                ? f.nominal()
+                : Simulation.run(loaded, firing.gas(), firing.steps().value(), List.of(), Numerics.STANDARD);
         double[] damper = new double[firing.steps().value().size()];
         Arrays.fill(damper, Double.NaN);
         for (StepResult r : f.nominal().steps()) {
@@ -74,12 +82,21 @@ public record RecordReview(
         }
         return new RecordCase(
                 shares(review, log),
-                loaded(review, log, firing.kiln().value()),
+                loaded,
                 firing.gas(),
                 firing.steps().value(),
                 damper,
-                rises(f.nominal(), damper.length),
+                rises(plan, damper.length),
+                cone(plan),
+                review.design().firing().load().si(),
                 designGasPa(review.design()));
+    }
+
+    /** The hardest cone that a firing lays down by the temperature of its chamber, as a record has it; empty for none. */
+    private static String cone(FiringRun run) {
+        return HardestCone.along(
+                run.samples().stream().mapToDouble(Sample::timeS).toArray(),
+                run.samples().stream().mapToDouble(Sample::chamberK).toArray());
     }
 
     /** How far the chamber rises in each step over the hottest before it, K. */
@@ -103,7 +120,7 @@ public record RecordReview(
         double kg = Notes.loadKg(log);
         double more = (kg - review.design().firing().load().si())
                 * LoadMaterial.of("ware").heatCapacityJPerKgK();
-        return Double.isNaN(kg) ? kiln : kiln.withLoad(kiln.loadHeatCapacityJPerK() + more);
+        return Double.isNaN(kg) || Math.abs(more) < 1 ? kiln : kiln.withLoad(kiln.loadHeatCapacityJPerK() + more);
     }
 
     /** Loss factor and leak area from one log. */

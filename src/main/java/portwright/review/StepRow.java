@@ -7,6 +7,7 @@ import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.OpenSpell;
 import portwright.calc.firing.Step;
 import portwright.calc.firing.StepResult;
+import portwright.calc.firing.log.StepRecord;
 import portwright.model.FiringStep;
 import portwright.model.Heat;
 
@@ -35,7 +36,7 @@ import portwright.model.Heat;
  * @param coLowPct 5 %
  * @param coHighPct 95 %
  * @param atmosphere level asked for; null for none
- * @param reached whether it ends at its goal: a hold no more than {@value #SAGS_C} °C under what it is to hold
+ * @param reached whether it ends at its goal: a hold no more than 10 °C under what it is to hold
  * @param stalled the climb ended before the goal
  * @param ending how the step ends; {@link Ending#SAGS} for a hold that is not reached
  * @param holdC what a hold with heat is to keep, °C: what the step before it reached; null for all others
@@ -72,8 +73,8 @@ public record StepRow(
         boolean coneDownBefore,
         Double askedFallKPerH) {
     private static final double ZERO_C = 273.15;
-    /** A hold that ends so much lower, and a fall over so much, is told (own judgement: half the step between most neighbouring cones), °C. */
-    static final double SAGS_C = 10;
+    /** A hold that ends so much lower, and a fall over so much, is told, a hold in a forecast as in a record, °C. */
+    static final double SAGS_C = StepRecord.SAGS_K;
     /** So far from the rate that a fall is asked at is told (own judgement), share of it. */
     static final double FALL_SHARE = 0.2;
 

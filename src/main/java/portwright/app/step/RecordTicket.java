@@ -171,7 +171,7 @@ final class RecordTicket extends VBox {
             case FROZEN -> "Reading frozen";
             case RELAY -> "Element power gone";
             case STUCK -> "Elements stay on" + probe;
-            case OVER -> "Hotter than planned";
+            case OVER, OVER_WITH_LESS_WARE -> "Hotter than planned";
             case ELEMENT -> "An element lost" + probe;
             case TOO_MUCH_AIR -> "Too much air";
             case ELEMENT_OR_AIR -> "Heat lost" + probe;

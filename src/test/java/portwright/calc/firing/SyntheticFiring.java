@@ -103,7 +103,7 @@ public final class SyntheticFiring {
                 Simulation.run(k, gas, steps(), List.of(), Numerics.STANDARD).steps()) {
             planned[r.index()] = r.damperShare();
         }
-        return new RecordCase(log, k, gas, steps(), planned, new double[3], 2740);
+        return new RecordCase(log, k, gas, steps(), planned, new double[3], "", 0, 2740);
     }
 
     /** The log as text. */

@@ -87,7 +87,8 @@ public record Fit(
         for (LogFinding f : Diagnosis.of(base).findings()) {
             if (f.kind() != LogFinding.Kind.WEAK
                     && f.kind() != LogFinding.Kind.THERMOCOUPLE
-                    && f.kind() != LogFinding.Kind.OVER) {
+                    && f.kind() != LogFinding.Kind.OVER
+                    && f.kind() != LogFinding.Kind.OVER_WITH_LESS_WARE) {
                 return none("the record shows a fault; fit one without", plainMin, gasMin);
             }
         }

@@ -13,8 +13,8 @@ package portwright.calc.firing.log;
  * @param orProbe whether a thermocouple that reads wrong may be the cause as well, or alone
  * @param fromStart whether it was so from the start of the record, as far as that tells
  * @param gas whether gas burns when a reading goes over the plan's; false else
- * @param coneThen of a reading over the plan's: hardest cone down by the readings before; null else, empty for none
- * @param cone the same at the end of the record
+ * @param planCone of a reading over the plan's: hardest cone that the plan's firing lays down; null else, empty for none
+ * @param cone the same by the readings up to the end of the record
  * @param behind whether it is told by a climb that falls off at a power that stays, which asks no plan to be kept
  */
 public record LogFinding(
@@ -28,7 +28,7 @@ public record LogFinding(
         boolean orProbe,
         boolean fromStart,
         boolean gas,
-        String coneThen,
+        String planCone,
         String cone,
         boolean behind) {
     /** A finding of which elements are not the measure. */
@@ -55,32 +55,43 @@ public record LogFinding(
                 orProbe,
                 fromStart,
                 gas,
-                coneThen,
+                planCone,
                 cone,
                 behind);
     }
 
     LogFinding doubted() {
         return new LogFinding(
-                kind, timeS, kelvin, lostW, lostShare, offsetK, falls, true, fromStart, gas, coneThen, cone, behind);
+                kind, timeS, kelvin, lostW, lostShare, offsetK, falls, true, fromStart, gas, planCone, cone, behind);
     }
 
     /** The same, so from the start. */
     LogFinding fromTheStart() {
         return new LogFinding(
-                kind, timeS, kelvin, lostW, lostShare, offsetK, falls, orProbe, true, gas, coneThen, cone, behind);
+                kind, timeS, kelvin, lostW, lostShare, offsetK, falls, orProbe, true, gas, planCone, cone, behind);
     }
 
     /** The same, told by a climb that falls off. */
     LogFinding toldBehind() {
         return new LogFinding(
-                kind, timeS, kelvin, lostW, lostShare, offsetK, falls, orProbe, fromStart, gas, coneThen, cone, true);
+                kind, timeS, kelvin, lostW, lostShare, offsetK, falls, orProbe, fromStart, gas, planCone, cone, true);
     }
 
-    /** The same with the cones that the readings lay down. */
-    LogFinding withCones(boolean burns, String before, String atTheEnd) {
+    /** The same with the cones that plan and readings lay down. */
+    LogFinding withCones(boolean burns, String planned, String byReadings) {
         return new LogFinding(
-                kind, timeS, kelvin, lostW, lostShare, offsetK, falls, orProbe, fromStart, burns, before, atTheEnd,
+                kind,
+                timeS,
+                kelvin,
+                lostW,
+                lostShare,
+                offsetK,
+                falls,
+                orProbe,
+                fromStart,
+                burns,
+                planned,
+                byReadings,
                 behind);
     }
 
@@ -104,6 +115,8 @@ public record LogFinding(
         TOO_MUCH_AIR,
         /** Power goes while gas burns, and the log has no damper column to tell which. */
         ELEMENT_OR_AIR,
+        /** The same in a step that no controller leads, below the plan's end, with less ware noted than planned. */
+        OVER_WITH_LESS_WARE,
         /** Less power than forecast from the start of full power. */
         WEAK,
         /** The reading drifts from the cones. */

@@ -1,11 +1,9 @@
 package portwright.calc.firing.log;
 
 import java.util.List;
-import portwright.calc.firing.ConeWork;
+import portwright.calc.firing.HardestCone;
 import portwright.calc.firing.Step;
 import portwright.calc.firing.log.LogFinding.Kind;
-import portwright.data.Cone;
-import portwright.data.Cones;
 
 /**
  * A reading that runs on over what the plan reaches: where no step that may be in force climbs, it stands far over the hottest reading of the
@@ -90,6 +88,12 @@ final class OverTemperature {
                 && to.temperatureK() < f.grid.kelvin()[begin];
     }
 
+    /** Whether a controller leads the elements of a step. */
+    private boolean led(int step) {
+        return f.c.steps().get(step).electric()
+                && Double.isNaN(f.c.steps().get(step).elementShare());
+    }
+
     /** How far the reading may go over the hottest one of the climbs, K. */
     private double allowance(int i) {
         double out = playK;
@@ -97,8 +101,7 @@ final class OverTemperature {
                 k <= Math.min(f.tracker.over - 1, f.tracker.byRows.last()[i]);
                 k++) {
             double rise = f.c.plannedRiseK()[k];
-            boolean led = f.c.steps().get(k).electric()
-                    && Double.isNaN(f.c.steps().get(k).elementShare());
+            boolean led = led(k);
             double more = Double.isNaN(rise) ? 0 : Math.max(0, rise);
             out = Math.max(out, led && more < 1 ? playK : LOOSE_K + (1 + LOOSE_SHARE) * more);
         }
@@ -112,39 +115,23 @@ final class OverTemperature {
         for (int k = from; k < r.size() && !climbs(f.grid.at(r.get(k).timeS())); k++) {
             top = Math.max(top, r.get(k).kelvin());
         }
-        boolean led = s >= 0
-                && f.c.steps().get(s).electric()
-                && Double.isNaN(f.c.steps().get(s).elementShare())
-                && !f.c.steps().get(s).gas()
-                && !f.gasOn(i);
-        String then = cone(r, from);
-        String last = cone(r, r.size());
+        boolean byElements = s >= 0 && led(s) && !f.c.steps().get(s).gas() && !f.gasOn(i);
+        boolean byRate = s < 0 || led(s);
+        String last = HardestCone.along(
+                r.stream().mapToDouble(LogRow::timeS).toArray(),
+                r.stream().mapToDouble(LogRow::kelvin).toArray());
+        boolean lessWare = !byRate && f.c.lessWare() && !HardestCone.harder(last, f.c.plannedCone());
         return new Found(
                 new LogFinding(
-                                Kind.OVER,
+                                lessWare ? Kind.OVER_WITH_LESS_WARE : Kind.OVER,
                                 r.get(from).timeS(),
                                 r.get(from).kelvin(),
                                 Double.NaN,
                                 top - line,
                                 false,
                                 false)
-                        .withCones(f.gasOn(i), then, last),
+                        .withCones(f.gasOn(i), f.c.plannedCone(), last),
                 i,
-                led);
-    }
-
-    /** Hardest cone that lies down by the readings before one; empty for none. */
-    private static String cone(List<LogRow> r, int before) {
-        String out = "";
-        for (Cone c : Cones.load().all()) {
-            ConeWork w = ConeWork.of(c);
-            double work = 0;
-            for (int k = 1; k < before && work < 1; k++) {
-                work += (r.get(k).timeS() - r.get(k - 1).timeS())
-                        * w.perSecond((r.get(k).kelvin() + r.get(k - 1).kelvin()) / 2);
-            }
-            out = work >= 1 ? c.name() : out;
-        }
-        return out;
+                byElements);
     }
 }

@@ -11,6 +11,8 @@ import portwright.calc.firing.Step;
  * @param steps of the plan
  * @param plannedDamper open share of each step as forecast; NaN with the ports plugged or the step not begun
  * @param plannedRiseK how far the chamber rises in each step as forecast over the hottest before it, K; below 0 where it does not come so far, NaN for a step not begun
+ * @param plannedCone hardest cone that the forecast lays down; empty for none
+ * @param plannedWareKg ware of the design, kg
  * @param designGasPa gauge pressure at which the design states its flow; NaN where it states none
  */
 public record RecordCase(
@@ -20,6 +22,8 @@ public record RecordCase(
         List<Step> steps,
         double[] plannedDamper,
         double[] plannedRiseK,
+        String plannedCone,
+        double plannedWareKg,
         double designGasPa) {
     /** The one step of a log that is no firing of the plan: nobody knows what it asks. */
     private static final List<Step> UNPLANNED = List.of(Step.electric(new Step.To(1e6), Step.FULL));
@@ -27,7 +31,20 @@ public record RecordCase(
     /** The same record without the plan. */
     RecordCase unplanned() {
         return new RecordCase(
-                log, kiln, gas, UNPLANNED, new double[] {Double.NaN}, new double[] {Double.NaN}, designGasPa);
+                log,
+                kiln,
+                gas,
+                UNPLANNED,
+                new double[] {Double.NaN},
+                new double[] {Double.NaN},
+                "",
+                plannedWareKg,
+                designGasPa);
+    }
+
+    /** Whether a note of the log tells of less ware than the design's. */
+    boolean lessWare() {
+        return Notes.loadKg(log) < plannedWareKg;
     }
 
     /** Whether the plan's steps are held against the record. */
@@ -37,6 +54,7 @@ public record RecordCase(
 
     /** The same record against another kiln. */
     public RecordCase with(KilnHeat otherKiln, GasExchange otherGas) {
-        return new RecordCase(log, otherKiln, otherGas, steps, plannedDamper, plannedRiseK, designGasPa);
+        return new RecordCase(
+                log, otherKiln, otherGas, steps, plannedDamper, plannedRiseK, plannedCone, plannedWareKg, designGasPa);
     }
 }

@@ -27,11 +27,11 @@ public record StepRecord(
     private static final double HELD_K_PER_S = 15 / 3600.0;
 
     /** A hold that ends so much lower did not keep its goal (this project's judgement: half the step between most neighbouring cones), K. */
-    private static final double SAGS_K = 10;
+    public static final double SAGS_K = 10;
 
-    /** Whether it is a hold that did not keep its goal; one that still climbs back from minutes with open ports does not sag. */
+    /** Whether it is a hold that did not keep its goal, or climbs back from minutes with open ports but not to it. */
     public boolean sags() {
-        return sagK > SAGS_K && !(climbKPerS > 0);
+        return sagK > SAGS_K;
     }
 
     /** The steps of a record in the order of the plan; none of a firing that is not the plan's. */
@@ -79,9 +79,17 @@ public record StepRecord(
                     endK,
                     dt > 0 ? (endK - startK) / dt : Double.NaN,
                     gas[s],
-                    holds ? Math.max(0, kept - endK) : 0));
+                    holds ? Math.max(0, kept - endK - past(f, b)) : 0));
         }
         return out;
+    }
+
+    /** How far the line climbs or falls from the last point of all to the last row, K; 0 for any other point. */
+    private static double past(Followed f, int point) {
+        List<LogRow> r = f.c.log().readings();
+        return point + 1 < f.grid.size()
+                ? 0
+                : (r.get(r.size() - 1).timeS() - f.grid.timeS()[point]) * f.grid.climbKPerS()[point];
     }
 
     /** The last point of the planned open minutes that is no hotter than the kiln is held in them; their first where it climbs at once. */

@@ -44,6 +44,11 @@ final class StepWalk {
     final double[] readyS;
 
     final double[] work;
+    /** Work of the cones at readings that lie higher by {@link StepRecord#SAGS_K}. */
+    private final double[] workNear;
+    /** Highest reading in the step so far, K. */
+    private double topK;
+
     double overS;
     int s;
     double startK;
@@ -73,9 +78,12 @@ final class StepWalk {
         begin = new int[over];
         readyS = new double[over];
         work = new double[over];
+        workNear = new double[over];
         Arrays.fill(begin, -1);
         begin[0] = 0;
         startK = scaled(readings[0], way);
+        topK = startK;
+        int off = offForGood();
         int row = 0;
         for (int i = 0; i < g.size(); i++) {
             double t = g.timeS()[i];
@@ -84,8 +92,10 @@ final class StepWalk {
                 double put = readings[i] - g.kelvin()[i];
                 row = work(rows, row, i, put, way);
             }
-            boolean opened =
-                    s + 1 < over && openings.before(s + 1) && opened(openings.from(s + 1, t), i, k, coneS[s], way);
+            topK = Math.max(topK, k + peakK[i] * way.scale);
+            boolean opened = s + 1 < over
+                    && openings.before(s + 1)
+                    && (opened(openings.from(s + 1, t), i, k, coneS[s], way) || i >= off && putOut(way));
             while (s < over
                     && (opened
                             || done(
@@ -100,6 +110,7 @@ final class StepWalk {
                 opened = false;
                 s++;
                 startK = k;
+                topK = k;
                 if (s < over) {
                     begin[s] = i;
                     readyS[s] = ready(openings, s, t, way.ready);
@@ -124,6 +135,27 @@ final class StepWalk {
                             || k >= least && stands(i));
         }
         return steps.get(s).goal() instanceof Step.ToCone && Double.isNaN(coneS) && fall != null && work[s] >= NEARLY;
+    }
+
+    /** The first point without gas behind the last one that is logged to burn; beyond the end where the log tells of none. */
+    private int offForGood() {
+        int i = g.size();
+        while (i > 0 && g.gasPa()[i - 1] == 0) {
+            i--;
+        }
+        return i > 0 && g.gasPa()[i - 1] > 0 ? i : g.size();
+    }
+
+    /** Whether gas that was put out for good ended the last step with gas: as good as at its goal, by no more than a hold may sag. */
+    private boolean putOut(Way way) {
+        if (way.ready == Ready.PLANNED
+                || !steps.get(s).gas()
+                || steps.subList(s + 1, steps.size()).stream().anyMatch(Step::gas)) {
+            return false;
+        }
+        return steps.get(s).goal() instanceof Step.To to
+                ? startK <= to.temperatureK() && topK >= to.temperatureK() - StepRecord.SAGS_K
+                : steps.get(s).goal() instanceof Step.ToCone && workNear[s] >= 1;
     }
 
     /** Whether a climb ends at a point. */
@@ -162,6 +194,7 @@ final class StepWalk {
         for (int k = s; k < steps.size(); k++) {
             if (steps.get(k).goal() instanceof Step.ToCone c) {
                 work[k] += dt * c.cone().perSecond(kelvin);
+                workNear[k] += dt * c.cone().perSecond(kelvin + StepRecord.SAGS_K);
             }
         }
     }
