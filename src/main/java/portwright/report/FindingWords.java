@@ -55,7 +55,7 @@ final class FindingWords {
             case ELEMENT ->
                 f.behind()
                         ? at + "the climb falls off and the power stays, as with all elements on, yet " + gone
-                                + " is missing. An element, its relay or fuse, or one leg of the supply is out, unless a share of the elements was set by hand."
+                                + " is missing. An element, its relay or fuse, or one leg of the supply is out, unless a share of the elements was set by hand or ports stood open."
                                 + " When it went this record does not say. " + CIRCUIT + probe(f)
                         : f.fromStart()
                                 ? gone

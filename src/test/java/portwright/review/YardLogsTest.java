@@ -11,6 +11,8 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import portwright.calc.firing.log.Ledger;
+import portwright.calc.firing.log.LogFinding;
 import portwright.calc.firing.log.LogParser;
 import portwright.file.DesignText;
 import portwright.file.Starters;
@@ -60,6 +62,11 @@ class YardLogsTest {
         RecordReview r = read("short-in-last-hold", false);
         assertThat(text(r)).contains("not kept: the hold of step 6 sags").doesNotContain("goal is reached");
         assertThat(json(r).get("reached").asBoolean(true)).isFalse();
+        assertThat(r.results().get(0).findings()).singleElement().satisfies(f -> {
+            assertThat(f.kind()).isEqualTo(LogFinding.Kind.ELEMENT);
+            assertThat(f.lostShare()).isBetween(0.23, 0.43);
+        });
+        assertThat(r.ledger().due()).contains(Ledger.Due.REPAIR_POWER);
     }
 
     /** Gas that goes out 2 to 5 °C under its goal, with the hold after it done, is a whole firing. */

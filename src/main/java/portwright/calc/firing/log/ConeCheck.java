@@ -21,7 +21,7 @@ final class ConeCheck {
     /** Rows farther apart may hide a peak. */
     private static final double SELDOM_S = 720;
     /** A kiln just switched off falls at least so fast. */
-    private static final double FALL_K_PER_S = -60 / 3600.0;
+    static final double FALL_K_PER_S = -60 / 3600.0;
     /** Offset from which the reading is held to be wrong, K: twice what a cone is good to would be 20; half a cone near 10 is about 12 (this project's judgement). */
     static final double TELLS_K = 15;
 

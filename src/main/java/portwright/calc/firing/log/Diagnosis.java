@@ -122,6 +122,7 @@ final class Diagnosis {
             LogFinding weak = FromTheStart.of(f, end);
             LogFinding slow = f.damperLogged ? null : FallsOff.of(f, FallsOff.firstGas(f), end);
             weak = weak != null && weak.kind() == Kind.ELEMENT || slow == null ? weak : slow;
+            weak = weak == null ? ShortHold.of(f, end) : weak;
             if (weak != null) {
                 out.add(weak);
             }
