@@ -84,6 +84,12 @@ final class RoomFigures {
         if (room.openings() == null) {
             needs.add("room.openings");
         }
+        for (int i = 0; room.openings() != null && i < room.openings().size(); i++) {
+            Opening o = room.openings().get(i);
+            if (o.to() == null || o.to() == LeadsTo.OUTDOORS && o.area() == null) {
+                needs.add("room.openings[" + i + "]." + (o.to() == null ? "to" : "area"));
+            }
+        }
         if (!needs.isEmpty()) {
             return Known.lacks(needs);
         }

@@ -51,7 +51,9 @@ public record StepTime(
 
     /** The steps in order. Their lengths are those of {@link StepLength}. */
     public static Known<List<StepTime>> of(Design design, FiringReview firing, Assumptions assume) {
-        if (design.firing() == null || design.firing().steps() == null) {
+        if (design.firing() == null
+                || design.firing().steps() == null
+                || design.firing().steps().isEmpty()) {
             return Known.lacks(List.of("firing.steps"));
         }
         List<FiringStep> steps = design.firing().steps();

@@ -1,6 +1,7 @@
 package portwright.app.board;
 
 import java.util.List;
+import java.util.function.Consumer;
 import javafx.animation.PauseTransition;
 import javafx.application.Platform;
 import javafx.scene.AccessibleAttribute;
@@ -16,9 +17,7 @@ import portwright.app.doc.Picture;
 import portwright.app.doc.Plot;
 import portwright.app.doc.RegionDesk;
 import portwright.app.doc.View;
-import portwright.app.paint.RulePainter;
 import portwright.check.Finding;
-import portwright.drawing.Box;
 import portwright.drawing.PartLook;
 import portwright.geometry.Pt;
 import portwright.model.UnitSystem;
@@ -26,9 +25,6 @@ import portwright.model.UnitSystem;
 /** The drawing, true to scale, between two boxwood rules. Painted once a frame. */
 public final class Board extends Region {
     private static final double KEEP_OUT_MM = 25;
-    /** Room over the walls for their numbers and the tape above these, px. */
-    private static final double LID_TAPE_PX = 66;
-
     /** How long the numbers of the part under a resting pointer stay. */
     private static final Duration HOVER = Duration.seconds(8);
 
@@ -48,8 +44,10 @@ public final class Board extends Region {
     private Runnable onRegion = () -> {};
     private SectionWords sectionWords = SectionWords.NONE;
 
-    public Board(Document doc) {
+    /** @param flag called with the finding of a stop's flag that is clicked */
+    public Board(Document doc, Consumer<Finding> flag) {
         this.doc = doc;
+        marks.onFlag = flag;
         getStyleClass().add("board");
         probe.getStyleClass().add("colour-probe");
         probe.setVisible(false);
@@ -144,7 +142,7 @@ public final class Board extends Region {
 
     View view() {
         if (view == null) {
-            view = fitView();
+            view = Fitted.view(plot(), getWidth(), getHeight());
         }
         return view;
     }
@@ -197,25 +195,6 @@ public final class Board extends Region {
         if (w >= 40 && h >= 40) {
             painter.paint(probe, marks.region ? regions.region() : null, sectionWords);
         }
-    }
-
-    private View fitView() {
-        Box b = plot().bounds();
-        double left = RulePainter.BREADTH;
-        double margin = getWidth() < 560 || getHeight() < 460 ? 26 : 62;
-        double room = picture == Picture.SECTION ? SectionDeck.kept(getWidth()) : 0;
-        double extra = picture == Picture.SECTION ? 150 : 0;
-        double tape = picture.walls() ? Math.max(0, LID_TAPE_PX - margin) : 0;
-        return View.fit(
-                b.minX(),
-                b.minY() - (picture == Picture.SECTION ? extra : 0),
-                b.maxX(),
-                b.maxY() + extra / 4,
-                left,
-                left + tape,
-                getWidth() - left - room,
-                getHeight() - left - tape,
-                margin);
     }
 
     /** Has everything that changed painted in the next frame. */

@@ -83,7 +83,14 @@ final class BoardMouse {
             return;
         }
         Optional<Hits.Hit> hit = e.getButton() == MouseButton.PRIMARY ? at(e.getX(), e.getY()) : Optional.empty();
-        if (hit.isPresent()) {
+        Optional<StopPainter.Flag> flag = board.marks().flags.stream()
+                .filter(f -> f.box().contains(new Pt(e.getX(), e.getY())))
+                .findFirst();
+        if (flag.isPresent()
+                && e.getButton() == MouseButton.PRIMARY
+                && hit.stream().noneMatch(Hits.Hit::movable)) {
+            board.marks().onFlag.accept(flag.get().finding());
+        } else if (hit.isPresent()) {
             doc.select(hit.get().name());
             path = Parts.path(doc.text(), hit.get().name());
             if (hit.get().movable() && path != null) {
@@ -147,7 +154,7 @@ final class BoardMouse {
                     CATCH_PX / board.view().scale(),
                     board.units());
             if (c.isPresent()) {
-                p = c.get().at();
+                p = before.has(path + ".at.radius") ? c.get().at() : c.get().round();
                 board.marks().caught = c.get().words();
             }
         }

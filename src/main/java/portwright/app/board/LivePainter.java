@@ -39,10 +39,13 @@ final class LivePainter {
             RingPainter.ring(pen, plot, name);
         }
         List<Box> flags = new ArrayList<>();
+        board.marks().flags.clear();
         for (Hole hole : plot.kiln().holes()) {
-            Box flag = plot.shows(hole.face()) ? StopPainter.paint(marks, p, plot, v, doc, hole, all) : null;
+            StopPainter.Flag flag =
+                    plot.shows(hole.face()) ? StopPainter.paint(marks, p, plot, v, doc, hole, all) : null;
             if (flag != null) {
-                flags.add(flag);
+                flags.add(flag.box());
+                board.marks().flags.add(flag);
             }
         }
         Hole chosen = hole(plot, doc.selected());

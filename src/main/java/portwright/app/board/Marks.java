@@ -1,5 +1,9 @@
 package portwright.app.board;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import portwright.check.Finding;
 import portwright.geometry.Pt;
 
 /** What the hand has laid on the board: snap and measure modes, the caught thing, the two measured ends. */
@@ -12,6 +16,10 @@ final class Marks {
     String dragged;
     /** What the dragged part caught on; null when nothing. */
     String caught;
+    /** Flags of stops as painted last. */
+    final List<StopPainter.Flag> flags = new ArrayList<>();
+    /** What a click on one does. */
+    Consumer<Finding> onFlag = f -> {};
     /** Part under the pointer, for its numbers. */
     String hovered;
 

@@ -8,6 +8,7 @@ import javafx.scene.text.TextAlignment;
 import portwright.app.doc.Document;
 import portwright.app.doc.Plot;
 import portwright.app.doc.RuleWords;
+import portwright.app.doc.Step;
 import portwright.app.doc.View;
 import portwright.app.paint.Fonts;
 import portwright.app.paint.Palette;
@@ -31,8 +32,11 @@ final class StopPainter {
 
     private StopPainter() {}
 
-    /** Marks a hole that stops; answers where its flag lies, px, or null where it has none. */
-    static Box paint(Patches patches, Palette p, Plot plot, View v, Document doc, Hole hole, Box board) {
+    /** A flag and what it tells; the box in px. */
+    record Flag(Box box, Finding finding) {}
+
+    /** Marks a hole that stops; answers its flag, or null where it has none. */
+    static Flag paint(Patches patches, Palette p, Plot plot, View v, Document doc, Hole hole, Box board) {
         Finding worst = null;
         Mark mark = null;
         for (Finding f : doc.result().findings()) {
@@ -75,7 +79,7 @@ final class StopPainter {
         }
         String head = RuleWords.head(worst.rule());
         String big = gauged ? is(worst, doc) : head;
-        String small = gauged ? head + wants(worst, doc) : "the slip beside says how to mend it";
+        String small = gauged ? head + wants(worst, doc) : slip(worst);
         double k = (hole.drilled() / 2 + 25) * v.scale();
         double w = board.maxX();
         double bw = Math.max(TextSizes.width(big, Fonts.bold(17)), TextSizes.width(small, Fonts.sans(13))) + 60;
@@ -99,7 +103,12 @@ final class StopPainter {
             g.setFont(Fonts.sans(13));
             g.fillText(small, bx + 44, by + 43);
         });
-        return flag;
+        return new Flag(flag, worst);
+    }
+
+    private static String slip(Finding f) {
+        Step home = Step.of(f.rule());
+        return "the slip " + (home == Step.PORTS ? "beside" : "in " + home.word()) + " says how to mend it";
     }
 
     private static String is(Finding f, Document doc) {

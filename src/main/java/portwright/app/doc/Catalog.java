@@ -27,7 +27,10 @@ import portwright.model.SupplyPlace;
 import portwright.model.UnitSystem;
 import portwright.units.Kind;
 
-/** Every field of the design file beside those of the kiln ({@link KilnCatalog}), grouped as the forms show them. */
+/**
+ * Every field of the design file beside those of the kiln ({@link KilnCatalog}), grouped as the forms show them. A fresh part leaves out what a rule
+ * counts with and only a measurement can tell, so that the rule stays unchecked until it is typed.
+ */
 public final class Catalog {
     private Catalog() {}
 
@@ -71,7 +74,7 @@ public final class Catalog {
         return FormSpec.list(
                 "burners",
                 "Burners",
-                "{\"name\": \"{name}\", \"port\": \"{inlet}\", \"fuel\": \"propane\", \"jet\": \"0.70 mm\", \"jets\": 1, \"pressure\": \"{11 inH2O|28 mbar}\"}",
+                "{\"name\": \"{name}\", \"port\": \"{inlet}\", \"fuel\": \"propane\"}",
                 List.of(
                         text("name", "name"),
                         text("port", "under port"),
@@ -144,7 +147,7 @@ public final class Catalog {
                 FormSpec.list(
                         "openings",
                         "Openings",
-                        "{\"area\": \"{6 ft2|0.6 m2}\", \"level\": \"{3 ft|1 m}\", \"to\": \"outdoors\", \"free\": \"100 %\"}",
+                        "{}",
                         List.of(
                                 quantity("area", "area", Kind.AREA, "{6 ft2|0.6 m2}"),
                                 quantity("level", "level", Kind.LENGTH, "{3 ft|1 m}"),

@@ -110,7 +110,7 @@ public final class KilnCatalog {
         return FormSpec.list(
                 "kiln.elements",
                 "Elements",
-                "{\"name\": \"{name}\", \"on\": \"wall\", \"height\": \"{3 in|75 mm}\", \"groove\": {\"height\": \"{5/8 in|16 mm}\", \"depth\": \"{3/4 in|19 mm}\"}, \"coil\": \"{1/2 in|12 mm}\"}",
+                "{\"name\": \"{name}\", \"on\": \"wall\", \"height\": \"{above}\"}",
                 List.of(
                         text("name", "name"),
                         word("on", "in the", On.class),
@@ -121,7 +121,7 @@ public final class KilnCatalog {
                 FormSpec.object(
                         "groove",
                         "Groove",
-                        "{\"depth\": \"{3/4 in|19 mm}\"}",
+                        "{}",
                         List.of(
                                 quantity("height", "height", Kind.LENGTH, "{5/8 in|16 mm}"),
                                 quantity("width", "width", Kind.LENGTH, "{5/8 in|16 mm}"),

@@ -47,9 +47,10 @@ public final class Lengths {
         return shown(mm, units == UnitSystem.INCH ? UnitSystem.METRIC : UnitSystem.INCH);
     }
 
-    /** Rounds to the grain at which a hand places things: 1/16 in or 1 mm; fine 0.1 mm. */
+    /** Rounds to the grain at which a hand places things: 1/16 in or 1 mm; fine 1/64 in or 0.1 mm. */
     public static double grain(double mm, UnitSystem units, boolean fine) {
-        double g = fine ? 0.1 : units == UnitSystem.INCH ? INCH / 16 : 1;
+        boolean inch = units == UnitSystem.INCH;
+        double g = fine ? inch ? INCH / FINEST : 0.1 : inch ? INCH / 16 : 1;
         return Math.rint(mm / g) * g;
     }
 }

@@ -13,8 +13,16 @@ import portwright.model.UnitSystem;
 
 /** What a dragged centre catches on: brick centres, joint crossings, the mirror of another port, 15° rays with rings. */
 public final class Snap {
-    /** Where it caught, and on what. */
-    public record Catch(Pt at, String words) {}
+    /**
+     * Where it caught, and on what.
+     *
+     * @param round as x and y a place that a rule reads, near enough for what it caught on; else the same as {@code at}
+     */
+    public record Catch(Pt at, String words, Pt round) {
+        Catch(Pt at, String words) {
+            this(at, words, at);
+        }
+    }
 
     private Snap() {}
 
@@ -88,7 +96,9 @@ public final class Snap {
         double b = Math.rint(Math.toDegrees(Math.atan2(p.x(), p.y())) / 15) * 15;
         if (r > 0) {
             double t = Math.toRadians(b);
-            all.add(new Catch(new Pt(r * Math.sin(t), r * Math.cos(t)), Math.round((b + 360) % 360) + "° ray"));
+            Pt at = new Pt(r * Math.sin(t), r * Math.cos(t));
+            Pt round = new Pt(Lengths.grain(at.x(), units, true), Lengths.grain(at.y(), units, true));
+            all.add(new Catch(at, Math.round((b + 360) % 360) + "° ray", round));
         }
     }
 }

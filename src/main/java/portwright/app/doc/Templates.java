@@ -4,6 +4,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import portwright.file.DesignText;
 import portwright.model.UnitSystem;
+import portwright.units.Kind;
+import portwright.units.Quantity;
 
 /** Fresh parts for the forms: fills the blanks of a template. */
 public final class Templates {
@@ -31,8 +33,28 @@ public final class Templates {
         String usual = Moves.units(text) == UnitSystem.INCH ? "3 in" : "75 mm";
         return json.replace(
                         "{height}", text.get(at.substring(0, cut) + ".height").orElse(usual))
+                .replace("{above}", above(text))
                 .replace("{name}", free(text, stem))
                 .replace("{inlet}", firstInlet(text));
+    }
+
+    /** The height of a fresh element: one spacing above the highest in the wall, as long as that is in the chamber. */
+    private static String above(DesignText text) {
+        double highest = Double.NEGATIVE_INFINITY;
+        for (int i = 0; i < text.size("kiln.elements"); i++) {
+            highest = Math.max(highest, mm(text, "kiln.elements[" + i + "].height"));
+        }
+        boolean inch = Moves.units(text) == UnitSystem.INCH;
+        double spacing = inch ? 50.8 : 50;
+        double first = inch ? 76.2 : 75;
+        double next = Double.isInfinite(highest) ? first : highest + spacing;
+        double top = mm(text, "kiln.height");
+        return Lengths.typed(Double.isInfinite(top) || next < top ? next : highest, Moves.units(text));
+    }
+
+    /** A length that is typed there, mm; −∞ where there is none. */
+    private static double mm(DesignText text, String path) {
+        return text.get(path).map(v -> Quantity.parse(v, Kind.LENGTH).mm()).orElse(Double.NEGATIVE_INFINITY);
     }
 
     /** Words with every {@code {inch|metric}} written in the document's system. */

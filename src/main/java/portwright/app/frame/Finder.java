@@ -76,6 +76,16 @@ final class Finder {
         }
     }
 
+    /** Goes to the step of a finding and to its slip. */
+    void slip(Finding f) {
+        Step home = Step.of(f.rule());
+        if (view.step() != home && view.step() != Step.PAPER) {
+            view.go(home);
+        }
+        view.openDrawer();
+        view.side().find(f);
+    }
+
     private void picture(String on) {
         Board board = view.board();
         Picture want = Picture.of(On.valueOf(on.toUpperCase(Locale.ROOT)));

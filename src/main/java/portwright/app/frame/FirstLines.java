@@ -19,7 +19,7 @@ final class FirstLines {
         add(
                 notices,
                 "This kiln begins as the example.",
-                "Here: type your own measures; what is not yours yet is marked ◇.\n"
+                "Kiln: type your own measures; what is not yours yet is marked ◇.\n"
                         + "Ports: drag the holes and watch the slips.\n"
                         + "Paper: print the template once nothing stops.");
     }
@@ -29,7 +29,7 @@ final class FirstLines {
         add(
                 notices,
                 "This kiln begins with what you measured.",
-                "Here: add elements, fittings and brick joints, or say that there are none.\n"
+                "Kiln: add elements and fittings, or say that there are none; add the brick joints.\n"
                         + "Ports: press N for each hole.\n"
                         + "What is still missing stands under Not checked.");
     }

@@ -46,7 +46,7 @@ public final class MainView extends Pane {
         this.doc = doc;
         find = new Finder(this, doc);
         getStyleClass().add("main-view");
-        board = new Board(doc);
+        board = new Board(doc, find::slip);
         tools = new BoardTools(board);
         rail = new Rail(doc, this::go, find::first);
         views = new ViewsColumn(doc, board);

@@ -52,6 +52,9 @@ final class Side extends ScrollPane implements Showing {
     private List<NotChecked> unchecked = List.of();
     private final Label rest = new Label("Elsewhere");
     private final SlipView clear = SlipView.clear("Nothing to mend here", "No finding of this step.", null);
+    /** Stands in its place where rules are not checked. */
+    private SlipView some = clear;
+
     private final SlipView stopped;
     private List<SlipView> openSlips = List.of();
 
@@ -173,8 +176,16 @@ final class Side extends ScrollPane implements Showing {
             }
             lie.add(v.view());
         }
+        List<NotChecked> open = FindingOrder.open(doc, step);
+        if (!open.equals(unchecked)) {
+            unchecked = open;
+            openSlips = open.stream()
+                    .map(n -> SlipView.unchecked(n, inch(), () -> add.accept(n)))
+                    .toList();
+            some = SlipView.unchecked(open.size());
+        }
         if (views.isEmpty() && !doc.checking()) {
-            lie.add(clear);
+            lie.add(open.isEmpty() ? clear : some);
         }
         if (doc.fault() != null) {
             lie.add(SlipView.caution(
@@ -182,13 +193,6 @@ final class Side extends ScrollPane implements Showing {
         }
         if (doc.stopped()) {
             lie.add(0, stopped);
-        }
-        List<NotChecked> open = FindingOrder.open(doc, step);
-        if (!open.equals(unchecked)) {
-            unchecked = open;
-            openSlips = open.stream()
-                    .map(n -> SlipView.unchecked(n, inch(), () -> add.accept(n)))
-                    .toList();
         }
         lie.addAll(openSlips);
         SlipOrder.lay(slips, lie, doc.dragging());
@@ -247,14 +251,16 @@ final class Side extends ScrollPane implements Showing {
         if (views.isEmpty()) {
             return;
         }
-        int at = -1;
-        for (int i = 0; i < views.size(); i++) {
-            if (chosen != null && same(chosen, views.get(i).finding())) {
-                at = i;
-            }
-        }
-        choose(views.get(Math.floorMod(at < 0 ? by > 0 ? 0 : -1 : at + by, views.size()))
-                .finding());
+        List<Finding> all = views.stream().map(FindingSlip::finding).toList();
+        int at = chosen == null
+                ? -1
+                : all.stream().map(f -> same(chosen, f)).toList().indexOf(true);
+        find(all.get(Math.floorMod(at < 0 ? by > 0 ? 0 : -1 : at + by, all.size())));
+    }
+
+    /** Chooses a finding and brings its slip into sight. */
+    void find(Finding f) {
+        choose(f);
         views.forEach(x -> x.view().chosen(same(chosen, x.finding())));
         views.stream().filter(x -> same(chosen, x.finding())).findFirst().ifPresent(x -> hold.show(x.view()));
     }

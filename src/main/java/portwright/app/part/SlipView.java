@@ -84,6 +84,13 @@ public final class SlipView extends Steady {
         return s;
     }
 
+    /** A slip of a step without findings where so many rules lack input: no sign that all is well. */
+    public static SlipView unchecked(int rules) {
+        VBox body = new VBox(2);
+        addText(body, rules + (rules == 1 ? " rule" : " rules") + " not checked", "slip-text");
+        return new SlipView(Sign.UNCHECKED, "slip-unchecked", "No stop or caution", body);
+    }
+
     /** Shows or hides the ring of the chosen slip. */
     public void chosen(boolean on) {
         if (!on) {

@@ -8,8 +8,10 @@ import javafx.scene.text.TextAlignment;
 import portwright.app.doc.Document;
 import portwright.app.doc.Extras;
 import portwright.app.doc.Lengths;
+import portwright.app.paint.Fonts;
 import portwright.app.paint.Palette;
 import portwright.app.paint.Say;
+import portwright.app.paint.TextSizes;
 import portwright.drawing.Ink;
 import portwright.geometry.Hole;
 import portwright.model.Role;
@@ -23,6 +25,9 @@ final class DamperSketch {
 
     /** From this height on, px, the plates have their full picture. */
     private static final double TALL_PX = 560;
+
+    /** Size of the flues' names, px. */
+    private static final double NAME_PX = 13;
 
     private static final double PLATES_PX = 130;
     private static final double LOW_PLATES_PX = 104;
@@ -82,6 +87,7 @@ final class DamperSketch {
         }
         double k = Math.min(w / (span + d + 60), (h - 44) / (2.4 * d + 20));
         double baseY = y + h - 52;
+        double[] middles = new double[flues.size()];
         for (int i = 0; i < flues.size(); i++) {
             Hole f = flues.get(i);
             double cx = x + (w - span * k) / 2 + (flues.size() > 1 ? (f.centre().x() - minX) * k : span * k / 2);
@@ -104,8 +110,9 @@ final class DamperSketch {
             g.setLineDashes(4, 3);
             g.strokeOval(cx - r, baseY - 2 * r, 2 * r, 2 * r);
             g.setLineDashes();
-            Say.at(g, p, f.name(), cx, baseY + 18, 13, false, Ink.INK, TextAlignment.CENTER, VPos.CENTER, false);
+            middles[i] = cx;
         }
+        names(flues, middles, x + w / 2, baseY + 18);
         Say.at(
                 g,
                 p,
@@ -118,6 +125,29 @@ final class DamperSketch {
                 TextAlignment.CENTER,
                 VPos.CENTER,
                 false);
+    }
+
+    /** Each flue's name under it; all in one line where two would touch. */
+    private void names(List<Hole> flues, double[] middles, double x, double y) {
+        boolean apart = true;
+        for (int i = 0; i < flues.size(); i++) {
+            for (int j = 0; j < i; j++) {
+                double both = TextSizes.width(flues.get(i).name(), Fonts.sans(NAME_PX))
+                        + TextSizes.width(flues.get(j).name(), Fonts.sans(NAME_PX));
+                apart &= Math.abs(middles[i] - middles[j]) > both / 2 + NAME_PX / 2;
+            }
+        }
+        if (apart) {
+            for (int i = 0; i < flues.size(); i++) {
+                name(flues.get(i).name(), middles[i], y);
+            }
+        } else {
+            name(String.join(", ", flues.stream().map(Hole::name).toList()), x, y);
+        }
+    }
+
+    private void name(String words, double x, double y) {
+        Say.at(g, p, words, x, y, NAME_PX, false, Ink.INK, TextAlignment.CENTER, VPos.CENTER, false);
     }
 
     private void oneFlue(Hole f, double x, double y, double size, double travel) {

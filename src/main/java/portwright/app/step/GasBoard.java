@@ -13,6 +13,7 @@ import portwright.app.part.PaintedRegion;
 import portwright.calc.draft.DamperCurve;
 import portwright.drawing.Ink;
 import portwright.model.UnitSystem;
+import portwright.review.FireReview;
 import portwright.review.LevelSetting;
 import portwright.units.Format;
 import portwright.units.Inches;
@@ -71,9 +72,7 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
         if (gas == null) {
             String words = doc.checking()
                     ? doc.stopped() ? "The check was called off: no fire is computed." : "The fire is being computed."
-                    : doc.review().fire() == null || !doc.review().fire().gas()
-                            ? "No fire yet. Give every burner its gas, jet and pressure, or its heat, and the firing a step with gas."
-                            : "The curves are being computed.";
+                    : missing(doc.review().fire());
             Say.lines(g, p, words, 24, 100, w - 60, 14, Ink.INK);
             return;
         }
@@ -81,6 +80,19 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
         if (doc.checking()) {
             StaleVeil.paint(g, w, h, p, doc.stopped() ? CALLED_OFF : COMPUTING);
         }
+    }
+
+    /** What the curves lack; the check is done and there are none. */
+    private static String missing(FireReview fire) {
+        if (fire == null || !fire.gas()) {
+            return "No fire yet. Give every burner its gas, jet and pressure, or its heat, and the firing a step with gas.";
+        }
+        if (fire.gasOn().isEmpty()) {
+            return "Add a firing step with gas: the curves are drawn at its temperatures.";
+        }
+        return fire.plate() == null
+                ? "Add a flue: the curves show what a damper over it does."
+                : "No curves could be drawn.";
     }
 
     private void charts(GraphicsContext g, double w, double h, Palette p, Extras.Gas gas) {

@@ -149,7 +149,10 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
         Say.left(g, p, label, x, y, 13, false, Ink.INK2);
         Say.left(g, p, value, x, y + 30, 26, true, Ink.INK);
         double vw = portwright.app.paint.TextSizes.width(value, portwright.app.paint.Fonts.bold(26));
-        Say.lines(g, p, unit, x + vw + 9, y + 29, Math.max(60, w - vw - 12), 13, Ink.INK);
+        double words = Math.max(60, w - vw - 12);
+        // two lines stand above the rule, not across it
+        double first = Say.broken(unit, words, 13).size() > 1 ? y + 19 : y + 29;
+        Say.lines(g, p, unit, x + vw + 9, first, words, 13, Ink.INK);
         g.setStroke(p.of(Ink.HAIR));
         g.setLineWidth(1.2);
         g.setLineDashes();

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import portwright.file.DesignText;
 import portwright.file.Starters;
@@ -122,6 +123,42 @@ class CatalogTest {
             String json = Templates.fill(start, s);
             DesignText next = s.list() ? start.append(s.path(), json) : start.set(s.path(), json);
             assertThat(next.read().problems()).as(s.path() + " " + json).isEmpty();
+        }
+    }
+
+    /** What only a measurement tells is not there until it is typed: a rule that counts with it stays unchecked. */
+    @ParameterizedTest
+    @CsvSource({"burners,jet jets pressure heat", "room.openings,area level to free height", "kiln.elements,groove coil"
+    })
+    void freshPartsBringNoFiguresThatRulesCountWith(String list, String figures) {
+        Document doc = Open.starter("octagon-17");
+        FormSpec form = switch (list) {
+            case "burners" -> Catalog.burners();
+            case "kiln.elements" -> KilnCatalog.elements();
+            default ->
+                Catalog.room().inner().stream()
+                        .filter(s -> s.path().equals("openings"))
+                        .findFirst()
+                        .orElseThrow();
+        };
+        DesignText next = doc.text().append(list, Templates.fill(doc.text(), form));
+        assertThat(next.read().problems()).isEmpty();
+        String last = list + "[" + (next.size(list) - 1) + "].";
+        assertThat(figures.split(" ")).noneMatch(f -> next.has(last + f));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"inch,3 in,5 in,7 in", "metric,75 mm,125 mm,175 mm"})
+    void aFreshElementLiesAboveTheLast(String units, String first, String second, String third) {
+        DesignText text = Open.starter("octagon-17")
+                .text()
+                .setText("units", units)
+                .set("kiln.elements", "[]")
+                .setText("kiln.height", "8 in");
+        for (String height : List.of(first, second, third, third)) {
+            text = text.append("kiln.elements", Templates.fill(text, KilnCatalog.elements()));
+            assertThat(text.get("kiln.elements[" + (text.size("kiln.elements") - 1) + "].height"))
+                    .contains(height);
         }
     }
 
