@@ -32,7 +32,7 @@ final class ProposalText {
 
     /** Where nothing was found that may be shown: why, what was tried, and what comes nearest with all that stops it. */
     void none(Proposals found) {
-        print.println("No layout that was tried passes every rule that stops. Nothing was written.");
+        print.println("No layout that was tried passes every rule that stops.");
         against(found);
         Proposal miss = found.nearestMiss();
         if (miss != null) {

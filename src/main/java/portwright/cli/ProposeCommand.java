@@ -64,7 +64,8 @@ final class ProposeCommand implements Callable<Integer> {
 
     @Option(
             names = "--despite-stops",
-            description = "write a layout too that places or sizes of holes stop, to look at; exit status stays 1")
+            description =
+                    "write a layout too that places or sizes of holes stop, the nearest miss where none passes, to look at; exit status stays 1")
     private boolean despiteStops;
 
     @Option(names = "--json", description = "one JSON object instead of text")
@@ -94,17 +95,21 @@ final class ProposeCommand implements Callable<Integer> {
                             ? "is 1 proposal."
                             : "are " + found.best().size() + " proposals."));
         }
-        Proposal taken = found.best().isEmpty() ? null : found.best().get(take - 1);
-        boolean written = taken != null && (!taken.stopped() || despiteStops);
+        boolean miss = found.best().isEmpty();
+        Proposal taken = miss ? found.nearestMiss() : found.best().get(take - 1);
+        boolean written = taken != null && (despiteStops || !miss && !taken.stopped());
         if (json) {
             if (written) {
                 put(read, taken);
             }
-            spec.commandLine().getOut().print(ProposalsJson.write(found, written ? Integer.valueOf(take) : null));
+            spec.commandLine()
+                    .getOut()
+                    .print(ProposalsJson.write(
+                            found, written && !miss ? Integer.valueOf(take) : null, written && miss));
         } else {
             tell(read, found, taken, written);
         }
-        return written && taken.check().count(Severity.STOP) == 0 ? Cli.OK : Cli.STOP;
+        return written && !miss && taken.check().count(Severity.STOP) == 0 ? Cli.OK : Cli.STOP;
     }
 
     private Proposals search(Design design, Wishes wishes) {
@@ -116,11 +121,12 @@ final class ProposeCommand implements Callable<Integer> {
     private void tell(ReadResult read, Proposals found, Proposal taken, boolean written) {
         PrintWriter print = spec.commandLine().getOut();
         ProposalText text = new ProposalText(print, read.design());
-        if (taken == null) {
+        if (found.best().isEmpty()) {
             text.none(found);
-            if (On.FLOOR.id().equals(inletsIn)) {
+            if (On.FLOOR.id().equals(inletsIn) && taken != null && taken.inletMisplaced()) {
                 print.println("The wall may have room: ask with --inlets-in wall.");
             }
+            miss(read, taken, written);
             return;
         }
         text.all(found);
@@ -136,6 +142,18 @@ final class ProposeCommand implements Callable<Integer> {
                 out + ": proposal " + take + " written"
                         + (stops == 0 ? "" : stops == 1 ? ", with 1 stop" : ", with " + stops + " stops")
                         + ". A proposal rests on the measures in the file; check it, and offer up the real parts before drilling.");
+    }
+
+    private void miss(ReadResult read, Proposal miss, boolean written) {
+        PrintWriter print = spec.commandLine().getOut();
+        if (written) {
+            put(read, miss);
+            left(read, miss);
+            print.println(out + ": the nearest miss written, to look at; what stops it stands above.");
+        } else {
+            print.println("Nothing was written."
+                    + (miss == null ? "" : " To look at the nearest miss on paper add --despite-stops."));
+        }
     }
 
     private void put(ReadResult read, Proposal taken) {

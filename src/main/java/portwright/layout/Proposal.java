@@ -10,6 +10,7 @@ import portwright.check.Finding;
 import portwright.check.Severity;
 import portwright.model.Design;
 import portwright.model.Port;
+import portwright.model.Role;
 
 /**
  * A proposed layout, as plain data.
@@ -98,6 +99,17 @@ public record Proposal(
     /** Whether places or sizes of its holes bring about a stop that it has. */
     public boolean stopped() {
         return !Stops.of(check).curable().isEmpty();
+    }
+
+    /** Whether the place of an inlet stops it, and no size that would stop it in any part. */
+    public boolean inletMisplaced() {
+        List<String> inlets = ports.stream()
+                .filter(p -> p.role() == Role.INLET)
+                .map(Port::name)
+                .toList();
+        List<Term> stops = tightest.stream().filter(Term::isStop).toList();
+        return stops.stream().noneMatch(t -> Stops.BY_SIZE.contains(t.rule()))
+                && stops.stream().anyMatch(t -> inlets.contains(t.parts().get(0)));
     }
 
     private Proposal reasoned(String all) {

@@ -37,7 +37,7 @@ record Stops(List<String> rules, long findings) implements Comparable<Stops> {
             "damper-range");
 
     /** Those of them that numbers and sizes decide, wherever the holes lie. */
-    private static final Set<String> BY_SIZE =
+    static final Set<String> BY_SIZE =
             Set.of("flame-path", "burner-fit", "flue-inlet-ratio", "clean-burn", "inlet-draw", "damper-range");
 
     /** Rules that a larger flue may cure though a damper that opens further may as well. */

@@ -18,8 +18,9 @@ public final class ProposalsJson {
      * Pretty-printed object with a final newline; numbers that do not exist are null.
      *
      * @param written number of the proposal that was written, from 1; null where none was
+     * @param missWritten whether the nearest miss was written
      */
-    public static String write(Proposals found, Integer written) {
+    public static String write(Proposals found, Integer written, boolean missWritten) {
         ObjectNode root = Json.object();
         root.put("portwright", 1).put("written", written);
         OwnLayout own = found.own();
@@ -55,7 +56,7 @@ public final class ProposalsJson {
         if (found.nearestMiss() == null) {
             root.putNull("nearestMiss");
         } else {
-            proposal(root.putObject("nearestMiss"), found.nearestMiss());
+            proposal(root.putObject("nearestMiss").put("written", missWritten), found.nearestMiss());
             found.misses().forEach(root.withObject("/nearestMiss").withArray("misses")::add);
         }
         return Json.text(root.put("tried", found.tried()).put("few", found.few()));

@@ -70,6 +70,31 @@ class ProposeCommandTest {
         assertThat(miss).contains("weakest-section: ").contains("too much");
     }
 
+    /** Flues far too small for the inlets stop every layout, wherever the inlets lie: the wall is no advice; the nearest miss is written when asked for. */
+    @Test
+    void theNearestMissIsWrittenToLookAt() throws IOException {
+        String[] small = {
+            "--inlets-in=floor", "--inlets=2", "--flues=1", "--inlet-size=1 3/8 in", "--flue-size=1 1/8 in"
+        };
+        assertThat(propose(small)).isEqualTo(Cli.STOP);
+        assertThat(folder.resolve("new.json")).doesNotExist();
+        assertThat(said)
+                .contains("Nothing was written. To look at the nearest miss on paper add --despite-stops.")
+                .doesNotContain("The wall may have room");
+        String[] despite = java.util.Arrays.copyOf(small, small.length + 1);
+        despite[small.length] = "--despite-stops";
+        assertThat(propose(despite)).isEqualTo(Cli.STOP);
+        assertThat(folder.resolve("new.json")).exists();
+        assertThat(said).contains("flue-inlet-ratio").contains("new.json: the nearest miss written, to look at");
+        Files.delete(folder.resolve("new.json"));
+        despite[0] = "--json";
+        assertThat(propose(despite)).isEqualTo(Cli.STOP);
+        JsonNode root = new ObjectMapper().readTree(said);
+        assertThat(root.get("written").isNull()).isTrue();
+        assertThat(root.at("/nearestMiss/written").asBoolean()).isTrue();
+        assertThat(folder.resolve("new.json")).exists();
+    }
+
     /** The design's own layout stands beside each proposal, and what was written is named. */
     @Test
     void asJson() throws IOException {
