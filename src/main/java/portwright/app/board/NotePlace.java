@@ -17,6 +17,8 @@ final class NotePlace {
     private static final double KEEP_OUT_MM = 25;
     private static final double NAME_PX = 24;
     private static final double EDGE_PX = 10;
+    /** From the ring to a box that stands clear of the hole's own name, px. */
+    private static final double FAR_PX = 110;
     /** Between the box and a flag, px. */
     private static final double GAP_PX = 4;
 
@@ -35,7 +37,9 @@ final class NotePlace {
                 RulePainter.BREADTH + 8, RulePainter.BREADTH + 8, window.maxX() - EDGE_PX, window.maxY() - EDGE_PX);
         List<Box> spots = new ArrayList<>();
         for (double y : new double[] {at.y() - r - h - EDGE_PX, at.y() - h / 2, at.y() + r + EDGE_PX}) {
-            for (double x : new double[] {at.x() + r + 30, at.x() - r - 30 - w, at.x() - w / 2}) {
+            for (double x : new double[] {
+                at.x() + r + 30, at.x() - r - 30 - w, at.x() - w / 2, at.x() + r + FAR_PX, at.x() - r - FAR_PX - w
+            }) {
                 Box b = into(room, x, y, w, h);
                 if (b.minX() > at.x() + r || b.maxX() < at.x() - r || b.minY() > at.y() + r || b.maxY() < at.y() - r) {
                     spots.add(b);
