@@ -11,6 +11,25 @@ import portwright.check.NotChecked;
 public final class FieldNames {
     private static final Pattern INDEX = Pattern.compile("\\[(\\d+)\\]");
 
+    /** Every form there is. */
+    static final List<FormSpec> FORMS = List.of(
+            Catalog.design(),
+            KilnCatalog.chamber(),
+            KilnCatalog.plan(),
+            KilnCatalog.wall(),
+            KilnCatalog.slab("floor"),
+            KilnCatalog.slab("lid"),
+            KilnCatalog.elements(),
+            KilnCatalog.fittings(),
+            KilnCatalog.shelves(),
+            Catalog.ports(),
+            Catalog.drilling(),
+            Catalog.burners(),
+            Catalog.damper(),
+            Catalog.room(),
+            Catalog.supply(),
+            Catalog.firing());
+
     /** Path without indexes to where it stands, form before field. */
     private static final Map<String, Named> ALL = all();
 
@@ -20,23 +39,7 @@ public final class FieldNames {
 
     private static Map<String, Named> all() {
         Map<String, Named> out = new LinkedHashMap<>();
-        for (FormSpec f : List.of(
-                Catalog.design(),
-                KilnCatalog.chamber(),
-                KilnCatalog.plan(),
-                KilnCatalog.wall(),
-                KilnCatalog.slab("floor"),
-                KilnCatalog.slab("lid"),
-                KilnCatalog.elements(),
-                KilnCatalog.fittings(),
-                KilnCatalog.shelves(),
-                Catalog.ports(),
-                Catalog.drilling(),
-                Catalog.burners(),
-                Catalog.damper(),
-                Catalog.room(),
-                Catalog.supply(),
-                Catalog.firing())) {
+        for (FormSpec f : FORMS) {
             put(out, "", "", f);
         }
         return out;

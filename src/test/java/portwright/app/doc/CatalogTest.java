@@ -18,23 +18,7 @@ import portwright.file.Starters;
 
 /** The forms reach every field of the design file, and every fresh part they add is a good one. */
 class CatalogTest {
-    static final List<FormSpec> FORMS = List.of(
-            Catalog.design(),
-            KilnCatalog.plan(),
-            KilnCatalog.chamber(),
-            KilnCatalog.wall(),
-            KilnCatalog.slab("floor"),
-            KilnCatalog.slab("lid"),
-            KilnCatalog.elements(),
-            KilnCatalog.fittings(),
-            KilnCatalog.shelves(),
-            Catalog.ports(),
-            Catalog.drilling(),
-            Catalog.burners(),
-            Catalog.damper(),
-            Catalog.room(),
-            Catalog.supply(),
-            Catalog.firing());
+    private static final List<FormSpec> FORMS = FieldNames.FORMS;
 
     private static void keys(FormSpec s, String at, Set<String> out) {
         String here = at.isEmpty() ? s.path() : s.path().isEmpty() ? at : at + "." + s.path();

@@ -119,7 +119,7 @@ class ShortFormsTest {
     }
 
     static List<FormSpec> forms() {
-        return CatalogTest.FORMS;
+        return FieldNames.FORMS;
     }
 
     /** A hint is a text that the field takes, in either system. */

@@ -10,6 +10,7 @@ import portwright.calc.firing.log.LogFinding.Kind;
  * power that a record has are enough to tell of a circuit that is out. A kiln that falls was switched off.
  */
 final class ShortHold {
+    /** So much at the end of a log says whether the kiln falls (judgement), s. */
     private static final double LAST_S = 600;
 
     private ShortHold() {}
