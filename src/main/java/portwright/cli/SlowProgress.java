@@ -2,6 +2,7 @@ package portwright.cli;
 
 import java.io.PrintWriter;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import portwright.layout.Progress;
@@ -13,6 +14,7 @@ final class SlowProgress implements Progress, AutoCloseable {
 
     private final PrintWriter err;
     private final ScheduledExecutorService clock;
+    private final Future<?> beat;
     private volatile Stage stage = new Stage(0, "sizes that fit burners and draft");
     private int told;
 
@@ -30,7 +32,7 @@ final class SlowProgress implements Progress, AutoCloseable {
             t.setDaemon(true);
             return t;
         });
-        clock.scheduleAtFixedRate(this::tell, every, every, unit);
+        beat = clock.scheduleAtFixedRate(this::tell, every, every, unit);
     }
 
     @Override
@@ -54,6 +56,7 @@ final class SlowProgress implements Progress, AutoCloseable {
     /** Says no more. */
     @Override
     public void close() {
+        beat.cancel(false);
         clock.shutdownNow();
     }
 }

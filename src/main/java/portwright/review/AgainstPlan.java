@@ -50,7 +50,7 @@ public record AgainstPlan(List<Slow> slow, Optional<Lit> lit) {
             return new AgainstPlan(List.of(), Optional.empty());
         }
         List<Step> steps = r.review().firing().steps().value();
-        return new AgainstPlan(slow(r, x, steps), lit(r.logs().get(record), x, steps));
+        return new AgainstPlan(slow(r, x, steps), lit(r.logs().get(record), steps));
     }
 
     private static List<Slow> slow(RecordReview r, RecordResult x, List<Step> steps) {
@@ -77,7 +77,7 @@ public record AgainstPlan(List<Slow> slow, Optional<Lit> lit) {
     }
 
     /** The first row with gas against the end of the last step before the plan's gas. */
-    private static Optional<Lit> lit(FiringLog log, RecordResult x, List<Step> steps) {
+    private static Optional<Lit> lit(FiringLog log, List<Step> steps) {
         int gas = 1;
         while (gas < steps.size() && !steps.get(gas).gas()) {
             gas++;

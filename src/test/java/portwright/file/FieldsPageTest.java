@@ -57,7 +57,7 @@ class FieldsPageTest {
         List<String> missing = new ArrayList<>();
         for (String page : List.of("design-file.md", "guide.md")) {
             for (String row : Files.readAllLines(Path.of("src/docs", page))) {
-                String[] columns = row.split(" \\| ?|^\\| ");
+                String[] columns = row.split(" \\| ?|^\\| ", -1);
                 for (var field : words.entrySet()) {
                     if (columns.length < 3 || !columns[1].contains("`" + field.getKey() + "`")) {
                         continue;

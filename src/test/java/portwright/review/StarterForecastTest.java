@@ -54,7 +54,7 @@ class StarterForecastTest {
                 .sum();
         String line = ForecastText.write(r).replaceAll("\\s+", " ").replaceAll(".*in each fire (.*?); .*", "$1");
         double told = 0;
-        for (String part : line.split(", ")) {
+        for (String part : line.split(", ", -1)) {
             told += Double.parseDouble(part.replaceAll("^[a-z ]+ ([0-9]+) min.*", "$1"));
         }
         assertThat(told).isCloseTo(steps + 5, within(1.5));

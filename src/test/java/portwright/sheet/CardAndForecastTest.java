@@ -134,11 +134,11 @@ class CardAndForecastTest {
                 .isEqualTo(Math.round(Math.ceil(result.figures().purgeMinutes())))
                 .isGreaterThan(10);
         var spells = r.firing().forecast().value().nominal().openSpells();
-        assertThat(spells.get(0).openS()).isCloseTo(minutes * 60, within(1e-6));
+        assertThat(spells.get(0).openS()).isCloseTo(minutes * 60.0, within(1e-6));
         spells.stream()
                 .filter(s -> !s.lighting())
                 .forEach(s -> assertThat(s.openS()).isCloseTo(600, within(1e-6)));
-        assertThat(r.firing().relights().get(0).openS()).isEqualTo(minutes * 60);
+        assertThat(r.firing().relights().get(0).openS()).isEqualTo(minutes * 60.0);
         assertThat(card(r).lighting().toString()).contains("plate off, " + minutes + " min of air");
         assertThat(card(r).flameOut().toString()).contains("Relight after " + minutes + " min");
         assertThat(ForecastText.write(r)).contains(minutes + " min ports open, plate off");

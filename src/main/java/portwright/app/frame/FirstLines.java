@@ -19,9 +19,10 @@ final class FirstLines {
         add(
                 notices,
                 "This kiln begins as the example.",
-                "Kiln: type your own measures; what is not yours yet is marked ◇.\n"
-                        + "Ports: drag the holes and watch the slips.\n"
-                        + "Paper: print the template once nothing stops.");
+                """
+                Kiln: type your own measures; what is not yours yet is marked ◇.
+                Ports: drag the holes and watch the slips.
+                Paper: print the template once nothing stops.""");
     }
 
     /** Of a kiln of its own measures. */
@@ -29,9 +30,10 @@ final class FirstLines {
         add(
                 notices,
                 "This kiln begins with what you measured.",
-                "Kiln: add elements and fittings, or say that there are none; add the brick joints.\n"
-                        + "Ports: press N for each hole.\n"
-                        + "What is still missing stands under Not checked.");
+                """
+                Kiln: add elements and fittings, or say that there are none; add the brick joints.
+                Ports: press N for each hole.
+                What is still missing stands under Not checked.""");
     }
 
     private static void add(Notices notices, String head, String words) {

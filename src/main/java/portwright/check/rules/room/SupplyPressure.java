@@ -109,7 +109,7 @@ public final class SupplyPressure implements Rule {
                 new Measure(made, "Pa"),
                 "The supply gives " + Say.n(supply / 100) + " mbar; " + b.name() + " is counted at " + own
                         + ". Fed with all of it the burner takes "
-                        + Say.n(Math.round((Math.sqrt(supply / made) - 1) * 100))
+                        + Say.n(Math.rint((Math.sqrt(supply / made) - 1) * 100))
                         + " % more gas than any figure here.",
                 "Have a regulator, or a valve with a gauge after it, hold " + own + " at " + b.name()
                         + " and read that gauge; else give the burner the supply's pressure.",
