@@ -16,10 +16,7 @@ final class FirstLines {
 
     /** Of a kiln that begins as a starter. */
     static void ofStarter(Notices notices) {
-        add(
-                notices,
-                "This kiln begins as the example.",
-                """
+        add(notices, "This kiln begins as the example.", """
                 Kiln: type your own measures; what is not yours yet is marked ◇.
                 Ports: drag the holes and watch the slips.
                 Paper: print the template once nothing stops.""");
@@ -27,10 +24,7 @@ final class FirstLines {
 
     /** Of a kiln of its own measures. */
     static void ofOwn(Notices notices) {
-        add(
-                notices,
-                "This kiln begins with what you measured.",
-                """
+        add(notices, "This kiln begins with what you measured.", """
                 Kiln: add elements and fittings, or say that there are none; add the brick joints.
                 Ports: press N for each hole.
                 What is still missing stands under Not checked.""");

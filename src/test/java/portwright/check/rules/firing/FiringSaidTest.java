@@ -3,7 +3,9 @@ package portwright.check.rules.firing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Comparator;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -160,6 +162,38 @@ class FiringSaidTest {
         assertThat(no.measured().value()).isLessThan(may.measured().value());
         assertThat(check(new FiringReach(), d.setText("kiln.power", "12 kW")).findings())
                 .isEmpty();
+    }
+
+    /** Heat work is not undone: a softer cone after a harder one is down before its step begins. */
+    @Test
+    void aConeThatIsDownAlreadyIsTold() {
+        Finding f = only(
+                new FiringReach(), kiln(electric("cone 6"), electric("cone 04")).setText("kiln.power", "14 kW"));
+        assertThat(f.severity()).isEqualTo(Severity.NOTE);
+        assertThat(f.parts()).containsExactly("step 2");
+        assertThat(f.message()).startsWith("Step 2 asks for cone 04, which is down already");
+        assertThat(check(
+                                new FiringReach(),
+                                kiln(electric("cone 04"), electric("cone 6")).setText("kiln.power", "14 kW"))
+                        .findings())
+                .isEmpty();
+    }
+
+    /** Where nothing reaches the goal alone, each thing is told with what it gains, the most first. */
+    @Test
+    void whatGainsMostIsToldFirst() {
+        String remedy = only(new FiringReach(), kiln(electric("1350 °C")).setText("kiln.power", "3 kW"))
+                .remedy();
+        assertThat(remedy)
+                .startsWith("Nothing that was tried in the forecast reaches it alone. Most is gained by ")
+                .endsWith("Take several together, or ask for a lower goal.");
+        List<Integer> gains = Pattern.compile("\\((\\d+) °C")
+                .matcher(remedy)
+                .results()
+                .map(m -> Integer.valueOf(m.group(1)))
+                .toList();
+        assertThat(gains).hasSizeGreaterThan(1).isSortedAccordingTo(Comparator.reverseOrder());
+        assertThat(gains.get(gains.size() - 1)).isGreaterThanOrEqualTo(10);
     }
 
     /** Class of group 23 and K over it as the limits give them; a goal of the second step, parts of one brick together. */
