@@ -56,7 +56,9 @@ final class PartShapes {
         if (face.on() == On.WALL && !face.hot()) {
             List<Pt> inside = seen(PartPainter.partRim(kiln, new Face(On.WALL, face.panel(), true)));
             pen.polyline(inside, true, LineStyle.HIDDEN);
-            names.along("the chamber begins behind this line", inside, true);
+            if (pen.flavour() != Flavour.SCREEN || face.panel() == 1) {
+                names.along("the chamber begins behind this line", inside, true);
+            }
         }
         return names;
     }

@@ -178,8 +178,10 @@ public final class SectionPainter {
         return new Box(plan.minX(), s.bottom(), plan.maxX(), s.top() > s.bottom() ? s.top() : s.bottom() + 1);
     }
 
-    /** Over the plate, middle or ends, else under it. */
-    private static void name(Pen pen, Labels labels, ShelfPlate s) {
+    /** Over the plate, middle or ends, else under it; never over a wall. */
+    private void name(Pen pen, Labels labels, ShelfPlate s) {
+        double[] in = kiln.inner().across(kiln.centre().y());
+        double rim = pen.size(0.6, 2);
         Box b = plate(s);
         double over = b.maxY() + pen.size(1.2, 4);
         double under = b.minY() - pen.size(1.2, 4) - pen.textSize(TextStyle.LABEL) * 0.8;
@@ -188,7 +190,13 @@ public final class SectionPainter {
             spots.add(new Labels.Spot(new Pt(b.centre().x(), y), Pen.Align.CENTRE, 0));
             spots.add(new Labels.Spot(new Pt(b.minX(), y), Pen.Align.LEFT, 0));
             spots.add(new Labels.Spot(new Pt(b.maxX(), y), Pen.Align.RIGHT, 0));
+            spots.add(new Labels.Spot(new Pt(in[0] + rim, y), Pen.Align.LEFT, 0));
+            spots.add(new Labels.Spot(new Pt(in[1] - rim, y), Pen.Align.RIGHT, 0));
         }
+        spots.removeIf(spot -> {
+            Box words = labels.extent(s.name(), spot, TextStyle.LABEL);
+            return words.minX() < in[0] || words.maxX() > in[1];
+        });
         labels.place(s.name(), spots, TextStyle.LABEL);
     }
 

@@ -1,10 +1,10 @@
 package portwright.drawing;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
+import java.util.function.UnaryOperator;
 import portwright.check.Finding;
 import portwright.geometry.Face;
 import portwright.geometry.FittingShape;
@@ -12,6 +12,7 @@ import portwright.geometry.GrooveSolid;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Panel;
 import portwright.geometry.Pt;
+import portwright.model.ElementRun;
 import portwright.model.On;
 
 /** All wall panels side by side: seen from inside they follow one another to the right, seen from outside to the left. */
@@ -65,32 +66,56 @@ public final class UnrolledWalls {
             }
             double dx = middles.get(i);
             painters.get(i).under(new ShiftedPen(pen, dx, 0), own, moving, List.of());
-            Panel panel = kiln.panels().get(i);
-            String full = panel.number() + " " + panel.side();
-            boolean fits = pen.textWidth(full, TextStyle.LABEL_BOLD) + pen.size(2, 8)
-                    < Box.around(painters.get(i).rim()).width();
-            double low = Box.around(painters.get(i).rim()).maxY() + pen.size(2, 6);
-            int cut = full.lastIndexOf(' ');
-            boolean two = pen.flavour() == Flavour.SCREEN
-                    && !fits
-                    && full.indexOf(' ') < cut
-                    && pen.textWidth(full.substring(0, cut), TextStyle.LABEL_BOLD) + pen.size(2, 8)
-                            < Box.around(painters.get(i).rim()).width();
-            if (two) {
-                name(pen, full.substring(cut + 1), dx, low);
-                name(pen, full.substring(0, cut), dx, low + pen.textSize(TextStyle.LABEL_BOLD) * Words.LEADING);
-            } else {
-                String words = fits ? full : String.valueOf(panel.number());
-                if (fits
-                        || pen.textWidth(words, TextStyle.LABEL_BOLD) + pen.size(0, 4)
-                                < Box.around(painters.get(i).rim()).width()) {
-                    name(pen, words, dx, low);
-                }
-            }
         }
-        if (pen.flavour() == Flavour.SCREEN && bounds().width() > pen.size(0, 330)) {
+        boolean words = pen.flavour() == Flavour.SCREEN && bounds().width() > pen.size(0, 330);
+        bare(pen, window, words);
+        headings(pen, window);
+        if (words) {
             elements(pen);
             fittings(pen, window);
+        }
+    }
+
+    /** Names the panels over the walls, all in one way: by number and side; else so where the side is one word; else by number; in no room at all, not. */
+    private void headings(Pen pen, Box window) {
+        List<UnaryOperator<String>> ways =
+                List.of(n -> n, n -> n.indexOf(' ') == n.lastIndexOf(' ') ? n : number(n), n -> number(n));
+        for (UnaryOperator<String> way : ways) {
+            List<List<String>> words = kiln.panels().stream()
+                    .map(p -> lines(pen, p, way.apply(p.number() + " " + p.side())))
+                    .toList();
+            if (words.stream().noneMatch(List::isEmpty)) {
+                kiln.panels().stream()
+                        .filter(p -> own(p.number() - 1, window).width() > 0)
+                        .forEach(p -> heading(pen, p, words.get(p.number() - 1)));
+                return;
+            }
+        }
+    }
+
+    private static String number(String named) {
+        return named.substring(0, named.indexOf(' '));
+    }
+
+    /** A panel's name in one line over it, or in two; nothing where neither fits. */
+    private List<String> lines(Pen pen, Panel panel, String named) {
+        double room = Box.around(painters.get(panel.number() - 1).rim()).width() - pen.size(1, 5);
+        int cut = named.lastIndexOf(' ');
+        List<List<String>> ways = cut == named.indexOf(' ')
+                ? List.of(List.of(named))
+                : List.of(List.of(named), List.of(named.substring(0, cut), named.substring(cut + 1)));
+        return ways.stream()
+                .filter(w -> w.stream().allMatch(l -> pen.textWidth(l, TextStyle.LABEL_BOLD) < room))
+                .findFirst()
+                .orElse(List.of());
+    }
+
+    private void heading(Pen pen, Panel panel, List<String> lines) {
+        double low = Box.around(painters.get(panel.number() - 1).rim()).maxY() + pen.size(2, 6);
+        double step = pen.textSize(TextStyle.LABEL_BOLD) * Words.LEADING;
+        for (int i = 0; i < lines.size(); i++) {
+            Pt at = new Pt(middle(panel.number()), low + (lines.size() - 1 - i) * step);
+            pen.text(lines.get(i), at, Pen.Align.CENTRE, 0, TextStyle.LABEL_BOLD);
         }
     }
 
@@ -125,10 +150,6 @@ public final class UnrolledWalls {
         return new Box(b.minX() + dx, b.minY(), b.maxX() + dx, b.maxY());
     }
 
-    private static void name(Pen pen, String words, double x, double y) {
-        pen.text(words, new Pt(x, y), Pen.Align.CENTRE, 0, TextStyle.LABEL_BOLD);
-    }
-
     /** Paints what {@link #under} leaves out. */
     public void over(Pen pen, Box window, String moving) {
         for (int i = 0; i < painters.size(); i++) {
@@ -155,17 +176,61 @@ public final class UnrolledWalls {
         double left = bounds().minX() + RIM_ROOM_MM - pen.size(2, 8);
         double step = pen.textSize(TextStyle.LABEL);
         double last = Double.NEGATIVE_INFINITY;
-        List<GrooveSolid.OnWall> rows = kiln.grooves().stream()
-                .filter(GrooveSolid.OnWall.class::isInstance)
-                .map(GrooveSolid.OnWall.class::cast)
-                .sorted(Comparator.comparingDouble(GrooveSolid.OnWall::bottom))
-                .toList();
-        Set<String> said = new HashSet<>();
-        for (GrooveSolid.OnWall g : rows) {
-            double y = (g.bottom() + g.top()) / 2 - step / 3;
-            if (y - last >= step && said.add(g.name())) {
-                pen.text(g.name(), new Pt(left, y), Pen.Align.RIGHT, 0, TextStyle.LABEL);
+        Map<String, Double> heights = new LinkedHashMap<>();
+        for (GrooveSolid g : kiln.grooves()) {
+            if (g instanceof GrooveSolid.OnWall w) {
+                heights.putIfAbsent(w.name(), (w.bottom() + w.top()) / 2);
+            }
+        }
+        bare().forEach(e -> heights.put(e.name(), e.height().mm()));
+        for (Map.Entry<String, Double> e :
+                heights.entrySet().stream().sorted(Map.Entry.comparingByValue()).toList()) {
+            double y = e.getValue() - step / 3;
+            if (y - last >= step) {
+                pen.text(e.getKey(), new Pt(left, y), Pen.Align.RIGHT, 0, TextStyle.LABEL);
                 last = y;
+            }
+        }
+    }
+
+    /** Elements of the wall whose height is known and whose groove is not. */
+    private List<ElementRun> bare() {
+        List<ElementRun> all = kiln.design().kiln().elements();
+        return all == null
+                ? List.of()
+                : all.stream()
+                        .filter(e -> e.on() == On.WALL && e.height() != null)
+                        .filter(e -> e.groove() == null
+                                || e.groove().height() == null
+                                || e.groove().depth() == null)
+                        .toList();
+    }
+
+    /** A dashed line for each element whose groove is not known yet, with what it lacks. */
+    private void bare(Pen pen, Box window, boolean words) {
+        for (ElementRun e : bare()) {
+            boolean said = !words;
+            for (Panel p : kiln.panels()) {
+                if (e.panels() != null && !e.panels().contains(p.number())
+                        || own(p.number() - 1, window).width() <= 0) {
+                    continue;
+                }
+                Box rim = Box.around(painters.get(p.number() - 1).rim());
+                double dx = middle(p.number());
+                double y = e.height().mm();
+                pen.line(new Pt(rim.minX() + dx, y), new Pt(rim.maxX() + dx, y), LineStyle.HIDDEN, Ink.EMBER);
+                if (!said) {
+                    double high = pen.textSize(TextStyle.LABEL);
+                    double low = y + high > rim.maxY() ? y - high : y + pen.size(1, 4);
+                    Pt at = new Pt(rim.minX() + dx + pen.size(2, 6), low);
+                    pen.text(
+                            e.name() + ": groove not typed yet",
+                            at,
+                            Pen.Align.LEFT,
+                            0,
+                            TextStyle.LABEL.withInk(Ink.EMBER));
+                    said = true;
+                }
             }
         }
     }

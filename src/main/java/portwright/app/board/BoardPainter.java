@@ -16,6 +16,7 @@ import portwright.app.paint.BoardLook;
 import portwright.app.paint.CanvasPen;
 import portwright.app.paint.Palette;
 import portwright.app.paint.RulePainter;
+import portwright.app.paint.SharpCanvas;
 import portwright.drawing.Box;
 import portwright.drawing.Ink;
 import portwright.drawing.Labels;
@@ -34,6 +35,10 @@ final class BoardPainter {
     private final Canvas still = new Canvas();
     private final LivePainter live = new LivePainter();
     private Ground painted;
+    private double width = 1;
+    private double height = 1;
+    /** How much larger than laid out the board is shown. */
+    private double factor = 1;
 
     BoardPainter(Board board, Document doc) {
         this.board = board;
@@ -47,8 +52,11 @@ final class BoardPainter {
     }
 
     void resize(double w, double h) {
-        still.setWidth(Math.max(1, w));
-        still.setHeight(Math.max(1, h));
+        width = Math.max(1, w);
+        height = Math.max(1, h);
+        factor = SharpCanvas.factor(board);
+        SharpCanvas.size(still, width, height, factor);
+        live.factor(factor);
     }
 
     /**
@@ -61,8 +69,8 @@ final class BoardPainter {
         View view = board.view();
         Plot plot = board.plot();
         Palette p = Palette.of(probe);
-        double w = still.getWidth();
-        double h = still.getHeight();
+        double w = width;
+        double h = height;
         double left = RulePainter.BREADTH;
         Pt a = view.toMm(left, h);
         Pt b = view.toMm(w, left);
@@ -82,6 +90,7 @@ final class BoardPainter {
                 board.units(),
                 w,
                 h,
+                factor,
                 probe.getBackground(),
                 board.isFocused(),
                 section ? words : region);
@@ -103,6 +112,7 @@ final class BoardPainter {
             UnitSystem units,
             double width,
             double height,
+            double factor,
             Background theme,
             boolean focused,
             Object extra) {}

@@ -14,6 +14,14 @@ import portwright.geometry.GrooveSolid;
 final class Fitted {
     /** Room over the walls for their numbers and the tape above these. */
     private static final double LID_TAPE_PX = 66;
+    /** Room under the walls for the key hint in the corner, on a board from that height on. */
+    private static final double HINT_PX = 50;
+
+    private static final double HINT_FROM_PX = 360;
+    /** Room under the section for the tape along the board's lower edge. */
+    private static final double SECTION_TAPE_PX = 52;
+
+    private static final double LOW_SECTION_TAPE_PX = 36;
     /** What the elements' names beside the walls keep from the rule and from the walls, both together. */
     private static final double NAME_PX = 20;
 
@@ -27,6 +35,7 @@ final class Fitted {
         double extra = picture == Picture.SECTION ? 150 : 0;
         double tape = picture.walls() ? Math.max(0, LID_TAPE_PX - margin) : 0;
         double names = picture.walls() ? Math.max(0, names(plot) - margin) : 0;
+        double hint = Math.max(0, foot(picture, height) - margin);
         double left = RulePainter.BREADTH;
         return View.fit(
                 b.minX(),
@@ -36,8 +45,16 @@ final class Fitted {
                 left + names,
                 left + tape,
                 width - left - names - room,
-                height - left - tape,
+                height - left - tape - hint,
                 margin);
+    }
+
+    /** Room that the words under a picture need. */
+    private static double foot(Picture picture, double height) {
+        if (picture == Picture.SECTION) {
+            return height < HINT_FROM_PX ? LOW_SECTION_TAPE_PX : SECTION_TAPE_PX;
+        }
+        return picture.walls() && height >= HINT_FROM_PX ? HINT_PX : 0;
     }
 
     /** Width of the longest name beside the walls. */

@@ -23,6 +23,12 @@ final class LivePainter {
         return List.of(marks.node(), pointers.node(), notes.node());
     }
 
+    /** How much larger than laid out the board is shown. */
+    void factor(double f) {
+        marks.factor(f);
+        notes.factor(f);
+    }
+
     /** @param mm what the board shows, mm of the picture */
     void paint(Palette p, Board board, Document doc, double w, double h, Box mm) {
         Plot plot = board.plot();

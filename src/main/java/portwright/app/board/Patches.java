@@ -9,6 +9,7 @@ import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.shape.StrokeLineCap;
 import javafx.scene.shape.StrokeLineJoin;
+import portwright.app.paint.SharpCanvas;
 import portwright.drawing.Box;
 import portwright.geometry.Pt;
 
@@ -20,13 +21,22 @@ final class Patches {
     /** Canvases grow by steps, px: a new size costs a new picture in memory. */
     private static final double STEP_PX = 32;
 
+    /** Corners of canvases lie on whole px also where the window is shown a quarter or a half larger. */
+    private static final double CORNER_PX = 4;
+
     private final Group group = new Group();
     private final List<Canvas> canvases = new ArrayList<>();
     private final List<Patch> patches = new ArrayList<>();
+    private double factor = 1;
 
     Patches() {
         group.setManaged(false);
         group.setMouseTransparent(true);
+    }
+
+    /** How much larger than laid out the board is shown. */
+    void factor(double f) {
+        factor = f;
     }
 
     Node node() {
@@ -94,7 +104,7 @@ final class Patches {
             boolean used = i < patches.size();
             canvases.get(i).setVisible(used);
             if (used) {
-                patches.get(i).paint(canvases.get(i));
+                patches.get(i).paint(canvases.get(i), factor);
             }
         }
         patches.clear();
@@ -108,18 +118,17 @@ final class Patches {
         }
 
         Box canvas() {
-            double x = Math.floor(bounds.minX());
-            double y = Math.floor(bounds.minY());
+            double x = Math.floor(bounds.minX() / CORNER_PX) * CORNER_PX;
+            double y = Math.floor(bounds.minY() / CORNER_PX) * CORNER_PX;
             double w = Math.ceil((bounds.maxX() - x) / STEP_PX) * STEP_PX;
             double h = Math.ceil((bounds.maxY() - y) / STEP_PX) * STEP_PX;
             return new Box(x, y, x + w, y + h);
         }
 
-        void paint(Canvas c) {
+        void paint(Canvas c, double factor) {
             Box at = canvas();
             c.relocate(at.minX(), at.minY());
-            c.setWidth(at.width());
-            c.setHeight(at.height());
+            SharpCanvas.size(c, at.width(), at.height(), factor);
             GraphicsContext g = c.getGraphicsContext2D();
             g.clearRect(0, 0, at.width(), at.height());
             g.save();

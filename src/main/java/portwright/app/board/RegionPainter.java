@@ -10,9 +10,11 @@ import javafx.scene.text.TextAlignment;
 import portwright.app.doc.Plot;
 import portwright.app.doc.RegionDesk.Region;
 import portwright.app.doc.View;
+import portwright.app.paint.Fonts;
 import portwright.app.paint.Palette;
 import portwright.app.paint.RulePainter;
 import portwright.app.paint.Say;
+import portwright.app.paint.TextSizes;
 import portwright.drawing.Ink;
 import portwright.geometry.Face;
 import portwright.geometry.FeasibleRegion.Piece;
@@ -22,6 +24,8 @@ import portwright.geometry.Pt;
 /** Where the centre of the chosen hole may go: tinted, ruled with upright lines, with a dashed edge. Shape and lines tell it without colour. */
 final class RegionPainter {
     private static final double RULED_PX = 12;
+    /** Under this height of the board no key hint lies in the corner, px. */
+    private static final double LOW_PX = 360;
 
     private RegionPainter() {}
 
@@ -50,7 +54,7 @@ final class RegionPainter {
         g.setLineDashes(8, 5);
         g.stroke();
         g.restore();
-        words(g, p, r, h);
+        words(g, p, r, h, v.x(plot.bounds().minX()));
     }
 
     private static double[][] ring(Plot plot, View v, Face face, Outline o) {
@@ -103,12 +107,16 @@ final class RegionPainter {
         return out;
     }
 
-    private static void words(GraphicsContext g, Palette p, Region r, double h) {
-        String words = r.pieces().isEmpty()
-                ? "No place is clear for " + r.hole() + "."
-                : "ruled: where " + r.hole() + " may go";
-        Ink ink = r.pieces().isEmpty() ? Ink.OXBLOOD : Ink.CELADON;
+    /** @param part left end of the part, px; on a low board the words end before it */
+    private static void words(GraphicsContext g, Palette p, Region r, double h, double part) {
+        boolean none = r.pieces().isEmpty();
+        boolean low = h < LOW_PX;
+        String words = none ? "No place is clear for " + r.hole() + "." : "ruled: where " + r.hole() + " may go";
+        if (low && RulePainter.BREADTH + 14 + TextSizes.width(words, Fonts.bold(13)) > part) {
+            words = none ? "no place is clear" : "ruled: it may go here";
+        }
+        Ink ink = none ? Ink.OXBLOOD : Ink.CELADON;
         double x = RulePainter.BREADTH + 14;
-        Say.at(g, p, words, x, h - 62, 13, true, ink, TextAlignment.LEFT, VPos.CENTER, true);
+        Say.at(g, p, words, x, low ? h - 20 : h - 62, 13, true, ink, TextAlignment.LEFT, VPos.CENTER, true);
     }
 }

@@ -107,8 +107,7 @@ final class StopPainter {
     }
 
     private static String slip(Finding f) {
-        Step home = Step.of(f.rule());
-        return "the slip " + (home == Step.PORTS ? "beside" : "in " + home.word()) + " says how to mend it";
+        return "click: its slip in " + Step.of(f.rule()).word() + " says how to mend it";
     }
 
     private static String is(Finding f, Document doc) {

@@ -16,6 +16,9 @@ import portwright.check.Verdict;
 public final class FindingOrder {
     private static final Set<Step> AFTER_GEOMETRY = EnumSet.of(Step.GAS, Step.ROOM, Step.FIRING);
 
+    /** Rules that forbid nothing and caution where their input is missing. */
+    private static final Set<String> SAY_WHAT_LACKS = Set.of("vent-fan", "thermocouple-range");
+
     private FindingOrder() {}
 
     /** Findings of a step; Paper shows all of them. */
@@ -35,11 +38,18 @@ public final class FindingOrder {
         List<NotChecked> out = new ArrayList<>();
         for (NotChecked n : doc.result().notChecked()) {
             if ((step == Step.PAPER || Step.of(n.rule()) == step)
+                    && !said(doc.result(), n.rule())
                     && out.stream().noneMatch(o -> o.rule().equals(n.rule()))) {
                 out.add(n);
             }
         }
         return out;
+    }
+
+    /** Whether a finding of the rule says already what it lacks and what it counts in its place. */
+    private static boolean said(CheckResult r, String rule) {
+        return SAY_WHAT_LACKS.contains(rule)
+                && r.findings().stream().anyMatch(f -> f.rule().equals(rule));
     }
 
     /** What the step's tile shows; a step that has not been checked yet never shows clear. Paper: stops for drilling, the only thing that stops the template. */

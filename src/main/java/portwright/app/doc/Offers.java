@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import portwright.data.Bricks;
+import portwright.sheet.Paper;
 import portwright.units.BothSystems;
+import portwright.units.Format;
 
 /** Values that a field of free text offers, and what it means to write another one. */
 public final class Offers {
@@ -30,6 +32,14 @@ public final class Offers {
     private Offers(List<Offer> all, String otherwise) {
         this.all = all;
         this.otherwise = otherwise;
+    }
+
+    /** The paper sizes with a name. */
+    public static List<Offer> papers() {
+        return Paper.named().stream()
+                .map(p -> new Offer(
+                        p.words(), Format.plain(p.widthMm(), 1) + " × " + Format.plain(p.heightMm(), 1) + " mm"))
+                .toList();
     }
 
     /** What the field of a key offers; empty for one that offers nothing. */

@@ -45,8 +45,23 @@ public record PaperChoice(String paper, SheetOptions.Part part, SheetOptions.Sid
         return (part == SheetOptions.Part.ALL ? "" : part.name().toLowerCase(Locale.ROOT) + "-")
                 + (face == USUAL.face
                         ? ""
-                        : face.name().toLowerCase(Locale.ROOT)
-                                + (face == SheetOptions.Side.BOTH ? "-faces-" : "-face-"));
+                        : faceWords(part, face).replace(' ', '-') + (face == SheetOptions.Side.BOTH ? "-faces-" : "-"));
+    }
+
+    /** A face of the part in the words of the board; of all parts, which faces. */
+    public static String faceWords(SheetOptions.Part part, SheetOptions.Side face) {
+        boolean hot = face == SheetOptions.Side.HOT;
+        return switch (face) {
+            case DRILLED -> "to drill from";
+            case BOTH -> "both";
+            default ->
+                switch (part) {
+                    case FLOOR -> hot ? "from above" : "from below";
+                    case LID -> hot ? "from below" : "from above";
+                    case WALL -> hot ? "from inside" : "from outside";
+                    default -> hot ? "inner faces" : "outer faces";
+                };
+        };
     }
 
     /** Keeps it for the next start. */

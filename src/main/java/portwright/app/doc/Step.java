@@ -82,6 +82,18 @@ public enum Step {
         this.rules = rules;
     }
 
+    /** What stands over its findings. */
+    public String findings() {
+        return switch (this) {
+            case KILN -> "The kiln";
+            case PORTS -> "Holes and brick";
+            case GAS -> "Gas and fire";
+            case ROOM -> "Air and people";
+            case FIRING -> "The firing";
+            case PAPER -> "All findings";
+        };
+    }
+
     public String word() {
         return word;
     }

@@ -2,7 +2,7 @@ package portwright.app.frame;
 
 import portwright.app.part.SlipView;
 
-/** Lines that say what to do with a kiln that is new on the board; they go when they are tapped. */
+/** Lines that say what to do with a kiln that is new on the board; they go with the first edit, in another step, and when they are closed. */
 final class FirstLines {
     private FirstLines() {}
 
@@ -31,8 +31,8 @@ final class FirstLines {
     }
 
     private static void add(Notices notices, String head, String words) {
-        SlipView first = SlipView.note(head, words);
-        notices.add(first);
-        first.setOnMouseClicked(e -> notices.remove(first));
+        SlipView[] slip = new SlipView[1];
+        slip[0] = SlipView.note(head, words, Notices.button("Close", () -> notices.remove(slip[0])));
+        notices.addPassing(slip[0]);
     }
 }

@@ -20,7 +20,7 @@ final class LeaveDialog {
         ButtonType leave = new ButtonType("Do not save", ButtonData.NO);
         ButtonType stay = new ButtonType("Stay", ButtonData.CANCEL_CLOSE);
         Alert a = new Alert(Alert.AlertType.NONE, "", saveIt, leave, stay);
-        Label words = new Label(title + " has changes that are not saved.");
+        Label words = new Label(title + " has changes that are not saved. Do not save: they are lost for good.");
         words.setWrapText(true);
         words.setMaxWidth(WORDS_PX);
         words.setPadding(new Insets(24, 24, 12, 24));

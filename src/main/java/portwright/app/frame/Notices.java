@@ -4,7 +4,7 @@ import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
 import portwright.app.part.SlipView;
 
-/** Messages of the window itself, over the findings; each stays until someone answers it. */
+/** Messages of the window itself, over the findings; each stays until someone answers it, some only until work goes on. */
 final class Notices {
     private final VBox place;
 
@@ -21,6 +21,17 @@ final class Notices {
 
     void add(SlipView slip) {
         place.getChildren().add(slip);
+    }
+
+    /** Adds a slip that goes by itself with the first edit or in another step. */
+    void addPassing(SlipView slip) {
+        slip.getProperties().put(Notices.class, true);
+        add(slip);
+    }
+
+    /** Work goes on: takes away what is said only until then. */
+    static void pass(VBox place) {
+        place.getChildren().removeIf(n -> n.getProperties().containsKey(Notices.class));
     }
 
     void remove(SlipView slip) {

@@ -50,10 +50,15 @@ final class ScrollHold {
 
     /** Scrolls to a node of the content and puts the keys there. */
     void show(Node n) {
+        begin(n);
+        n.requestFocus();
+    }
+
+    /** Scrolls to the beginning of a node of the content; the keys stay where they are. */
+    void begin(Node n) {
         pane.applyCss();
         pane.layout();
         letGo(topOf(n) - SEEN_PX);
-        n.requestFocus();
     }
 
     /** Scrolls to a node of the content unless its beginning is in sight with some of what follows. */

@@ -81,6 +81,11 @@ final class Side extends ScrollPane implements Showing {
                 refresh();
             }
         });
+        doc.listen(c -> {
+            if (c == Document.Change.DESIGN && !doc.dragging()) {
+                Notices.pass(messages);
+            }
+        });
         head.getStyleClass().add("section-head");
         rest.getStyleClass().add("section-head");
         rest.setStyle("-fx-padding: 6 2 0 2;");
@@ -107,6 +112,9 @@ final class Side extends ScrollPane implements Showing {
     }
 
     void show(Step s, List<Node> nodes) {
+        if (s != step) {
+            Notices.pass(messages);
+        }
         step = s;
         tickets.getChildren().setAll(nodes);
         hold.top();
@@ -158,15 +166,7 @@ final class Side extends ScrollPane implements Showing {
         boolean focus =
                 slips.getScene() != null && FocusIn.within(slips.getScene().getFocusOwner(), slips);
         boolean part = step == Step.PORTS && doc.selected() != null;
-        head.setText(
-                switch (step) {
-                    case KILN -> "The kiln";
-                    case PORTS -> part ? "On this part" : "Holes and brick";
-                    case GAS -> "Gas and fire";
-                    case ROOM -> "Air and people";
-                    case FIRING -> "The firing";
-                    case PAPER -> "All findings";
-                });
+        head.setText(part ? "On this part" : step.findings());
         List<Finding> findings = FindingOrder.of(doc, step);
         views = slips(doc.dragging() ? findings.subList(0, Math.min(findings.size(), seen())) : findings);
         List<Node> lie = new ArrayList<>();
@@ -273,6 +273,11 @@ final class Side extends ScrollPane implements Showing {
     /** Goes to the first field at or below a row of the tickets. */
     void edit(Node row) {
         hold.edit(row);
+    }
+
+    @Override
+    public void begin(Node n) {
+        hold.begin(n);
     }
 
     @Override

@@ -18,6 +18,15 @@ public final class BoardLook {
     /** Least room of the line on an empty part to the board's edge, px. */
     private static final double HINT_PX = 18;
 
+    /** Height and breadth of the key hint in the lower left corner, on boards from some height on, px. */
+    private static final double KEYS_PX = 62;
+
+    private static final double KEYS_WIDE_PX = 312;
+    private static final double KEYS_FROM_PX = 360;
+
+    /** Breadth of the scale in words in the lower right corner, px. */
+    private static final double SCALE_PX = 120;
+
     /** Room of the panels' names over the walls, px. */
     private static final double NAMES_PX = 20;
 
@@ -168,7 +177,11 @@ public final class BoardLook {
             double y = v.y(plot.bounds().minY()) + 46;
             double middle = (w + RulePainter.BREADTH) / 2;
             double half = TextSizes.width(words, Fonts.sans(14)) / 2 + 12;
-            if (y <= h - HINT_PX) {
+            boolean low = y > h - KEYS_PX && h >= KEYS_FROM_PX;
+            if (low) {
+                middle = Math.max(middle, RulePainter.BREADTH + KEYS_WIDE_PX + half);
+            }
+            if (y <= h - HINT_PX && (!low || middle + half < w - SCALE_PX)) {
                 g.setFill(p.of(Ink.PAPER));
                 g.fillRoundRect(middle - half, y - 14, 2 * half, 28, 8, 8);
             } else {

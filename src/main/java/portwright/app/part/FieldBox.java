@@ -5,8 +5,6 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Control;
 import javafx.scene.control.Label;
-import javafx.scene.control.MenuButton;
-import javafx.scene.control.MenuItem;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TextInputControl;
@@ -65,7 +63,7 @@ public final class FieldBox extends Steady implements Typed {
         FieldRing.round(box, control);
         name.setLabelFor(control);
         control.setAccessibleText(model.spec().label());
-        String help = FieldHelp.of(model.spec().key());
+        String help = FieldHelp.of(model.path());
         if (help != null) {
             name.setTooltip(tip(help));
             control.setTooltip(tip(help));
@@ -77,7 +75,11 @@ public final class FieldBox extends Steady implements Typed {
         note.setMouseTransparent(true);
         box.setOnMousePressed(e -> control(true));
         box.getChildren().addAll(control, aside);
-        Offers.of(model.spec().key()).ifPresent(o -> box.getChildren().add(offers(o)));
+        Offers.of(model.spec().key())
+                .ifPresent(o -> box.getChildren().add(OfferList.of(model.spec().label(), o.all(), v -> {
+                    input.setText(v);
+                    take();
+                })));
         box.getChildren().add(mark());
         remark.getStyleClass().add("field-remark");
         remark.setWrapText(true);
@@ -118,24 +120,6 @@ public final class FieldBox extends Steady implements Typed {
             refreshNow();
         });
         return mark;
-    }
-
-    /** A list to choose from beside the free text. */
-    private MenuButton offers(Offers offers) {
-        MenuButton list = new MenuButton();
-        list.getStyleClass().add("offers");
-        list.setAccessibleText("choose " + model.spec().label());
-        list.setMinWidth(USE_PREF_SIZE);
-        for (Offers.Offer o : offers.all()) {
-            MenuItem item = new MenuItem(o.value() + "   " + o.words());
-            item.setMnemonicParsing(false);
-            item.setOnAction(e -> {
-                input.setText(o.value());
-                take();
-            });
-            list.getItems().add(item);
-        }
-        return list;
     }
 
     /** Somebody picked a word, the same again or another: it is the user's own now. */

@@ -23,10 +23,9 @@ import portwright.app.doc.Headings;
 import portwright.app.doc.HiddenFields;
 import portwright.app.doc.Moves;
 import portwright.app.doc.Parts;
-import portwright.app.doc.SlabWords;
 import portwright.app.doc.Templates;
+import portwright.app.doc.UnderField;
 import portwright.file.DesignText;
-import portwright.model.On;
 
 /** A ticket: the fields of one object of the design, forms inside it, lists of parts. Follows the design; keeps what is being typed. */
 public final class FormView extends VBox {
@@ -238,13 +237,12 @@ public final class FormView extends VBox {
                 refreshers.add(b::refresh);
                 box.getChildren().add(b);
             }
-            if (f.key().equals("overhang")) {
-                Label size = new Label();
-                size.setWrapText(true);
-                size.getStyleClass().addAll("muted", "small");
-                On on = at.equals("kiln.lid") ? On.LID : On.FLOOR;
-                follow(() -> size.setText(SlabWords.of(doc, on)));
-                box.getChildren().add(size);
+            Supplier<String> told = UnderField.of(doc, at, f);
+            if (told != null) {
+                Label under = Plain.words("");
+                under.managedProperty().bind(under.textProperty().isNotEmpty());
+                follow(() -> under.setText(told.get()));
+                box.getChildren().add(under);
             }
         }
         for (FormSpec in : s.inner()) {

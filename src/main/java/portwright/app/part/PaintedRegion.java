@@ -4,6 +4,7 @@ import javafx.scene.canvas.Canvas;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.layout.Region;
 import portwright.app.paint.Palette;
+import portwright.app.paint.SharpCanvas;
 
 /** A region that is one canvas and repaints itself when it or the theme changes. */
 public abstract class PaintedRegion extends Region {
@@ -27,19 +28,19 @@ public abstract class PaintedRegion extends Region {
     protected void layoutChildren() {
         double w = getWidth();
         double h = getHeight();
-        if (canvas.getWidth() != w || canvas.getHeight() != h) {
-            canvas.setWidth(w);
-            canvas.setHeight(h);
-        }
+        SharpCanvas.size(canvas, w, h, SharpCanvas.factor(this));
         repaint();
     }
 
     /** Paints now. */
     public final void repaint() {
         GraphicsContext g = canvas.getGraphicsContext2D();
-        g.clearRect(0, 0, canvas.getWidth(), canvas.getHeight());
-        if (canvas.getWidth() > 0 && canvas.getHeight() > 0) {
-            paint(g, canvas.getWidth(), canvas.getHeight(), Palette.of(probe));
+        double factor = g.getTransform().getMxx();
+        double w = canvas.getWidth() / factor;
+        double h = canvas.getHeight() / factor;
+        g.clearRect(0, 0, w, h);
+        if (w > 0 && h > 0) {
+            paint(g, w, h, Palette.of(probe));
         }
     }
 

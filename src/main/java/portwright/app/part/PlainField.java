@@ -1,5 +1,6 @@
 package portwright.app.part;
 
+import java.util.List;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.geometry.Pos;
@@ -10,6 +11,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
+import portwright.app.doc.Offers.Offer;
 
 /** A field that is no field of the design: takes a text or says what is wrong with it. */
 public final class PlainField extends VBox implements Typed {
@@ -79,6 +81,15 @@ public final class PlainField extends VBox implements Typed {
     public PlainField hinted(String wanted, Supplier<String> inUse) {
         input.setPromptText(wanted);
         taken = inUse;
+        return this;
+    }
+
+    /** Offers values to choose from beside the free text. */
+    public PlainField offering(List<Offer> offers) {
+        box.getChildren().add(OfferList.of(input.getAccessibleText(), offers, v -> {
+            input.setText(v);
+            take();
+        }));
         return this;
     }
 

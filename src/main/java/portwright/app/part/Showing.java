@@ -1,5 +1,6 @@
 package portwright.app.part;
 
+import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.application.Platform;
 import javafx.scene.Node;
@@ -9,14 +10,26 @@ public interface Showing {
     /** Scrolls to a node that lies in it and gives it the keys. */
     void to(Node n);
 
+    /** Scrolls so that the beginning of a node that lies in it is near the upper edge; the keys stay where they are. */
+    void begin(Node n);
+
+    /** Scrolls what a node lies in to its beginning; does nothing where that does not scroll. */
+    static void see(Node n) {
+        around(n).ifPresent(s -> s.begin(n));
+    }
+
     /** Brings a node into sight in what it lies in; does nothing where that does not scroll. */
     static void of(Node n) {
+        around(n).ifPresent(s -> s.to(n));
+    }
+
+    private static Optional<Showing> around(Node n) {
         for (Node x = n; x != null; x = x.getParent()) {
             if (x instanceof Showing s) {
-                s.to(n);
-                return;
+                return Optional.of(s);
             }
         }
+        return Optional.empty();
     }
 
     /** Lets a heading know the path of its item, for {@link #after}. */

@@ -6,6 +6,7 @@ import javafx.beans.binding.Bindings;
 import javafx.geometry.Insets;
 import javafx.scene.control.Label;
 import javafx.scene.control.ToggleButton;
+import javafx.scene.control.Tooltip;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Pane;
 import portwright.app.board.Board;
@@ -16,6 +17,8 @@ import portwright.model.UnitSystem;
 /** The small key hints that lie on the board. */
 public final class BoardTools extends Pane {
     private static final double NARROW_PX = 660;
+    /** On a board as low as that the drawing reaches up between the key hints, px. */
+    private static final double LOW_PX = 460;
     /** From this width on the hint has room for the longer nudge, px. */
     private static final double SHIFT_PX = 800;
 
@@ -63,7 +66,9 @@ public final class BoardTools extends Pane {
         k.getStyleClass().add("key-cap");
         Label w = new Label();
         w.textProperty()
-                .bind(Bindings.when(widthProperty().lessThan(NARROW_PX))
+                .bind(Bindings.when(widthProperty()
+                                .lessThan(NARROW_PX)
+                                .or(heightProperty().lessThan(LOW_PX)))
                         .then(shortWords)
                         .otherwise(words));
         w.setStyle("-fx-font-size: 13px;");
@@ -74,6 +79,7 @@ public final class BoardTools extends Pane {
         b.setGraphic(box);
         b.getStyleClass().setAll("key-hint");
         b.setAccessibleText(words + ", key " + key);
+        b.setTooltip(new Tooltip(words));
         // a click is meant for the board: arrows and Escape go on from there
         b.setOnMouseReleased(e -> board.requestFocus());
         return b;
@@ -88,6 +94,7 @@ public final class BoardTools extends Pane {
         mode.setVisible(board.measuring());
         far.setText(arrows());
         nudge.setVisible(ports && !board.measuring() && board.picture() != Picture.SECTION);
+        requestLayout();
     }
 
     /** What the arrows do as things stand, and how a port is chosen without a mouse. */
@@ -111,11 +118,12 @@ public final class BoardTools extends Pane {
     protected void layoutChildren() {
         double m = RulePainter.BREADTH + 12;
         boolean small = getWidth() < 640 || getHeight() < 360;
+        boolean keysAlone = small || getHeight() < LOW_PX && board.picture() == Picture.SECTION;
         words.forEach(l -> {
-            l.setVisible(!small);
-            l.setManaged(!small);
+            l.setVisible(!keysAlone);
+            l.setManaged(!keysAlone);
         });
-        top.resizeRelocate(m, m, Math.min(getWidth() - m - 10, top.prefWidth(-1)), 28);
+        top.resizeRelocate(m, RulePainter.BREADTH + 8, Math.min(getWidth() - m - 10, top.prefWidth(-1)), 28);
         nudge.resizeRelocate(m, getHeight() - 42, nudge.prefWidth(-1), 28);
         nudge.setOpacity(small ? 0 : 1);
         double wide = Math.min(getWidth() - 2 * m, mode.prefWidth(-1));

@@ -6,19 +6,15 @@ import portwright.sheet.SheetOptions;
 
 /** The faces of the parts that are printed, in the words of the board. */
 final class FaceWords {
-    private static final String DRILLED = "to drill from";
-    private static final String BOTH = "both";
+    /** As they can be chosen, in this order. */
+    static final List<SheetOptions.Side> SIDES =
+            List.of(SheetOptions.Side.DRILLED, SheetOptions.Side.BOTH, SheetOptions.Side.HOT, SheetOptions.Side.COLD);
 
     private FaceWords() {}
 
-    /** The one that is drilled from, both, the one at the chamber, the one outside. */
+    /** The faces of a part in the order of {@link #SIDES}. */
     static List<String> of(SheetOptions.Part part) {
-        return switch (part) {
-            case FLOOR -> List.of(DRILLED, BOTH, "from above", "from below");
-            case LID -> List.of(DRILLED, BOTH, "from below", "from above");
-            case WALL -> List.of(DRILLED, BOTH, "from inside", "from outside");
-            default -> List.of(DRILLED, BOTH, "inner faces", "outer faces");
-        };
+        return SIDES.stream().map(side -> PaperChoice.faceWords(part, side)).toList();
     }
 
     /** Which faces the words stand for, where they do not say it; else empty. */

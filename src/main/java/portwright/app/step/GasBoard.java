@@ -25,6 +25,9 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
     /** Under this width beside the plate the chart has the words of its levels inside, px. */
     private static final double ROOMY = 940;
 
+    /** Height that chart and plate need side by side, px. */
+    private static final double LEAST_WIDE_PX = 500;
+
     /** Parts of an inch on the finest steel rule. */
     private static final int FINEST = 64;
 
@@ -39,8 +42,9 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
     GasBoard(Document doc) {
         this.doc = doc;
         getStyleClass().add("paper");
-        least(600, 440);
-        widthProperty().addListener((o, a, b) -> least(600, b.doubleValue() > WIDE ? 440 : 440 + SKETCH_UNDER));
+        least(600, LEAST_WIDE_PX);
+        widthProperty()
+                .addListener((o, a, b) -> least(600, b.doubleValue() > WIDE ? LEAST_WIDE_PX : 440 + SKETCH_UNDER));
         setFocusTraversable(true);
         setOnMouseMoved(e -> {
             pointed = e.getX();

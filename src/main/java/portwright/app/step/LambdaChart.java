@@ -131,12 +131,19 @@ final class LambdaChart {
     /** A line a level at the right end of its field, where the curves have passed; takes their places now, answers what writes them over the curves. */
     private List<Runnable> levelsInside(Chart c) {
         List<Runnable> out = new ArrayList<>();
-        double last = c.top();
-        for (AtmosphereLevel level : AtmosphereLevel.values()) {
-            double at = level == AtmosphereLevel.OXIDIZING
-                    ? 1.04
-                    : level == AtmosphereLevel.BEYOND ? 0.74 : (level.lambdaLow() + level.lambdaHigh()) / 2;
-            double y = Math.max(last + 18, c.y(at));
+        AtmosphereLevel[] levels = AtmosphereLevel.values();
+        double[] heights = new double[levels.length];
+        for (int i = 0; i < levels.length; i++) {
+            AtmosphereLevel level = levels[i];
+            heights[i] = c.y(
+                    level == AtmosphereLevel.OXIDIZING
+                            ? 1.04
+                            : level == AtmosphereLevel.BEYOND ? 0.74 : (level.lambdaLow() + level.lambdaHigh()) / 2);
+        }
+        Places.spread(heights, 18, c.top() + 10, c.bottom() - 10);
+        for (int i = 0; i < levels.length; i++) {
+            AtmosphereLevel level = levels[i];
+            double y = heights[i];
             String co = level == AtmosphereLevel.OXIDIZING ? "CO near 0 if mixed" : co(level);
             double right = c.right() - 8;
             double coW = TextSizes.width(co, Fonts.sans(12.5)) + 8;
@@ -146,7 +153,6 @@ final class LambdaChart {
                 Say.at(g, p, level.id(), right - coW, y, 14, true, Ink.INK, TextAlignment.RIGHT, VPos.CENTER, true);
             });
             places.name(right - w, y - 9, w, 18);
-            last = y;
         }
         return out;
     }

@@ -26,9 +26,14 @@ final class PaperBoard extends PaintedRegion {
     }
 
     private static final double STACK_PX = 112;
+    /** The same on a low board, so that the map of the sheets stays large; under that height, px. */
+    private static final double LOW_STACK_PX = 76;
+
+    private static final double LOW_PX = 620;
     private final PaperModel model;
     private final List<Spot> spots = new ArrayList<>();
     private int layout;
+    private double pileHigh = STACK_PX;
     private int page = -1;
 
     PaperBoard(PaperModel model) {
@@ -113,6 +118,7 @@ final class PaperBoard extends PaintedRegion {
         boolean card = page >= print.sheets();
         page = Math.min(page, print.sheets());
         double split = w * 0.585;
+        pileHigh = h < LOW_PX ? LOW_STACK_PX : STACK_PX;
         SheetBook.Layout l = print.layouts().get(layout);
         Say.left(g, p, "How the " + l.words().split(" ", 2)[0] + " falls on the paper", 24, 34, 17, true, Ink.INK);
         long tiles = l.tiles().stream().filter(t -> t.page() >= 0).count();
@@ -126,7 +132,7 @@ final class PaperBoard extends PaintedRegion {
                 false,
                 Ink.INK2);
         new SheetMap(g, p, pages.kiln(), l, page)
-                .paint(30, 70, split - 60, h - 70 - 226)
+                .paint(30, 70, split - 60, h - 70 - 114 - pileHigh)
                 .forEach(r -> spots.add(new Spot(
                         r.box().minX(),
                         r.box().minY(),
@@ -135,7 +141,7 @@ final class PaperBoard extends PaintedRegion {
                         layout,
                         r.page(),
                         r.page())));
-        stacks(g, p, pages, 30, h - 192, split - 40);
+        stacks(g, p, pages, 30, h - 80 - pileHigh, split - 40);
         PagePicture shown = card ? pages.card() : print.pictures().get(page);
         String remark = card
                 ? pages.cardRefused() == null ? "One page for the kiln." : pages.cardRefused()
@@ -200,8 +206,8 @@ final class PaperBoard extends PaintedRegion {
 
     private void stack(GraphicsContext g, Palette p, Pile pile, double x, double y, double w) {
         double pw =
-                Math.min(w - 14, STACK_PX / pile.top().heightMm() * pile.top().widthMm());
-        double ph = Math.min(STACK_PX, pw / pile.top().widthMm() * pile.top().heightMm());
+                Math.min(w - 14, pileHigh / pile.top().heightMm() * pile.top().widthMm());
+        double ph = Math.min(pileHigh, pw / pile.top().widthMm() * pile.top().heightMm());
         for (int under = Math.min(2, pile.last() - pile.first()); under > 0; under--) {
             g.setFill(p.of(Ink.BISQUE));
             g.fillRect(x + 3 * under, y - 3 * under, pw, ph);
@@ -230,6 +236,6 @@ final class PaperBoard extends PaintedRegion {
                 TextAlignment.CENTER,
                 VPos.TOP,
                 false);
-        spots.add(new Spot(x, y, pw, STACK_PX + 40, pile.layout(), pile.first(), pile.last()));
+        spots.add(new Spot(x, y, pw, pileHigh + 40, pile.layout(), pile.first(), pile.last()));
     }
 }

@@ -15,6 +15,7 @@ import portwright.app.doc.Document;
 import portwright.app.doc.FreshDesign;
 import portwright.app.doc.HomeFolder;
 import portwright.app.doc.Moves;
+import portwright.app.doc.Offers;
 import portwright.app.doc.PaperHold;
 import portwright.app.doc.PaperModel;
 import portwright.app.part.CorrectionGauge;
@@ -32,9 +33,6 @@ import portwright.sheet.SheetOptions;
 public final class PaperStep implements StepView {
     private static final List<SheetOptions.Part> PARTS =
             List.of(SheetOptions.Part.ALL, SheetOptions.Part.FLOOR, SheetOptions.Part.LID, SheetOptions.Part.WALL);
-    private static final List<SheetOptions.Side> SIDES =
-            List.of(SheetOptions.Side.DRILLED, SheetOptions.Side.BOTH, SheetOptions.Side.HOT, SheetOptions.Side.COLD);
-
     private final Document doc;
     private final PaperModel model;
     private final HomeFolder home;
@@ -73,7 +71,9 @@ public final class PaperStep implements StepView {
         gauge = new CorrectionGauge(model);
         across = new PlainField("across", model.across(), t -> model.measured(true, t), () -> factor(true));
         down = new PlainField("down", model.down(), t -> model.measured(false, t), () -> factor(false));
-        paper = new PlainField("paper", model.choice().paper(), model::paper, () -> "");
+        paper = new PlainField("paper", paperWords(), model::paper, () -> "")
+                .hinted("A4, or 900 × 1200 mm", this::paperWords)
+                .offering(Offers.papers());
         sheets.getStyleClass().addAll("muted", "slip-text");
         sheets.setWrapText(true);
         sheets.setManaged(false);
@@ -88,7 +88,7 @@ public final class PaperStep implements StepView {
         });
         faces.valueProperty().addListener((o, a, b) -> {
             if (!naming && b != null) {
-                model.face(SIDES.get(faces.getItems().indexOf(b)));
+                model.face(FaceWords.SIDES.get(faces.getItems().indexOf(b)));
             }
         });
         VBox options = FormView.ticket(
@@ -116,6 +116,10 @@ public final class PaperStep implements StepView {
         return model.pages() != null;
     }
 
+    private String paperWords() {
+        return Paper.parse(model.choice().paper()).words();
+    }
+
     private String factor(boolean acrossBar) {
         return String.format(java.util.Locale.ROOT, "× %.4f", model.factor(acrossBar));
     }
@@ -124,7 +128,8 @@ public final class PaperStep implements StepView {
     private void nameFaces() {
         naming = true;
         faces.getItems().setAll(FaceWords.of(model.choice().part()));
-        faces.setValue(faces.getItems().get(SIDES.indexOf(model.choice().face())));
+        faces.setValue(
+                faces.getItems().get(FaceWords.SIDES.indexOf(model.choice().face())));
         naming = false;
         String words = FaceWords.remark(model.choice());
         sides.setText(words);
@@ -278,7 +283,7 @@ public final class PaperStep implements StepView {
         if (change == Document.Change.ENTRY) {
             giveUp(across, PaperModel.ACROSS, model.across());
             giveUp(down, PaperModel.DOWN, model.down());
-            giveUp(paper, PaperModel.PAPER, model.choice().paper());
+            giveUp(paper, PaperModel.PAPER, paperWords());
         }
         allow();
         board.repaint();

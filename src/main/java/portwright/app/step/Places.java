@@ -63,6 +63,37 @@ final class Places {
         return second;
     }
 
+    /**
+     * Moves heights that go downwards apart by at least {@code step}, as little as that takes, up and down alike.
+     *
+     * @param heights px, in their order; changed in place
+     * @param top least height, px, kept where all fit under it
+     * @param bottom greatest height, px
+     */
+    static void spread(double[] heights, double step, double top, double bottom) {
+        int n = heights.length;
+        double[] mean = new double[n];
+        int[] size = new int[n];
+        int blocks = 0;
+        for (int i = 0; i < n; i++) {
+            mean[blocks] = heights[i] - i * step;
+            size[blocks++] = 1;
+            while (blocks > 1 && mean[blocks - 1] < mean[blocks - 2]) {
+                int both = size[blocks - 2] + size[blocks - 1];
+                mean[blocks - 2] = (mean[blocks - 2] * size[blocks - 2] + mean[blocks - 1] * size[blocks - 1]) / both;
+                size[blocks - 2] = both;
+                blocks--;
+            }
+        }
+        int i = 0;
+        for (int b = 0; b < blocks; b++) {
+            for (int k = 0; k < size[b]; k++, i++) {
+                double highest = bottom - (n - 1) * step;
+                heights[i] = Math.max(top, Math.min(highest, mean[b])) + i * step;
+            }
+        }
+    }
+
     private static boolean meet(double[] a, double x, double y, double w, double h) {
         return a[0] < x + w && x < a[0] + a[2] && a[1] < y + h && y < a[1] + a[3];
     }

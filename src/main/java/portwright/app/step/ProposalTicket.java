@@ -19,10 +19,12 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import portwright.app.doc.Document;
 import portwright.app.doc.ProposalDesk;
+import portwright.app.doc.ProposalWords;
 import portwright.app.doc.RuleWords;
 import portwright.app.part.FieldRing;
 import portwright.app.part.FormView;
 import portwright.app.part.Plain;
+import portwright.app.part.Showing;
 import portwright.check.Severity;
 import portwright.layout.CutJoint;
 import portwright.layout.Proposal;
@@ -32,6 +34,10 @@ import portwright.units.BothSystems;
 
 /** Proposed places for the ports: a bar while the search runs, then a few layouts with their reason, one to be taken. */
 final class ProposalTicket extends VBox {
+    /** The measure of a search, for who reads all. */
+    private static final String MARGIN =
+            "Margin: how many times the room that its caution asks the tightest place has. At 1 the first caution would come; under 0 a rule stops.";
+
     private final Document doc;
     private final ProposalDesk desk;
     private final Runnable taken;
@@ -41,6 +47,9 @@ final class ProposalTicket extends VBox {
     private Button next;
 
     private boolean searching;
+    /** Whether a search was begun whose answer has not been brought into sight. */
+    private boolean shows;
+
     private String refusal;
 
     /** @param taken runs after a proposal was taken */
@@ -70,6 +79,7 @@ final class ProposalTicket extends VBox {
     }
 
     private void build() {
+        shows |= searching || desk.running();
         searching = desk.running();
         List<Node> rows = new ArrayList<>();
         refusal = desk.refusal();
@@ -104,6 +114,18 @@ final class ProposalTicket extends VBox {
         getChildren().setAll(FormView.ticket("Places", desk.running() ? "searching" : "", rows.toArray(Node[]::new)));
         if (keys) {
             next.requestFocus();
+        }
+        if (shows && !searching) {
+            shows = false;
+            Platform.runLater(this::toFound);
+        }
+    }
+
+    /** The answer to a search comes into sight: its first proposal, or why there is none. */
+    private void toFound() {
+        Node at = lookup(".proposal") == null ? this : lookup(".proposal");
+        if (at.getScene() != null) {
+            Showing.see(at);
         }
     }
 
@@ -160,16 +182,17 @@ final class ProposalTicket extends VBox {
     /** What a potter chooses by, a paragraph each; some may be empty. */
     private List<String> gist(Proposal p, int number) {
         long stops = p.check().count(Severity.STOP);
-        return List.of(
-                stops == 0 ? "" : "It still has " + stops + (stops == 1 ? " stop." : " stops."),
-                p.gist(),
-                desk.found().besideOwn(p),
-                desk.odds(number - 1));
+        List<String> all = new ArrayList<>();
+        all.add(stops == 0 ? "" : "It still has " + stops + (stops == 1 ? " stop." : " stops."));
+        all.addAll(ProposalWords.of(p, desk.found().own()));
+        all.add(desk.odds(number - 1));
+        return all;
     }
 
     /** The rest of what is told of it, behind a button. */
     private List<Node> more(Proposal p, int number) {
-        List<String> all = new ArrayList<>(List.of(p.rest(), p.limits()));
+        List<String> all =
+                new ArrayList<>(List.of(MARGIN, p.gist(), desk.found().besideOwn(p), p.rest(), p.limits()));
         all.addAll(CutJoint.words(p.design()));
         all.add(desk.outlook(number - 1));
         VBox rest = new VBox(5);

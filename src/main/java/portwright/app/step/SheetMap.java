@@ -27,6 +27,9 @@ final class SheetMap {
     private static final double TAPE_PX = 30;
 
     private static final double NAME_PX = 13;
+    /** Sizes of a sheet's name, px; the first that finds a place. */
+    private static final double[] NAMES_PX = {NAME_PX, 11};
+
     private static final double INSET_PX = 6;
 
     /** Where a name may stand between two edges, corners first. */
@@ -101,27 +104,39 @@ final class SheetMap {
         }
     }
 
-    /** The name in the first corner of the sheet, else along its edges, where neither a hole nor its number lies. */
+    /** The name in the first corner of the sheet, else along its edges, where neither a hole nor its number lies; smaller if it must be, and none where they leave no room. */
     private void name(View v, SheetBook.LaidTile t) {
         String words = t.page() < 0 ? t.name() + " blank" : t.name();
         boolean shown = t.page() == page;
         Box b = on(v, t.kept());
-        double tw = TextSizes.width(words, Fonts.bold(NAME_PX));
-        List<Box> corners = new ArrayList<>();
-        for (double down : SHARES) {
-            for (double across : SHARES) {
-                double left = b.minX() + INSET_PX + across * (b.width() - 2 * INSET_PX - tw);
-                double top = b.minY() + INSET_PX + down * (b.height() - 2 * INSET_PX - NAME_PX);
-                corners.add(new Box(left, top, left + tw, top + NAME_PX));
-            }
-        }
         List<Box> holes =
                 layout.painter().cutCircles().stream().map(k -> around(v, k)).toList();
-        Box at = corners.stream()
-                .filter(c -> holes.stream().noneMatch(k -> k.touches(c)))
-                .findFirst()
-                .orElse(corners.get(0));
-        Say.at(g, p, words, at.minX(), at.centre().y(), NAME_PX, shown, Ink.INK, TextAlignment.LEFT, VPos.CENTER, true);
+        for (double size : NAMES_PX) {
+            double tw = TextSizes.width(words, Fonts.bold(size));
+            double inset = Math.min(size < NAME_PX ? INSET_PX / 3 : INSET_PX, (b.width() - tw) / 2);
+            for (double down : SHARES) {
+                for (double across : SHARES) {
+                    double left = b.minX() + inset + across * (b.width() - 2 * inset - tw);
+                    double top = b.minY() + inset + down * (b.height() - 2 * inset - size);
+                    Box at = new Box(left, top, left + tw, top + size);
+                    if (holes.stream().noneMatch(at::touches)) {
+                        Say.at(
+                                g,
+                                p,
+                                words,
+                                left,
+                                at.centre().y(),
+                                size,
+                                shown,
+                                Ink.INK,
+                                TextAlignment.LEFT,
+                                VPos.CENTER,
+                                true);
+                        return;
+                    }
+                }
+            }
+        }
     }
 
     /** A hole with the number over it, px. */

@@ -71,7 +71,7 @@ public final class ThermocoupleRange implements Rule {
                             Severity.CAUTION,
                             Say.over(top, most) ? new Measure(Say.toC(top + 273.15), "°C") : null,
                             Say.over(top, most) ? new Measure(most, "°C") : null,
-                            f.name() + ": type " + type + (f.type() == null ? " (counted)" : "")
+                            f.name() + ": type " + type + (f.type() == null ? " (counted, none is stated)" : "")
                                     + (reducing ? " in reducing gas" : "")
                                     + (Say.over(top, most) ? " up to " + Say.told(top, "°C") : "")
                                     + " drifts and reads low: the kiln is hotter than shown.",

@@ -1,0 +1,30 @@
+package portwright.app.doc;
+
+import java.util.function.Supplier;
+import portwright.file.DesignText;
+import portwright.model.On;
+
+/** Words that stand under a field as long as it is shown: what follows from it, or what it still lacks. */
+public final class UnderField {
+    private UnderField() {}
+
+    /** The words, asked for anew with every change; null for a field without any. */
+    public static Supplier<String> of(Document doc, String at, FieldSpec f) {
+        if (f.key().equals("overhang")) {
+            On on = at.equals("kiln.lid") ? On.LID : On.FLOOR;
+            return () -> SlabWords.of(doc, on);
+        }
+        return f.key().equals("depth") && at.endsWith(".groove") ? () -> groove(doc.text(), at) : null;
+    }
+
+    private static String groove(DesignText t, String at) {
+        boolean wall = t.get(at.replaceAll("\\.groove$", ".on")).orElse("wall").equals("wall");
+        String across = wall ? "height" : "width";
+        boolean lacks = !t.has(at + "." + across) || !t.has(at + ".depth");
+        return lacks
+                ? "Until " + across + " and depth are typed the board shows "
+                        + (wall ? "a dashed line for the element" : "no groove")
+                        + ", and no clearance to it is checked."
+                : "";
+    }
+}

@@ -1,0 +1,28 @@
+package portwright.app.part;
+
+import java.util.List;
+import java.util.function.Consumer;
+import javafx.scene.control.MenuButton;
+import javafx.scene.control.MenuItem;
+import javafx.scene.layout.Region;
+import portwright.app.doc.Offers.Offer;
+
+/** A list to choose from beside free text. */
+final class OfferList {
+    private OfferList() {}
+
+    /** @param chosen gets the value as the field takes it */
+    static MenuButton of(String label, List<Offer> offers, Consumer<String> chosen) {
+        MenuButton list = new MenuButton();
+        list.getStyleClass().add("offers");
+        list.setAccessibleText("choose " + label);
+        list.setMinWidth(Region.USE_PREF_SIZE);
+        for (Offer o : offers) {
+            MenuItem item = new MenuItem(o.value() + "   " + o.words());
+            item.setMnemonicParsing(false);
+            item.setOnAction(e -> chosen.accept(o.value()));
+            list.getItems().add(item);
+        }
+        return list;
+    }
+}
