@@ -11,6 +11,13 @@ public final class Mouth {
         return outside(kiln, on, panel, at, kiln.thickness(on));
     }
 
+    /** Where a mouth lies, seen from above from the chamber's centre: rad clockwise from the back. */
+    public static double bearing(KilnGeometry kiln, On on, int panel, Pt at) {
+        Pt mouth = of(kiln, on, panel, at).plan();
+        Pt c = kiln.centre();
+        return Math.atan2(mouth.x() - c.x(), mouth.y() - c.y());
+    }
+
     /** From a mouth to the nearest point of a fitting on the cold side, at its stand-off. */
     public static double gap(KilnGeometry kiln, FittingShape f, Pt3 mouth) {
         double depth = kiln.thickness(f.face().on()) + (Double.isNaN(f.standoff()) ? 0 : f.standoff());

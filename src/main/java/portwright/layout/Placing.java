@@ -40,7 +40,8 @@ final class Placing {
                 return new WallSearch(sites.wall(d), n, progress).run();
             }
             List<Spots> out = new ArrayList<>(new SlabSearch(sites.slab(on, d), n, progress).run());
-            Spots own = own(on, n, d);
+            // the nearest miss is the same wherever the design has its holes
+            Spots own = full(on, d) ? null : own(on, n, d);
             if (own != null) {
                 out.add(own);
             }

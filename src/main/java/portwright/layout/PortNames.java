@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import portwright.geometry.KilnGeometry;
-import portwright.geometry.Pt;
+import portwright.geometry.Mouth;
 import portwright.model.Burner;
 import portwright.model.Design;
 import portwright.model.On;
@@ -93,20 +93,14 @@ final class PortNames {
         return out;
     }
 
-    /** Names that tell a place where their port does not stand, to the ones that do; ports in a wall stand where their panel does. */
-    static Map<String, String> truer(Design design, Pt centre, List<Port> ports) {
+    /** Names that tell a place where their port does not stand, to the ones that do. */
+    static Map<String, String> truer(KilnGeometry kiln, List<Port> ports) {
         Map<String, String> out = new LinkedHashMap<>();
         Set<String> taken = new HashSet<>(ports.stream().map(Port::name).toList());
-        KilnGeometry kiln = null;
         for (Port p : ports) {
-            double bearing;
-            if (p.on() == On.WALL) {
-                kiln = kiln == null ? KilnGeometry.of(with(design, List.of())) : kiln;
-                bearing = kiln.panel(p.panel()).bearing();
-            } else {
-                bearing = Math.atan2(p.at().xMm() - centre.x(), p.at().yMm() - centre.y());
-            }
-            String name = PlaceName.truer(p.name(), p.role(), bearing, taken::contains);
+            int panel = p.on() == On.WALL ? p.panel() : 0;
+            double bearing = Mouth.bearing(kiln, p.on(), panel, Typed.pt(p.at()));
+            String name = PlaceName.truer(p.name(), p.role(), p.on(), bearing, taken::contains);
             if (name != null) {
                 taken.add(name);
                 out.put(p.name(), name);

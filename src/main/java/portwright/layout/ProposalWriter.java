@@ -24,15 +24,18 @@ final class ProposalWriter {
 
     private final Design design;
     private final Pt centre;
+    private final KilnGeometry kiln;
     private final LimitTable table;
     private final LayoutTerms terms;
     private final Typed typed;
     private final Together together;
 
-    ProposalWriter(Design design, Pt centre, LimitTable table, LayoutTerms terms, Typed typed, Together together) {
+    ProposalWriter(
+            Design design, KilnGeometry kiln, LimitTable table, LayoutTerms terms, Typed typed, Together together) {
         this.together = together;
         this.design = design;
-        this.centre = centre;
+        this.kiln = kiln;
+        centre = kiln.centre();
         this.table = table;
         this.terms = terms;
         this.typed = typed;
@@ -77,7 +80,7 @@ final class ProposalWriter {
         On on = c.inlets().inWall() ? On.WALL : On.FLOOR;
         ports(named, Role.INLET, on, c.inlets(), c.choice().inletMm());
         ports(named, Role.FLUE, On.LID, c.flues(), c.choice().flueMm());
-        Map<String, String> renamed = PortNames.truer(design, centre, named);
+        Map<String, String> renamed = PortNames.truer(kiln, named);
         List<Port> ports = PortNames.renamed(named, renamed);
         Design with = PortNames.with(PortNames.renamed(design, renamed), ports);
         List<Term> all = terms.of(c.choice(), ports);

@@ -42,7 +42,7 @@ public final class Proposer {
         sites = new Sites(design, kiln, limits);
         terms = new LayoutTerms(design, kiln, limits, sites);
         together = new Together(sites, kiln, tender, progress);
-        writer = new ProposalWriter(design, kiln.centre(), table, terms, typed, together);
+        writer = new ProposalWriter(design, kiln, table, terms, typed, together);
         placing = new Placing(design, kiln, limits, sites, tender, progress);
     }
 

@@ -2,12 +2,16 @@ package portwright.layout;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
 
 /** Places away from the middle from which a search of one slab sets out. Lengths in mm; the random stream has a fixed start. */
 final class Scatter {
     private static final long SEED = 7;
+    /** Places of the grid with margins as near as this are alike; of these the one nearest the middle comes first. */
+    private static final double ALIKE = 1e-3;
+
     /** Up to so many holes are moved two at a time over the whole slab. */
     private static final int FEW = 12;
 
@@ -27,6 +31,7 @@ final class Scatter {
     List<double[]> starts(int count) {
         List<PairMoves.Node> nodes =
                 moves.nodes().stream().filter(p -> p.margin() > -1).toList();
+        nodes = nodes.size() < n ? moves.nodes() : nodes;
         List<double[]> out = new ArrayList<>();
         if (nodes.size() < n) {
             return out;
@@ -43,6 +48,28 @@ final class Scatter {
             out.add(settled(added(nodes, nodes.get(random.nextInt(Math.max(1, nodes.size() / 2))))));
         }
         return out;
+    }
+
+    /**
+     * Starts where no place passes: the best places of a grid, none within a hole's width of another, and beside each, one by one, what further holes
+     * hurt least. They know nothing of where the design has its holes.
+     */
+    List<double[]> nearest(int count) {
+        if (n == 2) {
+            return moves.best(count);
+        }
+        List<PairMoves.Node> firsts = new ArrayList<>();
+        Comparator<PairMoves.Node> nearer = Comparator.comparingLong(q -> -Math.round(q.margin() / ALIKE));
+        List<PairMoves.Node> nodes = moves.nodes().stream()
+                .sorted(nearer.thenComparingDouble(q -> -site.balance(new double[] {q.x()}, new double[] {q.y()})))
+                .toList();
+        for (PairMoves.Node q : nodes) {
+            if (firsts.size() < count
+                    && firsts.stream().noneMatch(o -> Math.hypot(o.x() - q.x(), o.y() - q.y()) < site.diameter)) {
+                firsts.add(q);
+            }
+        }
+        return firsts.stream().map(q -> added(nodes, q)).toList();
     }
 
     /** From an arrangement the best that moving two of a few holes at a time leads to. */

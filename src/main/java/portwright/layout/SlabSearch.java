@@ -25,6 +25,12 @@ final class SlabSearch {
 
     private static final int KEPT = 12;
 
+    /** Starts from the grid where no place passes, for one hole; for more as many fewer. */
+    private static final int NEAREST = 12;
+
+    /** Ends of climbs differ by less where they come as near, as when a groove runs straight; then the better balance decides. */
+    private static final double ALIKE = 1e-3;
+
     private final Site site;
     private final int n;
     private final Pt middle;
@@ -172,13 +178,22 @@ final class SlabSearch {
         return site.margin(tx, ty, enough);
     }
 
-    /** Where no place passes: one climb from the best even one, to tell what comes nearest. */
+    /** Where no place passes: climbs from the best even one and from the best places of a grid, to tell what comes nearest. */
     private void nearest(List<Spots> out) {
-        Spots best = out.stream().max(Comparator.comparingDouble(Spots::margin)).orElseThrow();
-        double[] p = join(best.x(), best.y());
-        double m = Compass.rough(p, LONG_MM, this::at, new SplittableRandom(SEED), progress);
-        split(p);
-        out.add(spots(n == 1 ? "where it has most room" : "placed one by one", false, m));
+        Spots even = out.stream().max(Comparator.comparingDouble(Spots::margin)).orElseThrow();
+        List<double[]> starts = new ArrayList<>(new Scatter(site, n, progress).nearest(Math.max(2, NEAREST / n)));
+        starts.add(join(even.x(), even.y()));
+        List<Spots> ends = new ArrayList<>();
+        for (double[] p : starts) {
+            double m = Compass.climb(p, LONG_MM, this::at, new SplittableRandom(SEED), progress);
+            split(p);
+            ends.add(spots(n == 1 ? "where it has most room" : "placed one by one", false, m));
+        }
+        double most = ends.stream().mapToDouble(Spots::margin).max().orElseThrow();
+        ends.stream()
+                .filter(s -> s.margin() > most - ALIKE)
+                .max(Comparator.comparingDouble(s -> site.balance(s.x(), s.y())))
+                .ifPresent(out::add);
     }
 
     private void free(List<Spots> out) {

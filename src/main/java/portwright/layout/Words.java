@@ -118,6 +118,9 @@ final class Words {
         if (m < 1) {
             return "without a stop, with less room than is wanted";
         }
+        if (Format.plain(m, 2).equals("1")) {
+            return "with just what its caution asks";
+        }
         return "with " + Format.plain(m, 2) + " times what its caution asks";
     }
 }

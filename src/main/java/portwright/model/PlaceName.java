@@ -19,22 +19,27 @@ public final class PlaceName {
     /** Up to this much off, rad, a name still tells the place. */
     private static final double NEAR = 1.5 * STEP + 1e-9;
 
+    /** In a wall, where the panel itself has a side: up to where another word is the better one. */
+    private static final double NEAR_IN_WALL = 0.625 * STEP + 1e-9;
+
     private PlaceName() {}
 
     /**
      * Another name for a port whose name tells a place where it does not stand; null where the name may stay.
      *
      * @param bearing of the port from the chamber's centre, rad clockwise from the back, seen from above
+     * @param on the part that the port is in
      * @param taken whether something else bears a name
      */
-    public static String truer(String name, Role role, double bearing, Predicate<String> taken) {
+    public static String truer(String name, Role role, On on, double bearing, Predicate<String> taken) {
         int told = side(name, role.id());
-        if (told < 0 || off(told * STEP, bearing) <= NEAR) {
+        double near = on == On.WALL ? NEAR_IN_WALL : NEAR;
+        if (told < 0 || off(told * STEP, bearing) <= near) {
             return null;
         }
         Stream<String> sides = IntStream.range(0, SIDES.size())
                 .boxed()
-                .filter(i -> off(i * STEP, bearing) <= NEAR)
+                .filter(i -> off(i * STEP, bearing) <= near)
                 .sorted((a, b) -> Double.compare(rank(a, bearing), rank(b, bearing)))
                 .map(SIDES::get);
         Stream<String> letters = IntStream.range(0, 26).mapToObj(i -> String.valueOf((char) ('A' + i)));

@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import portwright.file.DesignText;
 import portwright.file.Starters;
 
 /** What the command writes, and its exit status, where no layout passes. */
@@ -21,8 +22,12 @@ class ProposeCommandTest {
     private String said;
 
     private int propose(String... more) throws IOException {
+        return propose(Starters.find("octagon-17").orElseThrow(), more);
+    }
+
+    private int propose(DesignText kiln, String... more) throws IOException {
         Path design = folder.resolve("k.json");
-        Files.writeString(design, Starters.find("octagon-17").orElseThrow().toText());
+        Files.writeString(design, kiln.toText());
         String[] args = new String[more.length + 4];
         args[0] = "propose";
         args[1] = design.toString();
@@ -93,6 +98,25 @@ class ProposeCommandTest {
         assertThat(root.get("written").isNull()).isTrue();
         assertThat(root.at("/nearestMiss/written").asBoolean()).isTrue();
         assertThat(folder.resolve("new.json")).exists();
+    }
+
+    /** Grooves 80 mm apart all over the floor leave 64 mm between them: a hole of 35 mm and twice 25 mm of brick find no place there. */
+    @Test
+    void theWallIsAdvisedWhereTheFloorHasNoPlace() throws IOException {
+        DesignText kiln = Starters.find("octagon-17").orElseThrow();
+        for (int y = -160; y <= 160; y += 80) {
+            kiln = kiln.append(
+                    "kiln.elements",
+                    "{\"name\": \"row " + y + "\", \"on\": \"floor\", \"path\": [[\"-200 mm\", \"" + y
+                            + " mm\"], [\"200 mm\", \"" + y
+                            + " mm\"]], \"groove\": {\"width\": \"16 mm\", \"depth\": \"20 mm\"}, \"coil\": \"12 mm\"}");
+        }
+        String[] floor = {"--inlets=1", "--flues=1", "--inlet-size=35 mm", "--flue-size=38 mm", "--inlets-in=floor"};
+        assertThat(propose(kiln, floor)).isEqualTo(Cli.STOP);
+        assertThat(said).contains("element-clearance").contains("The wall may have room: ask with --inlets-in wall.");
+        floor[4] = "--inlets-in=wall";
+        propose(kiln, floor);
+        assertThat(said).doesNotContain("The wall may have room");
     }
 
     /** The design's own layout stands beside each proposal, and what was written is named. */

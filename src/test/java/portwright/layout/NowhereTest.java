@@ -10,7 +10,10 @@ import portwright.TestKiln;
 import portwright.data.LimitTable;
 import portwright.geometry.KilnGeometry;
 import portwright.model.Design;
+import portwright.model.Drilling;
 import portwright.model.On;
+import portwright.model.Place;
+import portwright.model.PlanShape;
 
 /** A part that is called full before any search has no place that passes; one with a place is never called so. */
 class NowhereTest {
@@ -91,6 +94,45 @@ class NowhereTest {
             k.wallElement("ring " + v, v, 16, 20, 0, null);
         }
         return sites(k.build()).wall(32);
+    }
+
+    /**
+     * Square of 500 mm with grooves of 16 mm across the floor 60 mm apart, but for one gap of 98 mm: brick of (98 − 16 − 34) / 2 = 24 mm beside a hole of
+     * 32 mm drilled to 34, a millimetre less than the stop. Wherever the design has its inlet, the nearest miss lies in that gap, near its middle.
+     */
+    @Test
+    void theNearestMissIsTheSameWhereverTheInletWas() {
+        for (double[] own : new double[][] {{0, 69}, {0, -130}, {200, 200}, {-120, 20}}) {
+            TestKiln k = stripes().inlet("inlet", own[0], own[1], 32).flue("flue", 0, 0, 38);
+            Proposals p = Proposer.propose(k.build(), new Wishes(1, 1, 32.0, 38.0, On.FLOOR), Progress.none());
+            assertThat(p.best()).isEmpty();
+            Term worst = p.nearestMiss().limiting();
+            assertThat(worst.rule()).isEqualTo("element-clearance");
+            assertThat(worst.measured()).as("inlet at %s", own).isCloseTo(24, within(0.01));
+            Place at = p.nearestMiss().ports().get(0).at();
+            assertThat(at.yMm()).isCloseTo(69, within(0.01));
+            assertThat(Math.abs(at.xMm())).isLessThan(30);
+        }
+    }
+
+    /** Two inlets find room in the same gap, beside each other. */
+    @Test
+    void severalInletsComeAsNear() {
+        TestKiln k =
+                stripes().inlet("a", -60, -130, 32).inlet("b", 60, -130, 32).flue("flue", 0, 0, 51);
+        Proposals p = Proposer.propose(k.build(), new Wishes(2, 1, 32.0, 51.0, On.FLOOR), Progress.none());
+        assertThat(p.best()).isEmpty();
+        assertThat(p.nearestMiss().limiting().rule()).isEqualTo("element-clearance");
+        assertThat(p.nearestMiss().limiting().measured()).isCloseTo(24, within(0.01));
+    }
+
+    private static TestKiln stripes() {
+        TestKiln k = TestKiln.of(new PlanShape.RectanglePlan(TestKiln.mm(500), TestKiln.mm(500), TestKiln.deg(0)));
+        for (double y : new double[] {-220, -160, -100, -40, 20, 118, 178, 238}) {
+            k.slabElement("row " + y, On.FLOOR, 16, 20, TestKiln.at(-245, y), TestKiln.at(245, y));
+        }
+        k.drilling = new Drilling(TestKiln.mm(2), null, null);
+        return k;
     }
 
     /** A size that was asked for and cannot go into the chamber is what is named, not the flues that the search chose to it. */

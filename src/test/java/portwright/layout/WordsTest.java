@@ -25,6 +25,15 @@ class WordsTest {
         assertThat(Words.term(at)).contains("b: 25 mm");
     }
 
+    /** A margin of 1 is the caution's limit itself. */
+    @Test
+    void theLimitItselfIsSaidPlainly() {
+        assertThat(Words.margin(1)).isEqualTo("with just what its caution asks");
+        assertThat(Words.margin(1.004)).isEqualTo("with just what its caution asks");
+        assertThat(Words.margin(1.006)).isEqualTo("with 1.01 times what its caution asks");
+        assertThat(Words.margin(0.999)).isEqualTo("without a stop, with less room than is wanted");
+    }
+
     /** Where the chamber's centre of area lies outside it, the balance is still a caution and never a stop. */
     @Test
     void balanceOfAUNeverStops() {

@@ -24,14 +24,29 @@ class PlaceNameTest {
         "flue front,0,"
     })
     void onlyANameThatTellsAnotherPlaceIsToldAnew(String name, double bearingDeg, String told) {
-        assertThat(PlaceName.truer(name, Role.INLET, Math.toRadians(bearingDeg), n -> false))
+        assertThat(PlaceName.truer(name, Role.INLET, On.FLOOR, Math.toRadians(bearingDeg), n -> false))
+                .isEqualTo(told);
+    }
+
+    /** A panel has a side of its own: a hole in the middle of the back is no "back right", one of a decagon's next panel, 36° on, is. */
+    @ParameterizedTest
+    @CsvSource({
+        "inlet back right,0,inlet back",
+        "inlet back right,36,",
+        "inlet right,36,inlet back right",
+        "inlet back,28,",
+        "inlet back,29,inlet back right",
+        "inlet A,0,"
+    })
+    void inAWallTheNearestSideIsTold(String name, double bearingDeg, String told) {
+        assertThat(PlaceName.truer(name, Role.INLET, On.WALL, Math.toRadians(bearingDeg), n -> false))
                 .isEqualTo(told);
     }
 
     @Test
     void aNameThatIsTakenIsNotGivenTwice() {
         Set<String> taken = Set.of("inlet back", "inlet back right", "inlet back left");
-        assertThat(PlaceName.truer("inlet front", Role.INLET, 0, taken::contains))
+        assertThat(PlaceName.truer("inlet front", Role.INLET, On.FLOOR, 0, taken::contains))
                 .isEqualTo("inlet A");
     }
 

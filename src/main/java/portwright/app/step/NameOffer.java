@@ -9,7 +9,7 @@ import portwright.app.doc.Moves;
 import portwright.file.PortsText;
 import portwright.geometry.Hole;
 import portwright.geometry.KilnGeometry;
-import portwright.geometry.Pt;
+import portwright.geometry.Mouth;
 import portwright.model.On;
 import portwright.model.PlaceName;
 
@@ -57,15 +57,12 @@ final class NameOffer extends VBox {
         if (hole == null) {
             return null;
         }
-        Pt at = hole.centre();
-        Pt c = kiln.centre();
-        double bearing = hole.face().on() == On.WALL
-                ? kiln.panel(hole.face().panel()).bearing()
-                : Math.atan2(at.x() - c.x(), at.y() - c.y());
+        On on = hole.face().on();
         return PlaceName.truer(
                 name,
                 hole.port().role(),
-                bearing,
+                on,
+                Mouth.bearing(kiln, on, hole.face().panel(), hole.centre()),
                 n -> kiln.holes().stream().anyMatch(h -> h.name().equals(n)));
     }
 }
