@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,7 +13,6 @@ import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Forecast;
 import portwright.calc.firing.OpenSpell;
 import portwright.calc.firing.Sample;
-import portwright.calc.firing.StepResult;
 import portwright.review.Review;
 import portwright.units.Format;
 
@@ -75,18 +75,20 @@ final class FireHours {
     /** By the lambda of each moment, the plate left where the step sets it; the atmosphere asked for holds at the step's start only. */
     private static Map<String, Double> minutes(FiringRun run) {
         Map<AtmosphereLevel, Double> by = new EnumMap<>(AtmosphereLevel.class);
-        List<Integer> gas = run.steps().stream()
+        Map<Integer, Double> first = new HashMap<>();
+        run.steps().stream()
                 .filter(r -> r.step().gas())
-                .map(StepResult::index)
-                .toList();
+                .forEach(r -> first.put(r.index(), r.first().lambda()));
         List<Sample> samples = run.samples();
         for (int i = 1; i < samples.size(); i++) {
+            Sample was = samples.get(i - 1);
             Sample s = samples.get(i);
-            if (!s.between() && gas.contains(s.step()) && s.lambda() > 0) {
-                by.merge(
-                        AtmosphereLevel.of(s.lambda()),
-                        (s.timeS() - samples.get(i - 1).timeS()) / 60,
-                        Double::sum);
+            boolean burns = !s.between() && first.containsKey(s.step());
+            double from = was.step() == s.step() && !was.between() ? was.lambda() : first.getOrDefault(s.step(), 0.0);
+            if (burns && from > 0 && s.lambda() > 0) {
+                double minutes = (s.timeS() - was.timeS()) / 60;
+                AtmosphereLevel.shares(from, s.lambda())
+                        .forEach((level, share) -> by.merge(level, share * minutes, Double::sum));
             }
         }
         Map<String, Double> out = new LinkedHashMap<>();

@@ -1,7 +1,9 @@
 package portwright.calc.combustion;
 
 import java.util.Arrays;
+import java.util.EnumMap;
 import java.util.Locale;
+import java.util.Map;
 import portwright.source.Source;
 
 /** Atmosphere levels by bands of lambda. The bands are this project's proposal; the names are the trade's. */
@@ -59,6 +61,29 @@ public enum AtmosphereLevel {
                 .filter(l -> l == OXIDIZING ? lambda > l.lambdaLow : lambda >= l.lambdaLow)
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /**
+     * Shares of a stretch over which lambda moves evenly from one value to another, by level; they add up to 1. They move
+     * smoothly with both ends, so a spell that lies beside a limit does not go over to the next level as a whole.
+     *
+     * @throws IllegalArgumentException for a negative number
+     */
+    public static Map<AtmosphereLevel, Double> shares(double fromLambda, double toLambda) {
+        double lo = Math.min(fromLambda, toLambda);
+        double hi = Math.max(fromLambda, toLambda);
+        Map<AtmosphereLevel, Double> out = new EnumMap<>(AtmosphereLevel.class);
+        if (of(lo) == of(hi)) {
+            out.put(of(lo), 1.0);
+            return out;
+        }
+        for (AtmosphereLevel l : values()) {
+            double part = Math.min(hi, l.lambdaHigh) - Math.max(lo, l.lambdaLow);
+            if (part > 0) {
+                out.put(l, part / (hi - lo));
+            }
+        }
+        return out;
     }
 
     /**

@@ -29,9 +29,10 @@ public final class Replay {
      * @param timeS its end
      * @param chamberK at its end
      * @param neededW mean element power over it
+     * @param begin gas and air at its beginning, set as in the interval
      * @param flow gas and air at its end
      */
-    public record Need(double timeS, double chamberK, double neededW, GasExchange.Flow flow) {}
+    public record Need(double timeS, double chamberK, double neededW, GasExchange.Flow begin, GasExchange.Flow flow) {}
 
     /**
      * Follows a record; one result an interval, so one fewer than times.
@@ -47,8 +48,8 @@ public final class Replay {
         List<Need> out = new ArrayList<>();
         for (int i = 0; i + 1 < timeS.length; i++) {
             Setting s = setting.apply(i);
-            Setting rounded = new Setting(s.gas(), s.portsOpen() || s.gas(), Math.round(s.damperShare() * 100) / 100.0);
-            FlowCurve flow = curves.computeIfAbsent(rounded, k -> new FlowCurve(kiln, gas, step(k), k.damperShare()));
+            Setting set = new Setting(s.gas(), s.portsOpen() || s.gas(), s.damperShare());
+            FlowCurve flow = curves.computeIfAbsent(set, k -> new FlowCurve(kiln, gas, step(k), k.damperShare()));
             double span = timeS[i + 1] - timeS[i];
             int n = Math.max(1, (int) Math.ceil(span / LONGEST_STEP_S));
             double energy = 0;
@@ -57,7 +58,8 @@ public final class Replay {
                 balance.accept();
                 energy += balance.powerW() * span / n;
             }
-            out.add(new Need(timeS[i + 1], chamberK[i + 1], energy / span, flow.at(chamberK[i + 1])));
+            out.add(new Need(
+                    timeS[i + 1], chamberK[i + 1], energy / span, flow.at(chamberK[i]), flow.at(chamberK[i + 1])));
         }
         return out;
     }

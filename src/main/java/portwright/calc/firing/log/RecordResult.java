@@ -137,13 +137,15 @@ public record RecordResult(
             if (!f.gasOn(i)) {
                 continue;
             }
-            var flow = f.logged.get(i).flow();
+            double from = f.logged.get(i).begin().lambda();
+            double to = f.logged.get(i).flow().lambda();
             if (f.gapAt(f.grid.timeS()[i] + Grid.SPACING_S / 2)
                     || Math.abs(f.gasScale(i) - 1) > GAS_SCALE_KNOWN
-                    || !(flow.lambda() > 0)) {
+                    || !(from > 0 && to > 0)) {
                 unknown += Grid.SPACING_S;
             } else {
-                air.merge(AtmosphereLevel.of(flow.lambda() * factor), Grid.SPACING_S, Double::sum);
+                AtmosphereLevel.shares(from * factor, to * factor)
+                        .forEach((level, share) -> air.merge(level, share * Grid.SPACING_S, Double::sum));
             }
         }
         return unknown;
