@@ -81,8 +81,13 @@ final class Choosing {
     }
 
     /** The margin that a further layout keeps: half of the first one's, or 1, from which no rule of places cautions. */
-    static double least(Combination first) {
-        return Math.min(1, WORTH * first.margin());
+    static double least(double first) {
+        return Math.min(1, WORTH * first);
+    }
+
+    /** Whether a further layout keeps enough of the first one's margin, and of the room of its places. */
+    static boolean keeps(Combination c, Combination first) {
+        return c.margin() >= least(first.margin()) && c.room() >= least(first.room());
     }
 
     /** In what two layouts differ, from nothing that matters to most. */
@@ -109,7 +114,7 @@ final class Choosing {
         if (twins.same(c, o) || !o.clearlyDiffers(c) || !clear && o.evenAndAsGoodAs(c)) {
             return Novelty.TWIN;
         }
-        if (c.margin() < least(o) || c.choice().clean() != o.choice().clean()) {
+        if (!keeps(c, o) || c.choice().clean() != o.choice().clean()) {
             return Novelty.POOR;
         }
         if (clear) {

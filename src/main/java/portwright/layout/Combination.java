@@ -1,10 +1,15 @@
 package portwright.layout;
 
+import java.util.Comparator;
 import java.util.List;
 import portwright.geometry.Pt;
 import portwright.geometry.ShelfPlate;
 
-/** Inlets and flues together, with the rules that look at both. */
+/**
+ * Inlets and flues together, with the rules that look at both. Layouts are weighed on two levels: first the margin, then what their places give beside
+ * that. Numbers and sizes of the holes can hold the margin down wherever these lie; then the least margin of the places decides ({@link #room()}).
+ * Where one role is held down for reasons of its own, the other still counts ({@link #ease()}).
+ */
 record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross, double sizes, int nearFlame) {
     /** What an even arrangement of one role is worth once no rule cautions, on the scale of {@link #rank()} (judgement). */
     private static final double EVEN_WORTH = 0.12;
@@ -15,20 +20,91 @@ record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross,
     /** Margin from which a layout counts as free of cautions: not at the very limit, where a tape's error brings one (judgement). */
     private static final double CLEAR = 1.02;
 
+    /** Weight of what places give where sizes hold the margin down: too little to outweigh a margin that is told otherwise. */
+    private static final double SECOND = 1e-4;
+
+    /** The most that ease adds in {@link #places}. */
+    static final double MOST_EASE = 2 * SECOND;
+
+    /** By margin, then by what places give, the narrowest first. */
+    static final Comparator<Combination> WIDTH = Comparator.comparingDouble(Combination::margin)
+            .thenComparingDouble(Combination::room)
+            .thenComparingDouble(Combination::ease);
+
     double margin() {
-        return Math.min(Math.min(inlets.margin(), flues.margin()), Math.min(cross, sizes));
+        return Math.min(room(), sizes);
+    }
+
+    /** The least margin of all that places change; for the same holes wherever they lie it tells both levels. */
+    double room() {
+        return Math.min(Math.min(inlets.margin(), flues.margin()), cross);
+    }
+
+    /** Whether numbers and sizes hold the margin down, wherever the holes lie. */
+    boolean sized() {
+        return sizes < room();
+    }
+
+    /** The least margin of the role that has more room than the other. */
+    double ease() {
+        return Math.min(Math.max(inlets.margin(), flues.margin()), cross);
     }
 
     /**
      * For ranking. Up to the caution limits every bit of margin counts; beyond them more room is worth ever less, so that an arrangement about the
-     * middle, which heats evenly, comes before one that only gains some room. What does not burn clean comes last.
+     * middle, which heats evenly, comes before one that only gains some room. Where sizes hold the margin down below that, places are ranked by their
+     * own room, evenness with it. What does not burn clean comes last.
      */
     double rank() {
-        double m = margin();
-        double worth = m <= 1 ? m : 2 - 1 / m;
-        double bonus = m < CLEAR ? SlabSearch.SYMMETRY_WORTH / 2 * Math.abs(m) : EVEN_WORTH;
+        int roles = (inlets.even() ? 1 : 0) + (flues.even() ? 1 : 0);
+        double places = rank(room(), roles, ease());
+        double all = sized() ? rank(sizes, sizes < CLEAR ? 2 : roles, Scale.FREE) + SECOND * places : places;
         double fire = choice.clean() ? 0 : -1000 * (1 - choice.lambdaLow());
-        return worth + (inlets.even() ? bonus : 0) + (flues.even() ? bonus : 0) + fire - NEAR_FLAME_COST * nearFlame;
+        return all + fire - NEAR_FLAME_COST * nearFlame;
+    }
+
+    private static double rank(double margin, int evenRoles, double ease) {
+        double alike = SlabSearch.SYMMETRY_WORTH / 2 * Math.min(1, Math.abs(margin));
+        double even = margin < CLEAR ? SlabSearch.SYMMETRY_WORTH / 2 * Math.abs(margin) : EVEN_WORTH;
+        double other = margin < CLEAR ? Math.max(0, worth(ease)) : worth(Scale.FREE);
+        return worth(margin) + evenRoles * even + alike * other;
+    }
+
+    /** Of layouts of the same holes the one with most room; where rules caution even that, of those with nearly as much the one with most ease. */
+    static Combination widest(List<Combination> some) {
+        Combination most = some.stream().max(WIDTH).orElse(null);
+        if (most == null || most.room() >= CLEAR) {
+            return most;
+        }
+        double nearly = most.room() - SlabSearch.SYMMETRY_WORTH / 2 * Math.abs(most.room());
+        return some.stream()
+                .filter(c -> c.room() >= nearly)
+                .max(Comparator.comparingDouble(Combination::ease))
+                .orElse(most);
+    }
+
+    /** What a climb or rounding of the same holes goes by: room, and where that is the same ease. */
+    static double places(double inlets, double flues, double cross) {
+        return Math.min(Math.min(inlets, flues), cross) + SECOND * worth(Math.min(Math.max(inlets, flues), cross));
+    }
+
+    private static double worth(double margin) {
+        return margin <= 1 ? margin : 2 - 1 / margin;
+    }
+
+    /** Whether it has clearly more margin than another, or for the same holes as much and clearly more room for them. */
+    boolean gainsOn(Combination o) {
+        return gains(margin(), o.margin()) || choice.equals(o.choice) && gains(room(), o.room());
+    }
+
+    /** Whether it gives the same holes as much room as another, and the role that has more of it clearly more. */
+    boolean easier(Combination o) {
+        return choice.equals(o.choice) && !gains(o.room(), room()) && gains(ease(), o.ease());
+    }
+
+    /** Whether one margin is larger than another by more than evenness is worth. */
+    static boolean gains(double margin, double over) {
+        return margin > over + SlabSearch.SYMMETRY_WORTH * Math.abs(over);
     }
 
     /** Whether both roles lie evenly about the middle. */
@@ -47,7 +123,7 @@ record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross,
                 && !o.even()
                 && samePart(o)
                 && choice.equals(o.choice)
-                && margin() >= o.margin() * (1 - SlabSearch.SYMMETRY_WORTH);
+                && room() >= o.room() * (1 - SlabSearch.SYMMETRY_WORTH);
     }
 
     /**
@@ -62,7 +138,7 @@ record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross,
                 && inlets.family().equals(o.inlets.family())
                 && flues.family().equals(o.flues.family())
                 && (inlets.inWall() || elsewhere(o) <= Choosing.CLEAR)
-                && Math.abs(margin() - o.margin()) < SlabSearch.SYMMETRY_WORTH * Math.abs(margin())) {
+                && Math.abs(room() - o.room()) < SlabSearch.SYMMETRY_WORTH * Math.abs(room())) {
             return false;
         }
         return !sharesInlets(o) || !sharesFlues(o) && !flues.family().equals(o.flues.family());

@@ -1,7 +1,6 @@
 package portwright.layout;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
 import portwright.model.On;
@@ -14,8 +13,8 @@ final class Elsewhere {
     /** Rough climbs of single places (judgement). */
     private static final int CLIMBS = 12;
 
-    /** Rounding may carry a hole that far back, mm. */
-    private static final double ROUNDING_MM = 1;
+    /** Rounding may carry a hole that far back, mm: two and a half 32nds of an inch along each axis. */
+    private static final double ROUNDING_MM = 3;
 
     private final Sites sites;
     private final Together together;
@@ -42,7 +41,6 @@ final class Elsewhere {
         if (first.inlets().inWall()) {
             return List.of();
         }
-        double least = Choosing.least(first);
         List<Combination> starts = known.stream()
                 .filter(c -> c.samePart(first) && c.choice().equals(first.choice()))
                 .toList();
@@ -50,13 +48,13 @@ final class Elsewhere {
                 .filter(Combination::even)
                 .limit(1)
                 .map(c -> even.even(c, (in, out) -> clear(c, in, out, shown)))
-                .filter(c -> c != null && c.margin() >= least)
+                .filter(c -> c != null && Choosing.keeps(c, first))
                 .findFirst()
                 .orElse(null);
         if (found == null && !progress.cancelled()) {
             found = free(first, shown);
         }
-        return found == null || found.margin() < least ? List.of() : List.of(found);
+        return found == null || !Choosing.keeps(found, first) ? List.of() : List.of(found);
     }
 
     private boolean clear(Combination c, Spots in, Spots out, List<Combination> shown) {
@@ -71,7 +69,7 @@ final class Elsewhere {
         Compass.Hill hill = (q, enough) -> {
             Spots in = Together.spots(q, 0, n);
             Spots out = Together.spots(q, 2 * n, m);
-            double v = together.margin(c, in, out, enough);
+            double v = together.room(c, in, out, enough);
             return v > enough && !clear(c, in, out, shown) ? Double.NEGATIVE_INFINITY : v;
         };
         SplittableRandom random = new SplittableRandom(Together.SEED);
@@ -80,7 +78,7 @@ final class Elsewhere {
                 n,
                 sites.slab(On.LID, c.choice().flueMm()),
                 m,
-                Choosing.least(c));
+                Choosing.least(c.room()));
         Best ends = new Best(Together.KEPT, 2 * (n + m));
         for (int k = 0; k < CLIMBS && !progress.cancelled(); k++) {
             double[] p = thrown.start(hill, random);
@@ -92,9 +90,9 @@ final class Elsewhere {
             Spots in = Together.spots(p, 0, n);
             Spots flues = Together.spots(p, 2 * n, m);
             if (clear(c, in, flues, shown)) {
-                out.add(together.combination(c, in, flues));
+                out.add(together.ease().free(together.combination(c, in, flues), (a, b) -> clear(c, a, b, shown)));
             }
         }
-        return out.stream().max(Comparator.comparingDouble(Combination::margin)).orElse(null);
+        return Combination.widest(out);
     }
 }

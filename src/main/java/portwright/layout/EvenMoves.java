@@ -16,12 +16,17 @@ final class EvenMoves {
 
     private static final int THROWS = 40;
 
+    /** Every place counts. */
+    static final Allowed ANY = (inlets, flues) -> true;
+
     private final Together together;
+    private final Ease ease;
     private final Pt middle;
     private final Progress progress;
 
-    EvenMoves(Together together, Pt middle, Progress progress) {
+    EvenMoves(Together together, Ease ease, Pt middle, Progress progress) {
         this.together = together;
+        this.ease = ease;
         this.middle = middle;
         this.progress = progress;
     }
@@ -32,14 +37,14 @@ final class EvenMoves {
      */
     void add(List<Combination> out, List<Combination> passing) {
         List<Combination> first =
-                passing.stream().filter(c -> !Together.settled(c)).limit(FEW).toList();
+                passing.stream().filter(c -> !c.inlets().inWall()).limit(FEW).toList();
         first.forEach(c -> Together.add(out, c, even(c)));
         List<Combination> all = passing.stream()
                 .filter(c -> c.even()
                         && c.choice().clean() == passing.get(0).choice().clean())
                 .toList();
         List<List<Combination>> order = Together.choices(all).values().stream()
-                .filter(l -> !Together.settled(l.get(0)) && !first.contains(l.get(0)))
+                .filter(l -> !l.get(0).inlets().inWall() && !first.contains(l.get(0)))
                 .sorted(Comparator.comparingDouble((List<Combination> l) -> -Together.reach(l)))
                 .toList();
         double most = Stream.concat(all.stream(), out.stream())
@@ -58,7 +63,7 @@ final class EvenMoves {
 
     /** Inlets and flues each turned and widened about the middle, where both are symmetric. */
     Combination even(Combination c) {
-        return even(c, (in, out) -> true);
+        return even(c, ANY);
     }
 
     /** Places that count. */
@@ -76,7 +81,7 @@ final class EvenMoves {
         Compass.Hill hill = (q, enough) -> {
             Spots inlets = turned(c.inlets(), q[0] / in, q[1] / in);
             Spots flues = turned(c.flues(), q[2] / out, q[3] / out);
-            double v = together.margin(c, inlets, flues, enough);
+            double v = together.room(c, inlets, flues, enough);
             return v > enough && !allowed.at(inlets, flues) ? Double.NEGATIVE_INFINITY : v;
         };
         SplittableRandom random = new SplittableRandom(Together.SEED);
@@ -90,9 +95,15 @@ final class EvenMoves {
             Compass.climb(p, Together.LONG_MM, hill, new SplittableRandom(Together.SEED), progress);
             Combination to = together.combination(
                     c, turned(c.inlets(), p[0] / in, p[1] / in), turned(c.flues(), p[2] / out, p[3] / out));
-            best = allowed.at(to.inlets(), to.flues()) && (best == null || to.margin() > best.margin()) ? to : best;
+            best = allowed.at(to.inlets(), to.flues()) && (best == null || to.room() > best.room()) ? to : best;
         }
-        return best;
+        return best == null ? null : eased(best, allowed);
+    }
+
+    /** The role with more room turned and widened for itself. */
+    private Combination eased(Combination c, Allowed allowed) {
+        return ease.eased(
+                c, s -> new double[] {reach(s), 0}, (s, p) -> turned(s, p[0] / reach(s), p[1] / reach(s)), allowed);
     }
 
     /** The best of some throws: inlets and flues turned by any angle and widened or drawn in by up to half. */

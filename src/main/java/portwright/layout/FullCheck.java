@@ -126,7 +126,7 @@ final class FullCheck {
         }
         List<Combination> wide = passing.stream()
                 .filter(c -> c.choice().clean() == passing.get(0).choice().clean())
-                .sorted(Comparator.comparingDouble(c -> -c.margin()))
+                .sorted(Combination.WIDTH.reversed())
                 .limit(WIDE)
                 .toList();
         for (Combination c : wide) {
@@ -199,7 +199,7 @@ final class FullCheck {
     }
 
     private static boolean gains(Combination c, Combination over) {
-        return over == null || c.margin() > over.margin() + SlabSearch.SYMMETRY_WORTH * Math.abs(over.margin());
+        return over == null || c.gainsOn(over);
     }
 
     /** The fewest stops of a layout that passes. */
@@ -215,7 +215,7 @@ final class FullCheck {
         Stops least = least();
         return good.keySet().stream()
                 .filter(c -> stops.get(c).compareTo(least) == 0)
-                .max(Comparator.comparingDouble(Combination::margin))
+                .max(Combination.WIDTH)
                 .orElse(null);
     }
 
@@ -244,7 +244,7 @@ final class FullCheck {
                             + Reasons.shared(widest, shown)
                             + Reasons.stops(stops.get(widest), true)));
         }
-        String few = progress.cancelled() ? "" : Reasons.few(best.size(), Choosing.least(shown.get(0)));
+        String few = progress.cancelled() ? "" : Reasons.few(best.size(), shown.get(0));
         return new Proposals(best, List.of(), null, good.get(widest), progress.cancelled()).with(few);
     }
 
@@ -259,11 +259,11 @@ final class FullCheck {
                 ? null
                 : passing.stream()
                         .filter(o -> !o.even() && o.choice().equals(c.choice()) && o.samePart(c) && gains(o, c))
-                        .sorted(Comparator.comparingDouble(o -> -o.margin()))
+                        .sorted(Combination.WIDTH.reversed())
                         .limit(UNEVEN)
                         .map(this::rounded)
                         .filter(o -> gains(o, c))
-                        .max(Comparator.comparingDouble(Combination::margin))
+                        .max(Combination.WIDTH)
                         .orElse(null);
     }
 

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import portwright.check.CheckResult;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
+import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
 import portwright.model.Design;
 import portwright.model.On;
@@ -23,8 +24,8 @@ final class ProposalWriter {
     private static final double SAME_MM = 1e-6;
 
     private final Design design;
-    private final Pt centre;
     private final KilnGeometry kiln;
+    private final Pt centre;
     private final LimitTable table;
     private final LayoutTerms terms;
     private final Typed typed;
@@ -51,7 +52,7 @@ final class ProposalWriter {
             return tape;
         }
         Combination paper = rounded(c, typed.finer());
-        return paper.margin() > tape.margin() ? paper : tape;
+        return paper.room() > tape.room() ? paper : tape;
     }
 
     private Combination rounded(Combination c, Typed by) {
@@ -60,16 +61,16 @@ final class ProposalWriter {
             return circles;
         }
         Combination single = rounded(c, by, false);
-        return single.margin() > circles.margin() * (1 + SlabSearch.SYMMETRY_WORTH) ? single : circles;
+        return Combination.gains(single.room(), circles.room()) ? single : circles;
     }
 
     /** Whether rounding takes more than what evenness is worth. */
     private static boolean costs(Combination exact, Combination rounded) {
-        return rounded.margin() < exact.margin() - SlabSearch.SYMMETRY_WORTH * Math.abs(exact.margin());
+        return rounded.room() < exact.room() - SlabSearch.SYMMETRY_WORTH * Math.abs(exact.room());
     }
 
     private Combination rounded(Combination c, Typed by, boolean circles) {
-        Rounding rounding = new Rounding(by, centre, circles, (in, out, enough) -> together.margin(c, in, out, enough));
+        Rounding rounding = new Rounding(by, centre, circles, (in, out, enough) -> together.places(c, in, out, enough));
         List<Spots> at = rounding.best(c.inlets(), c.flues());
         return together.combination(c, at.get(0), at.get(1));
     }
@@ -100,17 +101,19 @@ final class ProposalWriter {
                         all.stream().filter(Term::isStop).count()))),
                 c.choice().lambdaLow(),
                 arrangement,
-                (reason(c.choice(), limiting) + fineness(c)).strip(),
+                (reason(c, limiting) + fineness(c)).strip(),
                 "Limited by " + Words.term(limiting) + ".",
                 renamed,
                 check);
     }
 
-    private static String reason(Sizes.Choice c, Term limiting) {
+    private static String reason(Combination layout, Term limiting) {
+        Sizes.Choice c = layout.choice();
         StringBuilder reason = new StringBuilder();
         if (limiting.margin() >= 0) {
             reason.append(Words.WEIGHED)
                     .append(Words.margin(limiting.margin()))
+                    .append(sized(layout))
                     .append(". Flue to inlet area ")
                     .append(Format.plain(c.ratio(), 2))
                     .append('.');
@@ -121,6 +124,13 @@ final class ProposalWriter {
                     .append(c.clean() ? "." : ": this gas does not burn clean, use less gas or larger flues.");
         }
         return reason.toString().strip();
+    }
+
+    /** What places alone give where numbers and sizes of the holes set the margin. */
+    private static String sized(Combination c) {
+        return c.sized()
+                ? ". Numbers and sizes of the holes set that; their places alone pass " + Words.margin(c.room())
+                : "";
     }
 
     private void ports(List<Port> out, Role role, On on, Spots spots, double d) {

@@ -209,9 +209,7 @@ public final class Proposer {
     }
 
     private Proposals none(List<Combination> all, Sizes sizes) {
-        Combination nearest = all.stream()
-                .max(Comparator.comparingDouble(Combination::margin))
-                .orElseThrow();
+        Combination nearest = all.stream().max(Combination.WIDTH).orElseThrow();
         Proposal miss = written(writer.rounded(nearest), sizes)
                 .because("Nearest miss: no layout passes every rule that stops.");
         progress.stage(0.9, "which rules take all room");

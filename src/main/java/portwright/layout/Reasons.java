@@ -97,12 +97,17 @@ final class Reasons {
     }
 
     /** Why fewer than three are shown; empty where three are. */
-    static String few(int shown, double leastMargin) {
+    static String few(int shown, Combination first) {
         return shown >= Choosing.SHOWN
                 ? ""
                 : "Only " + word(shown) + (shown == 1 ? " is" : " are")
                         + " shown: no other was found that puts inlets and flues both elsewhere with a margin of at least "
-                        + Format.plain(leastMargin, 2) + ".";
+                        + Format.plain(Choosing.least(first.margin()), 2)
+                        + (first.sized()
+                                ? ", and places that by themselves have "
+                                        + Format.plain(Choosing.least(first.room()), 2)
+                                : "")
+                        + ".";
     }
 
     private static boolean sameNumbers(Combination c, Combination o) {

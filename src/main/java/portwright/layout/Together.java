@@ -44,6 +44,7 @@ final class Together {
     private final List<ShelfPlate> shelves;
     private final Tender tender;
     private final Progress progress;
+    private final Ease ease;
     /** Holes whose places were moved freely. */
     private final Set<Sizes.Choice> freed = new HashSet<>();
 
@@ -53,6 +54,7 @@ final class Together {
         shelves = kiln.shelves();
         this.tender = tender;
         this.progress = progress;
+        ease = new Ease(this, sites, shelves, progress);
     }
 
     /** Further layouts that are better than the ones they come from. */
@@ -81,9 +83,14 @@ final class Together {
         return out;
     }
 
+    /** What gives the role with more room the most it can have. */
+    Ease ease() {
+        return ease;
+    }
+
     /** Moves of even layouts as a whole. */
     EvenMoves even() {
-        return new EvenMoves(this, middle, progress);
+        return new EvenMoves(this, ease, middle, progress);
     }
 
     /** The widest layouts with the holes of one of some, where these were not moved freely yet; empty where they were, or lie in the wall. */
@@ -107,42 +114,40 @@ final class Together {
     }
 
     private static Combination widest(List<Combination> all) {
-        return all.stream().max(Comparator.comparingDouble(Combination::margin)).orElse(null);
+        return all.stream().max(Combination.WIDTH).orElse(null);
     }
 
     /** The best of one choice of holes moved freely, then set out again from places about the best. */
     private void free(List<Combination> out, List<Combination> one) {
         freed.add(one.get(0).choice());
-        List<Combination> starts = one.stream()
-                .sorted(Comparator.comparingDouble((Combination c) -> -c.margin()))
-                .limit(STARTS)
-                .toList();
-        Combination best = starts.get(0);
-        for (double[] p : settled(best) ? List.<double[]>of() : scattered(best)) {
-            Combination to = free(best, p);
-            best = to.margin() > best.margin() ? to : best;
+        List<Combination> starts =
+                one.stream().sorted(Combination.WIDTH.reversed()).limit(STARTS).toList();
+        List<Combination> ends = new ArrayList<>();
+        ends.add(starts.get(0));
+        for (double[] p : scattered(starts.get(0))) {
+            ends.add(free(starts.get(0), p));
         }
         SplittableRandom random = new SplittableRandom(SEED);
-        for (int k = 0; k < starts.size() + SHAKEN && !progress.cancelled() && !settled(best); k++) {
+        for (int k = 0; k < starts.size() + SHAKEN && !progress.cancelled(); k++) {
+            Combination best = Combination.widest(ends);
             double[] p = join(k < starts.size() ? starts.get(k) : best);
             for (int i = 0; k >= starts.size() && i < p.length; i++) {
                 p[i] += SHAKE_MM * random.nextGaussian();
             }
-            Combination to = free(best, p);
-            best = to.margin() > best.margin() ? to : best;
+            ends.add(free(best, p));
         }
-        add(out, starts.get(0), evener(best, one));
+        add(out, starts.get(0), evener(Combination.widest(ends), one));
     }
 
     /** The same with its flues, or its inlets, where an even arrangement has them, a single one in the middle, if that costs next to nothing. */
     Combination evener(Combination c, List<Combination> one) {
-        double enough = c.margin() - EVENER * Math.abs(c.margin());
+        double enough = c.room() - EVENER * Math.abs(c.room());
         Combination best = c;
         for (Combination o : one) {
             Combination a = o.flues().even() && !c.flues().even() ? combination(c, c.inlets(), o.flues()) : c;
             Combination b = o.inlets().even() && !c.inlets().even() ? combination(c, o.inlets(), c.flues()) : c;
             for (Combination to : List.of(a, b)) {
-                if (to.margin() >= enough && to.rank() > best.rank()) {
+                if (to.room() >= enough && to.rank() > best.rank()) {
                     best = to;
                 }
             }
@@ -154,14 +159,14 @@ final class Together {
     private List<double[]> scattered(Combination c) {
         int n = c.choice().inlets();
         int m = c.choice().flues();
-        Compass.Hill hill = (q, enough) -> margin(c, spots(q, 0, n), spots(q, 2 * n, m), enough);
+        Compass.Hill hill = (q, enough) -> room(c, spots(q, 0, n), spots(q, 2 * n, m), enough);
         SplittableRandom random = new SplittableRandom(SEED);
         Thrown thrown = new Thrown(
                 sites.slab(On.FLOOR, c.choice().inletMm()),
                 n,
                 sites.slab(On.LID, c.choice().flueMm()),
                 m,
-                c.margin());
+                c.room());
         Best ends = new Best(KEPT, 2 * (n + m));
         int most = Math.min(SCATTERED, SCATTERED_HOLES / (n + m));
         for (int k = 0; k < most && !progress.cancelled(); k++) {
@@ -182,13 +187,8 @@ final class Together {
         return Math.min(one.get(0).sizes(), Math.min(in, out));
     }
 
-    /** Whether moving holes gains nothing, or inlets lie in the wall. */
-    static boolean settled(Combination c) {
-        return c.inlets().inWall() || c.margin() >= c.sizes();
-    }
-
     static void add(List<Combination> out, Combination from, Combination to) {
-        if (to.margin() > from.margin() + SlabSearch.SYMMETRY_WORTH * Math.abs(from.margin())) {
+        if (to.gainsOn(from) || to.easier(from)) {
             out.add(to);
         }
     }
@@ -200,41 +200,10 @@ final class Together {
         Compass.climb(
                 p,
                 LONG_MM,
-                (q, enough) -> margin(c, spots(q, 0, n), spots(q, 2 * n, m), enough),
+                (q, enough) -> room(c, spots(q, 0, n), spots(q, 2 * n, m), enough),
                 new SplittableRandom(SEED),
                 progress);
-        return eased(combination(c, spots(p, 0, n), spots(p, 2 * n, m)));
-    }
-
-    /** The same with more room for the role that does not hold the margin down. */
-    private Combination eased(Combination c) {
-        Spots in = c.inlets();
-        Spots out = c.flues();
-        double[] p = join(c);
-        int n = c.choice().inlets();
-        double[] q;
-        Compass.Hill hill;
-        if (in.margin() <= out.margin()) {
-            q = Arrays.copyOfRange(p, 2 * n, p.length);
-            Site lid = sites.slab(On.LID, c.choice().flueMm());
-            hill = (z, enough) -> {
-                Spots s = spots(z, 0, z.length / 2);
-                double v = Combination.cross(c.choice(), in, s, shelves);
-                return v > enough ? Math.min(v, lid.margin(s.x(), s.y(), enough)) : v;
-            };
-        } else {
-            q = Arrays.copyOfRange(p, 0, 2 * n);
-            Site floor = sites.slab(On.FLOOR, c.choice().inletMm());
-            hill = (z, enough) -> {
-                Spots s = spots(z, 0, z.length / 2);
-                double v = Combination.cross(c.choice(), s, out, shelves);
-                return v > enough ? Math.min(v, floor.margin(s.x(), s.y(), enough)) : v;
-            };
-        }
-        Compass.climb(q, LONG_MM, hill, new SplittableRandom(SEED), progress);
-        Spots moved = spots(q, 0, q.length / 2);
-        Combination to = in.margin() <= out.margin() ? combination(c, in, moved) : combination(c, moved, out);
-        return to.margin() >= c.margin() ? to : c;
+        return ease.free(combination(c, spots(p, 0, n), spots(p, 2 * n, m)), EvenMoves.ANY);
     }
 
     /** x of the inlets, then their y, then those of the flues. */
@@ -258,9 +227,9 @@ final class Together {
                 0);
     }
 
-    /** Least margin of a choice's holes at other places; whatever is not above {@code enough} may be answered roughly. */
-    double margin(Combination c, Spots in, Spots out, double enough) {
-        double v = Math.min(c.sizes(), Combination.cross(c.choice(), in, out, shelves));
+    /** {@link Combination#room()} of a choice's holes at other places; whatever is not above {@code enough} may be answered roughly. */
+    double room(Combination c, Spots in, Spots out, double enough) {
+        double v = Combination.cross(c.choice(), in, out, shelves);
         if (v > enough) {
             double d = c.choice().inletMm();
             v = Math.min(
@@ -270,6 +239,16 @@ final class Together {
                             : sites.slab(On.FLOOR, d).margin(in.x(), in.y(), enough));
         }
         return v > enough ? Math.min(v, sites.slab(On.LID, c.choice().flueMm()).margin(out.x(), out.y(), enough)) : v;
+    }
+
+    /** The same with ease where room does not tell ({@link Combination#places}). */
+    double places(Combination c, Spots in, Spots out, double enough) {
+        double v = room(c, in, out, enough - Combination.MOST_EASE);
+        if (v <= enough - Combination.MOST_EASE) {
+            return v;
+        }
+        Combination to = combination(c, in, out);
+        return Combination.places(to.inlets().margin(), to.flues().margin(), to.cross());
     }
 
     /** The same choice of holes at other places, weighed anew. */

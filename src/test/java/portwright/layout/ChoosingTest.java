@@ -41,8 +41,8 @@ class ChoosingTest {
 
     @Test
     void whatLosesMostOfTheMarginIsNotShown() {
-        assertThat(Choosing.least(FIRST)).isEqualTo(1);
-        assertThat(Choosing.least(ENOUGH)).isEqualTo(0.5);
+        assertThat(Choosing.least(FIRST.margin())).isEqualTo(1);
+        assertThat(Choosing.least(ENOUGH.margin())).isEqualTo(0.5);
         assertThat(Choosing.apart(List.of(List.of(FIRST, POOR)), null, Twins.NONE))
                 .containsExactly(FIRST);
         assertThat(Choosing.apart(List.of(List.of(FIRST, ENOUGH)), null, Twins.NONE))

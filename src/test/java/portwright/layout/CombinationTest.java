@@ -66,6 +66,48 @@ class CombinationTest {
                 .isEqualTo(" Inlets within 7 mm of those of proposal 1; only the flues differ.");
     }
 
+    /** Sizes hold both at 0.2: the room of the places decides, in rank, width and gain; evenness costs no room for nothing. */
+    @Test
+    void whereSizesHoldTheMarginPlacesDecide() {
+        Combination tight = sized(true, 0.21, 0.3, 0.2);
+        Combination roomy = sized(false, 1.5, 1.6, 0.2);
+        Combination even = sized(true, 1.45, 1.6, 0.2);
+        assertThat(roomy.margin()).isEqualTo(tight.margin()).isEqualTo(0.2);
+        assertThat(roomy.room()).isEqualTo(1.5);
+        assertThat(roomy.rank()).isGreaterThan(tight.rank());
+        assertThat(even.rank()).isGreaterThan(roomy.rank());
+        assertThat(roomy.gainsOn(tight)).isTrue();
+        assertThat(tight.evenAndAsGoodAs(roomy)).isFalse();
+        assertThat(Combination.WIDTH.compare(roomy, even)).isPositive();
+        assertThat(Choosing.keeps(tight, roomy)).isFalse();
+        assertThat(Choosing.keeps(even, roomy)).isTrue();
+        // no room of places outweighs a margin
+        assertThat(sized(false, 0.22, 0.22, 0.203).rank())
+                .isGreaterThan(sized(true, 9, 9, 0.2).rank());
+    }
+
+    /** Inlets hold both at 0.23: the flues' room decides; where no rule cautions any more it counts for nothing. */
+    @Test
+    void whereOneRoleIsHeldDownTheOtherDecides() {
+        Combination near = sized(false, 0.23, 0.6, 9);
+        Combination far = sized(false, 0.23, 1.3, 9);
+        assertThat(far.easier(near)).isTrue();
+        assertThat(near.easier(far)).isFalse();
+        assertThat(far.rank()).isGreaterThan(near.rank());
+        assertThat(Combination.WIDTH.compare(far, near)).isPositive();
+        assertThat(Combination.widest(List.of(sized(false, 0.2301, 0.6, 9), far)))
+                .isSameAs(far);
+        assertThat(Combination.widest(List.of(sized(false, 0.25, 0.6, 9), far))).isNotSameAs(far);
+        assertThat(sized(true, 1.5, 1.6, 9).rank())
+                .isEqualTo(sized(true, 1.5, 3, 9).rank());
+    }
+
+    private static Combination sized(boolean even, double inlets, double flues, double sizes) {
+        Spots in = new Spots("placed one by one", even, new double[] {-90, 90}, new double[2], inlets);
+        Spots out = new Spots("where it has most room", even, new double[] {0}, new double[] {0}, flues);
+        return new Combination(new Sizes.Choice(2, 35, 1, 40, null), in, out, 9, sizes, 0);
+    }
+
     /** One hole is told of as one. */
     @Test
     void oneHoleIsToldAsOne() {
