@@ -49,6 +49,7 @@ class ArchitectureTest {
         ALLOWED.put("file", List.of("model", "units", "data", "source"));
         ALLOWED.put(
                 "report", List.of("check", "review", "model", "source", "units", "geometry", "data", "calc", "layout"));
+        ALLOWED.put("form", List.of("check", "model", "units"));
         ALLOWED.put("drawing", List.of("data", "geometry", "model", "check", "review", "units", "source"));
         ALLOWED.put(
                 "sheet",
@@ -62,7 +63,8 @@ class ArchitectureTest {
                         "units",
                         "drawing",
                         "data",
-                        "layout"));
+                        "layout",
+                        "form"));
     }
 
     private static String pkg(String room) {

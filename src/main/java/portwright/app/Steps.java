@@ -1,6 +1,5 @@
 package portwright.app;
 
-import portwright.app.doc.Catalog;
 import portwright.app.doc.Document;
 import portwright.app.doc.HomeFolder;
 import portwright.app.doc.PaperChoice;
@@ -11,6 +10,7 @@ import portwright.app.step.GasStep;
 import portwright.app.step.PaperStep;
 import portwright.app.step.RoomStep;
 import portwright.app.step.StepView;
+import portwright.form.Catalog;
 
 /** Makes the steps beyond Kiln and Ports. */
 final class Steps {

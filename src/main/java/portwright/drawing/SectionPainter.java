@@ -21,6 +21,8 @@ import portwright.model.On;
 public final class SectionPainter {
     private static final double ROOM_MM = 12;
     private static final double HATCH_MM = 6;
+    /** So much of a shelf's name lies over or under that shelf. */
+    private static final double OWN_SHARE = 0.6;
 
     private final KilnGeometry kiln;
 
@@ -178,7 +180,7 @@ public final class SectionPainter {
         return new Box(plan.minX(), s.bottom(), plan.maxX(), s.top() > s.bottom() ? s.top() : s.bottom() + 1);
     }
 
-    /** Over the plate, middle or ends, else under it; never over a wall. */
+    /** Over the plate, middle or ends, else under it; never over a wall, nor as much over the shelf beside. */
     private void name(Pen pen, Labels labels, ShelfPlate s) {
         double[] in = kiln.inner().across(kiln.centre().y());
         double rim = pen.size(0.6, 2);
@@ -195,7 +197,8 @@ public final class SectionPainter {
         }
         spots.removeIf(spot -> {
             Box words = labels.extent(s.name(), spot, TextStyle.LABEL);
-            return words.minX() < in[0] || words.maxX() > in[1];
+            double own = Math.min(words.maxX(), b.maxX()) - Math.max(words.minX(), b.minX());
+            return words.minX() < in[0] || words.maxX() > in[1] || own < OWN_SHARE * words.width();
         });
         labels.place(s.name(), spots, TextStyle.LABEL);
     }

@@ -13,8 +13,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import portwright.check.CheckResult;
 import portwright.check.Forbids;
-import portwright.check.NotChecked;
 import portwright.check.Severity;
+import portwright.form.FieldNames;
+import portwright.form.RuleWords;
 import portwright.model.Burner;
 import portwright.model.Design;
 import portwright.model.Fitting;
@@ -82,7 +83,7 @@ public final class CardBuilder {
                 result.stops(Forbids.LIGHTING),
                 result.notChecked().stream()
                         .filter(n -> n.forbids() == Forbids.LIGHTING)
-                        .map(NotChecked::rule)
+                        .map(FieldNames::told)
                         .distinct()
                         .toList(),
                 gas);
@@ -96,7 +97,7 @@ public final class CardBuilder {
                         && f.bearsOn(Forbids.LIGHTING)
                         && !FirstFindings.forTheDrill(f))
                 .forEach(f -> parts.computeIfAbsent(
-                                new CardData.Own(f.rule().replace('-', ' '), f.remedy()), k -> new LinkedHashSet<>())
+                                new CardData.Own(RuleWords.head(f.rule()), f.remedy()), k -> new LinkedHashSet<>())
                         .addAll(f.parts().size() <= 2 ? f.parts() : List.of()));
         return parts.entrySet().stream()
                 .map(e -> new CardData.Own(

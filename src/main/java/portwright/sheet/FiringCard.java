@@ -44,7 +44,7 @@ public final class FiringCard {
         if (forbidden && !despiteStops) {
             String why = data.stops() > 0
                     ? data.stops() + (data.stops() == 1 ? " stop forbids" : " stops forbid") + " lighting."
-                    : "not proven that the kiln may be lit: " + String.join(", ", data.unproven()) + " not checked.";
+                    : "not proven that the kiln may be lit. Not checked: " + String.join("; ", data.unproven()) + ".";
             throw new SheetRefused("No card: " + why
                     + " Mend or complete the design, or add --despite-stops for a struck-through card.");
         }

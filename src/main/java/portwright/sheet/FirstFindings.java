@@ -9,6 +9,7 @@ import portwright.check.Severity;
 import portwright.drawing.Signs;
 import portwright.drawing.TextStyle;
 import portwright.drawing.Words;
+import portwright.form.RuleWords;
 
 /** The findings in short, and the rules that were not checked. */
 final class FirstFindings {
@@ -110,7 +111,7 @@ final class FirstFindings {
 
     private String notChecked() {
         List<String> rules = job.result().notChecked().stream()
-                .map(n -> n.rule().replace('-', ' '))
+                .map(n -> RuleWords.within(n.rule()))
                 .distinct()
                 .toList();
         return rules.isEmpty() ? "" : "Not checked: " + String.join(", ", rules) + ".";

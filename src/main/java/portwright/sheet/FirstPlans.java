@@ -130,13 +130,13 @@ final class FirstPlans {
             taken.add(new Box(rightEnd.x() - end, level - reduction, rightEnd.x(), level + 3.4 * reduction));
         }
         p.paint(small, window, taken);
+        sheets(view, p.bounds(), small, reduction);
         if (!wall) {
             small.text(ends[0], leftEnd, Pen.Align.LEFT, 0, s);
             small.text(ends[1], rightEnd, Pen.Align.RIGHT, 0, s);
         }
         small.text(sides[0], back, Pen.Align.CENTRE, 0, s);
         small.text(sides[1], front, Pen.Align.CENTRE, 0, s);
-        sheets(view, p.bounds(), small, reduction);
         if (!wall || !turned || outsideOnly) {
             battens(small, rim, wall, !wall && turned, below(p), reduction);
         }

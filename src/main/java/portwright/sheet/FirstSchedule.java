@@ -57,7 +57,7 @@ final class FirstSchedule {
                 FirstPage.SMALL);
         double end = block.right - FirstPage.PIN_STRIP;
         double w = end - block.left;
-        double[] col = {0, 0.052, 0.25, 0.335, 0.46, 0.587, 0.71, 0.818, 0.91};
+        double[] col = {0, 0.052, 0.242, 0.322, 0.442, 0.576, 0.708, 0.824, 0.91};
         List<HoleSchedule.Row> rows = HoleSchedule.of(job.kiln());
         String other = rows.stream().anyMatch(HoleSchedule.Row::wall) ? "back / up" : "from back";
         String[] names = {"no.", "hole", "part", "hole, saw", "from left", other, "radius", "bearing", "metal"};

@@ -12,6 +12,8 @@ import portwright.drawing.Pen;
 import portwright.drawing.Signs;
 import portwright.drawing.TextStyle;
 import portwright.drawing.Words;
+import portwright.form.FieldNames;
+import portwright.form.RuleWords;
 import portwright.geometry.Pt;
 import portwright.layout.DrillOutlook;
 import portwright.review.Assumed;
@@ -125,7 +127,8 @@ final class LastPages {
         }
         for (Finding f : job.result().findings()) {
             double w = textWidth() - 9;
-            String source = f.rule() + ": " + f.source().line() + (f.limitSetByUser() ? " · your limit" : "");
+            String source =
+                    RuleWords.head(f.rule()) + ": " + f.source().line() + (f.limitSetByUser() ? " · your limit" : "");
             String remedy = f.remedy() == null ? "" : f.remedy();
             room(Words.height(pen, f.message(), w, TextStyle.BOLD)
                     + Words.height(pen, remedy, w, TEXT)
@@ -146,7 +149,7 @@ final class LastPages {
         }
         List<String> said = new ArrayList<>();
         for (NotChecked n : nots) {
-            String t = n.rule().replace('-', ' ') + ": " + n.words() + ".";
+            String t = RuleWords.head(n.rule()) + ". " + FieldNames.lacking(n) + ".";
             if (!said.contains(t)) {
                 said.add(t);
                 room(5);
@@ -156,17 +159,23 @@ final class LastPages {
         }
         if (!job.result().ownLimits().isEmpty()) {
             heading("Your own limits");
-            job.result().ownLimits().forEach(l -> para(l.words(), 0, TEXT));
+            job.result()
+                    .ownLimits()
+                    .forEach(l -> para(
+                            RuleWords.head(l.rule())
+                                    + l.words().substring(l.rule().length()),
+                            0,
+                            TEXT));
         }
         if (!job.result().assumed().isEmpty()) {
             heading("Assumed");
-            job.result().assumed().forEach(a -> para(field(a) + " = " + a.value() + ": " + a.why(), 0, TEXT));
+            job.result().assumed().forEach(a -> para(assumed(a), 0, TEXT));
         }
     }
 
-    /** What is assumed; of a fitting, which the reason names, without its number in the file. */
-    private static String field(Assumed a) {
-        return a.field().replaceFirst("^kiln\\.fittings\\[\\d+]\\.", "");
+    private static String assumed(Assumed a) {
+        return FieldNames.of(a.field()) + " = " + a.value() + ". "
+                + Character.toUpperCase(a.why().charAt(0)) + a.why().substring(1) + ".";
     }
 
     private void holes() {

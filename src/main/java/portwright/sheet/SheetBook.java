@@ -110,7 +110,7 @@ public final class SheetBook {
         long stops = result.stops(Forbids.DRILLING);
         if (kiln.design().kiln().elements() == null) {
             throw new SheetRefused(
-                    "Not printed: the kiln's elements are unknown, so no hole can be kept clear of them. Add kiln.elements; write [] for a kiln without elements.");
+                    "Not printed: the kiln's elements are unknown, so no hole can be kept clear of them. Type them in the Kiln step, or say there that there are none (in the file: kiln.elements, [] for none).");
         }
         if (stops > 0 && !despiteStops) {
             throw new SheetRefused("Not printed: " + stops + (stops == 1 ? " stop forbids" : " stops forbid")

@@ -12,13 +12,13 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import portwright.app.doc.Catalog;
 import portwright.app.doc.Document;
 import portwright.app.doc.FieldModel;
-import portwright.app.doc.FieldSpec;
 import portwright.app.doc.Step;
 import portwright.app.frame.MainView;
 import portwright.app.part.FieldBox;
+import portwright.form.Catalog;
+import portwright.form.FieldSpec;
 import portwright.units.Kind;
 
 /** How one gets to a field: through headings that open and close, and from what says that it cannot be read. */

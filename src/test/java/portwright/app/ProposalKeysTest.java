@@ -11,8 +11,8 @@ import javafx.scene.control.Label;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import portwright.app.board.Board;
-import portwright.app.doc.RuleWords;
 import portwright.app.doc.Step;
+import portwright.form.RuleWords;
 
 /** Whoever asks for places by the keyboard goes on from the proposals, and from the board once one is taken. */
 class ProposalKeysTest {

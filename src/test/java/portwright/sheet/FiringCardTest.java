@@ -297,7 +297,7 @@ class FiringCardTest {
                 null);
         assertThatThrownBy(() -> FiringCard.print(data(r), a4, mark, false))
                 .isInstanceOf(SheetRefused.class)
-                .hasMessageContaining("room-co");
+                .hasMessageContaining("CO in the room (fill in Room: place)");
         assertThat(page(FiringCard.print(data(r), a4, mark, true)).words).containsKey("NOT CHECKED: DO NOT LIGHT");
     }
 

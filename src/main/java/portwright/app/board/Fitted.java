@@ -21,7 +21,7 @@ final class Fitted {
     /** Room under the section for the tape along the board's lower edge. */
     private static final double SECTION_TAPE_PX = 52;
 
-    private static final double LOW_SECTION_TAPE_PX = 36;
+    private static final double LOW_SECTION_TAPE_PX = 40;
     /** What the elements' names beside the walls keep from the rule and from the walls, both together. */
     private static final double NAME_PX = 20;
 

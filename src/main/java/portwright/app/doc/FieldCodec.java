@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import portwright.file.DesignText;
+import portwright.form.FieldSpec;
 import portwright.units.Display;
 import portwright.units.Kind;
 import portwright.units.Quantity;

@@ -3,6 +3,7 @@ package portwright.app.doc;
 import java.util.List;
 import portwright.file.DesignText;
 import portwright.file.Problem;
+import portwright.form.FieldSpec;
 
 /** One field of a form: what it shows, what was typed wrongly, and the last good value that stays in use. */
 public final class FieldModel {

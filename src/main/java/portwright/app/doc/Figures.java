@@ -3,6 +3,8 @@ package portwright.app.doc;
 import java.util.ArrayList;
 import java.util.List;
 import portwright.data.SafetyNumber;
+import portwright.model.Room;
+import portwright.model.RoomPlace;
 import portwright.review.FireReview;
 import portwright.review.Review;
 import portwright.units.Format;
@@ -60,6 +62,9 @@ public final class Figures {
                 out.add(u.figure("fresh air, wind still", f.roomAirM3PerH(), Measures.AIR));
                 out.add(u.figure("fresh air wanted", f.freshAirM3PerH(), Measures.AIR));
                 out.add(new Figure("oxygen", value(f.roomOxygenPct(), 1), "%"));
+                if (open(shapes.design().room())) {
+                    out.removeIf(x -> x.value().equals(NONE));
+                }
                 out.add(new Figure("gas lasts", value(f.cylinderHours(), 1), "h"));
                 out.add(new Figure("purge, lost flame", value(f.purgeWaitMinutes(), 0), "min"));
             }
@@ -70,6 +75,11 @@ public final class Figures {
             default -> ports(out, shapes, fire, u);
         }
         return out;
+    }
+
+    /** Whether the kiln stands in the open, where nothing is computed of the air round it. */
+    private static boolean open(Room room) {
+        return room != null && (room.place() == RoomPlace.OUTDOORS || room.place() == RoomPlace.OPEN_SHED);
     }
 
     /** The figures while newer ones are computed: those of the fire say that they were. */

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import portwright.file.DesignText;
+import portwright.form.FieldSpec;
+import portwright.form.FormSpec;
 
 /** What stands beside a part's name in the heading of its form, so that one is found among its like. */
 public final class Headings {

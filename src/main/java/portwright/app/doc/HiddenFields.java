@@ -2,6 +2,9 @@ package portwright.app.doc;
 
 import java.util.List;
 import portwright.file.DesignText;
+import portwright.form.FieldSpec;
+import portwright.form.FormSpec;
+import portwright.form.KilnCatalog;
 
 /** Fields that the design's own choices rule out: a form does not show them. */
 public final class HiddenFields {

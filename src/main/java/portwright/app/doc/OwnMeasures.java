@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Map;
 import portwright.file.DesignText;
 import portwright.file.Problem;
+import portwright.form.FieldSpec;
+import portwright.form.FormSpec;
+import portwright.form.KilnCatalog;
 import portwright.model.UnitSystem;
 
 /**

@@ -3,6 +3,7 @@ package portwright.app.doc;
 import portwright.check.Finding;
 import portwright.check.Forbids;
 import portwright.check.Severity;
+import portwright.form.RuleWords;
 
 /** Why no template leaves the window, in words short enough to stand beside its button. */
 public final class PaperHold {

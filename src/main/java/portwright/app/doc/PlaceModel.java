@@ -2,6 +2,7 @@ package portwright.app.doc;
 
 import java.util.List;
 import portwright.file.DesignText;
+import portwright.form.FieldSpec;
 import portwright.geometry.Pt;
 import portwright.model.UnitSystem;
 import portwright.units.Format;

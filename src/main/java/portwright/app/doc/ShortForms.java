@@ -6,6 +6,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import portwright.file.DesignText;
+import portwright.form.FieldSpec;
 import portwright.model.UnitSystem;
 import portwright.units.Display;
 import portwright.units.Kind;

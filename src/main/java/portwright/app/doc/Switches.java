@@ -2,6 +2,9 @@ package portwright.app.doc;
 
 import java.util.List;
 import portwright.file.DesignText;
+import portwright.form.FieldSpec;
+import portwright.form.FormSpec;
+import portwright.form.KilnCatalog;
 import portwright.units.Kind;
 import portwright.units.Quantity;
 import portwright.units.QuantityException;

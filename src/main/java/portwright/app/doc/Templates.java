@@ -3,6 +3,7 @@ package portwright.app.doc;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import portwright.file.DesignText;
+import portwright.form.FormSpec;
 import portwright.model.UnitSystem;
 import portwright.units.Kind;
 import portwright.units.Quantity;

@@ -2,6 +2,7 @@ package portwright.app.doc;
 
 import java.util.function.Supplier;
 import portwright.file.DesignText;
+import portwright.form.FieldSpec;
 import portwright.model.On;
 
 /** Words that stand under a field as long as it is shown: what follows from it, or what it still lacks. */

@@ -2,6 +2,7 @@ package portwright.app.frame;
 
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
+import portwright.app.doc.Document;
 import portwright.app.part.SlipView;
 
 /** Messages of the window itself, over the findings; each stays until someone answers it, some only until work goes on. */
@@ -32,6 +33,15 @@ final class Notices {
     /** Work goes on: takes away what is said only until then. */
     static void pass(VBox place) {
         place.getChildren().removeIf(n -> n.getProperties().containsKey(Notices.class));
+    }
+
+    /** Takes it away with the first edit too, once the hand has let go. */
+    static void passWithEdits(Document doc, VBox place) {
+        doc.listen(c -> {
+            if (c == Document.Change.DESIGN && !doc.dragging()) {
+                pass(place);
+            }
+        });
     }
 
     void remove(SlipView slip) {

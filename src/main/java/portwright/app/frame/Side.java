@@ -81,11 +81,7 @@ final class Side extends ScrollPane implements Showing {
                 refresh();
             }
         });
-        doc.listen(c -> {
-            if (c == Document.Change.DESIGN && !doc.dragging()) {
-                Notices.pass(messages);
-            }
-        });
+        Notices.passWithEdits(doc, messages);
         head.getStyleClass().add("section-head");
         rest.getStyleClass().add("section-head");
         rest.setStyle("-fx-padding: 6 2 0 2;");

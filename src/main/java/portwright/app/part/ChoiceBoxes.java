@@ -10,7 +10,7 @@ import javafx.scene.control.skin.ComboBoxListViewSkin;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
-import portwright.app.doc.FieldSpec;
+import portwright.form.FieldSpec;
 
 /** Choosers of words. The toolkit tells only of another word; these tell also when the same one is picked again or Enter is pressed on it. */
 final class ChoiceBoxes {

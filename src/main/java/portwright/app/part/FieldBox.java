@@ -16,11 +16,11 @@ import javafx.scene.layout.Priority;
 import javafx.scene.text.Font;
 import portwright.app.doc.FieldHelp;
 import portwright.app.doc.FieldModel;
-import portwright.app.doc.FieldSpec.Type;
 import portwright.app.doc.Offers;
 import portwright.app.doc.OnTemplate;
 import portwright.app.paint.Fonts;
 import portwright.app.paint.TextSizes;
+import portwright.form.FieldSpec.Type;
 
 /** A field of a ticket: name at the left, box with typed text and the other system at its right end; what is wrong stands below it. */
 public final class FieldBox extends Steady implements Typed {

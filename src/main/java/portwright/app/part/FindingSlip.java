@@ -3,8 +3,8 @@ package portwright.app.part;
 import java.util.function.Consumer;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
-import portwright.app.doc.RuleWords;
 import portwright.check.Finding;
+import portwright.form.RuleWords;
 import portwright.source.Standing;
 import portwright.units.BothSystems;
 

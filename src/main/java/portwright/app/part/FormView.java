@@ -17,8 +17,6 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import portwright.app.doc.Document;
 import portwright.app.doc.FieldModel;
-import portwright.app.doc.FieldSpec;
-import portwright.app.doc.FormSpec;
 import portwright.app.doc.Headings;
 import portwright.app.doc.HiddenFields;
 import portwright.app.doc.Moves;
@@ -26,6 +24,8 @@ import portwright.app.doc.Parts;
 import portwright.app.doc.Templates;
 import portwright.app.doc.UnderField;
 import portwright.file.DesignText;
+import portwright.form.FieldSpec;
+import portwright.form.FormSpec;
 
 /** A ticket: the fields of one object of the design, forms inside it, lists of parts. Follows the design; keeps what is being typed. */
 public final class FormView extends VBox {

@@ -10,9 +10,9 @@ import javafx.scene.layout.FlowPane;
 import javafx.scene.layout.HBox;
 import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import portwright.app.doc.FieldNames;
-import portwright.app.doc.RuleWords;
 import portwright.check.NotChecked;
+import portwright.form.FieldNames;
+import portwright.form.RuleWords;
 import portwright.units.BothSystems;
 
 /** A paper slip: sign, heading, words. Focusable; acts on click and Enter. */

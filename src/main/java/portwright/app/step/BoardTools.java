@@ -57,6 +57,7 @@ public final class BoardTools extends Pane {
         mode.setWrapText(true);
         getChildren().addAll(top, nudge, mode);
         widthProperty().addListener(o -> sync());
+        heightProperty().addListener(o -> sync());
         sync();
     }
 
@@ -103,8 +104,8 @@ public final class BoardTools extends Pane {
             return "slide the drawing";
         }
         boolean inch = board.units() == UnitSystem.INCH;
-        // on a narrow board the tape FRONT lies beside it
-        String shift = getWidth() < SHIFT_PX ? "" : inch ? ", Shift 1/2 in" : ", Shift 10 mm";
+        // on a narrow board the tape FRONT lies beside it, on a low one the slab
+        String shift = getWidth() < SHIFT_PX || getHeight() < LOW_PX ? "" : inch ? ", Shift 1/2 in" : ", Shift 10 mm";
         return (inch ? "nudge 1/16 in" : "nudge 1 mm") + shift;
     }
 

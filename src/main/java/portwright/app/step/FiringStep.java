@@ -7,9 +7,9 @@ import javafx.application.Platform;
 import javafx.scene.Node;
 import portwright.app.doc.Background;
 import portwright.app.doc.Document;
-import portwright.app.doc.FormSpec;
 import portwright.app.doc.RecordDesk;
 import portwright.app.part.WorkBar;
+import portwright.form.FormSpec;
 
 /** Firing step: forecast, steps, records. */
 public final class FiringStep implements StepView {

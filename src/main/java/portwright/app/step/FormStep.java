@@ -6,8 +6,8 @@ import javafx.scene.Node;
 import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import portwright.app.doc.Document;
-import portwright.app.doc.FormSpec;
 import portwright.app.part.FormView;
+import portwright.form.FormSpec;
 
 /** A step with one board of its own and a ticket a form. */
 public class FormStep implements StepView {

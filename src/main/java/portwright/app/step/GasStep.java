@@ -1,7 +1,7 @@
 package portwright.app.step;
 
 import portwright.app.doc.Document;
-import portwright.app.doc.FormSpec;
+import portwright.form.FormSpec;
 
 /** Gas step: burners, the gas supply with its cylinder, the damper. */
 public final class GasStep extends FormStep {

@@ -8,13 +8,13 @@ import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.layout.VBox;
 import portwright.app.board.Board;
-import portwright.app.doc.Catalog;
 import portwright.app.doc.Document;
-import portwright.app.doc.FormSpec;
-import portwright.app.doc.KilnCatalog;
 import portwright.app.doc.Parts;
 import portwright.app.part.FormView;
 import portwright.app.part.Showing;
+import portwright.form.Catalog;
+import portwright.form.FormSpec;
+import portwright.form.KilnCatalog;
 
 /** Kiln step: measure the kiln. One ticket with groups that open and close; the board shows the same plan as in Ports. */
 public final class KilnStep implements StepView {

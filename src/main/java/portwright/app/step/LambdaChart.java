@@ -12,10 +12,8 @@ import portwright.app.doc.Extras;
 import portwright.app.doc.LambdaBand;
 import portwright.app.doc.Lengths;
 import portwright.app.paint.Chart;
-import portwright.app.paint.Fonts;
 import portwright.app.paint.Palette;
 import portwright.app.paint.Say;
-import portwright.app.paint.TextSizes;
 import portwright.calc.combustion.AtmosphereLevel;
 import portwright.calc.draft.DamperCurve;
 import portwright.drawing.Ink;
@@ -85,7 +83,8 @@ final class LambdaChart {
                 .forEach(q -> on.add(new Pt(q.open() * 100, q.state().lambda().orElse(Double.NaN))));
         c.line(on, Ink.COBALT, 2.4, 14, 4, 3, 4);
         c.line(mid, Ink.INK, 3.4);
-        List<Runnable> levels = inside ? levelsInside(c) : List.of();
+        LevelNames names = new LevelNames(g, p, gas, places);
+        List<Runnable> levels = inside ? names.inside(c) : List.of();
         CurveNames curves = new CurveNames(c, places);
         for (List<Pt> line : List.of(mid, on, low, high)) {
             curves.keep(line);
@@ -122,104 +121,10 @@ final class LambdaChart {
         }
         levels.forEach(Runnable::run);
         if (!inside) {
-            levels(c);
+            names.beside(c);
         }
         travel(c, least, most);
         new LambdaReadOut(g, p, gas, units).paint(c, mid, least, most, pointed, places);
-    }
-
-    /** A line a level at the right end of its field, where the curves have passed; takes their places now, answers what writes them over the curves. */
-    private List<Runnable> levelsInside(Chart c) {
-        List<Runnable> out = new ArrayList<>();
-        AtmosphereLevel[] levels = AtmosphereLevel.values();
-        double[] heights = new double[levels.length];
-        for (int i = 0; i < levels.length; i++) {
-            AtmosphereLevel level = levels[i];
-            heights[i] = c.y(
-                    level == AtmosphereLevel.OXIDIZING
-                            ? 1.04
-                            : level == AtmosphereLevel.BEYOND ? 0.74 : (level.lambdaLow() + level.lambdaHigh()) / 2);
-        }
-        Places.spread(heights, 18, c.top() + 10, c.bottom() - 10);
-        for (int i = 0; i < levels.length; i++) {
-            AtmosphereLevel level = levels[i];
-            double y = heights[i];
-            String co = level == AtmosphereLevel.OXIDIZING ? "CO near 0 if mixed" : co(level);
-            double right = c.right() - 8;
-            double coW = TextSizes.width(co, Fonts.sans(12.5)) + 8;
-            double w = coW + TextSizes.width(level.id(), Fonts.bold(14));
-            out.add(() -> {
-                Say.at(g, p, co, right, y, 12.5, false, Ink.INK2, TextAlignment.RIGHT, VPos.CENTER, true);
-                Say.at(g, p, level.id(), right - coW, y, 14, true, Ink.INK, TextAlignment.RIGHT, VPos.CENTER, true);
-            });
-            places.name(right - w, y - 9, w, 18);
-        }
-        return out;
-    }
-
-    private void levels(Chart c) {
-        double x = c.right() + 12;
-        Say.at(g, p, "oxidizing", x, c.y(1.21), 14, true, Ink.INK, TextAlignment.LEFT, VPos.CENTER, false);
-        Say.at(
-                g,
-                p,
-                "CO near 0 if mixed",
-                x,
-                c.y(1.21) + 19,
-                13,
-                false,
-                Ink.INK2,
-                TextAlignment.LEFT,
-                VPos.CENTER,
-                false);
-        double last = c.y(1.0) - 18;
-        for (AtmosphereLevel level : List.of(
-                AtmosphereLevel.NEUTRAL,
-                AtmosphereLevel.LIGHT,
-                AtmosphereLevel.MEDIUM,
-                AtmosphereLevel.HEAVY,
-                AtmosphereLevel.BEYOND)) {
-            double mid = level == AtmosphereLevel.BEYOND ? 0.71 : (level.lambdaLow() + level.lambdaHigh()) / 2;
-            boolean one = level == AtmosphereLevel.NEUTRAL || level == AtmosphereLevel.LIGHT;
-            double y = Math.max(last + 19, c.y(mid) - (one ? 0 : 9));
-            Say.at(g, p, level.id(), x, y, 14, true, Ink.INK, TextAlignment.LEFT, VPos.CENTER, false);
-            String co = co(level);
-            double ty = one ? y : y + 18;
-            double tx = one ? x + TextSizes.width(level.id(), Fonts.bold(14)) + 8 : x;
-            Say.at(g, p, co, tx, ty, 12.5, false, Ink.INK2, TextAlignment.LEFT, VPos.CENTER, false);
-            last = ty;
-        }
-    }
-
-    /** CO in dry gas between the level's ends, read off the curve; words where the curve does not pass there. */
-    private String co(AtmosphereLevel level) {
-        Double rich = coAt(Math.max(0.62, level.lambdaLow()));
-        Double lean = coAt(level.lambdaHigh());
-        if (level == AtmosphereLevel.BEYOND) {
-            return lean == null ? "soot" : String.format(Locale.ROOT, "soot, CO over %.1f %%", lean);
-        }
-        return rich == null || lean == null ? "" : String.format(Locale.ROOT, "CO %.1f–%.1f %%", lean, rich);
-    }
-
-    private Double coAt(double lambda) {
-        List<DamperCurve.Point> pts = gas.top().points();
-        for (int i = 1; i < pts.size(); i++) {
-            var a = pts.get(i - 1).state();
-            var b = pts.get(i).state();
-            if (a.lambda().isPresent()
-                    && b.lambda().isPresent()
-                    && a.shown().isPresent()
-                    && b.shown().isPresent()
-                    && a.lambda().getAsDouble() <= lambda
-                    && b.lambda().getAsDouble() >= lambda) {
-                double t = (lambda - a.lambda().getAsDouble())
-                        / Math.max(1e-9, b.lambda().getAsDouble() - a.lambda().getAsDouble());
-                return 100
-                        * (a.shown().get().dryCo()
-                                + t * (b.shown().get().dryCo() - a.shown().get().dryCo()));
-            }
-        }
-        return null;
     }
 
     /** The travel axis: a boxwood rule whose ticks follow the real, unequal scale. */

@@ -6,11 +6,11 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import portwright.app.doc.Document;
 import portwright.app.doc.FieldModel;
-import portwright.app.doc.FieldSpec;
-import portwright.app.doc.RuleWords;
 import portwright.app.part.FieldBox;
 import portwright.data.LimitRow;
 import portwright.data.LimitTable;
+import portwright.form.FieldSpec;
+import portwright.form.RuleWords;
 import portwright.units.Display;
 import portwright.units.Quantity;
 

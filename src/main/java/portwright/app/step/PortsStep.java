@@ -13,12 +13,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import javafx.scene.layout.VBox;
 import portwright.app.board.Board;
-import portwright.app.doc.Catalog;
 import portwright.app.doc.Document;
 import portwright.app.doc.FieldModel;
-import portwright.app.doc.FieldSpec;
-import portwright.app.doc.FormSpec;
-import portwright.app.doc.KilnCatalog;
 import portwright.app.doc.Parts;
 import portwright.app.doc.Picture;
 import portwright.app.doc.RegionWords;
@@ -28,6 +24,10 @@ import portwright.app.part.FieldBox;
 import portwright.app.part.FormView;
 import portwright.app.part.PlaceBox;
 import portwright.app.part.Steady;
+import portwright.form.Catalog;
+import portwright.form.FieldSpec;
+import portwright.form.FormSpec;
+import portwright.form.KilnCatalog;
 import portwright.model.On;
 
 /** Ports step: the ticket of the chosen port, or the list of ports. */

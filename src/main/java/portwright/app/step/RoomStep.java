@@ -1,7 +1,7 @@
 package portwright.app.step;
 
 import portwright.app.doc.Document;
-import portwright.app.doc.FormSpec;
+import portwright.form.FormSpec;
 
 /** Room step: the room, and the people in it. */
 public final class RoomStep extends FormStep {

@@ -12,6 +12,9 @@ import org.junit.jupiter.api.io.TempDir;
 import portwright.file.DesignFile;
 import portwright.file.DesignText;
 import portwright.file.Starters;
+import portwright.form.Catalog;
+import portwright.form.FieldSpec;
+import portwright.form.KilnCatalog;
 import portwright.units.Kind;
 
 /** A design made from a starter says which values are still the starter's. */

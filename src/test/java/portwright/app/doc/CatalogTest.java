@@ -15,6 +15,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import portwright.file.DesignText;
 import portwright.file.Starters;
+import portwright.form.Catalog;
+import portwright.form.FieldNames;
+import portwright.form.FieldSpec;
+import portwright.form.FormSpec;
+import portwright.form.KilnCatalog;
 
 /** The forms reach every field of the design file, and every fresh part they add is a good one. */
 class CatalogTest {
@@ -86,6 +91,11 @@ class CatalogTest {
     void wordsOfTheTradeAreExplained() {
         TreeSet<String> keys = new TreeSet<>();
         FORMS.forEach(f -> keys(f, "", keys));
+        assertThat(FieldHelp.of("kiln.fittings[2].turn"))
+                .isEqualTo(FieldHelp.of("shelves[0].turn"))
+                .isNotBlank();
+        assertThat(FieldHelp.of("kiln.elements[0].height")).isNotEqualTo(FieldHelp.of("kiln.height"));
+        assertThat(FieldHelp.of("title")).isNull();
         for (String key : List.of("turn", "lossFactor", "leakArea", "reach", "clear", "overhang")) {
             assertThat(FieldHelp.of(key)).as(key).isNotBlank();
             assertThat(keys).anyMatch(k -> k.endsWith("." + key));

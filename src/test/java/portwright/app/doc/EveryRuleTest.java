@@ -7,6 +7,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import portwright.check.Rule;
 import portwright.check.rules.RuleBook;
+import portwright.form.RuleWords;
 
 /** Every rule of the book has a heading of its own and stands in one step of the window. */
 class EveryRuleTest {

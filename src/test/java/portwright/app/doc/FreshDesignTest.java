@@ -9,6 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import portwright.file.DesignText;
 import portwright.file.Starters;
+import portwright.form.FieldSpec;
 
 /** A design made from a starter bears its own title, and its file is found again. */
 class FreshDesignTest {

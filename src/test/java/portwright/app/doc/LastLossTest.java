@@ -3,6 +3,8 @@ package portwright.app.doc;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import portwright.form.Catalog;
+import portwright.form.FieldSpec;
 
 /** What an edit takes out of the design unasked is named, with the way back. */
 class LastLossTest {

@@ -3,6 +3,7 @@ package portwright.app.doc;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
+import portwright.form.KilnCatalog;
 
 /** Bricks are chosen from the table; any other kind may be written and says what that means. */
 class OffersTest {

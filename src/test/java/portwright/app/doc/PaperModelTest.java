@@ -11,6 +11,8 @@ import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.file.DesignText;
 import portwright.file.Starters;
+import portwright.sheet.Paper;
+import portwright.sheet.SheetOptions;
 
 /** Only pages of the design as it stands may be saved or printed. */
 class PaperModelTest {
@@ -57,5 +59,25 @@ class PaperModelTest {
             assertThat(model.pages()).isNotSameAs(old);
             model.close();
         }
+    }
+
+    /** A file is called by the face as the board calls it. */
+    @Test
+    void filesAreNamedAsTheFacesOnTheBoard() {
+        assertThat(PaperChoice.USUAL.stem()).isEmpty();
+        assertThat(new PaperChoice("a4", SheetOptions.Part.FLOOR, SheetOptions.Side.COLD).stem())
+                .isEqualTo("floor-from-below-");
+        assertThat(new PaperChoice("a4", SheetOptions.Part.WALL, SheetOptions.Side.HOT).stem())
+                .isEqualTo("wall-from-inside-");
+        assertThat(new PaperChoice("a4", SheetOptions.Part.ALL, SheetOptions.Side.BOTH).stem())
+                .isEqualTo("both-faces-");
+    }
+
+    /** What is offered is taken, and shown as it is offered. */
+    @Test
+    void everyPaperOfferedCanBeTaken() {
+        assertThat(Offers.papers())
+                .hasSizeGreaterThan(4)
+                .allSatisfy(o -> assertThat(Paper.parse(o.value()).words()).isEqualTo(o.value()));
     }
 }

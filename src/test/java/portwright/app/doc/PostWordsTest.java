@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import portwright.file.DesignText;
+import portwright.form.FieldSpec;
 
 /** A half shelf whose posts stand on its other side. */
 class PostWordsTest {

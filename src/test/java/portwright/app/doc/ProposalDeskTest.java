@@ -98,6 +98,11 @@ class ProposalDeskTest {
         assertThat(desk.stage()).isNotEmpty();
         assertThat(desk.found().tried()).contains("sizes from").contains("1, 2, 3 or 4");
         assertThat(desk.odds(0)).startsWith("Drilled by hand, ");
+        assertThat(desk.found().best())
+                .allSatisfy(p -> assertThat(ProposalWords.of(p, desk.found().own()))
+                        .as("in plain words")
+                        .anyMatch(w -> w.startsWith("Tightest place: "))
+                        .noneMatch(w -> w.contains("argin") || w.contains("would pass with")));
         assertThat(desk.found().best().get(0).gist()).contains("passes with");
     }
 

@@ -43,11 +43,7 @@ class StepCountTest {
             for (Step s : LATE) {
                 assertThat(FindingOrder.count(doc, s).words()).as(s.name()).isNotEqualTo("clear");
             }
-            while (doc.checking()) {
-                Runnable next = window.poll(60, TimeUnit.SECONDS);
-                assertThat(next).as("an answer comes").isNotNull();
-                next.run();
-            }
+            whole(doc, window);
             assertThat(doc.waiting()).isFalse();
             assertThat(LATE)
                     .allSatisfy(s -> assertThat(FindingOrder.count(doc, s).notChecked())
@@ -56,6 +52,34 @@ class StepCountTest {
                     .isEqualTo(all(doc, Severity.CAUTION))
                     .isPositive();
             assertThat(sum(doc, Severity.STOP)).isEqualTo(all(doc, Severity.STOP));
+        }
+    }
+
+    private static void whole(Document doc, BlockingQueue<Runnable> window) throws InterruptedException {
+        while (doc.checking()) {
+            Runnable next = window.poll(60, TimeUnit.SECONDS);
+            assertThat(next).as("an answer comes").isNotNull();
+            next.run();
+        }
+    }
+
+    /** A rule that cautions because something is not stated is not told as unchecked as well. */
+    @Test
+    void whatIsNotStatedOfVentAndProbeIsToldOnce() throws Exception {
+        BlockingQueue<Runnable> window = new LinkedBlockingQueue<>();
+        try (CheckDesk desk = new CheckDesk(new RuleBook(LimitTable.load()), window::add)) {
+            DesignText text = Starters.find("octagon-17").orElseThrow().remove("kiln.fittings");
+            Document doc = new Document(text, text.read().design(), desk);
+            doc.start();
+            whole(doc, window);
+            for (String rule : List.of("vent-fan", "thermocouple-range")) {
+                assertThat(doc.result().findings()).anyMatch(f -> f.rule().equals(rule));
+                assertThat(FindingOrder.open(doc, Step.of(rule)))
+                        .noneMatch(n -> n.rule().equals(rule));
+            }
+            assertThat(FindingOrder.open(doc, Step.PORTS))
+                    .as("rules that forbid something stay unchecked")
+                    .anyMatch(n -> n.rule().equals("fitting-clearance"));
         }
     }
 }

@@ -10,6 +10,8 @@ import portwright.check.Finding;
 import portwright.check.Forbids;
 import portwright.check.Severity;
 import portwright.check.Verdict;
+import portwright.form.Catalog;
+import portwright.form.FieldSpec;
 import portwright.units.Kind;
 
 /** While a field holds something unreadable its step shows it, the verdict stays open and no paper leaves. */

@@ -1,4 +1,4 @@
-package portwright.app.doc;
+package portwright.form;
 
 import java.util.Map;
 import java.util.regex.Matcher;
@@ -73,7 +73,7 @@ public final class RuleWords {
 
     private RuleWords() {}
 
-    static boolean isListed(String rule) {
+    public static boolean isListed(String rule) {
         return HEADS.containsKey(rule);
     }
 
@@ -91,12 +91,12 @@ public final class RuleWords {
     public static String inWords(String sentence) {
         return ID.matcher(sentence)
                 .replaceAll(
-                        m -> HEADS.containsKey(m.group()) ? Matcher.quoteReplacement(inside(m.group())) : m.group());
+                        m -> HEADS.containsKey(m.group()) ? Matcher.quoteReplacement(within(m.group())) : m.group());
     }
 
     /** A heading as it stands within a sentence. */
-    private static String inside(String rule) {
-        String head = HEADS.get(rule);
+    public static String within(String rule) {
+        String head = head(rule);
         return Character.isUpperCase(head.charAt(1)) ? head : Character.toLowerCase(head.charAt(0)) + head.substring(1);
     }
 }

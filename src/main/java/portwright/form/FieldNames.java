@@ -1,4 +1,4 @@
-package portwright.app.doc;
+package portwright.form;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,7 +12,7 @@ public final class FieldNames {
     private static final Pattern INDEX = Pattern.compile("\\[(\\d+)\\]");
 
     /** Every form there is. */
-    static final List<FormSpec> FORMS = List.of(
+    public static final List<FormSpec> FORMS = List.of(
             Catalog.design(),
             KilnCatalog.chamber(),
             KilnCatalog.plan(),
@@ -83,5 +83,11 @@ public final class FieldNames {
         return n.cause().isEmpty()
                 ? "Fill in " + n.needs().stream().map(FieldNames::of).collect(Collectors.joining("; "))
                 : Character.toUpperCase(n.cause().charAt(0)) + n.cause().substring(1);
+    }
+
+    /** A rule that lacks input, within a sentence: {@code CO in the room (fill in Room: volume)}. */
+    public static String told(NotChecked n) {
+        String lacks = lacking(n);
+        return RuleWords.within(n.rule()) + " (" + Character.toLowerCase(lacks.charAt(0)) + lacks.substring(1) + ")";
     }
 }

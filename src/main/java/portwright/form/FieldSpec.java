@@ -1,4 +1,4 @@
-package portwright.app.doc;
+package portwright.form;
 
 import java.util.Arrays;
 import java.util.List;

@@ -1,4 +1,4 @@
-package portwright.app.doc;
+package portwright.form;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

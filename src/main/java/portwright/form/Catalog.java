@@ -1,14 +1,14 @@
-package portwright.app.doc;
+package portwright.form;
 
-import static portwright.app.doc.FieldSpec.loose;
-import static portwright.app.doc.FieldSpec.place;
-import static portwright.app.doc.FieldSpec.quantity;
-import static portwright.app.doc.FieldSpec.text;
-import static portwright.app.doc.FieldSpec.word;
-import static portwright.app.doc.FieldSpec.yes;
+import static portwright.form.FieldSpec.loose;
+import static portwright.form.FieldSpec.place;
+import static portwright.form.FieldSpec.quantity;
+import static portwright.form.FieldSpec.text;
+import static portwright.form.FieldSpec.word;
+import static portwright.form.FieldSpec.yes;
 
 import java.util.List;
-import portwright.app.doc.FieldSpec.Type;
+import portwright.form.FieldSpec.Type;
 import portwright.model.Atmosphere;
 import portwright.model.BurnerHead;
 import portwright.model.Duct;
