@@ -76,8 +76,8 @@ public final class RecordJson {
         log.remarks().forEach(remarks::add);
         o.put("firingOfThePlan", x.own() == null);
         if (x.own() == null) {
-            o.put("reached", x.goalKnown() ? Boolean.valueOf(x.reached() && ResultLines.kept(x)) : null);
-            why(o, "reachedWhy", ResultLines.kept(x) ? "" : "the last hold ends over 10 K under what it was to hold");
+            o.put("reached", x.goalKnown() ? Boolean.valueOf(x.reached() && x.kept()) : null);
+            why(o, "reachedWhy", x.kept() ? "" : "the last hold ends over 10 K under what it was to hold");
         } else {
             o.put(
                     "firingOtherWhy",
@@ -192,6 +192,8 @@ public final class RecordJson {
         l.notRead().forEach(unread::add);
         ArrayNode ended = o.putArray("recordsStoppedShort");
         l.stoppedShort().forEach(ended::add);
+        ArrayNode kept = o.putArray("recordsLastHoldNotKept");
+        l.notKept().forEach(kept::add);
         Json.number(o, "reductionHoursSinceOxidising", l.reductionHours());
         Json.number(o, "neutralHoursSinceOxidising", l.neutralHours());
         ArrayNode silent = o.putArray("recordsWithoutWordOfGas");

@@ -148,17 +148,12 @@ final class ResultLines {
                     + top;
         }
         return x.reached()
-                ? (kept(x)
+                ? (x.kept()
                                 ? "the last step's goal is reached"
                                 : "not kept: " + sag(x.steps().get(x.steps().size() - 1)))
                         + top
                 : "the record ends in step "
                         + (x.steps().get(x.steps().size() - 1).index() + 1) + ", before its goal" + top;
-    }
-
-    /** Whether the last step, where it is a hold, kept its goal. */
-    static boolean kept(RecordResult x) {
-        return x.steps().isEmpty() || !x.steps().get(x.steps().size() - 1).sags();
     }
 
     private static String sag(StepRecord s) {

@@ -61,7 +61,10 @@ public final class Figures {
                 out.add(u.figure("fresh air wanted", f.freshAirM3PerH(), Measures.AIR));
                 out.add(new Figure("oxygen", value(f.roomOxygenPct(), 1), "%"));
                 out.add(new Figure("gas lasts", value(f.cylinderHours(), 1), "h"));
-                out.add(new Figure("purge, lost flame", value(f.purgeWaitMinutes(), 0), "min"));
+                out.add(new Figure(
+                        "air before gas is lit",
+                        f.purgeMinutes() == null ? NONE : String.valueOf(f.openMinutes()),
+                        "min"));
             }
             case FIRING -> {
                 out.addAll(fire.firing());
