@@ -152,9 +152,10 @@ public final class ForecastText {
         String over = "beyond what the brick bears";
         boolean electric = !review.design().kiln().noElements();
         boolean falls = f.nominal().last().ending() == Ending.FALLS;
-        boolean one = n(plain, 0).equals(n(gas, 0));
         if (electric && !falls && Forecast.alike(plain, gas) && !plainOver && !gasOver) {
-            return (one ? n(plain, 0) : n(Math.min(plain, gas), 0) + " to " + n(Math.max(plain, gas), 0))
+            String from = n(Math.min(plain, gas), 0);
+            String to = n(Math.max(plain, gas), 0);
+            return (from.equals(to) ? to : from + " to " + to)
                     + " °C, by electricity alone with ports plugged and with gas as the steps ask";
         }
         return (electric ? (plainOver ? over : n(plain, 0) + " °C") + " by electricity alone with ports plugged" : "")

@@ -36,7 +36,7 @@ final class LedgerLines {
                     "not kept",
                     records(l.notKept())
                             + (l.notKept().size() == 1 ? " sags in its" : " sag in their")
-                            + " last hold, so the goal is reached but not kept; gas and hours are those of a whole firing");
+                            + " last hold under what it was to hold, so the last goal is not met; gas and hours are those of a whole firing");
         }
         add(
                 b,
