@@ -134,15 +134,15 @@ public final class CheckText {
 
     private void figures(Figures f) {
         head("Figures", -1);
-        figure("inlet area", f.inletAreaMm2(), 0.01, 1, "cm²");
-        figure("flue area", f.flueAreaMm2(), 0.01, 1, "cm²");
+        figure("inlet area", some(f.inletAreaMm2()), 0.01, 1, "cm²");
+        figure("flue area", some(f.flueAreaMm2()), 0.01, 1, "cm²");
         figure("flue : inlet", f.flueToInletRatio(), 1, 2, "");
         figure("floor, weakest section", f.weakestFloorSectionShare(), 100, 1, LOST);
         figure("lid, weakest section", f.weakestLidSectionShare(), 100, 1, LOST);
         figure("chamber volume", f.chamberVolumeL(), 1, 0, "L");
-        figure("gas, net heat", f.heatNetKw(), 1, 2, "kW");
-        figure("gas", f.gasKgPerH(), 1, 3, "kg/h");
-        figure("gas per chamber volume", f.gasWattsPerLitre(), 1, 1, "W/L");
+        figure("gas, net heat", some(f.heatNetKw()), 1, 2, "kW");
+        figure("gas", some(f.gasKgPerH()), 1, 3, "kg/h");
+        figure("gas per chamber volume", some(f.gasWattsPerLitre()), 1, 1, "W/L");
         figure("cylinder lasts", f.cylinderHours(), 1, 1, "h");
         if (f.boilOffKgPerH() != null && f.boilOffKgPerH() <= 0) {
             line("  " + String.format("%-27s", "cylinders boil off") + "nothing: too cold for this gas");
@@ -151,12 +151,21 @@ public final class CheckText {
         }
         figure("unlit gas, evenly mixed,", f.unlitGasSeconds(), 1, 0, "s to the lower limit; pockets light at once");
         figure("  with", f.unlitGasGrams(), 1, 1, "g");
-        figure(
-                "purge after a lost flame",
-                f.gasKgPerH() != null && f.gasKgPerH() <= 0 ? null : f.purgeWaitMinutes(),
-                1,
-                1,
-                "min, plate off the flue, ports open, at 760 °C; five changes of air, counted cold; at least 5, the card says more");
+        boolean gas = f.gasKgPerH() == null || f.gasKgPerH() > 0;
+        if (gas && f.purgeMinutes() != null) {
+            figure(
+                    "air before gas is lit",
+                    Double.valueOf(f.openMinutes()),
+                    1,
+                    0,
+                    "min, first or after a lost flame, plate off the flue, ports open: as card and forecast have it");
+            figure(
+                    "  of it five air changes",
+                    f.purgeMinutes(),
+                    1,
+                    1,
+                    "min by the draught at 760 °C, counted cold; the rest is margin");
+        }
         figure("room air, no wind", f.roomAirM3PerH(), 1, 0, "m³/h");
         String factor = "(mixing factor " + Format.plain(SafetyNumber.value("mixing-factor"), 0) + ")";
         figure(
@@ -178,6 +187,11 @@ public final class CheckText {
                 0,
                 hours ? "h (no wind)" : "min (no wind)");
         figure("oxygen in the room, lowest", f.roomOxygenPct(), 1, 1, "%");
+    }
+
+    /** A figure unless it is nothing: a kiln without gas or holes has none. */
+    private static Double some(Double value) {
+        return value != null && value <= 0 ? null : value;
     }
 
     private void figure(String name, Double value, double factor, int decimals, String unit) {

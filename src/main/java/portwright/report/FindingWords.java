@@ -63,9 +63,14 @@ final class FindingWords {
                                         + at
                                         + "an element, its relay or fuse, or one leg of the supply is out since before this firing, or the supply is far too low."
                                         + falls + " " + CIRCUIT + probe(f)
-                                : at + gone + " is lost from here on." + falls
-                                        + " Look for a broken element, or the relay of its group; measure each element's resistance cold and unplugged."
-                                        + probe(f);
+                                : f.orAir()
+                                        ? at + gone + " is lost from here on, or as much heat goes with air." + falls
+                                                + " Either an element or the relay of its group is out, or the damper stood farther open than the log says: with gas on both look the same in the climb."
+                                                + " What tells them apart: kiln unplugged and cold, measure each element's resistance; are they sound, it was the damper. Look where the plate stands against the travel that was written down."
+                                                + probe(f)
+                                        : at + gone + " is lost from here on." + falls
+                                                + " Look for a broken element, or the relay of its group; measure each element's resistance cold and unplugged."
+                                                + probe(f);
             case TOO_MUCH_AIR ->
                 at + "too much air" + (f.lostW() > 0 ? ", " + lost + " of heat lost" : "") + "." + falls
                         + " Close the damper toward the plan's setting and watch the flame at the spyhole and the CO meter. Never while the reading runs over the plan: then the gas goes down first.";
@@ -84,6 +89,12 @@ final class FindingWords {
                         + (f.behind() ? " with all elements on" : ", from the start of full power")
                         + ". Load, heat loss and voltage can explain that, or aged elements, or a dead one, or with gas a damper farther open than planned; measure the elements' resistance cold and unplugged. A fit to this record learns it."
                         + probe(f);
+            case CONE ->
+                at + "cone " + f.cone()
+                        + " is noted down, which cannot have bent at such a reading: it would take a thermocouple that reads "
+                        + Format.plain(f.offsetK(), 0) + " °C (" + Format.plain(f.offsetK() * 1.8, 0)
+                        + " °F) low or more, farther than one in use drifts. Either the entry is wrong (cone, row or hour), or the thermocouple has failed or sits in the wrong place."
+                        + " It counts for nothing here. Look at the cone pack; put cones beside the thermocouple in the next firing.";
             case THERMOCOUPLE ->
                 "seen from the first cone that tells, " + at + "the most that any cone shows is that the "
                         + RecordText.offset(f.offsetK())

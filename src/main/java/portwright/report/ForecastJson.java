@@ -8,6 +8,7 @@ import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Forecast;
 import portwright.calc.firing.HoursBand;
 import portwright.calc.firing.Sample;
+import portwright.review.ClimbEnds;
 import portwright.review.ClosePlates;
 import portwright.review.DrilledOver;
 import portwright.review.FiringReview;
@@ -36,11 +37,12 @@ public final class ForecastJson {
         Json.number(root, "hoursLow", Double.isNaN(hours.leastS()) ? null : hours.leastS() / 3600);
         Json.number(root, "hoursHigh", hours.open() ? null : hours.mostS() / 3600);
         root.put("everyCaseArrives", !hours.open());
+        ClimbEnds ends = ClimbEnds.of(firing);
         Json.number(
                 root,
                 "stallElectricC",
-                review.design().kiln().noElements() ? null : Double.valueOf(f.stallElectricK() - ZERO_C));
-        Json.number(root, "stallWithGasC", f.stallAllK() - ZERO_C);
+                review.design().kiln().noElements() ? null : Double.valueOf(ends.electricK() - ZERO_C));
+        Json.number(root, "stallWithGasC", ends.gasK() - ZERO_C);
         PowerWords.write(root, review);
         Json.number(root, "energyClosure", run.energy().closure());
         HeatWords.balance(root, run.energy());

@@ -13,6 +13,7 @@ import portwright.data.Brick;
 import portwright.data.FiringFigure;
 import portwright.model.UnitSystem;
 import portwright.review.BrickClass;
+import portwright.review.ClimbEnds;
 import portwright.review.ClosePlates;
 import portwright.review.DrilledOver;
 import portwright.review.FiringReview;
@@ -143,15 +144,18 @@ public final class ForecastText {
     private static String ends(Review review, Forecast f) {
         double bears =
                 BrickClass.weakest(review.design()).map(Brick::classificationC).orElse(Double.POSITIVE_INFINITY);
-        double plain = f.stallElectricK() - ZERO_C;
-        double gas = f.stallAllK() - ZERO_C;
+        ClimbEnds at = ClimbEnds.of(review.firing());
+        double plain = at.electricK() - ZERO_C;
+        double gas = at.gasK() - ZERO_C;
         boolean plainOver = plain > bears + BRICK_FAILS_K;
         boolean gasOver = gas > bears + BRICK_FAILS_K;
         String over = "beyond what the brick bears";
         boolean electric = !review.design().kiln().noElements();
         boolean falls = f.nominal().last().ending() == Ending.FALLS;
         if (electric && !falls && Forecast.alike(plain, gas) && !plainOver && !gasOver) {
-            return n((plain + gas) / 2, 0)
+            String from = n(Math.min(plain, gas), 0);
+            String to = n(Math.max(plain, gas), 0);
+            return (from.equals(to) ? to : from + " to " + to)
                     + " °C, by electricity alone with ports plugged and with gas as the steps ask";
         }
         return (electric ? (plainOver ? over : n(plain, 0) + " °C") + " by electricity alone with ports plugged" : "")

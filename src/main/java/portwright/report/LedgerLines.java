@@ -30,6 +30,14 @@ final class LedgerLines {
                             + (l.stoppedShort().size() == 1 ? " ends" : " end")
                             + " before the last goal; its gas and hours are those of a part of a firing");
         }
+        if (!l.notKept().isEmpty()) {
+            add(
+                    b,
+                    "not kept",
+                    records(l.notKept())
+                            + (l.notKept().size() == 1 ? " sags in its" : " sag in their")
+                            + " last hold under what it was to hold, so the last goal is not met; gas and hours are those of a whole firing");
+        }
         add(
                 b,
                 "reduction",
@@ -63,13 +71,15 @@ final class LedgerLines {
                                 ? ""
                                 : ". NOT COUNTED: " + records(l.notTold())
                                         + ", whose gas is not known: weigh the cylinder"));
-        if (l.elements()) {
+        if (l.elements() && !l.powerShares().isEmpty()) {
             List<String> shares = new ArrayList<>();
             l.powerShares().forEach(s -> shares.add(Double.isNaN(s) ? "-" : n(s * 100, 0) + " %"));
             add(
                     b,
                     "power",
-                    String.join(", ", shares) + " of what is asked, for the design's load and brick"
+                    String.join(", ", shares)
+                            + (shares.size() == 1 ? "" : ", record by record,")
+                            + " of the element power that the steps ask for is what the climb shows, if load and brick are the design's; sound elements show about 100 %"
                             + (shares.contains("-")
                                     ? "; - where a record shows no known power over 450 °C: no step at full or fixed power, and no climb that falls off for two hours with all elements on"
                                     : ""));

@@ -7,6 +7,7 @@ import java.util.Locale;
 import portwright.calc.firing.log.FiringLog;
 import portwright.calc.firing.log.Fit;
 import portwright.calc.firing.log.Ledger;
+import portwright.calc.firing.log.LogFinding;
 import portwright.calc.firing.log.LogOrder;
 import portwright.calc.firing.log.PowerTrend;
 import portwright.calc.firing.log.RecordResult;
@@ -76,8 +77,8 @@ public final class RecordJson {
         log.remarks().forEach(remarks::add);
         o.put("firingOfThePlan", x.own() == null);
         if (x.own() == null) {
-            o.put("reached", x.goalKnown() ? Boolean.valueOf(x.reached() && ResultLines.kept(x)) : null);
-            why(o, "reachedWhy", ResultLines.kept(x) ? "" : "the last hold ends over 10 K under what it was to hold");
+            o.put("reached", x.goalKnown() ? Boolean.valueOf(x.reached() && x.kept()) : null);
+            why(o, "reachedWhy", x.kept() ? "" : "the last hold ends over 10 K under what it was to hold");
         } else {
             o.put(
                     "firingOtherWhy",
@@ -136,12 +137,17 @@ public final class RecordJson {
             Json.number(n, "readingC", f.kelvin() - ZERO_C);
             Json.number(n, "lostKw", f.lostW() / 1000);
             Json.number(n, "lostShare", f.lostShare());
-            boolean over = f.cone() != null;
+            boolean cone = f.kind() == LogFinding.Kind.CONE;
+            boolean over = !cone && f.cone() != null;
             Json.number(n, "thermocoupleLowK", over ? Double.NaN : f.offsetK());
             if (over) {
                 Json.number(n, "overK", f.offsetK());
                 n.put("planCone", f.planCone()).put("cone", f.cone()).put("gas", f.gas());
             }
+            if (cone) {
+                n.put("cone", f.cone());
+            }
+            n.put("orDamper", f.orAir());
             n.put("fromStart", f.fromStart())
                     .put("falls", f.falls())
                     .put("orThermocouple", f.orProbe())
@@ -163,7 +169,7 @@ public final class RecordJson {
                                 "readingC",
                                 c.readingK() - ZERO_C),
                         "thermocoupleLowK",
-                        c.offsetK()));
+                        c.slow() && c.surelyK() == 0 ? Double.NaN : c.offsetK()));
         ArrayNode steps = o.putArray("steps");
         x.steps().forEach(s -> {
             ObjectNode n = steps.addObject().put("index", s.index());
@@ -192,6 +198,8 @@ public final class RecordJson {
         l.notRead().forEach(unread::add);
         ArrayNode ended = o.putArray("recordsStoppedShort");
         l.stoppedShort().forEach(ended::add);
+        ArrayNode kept = o.putArray("recordsLastHoldNotKept");
+        l.notKept().forEach(kept::add);
         Json.number(o, "reductionHoursSinceOxidising", l.reductionHours());
         Json.number(o, "neutralHoursSinceOxidising", l.neutralHours());
         ArrayNode silent = o.putArray("recordsWithoutWordOfGas");

@@ -22,7 +22,6 @@ import portwright.units.Format;
 public final class RecordText {
     private static final double ZERO_C = 273.15;
     private static final double LB_KG = 0.45359237;
-    private static final int MOST_FAULTS = 40;
     /** Holds kilowatts apart while other figures get their twins. */
     private static final String KILOWATTS = "\u00a0kW";
 
@@ -47,7 +46,7 @@ public final class RecordText {
             b.append('\n').append(names.get(i)).append('\n');
             rows(b, log(r.logs().get(i)));
             load(b, r, r.logs().get(i));
-            faults(b, r.logs().get(i).faults());
+            FaultLines.of(r.logs().get(i).faults()).forEach(w -> row(b, "", w));
             steps(b, r, r.results().get(i));
             StringBuilder said = new StringBuilder("\n");
             rows(said, result(r.results().get(i)));
@@ -95,13 +94,6 @@ public final class RecordText {
                                     ? ", as the design has it"
                                     : "; the design has " + n(design, 1)
                                             + " kg. This record is reckoned with the note, the forecast beside it with the design"));
-        }
-    }
-
-    private static void faults(StringBuilder b, List<LogFault> faults) {
-        faults.stream().limit(MOST_FAULTS).forEach(f -> row(b, "", fault(f)));
-        if (faults.size() > MOST_FAULTS) {
-            row(b, "", faults.size() - MOST_FAULTS + " more; --json lists all");
         }
     }
 

@@ -63,7 +63,9 @@ final class ResultLines {
                     b,
                     "cone " + o.cone(),
                     "down at " + n(o.timeS() / 3600, 2) + " h, reading " + n(o.readingK() - ZERO_C, 0) + " °C: "
-                            + RecordText.offset(o.offsetK()));
+                            + (o.slow() && o.surelyK() == 0
+                                    ? "climbed slower than its chart goes, so it tells nothing of the thermocouple"
+                                    : RecordText.offset(o.offsetK())));
         }
         for (AtmosphereLevel l : AtmosphereLevel.values()) {
             if (x.atmosphereS().containsKey(l)) {
@@ -148,17 +150,12 @@ final class ResultLines {
                     + top;
         }
         return x.reached()
-                ? (kept(x)
+                ? (x.kept()
                                 ? "the last step's goal is reached"
                                 : "not kept: " + sag(x.steps().get(x.steps().size() - 1)))
                         + top
                 : "the record ends in step "
                         + (x.steps().get(x.steps().size() - 1).index() + 1) + ", before its goal" + top;
-    }
-
-    /** Whether the last step, where it is a hold, kept its goal. */
-    static boolean kept(RecordResult x) {
-        return x.steps().isEmpty() || !x.steps().get(x.steps().size() - 1).sags();
     }
 
     private static String sag(StepRecord s) {

@@ -30,11 +30,11 @@ public final class StepRemarks {
                 + (faster(r) ? "only more heat would hold it" : "walls and ware let go no faster");
     }
 
-    /** For the card, in the scale that the rate is typed in. */
+    /** For the card, in the scale that the rate is typed in; beside the rate asked for only where it is another. */
     public static String falls(StepRow r, boolean fahrenheit) {
         double per = fahrenheit ? 1.8 : 1;
-        return "Falls about " + n(r.fallKPerH() * per) + (fahrenheit ? " °F/h" : " °C/h") + ", "
-                + (faster(r) ? "faster" : "slower") + " than asked.";
+        return "Falls about " + n(r.fallKPerH() * per) + (fahrenheit ? " °F/h" : " °C/h")
+                + (r.fallsOtherwise() ? ", " + (faster(r) ? "faster" : "slower") + " than asked." : ".");
     }
 
     private static boolean faster(StepRow r) {

@@ -48,7 +48,9 @@ final class StepTable {
             if (step.elementShare() != null && r.electricKwh() > 0) {
                 b.append("     elements on ")
                         .append(step.elementShare().typed())
-                        .append(" throughout: the climb follows, no rate is kept\n");
+                        .append(" throughout: the ")
+                        .append(r.endC() < r.startC() ? "fall" : "climb")
+                        .append(" follows, no rate is kept\n");
             }
             if (step.cone() != null && r.reached() && !r.coneDownBefore() && r.climbKPerH() < CHART_K_PER_H) {
                 b.append("     slower than any cone chart (15 °C/h): watch the cone, not the degrees\n");

@@ -41,15 +41,8 @@ public record Figures(
         Double roomAirOutMinutes,
         Double ledOutdoorsPct,
         Double roomCoMadeM3PerH) {
-    private static final double LEAST_WAIT_MIN = 5;
-
     /** How long ports stand open and plate off before gas is lit, first or after a lost flame, whole minutes: as the forecast counts it. */
     public long openMinutes() {
         return Math.round(OpenSpell.lightingS(purgeMinutes == null ? Double.NaN : purgeMinutes * 60) / 60);
-    }
-
-    /** How long to wait after a lost flame, whole minutes: the purge, at least five (common practice, no source); null where it is not known. */
-    public Double purgeWaitMinutes() {
-        return purgeMinutes == null ? null : Math.max(LEAST_WAIT_MIN, Math.ceil(purgeMinutes));
     }
 }

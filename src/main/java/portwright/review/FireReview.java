@@ -137,7 +137,7 @@ public final class FireReview {
     /** Chamber temperature when gas opens, K; empty without gas steps. */
     public OptionalDouble gasOn() {
         return asked.known()
-                ? asked.value().stream().mapToDouble(AskedState::startK).findFirst()
+                ? asked.value().stream().mapToDouble(AskedState::litK).findFirst()
                 : OptionalDouble.empty();
     }
 

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import portwright.model.FiringStep;
 import portwright.model.Heat;
 import portwright.report.ForecastText;
 import portwright.report.HeldCones;
@@ -65,7 +66,7 @@ public record CardForecast(
                         if (r.coneDownBefore()) {
                             down.add(r.index());
                             remarks.put(r.index(), StepRemarks.coneDown(r));
-                        } else if (r.fallsOtherwise()) {
+                        } else if (r.fallsOtherwise() || fallsOnShare(review, r)) {
                             remarks.put(r.index(), StepRemarks.falls(r, fahrenheit(review, r.index())));
                         } else if (r.sags()) {
                             remarks.put(r.index(), sag(r));
@@ -94,6 +95,12 @@ public record CardForecast(
                 CloseMarks.words(ClosePlates.of(review), bands));
     }
 
+    /** Whether a step falls while its elements stay on a fixed share: only the forecast knows how fast. */
+    private static boolean fallsOnShare(Review review, StepRow r) {
+        FiringStep s = review.design().firing().steps().get(r.index());
+        return s.to() != null && s.elementShare() != null && s.heat() != Heat.GAS && r.fallKPerH() >= 1;
+    }
+
     private static List<CardData.Band> bands(Review review, List<StepPlate> plates) {
         List<CardData.Band> out = new ArrayList<>();
         for (StepPlate p : plates) {
@@ -111,12 +118,10 @@ public record CardForecast(
         return List.copyOf(out);
     }
 
+    /** Whether a step that names a temperature has its rate in °F; at full power, where no rate is typed, the temperature. */
     private static boolean fahrenheit(Review review, int step) {
-        return review.design()
-                .firing()
-                .steps()
-                .get(step)
-                .rate()
+        FiringStep s = review.design().firing().steps().get(step);
+        return (s.rate() == null ? s.to() : s.rate())
                 .typed()
                 .toUpperCase(Locale.ROOT)
                 .contains("F");

@@ -132,7 +132,7 @@ final class StepRows {
             rate = s.fullRate() ? "falls" : "−" + rate;
         }
         if (s.elementShare() != null && s.heat() != Heat.GAS) {
-            rate = s.elementShare().typed() + " on";
+            rate = s.elementShare().typed() + (falls ? ", falls" : " on");
         }
         String to =
                 s.hold() != null ? "hold " + s.hold().typed() : s.cone() != null ? "cone " + s.cone() : s.to().typed();

@@ -76,11 +76,16 @@ class RecordTellsTest {
         var last = r.results().get(0).steps().get(4);
         assertThat(last.sags()).isTrue();
         assertThat(last.sagK()).isBetween(low / 3, low + 2);
-        assertThat(RecordText.write(r, List.of("one.csv"), null)).contains("not kept: the hold of step 5 sags");
+        assertThat(RecordText.write(r, List.of("one.csv"), null))
+                .contains("not kept: the hold of step 5 sags")
+                .contains("not kept      record 1 sags in its last hold")
+                .doesNotContain("not full");
         var json = new ObjectMapper().readTree(RecordJson.write(r, List.of("one.csv"), null));
         assertThat(json.at("/records/0/reached").asBoolean(true)).isFalse();
+        assertThat(json.at("/ledger/recordsLastHoldNotKept/0").asInt(-1)).isZero();
         var sound = new ObjectMapper().readTree(RecordJson.write(held(Step.CONTROLLER), List.of("one.csv"), null));
         assertThat(sound.at("/records/0/reached").asBoolean(false)).isTrue();
+        assertThat(sound.at("/ledger/recordsLastHoldNotKept")).isEmpty();
     }
 
     /** What runs away stands before what is short, and no advice shuts the damper while the gas is up and the kiln over the plan. */

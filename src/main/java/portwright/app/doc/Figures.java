@@ -66,7 +66,10 @@ public final class Figures {
                     out.removeIf(x -> x.value().equals(NONE));
                 }
                 out.add(new Figure("gas lasts", value(f.cylinderHours(), 1), "h"));
-                out.add(new Figure("purge, lost flame", value(f.purgeWaitMinutes(), 0), "min"));
+                out.add(new Figure(
+                        "air before gas is lit",
+                        f.purgeMinutes() == null ? NONE : String.valueOf(f.openMinutes()),
+                        "min"));
             }
             case FIRING -> {
                 out.addAll(fire.firing());

@@ -172,11 +172,12 @@ final class RecordTicket extends VBox {
             case RELAY -> "Element power gone";
             case STUCK -> "Elements stay on" + probe;
             case OVER, OVER_WITH_LESS_WARE -> "Hotter than planned";
-            case ELEMENT -> "An element lost" + probe;
+            case ELEMENT -> (f.orAir() ? "An element lost, or air" : "An element lost") + probe;
             case TOO_MUCH_AIR -> "Too much air";
             case ELEMENT_OR_AIR -> "Heat lost" + probe;
             case WEAK -> "Less power than forecast";
             case THERMOCOUPLE -> "Thermocouple off the cones";
+            case CONE -> "A cone that cannot be";
         };
     }
 

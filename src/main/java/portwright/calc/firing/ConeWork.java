@@ -43,6 +43,11 @@ public final class ConeWork {
         return kelvin[i] + Math.log(rateKPerS / rate[i]) / slope(i);
     }
 
+    /** Slowest climb that its chart knows, K/s: in a slower one it falls at no known temperature, but hardly above the chart's. */
+    public double slowestKPerS() {
+        return rate[0];
+    }
+
     /** Work done in one second at a temperature in K; the cone is down when the sum is 1. */
     public double perSecond(double tK) {
         int i = tK > kelvin[1] && kelvin.length > 2 ? 1 : 0;

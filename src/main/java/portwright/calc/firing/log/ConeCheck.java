@@ -14,6 +14,9 @@ final class ConeCheck {
     /** Span of the offset, by the time between two readings, beyond which its middle says nothing. */
     private static final double KNOWN_K = 20;
 
+    /** Climb of the chart's middle column. */
+    private static final double USUAL_K_PER_S = 60 / 3600.0;
+
     private static final double APART_S = 45;
     /** Most of a cone's work is done in so long a time before it falls. */
     private static final double WORK_S = 7200;
@@ -24,6 +27,9 @@ final class ConeCheck {
     static final double FALL_K_PER_S = -60 / 3600.0;
     /** Offset from which the reading is held to be wrong, K: twice what a cone is good to would be 20; half a cone near 10 is about 12 (this project's judgement). */
     static final double TELLS_K = 15;
+
+    /** No thermocouple in use reads so much low, K: base metal at the top of its range loses some tens (this project's judgement). */
+    static final double DRIFTS_K = 120;
 
     private ConeCheck() {}
 
@@ -43,7 +49,13 @@ final class ConeCheck {
             }
             ConeWork w = ConeWork.of(table.find(row.cone()).orElseThrow());
             double late = offset(w, peaks, row.timeS());
+            int end = g.at(row.timeS());
+            double f = row.timeS() - g.timeS()[end];
+            double reading = g.kelvin()[end] + f * g.climbKPerS()[end];
             if (Double.isNaN(late)) {
+                if (row.timeS() > peaks.get(0).timeS() && work(w, peaks, row.timeS(), WIDEST_K) < 1) {
+                    out.add(new ConeOffset(row.cone(), row.timeS(), reading, WIDEST_K, WIDEST_K));
+                }
                 continue;
             }
             // So early a fall may need an offset beyond what is tried: it then lies above.
@@ -52,11 +64,33 @@ final class ConeCheck {
             double sure = late * early <= 0 ? 0 : Math.abs(late) < Math.abs(early) ? late : early;
             sure = Math.signum(sure) * Math.max(0, Math.abs(sure) - unseen);
             double mean = Math.abs(late - early) > KNOWN_K ? sure : (late + early) / 2;
-            int end = g.at(row.timeS());
-            double f = row.timeS() - g.timeS()[end];
-            out.add(new ConeOffset(row.cone(), row.timeS(), g.kelvin()[end] + f * g.climbKPerS()[end], mean, sure));
+            double usual = w.endTemperatureK(USUAL_K_PER_S) - reading;
+            boolean slow = sure < 0 && climb(g, end) < w.slowestKPerS();
+            if (slow) {
+                sure = usual > 0 ? 0 : Math.max(usual, sure);
+                mean = sure;
+            }
+            out.add(new ConeOffset(row.cone(), row.timeS(), reading, mean, sure, slow));
         }
         return out;
+    }
+
+    /** Mean climb over the time in which a cone does most of its work, K/s. */
+    private static double climb(Grid g, int end) {
+        int from = g.at(g.timeS()[end] - WORK_S);
+        return end > from
+                ? (g.kelvin()[end] - g.kelvin()[from]) / (g.timeS()[end] - g.timeS()[from])
+                : Double.POSITIVE_INFINITY;
+    }
+
+    /** Cones that cannot have bent at their reading: a wrong entry, or a thermocouple that has failed. */
+    static List<LogFinding> cannotBe(List<ConeOffset> all) {
+        return all.stream()
+                .filter(ConeOffset::cannotBe)
+                .map(o -> new LogFinding(
+                                LogFinding.Kind.CONE, o.timeS(), o.readingK(), Double.NaN, o.surelyK(), false, true)
+                        .withCones(false, null, o.cone()))
+                .toList();
     }
 
     /** A reading that the cones prove wrong: from the first cone that shows it, as far as any cone shows it. */
@@ -159,6 +193,7 @@ final class ConeCheck {
     static double[] corrected(Grid g, List<ConeOffset> offsets) {
         double[] out = g.kelvin().clone();
         List<ConeOffset> used = offsets.stream()
+                .filter(o -> !o.slow() || o.surelyK() != 0)
                 .sorted((a, b) -> Double.compare(a.readingK(), b.readingK()))
                 .toList();
         if (used.stream().noneMatch(o -> Math.abs(o.surelyK()) >= TELLS_K)) {

@@ -147,6 +147,7 @@ final class Diagnosis {
         f.c.log().dead().forEach(x -> out.add(LogFinding.ofProbe(Kind.DEAD_PROBE, x)));
         f.frozen.forEach(x -> out.add(LogFinding.ofProbe(Kind.FROZEN, x)));
         ConeCheck.wrong(f.offsets).ifPresent(out::add);
+        out.addAll(ConeCheck.cannotBe(f.doubtedCones));
         out.sort(Comparator.comparing(LogFinding::kind));
         return out;
     }
@@ -184,7 +185,7 @@ final class Diagnosis {
             probe = false;
             loss = whole.strongest(false, LEAST, LEAST);
         }
-        Evidence.Loss open = f.damperLogged ? null : whole.air(LEAST);
+        Evidence.Loss open = f.damperLogged ? null : whole.air(LEAST, false);
         smallestAir = open == null ? Double.NaN : SURE * open.sd();
         if (!sure(loss)) {
             boolean told = open != null && open.sigmas() > SURE;
@@ -204,6 +205,9 @@ final class Diagnosis {
         }
         if (kind != Kind.TOO_MUCH_AIR || !lean) {
             add(kind, loss.at(), loss.share() * f.asked[loss.at()], loss.share(), probe);
+            if (kind == Kind.ELEMENT && f.damperLogged && gasSoon(loss.at()) && whole.airAsWell(loss, LEAST, SURE)) {
+                out.add(out.remove(out.size() - 1).orByAir());
+            }
         }
         return true;
     }

@@ -134,23 +134,27 @@ final class Evidence {
     /**
      * The air that stands farthest above what a sound kiln may show, from some time of the gas on, as a share of what a damper all open
      * lets in beyond the plan's; null where the record tells too little.
+     *
+     * @param logged beyond what the logged damper lets in, else beyond the plan's
      */
-    Loss air(int least) {
+    Loss air(int least, boolean logged) {
         if (inverse == null) {
             return null;
         }
         List<Replay.Need> wide = Replay.run(f.c.kiln(), f.c.gas(), f.grid.timeS(), f.kelvin, i -> {
-            Replay.Setting s = f.setting(i, false);
+            Replay.Setting s = f.setting(i, logged);
             return s.gas() ? new Replay.Setting(true, true, 1) : s;
         });
         double[] open = column(i -> f.gasOn(told[i])
                 ? Math.max(
                                 0,
                                 wide.get(told[i]).neededW()
-                                        - f.planned.get(told[i]).neededW())
+                                        - (logged ? f.logged : f.planned)
+                                                .get(told[i])
+                                                .neededW())
                         / f.c.kiln().elements().fullW()
                 : 0);
-        double[] weighed = inverse.operate(column(i -> f.missing(told[i], false)));
+        double[] weighed = inverse.operate(column(i -> f.missing(told[i], logged)));
         Loss best = null;
         for (int k = 0; k <= told.length - least; k++) {
             if (f.gasOn(told[k])) {
@@ -159,6 +163,15 @@ final class Evidence {
             }
         }
         return best;
+    }
+
+    /** Whether a damper that stands farther open than the log says would explain a loss by no more than so many deviations worse. */
+    boolean airAsWell(Loss loss, int least, double deviations) {
+        Loss air = air(least, true);
+        return air != null
+                && air.share() - air.sd() < 1
+                && air.sigmas() > 0
+                && loss.sigmas() * loss.sigmas() - air.sigmas() * air.sigmas() < deviations * deviations;
     }
 
     /** Noise of an interval, from its height over its neighbours a quarter of an hour off, which the smoothing leaves nearly independent. */

@@ -15,6 +15,9 @@ final class Followed {
     final RecordCase c;
     final Grid grid;
     final List<ConeOffset> offsets;
+    /** Cones that cannot have bent where they are noted. */
+    final List<ConeOffset> doubtedCones;
+
     final double[] kelvin;
     final ProbeBand band;
     final Tracker tracker;
@@ -59,7 +62,9 @@ final class Followed {
         if (grid.size() < 4) {
             throw new LogException("the log covers less than 20 minutes; nothing can be said of it");
         }
-        offsets = ConeCheck.offsets(c.log(), grid);
+        List<ConeOffset> all = ConeCheck.offsets(c.log(), grid);
+        offsets = all.stream().filter(o -> !o.cannotBe()).toList();
+        doubtedCones = all.stream().filter(ConeOffset::cannotBe).toList();
         kelvin = putRight ? ConeCheck.corrected(grid, offsets) : grid.kelvin();
         band = ProbeBand.of(offsets);
         tracker = new Tracker(grid, kelvin, c.steps(), c.log(), band, c.gas().lightingS());
@@ -83,6 +88,7 @@ final class Followed {
         c = other;
         grid = f.grid;
         offsets = f.offsets;
+        doubtedCones = f.doubtedCones;
         kelvin = f.kelvin;
         band = f.band;
         tracker = f.tracker;

@@ -10,6 +10,7 @@ import portwright.calc.combustion.AtmosphereLevel;
  * @param order which records count, oldest first
  * @param notRead records whose temperature scale is in doubt; they count for nothing here
  * @param stoppedShort records that end before their last goal: no full firings
+ * @param notKept records that reach their last goal, a hold, and sag under it: whole firings all the same
  * @param reductionHours in light reduction or richer since the last oxidising firing; gas burnt in an atmosphere that is not known counts
  * @param neutralHours in a neutral atmosphere in that time: it takes no oxide off the elements and renews none, so it counts for neither
  * @param notTold records that say nothing of gas and are taken for another firing by their pace alone: they may have been oxidising and count for neither
@@ -30,6 +31,7 @@ public record Ledger(
         LogOrder order,
         List<Integer> notRead,
         List<Integer> stoppedShort,
+        List<Integer> notKept,
         double reductionHours,
         double neutralHours,
         List<Integer> notTold,
@@ -82,6 +84,7 @@ public record Ledger(
         double offset = Double.NaN;
         Broken broken = Broken.NONE;
         List<Integer> stopped = new ArrayList<>();
+        List<Integer> notKept = new ArrayList<>();
         List<Integer> byPlan = new ArrayList<>();
         double most = 0;
         List<Integer> notRead = order.counted().stream()
@@ -93,6 +96,9 @@ public record Ledger(
             RecordResult r = records.get(i);
             if (!r.reached() && r.goalKnown() && r.own() == null) {
                 stopped.add(i);
+            }
+            if (r.reached() && !r.kept()) {
+                notKept.add(i);
             }
             most = Math.max(most, r.gas().mostKg());
             double hours = r.unknownAtmosphereS() / 3600;
@@ -167,8 +173,8 @@ public record Ledger(
             due.add(Due.THERMOCOUPLE);
         }
         return new Ledger(
-                order, notRead, stopped, reduction, neutral, notTold, byPlan, oxidised, used, left, refilled, shares,
-                elements, trend, offset, broken, due);
+                order, notRead, stopped, notKept, reduction, neutral, notTold, byPlan, oxidised, used, left, refilled,
+                shares, elements, trend, offset, broken, due);
     }
 
     /** What is likely to be left, kg; NaN without a cylinder; negative: more was burnt than was there, so one was changed without a note. */

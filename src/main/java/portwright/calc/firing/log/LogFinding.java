@@ -14,8 +14,9 @@ package portwright.calc.firing.log;
  * @param fromStart whether it was so from the start of the record, as far as that tells
  * @param gas whether gas burns when a reading goes over the plan's; false else
  * @param planCone of a reading over the plan's: hardest cone that the plan's firing lays down; null else, empty for none
- * @param cone the same by the readings up to the end of the record
+ * @param cone the same by the readings up to the end of the record; of a cone that cannot have bent, that one
  * @param behind whether it is told by a climb that falls off at a power that stays, which asks no plan to be kept
+ * @param orAir whether a damper farther open than the log says would explain a lost element as well
  */
 public record LogFinding(
         Kind kind,
@@ -30,11 +31,12 @@ public record LogFinding(
         boolean gas,
         String planCone,
         String cone,
-        boolean behind) {
+        boolean behind,
+        boolean orAir) {
     /** A finding of which elements are not the measure. */
     public LogFinding(
             Kind kind, double timeS, double kelvin, double lostW, double offsetK, boolean falls, boolean orProbe) {
-        this(kind, timeS, kelvin, lostW, Double.NaN, offsetK, falls, orProbe, false, false, null, null, false);
+        this(kind, timeS, kelvin, lostW, Double.NaN, offsetK, falls, orProbe, false, false, null, null, false, false);
     }
 
     /** A reading that told nothing for a time. */
@@ -57,24 +59,35 @@ public record LogFinding(
                 gas,
                 planCone,
                 cone,
-                behind);
+                behind,
+                orAir);
     }
 
     LogFinding doubted() {
         return new LogFinding(
-                kind, timeS, kelvin, lostW, lostShare, offsetK, falls, true, fromStart, gas, planCone, cone, behind);
+                kind, timeS, kelvin, lostW, lostShare, offsetK, falls, true, fromStart, gas, planCone, cone, behind,
+                orAir);
     }
 
     /** The same, so from the start. */
     LogFinding fromTheStart() {
         return new LogFinding(
-                kind, timeS, kelvin, lostW, lostShare, offsetK, falls, orProbe, true, gas, planCone, cone, behind);
+                kind, timeS, kelvin, lostW, lostShare, offsetK, falls, orProbe, true, gas, planCone, cone, behind,
+                orAir);
     }
 
     /** The same, told by a climb that falls off. */
     LogFinding toldBehind() {
         return new LogFinding(
-                kind, timeS, kelvin, lostW, lostShare, offsetK, falls, orProbe, fromStart, gas, planCone, cone, true);
+                kind, timeS, kelvin, lostW, lostShare, offsetK, falls, orProbe, fromStart, gas, planCone, cone, true,
+                orAir);
+    }
+
+    /** The same, that a damper farther open than logged would explain as well. */
+    LogFinding orByAir() {
+        return new LogFinding(
+                kind, timeS, kelvin, lostW, lostShare, offsetK, falls, orProbe, fromStart, gas, planCone, cone, behind,
+                true);
     }
 
     /** The same with the cones that plan and readings lay down. */
@@ -92,7 +105,8 @@ public record LogFinding(
                 burns,
                 planned,
                 byReadings,
-                behind);
+                behind,
+                orAir);
     }
 
     /** Kinds, worst first: what runs away before what goes out. */
@@ -120,6 +134,8 @@ public record LogFinding(
         /** Less power than forecast from the start of full power. */
         WEAK,
         /** The reading drifts from the cones. */
-        THERMOCOUPLE
+        THERMOCOUPLE,
+        /** A cone is noted down where it cannot have bent: a wrong entry, or a thermocouple that has failed. */
+        CONE
     }
 }

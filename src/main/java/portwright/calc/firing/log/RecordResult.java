@@ -191,6 +191,11 @@ public record RecordResult(
                         && findings.stream().noneMatch(x -> x.kind() == LogFinding.Kind.FROZEN);
     }
 
+    /** Whether the last step, where it is a hold, kept its goal; one that sags did not. */
+    public boolean kept() {
+        return steps.isEmpty() || !steps.get(steps.size() - 1).sags();
+    }
+
     /** Likeliest gas used, kg. */
     public double gasKg() {
         return gas.kg();

@@ -101,7 +101,7 @@ public final class GasOffTemperature implements Rule {
     }
 
     private static boolean counts(ColdSide side, boolean burns) {
-        return burns || side.lowestC() < side.startC();
+        return burns || side.lowestC() < side.litC();
     }
 
     /** EN 746-2: an alarm that is heard and seen where the walls would be below 750 °C within an hour after the flame is lost. */

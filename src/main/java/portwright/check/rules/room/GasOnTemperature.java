@@ -77,7 +77,7 @@ public final class GasOnTemperature implements Rule {
     }
 
     private void opening(Review review, Limits limits, Findings out, StepTime step) {
-        double start = Say.toC(step.cold().startC() + 273.15);
+        double start = Say.toC(step.cold().litC() + 273.15);
         ProbeError probe = ProbeError.at(review.design(), start);
         double least = Say.toC(limits.value(id(), "stop"));
         double working = Say.toC(limits.value(id(), "caution"));
@@ -88,8 +88,8 @@ public final class GasOnTemperature implements Rule {
                         : "")
                 + "; with the probe's error of " + Say.n(probe.kelvin()) + " K (" + probe.words()
                 + ") the chamber may be at " + Say.told(sure, "°C");
-        double coldest = step.coldest().startC()
-                - ProbeError.at(review.design(), step.coldest().startC()).kelvin();
+        double coldest = step.coldest().litC()
+                - ProbeError.at(review.design(), step.coldest().litC()).kelvin();
         if (Say.under(sure, least)) {
             cold(review, limits, out, reading, new Measure(sure, "°C"), start, working);
         } else if (Say.under(start, working)) {
