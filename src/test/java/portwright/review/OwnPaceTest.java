@@ -24,7 +24,7 @@ import portwright.review.ShedKiln.Stage;
 /**
  * Logs of time and temperature alone at 0.8 to 1.25 times the plan's rates, the probe 10 K high to 60 K low at cone 10. Limits were set on seeds 1 to 50.
  * Seeds 101 to 150: clean none with a finding, relay stuck shut in the first step 42 of 50 and none misread, half or a third of the elements lost before
- * the gas 41 and 2 as a note. On seeds 1 to 50 it was 10 clean logs with a finding, 28 relays and 9 elements before. Relays missed have half of the
+ * the gas 43 (3 logs with a wrong finding). On seeds 1 to 50 it was 10 clean logs with a finding, 28 relays and 9 elements before. Relays missed have half of the
  * elements on where the rate takes nearly as much.
  */
 class OwnPaceTest {

@@ -17,7 +17,7 @@ import portwright.review.ShedKiln.Fault;
 
 /**
  * Faults planted in logs of a kiln that is reckoned apart from the product, nothing of which the diagnosis was set on; its leak is a hairline that passes nothing with the
- * ports plugged. Seeds 1 to 50, hits of 50 when last counted: element 47 (one of the others is a note that power is short), relay open 50, relay welded 50, thermocouple 50,
+ * ports plugged. Seeds 1 to 50, hits of 50 when last counted: element 47 (one of the others is a note that power is short), relay open 49, relay welded 50, thermocouple 50,
  * over-open damper that is logged 50; no log with a wrong finding, none of 50 clean logs with any.
  */
 class ShedFaultsTest {
