@@ -47,7 +47,7 @@ public final class RuleWords {
             Map.entry("gas-off-temperature", "Kiln cools under gas"),
             Map.entry("flame-supervision", "Nobody watches the flame"),
             Map.entry("element-atmosphere", "Elements on in reduction"),
-            Map.entry("thermocouple-range", "Thermocouple reads low in reduction"),
+            Map.entry("thermocouple-range", "Thermocouple reads low"),
             Map.entry("cylinder-place", "Place of the cylinder"),
             Map.entry("cylinder-boil-off", "What the cylinder can give"),
             Map.entry("cylinder-lasts", "Gas in the cylinder"),
