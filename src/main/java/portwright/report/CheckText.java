@@ -15,7 +15,7 @@ import portwright.units.Format;
 
 /** A check's result as text for people: verdict, stops, cautions, notes, what was not checked, what was assumed, figures, odds of drilling. */
 public final class CheckText {
-    private static final String LOST = "% of the worst straight line across goes to holes and grooves";
+    private static final String LOST = "% of the worst straight line through a hole goes to holes and grooves";
 
     private final StringBuilder out = new StringBuilder();
     private final UnitSystem units;
