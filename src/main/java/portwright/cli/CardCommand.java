@@ -49,7 +49,7 @@ final class CardCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Output.notOver(out, file);
+        Output.ready(out, file);
         Paper size;
         try {
             size = Paper.parse(paper);

@@ -31,7 +31,7 @@ final class ForecastCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Output.notOver(csv, file);
+        Output.ready(csv, file);
         Review review = Review.of(Designs.read(file));
         if (!review.firing().forecast().known()) {
             throw new UserError(

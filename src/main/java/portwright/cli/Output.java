@@ -11,11 +11,17 @@ final class Output {
     private Output() {}
 
     /**
-     * Refuses, before any work, to write over a file that the command reads.
+     * Refuses, before any work, to write over a file that the command reads, or into a folder that is not there.
      *
      * @param out null where nothing is to be written
      */
-    static void notOver(Path out, Path... read) {
+    static void ready(Path out, Path... read) {
+        Path folder = out == null ? null : out.toAbsolutePath().getParent();
+        if (folder != null && !Files.isDirectory(folder)) {
+            throw new UserError(
+                    Cli.FAULT,
+                    out + ": not written, there is no folder " + folder + ". Make it first, or write to another one.");
+        }
         for (Path r : read) {
             if (out != null && same(out, r)) {
                 throw UserError.option(

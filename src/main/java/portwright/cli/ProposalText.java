@@ -69,8 +69,11 @@ final class ProposalText {
                     "The layout of the file is not compared: it has no inlets or no flues, or some of one kind that differ in part or size.");
             return;
         }
-        print.println("In the layout of the file every clearance weighed for the places passes "
-                + Proposal.marginWords(own.margin()) + "; limited by "
+        print.println("In the layout of the file "
+                + (own.margin() < 0
+                        ? "not every clearance weighed for the places passes"
+                        : "every clearance weighed for the places passes " + Proposal.marginWords(own.margin()))
+                + "; limited by "
                 + both(design, Proposal.limitWords(own.limiting()))
                 + "."
                 + (own.lambdaLow() == null

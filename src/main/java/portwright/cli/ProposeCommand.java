@@ -79,7 +79,7 @@ final class ProposeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Output.notOver(out, file);
+        Output.ready(out, file);
         Wishes wishes;
         try {
             wishes = new Wishes(

@@ -57,8 +57,8 @@ final class RecordCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Output.notOver(csv, files.toArray(Path[]::new));
-        Output.notOver(fit, files.toArray(Path[]::new));
+        Output.ready(csv, files.toArray(Path[]::new));
+        Output.ready(fit, files.toArray(Path[]::new));
         Path designFile = files.get(files.size() - 1);
         for (Path p : files.subList(0, files.size() - 1)) {
             if (p.toString().toLowerCase(java.util.Locale.ROOT).endsWith(".json")) {

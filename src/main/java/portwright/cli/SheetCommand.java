@@ -84,7 +84,7 @@ final class SheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Output.notOver(out, file);
+        Output.ready(out, file);
         SheetOptions options;
         try {
             options = new SheetOptions(Paper.parse(paper), part, face, scaleX, scaleY, despiteStops);

@@ -1,10 +1,13 @@
 package portwright.layout;
 
+import java.util.Arrays;
 import java.util.function.DoubleBinaryOperator;
+import java.util.stream.DoubleStream;
 
 /**
- * Where a mark would be safe: the shortest move of it that brings the share of drillings that stop to what is aimed at, found to about 0.2 mm; where
- * none does within {@link #REACH_MM}, the move with the fewest stops there. Told in tenths of a millimetre along both axes, and judged as told.
+ * Where a mark would be safe: the shortest move of it that brings the share of drillings that stop to what is aimed at; where none does within
+ * {@link #REACH_MM}, the move with the fewest stops there. Sought on rings, at most 4 mm apart on each, the best then followed to where no step gains;
+ * lengths are found to about 0.2 mm. Told in tenths of a millimetre along both axes, and judged as told.
  *
  * @param x to the right, mm
  * @param y to the back, in walls up, mm
@@ -15,6 +18,13 @@ record Nudge(double x, double y, double stop) {
     static final double REACH_MM = 20;
 
     private static final double RING_MM = 2;
+    /** From here on a ring has bearings between the others too, mm. */
+    private static final double WIDE_MM = 10;
+
+    /** Steps by which the safest move is followed, mm: the longest and the shortest. */
+    private static final double LONG_MM = 4;
+
+    private static final double SHORT_MM = 0.5;
     private static final double TOLD_MM = 0.1;
     /** Bearings of a ring, those along the axes first: they are kept unless another saves what a rule shows. */
     private static final double[] BEARINGS = {
@@ -34,7 +44,7 @@ record Nudge(double x, double y, double stop) {
         for (double ring = RING_MM; ring <= REACH_MM; ring += RING_MM) {
             double far = Double.POSITIVE_INFINITY;
             double way = 0;
-            for (double bearing : BEARINGS) {
+            for (double bearing : bearings(ring)) {
                 Nudge there = at(share, bearing, ring);
                 least = there.stop < least.stop ? there : least;
                 if (there.stop <= aim) {
@@ -49,7 +59,14 @@ record Nudge(double x, double y, double stop) {
                 return told(share, shorter(share, way, far, ring - RING_MM, aim), aim);
             }
         }
-        return polished(share, least);
+        Nudge safest = followed(share, least);
+        if (safest.stop > aim) {
+            return safest;
+        }
+        double way = Math.toDegrees(Math.atan2(safest.x, safest.y));
+        double first = from(share, way, 0, Math.hypot(safest.x, safest.y), aim);
+        Nudge shortest = told(share, shorter(share, way, first, 0, aim), aim);
+        return shortest.stop <= aim ? shortest : safest;
     }
 
     private static Nudge at(DoubleBinaryOperator share, double bearing, double far) {
@@ -104,17 +121,29 @@ record Nudge(double x, double y, double stop) {
         return n;
     }
 
-    private static Nudge polished(DoubleBinaryOperator share, Nudge from) {
+    private static double[] bearings(double ring) {
+        double between = 360.0 / BEARINGS.length / 2;
+        return ring < WIDE_MM
+                ? BEARINGS
+                : DoubleStream.concat(
+                                Arrays.stream(BEARINGS), Arrays.stream(BEARINGS).map(b -> b + between))
+                        .toArray();
+    }
+
+    /** The move that is followed from one by ever shorter steps, as long as fewer drillings stop. */
+    private static Nudge followed(DoubleBinaryOperator share, Nudge from) {
         Nudge best = from;
-        for (double step = 1; step >= 0.5; step /= 2) {
-            for (int k = 0; k < 8; k++) {
-                Nudge n = at(
-                        share,
-                        best.x + step * Math.sin(k * Math.PI / 4),
-                        best.y + step * Math.cos(k * Math.PI / 4),
-                        TOLD_MM);
-                best = n.stop < best.stop && Math.hypot(n.x, n.y) <= REACH_MM ? n : best;
+        for (double step = LONG_MM; step >= SHORT_MM; ) {
+            Nudge about = best;
+            for (int k = 0; k < 16; k++) {
+                double x = about.x + step * Math.sin(k * Math.PI / 8);
+                double y = about.y + step * Math.cos(k * Math.PI / 8);
+                if (Math.hypot(x, y) <= REACH_MM - TOLD_MM) {
+                    Nudge n = at(share, x, y, TOLD_MM);
+                    best = n.stop < best.stop ? n : best;
+                }
             }
+            step = best == about ? step / 2 : step;
         }
         return best;
     }

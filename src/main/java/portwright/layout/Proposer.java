@@ -151,8 +151,9 @@ public final class Proposer {
 
     /** The best of some by the whole rule book; other sizes that are tried on the way join {@code all}. */
     private Proposals checked(List<Combination> some, Sizes sizes, List<Combination> all) {
-        progress.stage(0.5, "full check of the best");
+        progress.stage(0.5, Together.WORDS);
         List<Combination> passing = together(some);
+        progress.stage(0.6, "full check of the best");
         Combination first = passing.get(0);
         Twins twins = Twins.of(kiln, sites, first.choice());
         Elsewhere elsewhere = new Elsewhere(sites, together, together.even(), twins, progress);
@@ -205,6 +206,7 @@ public final class Proposer {
                             + Words.figure(c.flues(), "flue", "flues") + " of " + typed.words(c.flueMm()));
             placing.combine(c, on, all);
         }
+        progress.at(1, "places in the " + on.id());
         return all;
     }
 

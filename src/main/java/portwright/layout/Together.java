@@ -19,6 +19,9 @@ import portwright.model.On;
  * is mended here: even layouts as evenly as they were, and all freely, one hole by one.
  */
 final class Together {
+    /** What is being done meanwhile, for who waits. */
+    static final String WORDS = "inlets and flues moved together";
+
     static final long SEED = 11;
     static final double LONG_MM = 24;
     /** Layouts of a choice of holes that are moved on, and how many choices that may yet reach the widest margin. */
@@ -38,6 +41,8 @@ final class Together {
 
     private static final int SCATTERED_HOLES = 400;
     static final int KEPT = 3;
+    /** Share of the time that the rough climbs take of those of one choice of holes. */
+    private static final double THROWN = 0.5;
 
     private final Sites sites;
     private final Pt middle;
@@ -129,6 +134,7 @@ final class Together {
         }
         SplittableRandom random = new SplittableRandom(SEED);
         for (int k = 0; k < starts.size() + SHAKEN && !progress.cancelled(); k++) {
+            progress.at(THROWN + (1 - THROWN) * k / (starts.size() + SHAKEN), WORDS);
             Combination best = Combination.widest(ends);
             double[] p = join(k < starts.size() ? starts.get(k) : best);
             for (int i = 0; k >= starts.size() && i < p.length; i++) {
@@ -170,6 +176,7 @@ final class Together {
         Best ends = new Best(KEPT, 2 * (n + m));
         int most = Math.min(SCATTERED, SCATTERED_HOLES / (n + m));
         for (int k = 0; k < most && !progress.cancelled(); k++) {
+            progress.at(THROWN * k / most, WORDS);
             double[] p = thrown.start(hill, random);
             ends.offer(p, Compass.rough(p, LONG_MM, hill, random, progress));
         }

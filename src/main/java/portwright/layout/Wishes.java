@@ -1,6 +1,7 @@
 package portwright.layout;
 
 import portwright.model.On;
+import portwright.units.Format;
 
 /**
  * What the potter asks for; null leaves the choice open.
@@ -43,7 +44,8 @@ public record Wishes(Integer inlets, Integer flues, Double inletMm, Double flueM
 
     private static void size(Double mm, String what) {
         if (mm != null && !(mm >= 5 && mm <= 200)) {
-            throw new IllegalArgumentException("A hole of " + mm + " mm as " + what + ": ask for 5 mm to 200 mm.");
+            throw new IllegalArgumentException(
+                    "A hole of " + Format.plain(mm, 1) + " mm as " + what + ": ask for 5 mm to 200 mm.");
         }
     }
 }

@@ -54,4 +54,23 @@ class NudgeTest {
                         "20 mm (13/16 in) to the back makes that 30, the least within 20 mm: the 1 aimed at is not reached there");
         assertThat(Nudge.of((x, y) -> 0, 0.01, 0.01)).isEqualTo(new Nudge(0, 0, 0.01));
     }
+
+    /**
+     * By hand: a lane between a wall behind and a post in front that widens aside, so that the safe place lies 15 mm off at 100° left of the back,
+     * between two bearings of a ring, behind a saddle that is no safer than the mark.
+     */
+    @Test
+    void nudgeFollowsANarrowLane() {
+        double lane = Math.toRadians(-100);
+        Nudge n = Nudge.of(
+                (x, y) -> {
+                    double along = x * Math.sin(lane) + y * Math.cos(lane);
+                    double aside = Math.abs(x * Math.cos(lane) - y * Math.sin(lane));
+                    return Math.min(1, Math.max(0, 0.09 - 0.006 * along) + 0.1 * aside);
+                },
+                0.09,
+                0.01);
+        assertThat(n.stop()).isLessThanOrEqualTo(0.01);
+        assertThat(Math.hypot(n.x(), n.y())).isBetween(13.33, 15.1);
+    }
 }

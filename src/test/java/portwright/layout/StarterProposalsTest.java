@@ -94,8 +94,7 @@ class StarterProposalsTest {
         assertThat(best).as(name).isNotEmpty();
         int compared = 0;
         for (Proposal p : best) {
-            boolean uneven = Stream.of("one by one", "most room", "as they are")
-                    .anyMatch(p.arrangement()::contains);
+            boolean uneven = Stream.of("one by one", "most room", "as they are").anyMatch(p.arrangement()::contains);
             long its = cautions(p.check());
             if (!uneven && its <= cautions) {
                 compared++;
