@@ -22,7 +22,7 @@ import portwright.units.Quantity;
  * @param steps the firing's steps with their lengths
  * @param bottled whether any burner burns gas from a cylinder; null while a fuel is unknown
  * @param run the cylinders over the firing; an empty answer when nothing is drawn or all gas comes from the mains
- * @param mostKg most gas that one cylinder of the stated diameter and length can hold, kg; null where either is not stated
+ * @param mostKg most gas that one cylinder of the stated diameter and length can hold, kg, of the densest that a burner burns; null where either is not stated
  * @param timeUnproven fields without which the time that gas burns is a guess, see {@link StepLength#unproven}; empty when it is computed
  */
 public record SupplyReview(
@@ -170,12 +170,19 @@ public record SupplyReview(
         if (c == null || c.diameter() == null || c.length() == null) {
             return null;
         }
-        boolean butane = design.burners() != null
-                && design.burners().stream().anyMatch(b -> b.fuel() == Fuel.BUTANE || b.fuel() == Fuel.PROPANE_BUTANE);
-        return Cylinder.mostKg(
-                c.diameter().metres(),
-                c.length().metres(),
-                Liquid.pure(LpGas.named(butane ? "butane" : "propane")).densityKgPerM3());
+        List<Burner> burners = design.burners() == null ? List.of() : design.burners();
+        double densest = burners.stream()
+                .map(Burner::fuel)
+                .filter(f -> f != null && f.bottled())
+                .map(f -> f == Fuel.PROPANE_BUTANE ? Fuel.BUTANE : f)
+                .mapToDouble(SupplyReview::liquidKgPerM3)
+                .max()
+                .orElseGet(() -> liquidKgPerM3(Fuel.PROPANE));
+        return Cylinder.mostKg(c.diameter().metres(), c.length().metres(), densest);
+    }
+
+    private static double liquidKgPerM3(Fuel pure) {
+        return Liquid.pure(LpGas.named(pure.id())).densityKgPerM3();
     }
 
     /** What is in the cylinders; of a mix what the firing leaves, poor in propane, counts throughout (safe side). */
