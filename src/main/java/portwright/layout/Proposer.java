@@ -2,9 +2,12 @@ package portwright.layout;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import portwright.data.LimitTable;
 import portwright.geometry.KilnGeometry;
 import portwright.model.Design;
@@ -155,8 +158,10 @@ public final class Proposer {
         List<Combination> passing = together(some);
         Combination first = passing.get(0);
         Twins twins = Twins.of(kiln, sites, first.choice());
-        Elsewhere elsewhere = new Elsewhere(sites, together, together.even(), twins, progress);
-        return new FullCheck(writer::rounded, c -> written(c, sizes), progress, twins)
+        Map<Combination, Combination> known = new HashMap<>();
+        UnaryOperator<Combination> rounding = c -> known.computeIfAbsent(c, writer::rounded);
+        Elsewhere elsewhere = new Elsewhere(sites, together, rounding, twins, progress);
+        return new FullCheck(rounding, c -> written(c, sizes), progress, twins)
                 .run(
                         passing,
                         badly -> {
