@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import portwright.model.On;
 
@@ -20,6 +21,9 @@ final class Elsewhere {
 
     /** Ends of rough climbs whose inlets and flues are put together anew. */
     private static final int CROSSED = 12;
+
+    /** Ends of climbs that lie no farther apart along any axis lead to the same place. */
+    private static final double ALIKE_MM = 12;
 
     /** Rounding may carry a hole that far back, mm: two and a half 32nds of an inch along each axis. */
     private static final double ROUNDING_MM = 3;
@@ -57,7 +61,7 @@ final class Elsewhere {
                 .filter(Combination::even)
                 .limit(1)
                 .map(c -> together.even().even(c, (in, out) -> clear(c, in, out, shown, ROUNDING_MM)));
-        Stream<Combination> free = progress.cancelled() ? Stream.of() : Stream.of(free(first, shown, alike));
+        Stream<Combination> free = progress.cancelled() ? Stream.of() : free(first, shown, alike).stream();
         return Stream.concat(even, free)
                 .filter(Objects::nonNull)
                 .filter(c -> Choosing.keeps(c, first))
@@ -69,14 +73,14 @@ final class Elsewhere {
         return shown.stream().allMatch(o -> at.elsewhere(o, fartherMm) > Choosing.CLEAR && !twins.same(at, o));
     }
 
-    /** The best of some climbs, from holes thrown elsewhere or anywhere and from what is known; null where none ends clear. */
-    private Combination free(Combination c, List<Combination> shown, List<Combination> known) {
+    /** The best of some climbs, from holes thrown elsewhere or anywhere and from what is known; those that end clear. */
+    private List<Combination> free(Combination c, List<Combination> shown, List<Combination> known) {
         int n = c.choice().inlets();
         int m = c.choice().flues();
-        Compass.Hill hill = hill(c, shown, 0);
+        Compass.Hill hill = hill(c, shown, ROUNDING_MM);
         Best ends = new Best(CROSSED, 2 * (n + m));
         known.stream()
-                .filter(o -> clear(o, o.inlets(), o.flues(), shown, 0))
+                .filter(o -> clear(o, o.inlets(), o.flues(), shown, ROUNDING_MM))
                 .sorted(Combination.WIDTH.reversed())
                 .limit(Together.KEPT)
                 .forEach(o -> ends.offer(Together.join(o), o.room()));
@@ -93,13 +97,12 @@ final class Elsewhere {
         }
         List<Combination> out = new ArrayList<>();
         for (double[] p : crossed(Together.ends(ends, 2 * (n + m)), n, m, hill)) {
-            out.add(climbed(c, p, shown, 0));
+            Combination far = climbed(c, p, shown, ROUNDING_MM);
+            Combination near = far == null ? null : climbed(c, p, shown, 0);
+            out.add(near != null && near.gainsOn(far) && roundsClear(near, shown) ? near : far);
         }
         out.removeIf(Objects::isNull);
-        Combination widest = Combination.widest(out);
-        return widest == null || roundsClear(widest, shown)
-                ? widest
-                : climbed(c, Together.join(widest), shown, ROUNDING_MM);
+        return out;
     }
 
     private Compass.Hill hill(Combination c, List<Combination> shown, double fartherMm) {
@@ -118,9 +121,9 @@ final class Elsewhere {
         return clear(r, r.inlets(), r.flues(), shown, 0);
     }
 
-    /** The best of some places, and of the inlets of one with the flues of another. */
+    /** The best of some places, and of the inlets of one with the flues of another, no two of them nearly alike. */
     private static List<double[]> crossed(List<double[]> some, int n, int m, Compass.Hill hill) {
-        Best best = new Best(Together.KEPT, 2 * (n + m));
+        Best best = new Best(CROSSED * CROSSED, 2 * (n + m));
         for (double[] a : some) {
             for (double[] b : some) {
                 double[] p = b.clone();
@@ -128,7 +131,17 @@ final class Elsewhere {
                 best.offer(p, hill.at(p, best.cut()));
             }
         }
-        return Together.ends(best, 2 * (n + m));
+        List<double[]> out = new ArrayList<>();
+        for (double[] p : Together.ends(best, 2 * (n + m))) {
+            if (out.size() < Together.KEPT && out.stream().noneMatch(o -> alike(o, p))) {
+                out.add(p);
+            }
+        }
+        return out;
+    }
+
+    private static boolean alike(double[] a, double[] b) {
+        return IntStream.range(0, a.length).allMatch(i -> Math.abs(a[i] - b[i]) < ALIKE_MM);
     }
 
     /** Climbs on from places as in {@link Together#join}, which move; null where they do not end clear. */

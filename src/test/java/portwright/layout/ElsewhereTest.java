@@ -16,6 +16,7 @@ import portwright.model.On;
 import portwright.model.PlanShape;
 import portwright.model.Port;
 import portwright.model.Role;
+import portwright.model.Slab;
 
 /** Further proposals of the same holes put both inlets and flues elsewhere. */
 class ElsewhereTest {
@@ -43,22 +44,25 @@ class ElsewhereTest {
 
     /**
      * An oblong kiln on bare joints with legs about the middle of its floor: no pair of places on a grid that lies elsewhere than the first two
-     * proposals has more room than the third, but for the 4 % that half millimetres may cost.
+     * proposals has more room than the third.
      */
     @Test
     void noPlacesOnAGridHaveMoreRoomThanTheThird() {
-        TestKiln k = TestKiln.of(new PlanShape.RectanglePlan(TestKiln.mm(620), TestKiln.mm(470), TestKiln.deg(18)));
-        k.joints(On.FLOOR, 230, 114, Bond.STACKED, 30, 25, -40);
-        k.joints(On.LID, 230, 114, Bond.STACKED, 30, 25, -40);
-        k.fitting("a", FittingKind.LEG, On.FLOOR, null, TestKiln.at(-80, 30), 50);
-        k.fitting("b", FittingKind.LEG, On.FLOOR, null, TestKiln.at(-22, 20), 40);
-        k.fitting("c", FittingKind.LEG, On.FLOOR, null, TestKiln.at(-5, -25), 50);
+        TestKiln k = TestKiln.of(new PlanShape.RectanglePlan(TestKiln.mm(644), TestKiln.mm(456), TestKiln.deg(18)));
+        k.floor = new Slab(TestKiln.mm(75), "ifb-23", TestKiln.mm(0), false, null);
+        k.lid = k.floor;
+        k.joints(On.FLOOR, 230, 114, Bond.STACKED, 30, 35, -43);
+        k.joints(On.LID, 230, 114, Bond.STACKED, 30, 35, -43);
+        k.fitting("a", FittingKind.LEG, On.FLOOR, null, TestKiln.at(-87, 30), 50);
+        k.fitting("b", FittingKind.LEG, On.FLOOR, null, TestKiln.at(-21, 21), 40);
+        k.fitting("c", FittingKind.LEG, On.FLOOR, null, TestKiln.at(0, -24), 50);
+        k.fitting("d", FittingKind.LEG, On.FLOOR, null, TestKiln.at(-14, -28), 40);
         Design d = k.build();
         Proposals p = Proposer.propose(d, new Wishes(1, 1, 32.0, 51.0), Progress.none());
         assertThat(p.best()).hasSize(3);
         assertThat(gridBeside(d, p.best().subList(0, 2), 32, 51))
                 .isPositive()
-                .isLessThanOrEqualTo(p.best().get(2).margin() * 1.04);
+                .isLessThanOrEqualTo(p.best().get(2).margin());
     }
 
     /** Places that the design has compete for the first place alone. */
