@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 /**
  * Picks the few layouts that are shown: the best, and after it those that differ clearly from each shown before them: inlets and flues both go elsewhere,
  * by more than half in the mean ({@link Combination#elsewhere}), and enough of its margin is left; of these another arrangement comes before the same one in other places. Fewer are shown where there are no such.
+ * What stays where the design has it may be the first, so that nothing worse stands there, and is no further choice.
  */
 final class Choosing {
     static final int SHOWN = 3;
@@ -62,7 +63,7 @@ final class Choosing {
 
     /** Inlets in the other part are a choice whatever the flues. */
     private static boolean mayBeSecond(Combination widest, List<Combination> shown, Twins twins) {
-        int n = novelty(widest, shown, twins);
+        int n = widest.anew() ? novelty(widest, shown, twins) : 0;
         return n >= Novelty.MOVED.ordinal() || n > Novelty.POOR.ordinal() && !widest.samePart(shown.get(0));
     }
 
@@ -71,7 +72,7 @@ final class Choosing {
         Combination next = null;
         int most = Novelty.MOVED.ordinal() - 1;
         for (Combination c : group) {
-            int n = novelty(c, shown, twins);
+            int n = c.anew() ? novelty(c, shown, twins) : 0;
             if (n > most) {
                 most = n;
                 next = c;

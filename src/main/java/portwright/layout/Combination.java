@@ -112,6 +112,11 @@ record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross,
         return inlets.even() && flues.even();
     }
 
+    /** Whether neither inlets nor flues stay where the design has them. */
+    boolean anew() {
+        return !inlets.family().equals(Spots.AS_THEY_ARE) && !flues.family().equals(Spots.AS_THEY_ARE);
+    }
+
     /** Whether both have their inlets in the floor, or both in the wall. */
     boolean samePart(Combination o) {
         return inlets.inWall() == o.inlets.inWall();

@@ -2,97 +2,158 @@ package portwright.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.SplittableRandom;
+import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import portwright.model.On;
 
 /**
- * Seeks the widest layout with given holes whose inlets and flues both lie clearly elsewhere than in layouts already shown: an even one, moved as a whole,
- * else one of single places. What lies too near a shown layout, or is one turned or mirrored, counts as no place at all.
+ * Seeks the widest layouts with given holes whose inlets and flues both lie clearly elsewhere than in layouts already shown: an even one, moved as a
+ * whole, and one of single places. What lies too near a shown layout, or is one turned or mirrored, counts as no place at all.
  */
 final class Elsewhere {
-    /** Rough climbs of single places (judgement). */
-    private static final int CLIMBS = 12;
+    /** Rough climbs of single places: at most, and in all holes that they move (judgement). */
+    private static final int CLIMBS = 24;
+
+    private static final int CLIMBED_HOLES = 100;
+
+    /** Ends of rough climbs whose inlets and flues are put together anew. */
+    private static final int CROSSED = 12;
+
+    /** Ends of climbs that lie no farther apart along any axis lead to the same place. */
+    private static final double ALIKE_MM = 12;
 
     /** Rounding may carry a hole that far back, mm: two and a half 32nds of an inch along each axis. */
     private static final double ROUNDING_MM = 3;
 
     private final Sites sites;
     private final Together together;
-    private final EvenMoves even;
+    private final UnaryOperator<Combination> rounding;
     private final Twins twins;
     private final Progress progress;
 
-    Elsewhere(Sites sites, Together together, EvenMoves even, Twins twins, Progress progress) {
+    /** @param rounding rounds a layout's places, the same one always alike */
+    Elsewhere(Sites sites, Together together, UnaryOperator<Combination> rounding, Twins twins, Progress progress) {
         this.sites = sites;
         this.together = together;
-        this.even = even;
+        this.rounding = rounding;
         this.twins = twins;
         this.progress = progress;
     }
 
     /**
-     * A layout beside those shown that keeps enough of the first one's margin; empty where none is found or inlets lie in the wall.
+     * Layouts beside those shown that keep enough of the first one's margin; empty where none is found or inlets lie in the wall.
      *
      * @param shown the best first
-     * @param known layouts with any holes, the best first, from which even ones set out
+     * @param known layouts with any holes, the best first, from which even ones set out, and with which free ones are compared
      */
     List<Combination> of(List<Combination> shown, List<Combination> known) {
         Combination first = shown.get(0);
         if (first.inlets().inWall()) {
             return List.of();
         }
-        List<Combination> starts = known.stream()
+        List<Combination> alike = known.stream()
                 .filter(c -> c.samePart(first) && c.choice().equals(first.choice()))
                 .toList();
-        Combination found = starts.stream()
+        Stream<Combination> even = alike.stream()
                 .filter(Combination::even)
                 .limit(1)
-                .map(c -> even.even(c, (in, out) -> clear(c, in, out, shown)))
-                .filter(c -> c != null && Choosing.keeps(c, first))
-                .findFirst()
-                .orElse(null);
-        if (found == null && !progress.cancelled()) {
-            found = free(first, shown);
-        }
-        return found == null || !Choosing.keeps(found, first) ? List.of() : List.of(found);
+                .map(c -> together.even().even(c, (in, out) -> clear(c, in, out, shown, ROUNDING_MM)));
+        Stream<Combination> free = progress.cancelled() ? Stream.of() : free(first, shown, alike).stream();
+        return Stream.concat(even, free)
+                .filter(Objects::nonNull)
+                .filter(c -> Choosing.keeps(c, first))
+                .toList();
     }
 
-    private boolean clear(Combination c, Spots in, Spots out, List<Combination> shown) {
+    private boolean clear(Combination c, Spots in, Spots out, List<Combination> shown, double fartherMm) {
         Combination at = new Combination(c.choice(), in, out, c.cross(), c.sizes(), 0);
-        return shown.stream().allMatch(o -> at.elsewhere(o, ROUNDING_MM) > Choosing.CLEAR && !twins.same(at, o));
+        return shown.stream().allMatch(o -> at.elsewhere(o, fartherMm) > Choosing.CLEAR && !twins.same(at, o));
     }
 
-    /** The best of some climbs from holes thrown anywhere; null where no throw lies clear. */
-    private Combination free(Combination c, List<Combination> shown) {
+    /** The best of some climbs, from holes thrown elsewhere or anywhere and from what is known; those that end clear. */
+    private List<Combination> free(Combination c, List<Combination> shown, List<Combination> known) {
         int n = c.choice().inlets();
         int m = c.choice().flues();
-        Compass.Hill hill = (q, enough) -> {
-            Spots in = Together.spots(q, 0, n);
-            Spots out = Together.spots(q, 2 * n, m);
-            double v = together.room(c, in, out, enough);
-            return v > enough && !clear(c, in, out, shown) ? Double.NEGATIVE_INFINITY : v;
-        };
+        Compass.Hill hill = hill(c, shown, ROUNDING_MM);
+        Best ends = new Best(CROSSED, 2 * (n + m));
+        known.stream()
+                .filter(o -> clear(o, o.inlets(), o.flues(), shown, ROUNDING_MM))
+                .sorted(Combination.WIDTH.reversed())
+                .limit(Together.KEPT)
+                .forEach(o -> ends.offer(Together.join(o), o.room()));
         SplittableRandom random = new SplittableRandom(Together.SEED);
-        Thrown thrown = new Thrown(
-                sites.slab(On.FLOOR, c.choice().inletMm()),
-                n,
-                sites.slab(On.LID, c.choice().flueMm()),
-                m,
-                Choosing.least(c.room()));
-        Best ends = new Best(Together.KEPT, 2 * (n + m));
-        for (int k = 0; k < CLIMBS && !progress.cancelled(); k++) {
-            double[] p = thrown.start(hill, random);
+        Site floor = sites.slab(On.FLOOR, c.choice().inletMm());
+        Site lid = sites.slab(On.LID, c.choice().flueMm());
+        double least = Choosing.least(c.room());
+        List<Thrown> thrown =
+                List.of(Thrown.beside(shown, floor, n, lid, m, least), new Thrown(floor, n, lid, m, least));
+        int climbs = Math.min(CLIMBS, CLIMBED_HOLES / (n + m));
+        for (int k = 0; k < climbs && !progress.cancelled(); k++) {
+            double[] p = thrown.get(k % thrown.size()).start(hill, random);
             ends.offer(p, Compass.rough(p, Together.LONG_MM, hill, random, progress));
         }
         List<Combination> out = new ArrayList<>();
-        for (double[] p : Together.ends(ends, 2 * (n + m))) {
-            Compass.climb(p, Together.LONG_MM, hill, new SplittableRandom(Together.SEED), progress);
-            Spots in = Together.spots(p, 0, n);
-            Spots flues = Together.spots(p, 2 * n, m);
-            if (clear(c, in, flues, shown)) {
-                out.add(together.ease().free(together.combination(c, in, flues), (a, b) -> clear(c, a, b, shown)));
+        for (double[] p : crossed(Together.ends(ends, 2 * (n + m)), n, m, hill)) {
+            Combination far = climbed(c, p, shown, ROUNDING_MM);
+            Combination near = far == null ? null : climbed(c, p, shown, 0);
+            out.add(near != null && near.gainsOn(far) && roundsClear(near, shown) ? near : far);
+        }
+        out.removeIf(Objects::isNull);
+        return out;
+    }
+
+    private Compass.Hill hill(Combination c, List<Combination> shown, double fartherMm) {
+        int n = c.choice().inlets();
+        int m = c.choice().flues();
+        return (q, enough) -> {
+            Spots in = Together.spots(q, 0, n);
+            Spots out = Together.spots(q, 2 * n, m);
+            double v = together.room(c, in, out, enough);
+            return v > enough && !clear(c, in, out, shown, fartherMm) ? Double.NEGATIVE_INFINITY : v;
+        };
+    }
+
+    private boolean roundsClear(Combination c, List<Combination> shown) {
+        Combination r = rounding.apply(c);
+        return clear(r, r.inlets(), r.flues(), shown, 0);
+    }
+
+    /** The best of some places, and of the inlets of one with the flues of another, no two of them nearly alike. */
+    private static List<double[]> crossed(List<double[]> some, int n, int m, Compass.Hill hill) {
+        Best best = new Best(CROSSED * CROSSED, 2 * (n + m));
+        for (double[] a : some) {
+            for (double[] b : some) {
+                double[] p = b.clone();
+                System.arraycopy(a, 0, p, 0, 2 * n);
+                best.offer(p, hill.at(p, best.cut()));
             }
         }
-        return Combination.widest(out);
+        List<double[]> out = new ArrayList<>();
+        for (double[] p : Together.ends(best, 2 * (n + m))) {
+            if (out.size() < Together.KEPT && out.stream().noneMatch(o -> alike(o, p))) {
+                out.add(p);
+            }
+        }
+        return out;
+    }
+
+    private static boolean alike(double[] a, double[] b) {
+        return IntStream.range(0, a.length).allMatch(i -> Math.abs(a[i] - b[i]) < ALIKE_MM);
+    }
+
+    /** Climbs on from places as in {@link Together#join}, which move; null where they do not end clear. */
+    private Combination climbed(Combination c, double[] p, List<Combination> shown, double fartherMm) {
+        int n = c.choice().inlets();
+        int m = c.choice().flues();
+        SplittableRandom random = new SplittableRandom(Together.SEED);
+        Compass.climb(p, Together.LONG_MM, hill(c, shown, fartherMm), random, progress);
+        Spots in = Together.spots(p, 0, n);
+        Spots out = Together.spots(p, 2 * n, m);
+        return !clear(c, in, out, shown, fartherMm)
+                ? null
+                : together.ease().free(together.combination(c, in, out), (a, b) -> clear(c, a, b, shown, fartherMm));
     }
 }

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -39,7 +40,6 @@ final class FullCheck {
     private final Function<Combination, Proposal> writing;
     private final Progress progress;
     private final Twins twins;
-    private final Map<Combination, Combination> known = new HashMap<>();
     private final Set<Sizes.Choice> burnsBadly = new LinkedHashSet<>();
     private final Map<Combination, Proposal> good = new LinkedHashMap<>();
     private final Map<Combination, Proposal> stopped = new LinkedHashMap<>();
@@ -52,7 +52,7 @@ final class FullCheck {
     private int firstGood;
 
     /**
-     * @param rounding rounds a layout's places
+     * @param rounding rounds a layout's places, the same one always alike
      * @param writing writes a rounded layout out as a proposal
      * @param twins what turned or mirrored is the same layout
      */
@@ -130,7 +130,7 @@ final class FullCheck {
                 .limit(WIDE)
                 .toList();
         for (Combination c : wide) {
-            if (progress.cancelled() || !gains(c, widest())) {
+            if (progress.cancelled() || !gains(c, widest(Combination::anew))) {
                 break;
             }
             if (stops(c).compareTo(least()) <= 0) {
@@ -156,6 +156,7 @@ final class FullCheck {
     /** Whether an unchecked layout may stand beside each checked one, or in its place where that lost so much by rounding or has more stops. */
     private boolean mayJoin(Combination c) {
         return good.keySet().stream()
+                .filter(Combination::anew)
                 .allMatch(o -> Choosing.novelty(c, o, twins) != Choosing.Novelty.TWIN
                         || gains(c, o)
                         || stops(c).compareTo(stops(o)) < 0);
@@ -178,7 +179,7 @@ final class FullCheck {
             return;
         }
         progress.at((double) tried.size() / BEFORE, "full check of the best");
-        Combination c = rounded(exact);
+        Combination c = rounding.apply(exact);
         Proposal p = writing.apply(c);
         Stops s = Stops.of(p.check());
         stops.put(c, s);
@@ -192,10 +193,6 @@ final class FullCheck {
                 burnsBadly.add(c.choice());
             }
         }
-    }
-
-    private Combination rounded(Combination c) {
-        return known.computeIfAbsent(c, rounding);
     }
 
     private static boolean gains(Combination c, Combination over) {
@@ -212,15 +209,20 @@ final class FullCheck {
 
     /** The widest rounded layout with the fewest stops of those that pass; null when none does. */
     private Combination widest() {
+        return widest(c -> true);
+    }
+
+    private Combination widest(Predicate<Combination> which) {
         Stops least = least();
         return good.keySet().stream()
+                .filter(which)
                 .filter(c -> stops.get(c).compareTo(least) == 0)
                 .max(Combination.WIDTH)
                 .orElse(null);
     }
 
     private List<Combination> shown() {
-        return Choosing.apart(groups(good.keySet().stream()), widest(), twins);
+        return Choosing.apart(groups(good.keySet().stream()), widest(Combination::anew), twins);
     }
 
     private Proposals chosen(List<Combination> passing) {
@@ -235,14 +237,16 @@ final class FullCheck {
             best.add(told(
                     c, why + Reasons.shared(c, shown.subList(0, best.size())) + Reasons.stops(stops.get(c), fewest)));
         }
-        if (!shown.contains(widest)
-                && !widest.even()
-                && widest.margin() > shown.get(0).margin() * WIDER) {
+        Combination last = widest(Combination::anew);
+        if (last != null
+                && !shown.contains(last)
+                && !last.even()
+                && last.margin() > shown.get(0).margin() * WIDER) {
             best.add(told(
-                    widest,
-                    Reasons.uneven(widest, shown.get(0), twins.chamberRepeats(shown.get(0)))
-                            + Reasons.shared(widest, shown)
-                            + Reasons.stops(stops.get(widest), true)));
+                    last,
+                    Reasons.uneven(last, shown.get(0), twins.chamberRepeats(shown.get(0)))
+                            + Reasons.shared(last, shown)
+                            + Reasons.stops(stops.get(last), true)));
         }
         String few = progress.cancelled() ? "" : Reasons.few(best.size(), shown.get(0));
         return new Proposals(best, List.of(), null, good.get(widest), progress.cancelled()).with(few);
@@ -261,7 +265,7 @@ final class FullCheck {
                         .filter(o -> !o.even() && o.choice().equals(c.choice()) && o.samePart(c) && gains(o, c))
                         .sorted(Combination.WIDTH.reversed())
                         .limit(UNEVEN)
-                        .map(this::rounded)
+                        .map(rounding)
                         .filter(o -> gains(o, c))
                         .max(Combination.WIDTH)
                         .orElse(null);

@@ -59,7 +59,7 @@ final class Placing {
         }
         double[] x = own.stream().mapToDouble(p -> p.at().xMm()).toArray();
         double[] y = own.stream().mapToDouble(p -> p.at().yMm()).toArray();
-        return new Spots("placed as they are", false, x, y, sites.slab(on, d).margin(x, y, Double.NEGATIVE_INFINITY));
+        return new Spots(Spots.AS_THEY_ARE, false, x, y, sites.slab(on, d).margin(x, y, Double.NEGATIVE_INFINITY));
     }
 
     /** Whether a part has no place for one hole of a size: proven before anything is searched. */

@@ -2,9 +2,12 @@ package portwright.layout;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import portwright.data.LimitTable;
 import portwright.geometry.KilnGeometry;
 import portwright.model.Design;
@@ -156,8 +159,10 @@ public final class Proposer {
         progress.stage(0.6, "full check of the best");
         Combination first = passing.get(0);
         Twins twins = Twins.of(kiln, sites, first.choice());
-        Elsewhere elsewhere = new Elsewhere(sites, together, together.even(), twins, progress);
-        return new FullCheck(writer::rounded, c -> written(c, sizes), progress, twins)
+        Map<Combination, Combination> known = new HashMap<>();
+        UnaryOperator<Combination> rounding = c -> known.computeIfAbsent(c, writer::rounded);
+        Elsewhere elsewhere = new Elsewhere(sites, together, rounding, twins, progress);
+        return new FullCheck(rounding, c -> written(c, sizes), progress, twins)
                 .run(
                         passing,
                         badly -> {

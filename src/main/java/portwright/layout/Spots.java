@@ -14,6 +14,9 @@ import java.util.stream.IntStream;
  * @param margin least margin of all rules on this slab
  */
 record Spots(String family, boolean symmetric, int[] panels, double[] x, double[] y, double margin) {
+    /** How holes are named that stay where the design has them. */
+    static final String AS_THEY_ARE = "placed as they are";
+
     /** On floor or lid. */
     Spots(String family, boolean symmetric, double[] x, double[] y, double margin) {
         this(family, symmetric, null, x, y, margin);
@@ -54,6 +57,11 @@ record Spots(String family, boolean symmetric, int[] panels, double[] x, double[
             far = Math.max(far, near);
         }
         return far;
+    }
+
+    /** Whether a place lies within a distance of one of these holes on floor or lid, mm. */
+    boolean covers(double px, double py, double withinMm) {
+        return IntStream.range(0, x.length).anyMatch(i -> !inWall() && Math.hypot(x[i] - px, y[i] - py) < withinMm);
     }
 
     /** Share of the holes of two arrangements that have none of the other within a distance, mm; 0 to 1. */

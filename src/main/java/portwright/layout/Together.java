@@ -214,7 +214,7 @@ final class Together {
     }
 
     /** x of the inlets, then their y, then those of the flues. */
-    private static double[] join(Combination c) {
+    static double[] join(Combination c) {
         int n = c.choice().inlets();
         int m = c.choice().flues();
         double[] p = new double[2 * (n + m)];

@@ -72,6 +72,16 @@ class ChoosingTest {
         assertThat(Choosing.apart(groups, wall, Twins.NONE)).containsExactly(FIRST, wall, OTHER_INLETS);
     }
 
+    /** What stays where the design has it may be the first, never a further choice, however wide. */
+    @Test
+    void whatStaysIsNoFurtherChoice() {
+        Combination own = layout(3, 60, 200, 1, Spots.AS_THEY_ARE, 2.45);
+        assertThat(Choosing.apart(List.of(List.of(FIRST, own, ENOUGH)), own, Twins.NONE))
+                .containsExactly(FIRST, ENOUGH);
+        assertThat(Choosing.apart(List.of(List.of(own, FIRST)), own, Twins.NONE))
+                .containsExactly(own, FIRST);
+    }
+
     /** Of as many stops the floor comes before the wall, however wide that is. */
     @Test
     void theFloorStandsBeforeTheWall() {

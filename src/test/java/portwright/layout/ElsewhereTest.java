@@ -2,16 +2,26 @@ package portwright.layout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import portwright.TestKiln;
+import portwright.data.LimitTable;
+import portwright.geometry.KilnGeometry;
+import portwright.geometry.Segment;
+import portwright.model.Bond;
+import portwright.model.Design;
 import portwright.model.FittingKind;
 import portwright.model.On;
+import portwright.model.PlanShape;
 import portwright.model.Port;
 import portwright.model.Role;
+import portwright.model.Slab;
 
 /** Further proposals of the same holes put both inlets and flues elsewhere. */
 class ElsewhereTest {
+    private static final double GRID_MM = 7;
+
     /** One inlet and one flue, with a vent in the lid and a leg on the floor that tell one side from the other. */
     @Test
     void threeOfOneInletAndOneFlue() {
@@ -30,6 +40,82 @@ class ElsewhereTest {
             assertThat(p.best().get(i).margin())
                     .isGreaterThanOrEqualTo(Math.min(1, p.best().get(0).margin() / 2));
         }
+    }
+
+    /**
+     * An oblong kiln on bare joints with legs about the middle of its floor: no pair of places on a grid that lies elsewhere than the first two
+     * proposals has more room than the third.
+     */
+    @Test
+    void noPlacesOnAGridHaveMoreRoomThanTheThird() {
+        TestKiln k = TestKiln.of(new PlanShape.RectanglePlan(TestKiln.mm(644), TestKiln.mm(456), TestKiln.deg(18)));
+        k.floor = new Slab(TestKiln.mm(75), "ifb-23", TestKiln.mm(0), false, null);
+        k.lid = k.floor;
+        k.joints(On.FLOOR, 230, 114, Bond.STACKED, 30, 35, -43);
+        k.joints(On.LID, 230, 114, Bond.STACKED, 30, 35, -43);
+        k.fitting("a", FittingKind.LEG, On.FLOOR, null, TestKiln.at(-87, 30), 50);
+        k.fitting("b", FittingKind.LEG, On.FLOOR, null, TestKiln.at(-21, 21), 40);
+        k.fitting("c", FittingKind.LEG, On.FLOOR, null, TestKiln.at(0, -24), 50);
+        k.fitting("d", FittingKind.LEG, On.FLOOR, null, TestKiln.at(-14, -28), 40);
+        Design d = k.build();
+        Proposals p = Proposer.propose(d, new Wishes(1, 1, 32.0, 51.0), Progress.none());
+        assertThat(p.best()).hasSize(3);
+        assertThat(gridBeside(d, p.best().subList(0, 2), 32, 51))
+                .isPositive()
+                .isLessThanOrEqualTo(p.best().get(2).margin());
+    }
+
+    /** Places that the design has compete for the first place alone. */
+    @Test
+    void theOwnPlacesAreNoFurtherChoice() {
+        TestKiln k = TestKiln.polygon(8, "17 in");
+        k.fitting("vent", FittingKind.VENT, On.LID, null, TestKiln.at(90, 20), 12);
+        k.fitting("leg", FittingKind.LEG, On.FLOOR, null, TestKiln.at(-60, 80), 50);
+        Wishes w = new Wishes(1, 1, 35.0, 45.0);
+        Proposals bare = Proposer.propose(k.build(), w, Progress.none());
+        Port in = of(bare.best().get(1), Role.INLET).get(0);
+        Port out = of(bare.best().get(1), Role.FLUE).get(0);
+        k.inlet("i", in.at().xMm() + 3, in.at().yMm(), 35);
+        k.flue("f", out.at().xMm() + 3, out.at().yMm(), 45);
+        Proposals p = Proposer.propose(k.build(), w, Progress.none());
+        assertThat(p.best()).hasSize(3);
+        assertThat(p.best().subList(1, 3)).noneMatch(o -> o.arrangement().contains(Spots.AS_THEY_ARE));
+    }
+
+    /** The most room of one inlet and one flue on a grid of both slabs, both off the holes of some proposals; places alone are weighed. */
+    private static double gridBeside(Design d, List<Proposal> shown, double inletMm, double flueMm) {
+        var kiln = KilnGeometry.of(d);
+        Sites sites = new Sites(d, kiln, new LayoutLimits(d, LimitTable.load()));
+        List<double[]> floor = grid(sites.slab(On.FLOOR, inletMm), shown, Role.INLET);
+        List<double[]> lid = grid(sites.slab(On.LID, flueMm), shown, Role.FLUE);
+        double most = Double.NEGATIVE_INFINITY;
+        for (double[] a : floor) {
+            for (double[] b : lid) {
+                double apart = Scale.atLeast(Math.hypot(a[0] - b[0], a[1] - b[1]), Double.NaN, inletMm + flueMm);
+                most = Math.max(most, Math.min(Math.min(a[2], b[2]), apart));
+            }
+        }
+        return most;
+    }
+
+    /** Places off the holes of a role with their margins. */
+    private static List<double[]> grid(Site site, List<Proposal> shown, Role role) {
+        List<double[]> out = new ArrayList<>();
+        Segment box = site.kiln.inner().bounds();
+        for (double x = box.a().x(); x <= box.b().x(); x += GRID_MM) {
+            for (double y = box.a().y(); y <= box.b().y(); y += GRID_MM) {
+                double px = x;
+                double py = y;
+                boolean off = shown.stream()
+                        .flatMap(p -> of(p, role).stream())
+                        .allMatch(o -> Math.hypot(px - o.at().xMm(), py - o.at().yMm()) > site.diameter);
+                double m = off ? site.margin(new double[] {x}, new double[] {y}, 0) : -1;
+                if (m > 0) {
+                    out.add(new double[] {x, y, m});
+                }
+            }
+        }
+        return out;
     }
 
     private static double elsewhere(Proposal a, Proposal b) {
