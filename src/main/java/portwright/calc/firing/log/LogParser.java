@@ -56,16 +56,21 @@ public final class LogParser {
         List<Integer> numbers = new ArrayList<>();
         String above = "";
         int repeated = 0;
+        int comments = 0;
         for (int i = h.line(); i < lines.length; i++) {
             if (lines[i].equals(above) && !lines[i].isBlank()) {
                 repeated++;
                 continue;
             }
             above = lines[i];
-            if (lines[i].isBlank() || lines[i].startsWith("#")) {
+            if (lines[i].isBlank()) {
                 continue;
             }
             List<String> row = Cells.split(lines[i], h.delimiter());
+            if (lines[i].matches("#+[^#].*") && none(row.subList(1, row.size()))) {
+                comments++;
+                continue;
+            }
             if (none(row)) {
                 continue;
             }
@@ -85,6 +90,12 @@ public final class LogParser {
         }
         if (repeated > 0) {
             remarks.add(repeated + " rows repeat the row above word for word; each counts once");
+        }
+        if (comments > 0) {
+            remarks.add(comments
+                    + (comments == 1
+                            ? " line beginning with # holds no columns: a comment, not read"
+                            : " lines beginning with # hold no columns: comments, not read"));
         }
         Optional<String> doubt = ScaleDoubt.of(rows, h.celsius());
         doubt.ifPresent(remarks::add);

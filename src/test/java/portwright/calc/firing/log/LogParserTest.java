@@ -276,4 +276,14 @@ class LogParserTest {
                 .collect(java.util.stream.Collectors.joining("\n"));
         assertThat(LogParser.parse(slip + "\n").remarks()).noneMatch(x -> x.contains("an hour"));
     }
+
+    /** A time column that a spreadsheet drew too narrow holds # alone; a line of words behind # is a comment. */
+    @Test
+    void rowsThatBeginWithAHashAreTold() {
+        FiringLog log = LogParser.parse(
+                "# kiln two\ntime,temp °C\n8:00,20\n########,60\n########,90\n# second shelf glowed\n9:00,150\n9:30,200\n");
+        assertThat(log.faults()).hasSize(2).allMatch(f -> f.reason().contains("\"########\" is no time"));
+        assertThat(log.linesSkipped()).isEqualTo(2);
+        assertThat(log.remarks()).anyMatch(m -> m.startsWith("1 line beginning with # holds no columns"));
+    }
 }
