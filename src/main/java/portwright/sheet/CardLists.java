@@ -94,7 +94,9 @@ record CardLists(
                         openAir
                                 ? "It sounds: everybody upwind. At 100 ppm too."
                                 : "It sounds: everybody out. At 100 ppm too.",
-                        openAir ? "Cylinder, breaker off; upwind." : "Cylinder, kiln breaker off, from outside; fan stays on.",
+                        openAir
+                                ? "Cylinder, breaker off; upwind."
+                                : "Cylinder, kiln breaker off, from outside; fan stays on.",
                         openAir ? "Back under 20 ppm only." : "Back in under 20 ppm only."));
     }
 
