@@ -158,7 +158,7 @@ public final class Catalog {
                 FormSpec.object(
                         "hood",
                         "Hood",
-                        "{\"flow\": \"{530 cfm|900 m3/h}\"}",
+                        "{}",
                         List.of(
                                 quantity("flow", "flow", Kind.FLOW, "{530 cfm|900 m3/h}"),
                                 quantity("diameter", "diameter", Kind.LENGTH, "{2 ft|600 mm}"),
@@ -169,7 +169,7 @@ public final class Catalog {
         return FormSpec.object(
                 "supply",
                 "Gas supply",
-                "{\"place\": \"outdoors\"}",
+                "{}",
                 List.of(
                         word("place", "place", SupplyPlace.class),
                         FieldSpec.of("count", "cylinders", Type.WHOLE, "1"),
@@ -179,7 +179,7 @@ public final class Catalog {
                 FormSpec.object(
                         "cylinder",
                         "Cylinder",
-                        "{\"capacity\": \"{40 lb|18 kg}\", \"fill\": \"80 %\"}",
+                        "{}",
                         List.of(
                                 quantity("capacity", "holds", Kind.MASS, "{40 lb|18 kg}"),
                                 quantity("fill", "filled", Kind.SHARE, "80 %"),
