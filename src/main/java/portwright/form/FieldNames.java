@@ -3,6 +3,7 @@ package portwright.form;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import portwright.check.NotChecked;
@@ -10,6 +11,10 @@ import portwright.check.NotChecked;
 /** Fields of the design file by the names that the forms show: {@code burners[0].tip} is "tip" of burner 1 there. */
 public final class FieldNames {
     private static final Pattern INDEX = Pattern.compile("\\[(\\d+)\\]");
+
+    /** A path of the file within words: two names or more, parted by points. */
+    private static final Pattern PATH =
+            Pattern.compile("\\b[a-z][A-Za-z]*(?:\\[\\d+\\])*(?:\\.[a-z][A-Za-z]*(?:\\[\\d+\\])*)+");
 
     /** Every form there is. */
     public static final List<FormSpec> FORMS = List.of(
@@ -78,10 +83,20 @@ public final class FieldNames {
         return n.form() + number + (n.label().isEmpty() ? "" : ": " + n.label()) + (end < 0 ? "" : need.substring(end));
     }
 
+    /** Names of some fields, parted by semicolons. */
+    public static String of(List<String> needs) {
+        return needs.stream().map(FieldNames::of).collect(Collectors.joining("; "));
+    }
+
+    /** Words in which each path of the file that a form shows has the form's name. */
+    public static String inWords(String text) {
+        return PATH.matcher(text).replaceAll(m -> Matcher.quoteReplacement(of(m.group())));
+    }
+
     /** What a rule lacks, as a sentence without its full stop: {@code Fill in Firing: ware; Burners 1: tip}, or its cause. */
     public static String lacking(NotChecked n) {
         return n.cause().isEmpty()
-                ? "Fill in " + n.needs().stream().map(FieldNames::of).collect(Collectors.joining("; "))
+                ? "Fill in " + of(n.needs())
                 : Character.toUpperCase(n.cause().charAt(0)) + n.cause().substring(1);
     }
 

@@ -129,7 +129,7 @@ final class LastPages {
             double w = textWidth() - 9;
             String source =
                     RuleWords.head(f.rule()) + ": " + f.source().line() + (f.limitSetByUser() ? " · your limit" : "");
-            String remedy = f.remedy() == null ? "" : f.remedy();
+            String remedy = f.remedy() == null ? "" : FieldNames.inWords(f.remedy());
             room(Words.height(pen, f.message(), w, TextStyle.BOLD)
                     + Words.height(pen, remedy, w, TEXT)
                     + Words.height(pen, source, w, TextStyle.BAR)

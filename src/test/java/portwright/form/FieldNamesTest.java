@@ -28,6 +28,15 @@ class FieldNamesTest {
                 .isEqualTo("By the forecast it fails");
     }
 
+    @Test
+    void pathsWithinWords() {
+        assertThat(FieldNames.inWords(
+                        "Add room.hood.flow, room.volume. Then burners[1].tip of octagon-17.json, 2.5 m."))
+                .isEqualTo("Add Room, hood: flow, Room: volume. Then " + FieldNames.of("burners[1].tip")
+                        + " of octagon-17.json, 2.5 m.");
+        assertThat(FieldNames.inWords("A flue.\nAn inlet. i.e. a hole")).isEqualTo("A flue.\nAn inlet. i.e. a hole");
+    }
+
     /** Whatever a starter may lack when it is emptied has a name that is not the file's. */
     @Test
     void nothingThatLacksKeepsItsPath() {

@@ -4,6 +4,7 @@ import java.util.function.Consumer;
 import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import portwright.check.Finding;
+import portwright.form.FieldNames;
 import portwright.form.RuleWords;
 import portwright.source.Standing;
 import portwright.units.BothSystems;
@@ -74,7 +75,7 @@ public final class FindingSlip {
     }
 
     private static String first(String words, boolean inch) {
-        return inch && words != null ? BothSystems.inchFirst(words) : words;
+        return words == null ? null : FieldNames.inWords(inch ? BothSystems.inchFirst(words) : words);
     }
 
     private static void say(Label label, String words) {

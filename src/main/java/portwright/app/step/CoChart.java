@@ -16,6 +16,7 @@ import portwright.data.CoAlarmPoint;
 import portwright.data.ExposureLimit;
 import portwright.data.LimitFamily;
 import portwright.drawing.Ink;
+import portwright.form.FieldNames;
 import portwright.geometry.Pt;
 import portwright.review.RoomReview;
 import portwright.units.Format;
@@ -46,7 +47,7 @@ final class CoChart {
     void paint(RoomReview r, double x, double y, double w, double h) {
         Say.left(g, p, "CO, ppm, from lighting on (each mark ten times the last)", 24, y - 14, 13, false, Ink.INK2);
         if (!r.co().known()) {
-            Say.lines(g, p, "Not computed. Add " + String.join(", ", r.co().needs()) + ".", 24, y + 20, w, 14, Ink.INK);
+            Say.lines(g, p, "Not computed. Fill in " + FieldNames.of(r.co().needs()) + ".", 24, y + 20, w, 14, Ink.INK);
             return;
         }
         RoomReview.Co co = r.co().value();

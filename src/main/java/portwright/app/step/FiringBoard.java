@@ -17,6 +17,7 @@ import portwright.app.part.PaintedRegion;
 import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.Forecast;
 import portwright.drawing.Ink;
+import portwright.form.FieldNames;
 import portwright.model.UnitSystem;
 import portwright.report.ReportLine;
 import portwright.review.StepRow;
@@ -129,7 +130,7 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
             Say.lines(
                     g,
                     p,
-                    "No forecast yet. Add " + String.join(", ", known.needs()) + ".",
+                    "No forecast yet. Fill in " + FieldNames.of(known.needs()) + ".",
                     24,
                     100,
                     w - 60,

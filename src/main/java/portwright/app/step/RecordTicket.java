@@ -24,6 +24,7 @@ import portwright.app.part.SlipView;
 import portwright.calc.firing.log.FiringLog;
 import portwright.calc.firing.log.LogFinding;
 import portwright.file.Problem;
+import portwright.form.FieldNames;
 import portwright.report.PlanNotes;
 import portwright.report.RecordText;
 import portwright.report.ReportLine;
@@ -70,7 +71,7 @@ final class RecordTicket extends VBox {
             rows.add(entry(i));
         }
         if (!desk.needs().isEmpty()) {
-            rows.add(SlipView.caution("No forecast to lay it over", "Add " + String.join(", ", desk.needs()) + "."));
+            rows.add(SlipView.caution("No forecast to lay it over", "Fill in " + FieldNames.of(desk.needs()) + "."));
         }
         if (desk.record() != null) {
             record(rows);

@@ -8,6 +8,7 @@ import portwright.app.paint.Say;
 import portwright.app.part.PaintedRegion;
 import portwright.data.CoAlarmPoint;
 import portwright.drawing.Ink;
+import portwright.form.FieldNames;
 import portwright.model.UnitSystem;
 import portwright.review.RoomReview;
 import portwright.units.Format;
@@ -99,7 +100,7 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
                     Format.plain(flow(co.madeM3PerS()), 2),
                     airUnit() + ", at lambda " + String.format(Locale.ROOT, "%.2f", co.worstLambda()));
         } else {
-            at = figure(g, p, x, at, w, "CO made", "–", "add " + String.join(", ", r.co().needs()));
+            at = figure(g, p, x, at, w, "CO made", "–", "fill in " + FieldNames.of(r.co().needs()));
         }
         at = r.air().known()
                 ? figure(
@@ -119,7 +120,7 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
                         w,
                         "fresh air",
                         "–",
-                        "add " + String.join(", ", r.air().needs()));
+                        "fill in " + FieldNames.of(r.air().needs()));
         if (r.co().known()) {
             var co = r.co().value();
             at = figure(
