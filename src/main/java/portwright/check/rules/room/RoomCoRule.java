@@ -99,7 +99,7 @@ public final class RoomCoRule implements Rule {
                     Severity.STOP,
                     new Measure(calm, "ppm"),
                     new Measure(ceiling, "ppm"),
-                    made + "." + levels + has + " Over " + Say.n(ceiling) + " ppm after "
+                    made + "." + levels + has + " Over " + Say.n(ceiling) + " ppm within "
                             + Say.time(co.calm().firstOverS(ceiling) - co.gasOnS()) + " of gas.",
                     remedy(review, co, co.flowForCeilingM3PerS() * co.ceiling().value() / ceiling, ceiling, calm),
                     limits.source(id(), "stop"),
