@@ -89,15 +89,22 @@ public final class CardBuilder {
                 gas);
     }
 
-    /** What is told of several parts with the same cure is told once. */
+    /** Stops against drilling, then cautions of lighting; what is told of several parts with the same cure is told once. */
     private static List<CardData.Own> own(CheckResult result) {
         Map<CardData.Own, Set<String>> parts = new LinkedHashMap<>();
-        result.findings().stream()
-                .filter(f -> f.severity() == Severity.CAUTION
-                        && f.bearsOn(Forbids.LIGHTING)
-                        && !FirstFindings.forTheDrill(f))
+        Stream.concat(
+                        result.findings().stream()
+                                .filter(f -> f.severity() == Severity.STOP && f.forbids() == Forbids.DRILLING),
+                        result.findings().stream()
+                                .filter(f -> f.severity() == Severity.CAUTION
+                                        && f.bearsOn(Forbids.LIGHTING)
+                                        && !FirstFindings.forTheDrill(f)))
                 .forEach(f -> parts.computeIfAbsent(
-                                new CardData.Own(RuleWords.head(f.rule()), f.remedy()), k -> new LinkedHashSet<>())
+                                new CardData.Own(
+                                        (f.severity() == Severity.STOP ? "Stop, drilling forbidden. " : "")
+                                                + RuleWords.head(f.rule()),
+                                        f.remedy()),
+                                k -> new LinkedHashSet<>())
                         .addAll(f.parts().size() <= 2 ? f.parts() : List.of()));
         return parts.entrySet().stream()
                 .map(e -> new CardData.Own(

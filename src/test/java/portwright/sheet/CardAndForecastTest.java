@@ -22,6 +22,7 @@ import portwright.check.Severity;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.file.DesignText;
+import portwright.file.Starters;
 import portwright.model.Design;
 import portwright.report.ForecastText;
 import portwright.review.AskedState;
@@ -296,5 +297,22 @@ class CardAndForecastTest {
         CardData card = CardBuilder.of(Prints.nothingFound(design), design, CardForecast.none());
         assertThat(card.lighting().toString()).contains("No gas in this firing").doesNotContain("taper");
         assertThat(card.flameOut().toString()).doesNotContain("Relight");
+    }
+
+    /** A card bears its kiln's stops against drilling before all cautions: holes that are drilled all the same are told of at the kiln. */
+    @Test
+    void aStopAgainstDrillingStandsFirstOnTheCard() {
+        Review r = Review.of(Starters.find("octagon-17")
+                .orElseThrow()
+                .set("ports[0].at", "[\"5 1/2 in\", \"-5 1/2 in\"]")
+                .read()
+                .design());
+        CheckResult result = new RuleBook(LimitTable.load()).check(r);
+        List<CardData.Own> own =
+                CardBuilder.of(result, r.design(), CardForecast.of(r)).own();
+        assertThat(own.get(0).name())
+                .startsWith("Stop, drilling forbidden. ")
+                .contains("inlet front", "front right leg");
+        assertThat(own.get(0).cure()).startsWith("Move inlet front");
     }
 }
