@@ -155,7 +155,7 @@ public final class CheckText {
         if (gas && f.purgeMinutes() != null) {
             figure(
                     "air before gas is lit",
-                    Double.valueOf(f.openMinutes()),
+                    (double) f.openMinutes(),
                     1,
                     0,
                     "min, first or after a lost flame, plate off the flue, ports open: as card and forecast have it");

@@ -60,10 +60,12 @@ class FiguresOfElectricTest {
     @Test
     void aFallOnAShareOfTheElements() {
         String up = "{\"to\": \"1100 °C\", \"rate\": \"300 °C/h\", \"heat\": \"electric\"},";
-        String down = "{\"to\": \"900 °C\", \"rate\": \"%s\", \"heat\": \"electric\", \"elements\": \"5 %%\"}";
         for (String rate : new String[] {"20 °C/h", "full"}) {
             Review r = Review.of(octagon()
-                    .set("firing.steps", "[" + up + String.format(down, rate) + "]")
+                    .set(
+                            "firing.steps",
+                            "[" + up + "{\"to\": \"900 °C\", \"rate\": \"" + rate
+                                    + "\", \"heat\": \"electric\", \"elements\": \"5 %\"}]")
                     .read()
                     .design());
             var steps = CardBuilder.of(check(r), r.design(), CardForecast.of(r)).steps();

@@ -36,7 +36,8 @@ class FireMinutesTest {
     }
 
     private static RecordResult record(double damper) {
-        StringBuilder log = new StringBuilder("elapsed s,temperature °C,damper %,gas pressure mbar\n");
+        StringBuilder log =
+                new StringBuilder(String.join(",", "elapsed s", "temperature °C", "damper %", "gas pressure mbar\n"));
         for (int s = 0; s <= HOURS * 3600; s += 60) {
             log.append(String.format(
                     Locale.ROOT,
