@@ -59,7 +59,7 @@ final class FindingWords {
                                 + " When it went this record does not say. " + CIRCUIT + probe(f)
                         : f.fromStart()
                                 ? gone
-                                        + " is missing wherever the steps ask for a known power, from the first that tells of it; seen from "
+                                        + " is missing wherever the steps ask for a known power; seen from "
                                         + seen(f)
                                         + " on: an element, its relay or fuse, or one leg of the supply is out, or the supply is far too low."
                                         + " It was so by then; whether since before this firing the record does not say."
@@ -67,10 +67,7 @@ final class FindingWords {
                                 : !Double.isNaN(f.soundS())
                                         ? gone + " is missing where the steps ask for a known power, " + between(f)
                                                 + falls
-                                                + " An element, its relay or fuse, or one leg of the supply is out"
-                                                + (f.orAir()
-                                                        ? ", or the damper stood farther open than the log says: with gas on both look the same in the climb. "
-                                                        : ". ")
+                                                + " An element, its relay or fuse, or one leg of the supply is out. "
                                                 + CIRCUIT + probe(f)
                                         : f.orAir()
                                                 ? at + gone + " is lost from here on, or as much heat goes with air."
