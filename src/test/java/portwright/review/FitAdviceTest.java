@@ -2,6 +2,7 @@ package portwright.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import portwright.calc.firing.log.Fit;
 import portwright.calc.firing.log.LogParser;
@@ -14,10 +15,10 @@ class FitAdviceTest {
 
     private static Fit fit(String share, String note) {
         OwnLogs o = new OwnLogs("octagon-17", STEPS.formatted(share));
-        String[] rows = OwnLogs.csv(o.sound(), 1, 1, 5).split("\\R");
+        List<String> rows = OwnLogs.csv(o.sound(), 1, 1, 5).lines().toList();
         StringBuilder b = new StringBuilder("hours,temp °C,notes\n");
-        for (int i = 1; i < rows.length; i++) {
-            b.append(rows[i]).append(',').append(i == 1 ? note : "").append('\n');
+        for (int i = 1; i < rows.size(); i++) {
+            b.append(rows.get(i)).append(',').append(i == 1 ? note : "").append('\n');
         }
         return RecordReview.fit(o.plan, LogParser.parse(b.toString()));
     }
