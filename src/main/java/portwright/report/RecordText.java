@@ -3,7 +3,6 @@ package portwright.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import portwright.calc.firing.StepResult;
 import portwright.calc.firing.log.FiringLog;
 import portwright.calc.firing.log.Fit;
 import portwright.calc.firing.log.Ledger;
@@ -129,7 +128,7 @@ public final class RecordText {
                     (s.endK() - ZERO_C) * each + zero,
                     (s.endS() - s.startS()) / 3600,
                     n(s.climbKPerS() * 3600 * each, 0),
-                    n(forecastClimb(r, s.index()) * each, 0),
+                    n(r.forecastClimbKPerS(s.index()) * 3600 * each, 0),
                     s.gasKg() / (inch ? LB_KG : 1)));
         }
     }
@@ -154,16 +153,6 @@ public final class RecordText {
     /** Whether a finding is a note; all others are cautions. */
     public static boolean note(LogFinding f) {
         return f.kind() == LogFinding.Kind.WEAK || f.kind() == LogFinding.Kind.OVER_WITH_LESS_WARE;
-    }
-
-    private static double forecastClimb(RecordReview r, int index) {
-        List<StepResult> steps =
-                r.review().firing().forecast().value().nominal().steps();
-        return index < steps.size() && steps.get(index).seconds() > 0
-                ? (steps.get(index).endK() - steps.get(index).startK())
-                        / steps.get(index).seconds()
-                        * 3600
-                : Double.NaN;
     }
 
     /** How far the thermocouple reads from a cone, in words. */

@@ -282,8 +282,12 @@ class LogParserTest {
     void rowsThatBeginWithAHashAreTold() {
         FiringLog log = LogParser.parse(
                 "# kiln two\ntime,temp °C\n8:00,20\n########,60\n########,90\n# second shelf glowed\n9:00,150\n9:30,200\n");
-        assertThat(log.faults()).hasSize(2).allMatch(f -> f.reason().contains("\"########\" is no time"));
+        String narrow = ": the column was too narrow when it was exported; widen it and export again";
+        assertThat(log.faults()).hasSize(2).allMatch(f -> f.reason().equals("\"########\" is no time" + narrow));
         assertThat(log.linesSkipped()).isEqualTo(2);
         assertThat(log.remarks()).anyMatch(m -> m.startsWith("1 line beginning with # holds no columns"));
+        log = LogParser.parse("time,temp °C\n8:00,20\n8:30,###\n9:00,150\n9:30,200\n9:40,hot\n");
+        assertThat(log.faults().get(0).reason()).isEqualTo("\"###\" is no temperature" + narrow);
+        assertThat(log.faults().get(1).reason()).contains("write 900");
     }
 }
