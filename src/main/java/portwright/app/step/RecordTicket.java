@@ -119,11 +119,16 @@ final class RecordTicket extends VBox {
             rows.add(RecordText.note(f) ? SlipView.note(head, words) : SlipView.caution(head, words));
             n++;
         }
-        for (String note : PlanNotes.words(AgainstPlan.of(desk.record(), desk.chosen()))) {
+        AgainstPlan against = AgainstPlan.of(desk.record(), desk.chosen());
+        for (String caution : PlanNotes.cautions(against)) {
+            rows.add(SlipView.caution(n + ". Faster than forecast", told(sentence(caution))));
+            n++;
+        }
+        for (String note : PlanNotes.words(against)) {
             rows.add(SlipView.note("Against the plan", told(sentence(note))));
         }
         if (findings.isEmpty()) {
-            rows.add(SlipView.clear("No finding", sentence(RecordText.nothing(desk.result())), null));
+            rows.add(SlipView.clear("No finding", sentence(RecordText.nothing(desk.result(), against)), null));
         }
         rows.add(lines(told(RecordText.result(desk.result()))));
         fit(rows);
