@@ -28,6 +28,11 @@ public final class PlanNotes {
                             + ". The forecast keeps these rates. A fuller kiln or more loss does this, and so do lost elements, a relay or a leg of the supply, with gas also a damper too far open: measure the elements cold and unplugged. One step at full power (rate full) before the gas in the next log tells which");
         }
         p.off().stream().filter(o -> !o.fast()).map(PlanNotes::off).forEach(out::add);
+        p.sags()
+                .ifPresent(row ->
+                        out.add("the forecast sags alike: it has the hold of step " + (row.index() + 1) + " end at "
+                                + n(row.endC()) + " °C where " + n(row.holdC())
+                                + " °C were to be held. It is the plan, not a fault of this firing"));
         p.lit().ifPresent(l -> out.add(lit(l)));
         return out;
     }

@@ -16,9 +16,10 @@ import portwright.calc.firing.log.StepRecord;
  *
  * @param slow steps that climb slower than their rate though the forecast keeps it; empty where fewer than two do
  * @param off climbs off the forecast where no controller leads them
+ * @param sags the step whose hold ends under what it was to hold no farther than the forecast has it
  * @param lit when gas was lit, where the log tells it and it is 20 minutes and more off the plan
  */
-public record AgainstPlan(List<Slow> slow, List<OffForecast> off, Optional<Lit> lit) {
+public record AgainstPlan(List<Slow> slow, List<OffForecast> off, Optional<StepRow> sags, Optional<Lit> lit) {
     private static final double KEPT = 0.90;
     /** Share of a rate from which a forecast counts as keeping it. */
     static final double FORECAST_KEEPS = 0.95;
@@ -50,7 +51,7 @@ public record AgainstPlan(List<Slow> slow, List<OffForecast> off, Optional<Lit> 
     public static AgainstPlan of(RecordReview r, int record) {
         RecordResult x = r.results().get(record);
         if (x.own() != null || x.scaleDoubted()) {
-            return new AgainstPlan(List.of(), List.of(), Optional.empty());
+            return new AgainstPlan(List.of(), List.of(), Optional.empty(), Optional.empty());
         }
         List<Step> steps = r.review().firing().steps().value();
         List<StepResult> forecast =
@@ -58,6 +59,7 @@ public record AgainstPlan(List<Slow> slow, List<OffForecast> off, Optional<Lit> 
         return new AgainstPlan(
                 slow(forecast, x, steps),
                 OffForecast.of(x, steps, forecast),
+                sags(r.review(), x),
                 lit(r.logs().get(record), steps));
     }
 
@@ -81,6 +83,18 @@ public record AgainstPlan(List<Slow> slow, List<OffForecast> off, Optional<Lit> 
             }
         }
         return out.size() < SEVERAL ? List.of() : out;
+    }
+
+    /** The last step as forecast, where the record's hold sags as the forecast's does. */
+    private static Optional<StepRow> sags(Review review, RecordResult x) {
+        if (x.kept()) {
+            return Optional.empty();
+        }
+        StepRecord last = x.steps().get(x.steps().size() - 1);
+        return review.firing().rows(review.fire()).stream()
+                .filter(row -> row.index() == last.index() && row.sags())
+                .filter(row -> last.sagK() <= row.holdC() - row.endC() + StepRecord.SAGS_K)
+                .findFirst();
     }
 
     /** The first row with gas against the end of the last step before the plan's gas. */
