@@ -269,7 +269,7 @@ public final class FiringCard {
                 .orElse(0);
         double common = new CardCautions(c, data, false).commonHeight();
         double spare = c.bottom() - top - URGENT_HEAD - URGENT_FOOT - least;
-        double height = least + Math.max(0, spare - (spare >= common ? common : 0));
+        double height = least + CardRecord.leaves(Math.max(0, spare - (spare >= common ? common : 0)));
         double end = top;
         for (int i = 0; i < 3; i++) {
             double x = c.left + i * third;
