@@ -49,7 +49,7 @@ public final class RecordText {
             b.append('\n').append(names.get(i)).append('\n');
             rows(b, log(r.logs().get(i)));
             load(b, r, r.logs().get(i));
-            FaultLines.of(r.logs().get(i).faults()).forEach(w -> row(b, "", w));
+            FaultLines.of(r.logs().get(i).faults(), "; --json lists all").forEach(w -> row(b, "", w));
             steps(b, r, r.results().get(i));
             StringBuilder said = new StringBuilder("\n");
             rows(said, result(r.results().get(i)));
