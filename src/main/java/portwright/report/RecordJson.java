@@ -57,11 +57,19 @@ public final class RecordJson {
             Json.number(n, "climbKPerH", s.climbKPerS() * 3600);
             Json.number(n, "askedKPerH", s.askedKPerS() * 3600);
         });
+        ArrayNode off = o.putArray("offForecast");
+        p.off()
+                .forEach(f -> f.steps().forEach(c -> {
+                    ObjectNode n = off.addObject().put("index", c.index()).put("fast", f.fast());
+                    Json.number(n, "climbKPerH", c.climbKPerS() * 3600);
+                    Json.number(n, "forecastKPerH", c.forecastKPerS() * 3600);
+                }));
         p.lit().ifPresent(l -> {
             Json.number(o, "gasLitLateMinutes", l.lateS() / 60);
             Json.number(o, "gasLitC", l.kelvin() - ZERO_C);
         });
         ArrayNode notes = o.putArray("notes");
+        PlanNotes.cautions(p).forEach(notes::add);
         PlanNotes.words(p).forEach(notes::add);
     }
 
