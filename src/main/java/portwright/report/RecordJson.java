@@ -29,7 +29,7 @@ public final class RecordJson {
         for (int i = 0; i < r.logs().size(); i++) {
             ObjectNode o = records.addObject().put("file", names.get(i));
             record(o, r, i);
-            notes(o, AgainstPlan.of(r, i));
+            AgainstPlanJson.write(o, AgainstPlan.of(r, i));
         }
         ledger(root.putObject("ledger"), r.ledger());
         if (fit != null) {
@@ -48,29 +48,6 @@ public final class RecordJson {
             Json.number(o, "leftShare", fit.leftShare());
         }
         return Json.text(root);
-    }
-
-    private static void notes(ObjectNode o, AgainstPlan p) {
-        ArrayNode slow = o.putArray("slowerThanAsked");
-        p.slow().forEach(s -> {
-            ObjectNode n = slow.addObject().put("index", s.index());
-            Json.number(n, "climbKPerH", s.climbKPerS() * 3600);
-            Json.number(n, "askedKPerH", s.askedKPerS() * 3600);
-        });
-        ArrayNode off = o.putArray("offForecast");
-        p.off()
-                .forEach(f -> f.steps().forEach(c -> {
-                    ObjectNode n = off.addObject().put("index", c.index()).put("fast", f.fast());
-                    Json.number(n, "climbKPerH", c.climbKPerS() * 3600);
-                    Json.number(n, "forecastKPerH", c.forecastKPerS() * 3600);
-                }));
-        p.lit().ifPresent(l -> {
-            Json.number(o, "gasLitLateMinutes", l.lateS() / 60);
-            Json.number(o, "gasLitC", l.kelvin() - ZERO_C);
-        });
-        ArrayNode notes = o.putArray("notes");
-        PlanNotes.cautions(p).forEach(notes::add);
-        PlanNotes.words(p).forEach(notes::add);
     }
 
     private static void record(ObjectNode o, RecordReview r, int i) {
