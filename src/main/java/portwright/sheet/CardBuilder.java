@@ -38,7 +38,7 @@ public final class CardBuilder {
                 .filter(p -> p.role() == Role.INLET)
                 .map(Port::name)
                 .toList();
-        CardLists withGas = CardLists.of(
+        CardLists plain = CardLists.of(
                 result,
                 inlets,
                 lowestProbe(design),
@@ -47,6 +47,8 @@ public final class CardBuilder {
                 helped(design),
                 !design.kiln().noElements(),
                 computed.nudgeMm());
+        String exhaust = exhaust(design);
+        CardLists withGas = exhaust == null ? plain : plain.exhausted(exhaust);
         CardData.Gas gas =
                 design.allElectric() ? CardData.Gas.NONE : design.piped() ? CardData.Gas.PIPED : CardData.Gas.CYLINDER;
         CardLists told = !StepRows.gas(design)
@@ -114,7 +116,13 @@ public final class CardBuilder {
                 .toList();
     }
 
-    /** Whether the kiln is known to stand under the sky or an open roof. */
+    /** What of the design's own draws the fumes off by power; null for nothing. */
+    private static String exhaust(Design design) {
+        return design.room() == null
+                ? null
+                : design.room().hood() != null ? "hood" : design.room().ventilator() != null ? "room fan" : null;
+    }
+
     private static boolean helped(Design design) {
         return !design.kiln().noElements()
                 && design.firing() != null
@@ -122,6 +130,7 @@ public final class CardBuilder {
                 && design.firing().steps().stream().anyMatch(s -> s.heat() == Heat.BOTH);
     }
 
+    /** Whether the kiln is known to stand under the sky or an open roof. */
     private static boolean openAir(Design design) {
         RoomPlace place = design.room() == null ? null : design.room().place();
         return place == RoomPlace.OUTDOORS || place == RoomPlace.OPEN_SHED;
