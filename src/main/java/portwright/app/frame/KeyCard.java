@@ -14,6 +14,7 @@ final class KeyCard {
     private static final List<String[]> KEYS = List.of(
             new String[] {"Ctrl+1 … 6", "the six steps"},
             new String[] {"F6", "next region; Tab inside"},
+            new String[] {"F2", "fields and findings; in a small window opens and shuts them"},
             new String[] {"J, Shift+J", "next finding, back"},
             new String[] {". and ,", "next port, back; then the other parts in the picture"},
             new String[] {"arrows", "nudge the chosen port 1/16 in or 1 mm; Shift 1/2 in or 10 mm; Alt 0.1 mm"},

@@ -51,6 +51,9 @@ final class WindowKeys {
         if (e.getCode() == KeyCode.F6) {
             view.nextRegion(e.isShiftDown() ? -1 : 1);
             e.consume();
+        } else if (e.getCode() == KeyCode.F2) {
+            view.turnSide();
+            e.consume();
         } else if (e.getCode() == KeyCode.F1) {
             KeyCard.show(view.getScene().getWindow());
             e.consume();
