@@ -280,7 +280,7 @@ public final class MainView extends Pane {
         double right = drawer ? w - gap : w - sideW - gap - 14;
         double boardH = bottom - top;
         if (drawer) {
-            boardH -= column.under(gap, top, sideW, boardH);
+            boardH -= column.under(left, top, right - left, boardH);
         } else {
             column.beside(right + 10, top - 4, sideW + 4, bottom - top + 8);
         }
