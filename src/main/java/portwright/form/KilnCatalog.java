@@ -141,7 +141,7 @@ public final class KilnCatalog {
         return FormSpec.list(
                 "kiln.fittings",
                 "Fittings",
-                "{\"name\": \"{name}\", \"kind\": \"leg\", \"on\": \"floor\", \"at\": [\"{0 in|0 mm}\", \"{-6 in|-150 mm}\"], \"diameter\": \"{2 in|50 mm}\"}",
+                "{\"name\": \"{name}\", \"kind\": \"leg\", \"on\": \"floor\", \"at\": [\"{0 in|0 mm}\", \"{-6 in|-150 mm}\"]}",
                 List.of(
                         text("name", "name"),
                         word("kind", "kind", FittingKind.class),

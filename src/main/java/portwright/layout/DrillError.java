@@ -5,13 +5,13 @@ import portwright.units.Format;
 
 /**
  * How a drilling strays. Centre, tilt and measuring error are two-way normal. The stated centre is the distance from the mark, whichever way, that 95 of
- * 100 keep within, the stated tilt the angle against the square, whichever way (judgement: a potter's "within 1.5 mm"). Elements are measured by tape,
- * one distance at a time: each of the two that give a place is within the stated figure in 95 of 100. Oversize is even between 0 and the stated figure.
+ * 100 keep within, the stated tilt the angle against the square, whichever way (judgement: a potter's "within 1.5 mm"). The elements are placed by one line
+ * each way: they lie off together, across and along each within the stated figure in 95 of 100. Oversize is even between 0 and the stated figure.
  *
  * @param centreMm radius of 95 % of the centres, mm
  * @param oversizeMm largest oversize of the diameter, mm
  * @param tiltRad angle of 95 % of the bores against the square, rad
- * @param measureMm error that 95 % of single distances, measured to an element, keep within, mm
+ * @param measureMm how far off 95 % of all measured elements lie together, across and along each, mm
  */
 public record DrillError(double centreMm, double oversizeMm, double tiltRad, double measureMm) {
     /** Radius that holds 95 % of a two-way normal spread, in standard deviations: √(−2 ln 0.05). */
@@ -48,7 +48,8 @@ public record DrillError(double centreMm, double oversizeMm, double tiltRad, dou
     String words() {
         return "19 of 20 within " + Format.plain(centreMm, 1) + " mm of the mark and "
                 + Format.plain(Math.toDegrees(tiltRad), 1) + "° of square, up to " + Format.plain(oversizeMm, 1)
-                + " mm oversize, each distance to an element measured to " + Format.plain(measureMm, 1) + " mm";
+                + " mm oversize, the elements together off by up to " + Format.plain(measureMm, 1)
+                + " mm each way as measured";
     }
 
     double centreSigma() {

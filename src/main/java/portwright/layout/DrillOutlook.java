@@ -68,12 +68,15 @@ public record DrillOutlook(List<HoleOdds> odds, double allInside, List<Wander> w
         if (odds.isEmpty()) {
             return room(w);
         }
-        return share()
-                + (allInside < HoleOdds.TARGET
-                        ? ", under the " + Format.plain(100 * HoleOdds.TARGET, 0) + " aimed at: drill with a guide. "
-                                + blame()
-                        : ". ")
-                + room(w);
+        return share() + (allInside < HoleOdds.TARGET ? under() + " drill with a guide. " + blame() : ". ") + room(w);
+    }
+
+    /** What is aimed at is meant of each hole; all together may miss it all the same. */
+    private String under() {
+        String aim = "the " + Format.plain(100 * HoleOdds.TARGET, 0) + " aimed at";
+        return odds.stream().allMatch(HoleOdds::meetsTarget)
+                ? ". Each hole by itself keeps " + aim + ", all together do not:"
+                : ", under " + aim + ":";
     }
 
     /** How many kilns end well, in a sentence without its full stop. */

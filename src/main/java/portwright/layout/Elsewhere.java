@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.SplittableRandom;
-import java.util.function.UnaryOperator;
+import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import portwright.model.On;
@@ -28,14 +28,21 @@ final class Elsewhere {
     /** Rounding may carry a hole that far back, mm: two and a half 32nds of an inch along each axis. */
     private static final double ROUNDING_MM = 3;
 
+    /** How far off an end is sought, mm; the widest of those that are clear when rounded counts, and the farthest is so without a look. */
+    private static final double[] FARTHER_MM = {0.2, 0.8, ROUNDING_MM};
+
     private final Sites sites;
     private final Together together;
-    private final UnaryOperator<Combination> rounding;
+    private final Rounded rounding;
     private final Twins twins;
     private final Progress progress;
 
-    /** @param rounding rounds a layout's places, the same one always alike */
-    Elsewhere(Sites sites, Together together, UnaryOperator<Combination> rounding, Twins twins, Progress progress) {
+    /** Rounds a layout's places to some that are allowed; the same one always as it was rounded first. */
+    interface Rounded {
+        Combination of(Combination c, BiPredicate<Spots, Spots> allowed);
+    }
+
+    Elsewhere(Sites sites, Together together, Rounded rounding, Twins twins, Progress progress) {
         this.sites = sites;
         this.together = together;
         this.rounding = rounding;
@@ -77,10 +84,10 @@ final class Elsewhere {
     private List<Combination> free(Combination c, List<Combination> shown, List<Combination> known) {
         int n = c.choice().inlets();
         int m = c.choice().flues();
-        Compass.Hill hill = hill(c, shown, ROUNDING_MM);
+        Compass.Hill hill = hill(c, shown, FARTHER_MM[0]);
         Best ends = new Best(CROSSED, 2 * (n + m));
         known.stream()
-                .filter(o -> clear(o, o.inlets(), o.flues(), shown, ROUNDING_MM))
+                .filter(o -> clear(o, o.inlets(), o.flues(), shown, FARTHER_MM[0]))
                 .sorted(Combination.WIDTH.reversed())
                 .limit(Together.KEPT)
                 .forEach(o -> ends.offer(Together.join(o), o.room()));
@@ -97,9 +104,13 @@ final class Elsewhere {
         }
         List<Combination> out = new ArrayList<>();
         for (double[] p : crossed(Together.ends(ends, 2 * (n + m)), n, m, hill)) {
-            Combination far = climbed(c, p, shown, ROUNDING_MM);
-            Combination near = far == null ? null : climbed(c, p, shown, 0);
-            out.add(near != null && near.gainsOn(far) && roundsClear(near, shown) ? near : far);
+            Combination best = null;
+            for (double farther : FARTHER_MM) {
+                Combination at = climbed(c, p, shown, farther);
+                boolean gains = at != null && (best == null || at.gainsOn(best));
+                best = gains && (farther == ROUNDING_MM || roundsClear(at, shown)) ? at : best;
+            }
+            out.add(best);
         }
         out.removeIf(Objects::isNull);
         return out;
@@ -117,7 +128,7 @@ final class Elsewhere {
     }
 
     private boolean roundsClear(Combination c, List<Combination> shown) {
-        Combination r = rounding.apply(c);
+        Combination r = rounding.of(c, (in, out) -> clear(c, in, out, shown, 0));
         return clear(r, r.inlets(), r.flues(), shown, 0);
     }
 
@@ -144,14 +155,15 @@ final class Elsewhere {
         return IntStream.range(0, a.length).allMatch(i -> Math.abs(a[i] - b[i]) < ALIKE_MM);
     }
 
-    /** Climbs on from places as in {@link Together#join}, which move; null where they do not end clear. */
+    /** Climbs on from places as in {@link Together#join}; null where they do not end clear. */
     private Combination climbed(Combination c, double[] p, List<Combination> shown, double fartherMm) {
         int n = c.choice().inlets();
         int m = c.choice().flues();
         SplittableRandom random = new SplittableRandom(Together.SEED);
-        Compass.climb(p, Together.LONG_MM, hill(c, shown, fartherMm), random, progress);
-        Spots in = Together.spots(p, 0, n);
-        Spots out = Together.spots(p, 2 * n, m);
+        double[] q = p.clone();
+        Compass.climb(q, Together.LONG_MM, hill(c, shown, fartherMm), random, progress);
+        Spots in = Together.spots(q, 0, n);
+        Spots out = Together.spots(q, 2 * n, m);
         return !clear(c, in, out, shown, fartherMm)
                 ? null
                 : together.ease().free(together.combination(c, in, out), (a, b) -> clear(c, a, b, shown, fartherMm));

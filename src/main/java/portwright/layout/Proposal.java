@@ -82,9 +82,11 @@ public record Proposal(
                 .forEach(t ->
                         byRule.computeIfAbsent(t.rule(), k -> new ArrayList<>()).add(t));
         List<String> out = new ArrayList<>();
-        byRule.values()
-                .forEach(l -> out.add(
-                        Words.miss(l.get(0)) + (l.size() == 1 ? "" : " (and at " + (l.size() - 1) + " more)") + "."));
+        byRule.values().forEach(l -> {
+            // A hole and a groove may come too near in several places: one stop of the check.
+            long others = l.stream().map(Term::parts).distinct().count() - 1;
+            out.add(Words.miss(l.get(0)) + (others == 0 ? "" : " (and at " + others + " more)") + ".");
+        });
         check.findings().stream()
                 .filter(f -> f.severity() == Severity.STOP && !byRule.containsKey(f.rule()))
                 .forEach(f -> out.add(f.rule() + ": " + f.message()));

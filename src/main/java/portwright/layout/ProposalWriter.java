@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.BiPredicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import portwright.check.CheckResult;
@@ -42,25 +43,32 @@ final class ProposalWriter {
         this.typed = typed;
     }
 
+    /** The layout with its places rounded, wherever they lie. */
+    Combination rounded(Combination c) {
+        return rounded(c, (in, out) -> true);
+    }
+
     /**
      * The layout with its places rounded, weighed anew: to what a tape shows, or finer where that costs too much; a circle is given up for single
      * places where that is worth it.
+     *
+     * @param allowed inlets and flues that count as places at all; where none is found near by, the nearest stand
      */
-    Combination rounded(Combination c) {
-        Combination tape = rounded(c, typed);
+    Combination rounded(Combination c, BiPredicate<Spots, Spots> allowed) {
+        Combination tape = rounded(c, typed, allowed);
         if (!costs(c, tape)) {
             return tape;
         }
-        Combination paper = rounded(c, typed.finer());
+        Combination paper = rounded(c, typed.finer(), allowed);
         return paper.room() > tape.room() ? paper : tape;
     }
 
-    private Combination rounded(Combination c, Typed by) {
-        Combination circles = rounded(c, by, true);
+    private Combination rounded(Combination c, Typed by, BiPredicate<Spots, Spots> allowed) {
+        Combination circles = rounded(c, by, true, allowed);
         if (!Rounding.circle(c.inlets(), centre) && !Rounding.circle(c.flues(), centre) || !costs(c, circles)) {
             return circles;
         }
-        Combination single = rounded(c, by, false);
+        Combination single = rounded(c, by, false, allowed);
         return Combination.gains(single.room(), circles.room()) ? single : circles;
     }
 
@@ -69,8 +77,13 @@ final class ProposalWriter {
         return rounded.room() < exact.room() - SlabSearch.SYMMETRY_WORTH * Math.abs(exact.room());
     }
 
-    private Combination rounded(Combination c, Typed by, boolean circles) {
-        Rounding rounding = new Rounding(by, centre, circles, (in, out, enough) -> together.places(c, in, out, enough));
+    private Combination rounded(Combination c, Typed by, boolean circles, BiPredicate<Spots, Spots> allowed) {
+        Rounding rounding = new Rounding(
+                by,
+                centre,
+                circles,
+                (in, out, enough) ->
+                        allowed.test(in, out) ? together.places(c, in, out, enough) : Double.NEGATIVE_INFINITY);
         List<Spots> at = rounding.best(c.inlets(), c.flues());
         return together.combination(c, at.get(0), at.get(1));
     }

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.UnaryOperator;
 import portwright.data.LimitTable;
 import portwright.geometry.KilnGeometry;
 import portwright.model.Design;
@@ -160,9 +159,9 @@ public final class Proposer {
         Combination first = passing.get(0);
         Twins twins = Twins.of(kiln, sites, first.choice());
         Map<Combination, Combination> known = new HashMap<>();
-        UnaryOperator<Combination> rounding = c -> known.computeIfAbsent(c, writer::rounded);
+        Elsewhere.Rounded rounding = (c, allowed) -> known.computeIfAbsent(c, k -> writer.rounded(k, allowed));
         Elsewhere elsewhere = new Elsewhere(sites, together, rounding, twins, progress);
-        return new FullCheck(rounding, c -> written(c, sizes), progress, twins)
+        return new FullCheck(c -> rounding.of(c, (in, out) -> true), c -> written(c, sizes), progress, twins)
                 .run(
                         passing,
                         badly -> {

@@ -40,7 +40,7 @@ final class Rounding {
         double best = weigher.margin(at[0], at[1], Double.NEGATIVE_INFINITY);
         SplittableRandom random = new SplittableRandom(SEED);
         double from = Double.NEGATIVE_INFINITY;
-        for (int round = 0; best > from && round < ROUNDS; round++) {
+        for (int round = 0; (round == 0 || best > from) && round < ROUNDS; round++) {
             from = best;
             best = stepped(at, inlets, flues, shaken(at, inlets, flues, best, random));
         }

@@ -55,7 +55,7 @@ public final class BurnText {
                 .append('\n')
                 .append(DamperCurve.BAND_LEAVES_OUT)
                 .append('\n');
-        b.append("Ranges are 5 to 95 % of the draws.\n");
+        b.append("Ranges are 5 to 95 % of the draws. Local codes and licensed practice come first.\n");
         return b.toString();
     }
 

@@ -7,7 +7,7 @@ import java.util.Map;
 import portwright.calc.firing.log.LogFault;
 
 /** Rows and cells of a log that are left out, for people: many of one cause are told by the first few, their number and what is likely behind them. */
-final class FaultLines {
+public final class FaultLines {
     /** So many of one cause stand line by line before they are counted. */
     private static final int OF_A_KIND = 5;
 
@@ -15,8 +15,12 @@ final class FaultLines {
 
     private FaultLines() {}
 
-    /** Kinds in the order of their first line; within a kind the lines in theirs. */
-    static List<String> of(List<LogFault> faults) {
+    /**
+     * Kinds in the order of their first line; within a kind the lines in theirs.
+     *
+     * @param all where every line is listed, as "; --json lists all"
+     */
+    public static List<String> of(List<LogFault> faults, String all) {
         Map<String, List<LogFault>> kinds = new LinkedHashMap<>();
         faults.forEach(
                 f -> kinds.computeIfAbsent(kind(f), k -> new ArrayList<>()).add(f));
@@ -29,7 +33,7 @@ final class FaultLines {
                     .forEach(out::add);
             if (counted) {
                 out.add("and " + (same.size() - OF_A_KIND) + " more lines like it, to line "
-                        + same.get(same.size() - 1).line() + likely(same.get(0)) + "; --json lists all");
+                        + same.get(same.size() - 1).line() + likely(same.get(0)) + all);
             }
         });
         if (kinds.size() > MOST_KINDS) {
@@ -37,7 +41,7 @@ final class FaultLines {
                             .skip(MOST_KINDS)
                             .mapToInt(List::size)
                             .sum()
-                    + " more of other kinds; --json lists all");
+                    + " more of other kinds" + all);
         }
         return out;
     }

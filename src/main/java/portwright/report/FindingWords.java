@@ -59,26 +59,36 @@ final class FindingWords {
                                 + " When it went this record does not say. " + CIRCUIT + probe(f)
                         : f.fromStart()
                                 ? gone
-                                        + " is missing wherever the steps ask for a known power, from the start; first seen "
-                                        + at
-                                        + "an element, its relay or fuse, or one leg of the supply is out since before this firing, or the supply is far too low."
+                                        + " is missing wherever the steps ask for a known power; seen from "
+                                        + seen(f)
+                                        + " on: an element, its relay or fuse, or one leg of the supply is out, or the supply is far too low."
+                                        + " It was so by then; whether since before this firing the record does not say."
                                         + falls + " " + CIRCUIT + probe(f)
-                                : f.orAir()
-                                        ? at + gone + " is lost from here on, or as much heat goes with air." + falls
-                                                + " Either an element or the relay of its group is out, or the damper stood farther open than the log says: with gas on both look the same in the climb."
-                                                + " What tells them apart: kiln unplugged and cold, measure each element's resistance; are they sound, it was the damper. Look where the plate stands against the travel that was written down."
-                                                + probe(f)
-                                        : at + gone + " is lost from here on." + falls
-                                                + " Look for a broken element, or the relay of its group; measure each element's resistance cold and unplugged."
-                                                + probe(f);
+                                : !Double.isNaN(f.soundS())
+                                        ? gone + " is missing where the steps ask for a known power, " + between(f)
+                                                + falls
+                                                + " An element, its relay or fuse, or one leg of the supply is out. "
+                                                + CIRCUIT + probe(f)
+                                        : f.orAir()
+                                                ? at + gone + " is lost from here on, or as much heat goes with air."
+                                                        + falls
+                                                        + " Either an element or the relay of its group is out, or the damper stood farther open than the log says: with gas on both look the same in the climb."
+                                                        + " What tells them apart: kiln unplugged and cold, measure each element's resistance; are they sound, it was the damper. Look where the plate stands against the travel that was written down."
+                                                        + probe(f)
+                                                : at + gone + " is lost from here on." + falls
+                                                        + " Look for a broken element, or the relay of its group; measure each element's resistance cold and unplugged."
+                                                        + probe(f);
             case TOO_MUCH_AIR ->
                 at + "too much air" + (f.lostW() > 0 ? ", " + lost + " of heat lost" : "") + "." + falls
                         + " Close the damper toward the plan's setting and watch the flame at the spyhole and the CO meter. Never while the reading runs over the plan: then the gas goes down first.";
             case ELEMENT_OR_AIR ->
-                at + lost
+                (Double.isNaN(f.soundS()) ? at : "")
+                        + lost
                         + (f.fromStart()
-                                ? " of heat is missing from the start of the gas."
-                                : " of heat is lost from here on, with gas burning.")
+                                ? " of heat is missing wherever the steps ask for a known power with gas."
+                                : !Double.isNaN(f.soundS())
+                                        ? " of heat is missing with gas burning, " + between(f)
+                                        : " of heat is lost from here on, with gas burning.")
                         + falls
                         + " Either the damper stands too far open or an element is broken; a damper column in the log tells them apart."
                         + probe(f);
@@ -100,6 +110,19 @@ final class FindingWords {
                         + RecordText.offset(f.offsetK())
                         + ". When it began no log without cones before can say. Trust the cones; replace the thermocouple or correct the reading.";
         };
+    }
+
+    /** From when to when a loss can have begun. */
+    private static String between(LogFinding f) {
+        return "seen from " + seen(f) + " on; "
+                + (f.soundS() > 0
+                        ? "to " + Format.plain(f.soundS() / 3600, 2)
+                                + " h the record shows no such loss, so it began in between."
+                        : "when it began this record does not say: what a controller gave before is not known.");
+    }
+
+    private static String seen(LogFinding f) {
+        return Format.plain(f.timeS() / 3600, 2) + " h, " + Format.plain(f.kelvin() - ZERO_C, 0) + " °C";
     }
 
     /** How far a reading goes over the plan's, and what cone it lays down. */

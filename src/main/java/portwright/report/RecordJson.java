@@ -28,8 +28,8 @@ public final class RecordJson {
         ArrayNode records = root.putArray("records");
         for (int i = 0; i < r.logs().size(); i++) {
             ObjectNode o = records.addObject().put("file", names.get(i));
-            record(o, r.logs().get(i), r.results().get(i), r.views().get(i));
-            notes(o, AgainstPlan.of(r, i));
+            record(o, r, i);
+            AgainstPlanJson.write(o, AgainstPlan.of(r, i));
         }
         ledger(root.putObject("ledger"), r.ledger());
         if (fit != null) {
@@ -50,22 +50,10 @@ public final class RecordJson {
         return Json.text(root);
     }
 
-    private static void notes(ObjectNode o, AgainstPlan p) {
-        ArrayNode slow = o.putArray("slowerThanAsked");
-        p.slow().forEach(s -> {
-            ObjectNode n = slow.addObject().put("index", s.index());
-            Json.number(n, "climbKPerH", s.climbKPerS() * 3600);
-            Json.number(n, "askedKPerH", s.askedKPerS() * 3600);
-        });
-        p.lit().ifPresent(l -> {
-            Json.number(o, "gasLitLateMinutes", l.lateS() / 60);
-            Json.number(o, "gasLitC", l.kelvin() - ZERO_C);
-        });
-        ArrayNode notes = o.putArray("notes");
-        PlanNotes.words(p).forEach(notes::add);
-    }
-
-    private static void record(ObjectNode o, FiringLog log, RecordResult x, List<RecordView> views) {
+    private static void record(ObjectNode o, RecordReview r, int i) {
+        FiringLog log = r.logs().get(i);
+        RecordResult x = r.results().get(i);
+        List<RecordView> views = r.views().get(i);
         o.put("rowsUsed", log.linesUsed()).put("rowsSkipped", log.linesSkipped());
         ArrayNode faults = o.putArray("faults");
         log.faults()
@@ -147,6 +135,7 @@ public final class RecordJson {
             if (cone) {
                 n.put("cone", f.cone());
             }
+            Json.number(n, "notSeenToHours", f.soundS() > 0 ? f.soundS() / 3600 : Double.NaN);
             n.put("orDamper", f.orAir());
             n.put("fromStart", f.fromStart())
                     .put("falls", f.falls())
@@ -178,6 +167,7 @@ public final class RecordJson {
             Json.number(n, "startC", s.startK() - ZERO_C);
             Json.number(n, "endC", s.endK() - ZERO_C);
             Json.number(n, "climbKPerH", s.climbKPerS() * 3600);
+            Json.number(n, "forecastClimbKPerH", r.forecastClimbKPerS(s.index()) * 3600);
             Json.number(n, "gasKg", s.gasKg());
             Json.number(n, "sagK", s.sagK());
         });

@@ -3,7 +3,6 @@ package portwright.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import portwright.calc.firing.StepResult;
 import portwright.calc.firing.log.FiringLog;
 import portwright.calc.firing.log.Fit;
 import portwright.calc.firing.log.Ledger;
@@ -30,6 +29,9 @@ public final class RecordText {
     /** The same for a record that does not say how the damper stood. */
     public static final String NOTHING_BUT_AIR =
             "no change of power or reading found in this record. It has no damper column: too much air could not be told from a fuller kiln, less gas or more loss, so nothing is said of air";
+    /** The same for a record whose climb differs from plan or forecast. */
+    public static final String NOTHING_BUT_CLIMB =
+            "no fault that this record proves by a change within it, but it does not climb as forecast or asked: see below";
     /** The same for a firing that is not the plan's. */
     public static final String NOTHING_OWN =
             "no dead or frozen reading, no thermocouple far from the cones and, before the plan's gas, no power that comes on or falls short in this record. It does not keep the plan: of relays and elements after that, and of air, nothing is said";
@@ -46,12 +48,14 @@ public final class RecordText {
             b.append('\n').append(names.get(i)).append('\n');
             rows(b, log(r.logs().get(i)));
             load(b, r, r.logs().get(i));
-            FaultLines.of(r.logs().get(i).faults()).forEach(w -> row(b, "", w));
+            FaultLines.of(r.logs().get(i).faults(), "; --json lists all").forEach(w -> row(b, "", w));
             steps(b, r, r.results().get(i));
             StringBuilder said = new StringBuilder("\n");
             rows(said, result(r.results().get(i)));
-            findings(said, r.results().get(i));
-            PlanNotes.words(AgainstPlan.of(r, i)).forEach(w -> row(said, "note", w + "."));
+            AgainstPlan against = AgainstPlan.of(r, i);
+            findings(said, r.results().get(i), against);
+            PlanNotes.cautions(against).forEach(w -> row(said, "caution", w + "."));
+            PlanNotes.words(against).forEach(w -> row(said, "note", w + "."));
             b.append(inUnits(said.toString(), r.review().design().units()));
         }
         b.append("\nLedger of ").append(r.logs().size()).append(r.logs().size() == 1 ? " record\n" : " records\n");
@@ -129,7 +133,7 @@ public final class RecordText {
                     (s.endK() - ZERO_C) * each + zero,
                     (s.endS() - s.startS()) / 3600,
                     n(s.climbKPerS() * 3600 * each, 0),
-                    n(forecastClimb(r, s.index()) * each, 0),
+                    n(r.forecastClimbKPerS(s.index()) * 3600 * each, 0),
                     s.gasKg() / (inch ? LB_KG : 1)));
         }
     }
@@ -140,13 +144,17 @@ public final class RecordText {
     }
 
     /** What is said of a record without findings. */
-    public static String nothing(RecordResult x) {
-        return x.own() != null ? NOTHING_OWN : !x.damperLogged() && x.gas().mostKg() > 0 ? NOTHING_BUT_AIR : NOTHING;
+    public static String nothing(RecordResult x, AgainstPlan against) {
+        return x.own() != null
+                ? NOTHING_OWN
+                : against.unevenClimb()
+                        ? NOTHING_BUT_CLIMB
+                        : !x.damperLogged() && x.gas().mostKg() > 0 ? NOTHING_BUT_AIR : NOTHING;
     }
 
-    private static void findings(StringBuilder b, RecordResult x) {
+    private static void findings(StringBuilder b, RecordResult x, AgainstPlan against) {
         if (x.findings().isEmpty()) {
-            row(b, "findings", nothing(x));
+            row(b, "findings", nothing(x, against));
         }
         x.findings().forEach(f -> row(b, note(f) ? "note" : "caution", words(f, x.elements())));
     }
@@ -154,16 +162,6 @@ public final class RecordText {
     /** Whether a finding is a note; all others are cautions. */
     public static boolean note(LogFinding f) {
         return f.kind() == LogFinding.Kind.WEAK || f.kind() == LogFinding.Kind.OVER_WITH_LESS_WARE;
-    }
-
-    private static double forecastClimb(RecordReview r, int index) {
-        List<StepResult> steps =
-                r.review().firing().forecast().value().nominal().steps();
-        return index < steps.size() && steps.get(index).seconds() > 0
-                ? (steps.get(index).endK() - steps.get(index).startK())
-                        / steps.get(index).seconds()
-                        * 3600
-                : Double.NaN;
     }
 
     /** How far the thermocouple reads from a cone, in words. */

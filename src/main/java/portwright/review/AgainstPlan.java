@@ -11,15 +11,19 @@ import portwright.calc.firing.log.RecordResult;
 import portwright.calc.firing.log.StepRecord;
 
 /**
- * Where a record that keeps the plan differs from it without a fault that it proves: steps slower than their rate, gas lit at another time. Limits are
- * this project's judgement. Nothing is told of a firing that is not the plan's.
+ * Where a record that keeps the plan differs from it without a fault that it proves: steps slower than their rate, climbs off the forecast, gas lit at
+ * another time. Limits are this project's judgement. Nothing is told of a firing that is not the plan's.
  *
  * @param slow steps that climb slower than their rate though the forecast keeps it; empty where fewer than two do
+ * @param off climbs off the forecast where no controller leads them
+ * @param sags the step whose hold ends under what it was to hold no farther than the forecast has it
  * @param lit when gas was lit, where the log tells it and it is 20 minutes and more off the plan
  */
-public record AgainstPlan(List<Slow> slow, Optional<Lit> lit) {
+public record AgainstPlan(List<Slow> slow, List<OffForecast> off, Optional<StepRow> sags, Optional<Lit> lit) {
     private static final double KEPT = 0.90;
-    private static final double FORECAST_KEEPS = 0.95;
+    /** Share of a rate from which a forecast counts as keeping it. */
+    static final double FORECAST_KEEPS = 0.95;
+
     private static final double LEAST_S = 1800;
     private static final int SEVERAL = 2;
     private static final double LIT_S = 1200;
@@ -47,22 +51,31 @@ public record AgainstPlan(List<Slow> slow, Optional<Lit> lit) {
     public static AgainstPlan of(RecordReview r, int record) {
         RecordResult x = r.results().get(record);
         if (x.own() != null || x.scaleDoubted()) {
-            return new AgainstPlan(List.of(), Optional.empty());
+            return new AgainstPlan(List.of(), List.of(), Optional.empty(), Optional.empty());
         }
         List<Step> steps = r.review().firing().steps().value();
-        return new AgainstPlan(slow(r, x, steps), lit(r.logs().get(record), steps));
-    }
-
-    private static List<Slow> slow(RecordReview r, RecordResult x, List<Step> steps) {
         List<StepResult> forecast =
                 r.review().firing().forecast().value().nominal().steps();
+        return new AgainstPlan(
+                slow(forecast, x, steps),
+                OffForecast.of(x, steps, forecast),
+                sags(r.review(), x),
+                lit(r.logs().get(record), steps));
+    }
+
+    /** Whether a climb differs from plan or forecast, so that a record without findings is not one without anything to look at. */
+    public boolean unevenClimb() {
+        return !slow.isEmpty() || !off.isEmpty();
+    }
+
+    private static List<Slow> slow(List<StepResult> forecast, RecordResult x, List<Step> steps) {
         List<Slow> out = new ArrayList<>();
         for (StepRecord s : x.steps()) {
             double asked = steps.get(s.index()).rateKPerS();
             boolean rated = Double.isFinite(asked) && !(steps.get(s.index()).goal() instanceof Step.Hold);
             if (rated
                     && s.index() < forecast.size()
-                    && climb(forecast.get(s.index())) >= FORECAST_KEEPS * asked
+                    && OffForecast.climb(forecast.get(s.index())) >= FORECAST_KEEPS * asked
                     && s.endS() - s.startS() >= LEAST_S
                     && s.climbKPerS() > 0
                     && s.climbKPerS() < KEPT * asked) {
@@ -72,8 +85,16 @@ public record AgainstPlan(List<Slow> slow, Optional<Lit> lit) {
         return out.size() < SEVERAL ? List.of() : out;
     }
 
-    private static double climb(StepResult s) {
-        return s.seconds() > 0 ? (s.endK() - s.startK()) / s.seconds() : 0;
+    /** The last step as forecast, where the record's hold sags as the forecast's does. */
+    private static Optional<StepRow> sags(Review review, RecordResult x) {
+        if (x.kept()) {
+            return Optional.empty();
+        }
+        StepRecord last = x.steps().get(x.steps().size() - 1);
+        return review.firing().rows(review.fire()).stream()
+                .filter(row -> row.index() == last.index() && row.sags())
+                .filter(row -> last.sagK() <= row.holdC() - row.endC() + StepRecord.SAGS_K)
+                .findFirst();
     }
 
     /** The first row with gas against the end of the last step before the plan's gas. */

@@ -31,6 +31,10 @@ import portwright.units.Inches;
 
 /** Fills the firing card from a design and what is known of its firing. */
 public final class CardBuilder {
+    private static final Set<String> NOBLE = Set.of("S", "R", "B");
+    private static final String TYPE_K = "Type K 60 °C+ low: trust cones.";
+    private static final String NOBLE_DRIFTS = "Probes come to read low: cones.";
+
     private CardBuilder() {}
 
     public static CardData of(CheckResult result, Design design, CardForecast computed) {
@@ -38,7 +42,7 @@ public final class CardBuilder {
                 .filter(p -> p.role() == Role.INLET)
                 .map(Port::name)
                 .toList();
-        CardLists withGas = CardLists.of(
+        CardLists plain = CardLists.of(
                 result,
                 inlets,
                 lowestProbe(design),
@@ -47,6 +51,8 @@ public final class CardBuilder {
                 helped(design),
                 !design.kiln().noElements(),
                 computed.nudgeMm());
+        String exhaust = exhaust(design);
+        CardLists withGas = exhaust == null ? plain : plain.exhausted(exhaust);
         CardData.Gas gas =
                 design.allElectric() ? CardData.Gas.NONE : design.piped() ? CardData.Gas.PIPED : CardData.Gas.CYLINDER;
         CardLists told = !StepRows.gas(design)
@@ -76,7 +82,7 @@ public final class CardBuilder {
                 lists.runsOver(),
                 lists.flameOut(),
                 lists.alarm(),
-                (gas == CardData.Gas.NONE ? lists : withGas).cautions(result, openAir(design), gas),
+                probes((gas == CardData.Gas.NONE ? lists : withGas).cautions(result, openAir(design), gas), design),
                 own(result),
                 gas == CardData.Gas.NONE ? computed.line().replace(", 0 kg gas", "") : computed.line(),
                 scale(design),
@@ -114,7 +120,13 @@ public final class CardBuilder {
                 .toList();
     }
 
-    /** Whether the kiln is known to stand under the sky or an open roof. */
+    /** What of the design's own draws the fumes off by power; null for nothing. */
+    private static String exhaust(Design design) {
+        return design.room() == null
+                ? null
+                : design.room().hood() != null ? "hood" : design.room().ventilator() != null ? "room fan" : null;
+    }
+
     private static boolean helped(Design design) {
         return !design.kiln().noElements()
                 && design.firing() != null
@@ -122,6 +134,21 @@ public final class CardBuilder {
                 && design.firing().steps().stream().anyMatch(s -> s.heat() == Heat.BOTH);
     }
 
+    /** The cautions in words that hold for the design's thermocouples: what type K does is not said of a kiln that has only noble ones. */
+    private static List<CardData.Caution> probes(List<CardData.Caution> cautions, Design design) {
+        List<Fitting> fittings =
+                design.kiln().fittings() == null ? List.of() : design.kiln().fittings();
+        List<String> types = fittings.stream()
+                .filter(f -> f.kind() == FittingKind.THERMOCOUPLE)
+                .map(f -> String.valueOf(f.type()))
+                .toList();
+        boolean noble = !types.isEmpty() && NOBLE.containsAll(types);
+        return cautions.stream()
+                .map(c -> noble && c.words().equals(TYPE_K) ? new CardData.Caution(NOBLE_DRIFTS, c.stop()) : c)
+                .toList();
+    }
+
+    /** Whether the kiln is known to stand under the sky or an open roof. */
     private static boolean openAir(Design design) {
         RoomPlace place = design.room() == null ? null : design.room().place();
         return place == RoomPlace.OUTDOORS || place == RoomPlace.OPEN_SHED;

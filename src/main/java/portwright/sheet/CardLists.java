@@ -115,6 +115,23 @@ record CardLists(
                 alarm);
     }
 
+    /** The lists of a kiln under a hood or beside a fan of the design's own. */
+    CardLists exhausted(String what) {
+        return new CardLists(
+                lightHeading,
+                lighting.stream()
+                        .map(t -> t.replace(", kiln shut, CO", ", " + what + " on, kiln shut, CO"))
+                        .toList(),
+                shutHeading,
+                shuttingDown,
+                heads,
+                temperatureFalls,
+                runsOver,
+                flameOut,
+                Stream.concat(alarm.stream(), Stream.of("The " + what + " stops: gas off first."))
+                        .toList());
+    }
+
     /** The lists of a firing in which no gas burns. */
     CardLists withoutGas() {
         return new CardLists(

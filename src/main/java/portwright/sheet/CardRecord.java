@@ -9,6 +9,8 @@ final class CardRecord {
     static final double LEAST_ROW = 7;
     /** Fewer are not worth a table: its head and two to write in. */
     private static final int LEAST_ROWS = 3;
+    /** So many on the front are enough for the first hours. */
+    private static final int ENOUGH_ROWS = 8;
     /** Height of the heading, mm. */
     private static final double HEADING = 6.2;
     /** Where each column begins, as a share of the width. */
@@ -78,6 +80,13 @@ final class CardRecord {
 
     private String forecast() {
         return data.forecast().isEmpty() ? "no forecast for this design" : "forecast: " + data.forecast();
+    }
+
+    /** What of a height of the front the record leaves to others: all that holds no table, else what lies beyond rows enough, mm. */
+    static double leaves(double height) {
+        return rows(HEADING, height) < LEAST_ROWS
+                ? height
+                : Math.max(0, height - HEADING - (ENOUGH_ROWS + 1) * LEAST_ROW);
     }
 
     private static int rows(double y, double bottom) {

@@ -6,6 +6,7 @@ import portwright.check.Severity;
 import portwright.drawing.LineStyle;
 import portwright.drawing.Signs;
 import portwright.drawing.TextStyle;
+import portwright.drawing.Words;
 
 /** One page to stand at the kiln with: steps, plate at full size, lighting, shutting down, three emergencies, record; on its back more rows of the record. Where the steps are too many for that they get pages of their own. */
 public final class FiringCard {
@@ -16,6 +17,16 @@ public final class FiringCard {
     private static final double HEAD_END = 27.6;
 
     private static final String OVER = "Runs past the goal";
+
+    /** Largest type of the emergencies, mm: 12 pt, read at arm's length. */
+    private static final double URGENT_MM = 4.2;
+
+    private static final double URGENT_STEP_MM = 0.1;
+    /** Where the lists of the emergencies begin under the top, and what lies under them, mm. */
+    private static final double URGENT_HEAD = 9.4;
+
+    private static final double URGENT_FOOT = 1;
+    private static final double ITEM_GAP = 0.2;
 
     /** How dense a card may be set: 0 as usual, at the most 2. */
     private static final int TIGHTEST = 2;
@@ -216,12 +227,35 @@ public final class FiringCard {
     }
 
     private double numbered(List<String> items, double x, double w, double top) {
+        return numbered(items, x, w, top, text());
+    }
+
+    private double numbered(List<String> items, double x, double w, double top, TextStyle style) {
         double y = top;
         for (int i = 0; i < items.size(); i++) {
-            c.words(String.valueOf(i + 1), x, y + text().mm(), CardPaper.NUMBER);
-            y = c.flow(items.get(i), x + 4.6, y, w - 4.6, text()) + 0.2;
+            c.words(
+                    String.valueOf(i + 1),
+                    x,
+                    y + style.mm(),
+                    CardPaper.NUMBER.size(style.px(), Math.max(style.mm(), CardPaper.NUMBER.mm())));
+            y = c.flow(items.get(i), x + 4.6, y, w - 4.6, style) + ITEM_GAP;
         }
         return y;
+    }
+
+    /** The largest type in which a list keeps to a height, no smaller than the card's text, mm. */
+    private TextStyle urgent(List<String> items, double w, double height) {
+        double mm = URGENT_MM;
+        while (mm > text().mm() && height(items, w - 4.6, text().size(text().px(), mm)) > height) {
+            mm = Math.max(text().mm(), mm - URGENT_STEP_MM);
+        }
+        return text().size(text().px(), mm);
+    }
+
+    private double height(List<String> items, double w, TextStyle style) {
+        return items.stream()
+                .mapToDouble(t -> Words.height(c.pen, t, w, style) + ITEM_GAP)
+                .sum();
     }
 
     private double emergencies(double top) {
@@ -229,18 +263,26 @@ public final class FiringCard {
         List<String> heads = data.heads();
         List<List<String>> texts = List.of(data.temperatureFalls(), data.flameOut(), data.alarm());
         double third = w / 3;
+        double least = texts.stream()
+                .mapToDouble(t -> height(t, third - 8.6, text()))
+                .max()
+                .orElse(0);
+        double common = new CardCautions(c, data, false).commonHeight();
+        double spare = c.bottom() - top - URGENT_HEAD - URGENT_FOOT - least;
+        double height = least + CardRecord.leaves(Math.max(0, spare - (spare >= common ? common : 0)));
         double end = top;
         for (int i = 0; i < 3; i++) {
             double x = c.left + i * third;
             Signs.severity(
                     c.pen, i == 0 ? Severity.CAUTION : Severity.STOP, c.at(x + 4.2 + (i == 0 ? 0 : 1), top + 5.2), 7);
             c.words(heads.get(i), x + 10.5, top + 6.6, c.fitted(heads.get(i), third - 13, CardPaper.HEADING));
-            end = Math.max(end, numbered(texts.get(i), x + 1.5, third - 4, top + 9.4));
+            TextStyle style = urgent(texts.get(i), third - 4, height);
+            end = Math.max(end, numbered(texts.get(i), x + 1.5, third - 4, top + URGENT_HEAD, style));
         }
         for (int i = 1; i < 3; i++) {
             c.pen.line(c.at(c.left + i * third - 1.5, top + 2), c.at(c.left + i * third - 1.5, end), LineStyle.BOX);
         }
-        c.rule(end + 1, LineStyle.CHAMBER_WALL);
-        return end + 1;
+        c.rule(end + URGENT_FOOT, LineStyle.CHAMBER_WALL);
+        return end + URGENT_FOOT;
     }
 }

@@ -249,23 +249,48 @@ class SideSlipsTest {
         return true;
     }
 
-    /** A measure typed after its field lost the focus must not place a port; beside the forms the letter does. */
+    /** A measure typed after its field lost the focus changes no design, wherever the keys are. */
     @Test
-    void aLetterBesideTheBoardChangesNothingInAForm() {
+    void noPlainLetterOrDigitChangesTheDesign() {
         Toolkit.run(() -> {
             view.go(Step.KILN);
             lay();
             Node heading = field("kiln.height").getParent();
             view.lookup(".text-field").requestFocus();
-            int ports = doc.design().ports().size();
-            press(heading);
-            assertThat(doc.design().ports()).hasSize(ports);
-            press(view.board().getParent());
-            assertThat(doc.design().ports()).hasSize(ports + 1);
+            doc.select(doc.design().ports().get(0).name());
+            String before = doc.text().toText();
+            for (Node at : List.of(heading, view.board().getParent(), view.board())) {
+                for (KeyCode code : KeyCode.values()) {
+                    if (code.isLetterKey() || code.isDigitKey() || code == KeyCode.BACK_SPACE) {
+                        press(at, code, false, false);
+                        press(at, code, true, false);
+                    }
+                }
+            }
+            assertThat(doc.text().toText()).isEqualTo(before);
         });
     }
 
-    private static void press(Node target) {
-        target.fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.N, false, false, false, false));
+    @Test
+    void withControlTheLettersChangeTheDesignAndAreUndone() {
+        Toolkit.run(() -> {
+            view.go(Step.PORTS);
+            lay();
+            int ports = doc.design().ports().size();
+            String before = doc.text().toText();
+            for (KeyCode code : List.of(KeyCode.N, KeyCode.D, KeyCode.I)) {
+                doc.select(doc.design().ports().get(0).name());
+                press(view.board(), code, code == KeyCode.N, true);
+                assertThat(doc.design().ports()).as(code.getName()).hasSize(ports + 1);
+                press(view.board(), KeyCode.Z, false, true);
+                assertThat(doc.text().toText()).isEqualTo(before);
+            }
+            press(view.board(), KeyCode.U, false, true);
+            assertThat(doc.text().get("units")).hasValue("metric");
+        });
+    }
+
+    private static void press(Node target, KeyCode code, boolean shift, boolean control) {
+        target.fireEvent(new KeyEvent(KeyEvent.KEY_PRESSED, "", "", code, shift, control, false, false));
     }
 }

@@ -12,8 +12,10 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import portwright.calc.firing.StepResult;
 import portwright.file.Starters;
 import portwright.review.RecordBench;
+import portwright.review.Review;
 
 class RecordCommandTest {
     @TempDir
@@ -84,6 +86,17 @@ class RecordCommandTest {
         assertThat(o.get("ledger").get("resistanceRise").asDouble()).isCloseTo(0, within(1e-3));
         assertThat(o.get("ledger").get("resistanceChangeShown").asBoolean()).isFalse();
         assertThat(out.toString()).doesNotContain("NaN").doesNotContain("Infinity");
+        var planned = Review.of(RecordBench.text().read().design())
+                .firing()
+                .forecast()
+                .value()
+                .nominal()
+                .steps();
+        for (JsonNode step : o.at("/records/0/steps")) {
+            StepResult was = planned.get(step.get("index").asInt());
+            assertThat(step.get("forecastClimbKPerH").asDouble())
+                    .isCloseTo((was.endK() - was.startK()) / (was.seconds() / 3600), within(1e-2));
+        }
     }
 
     /** Given twice, counted once; the newest stands last whatever the order given; a noted refill fills the cylinder. */

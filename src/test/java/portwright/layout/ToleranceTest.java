@@ -197,7 +197,7 @@ class ToleranceTest {
         DrillError e = new DrillError(1.5, 2, Math.toRadians(2), 2);
         assertThat(e.measureSigma()).isCloseTo(2 / 1.960, within(5e-4));
         assertThat(e.centreSigma()).isCloseTo(1.5 / 2.448, within(5e-4));
-        assertThat(e.words()).contains("each distance to an element measured to 2 mm");
+        assertThat(e.words()).contains("the elements together off by up to 2 mm each way as measured");
     }
 
     @Test

@@ -11,6 +11,8 @@ import portwright.calc.firing.log.LogParser;
 
 /** Rows left out of a log: a long run of one cause is told once, with its number and what is likely behind it. */
 class FaultLinesTest {
+    private static final String ALL = "; --json lists all";
+
     /** A firing to 2300 °F under a header that says °C. */
     private static FiringLog wrongScale() {
         StringBuilder b = new StringBuilder("time,temp °C\n");
@@ -24,7 +26,7 @@ class FaultLinesTest {
     void manyOfOneCauseAreToldOnce() {
         FiringLog log = wrongScale();
         assertThat(log.faults()).hasSizeGreaterThan(80).allMatch(LogFault::skipped);
-        List<String> told = FaultLines.of(log.faults());
+        List<String> told = FaultLines.of(log.faults(), ALL);
         assertThat(told).hasSize(6);
         assertThat(told.subList(0, 5)).allMatch(w -> w.contains("above 1500 °C"));
         assertThat(told.get(5))
@@ -41,15 +43,15 @@ class FaultLinesTest {
         }
         faults.add(7, new LogFault(17, false, "cone \"x\" is not understood; write 6 or cone 06"));
         faults.add(8, new LogFault(18, true, "no time"));
-        List<String> told = FaultLines.of(faults);
+        List<String> told = FaultLines.of(faults, ALL);
         assertThat(told)
                 .hasSize(8)
                 .contains(
                         "line 17, cell not used: cone \"x\" is not understood; write 6 or cone 06",
                         "line 18 skipped: no time");
         assertThat(told.get(5)).startsWith("and 15 more lines like it, to line 29");
-        assertThat(FaultLines.of(faults.subList(0, 6))).hasSize(6).noneMatch(w -> w.startsWith("and"));
-        assertThat(FaultLines.of(List.of())).isEmpty();
+        assertThat(FaultLines.of(faults.subList(0, 6), ALL)).hasSize(6).noneMatch(w -> w.startsWith("and"));
+        assertThat(FaultLines.of(List.of(), ALL)).isEmpty();
     }
 
     @Test
@@ -64,7 +66,7 @@ class FaultLinesTest {
             for (int i = 0; i < 7; i++) {
                 same.add(new LogFault(i, true, c[0]));
             }
-            assertThat(FaultLines.of(same).get(5)).startsWith("and 2 more").contains(c[1]);
+            assertThat(FaultLines.of(same, ALL).get(5)).startsWith("and 2 more").contains(c[1]);
         }
     }
 
@@ -74,6 +76,6 @@ class FaultLinesTest {
         for (char k = 'a'; k < 'a' + 20; k++) {
             faults.add(new LogFault(k, false, "of kind " + k));
         }
-        assertThat(FaultLines.of(faults)).hasSize(13).last().isEqualTo("8 more of other kinds; --json lists all");
+        assertThat(FaultLines.of(faults, ALL)).hasSize(13).last().isEqualTo("8 more of other kinds; --json lists all");
     }
 }

@@ -77,4 +77,35 @@ class FiguresOfElectricTest {
             assertThat(ForecastText.write(r)).contains("elements on 5 % throughout: the fall follows, no rate is kept");
         }
     }
+
+    /** The design's own hood is switched on before gas, and gas goes off when it stops; a kiln without one has no such line. */
+    @Test
+    void theCardKnowsTheHood() {
+        for (String hood : new String[] {null, "{\"flow\": \"900 m3/h\"}"}) {
+            DesignText t = octagon();
+            Review r = Review.of(
+                    (hood == null ? t : t.set("room.hood", hood)).read().design());
+            CardData card = CardBuilder.of(check(r), r.design(), CardForecast.of(r));
+            assertThat(card.lighting().toString().contains(", hood on, kiln shut"))
+                    .isEqualTo(hood != null);
+            assertThat(card.alarm().contains("The hood stops: gas off first.")).isEqualTo(hood != null);
+        }
+    }
+
+    /** What type K does is not said of a kiln with type S alone; the words of the table are those that are looked for. */
+    @Test
+    void theCardKnowsTheProbes() {
+        for (String type : new String[] {"K", "S"}) {
+            Review r = Review.of(octagon()
+                    .set(
+                            "kiln.fittings",
+                            "[{\"name\": \"probe\", \"kind\": \"thermocouple\", \"type\": \"" + type
+                                    + "\", \"on\": \"wall\", \"panel\": 2, \"at\": [\"0 in\", \"5 in\"], \"diameter\": \"1/2 in\"}]")
+                    .read()
+                    .design());
+            assertThat(CardBuilder.of(check(r), r.design(), CardForecast.of(r)).cautions())
+                    .extracting(CardData.Caution::words)
+                    .contains(type.equals("K") ? "Type K 60 °C+ low: trust cones." : "Probes come to read low: cones.");
+        }
+    }
 }

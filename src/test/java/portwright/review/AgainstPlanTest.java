@@ -85,4 +85,25 @@ class AgainstPlanTest {
         assertThat(PlanNotes.words(AgainstPlan.of(read(sound, sound.text()), 0)))
                 .isEmpty();
     }
+
+    /** A hold too short to climb back after open ports: as planned, and said so; not where the record sags far more. */
+    @Test
+    void aHoldThatSagsAsForecastIsSaidToBeThePlan() {
+        OwnLogs o = new OwnLogs(
+                "octagon-17",
+                "[{\"to\": \"927 °C\", \"rate\": \"139 °C/h\", \"heat\": \"electric\"},"
+                        + "{\"to\": \"cone 6\", \"rate\": \"full\", \"heat\": \"both\", \"elements\": \"85 %\", \"ports\": \"open\", \"atmosphere\": \"light\"},"
+                        + "{\"hold\": \"4 min\", \"heat\": \"electric\"}]");
+        RecordReview sound = read(o, OwnLogs.csv(o.sound(), 1, 0.5, 1));
+        assertThat(sound.results().get(0).kept()).isFalse();
+        assertThat(AgainstPlan.of(sound, 0).sags()).isPresent();
+        assertThat(RecordText.write(sound, List.of("log.csv"), null)).contains("the forecast sags alike");
+        RecordReview weak = read(o, OwnLogs.csv(o.fire(1, OwnLogs.welded(2, 0)), 1, 0.5, 1));
+        assertThat(weak.results().get(0).kept()).isFalse();
+        assertThat(AgainstPlan.of(weak, 0).sags()).isEmpty();
+    }
+
+    private static RecordReview read(OwnLogs o, String text) {
+        return RecordReview.of(o.plan, List.of(LogParser.parse(text))).value();
+    }
 }

@@ -216,6 +216,11 @@ public final class Board extends Region {
         return keys.letter(e);
     }
 
+    /** Acts on Ctrl with a letter that changes the design; false when it is none of the board's. */
+    public boolean chord(KeyEvent e) {
+        return keys.chord(e);
+    }
+
     /** The name of the part whose numbers lie beside the pointer; null when none do. */
     public String hovered() {
         return marks.hovered;

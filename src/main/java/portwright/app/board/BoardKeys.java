@@ -22,20 +22,10 @@ import portwright.model.On;
 import portwright.model.Role;
 import portwright.model.UnitSystem;
 
-/** The keys of the board; its letters also act while the focus is elsewhere and nobody types. */
+/** The keys of the board; its letters also act while the focus is elsewhere and nobody types. Plain letters change what is seen, never the design: that takes Ctrl. */
 final class BoardKeys {
-    private static final Set<KeyCode> LETTERS = EnumSet.of(
-            KeyCode.N,
-            KeyCode.D,
-            KeyCode.I,
-            KeyCode.C,
-            KeyCode.S,
-            KeyCode.M,
-            KeyCode.R,
-            KeyCode.T,
-            KeyCode.F,
-            KeyCode.PERIOD,
-            KeyCode.COMMA);
+    private static final Set<KeyCode> LETTERS =
+            EnumSet.of(KeyCode.S, KeyCode.M, KeyCode.R, KeyCode.T, KeyCode.F, KeyCode.PERIOD, KeyCode.COMMA);
 
     private final Board board;
     private final Document doc;
@@ -57,6 +47,28 @@ final class BoardKeys {
             key(e);
         }
         return mine;
+    }
+
+    /** Acts on Ctrl with a letter that changes the design, and takes the keys; false when it is none of the board's. */
+    boolean chord(KeyEvent e) {
+        // AltGr, which types letters of its own, counts as Ctrl with Alt
+        String what = e.isAltDown() ? null : chorded(e.getCode(), e.isShiftDown());
+        if (what != null) {
+            // first, so that what is being typed counts
+            board.requestFocus();
+            act(what);
+        }
+        return what != null;
+    }
+
+    private static String chorded(KeyCode c, boolean shift) {
+        return switch (c) {
+            case N -> shift ? "new" : null;
+            case D -> shift ? null : "duplicate";
+            case I -> shift ? "mirror-y" : "mirror";
+            case E -> shift ? null : "spread";
+            default -> null;
+        };
     }
 
     private void key(KeyEvent e) {
@@ -83,12 +95,12 @@ final class BoardKeys {
                 }
             }
             case ESCAPE -> act("escape");
-            case DELETE, BACK_SPACE -> act("delete");
+            case DELETE -> act("delete");
             default -> {
                 if (!LETTERS.contains(e.getCode())) {
                     return;
                 }
-                act(e.isShiftDown() && e.getCode() == KeyCode.I ? "mirror-y" : letter(e.getCode()));
+                act(letter(e.getCode()));
             }
         }
         e.consume();
@@ -96,10 +108,6 @@ final class BoardKeys {
 
     private static String letter(KeyCode c) {
         return switch (c) {
-            case N -> "new";
-            case D -> "duplicate";
-            case I -> "mirror";
-            case C -> "spread";
             case S -> "snap";
             case M -> "measure";
             case R -> "region";

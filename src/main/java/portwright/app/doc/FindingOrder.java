@@ -46,6 +46,11 @@ public final class FindingOrder {
         return out;
     }
 
+    /** Whether the check has ended for the design as it stands, so that a step without findings has none. */
+    public static boolean known(Document doc) {
+        return !doc.checking() && !doc.waiting() && !doc.stopped() && doc.fault() == null;
+    }
+
     /** Whether a finding of the rule says already what it lacks and what it counts in its place. */
     private static boolean said(CheckResult r, String rule) {
         return SAY_WHAT_LACKS.contains(rule)

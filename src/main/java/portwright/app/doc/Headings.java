@@ -16,6 +16,10 @@ public final class Headings {
             "shelves", List.of("height"),
             "burners", List.of("port"));
 
+    /** Stands under a list of fittings that is not empty: the rules count what is not in it as not there. */
+    public static final String WHOLE_LIST =
+            "What is not listed counts as not there. Add every leg, hinge, latch, handle, vent, thermocouple, spyhole and terminal box.";
+
     private Headings() {}
 
     /** A nameless item in one line. */

@@ -19,6 +19,18 @@ public final class PaperHold {
                 .orElse("");
     }
 
+    /** Why no card leaves, empty for null, in the words of the refusal; a long list of what is not checked is cut to its first, since the slip has them all. */
+    public static String card(String refused) {
+        if (refused == null) {
+            return "";
+        }
+        String[] parts = refused.replaceFirst("^No card: ", "")
+                .replaceFirst(" Mend or complete the design.*$", "")
+                .split("; ");
+        return "Save card waits: " + parts[0]
+                + (parts.length == 1 ? "" : "; and " + (parts.length - 1) + " more, told above.");
+    }
+
     private static String words(Finding f, long stops) {
         Step at = Step.of(f.rule());
         String part = f.parts().isEmpty() ? "" : " (" + f.parts().get(0) + ")";

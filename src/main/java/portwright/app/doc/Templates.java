@@ -1,5 +1,8 @@
 package portwright.app.doc;
 
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import portwright.file.DesignText;
@@ -36,7 +39,33 @@ public final class Templates {
                         "{height}", text.get(at.substring(0, cut) + ".height").orElse(usual))
                 .replace("{above}", above(text))
                 .replace("{name}", free(text, stem))
-                .replace("{inlet}", firstInlet(text));
+                .replace("{inlet}", freeInlet(text));
+    }
+
+    /** A list with a fresh part at its end. An element goes on from the last one where that lies in the wall: groove, coil and panels are its own. */
+    public static DesignText append(DesignText text, FormSpec form, String list) {
+        DesignText fresh = text.append(list, fill(text, form));
+        String last = list + "[" + (text.size(list) - 1) + "]";
+        if (!list.equals("kiln.elements") || !text.get(last + ".on").orElse("").equals("wall")) {
+            return fresh;
+        }
+        String made = list + "[" + text.size(list) + "]";
+        DesignText t = text.append(list, text.getJson(last).orElseThrow());
+        for (String own : List.of("name", "height")) {
+            t = t.setText(made + "." + own, fresh.get(made + "." + own).orElseThrow());
+        }
+        return t.has(made + ".tails") ? t.remove(made + ".tails") : t;
+    }
+
+    /** The spacing of the last two elements when both lie in the wall; else the usual one. */
+    private static double spacing(DesignText text) {
+        int n = text.size("kiln.elements");
+        double apart = n < 2
+                ? Double.NaN
+                : Math.abs(mm(text, "kiln.elements[" + (n - 1) + "].height")
+                        - mm(text, "kiln.elements[" + (n - 2) + "].height"));
+        double usual = Moves.units(text) == UnitSystem.INCH ? 50.8 : 50;
+        return Double.isFinite(apart) && apart > 0 ? apart : usual;
     }
 
     /** The height of a fresh element: one spacing above the highest in the wall, as long as that is in the chamber. */
@@ -46,9 +75,8 @@ public final class Templates {
             highest = Math.max(highest, mm(text, "kiln.elements[" + i + "].height"));
         }
         boolean inch = Moves.units(text) == UnitSystem.INCH;
-        double spacing = inch ? 50.8 : 50;
         double first = inch ? 76.2 : 75;
-        double next = Double.isInfinite(highest) ? first : highest + spacing;
+        double next = Double.isInfinite(highest) ? first : highest + spacing(text);
         double top = mm(text, "kiln.height");
         return Lengths.typed(Double.isInfinite(top) || next < top ? next : highest, Moves.units(text));
     }
@@ -69,13 +97,23 @@ public final class Templates {
         return m.appendTail(b).toString();
     }
 
-    private static String firstInlet(DesignText text) {
+    /** The first inlet without a burner; where each has one, the first. */
+    private static String freeInlet(DesignText text) {
+        Set<String> taken = new HashSet<>();
+        for (int i = 0; i < text.size("burners"); i++) {
+            text.get("burners[" + i + "].port").ifPresent(taken::add);
+        }
+        String first = null;
         for (int i = 0; i < text.size("ports"); i++) {
             if (text.get("ports[" + i + "].role").orElse("").equals("inlet")) {
-                return text.get("ports[" + i + "].name").orElse("inlet A");
+                String name = text.get("ports[" + i + "].name").orElse("inlet A");
+                if (!taken.contains(name)) {
+                    return name;
+                }
+                first = first == null ? name : first;
             }
         }
-        return "inlet A";
+        return first == null ? "inlet A" : first;
     }
 
     /** A name of the stem with the next letter that no part has yet. */

@@ -1,5 +1,6 @@
 package portwright.app.frame;
 
+import java.util.List;
 import javafx.application.Platform;
 import javafx.beans.value.ChangeListener;
 import javafx.scene.Node;
@@ -25,17 +26,17 @@ final class FocusIn {
     }
 
     /** Focuses the region that lies some places after the one that holds the keys; what is hidden is passed over. */
-    static void next(Node owner, int by, Node... regions) {
+    static void next(Node owner, int by, List<Node> regions) {
         int at = 0;
-        for (int i = 0; i < regions.length; i++) {
+        for (int i = 0; i < regions.size(); i++) {
             for (Node n = owner; n != null; n = n.getParent()) {
-                if (n == regions[i]) {
+                if (n == regions.get(i)) {
                     at = i;
                 }
             }
         }
-        for (int i = 1; i <= regions.length; i++) {
-            Node r = regions[Math.floorMod(at + by * i, regions.length)];
+        for (int i = 1; i <= regions.size(); i++) {
+            Node r = regions.get(Math.floorMod(at + by * i, regions.size()));
             if (r.isVisible() && first(r)) {
                 return;
             }

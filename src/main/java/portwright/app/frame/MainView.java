@@ -1,6 +1,7 @@
 package portwright.app.frame;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -8,7 +9,6 @@ import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.MenuButton;
 import javafx.scene.layout.Pane;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 import portwright.app.board.Board;
 import portwright.app.board.SectionWords;
@@ -33,14 +33,13 @@ public final class MainView extends Pane {
     private final ViewsColumn views;
     private final StackPane middle = new StackPane();
     private final Side side;
-    private final StackPane pinned = new StackPane();
+    private final SideColumn column;
     private final Foot foot = new Foot();
     private final BoardTools tools;
     private final Map<Step, StepView> steps = new EnumMap<>(Step.class);
     private final Turns dragged;
     private final Finder find;
     private Step step = Step.PORTS;
-    private boolean drawerOpen;
 
     public MainView(Document doc, StepFactory factory) {
         this.doc = doc;
@@ -62,8 +61,9 @@ public final class MainView extends Pane {
             views.sync();
             tools.sync();
         });
-        pinned.getStyleClass().add("pinned");
-        getChildren().addAll(rail, views, middle, side, pinned, side.lost(), foot);
+        getChildren().addAll(rail, views, middle);
+        column = new SideColumn(side, this);
+        getChildren().add(foot);
         dragged = new Turns(this, () -> steps.get(step).changed(Document.Change.DESIGN), side::refresh, this::figures);
         foot.onVerdict(find::worst);
         doc.listen(this::changed);
@@ -128,7 +128,7 @@ public final class MainView extends Pane {
         v.changed(Document.Change.DESIGN);
         v.changed(Document.Change.CHECK);
         side.show(s, v.tickets());
-        pinned.getChildren().setAll(v.pinned() == null ? List.of() : List.of(v.pinned()));
+        column.pin(v.pinned());
         foot();
         requestLayout();
     }
@@ -228,30 +228,36 @@ public final class MainView extends Pane {
 
     /** Moves the keys to the next region. */
     void nextRegion(int by) {
-        FocusIn.next(getScene().getFocusOwner(), by, rail, views, middle, side, pinned, side.lost());
+        List<Node> regions = new ArrayList<>(List.of(rail, views, middle));
+        regions.addAll(column.regions());
+        FocusIn.next(getScene().getFocusOwner(), by, regions);
     }
 
-    /** Ready for a small screen: the side as a drawer under the board. */
-    public boolean drawer() {
+    /** Too small for the side beside the board: it becomes a drawer under the board. */
+    private boolean small() {
         return getWidth() < 980 || getHeight() < 600;
     }
 
     void openDrawer() {
-        drawerOpen = true;
-        requestLayout();
+        column.open();
     }
 
-    /** Opens or shuts the drawer. */
-    public void turnDrawer() {
-        drawerOpen = !drawerOpen;
-        requestLayout();
+    /** Goes to the side, opening it where it is shut; shuts it where it was opened in a small window. */
+    void turnSide() {
+        if (small()) {
+            column.turn();
+        }
+        layout();
+        if (!column.shows() || !FocusIn.first(side)) {
+            toBoard();
+        }
     }
 
     @Override
     protected void layoutChildren() {
         double w = getWidth();
         double h = getHeight();
-        boolean drawer = drawer();
+        boolean drawer = small();
         boolean narrow = w < 1330;
         double top = 96;
         double footH = drawer ? 64 : 88;
@@ -274,26 +280,10 @@ public final class MainView extends Pane {
         double right = drawer ? w - gap : w - sideW - gap - 14;
         double boardH = bottom - top;
         if (drawer) {
-            double drawH = drawerOpen ? Math.min(boardH * 0.4, 260) : 0;
-            boardH -= drawH;
-            side.setVisible(drawerOpen);
-            side(gap, top + boardH + 4, sideW, Math.max(0, drawH - 4));
+            boardH -= column.under(left, top, right - left, boardH);
         } else {
-            side.setVisible(true);
-            side(right + 10, top - 4, sideW + 4, bottom - top + 8);
+            column.beside(right + 10, top - 4, sideW + 4, bottom - top + 8);
         }
         middle.resizeRelocate(left, top, right - left, boardH);
-    }
-
-    /** The side, below it what the step pins there, then what was lost last. */
-    private void side(double x, double y, double w, double h) {
-        Region lost = side.lost();
-        double lostH = lost.isManaged() && side.isVisible() ? Math.min(h / 2, lost.prefHeight(w)) : 0;
-        lost.setVisible(lostH > 0);
-        double pinnedH = side.isVisible() ? Math.min((h - lostH) / 2, pinned.prefHeight(w)) : 0;
-        pinned.setVisible(pinnedH > 0);
-        pinned.resizeRelocate(x, y + h - lostH - pinnedH, w, pinnedH);
-        side.resizeRelocate(x, y, w, h - lostH - pinnedH);
-        lost.resizeRelocate(x, y + h - lostH, w, lostH);
     }
 }

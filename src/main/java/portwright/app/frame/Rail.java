@@ -151,7 +151,7 @@ final class Rail extends Pane {
         TextFlow flow = new TextFlow(in, new Text("  "), mm);
         flow.setMaxSize(Region.USE_PREF_SIZE, Region.USE_PREF_SIZE);
         units.setGraphic(flow);
-        units.setAccessibleText("units: " + (inch ? "inches" : "millimetres") + ", U turns");
+        units.setAccessibleText("units: " + (inch ? "inches" : "millimetres") + ", Ctrl+U turns");
         requestLayout();
     }
 

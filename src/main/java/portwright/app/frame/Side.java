@@ -51,9 +51,7 @@ final class Side extends ScrollPane implements Showing {
 
     private List<NotChecked> unchecked = List.of();
     private final Label rest = new Label("Elsewhere");
-    private final SlipView clear = SlipView.clear("Nothing to mend here", "No finding of this step.", null);
-    /** Stands in its place where rules are not checked. */
-    private SlipView some = clear;
+    private final NothingHere nothing = new NothingHere();
 
     private final SlipView stopped;
     private List<SlipView> openSlips = List.of();
@@ -178,10 +176,9 @@ final class Side extends ScrollPane implements Showing {
             openSlips = open.stream()
                     .map(n -> SlipView.unchecked(n, inch(), () -> add.accept(n)))
                     .toList();
-            some = SlipView.unchecked(open.size());
         }
-        if (views.isEmpty() && !doc.checking()) {
-            lie.add(open.isEmpty() ? clear : some);
+        if (views.isEmpty() && FindingOrder.known(doc)) {
+            lie.add(nothing.of(open.size(), FindingOrder.open(doc, Step.PAPER).size()));
         }
         if (doc.fault() != null) {
             lie.add(SlipView.caution(

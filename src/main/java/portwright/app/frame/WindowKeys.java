@@ -8,7 +8,7 @@ import javafx.scene.input.KeyEvent;
 import portwright.app.doc.Document;
 import portwright.app.doc.Step;
 
-/** Keys that work everywhere in the window; letters only outside of text fields, those that change the design only outside of the forms. */
+/** Keys that work everywhere in the window; plain letters only outside of text fields, and none of them changes the design. */
 final class WindowKeys {
     private final MainView view;
     private final Document doc;
@@ -45,20 +45,25 @@ final class WindowKeys {
             } else if (e.getCode() == KeyCode.Y) {
                 doc.redo();
                 e.consume();
+            } else if (e.getCode() == KeyCode.U && !e.isAltDown()) {
+                view.rail().turnUnits();
+                e.consume();
+            } else if (view.stepView(view.step()).views() && view.board().chord(e)) {
+                e.consume();
             }
             return;
         }
         if (e.getCode() == KeyCode.F6) {
             view.nextRegion(e.isShiftDown() ? -1 : 1);
             e.consume();
+        } else if (e.getCode() == KeyCode.F2) {
+            view.turnSide();
+            e.consume();
         } else if (e.getCode() == KeyCode.F1) {
             KeyCard.show(view.getScene().getWindow());
             e.consume();
         } else if (!typing && e.getCode() == KeyCode.J) {
             view.nextFinding(e.isShiftDown() ? -1 : 1);
-            e.consume();
-        } else if (!typing && e.getCode() == KeyCode.U) {
-            view.rail().turnUnits();
             e.consume();
         } else if (!typing
                 && !inForm(e)

@@ -197,9 +197,11 @@ public final class FormView extends VBox {
                 box.getChildren().add(inner);
             }
         }
+        if (at.equals("kiln.fittings") && t.size(at) > 0) {
+            box.getChildren().add(Plain.words(Headings.WHOLE_LIST));
+        }
         HBox row = new HBox(8, button("Add", () -> {
-            String json = Templates.fill(doc.text(), s);
-            if (doc.edit("add to " + s.title().toLowerCase(java.util.Locale.ROOT), x -> x.append(at, json))
+            if (doc.edit("add to " + s.title().toLowerCase(java.util.Locale.ROOT), x -> Templates.append(x, s, at))
                     .isEmpty()) {
                 open.add(key(at, doc.text().size(at) - 1));
                 refresh();

@@ -91,6 +91,16 @@ public final class SlipView extends Steady {
         return new SlipView(Sign.UNCHECKED, "slip-unchecked", "No stop or caution", body);
     }
 
+    /** A slip of a step with nothing to mend; all is well only where no rule of another step lacks input either. */
+    public static SlipView nothing(int rules) {
+        if (rules == 0) {
+            return clear("Nothing to mend here", "No finding of this step.", null);
+        }
+        VBox body = new VBox(2);
+        addText(body, rules + (rules == 1 ? " rule" : " rules") + " of other steps not checked yet", "slip-text");
+        return new SlipView(Sign.UNCHECKED, "slip-unchecked", "Nothing to mend here", body);
+    }
+
     /** Shows or hides the ring of the chosen slip. */
     public void chosen(boolean on) {
         if (!on) {

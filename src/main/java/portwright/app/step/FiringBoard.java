@@ -20,6 +20,7 @@ import portwright.drawing.Ink;
 import portwright.form.FieldNames;
 import portwright.model.UnitSystem;
 import portwright.report.ReportLine;
+import portwright.review.ClimbEnds;
 import portwright.review.StepRow;
 import portwright.units.BothSystems;
 
@@ -149,11 +150,12 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
         boolean low = h - top - HEAT_PX < LEAST_PX;
         Say.left(g, p, "chamber, " + Degrees.sign(units()), 24, top - 15, 13, false, Ink.INK2);
         double bottom = low ? 84 : HEAT_PX;
-        mostC = ForecastPlot.topC(f);
+        ClimbEnds ends = ClimbEnds.of(doc.review().firing());
+        mostC = ForecastPlot.topC(ends);
         chart = new Chart(g, p, 76, top, width, Math.max(60, h - top - bottom), 0, hours, 0, mostC, false);
         Places places = new Places();
         ForecastPlot plot = new ForecastPlot(g, p, chart, rows(), places, units());
-        plot.curves(f, hours);
+        plot.curves(f, ends, hours);
         axisWords(g, p);
         if (records.record() != null) {
             new RecordOverlay(g, p, chart, records, places).paint();

@@ -22,6 +22,7 @@ import portwright.calc.firing.Sample;
 import portwright.drawing.Ink;
 import portwright.geometry.Pt;
 import portwright.model.UnitSystem;
+import portwright.review.ClimbEnds;
 import portwright.review.StepRow;
 
 /** Temperature over the firing: forecast with its band, times of gas, stall lines, a peg at the end of each step. */
@@ -55,10 +56,10 @@ final class ForecastPlot {
         this.rows = rows;
     }
 
-    /** Top of the axis that shows both stalls of a forecast where they lie, °C. */
-    static double topC(Forecast f) {
+    /** Top of the axis that shows both ends of the climb where they lie, °C. */
+    static double topC(ClimbEnds ends) {
         double most = MOST_C;
-        for (double k : new double[] {f.stallAllK(), f.stallElectricK()}) {
+        for (double k : new double[] {ends.gasK(), ends.electricK()}) {
             double c = k - ZERO_C;
             if (c <= HIGHEST_C - 1) {
                 most = Math.max(most, Math.ceil((c + 20) / 100) * 100);
@@ -68,7 +69,7 @@ final class ForecastPlot {
     }
 
     /** Everything under the pegs. */
-    void curves(Forecast f, double hours) {
+    void curves(Forecast f, ClimbEnds ends, double hours) {
         gas();
         int apart = units == UnitSystem.INCH ? 400 : 200;
         for (int d = units == UnitSystem.INCH ? apart : 0; Degrees.celsius(d, units) <= chart.maxY(); d += apart) {
@@ -85,7 +86,7 @@ final class ForecastPlot {
             dodge(curve(run));
         }
         chart.unclip();
-        stalls(f.stallAllK() - ZERO_C, f.stallElectricK() - ZERO_C);
+        stalls(ends.gasK() - ZERO_C, ends.electricK() - ZERO_C);
         chart.frame();
     }
 

@@ -146,7 +146,8 @@ public final class PaperStep implements StepView {
         String why = doc.unread().forbids();
         boolean asked = model.pages() != null && !model.running() && !doc.checking();
         String stop = why == null && asked && model.pages().print() == null ? PaperHold.why(doc) : "";
-        waits.say(stop);
+        String lit = why == null && asked ? PaperHold.card(model.pages().cardRefused()) : "";
+        waits.say((stop + "\n" + lit).strip());
         held.setVisible(why != null);
         held.setManaged(why != null);
         held.getChildren().setAll(why == null ? List.of() : List.of(SlipView.stop("Nothing leaves yet", why)));

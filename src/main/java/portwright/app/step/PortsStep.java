@@ -83,7 +83,7 @@ public final class PortsStep implements StepView {
             row.setOnAction(e -> choose(name, on));
             rows.getChildren().add(row);
         }
-        FlowPane buttons = new FlowPane(8, 8, act("New port  N", "new"));
+        FlowPane buttons = new FlowPane(8, 8, act("New port  Ctrl+Shift+N", "new"));
         int holes = Parts.names(doc.text(), "ports").size();
         VBox ports = FormView.ticket("Ports", holes + (holes == 1 ? " hole" : " holes"), rows, buttons);
         return new VBox(10, ports, proposals);
@@ -150,9 +150,9 @@ public final class PortsStep implements StepView {
         FlowPane acts = new FlowPane(
                 6,
                 6,
-                act("Duplicate  D", "duplicate"),
-                act("Mirror  I", "mirror"),
-                act("Spread  C", "spread"),
+                act("Duplicate  Ctrl+D", "duplicate"),
+                act("Mirror  Ctrl+I", "mirror"),
+                act("Spread  Ctrl+E", "spread"),
                 act("Delete", "delete"),
                 act("All ports", "escape"));
         VBox ticket = headed(

@@ -25,6 +25,7 @@ import portwright.calc.firing.log.FiringLog;
 import portwright.calc.firing.log.LogFinding;
 import portwright.file.Problem;
 import portwright.form.FieldNames;
+import portwright.report.FaultLines;
 import portwright.report.PlanNotes;
 import portwright.report.RecordText;
 import portwright.report.ReportLine;
@@ -35,7 +36,6 @@ import portwright.units.Format;
 final class RecordTicket extends VBox {
     private static final String READ = "read";
     private static final String LEDGER = "ledger";
-    private static final int FEW_FAULTS = 4;
     private static final int MOST_FAULTS = 200;
 
     private final RecordDesk desk;
@@ -119,11 +119,16 @@ final class RecordTicket extends VBox {
             rows.add(RecordText.note(f) ? SlipView.note(head, words) : SlipView.caution(head, words));
             n++;
         }
-        for (String note : PlanNotes.words(AgainstPlan.of(desk.record(), desk.chosen()))) {
+        AgainstPlan against = AgainstPlan.of(desk.record(), desk.chosen());
+        for (String caution : PlanNotes.cautions(against)) {
+            rows.add(SlipView.caution(n + ". Faster than forecast", told(sentence(caution))));
+            n++;
+        }
+        for (String note : PlanNotes.words(against)) {
             rows.add(SlipView.note("Against the plan", told(sentence(note))));
         }
         if (findings.isEmpty()) {
-            rows.add(SlipView.clear("No finding", sentence(RecordText.nothing(desk.result())), null));
+            rows.add(SlipView.clear("No finding", sentence(RecordText.nothing(desk.result(), against)), null));
         }
         rows.add(lines(told(RecordText.result(desk.result()))));
         fit(rows);
@@ -215,22 +220,22 @@ final class RecordTicket extends VBox {
     }
 
     private void faults(List<Node> rows, FiringLog log) {
-        int most = allFaults ? MOST_FAULTS : FEW_FAULTS;
-        log.faults().stream().limit(most).forEach(f -> rows.add(Plain.words(RecordText.fault(f))));
-        int rest = log.faults().size() - most;
-        if (rest > 0 && allFaults) {
+        List<String> told = FaultLines.of(log.faults(), "");
+        if (!allFaults) {
+            told.forEach(w -> rows.add(Plain.words(w)));
+            if (told.size() < log.faults().size()) {
+                int shown = Math.min(MOST_FAULTS, log.faults().size());
+                rows.add(Plain.button("Show " + shown + " of " + log.faults().size() + " line by line", () -> {
+                    allFaults = true;
+                    build();
+                }));
+            }
+            return;
+        }
+        log.faults().stream().limit(MOST_FAULTS).forEach(f -> rows.add(Plain.words(RecordText.fault(f))));
+        int rest = log.faults().size() - MOST_FAULTS;
+        if (rest > 0) {
             rows.add(Plain.words(Format.plain(rest, 0) + " more; the command record lists all."));
-        } else if (rest > 0) {
-            rows.add(Plain.button(
-                    "Show "
-                            + (log.faults().size() > MOST_FAULTS
-                                    ? MOST_FAULTS
-                                    : log.faults().size()) + " of "
-                            + log.faults().size(),
-                    () -> {
-                        allFaults = true;
-                        build();
-                    }));
         }
     }
 

@@ -122,13 +122,18 @@ class CatalogTest {
 
     /** What only a measurement tells is not there until it is typed: a rule that counts with it stays unchecked. */
     @ParameterizedTest
-    @CsvSource({"burners,jet jets pressure heat", "room.openings,area level to free height", "kiln.elements,groove coil"
+    @CsvSource({
+        "burners,jet jets pressure heat",
+        "room.openings,area level to free height",
+        "kiln.elements,groove coil",
+        "kiln.fittings,diameter size"
     })
     void freshPartsBringNoFiguresThatRulesCountWith(String list, String figures) {
         Document doc = Open.starter("octagon-17");
         FormSpec form = switch (list) {
             case "burners" -> Catalog.burners();
             case "kiln.elements" -> KilnCatalog.elements();
+            case "kiln.fittings" -> KilnCatalog.fittings();
             default ->
                 Catalog.room().inner().stream()
                         .filter(s -> s.path().equals("openings"))
@@ -139,6 +144,40 @@ class CatalogTest {
         assertThat(next.read().problems()).isEmpty();
         String last = list + "[" + (next.size(list) - 1) + "].";
         assertThat(figures.split(" ")).noneMatch(f -> next.has(last + f));
+    }
+
+    /** The third groove of a kiln lies as far above the second as that above the first, and is cut like it. */
+    @Test
+    void anElementGoesOnFromTheLastTwo() {
+        String all =
+                "[{\"name\": \"low\", \"on\": \"wall\", \"height\": \"50 mm\"}, {\"name\": \"next\", \"on\": \"wall\","
+                        + " \"height\": \"115 mm\", \"groove\": {\"height\": \"15 mm\", \"depth\": \"20 mm\"}, \"coil\": \"10 mm\","
+                        + " \"tails\": {\"panel\": 1, \"at\": [\"0 mm\", \"115 mm\"], \"diameter\": \"12 mm\"}}]";
+        Document doc = Open.starter("octagon-17");
+        doc.edit("two", t -> t.setText("units", "metric").set("kiln.elements", all));
+        String two = doc.text().toText();
+        doc.edit("third", t -> Templates.append(t, KilnCatalog.elements(), "kiln.elements"));
+        var third = doc.design().kiln().elements().get(2);
+        assertThat(third.name()).isEqualTo("element A");
+        assertThat(third.height().mm()).isEqualTo(180);
+        assertThat(third.groove().depth().mm()).isEqualTo(20);
+        assertThat(third.coil().mm()).isEqualTo(10);
+        assertThat(third.tails()).isNull();
+        doc.undo();
+        assertThat(doc.text().toText()).isEqualTo(two);
+    }
+
+    @Test
+    void aFreshBurnerGoesUnderAnInletThatHasNone() {
+        Document doc = Open.starter("octagon-17");
+        String first = doc.text().get("burners[0].port").orElseThrow();
+        DesignText one =
+                doc.text().set("burners", "[" + doc.text().getJson("burners[0]").orElseThrow() + "]");
+        String fresh = Templates.fill(one, Catalog.burners());
+        DesignText two = one.append("burners", fresh);
+        assertThat(two.get("burners[1].port")).isPresent().get().isNotEqualTo(first);
+        DesignText full = two.append("burners", Templates.fill(two, Catalog.burners()));
+        assertThat(full.read().problems()).isEmpty();
     }
 
     @ParameterizedTest

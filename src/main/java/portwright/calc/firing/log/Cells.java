@@ -50,6 +50,13 @@ final class Cells {
         return cell.replace('\u00a0', ' ').replace('\u202f', ' ').strip();
     }
 
+    /** What to do about a cell that is no time or temperature: a spreadsheet writes only # where a column is too narrow. */
+    static String instead(String cell, String write) {
+        return cell.matches("#+")
+                ? ": the column was too narrow when it was exported; widen it and export again"
+                : "; write " + write;
+    }
+
     /** How commas in numbers of one column are meant. */
     enum Comma {
         DECIMAL,

@@ -48,6 +48,9 @@ public record Fit(
     /** A band wider than this to either side is no news beside the 1.0 to 1.5 of any sound kiln. */
     private static final double WIDEST_LOSS = 0.25;
 
+    /** Over this share of full power most of the heat is stored, not lost. */
+    private static final double FAST_SHARE = 0.7;
+
     static final double SIGMAS = 1.645;
 
     private static final String LIKE = "this log cannot tell leak from wall: ";
@@ -123,12 +126,11 @@ public record Fit(
             return none(
                     String.format(
                             java.util.Locale.ROOT,
-                            "known power without gas leaves the loss factor anywhere from %.2f to %.2f%s: a slower climb"
-                                    + " at a fixed share (\"elements\": \"60 %%\"), a load told in a note (load 45 kg) or cones beside the"
-                                    + " thermocouple narrow it",
+                            "known power without gas leaves the loss factor anywhere from %.2f to %.2f%s. %s",
                             loss.loss() - SIGMAS * loss.lossSd(),
                             loss.loss() + SIGMAS * loss.lossSd(),
-                            beside(c.kiln().lossFactor(), loss)),
+                            beside(c.kiln().lossFactor(), loss),
+                            narrower(base, plain)),
                     plainMin,
                     gasMin);
         }
@@ -257,6 +259,22 @@ public record Fit(
                 : ". That leaves out the design's %.2f: this kiln loses %s, or its elements give %s, than the design says, but the band is too wide to be written into it"
                         .formatted(
                                 design, design < loss.loss() ? "more" : "less", design < loss.loss() ? "less" : "more");
+    }
+
+    /** What to do that the record has not: at full power the heat goes into brick and ware, and little of it tells of the loss. */
+    private static String narrower(Followed f, List<Integer> plain) {
+        double share = Followed.median(plain.stream().map(i -> f.asked[i]).toList())
+                / f.c.kiln().elements().fullW();
+        boolean load = Double.isNaN(Notes.loadKg(f.c.log()));
+        return (share > FAST_SHARE
+                        ? "In so fast a climb brick and ware take most of the power and the loss hardly shows: give the electric step before the gas a fixed share"
+                                + " that keeps it climbing (\"rate\": \"full\" with \"elements\": \"60 %\") and fit that record"
+                        : "Give the electric step before the gas more time at its fixed share, or a smaller one that keeps it climbing, and fit that record")
+                + (load && f.offsets.isEmpty()
+                        ? "; a note of the ware (load 45 kg) and cones beside the thermocouple narrow it a little more"
+                        : load
+                                ? "; a note of the ware (load 45 kg) narrows it a little more"
+                                : f.offsets.isEmpty() ? "; cones beside the thermocouple narrow it a little more" : "");
     }
 
     private static List<Integer> told(Followed f, IntPredicate which) {

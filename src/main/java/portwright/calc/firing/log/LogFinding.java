@@ -11,12 +11,14 @@ package portwright.calc.firing.log;
  * @param offsetK reading error, or how far a reading goes over the plan's; NaN where that is not the measure
  * @param falls whether the temperature falls or stands after it
  * @param orProbe whether a thermocouple that reads wrong may be the cause as well, or alone
- * @param fromStart whether it was so from the start of the record, as far as that tells
+ * @param fromStart whether the first step that tells of it shows it already, so that nothing tells when it began
  * @param gas whether gas burns when a reading goes over the plan's; false else
  * @param planCone of a reading over the plan's: hardest cone that the plan's firing lays down; null else, empty for none
  * @param cone the same by the readings up to the end of the record; of a cone that cannot have bent, that one
  * @param behind whether it is told by a climb that falls off at a power that stays, which asks no plan to be kept
  * @param orAir whether a damper farther open than the log says would explain a lost element as well
+ * @param soundS of a loss whose beginning lies between two steps at known power: up to when the record shows none so large, s; 0 where it
+ *     shows nothing of the time before; NaN else
  */
 public record LogFinding(
         Kind kind,
@@ -32,11 +34,27 @@ public record LogFinding(
         String planCone,
         String cone,
         boolean behind,
-        boolean orAir) {
+        boolean orAir,
+        double soundS) {
     /** A finding of which elements are not the measure. */
     public LogFinding(
             Kind kind, double timeS, double kelvin, double lostW, double offsetK, boolean falls, boolean orProbe) {
-        this(kind, timeS, kelvin, lostW, Double.NaN, offsetK, falls, orProbe, false, false, null, null, false, false);
+        this(
+                kind,
+                timeS,
+                kelvin,
+                lostW,
+                Double.NaN,
+                offsetK,
+                falls,
+                orProbe,
+                false,
+                false,
+                null,
+                null,
+                false,
+                false,
+                Double.NaN);
     }
 
     /** A reading that told nothing for a time. */
@@ -60,34 +78,42 @@ public record LogFinding(
                 planCone,
                 cone,
                 behind,
-                orAir);
+                orAir,
+                soundS);
     }
 
     LogFinding doubted() {
         return new LogFinding(
                 kind, timeS, kelvin, lostW, lostShare, offsetK, falls, true, fromStart, gas, planCone, cone, behind,
-                orAir);
+                orAir, soundS);
     }
 
     /** The same, so from the start. */
     LogFinding fromTheStart() {
         return new LogFinding(
                 kind, timeS, kelvin, lostW, lostShare, offsetK, falls, orProbe, true, gas, planCone, cone, behind,
-                orAir);
+                orAir, soundS);
     }
 
     /** The same, told by a climb that falls off. */
     LogFinding toldBehind() {
         return new LogFinding(
                 kind, timeS, kelvin, lostW, lostShare, offsetK, falls, orProbe, fromStart, gas, planCone, cone, true,
-                orAir);
+                orAir, soundS);
     }
 
     /** The same, that a damper farther open than logged would explain as well. */
     LogFinding orByAir() {
         return new LogFinding(
                 kind, timeS, kelvin, lostW, lostShare, offsetK, falls, orProbe, fromStart, gas, planCone, cone, behind,
-                true);
+                true, soundS);
+    }
+
+    /** The same, of a loss of which the record shows nothing up to a time, s. */
+    LogFinding soundUntil(double seconds) {
+        return new LogFinding(
+                kind, timeS, kelvin, lostW, lostShare, offsetK, falls, orProbe, false, gas, planCone, cone, behind,
+                orAir, seconds);
     }
 
     /** The same with the cones that plan and readings lay down. */
@@ -106,7 +132,8 @@ public record LogFinding(
                 planned,
                 byReadings,
                 behind,
-                orAir);
+                orAir,
+                soundS);
     }
 
     /** Kinds, worst first: what runs away before what goes out. */

@@ -204,7 +204,11 @@ public final class LogParser {
         String when = cell(cells, h.time());
         Clock clock = Clock.read(when, h.date() < 0 ? null : cell(cells, h.date()), h.timeUnitS());
         if (clock == null) {
-            skip(line, when.isEmpty() ? "no time" : "\"" + when + "\" is no time; write 14:05, 2:05 PM or 1.5 h");
+            skip(
+                    line,
+                    when.isEmpty()
+                            ? "no time"
+                            : "\"" + when + "\" is no time" + Cells.instead(when, "14:05, 2:05 PM or 1.5 h"));
             return;
         }
         String note = cell(cells, h.note());

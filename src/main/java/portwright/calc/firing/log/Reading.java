@@ -28,7 +28,7 @@ record Reading(Double kelvin, String why) {
         }
         Double kelvin = kelvin(text, celsius, comma);
         if (kelvin == null) {
-            return new Reading(null, "\"" + text + "\" is no temperature; write 900 or 900 °C");
+            return new Reading(null, "\"" + text + "\" is no temperature" + Cells.instead(text, "900 or 900 °C"));
         }
         if (kelvin > HOTTEST_K) {
             return new Reading(

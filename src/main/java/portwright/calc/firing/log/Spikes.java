@@ -97,7 +97,7 @@ final class Spikes {
             return i + 2 <= last && alone(r.get(i), r.get(i + 1), r.get(i + 2)) ? 1 : 0;
         }
         double out = off(r, before, before - 1, i);
-        if (Math.abs(out) <= leastK()) {
+        if (Math.abs(out) <= leastK() || between(r.get(before), r.get(i), r.get(i + 1))) {
             return 0;
         }
         double back = off(r, i + 1, i + 2, i);
@@ -121,6 +121,11 @@ final class Spikes {
             }
         }
         return 0;
+    }
+
+    /** Whether a reading is a step of one fall or climb between its neighbours: however it bends there, it is not out and back. */
+    private static boolean between(LogRow a, LogRow x, LogRow b) {
+        return (x.kelvin() - a.kelvin()) * (b.kelvin() - x.kelvin()) > 0;
     }
 
     /** The first or last reading, which has neighbours on one side only. */

@@ -43,7 +43,7 @@ public final class ChamberPressure implements Rule {
             }
         }
         String remedy =
-                "Close spyholes, seal the lid joint with fibre or clay, lead the fume outdoors, and keep a CO alarm at breathing height.";
+                "Close spyholes, seal the joint of lid or door with fibre or clay, lead the fume outdoors, and keep a CO alarm at breathing height.";
         if (Say.over(at.floorPressure(), most)) {
             Say.add(
                     out,

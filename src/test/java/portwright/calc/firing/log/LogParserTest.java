@@ -282,8 +282,29 @@ class LogParserTest {
     void rowsThatBeginWithAHashAreTold() {
         FiringLog log = LogParser.parse(
                 "# kiln two\ntime,temp °C\n8:00,20\n########,60\n########,90\n# second shelf glowed\n9:00,150\n9:30,200\n");
-        assertThat(log.faults()).hasSize(2).allMatch(f -> f.reason().contains("\"########\" is no time"));
+        String narrow = ": the column was too narrow when it was exported; widen it and export again";
+        assertThat(log.faults()).hasSize(2).allMatch(f -> f.reason().equals("\"########\" is no time" + narrow));
         assertThat(log.linesSkipped()).isEqualTo(2);
         assertThat(log.remarks()).anyMatch(m -> m.startsWith("1 line beginning with # holds no columns"));
+        log = LogParser.parse("time,temp °C\n8:00,20\n8:30,###\n9:00,150\n9:30,200\n9:40,hot\n");
+        assertThat(log.faults().get(0).reason()).isEqualTo("\"###\" is no temperature" + narrow);
+        assertThat(log.faults().get(1).reason()).contains("write 900");
+    }
+
+    /** A plate off and the ports open: the kiln falls for ten minutes, fast at first; no reading of it is out and back. */
+    @Test
+    void aSteadyFallHasNoWildReading() {
+        StringBuilder b = new StringBuilder("elapsed min,temp °C\n");
+        double c = 1160;
+        for (int t = 0; t <= 100; t += 5) {
+            b.append(t).append(',').append(c).append('\n');
+            c += 5;
+        }
+        // Rows at the turn of plate and ports as well as every five minutes.
+        double[][] then = {{104.5, 1268}, {105, 1258.8}, {110, 1231.3}, {114.5, 1211.9}, {115, 1216.9}, {120, 1224}};
+        for (double[] x : then) {
+            b.append(x[0]).append(',').append(x[1]).append('\n');
+        }
+        assertThat(LogParser.parse(b.toString()).faults()).isEmpty();
     }
 }
