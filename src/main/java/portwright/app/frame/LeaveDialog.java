@@ -30,7 +30,9 @@ final class LeaveDialog {
         words.setPadding(new Insets(24 * size, 24 * size, 12 * size, 24 * size));
         a.getDialogPane().setContent(words);
         a.getDialogPane().getStylesheets().setAll(owner.getScene().getStylesheets());
-        a.getDialogPane().setStyle(String.format(Locale.ROOT, "-fx-font-size: %.1fpx; -fx-max-width: %.0fpx;", FONT_PX * size, MOST_PX * size));
+        a.getDialogPane()
+                .setStyle(String.format(
+                        Locale.ROOT, "-fx-font-size: %.1fpx; -fx-max-width: %.0fpx;", FONT_PX * size, MOST_PX * size));
         a.initOwner(owner);
         a.setTitle("Not saved");
         ButtonType b = a.showAndWait().orElse(stay);

@@ -61,6 +61,7 @@ public final class StarterDialog {
 
     private static Button card(String head, String words, KilnGeometry kiln, Runnable run) {
         Label notes = new Label(String.join("\n", Say.broken(words, NOTES_PX, NOTES_FONT_PX)));
+        notes.setMaxWidth(Double.MAX_VALUE);
         VBox box = new VBox(6, new StarterThumb(kiln, 150, 112), title(head), small(notes));
         box.setAlignment(Pos.TOP_CENTER);
         box.setPrefWidth(190);
