@@ -1,12 +1,15 @@
 package portwright.app;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
+import java.util.Base64;
 import javafx.geometry.Bounds;
 import javafx.scene.Node;
 import javafx.scene.canvas.Canvas;
+import javafx.scene.layout.Region;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -15,6 +18,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import portwright.app.doc.Picture;
 import portwright.app.doc.Step;
+import portwright.app.frame.ScaledPane;
+import portwright.app.frame.Themes;
 
 /** A window shown larger: nothing is blurred, and key hints lie beside the drawing. */
 class LargerWindowTest {
@@ -78,5 +83,23 @@ class LargerWindowTest {
                 assertThat(least).as(p.title()).isLessThan(p == Picture.SECTION ? 300 : 400);
             });
         }
+    }
+
+    /** Menus and tips are windows of their own; the windows beside the main one ask it for its size. */
+    @Test
+    void menusTipsAndWindowsBesideGrowToo() {
+        show(1.5, Picture.FLOOR_HOT);
+        Toolkit.run(() -> {
+            assertThat(Themes.size(open.stage())).isEqualTo(1.5);
+            String sheet = open.stage().getScene().getStylesheets().get(2);
+            String css = new String(Base64.getDecoder().decode(sheet.substring(sheet.indexOf(',') + 1)), UTF_8);
+            assertThat(css).contains("21.0px").contains("19.5px");
+            Region inside = new Region();
+            inside.setPrefSize(300, 200);
+            ScaledPane pane = new ScaledPane(inside);
+            pane.factor(1.5);
+            assertThat(pane.prefWidth(-1)).isEqualTo(450);
+            assertThat(pane.prefHeight(-1)).isEqualTo(300);
+        });
     }
 }

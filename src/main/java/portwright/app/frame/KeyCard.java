@@ -5,6 +5,7 @@ import javafx.scene.Scene;
 import javafx.scene.control.Label;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.GridPane;
+import javafx.scene.layout.Region;
 import javafx.stage.Modality;
 import javafx.stage.Stage;
 import javafx.stage.Window;
@@ -50,8 +51,7 @@ final class KeyCard {
         stage.initOwner(owner);
         stage.initModality(Modality.WINDOW_MODAL);
         stage.setTitle("Keys");
-        Scene scene = new Scene(grid);
-        scene.getStylesheets().setAll(owner.getScene().getStylesheets());
+        Scene scene = Themes.beside(owner, grid, Region.USE_COMPUTED_SIZE, Region.USE_COMPUTED_SIZE);
         scene.setOnKeyPressed(e -> {
             if (e.getCode() == KeyCode.ESCAPE || e.getCode() == KeyCode.F1) {
                 stage.close();

@@ -29,6 +29,16 @@ public final class ScaledPane extends Region {
     }
 
     @Override
+    protected double computePrefWidth(double height) {
+        return factor * content.prefWidth(height < 0 ? height : height / factor);
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+        return factor * content.prefHeight(width < 0 ? width : width / factor);
+    }
+
+    @Override
     protected void layoutChildren() {
         content.resizeRelocate(0, 0, getWidth() / factor, getHeight() / factor);
     }

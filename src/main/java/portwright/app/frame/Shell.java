@@ -4,6 +4,7 @@ import java.io.File;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import javafx.scene.Parent;
 import javafx.scene.Scene;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyCodeCombination;
@@ -47,7 +48,7 @@ public final class Shell {
                 doc,
                 home,
                 new Notices(view.messages()),
-                r -> root.getChildren().setAll(r == null ? scaled : r),
+                r -> root.getChildren().setAll(r == null ? scaled : larger(r)),
                 () -> view.board().fit(),
                 () -> view.go(Step.KILN));
         doc.listen(c -> {
@@ -73,7 +74,7 @@ public final class Shell {
      */
     public void show(double width, double height) {
         Scene scene = new Scene(root, width, height);
-        Themes.set(scene, dark);
+        Themes.set(scene, dark, size());
         keys(scene);
         drop(scene);
         stage.setScene(scene);
@@ -147,6 +148,7 @@ public final class Shell {
     /** Sets the size of everything, 1 to 2. */
     public void size(double f) {
         scaled.factor(f);
+        Themes.set(stage.getScene(), dark, size());
         home.set("size", String.valueOf(scaled.factor()));
     }
 
@@ -154,10 +156,16 @@ public final class Shell {
         return scaled.factor();
     }
 
+    private ScaledPane larger(Parent content) {
+        ScaledPane pane = new ScaledPane(content);
+        pane.factor(size());
+        return pane;
+    }
+
     /** Turns between light and dark. */
     public void turnTheme() {
         dark = !dark;
-        Themes.set(stage.getScene(), dark);
+        Themes.set(stage.getScene(), dark, size());
         home.set("dark", String.valueOf(dark));
     }
 

@@ -4,7 +4,6 @@ import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import javafx.geometry.Pos;
 import javafx.scene.Node;
-import javafx.scene.Scene;
 import javafx.scene.control.Button;
 import javafx.scene.control.ContentDisplay;
 import javafx.scene.control.Label;
@@ -37,6 +36,8 @@ public final class StarterDialog {
     /** A row of cards whole and the pictures of the next, px; fits a screen of 720. */
     private static final double HEIGHT_PX = 680;
 
+    private static final double WIDTH_PX = 960;
+
     private static final String HEAD = "Take the kiln that is most like yours, or type your own measures";
     private static final String OWN = "A kiln of my own measures";
     private static final String OWN_WORDS =
@@ -60,6 +61,7 @@ public final class StarterDialog {
 
     private static Button card(String head, String words, KilnGeometry kiln, Runnable run) {
         Label notes = new Label(String.join("\n", Say.broken(words, NOTES_PX, NOTES_FONT_PX)));
+        notes.setMaxWidth(Double.MAX_VALUE);
         VBox box = new VBox(6, new StarterThumb(kiln, 150, 112), title(head), small(notes));
         box.setAlignment(Pos.TOP_CENTER);
         box.setPrefWidth(190);
@@ -181,9 +183,7 @@ public final class StarterDialog {
         VBox.setVgrow(body, Priority.ALWAYS);
         VBox box = new VBox(10, head, name, body, end);
         box.getStyleClass().add("card-window");
-        Scene scene = new Scene(box, 960, HEIGHT_PX);
-        scene.getStylesheets().setAll(owner.getScene().getStylesheets());
-        stage.setScene(scene);
+        stage.setScene(Themes.beside(owner, box, WIDTH_PX, HEIGHT_PX));
         SmallWindow.show(stage);
         own.requestFocus();
     }
