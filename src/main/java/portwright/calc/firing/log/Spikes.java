@@ -97,7 +97,7 @@ final class Spikes {
             return i + 2 <= last && alone(r.get(i), r.get(i + 1), r.get(i + 2)) ? 1 : 0;
         }
         double out = off(r, before, before - 1, i);
-        if (Math.abs(out) <= leastK() || between(r.get(before), r.get(i), r.get(i + 1))) {
+        if (Math.abs(out) <= leastK() || Math.abs(bend(r.get(before), r.get(i), r.get(i + 1))) <= leastK()) {
             return 0;
         }
         double back = off(r, i + 1, i + 2, i);
@@ -123,9 +123,12 @@ final class Spikes {
         return 0;
     }
 
-    /** Whether a reading is a step of one fall or climb between its neighbours: however it bends there, it is not out and back. */
-    private static boolean between(LogRow a, LogRow x, LogRow b) {
-        return (x.kelvin() - a.kelvin()) * (b.kelvin() - x.kelvin()) > 0;
+    /** Height of a reading over the straight line between its neighbours, K: one on it is not out and back, however the log bends before and behind. */
+    private static double bend(LogRow a, LogRow x, LogRow b) {
+        double dt = b.timeS() - a.timeS();
+        return dt == 0
+                ? Double.POSITIVE_INFINITY
+                : x.kelvin() - a.kelvin() - (b.kelvin() - a.kelvin()) * (x.timeS() - a.timeS()) / dt;
     }
 
     /** The first or last reading, which has neighbours on one side only. */
