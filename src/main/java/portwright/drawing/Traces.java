@@ -13,7 +13,11 @@ public final class Traces implements Pen {
 
     private static final double PIECE = Math.toRadians(10);
 
-    private record Trace(Pt a, Pt b, boolean runsOn) {}
+    private record Trace(Pt a, Pt b, LineStyle style) {
+        boolean runsOn() {
+            return LONG.contains(style);
+        }
+    }
 
     private final Pen sizes;
     private final Box window;
@@ -32,7 +36,15 @@ public final class Traces implements Pen {
 
     /** Whether nothing but joints, axes and hatching runs through a box. */
     public boolean breakable(Box box) {
-        return traces.stream().noneMatch(t -> !t.runsOn && box.clip(t.a, t.b) != null);
+        return traces.stream().noneMatch(t -> !t.runsOn() && box.clip(t.a, t.b) != null);
+    }
+
+    /** Whether hatching runs through a box, and besides it nothing but joints and axes. */
+    public boolean hatched(Box box) {
+        List<Trace> through =
+                traces.stream().filter(t -> box.clip(t.a, t.b) != null).toList();
+        return through.stream().anyMatch(t -> t.style == LineStyle.CUT_HATCH || t.style == LineStyle.GROOVE_HATCH)
+                && through.stream().allMatch(t -> t.style == LineStyle.CUT_HATCH || t.runsOn());
     }
 
     @Override
@@ -48,7 +60,7 @@ public final class Traces implements Pen {
     @Override
     public void line(Pt a, Pt b, LineStyle style, Ink ink) {
         if (window.clip(a, b) != null) {
-            traces.add(new Trace(a, b, LONG.contains(style)));
+            traces.add(new Trace(a, b, style));
         }
     }
 

@@ -53,6 +53,11 @@ final class Places {
         return traces.breakable(box);
     }
 
+    /** Whether hatching crosses it that may be broken behind words. */
+    boolean hatched(Box box) {
+        return traces.hatched(box);
+    }
+
     private static boolean off(Box b, List<Box> others) {
         return others.stream().noneMatch(b::touches);
     }

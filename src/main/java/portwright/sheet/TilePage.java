@@ -22,6 +22,8 @@ final class TilePage {
     private static final TextStyle TILE_NAME = new TextStyle(TextStyle.Face.SANS_BOLD, 17, 8, Ink.INK, false);
     private static final TextStyle FOOT = new TextStyle(TextStyle.Face.SANS, 13, 3.2, Ink.INK, false);
     private static final double NAME_BOX = 22;
+    /** Height of the foot's warning sign above the lower margin, with some air, mm: words in the band end above it. */
+    private static final double SIGN_ROOM = 13;
 
     private final Job job;
     private final View view;
@@ -163,7 +165,7 @@ final class TilePage {
         Box area = frame.area();
         CheckBar.down(barPen(area.maxX() + 3.3, area.maxY() - 6), new Pt(0, 0));
         double from = area.maxY() - 6 - CheckBar.INCH_LENGTH_MM * job.options().scaleY() - 10;
-        double room = from - frame.inside().minY();
+        double room = from - frame.inside().minY() - SIGN_ROOM;
         String one = job.kiln().design().title() + " · content " + job.mark().words() + " · full size 1 : 1";
         plain.text(
                 Words.fit(plain, one, room, TextStyle.BAR),
@@ -171,8 +173,9 @@ final class TilePage {
                 Pen.Align.LEFT,
                 -Math.PI / 2,
                 TextStyle.BAR);
-        String two = "Measure both bars before use."
-                + (job.options().corrected() ? " Printer " + job.options().correctionWords() + "." : "");
+        String two = job.options().corrected()
+                ? "Measure both bars. Printer " + job.options().correctionWords() + "."
+                : "Measure both bars before use.";
         plain.text(
                 Words.fit(plain, two, room, TextStyle.BAR),
                 new Pt(area.maxX() + 1.8, from),

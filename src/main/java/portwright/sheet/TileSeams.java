@@ -140,9 +140,14 @@ final class TileSeams {
             boolean left = upright ? tile == first : i == 1;
             Pt text = p.plus(left ? -3.6 : 3.6, upright ? 3.4 : tile == first ? 2.6 : -5);
             places.take(new Box(p.x() - 5.5, p.y() - 5.5, p.x() + 5.5, p.y() + 5.5));
-            places.take(new Box(
-                    left ? text.x() - tw : text.x(), text.y() - 1, left ? text.x() : text.x() + tw, text.y() + 3.5));
+            Box words = new Box(
+                    left ? text.x() - tw : text.x(), text.y() - 1, left ? text.x() : text.x() + tw, text.y() + 3.5);
+            places.take(words);
+            boolean hatched = places.hatched(words);
             later.add(() -> {
+                if (hatched) {
+                    model.fill(words.corners(), Ink.PAPER, 1);
+                }
                 model.polyline(
                         List.of(p.plus(0, 2.6), p.plus(2.6, 0), p.plus(0, -2.6), p.plus(-2.6, 0)), true, LineStyle.BOX);
                 model.line(p.plus(-5, 0), p.plus(5, 0), LineStyle.BOX);

@@ -13,6 +13,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -47,6 +48,28 @@ class WordsOnTilesTest {
     @Tag("slow")
     void wordsOnTilesOfEveryDesign(String name, Path file) throws IOException {
         wordsOnTiles(name, file);
+    }
+
+    /** The narrowest paper that is common, and the longest words: both factors at full length. Base lines run down the band, so their end is the lower one. */
+    @Test
+    void wordsInTheBandEndAboveTheWarningSign() throws IOException {
+        Design design = Prints.read(Prints.all().get(0));
+        SheetOptions corrected = new SheetOptions(
+                Paper.parse("letter"), SheetOptions.Part.FLOOR, SheetOptions.Side.COLD, 1.0081, 1.0081, true);
+        double signTop = Frame.MARGIN + 7.2 + 9 / 2.0;
+        int seen = 0;
+        try (PDDocument d = Loader.loadPDF(Prints.print(design, corrected).pdf())) {
+            for (PDPage p : d.getPages()) {
+                for (PrintedPage.Run r : new PrintedPage(p).runs) {
+                    if (r.words().startsWith("Measure both bars. Printer")) {
+                        assertThat(r.words()).endsWith("× 1.0081 across, × 1.0081 down.");
+                        assertThat(r.to().y()).isGreaterThan(signTop);
+                        seen++;
+                    }
+                }
+            }
+        }
+        assertThat(seen).isPositive();
     }
 
     private static List<PrintedPage> tiles(Path file) throws IOException {
