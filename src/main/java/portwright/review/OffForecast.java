@@ -24,6 +24,9 @@ import portwright.calc.firing.log.StepRecord;
  */
 public record OffForecast(List<Climb> steps, boolean fast, boolean atShare, boolean gas) {
     private static final double LEAST_K_PER_S = 30 / 3600.0;
+    /** A climb so much faster, as a share: one of 60 sound kilns of another model reached 0.40, a relay stuck under a share 0.63 and more. */
+    private static final double FAST = 0.5;
+
     private static final double SLOW_FOR_S = 3600;
     private static final double FAST_FOR_S = 1200;
     /** A step that begins so much colder than the forecast's climbs faster, one that ends hotter slower. */
@@ -83,7 +86,7 @@ public record OffForecast(List<Climb> steps, boolean fast, boolean atShare, bool
         if (holds || !(told > 0) || led) {
             return false;
         }
-        double least = Math.max(LEAST_K_PER_S, told * Forecast.RATE_BAND);
+        double least = Math.max(LEAST_K_PER_S, told * (fast ? FAST : Forecast.RATE_BAND));
         return fast
                 ? s.climbKPerS() > told + least && s.startK() >= as.startK() - SAME_K
                 : s.climbKPerS() < told - least && s.endK() <= as.endK() + SAME_K;
