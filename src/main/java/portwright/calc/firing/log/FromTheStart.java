@@ -17,6 +17,9 @@ final class FromTheStart {
 
     private static final int LEAST = 4;
     private static final int CIRCUIT_LEAST = 2;
+    /** So many times as long as an interval's readings lie off. */
+    private static final double ROWS_REACH = 2;
+
     private static final double WARM_K = 473.15;
     /** In place of an interval: so from the first that tells; and when it began is not known. */
     private static final int START = -1;
@@ -34,7 +37,11 @@ final class FromTheStart {
                 told.add(i);
             }
         }
-        if (told.size() < CIRCUIT_LEAST) {
+        // Intervals that all rest on the same two or three rows tell no more than these do, and one of them may be
+        // wrong.
+        double reachS = told.stream().mapToDouble(i -> f.grid.reachS()[i]).max().orElse(0);
+        boolean fewRows = reachS > Grid.HALF_S && told.size() * Grid.SPACING_S < ROWS_REACH * reachS;
+        if (told.size() < CIRCUIT_LEAST || fewRows) {
             return null;
         }
         List<Integer> decides = decides(f, told);

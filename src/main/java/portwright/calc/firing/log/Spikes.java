@@ -9,7 +9,7 @@ import java.util.List;
  * heat. A bad contact, a relay's pulse or a slip of the pen, not the chamber. A fall that lasts is left as it is.
  *
  * <p>Limits are this project's judgement. A reading that stands alone is wild when the way up to it, or back up from it, is steeper than any
- * brick kiln climbs: 1000 °C/h near room temperature, 300 °C/h from 1000 °C on. The skin of brick and ware, which follows power within minutes,
+ * brick kiln climbs: 1000 °C/h near room temperature, 300 °C/h from 1000 °C on; or when it lies, between two that climb, nearly as cold as the coldest. The skin of brick and ware, which follows power within minutes,
  * stays below 15 °C. Several wild readings in a row must jump out and back four times as fast, so that power which goes and comes again is
  * never taken for them; so must a first or last reading.
  */
@@ -27,6 +27,9 @@ final class Spikes {
     static final double RUN_LEAST_K = 60;
     static final double RUN_FASTER = 4;
     private static final double RUN_S = 1800;
+    /** What is left of the height over the coldest reading where one dips that far. */
+    private static final double DIPS_TO = 0.25;
+
     private static final int RUN_MOST = 400;
     private static final int PASSES = 4;
     private static final double ZERO_C = 273.15;
@@ -34,11 +37,17 @@ final class Spikes {
     private final List<LogRow> rows;
     private final List<LogFault> faults;
     private final double noiseK;
+    private final double coldestK;
 
     private Spikes(List<LogRow> rows, List<LogFault> faults) {
         this.rows = rows;
         this.faults = faults;
         noiseK = noise(rows);
+        coldestK = rows.stream()
+                .filter(r -> r.kelvin() != null)
+                .mapToDouble(LogRow::kelvin)
+                .min()
+                .orElse(0);
     }
 
     /** The rows without wild readings; each is told in the faults. A row that tells something else as well keeps that. */
@@ -101,7 +110,10 @@ final class Spikes {
             return 0;
         }
         double back = off(r, i + 1, i + 2, i);
-        if (out * back > 0 && Math.abs(back) > leastK() && steep(r.get(out > 0 ? before : i + 1), r.get(i), 1)) {
+        if (out * back > 0
+                && Math.abs(back) > leastK()
+                && (steep(r.get(out > 0 ? before : i + 1), r.get(i), 1)
+                        || dips(r.get(before), r.get(i), r.get(i + 1)))) {
             return 1;
         }
         if (!jump(r.get(before), r.get(i))) {
@@ -121,6 +133,13 @@ final class Spikes {
             }
         }
         return 0;
+    }
+
+    /** Whether a reading lies most of the way back to the coldest of the log, between two that climb: no kiln cools so far so soon. */
+    private boolean dips(LogRow a, LogRow x, LogRow b) {
+        return b.kelvin() > a.kelvin()
+                && b.timeS() - a.timeS() < 2 * RUN_S
+                && x.kelvin() - coldestK < DIPS_TO * (a.kelvin() - coldestK);
     }
 
     /** Height of a reading over the straight line between its neighbours, K: one on it is not out and back, however the log bends before and behind. */
