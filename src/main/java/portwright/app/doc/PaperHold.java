@@ -26,7 +26,7 @@ public final class PaperHold {
         }
         String[] parts = refused.replaceFirst("^No card: ", "")
                 .replaceFirst(" Mend or complete the design.*$", "")
-                .split("; ");
+                .split("; ", -1);
         return "Save card waits: " + parts[0]
                 + (parts.length == 1 ? "" : "; and " + (parts.length - 1) + " more, told above.");
     }
