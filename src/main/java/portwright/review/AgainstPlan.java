@@ -75,7 +75,7 @@ public record AgainstPlan(List<Slow> slow, List<OffForecast> off, Optional<StepR
             boolean rated = Double.isFinite(asked) && !(steps.get(s.index()).goal() instanceof Step.Hold);
             if (rated
                     && s.index() < forecast.size()
-                    && OffForecast.climb(forecast.get(s.index())) >= FORECAST_KEEPS * asked
+                    && forecast.get(s.index()).climbKPerS() >= FORECAST_KEEPS * asked
                     && s.endS() - s.startS() >= LEAST_S
                     && s.climbKPerS() > 0
                     && s.climbKPerS() < KEPT * asked) {

@@ -54,7 +54,8 @@ public record OffForecast(List<Climb> steps, boolean fast, boolean atShare, bool
             double seconds = 0;
             for (StepRecord s : x.steps()) {
                 if (s.index() < forecast.size() && off(s, steps.get(s.index()), forecast.get(s.index()), fast)) {
-                    off.add(new Climb(s.index(), s.climbKPerS(), climb(forecast.get(s.index()))));
+                    off.add(new Climb(
+                            s.index(), s.climbKPerS(), forecast.get(s.index()).climbKPerS()));
                     seconds += s.endS() - s.startS();
                 }
             }
@@ -72,13 +73,8 @@ public record OffForecast(List<Climb> steps, boolean fast, boolean atShare, bool
         return out;
     }
 
-    /** Mean climb of a forecast's step, K/s; 0 for one without time. */
-    static double climb(StepResult s) {
-        return s.seconds() > 0 ? (s.endK() - s.startK()) / s.seconds() : 0;
-    }
-
     private static boolean off(StepRecord s, Step step, StepResult as, boolean fast) {
-        double told = climb(as);
+        double told = as.climbKPerS();
         boolean led = Double.isNaN(step.elementShare())
                 && Double.isFinite(step.rateKPerS())
                 && (fast || told >= AgainstPlan.FORECAST_KEEPS * step.rateKPerS());

@@ -65,10 +65,7 @@ public record RecordReview(
     /** Mean climb of a step in the forecast, K/s; NaN where it does not get there. */
     public double forecastClimbKPerS(int step) {
         List<StepResult> steps = review.firing().forecast().value().nominal().steps();
-        return step < steps.size() && steps.get(step).seconds() > 0
-                ? (steps.get(step).endK() - steps.get(step).startK())
-                        / steps.get(step).seconds()
-                : Double.NaN;
+        return step < steps.size() ? steps.get(step).climbKPerS() : Double.NaN;
     }
 
     private static FiringLog shares(Review review, FiringLog log) {

@@ -46,4 +46,9 @@ public record StepResult(
     public double seconds() {
         return endS - startS;
     }
+
+    /** Mean climb, K/s; NaN for a step without time. */
+    public double climbKPerS() {
+        return seconds() > 0 ? (endK - startK) / seconds() : Double.NaN;
+    }
 }
