@@ -82,20 +82,17 @@ final class Blockers {
             }
         }
         List<Proposals.Impossible> out = new ArrayList<>();
+        boolean several = alone.size() > 1;
         alone.entrySet().stream()
                 .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
                 .forEach(e -> out.add(new Proposals.Impossible(
-                        e.getKey(),
-                        true,
-                        words(e.getKey(), miss)
-                                + (alone.size() > 1
-                                        ? "; without this rule, as without others here,"
-                                        : "; without this rule")
-                                + " a layout exists." + tried(e.getKey(), tried))));
+                        e.getKey(), true, alone(e.getKey(), miss, several) + tried(e.getKey(), tried))));
         if (out.isEmpty()) {
             for (String rule : together(nearest.get(0), miss)) {
                 out.add(new Proposals.Impossible(
-                        rule, false, words(rule, miss) + "; it is not the only one in the way." + tried(rule, tried)));
+                        rule,
+                        false,
+                        rule + " stands in the way, and is not the only rule that does." + tried(rule, tried)));
             }
         }
         return out;
@@ -115,14 +112,18 @@ final class Blockers {
         return rule.equals("flue-inlet-ratio") ? tried : "";
     }
 
-    /** What the rule says of the nearest miss; where that keeps it, that the miss does so by breaking another. */
-    private static String words(String rule, Proposal miss) {
-        return miss.tightest().stream()
-                .filter(t -> t.isStop() && t.rule().equals(rule))
-                .findFirst()
-                .map(t -> "At best " + Words.term(t))
-                .orElse(rule + " leaves no place; the nearest miss keeps it, but not this: "
-                        + Words.term(miss.limiting()));
+    /** That a rule takes all room; how far the nearest miss is under its limit stands beside that. Where the miss keeps it, what it breaks in its place. */
+    private static String alone(String rule, Proposal miss, boolean several) {
+        List<String> broken = miss.tightest().stream()
+                .filter(Term::isStop)
+                .map(Term::rule)
+                .distinct()
+                .toList();
+        String open = "without this rule" + (several ? ", as without others here," : "") + " a layout exists.";
+        return broken.contains(rule)
+                ? rule + " takes all room: " + open
+                : rule + " takes the room that other rules leave: " + open + " The nearest miss keeps it and breaks "
+                        + String.join(", ", broken) + " for that.";
     }
 
     /** Rules that open a place once all of them are left out, as few as are found one after the other. */

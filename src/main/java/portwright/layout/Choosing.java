@@ -46,6 +46,11 @@ final class Choosing {
                 out.add(c);
             }
         }
+        if (out.size() == SHOWN
+                && groups.stream().anyMatch(g -> g.contains(out.get(1)) && g.contains(out.get(2)))
+                && Combination.WIDTH.compare(out.get(1), out.get(2)) < 0) {
+            out.add(1, out.remove(2));
+        }
         return out;
     }
 
@@ -67,13 +72,22 @@ final class Choosing {
         return n >= Novelty.MOVED.ordinal() || n > Novelty.POOR.ordinal() && !widest.samePart(shown.get(0));
     }
 
-    /** The first that differs clearly from all shown, in another arrangement if there is one; null where none does. */
+    /**
+     * The widest that differs clearly from all shown, or of those that are next to as wide one in another arrangement, then the first; null where
+     * none differs.
+     */
     private static Combination clear(List<Combination> group, List<Combination> shown, Twins twins) {
+        List<Combination> clear = group.stream()
+                .filter(c -> c.anew() && novelty(c, shown, twins) >= Novelty.MOVED.ordinal())
+                .toList();
+        Combination widest = clear.stream().max(Combination.WIDTH).orElse(null);
         Combination next = null;
-        int most = Novelty.MOVED.ordinal() - 1;
-        for (Combination c : group) {
-            int n = c.anew() ? novelty(c, shown, twins) : 0;
-            if (n > most) {
+        int most = -1;
+        for (Combination c : clear) {
+            int n = novelty(c, shown, twins);
+            if (n > most
+                    && !Combination.gains(widest.margin(), c.margin())
+                    && !Combination.gains(widest.room(), c.room())) {
                 most = n;
                 next = c;
             }

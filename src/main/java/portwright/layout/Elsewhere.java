@@ -1,10 +1,14 @@
 package portwright.layout;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.SplittableRandom;
 import java.util.function.BiPredicate;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import portwright.model.On;
@@ -14,10 +18,11 @@ import portwright.model.On;
  * whole, and one of single places. What lies too near a shown layout, or is one turned or mirrored, counts as no place at all.
  */
 final class Elsewhere {
-    /** Rough climbs of single places: at most, and in all holes that they move (judgement). */
-    private static final int CLIMBS = 24;
+    /** Rough climbs of single places (judgement), from starts no two of which lie nearer along every axis, and out of how many. */
+    private static final int CLIMBS = 12;
 
-    private static final int CLIMBED_HOLES = 100;
+    private static final double STARTS_ALIKE_MM = 25;
+    private static final int PAIRS = 2000;
 
     /** Ends of rough climbs whose inlets and flues are put together anew. */
     private static final int CROSSED = 12;
@@ -28,7 +33,7 @@ final class Elsewhere {
     /** Rounding may carry a hole that far back, mm: two and a half 32nds of an inch along each axis. */
     private static final double ROUNDING_MM = 3;
 
-    /** How far off an end is sought, mm; the widest of those that are clear when rounded counts, and the farthest is so without a look. */
+    /** How far off an end is sought, mm; the nearest that is clear when rounded counts, and the farthest is so without a look. */
     private static final double[] FARTHER_MM = {0.2, 0.8, ROUNDING_MM};
 
     private final Sites sites;
@@ -36,6 +41,7 @@ final class Elsewhere {
     private final Rounded rounding;
     private final Twins twins;
     private final Progress progress;
+    private final Map<Site, List<double[]>> grids = new HashMap<>();
 
     /** Rounds a layout's places to some that are allowed; the same one always as it was rounded first. */
     interface Rounded {
@@ -91,29 +97,71 @@ final class Elsewhere {
                 .sorted(Combination.WIDTH.reversed())
                 .limit(Together.KEPT)
                 .forEach(o -> ends.offer(Together.join(o), o.room()));
-        SplittableRandom random = new SplittableRandom(Together.SEED);
-        Site floor = sites.slab(On.FLOOR, c.choice().inletMm());
-        Site lid = sites.slab(On.LID, c.choice().flueMm());
-        double least = Choosing.least(c.room());
-        List<Thrown> thrown =
-                List.of(Thrown.beside(shown, floor, n, lid, m, least), new Thrown(floor, n, lid, m, least));
-        int climbs = Math.min(CLIMBS, CLIMBED_HOLES / (n + m));
-        for (int k = 0; k < climbs && !progress.cancelled(); k++) {
-            double[] p = thrown.get(k % thrown.size()).start(hill, random);
-            ends.offer(p, Compass.rough(p, Together.LONG_MM, hill, random, progress));
+        for (double[] p : afresh(c, shown, hill)) {
+            if (!progress.cancelled()) {
+                ends.offer(p, Compass.rough(p, Together.LONG_MM, hill, new SplittableRandom(Together.SEED), progress));
+            }
         }
         List<Combination> out = new ArrayList<>();
         for (double[] p : crossed(Together.ends(ends, 2 * (n + m)), n, m, hill)) {
             Combination best = null;
-            for (double farther : FARTHER_MM) {
-                Combination at = climbed(c, p, shown, farther);
-                boolean gains = at != null && (best == null || at.gainsOn(best));
-                best = gains && (farther == ROUNDING_MM || roundsClear(at, shown)) ? at : best;
+            for (int k = 0; k < FARTHER_MM.length && best == null; k++) {
+                Combination at = climbed(c, p, shown, FARTHER_MM[k]);
+                best = at != null && (FARTHER_MM[k] == ROUNDING_MM || roundsClear(at, shown)) ? at : null;
             }
             out.add(best);
         }
         out.removeIf(Objects::isNull);
         return out;
+    }
+
+    /** Places to climb from: the best inlets of a grid with the best flues that together leave enough of each shown layout. */
+    private List<double[]> afresh(Combination c, List<Combination> shown, Compass.Hill hill) {
+        int n = c.choice().inlets();
+        int m = c.choice().flues();
+        Map<List<Double>, List<Spots>> in = afresh(c, shown, On.FLOOR, n, Sizes.Choice::inletMm, Combination::inlets);
+        Map<List<Double>, List<Spots>> out = afresh(c, shown, On.LID, m, Sizes.Choice::flueMm, Combination::flues);
+        Best best = new Best(PAIRS, 2 * (n + m));
+        in.forEach((left, inlets) -> out.forEach((gone, flues) -> {
+            if (IntStream.range(0, shown.size()).allMatch(k -> (left.get(k) + gone.get(k)) / 2 > Choosing.CLEAR)) {
+                for (Spots a : inlets) {
+                    for (Spots b : flues) {
+                        double v = Math.min(a.margin(), b.margin());
+                        if (v > best.cut()) {
+                            Combination at = new Combination(c.choice(), a, b, 0, 0, 0);
+                            best.offer(Together.join(at), Math.min(v, together.cross(at)));
+                        }
+                    }
+                }
+            }
+        }));
+        List<double[]> starts = new ArrayList<>();
+        for (double[] p : Together.ends(best, 2 * (n + m))) {
+            if (starts.size() < CLIMBS
+                    && starts.stream().noneMatch(o -> alike(o, p, STARTS_ALIKE_MM))
+                    && hill.at(p, Double.NEGATIVE_INFINITY) > Double.NEGATIVE_INFINITY) {
+                starts.add(p);
+            }
+        }
+        return starts;
+    }
+
+    /** The best places of one role's holes by what they leave of each shown layout. */
+    private Map<List<Double>, List<Spots>> afresh(
+            Combination c,
+            List<Combination> shown,
+            On on,
+            int holes,
+            ToDoubleFunction<Sizes.Choice> diameter,
+            Function<Combination, Spots> role) {
+        double d = diameter.applyAsDouble(c.choice());
+        Site site = sites.slab(on, d);
+        double[] withinMm = shown.stream()
+                .mapToDouble(o -> FARTHER_MM[0] + Math.max(d, diameter.applyAsDouble(o.choice())))
+                .toArray();
+        List<double[]> grid = grids.computeIfAbsent(site, Afresh::grid);
+        return new Afresh(site, grid, holes, shown.stream().map(role).toList(), withinMm)
+                .best(Choosing.least(c.room()));
     }
 
     private Compass.Hill hill(Combination c, List<Combination> shown, double fartherMm) {
@@ -144,15 +192,15 @@ final class Elsewhere {
         }
         List<double[]> out = new ArrayList<>();
         for (double[] p : Together.ends(best, 2 * (n + m))) {
-            if (out.size() < Together.KEPT && out.stream().noneMatch(o -> alike(o, p))) {
+            if (out.size() < Together.KEPT && out.stream().noneMatch(o -> alike(o, p, ALIKE_MM))) {
                 out.add(p);
             }
         }
         return out;
     }
 
-    private static boolean alike(double[] a, double[] b) {
-        return IntStream.range(0, a.length).allMatch(i -> Math.abs(a[i] - b[i]) < ALIKE_MM);
+    private static boolean alike(double[] a, double[] b, double withinMm) {
+        return IntStream.range(0, a.length).allMatch(i -> Math.abs(a[i] - b[i]) < withinMm);
     }
 
     /** Climbs on from places as in {@link Together#join}; null where they do not end clear. */

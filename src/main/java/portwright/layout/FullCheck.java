@@ -14,8 +14,6 @@ import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import portwright.check.Finding;
-import portwright.check.Severity;
 
 /**
  * Rounds the best layouts to what a tape shows and puts them through the whole rule book; from then on they are ranked, compared and explained as
@@ -32,7 +30,6 @@ final class FullCheck {
     private static final int WIDE = 8;
 
     private static final int UNEVEN = 4;
-
     /** How much wider than the first an uneven layout is that is shown for that alone. */
     private static final double WIDER = 1.02;
 
@@ -71,42 +68,55 @@ final class FullCheck {
      * The best that are clearly different.
      *
      * @param passing layouts that the quick margins pass, best first; not empty
-     * @param freer the widest layouts with the holes of an even one that is shown, where they were not sought yet: what it gives up is then told
-     *     whatever else was tried
-     * @param elsewhere further layouts that differ clearly from those that would be shown, where these are fewer than may be
+     * @param freer the widest layouts with the holes of an even one that is shown, where not sought yet: what it gives up is told whatever else was tried
+     * @param own the layout that the design has; it stands first where it is the widest of all and would, and counts for nothing where not
+     * @param elsewhere further layouts that differ clearly from the first, or the first two, of those that would be shown
      * @param resized layouts with other sizes than those that a rule of fire stops, best first
      */
     Proposals run(
             List<Combination> passing,
             Function<Set<Sizes.Choice>, List<Combination>> resized,
             Function<Combination, List<Combination>> freer,
+            List<Combination> own,
             Function<List<Combination>, List<Combination>> elsewhere) {
         List<Combination> all = new ArrayList<>(passing);
         check(passing);
         Set<Sizes.Choice> badly = good.isEmpty() ? burnsBadly : sooty();
         if (!badly.isEmpty() && !progress.cancelled()) {
-            List<Combination> others = resized.apply(badly);
-            all.addAll(others);
-            if (!others.isEmpty()) {
-                check(others);
-            }
+            add(all, resized.apply(badly));
         }
         if (good.isEmpty()) {
             return nearest();
         }
         for (Combination c : shown()) {
-            List<Combination> more = progress.cancelled() || !c.even() ? List.of() : freer.apply(c);
-            if (!more.isEmpty()) {
-                all.addAll(more);
-                check(more);
-            }
+            add(all, progress.cancelled() || !c.even() ? List.of() : freer.apply(c));
         }
-        for (int i = shown().size(); i < Choosing.SHOWN && !progress.cancelled(); i++) {
-            List<Combination> more = elsewhere.apply(shown());
+        own.forEach(this::first);
+        for (int i = 1; i < Choosing.SHOWN && !progress.cancelled(); i++) {
+            List<Combination> shown = shown();
+            List<Combination> more = elsewhere.apply(shown.subList(0, Math.min(i, shown.size())));
             all.addAll(more);
             more.forEach(this::attempt);
         }
         return chosen(all);
+    }
+
+    private void add(List<Combination> all, List<Combination> more) {
+        all.addAll(more);
+        if (!more.isEmpty()) {
+            check(more);
+        }
+    }
+
+    /** Takes a layout up that is wider than all, if it then stands first. */
+    private void first(Combination own) {
+        Combination c = rounding.apply(own);
+        if (!good.containsKey(c) && Combination.WIDTH.compare(c, widest()) > 0) {
+            attempt(own);
+            if (shown().get(0) != c) {
+                good.remove(c);
+            }
+        }
     }
 
     /** The holes of what would be shown, where other flues may take a stop from it. */
@@ -207,11 +217,11 @@ final class FullCheck {
                 .orElse(Stops.NONE);
     }
 
-    /** The widest rounded layout with the fewest stops of those that pass; null when none does. */
     private Combination widest() {
         return widest(c -> true);
     }
 
+    /** The widest rounded layout with the fewest stops of those of a kind that pass; null when none does. */
     private Combination widest(Predicate<Combination> which) {
         Stops least = least();
         return good.keySet().stream()
@@ -248,8 +258,8 @@ final class FullCheck {
                             + Reasons.shared(last, shown)
                             + Reasons.stops(stops.get(last), true)));
         }
-        String few = progress.cancelled() ? "" : Reasons.few(best.size(), shown.get(0));
-        return new Proposals(best, List.of(), null, good.get(widest), progress.cancelled()).with(few);
+        return new Proposals(best, List.of(), null, good.get(widest), progress.cancelled())
+                .with(progress.cancelled() ? "" : Reasons.few(best.size(), shown.get(0)));
     }
 
     private Proposal told(Combination c, String why) {
@@ -282,16 +292,8 @@ final class FullCheck {
         List<Proposal> best = Choosing.apart(groups(fewestBroken), null, twins).stream()
                 .map(stopped::get)
                 .toList();
-        List<Proposals.Impossible> why = new ArrayList<>();
-        if (!best.isEmpty()) {
-            Set<String> told = new HashSet<>();
-            for (Finding f : best.get(0).check().findings()) {
-                if (f.severity() == Severity.STOP && Stops.CURABLE.contains(f.rule()) && told.add(f.rule())) {
-                    why.add(new Proposals.Impossible(
-                            f.rule(), least == 1, f.rule() + ": " + f.message() + " " + Stops.remedy(f)));
-                }
-            }
-        }
+        List<Proposals.Impossible> why =
+                best.isEmpty() ? List.of() : Stops.words(best.get(0).check(), least == 1);
         return new Proposals(best, why, null, null, progress.cancelled());
     }
 }

@@ -1,9 +1,9 @@
 package portwright.layout;
 
-import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
 import portwright.model.Design;
@@ -39,14 +39,20 @@ final class Placing {
             if (on == On.WALL) {
                 return new WallSearch(sites.wall(d), n, progress).run();
             }
-            List<Spots> out = new ArrayList<>(new SlabSearch(sites.slab(on, d), n, progress).run());
-            // the nearest miss is the same wherever the design has its holes
-            Spots own = full(on, d) ? null : own(on, n, d);
-            if (own != null) {
-                out.add(own);
-            }
-            return out;
+            return new SlabSearch(sites.slab(on, d), n, progress).run();
         });
+    }
+
+    /**
+     * The layout that the design has, where its holes in floor and lid are those of a choice and no rule of places stops it; empty where they are not. It
+     * takes no part in the search, which so finds the same wherever the design has its holes.
+     */
+    Optional<Combination> own(Sizes.Choice c) {
+        Spots in = own(On.FLOOR, c.inlets(), c.inletMm());
+        Spots out = own(On.LID, c.flues(), c.flueMm());
+        return in == null || out == null
+                ? Optional.empty()
+                : Optional.of(combination(c, in, out, sizes(c))).filter(o -> o.margin() >= -1e-9);
     }
 
     /** The design's own places where its holes on this slab are so many of this size; null where they are not. */
@@ -76,8 +82,7 @@ final class Placing {
                         c.flues() + " " + c.flueMm(),
                         k -> new SlabSearch(sites.slab(On.LID, c.flueMm()), c.flues(), progress).even())
                 : search(On.LID, c.flues(), c.flueMm());
-        double sizes = new SizeTerms(design, kiln, limits)
-                .terms(c).stream().mapToDouble(Term::margin).min().orElse(Scale.FREE);
+        double sizes = sizes(c);
         for (Spots a : in) {
             for (Spots b : out) {
                 all.add(combination(c, a, b, sizes));
@@ -87,6 +92,11 @@ final class Placing {
                 }
             }
         }
+    }
+
+    private double sizes(Sizes.Choice c) {
+        return new SizeTerms(design, kiln, limits)
+                .terms(c).stream().mapToDouble(Term::margin).min().orElse(Scale.FREE);
     }
 
     private Combination combination(Sizes.Choice c, Spots in, Spots out, double sizes) {

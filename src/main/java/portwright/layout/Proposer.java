@@ -145,6 +145,7 @@ public final class Proposer {
             here.addAll(wall);
         }
         all.addAll(here);
+        passing = passing.isEmpty() && on == On.FLOOR ? own(choices) : passing;
         if (passing.isEmpty()) {
             return null;
         }
@@ -171,7 +172,13 @@ public final class Proposer {
                             return more;
                         },
                         c -> passing(together.freer(c, passing)),
+                        own(passing.stream().map(Combination::choice).distinct().toList()),
                         shown -> elsewhere.of(shown, passing));
+    }
+
+    /** The layout that the design has, if its holes are of a choice and no rule of places stops it. */
+    private List<Combination> own(List<Sizes.Choice> choices) {
+        return choices.stream().flatMap(c -> placing.own(c).stream()).toList();
     }
 
     private Proposal written(Combination c, Sizes sizes) {
@@ -215,9 +222,10 @@ public final class Proposer {
     }
 
     private Proposals none(List<Combination> all, Sizes sizes) {
-        Combination nearest = all.stream().max(Combination.WIDTH).orElseThrow();
-        Proposal miss = written(writer.rounded(nearest), sizes)
-                .because("Nearest miss: no layout passes every rule that stops.");
+        progress.stage(0.3, "what comes nearest");
+        Combination nearest =
+                new Nearest(sites, new SizeTerms(design, kiln, limits), together, writer, typed, progress).of(all);
+        Proposal miss = written(nearest, sizes).because("Nearest miss: no layout passes every rule that stops.");
         progress.stage(0.9, "which rules take all room");
         List<Proposals.Impossible> why = new ArrayList<>(
                 new TooLarge(sites).of(sizes.asked(), nearest.inlets().inWall()));

@@ -135,7 +135,9 @@ final class Rounding {
         double[] x = new double[s.x().length];
         double[] y = new double[x.length];
         for (int i = 0; i < x.length; i++) {
-            Pt p = Typed.pt(polar(s) ? typed.polar(s.x()[i], s.y()[i]) : typed.place(s.x()[i], s.y()[i]));
+            Pt p = polar(s)
+                    ? Typed.pt(typed.polar(s.x()[i], s.y()[i]))
+                    : new Pt(typed.mm(s.x()[i]), typed.mm(s.y()[i]));
             x[i] = p.x();
             y[i] = p.y();
         }

@@ -122,8 +122,13 @@ final class Site {
         if (joints != null) {
             m = Math.min(m, joints.margin(x, y));
         }
+        return Math.min(m, shelf(x, y));
+    }
+
+    /** Margin of the height of the first shelf over a place. */
+    double shelf(double x, double y) {
         int shelf = coils != null && shelfCounts ? coils.over(x, y) : -1;
-        return shelf < 0 ? m : Math.min(m, Scale.atLeast(coils.shelf(shelf).bottom(), shelfStop, shelfCaution));
+        return shelf < 0 ? Scale.FREE : Scale.atLeast(coils.shelf(shelf).bottom(), shelfStop, shelfCaution);
     }
 
     /** Least brick between two holes at the stop, mm. */

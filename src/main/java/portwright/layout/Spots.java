@@ -59,11 +59,6 @@ record Spots(String family, boolean symmetric, int[] panels, double[] x, double[
         return far;
     }
 
-    /** Whether a place lies within a distance of one of these holes on floor or lid, mm. */
-    boolean covers(double px, double py, double withinMm) {
-        return IntStream.range(0, x.length).anyMatch(i -> !inWall() && Math.hypot(x[i] - px, y[i] - py) < withinMm);
-    }
-
     /** Share of the holes of two arrangements that have none of the other within a distance, mm; 0 to 1. */
     double elsewhere(Spots o, double withinMm) {
         int shared = Math.min(near(o, withinMm), o.near(this, withinMm));

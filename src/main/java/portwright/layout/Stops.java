@@ -1,6 +1,8 @@
 package portwright.layout;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -59,6 +61,18 @@ record Stops(List<String> rules, long findings) implements Comparable<Stops> {
         return !CURABLE.contains(f.rule()) || BY_SIZE.contains(f.rule())
                 ? f.remedy()
                 : "No move of these holes that was tried passes every rule: ask for other numbers, other sizes or the other part, or change what stands in the way.";
+    }
+
+    /** The rules of places and sizes that stop a checked layout, each once, in words. */
+    static List<Proposals.Impossible> words(CheckResult r, boolean alone) {
+        List<Proposals.Impossible> out = new ArrayList<>();
+        Set<String> told = new HashSet<>();
+        for (Finding f : r.findings()) {
+            if (f.severity() == Severity.STOP && CURABLE.contains(f.rule()) && told.add(f.rule())) {
+                out.add(new Proposals.Impossible(f.rule(), alone, f.rule() + ": " + f.message() + " " + remedy(f)));
+            }
+        }
+        return out;
     }
 
     boolean none() {

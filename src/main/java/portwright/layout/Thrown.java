@@ -27,30 +27,13 @@ final class Thrown {
 
     /** @param known margin of the best layout known */
     Thrown(Site floor, int n, Site lid, int m, double known) {
-        this(places(floor, known, List.of()), n, places(lid, known, List.of()), m);
-    }
-
-    private Thrown(List<double[]> floor, int n, List<double[]> lid, int m) {
-        this.floor = floor;
-        this.lid = lid;
+        this.floor = places(floor, known);
+        this.lid = places(lid, known);
         this.n = n;
         this.m = m;
     }
 
-    /**
-     * Holes thrown elsewhere than those of some layouts, where there is room for that.
-     *
-     * @param known margin of the best layout sought
-     */
-    static Thrown beside(List<Combination> shown, Site floor, int n, Site lid, int m, double known) {
-        return new Thrown(
-                places(floor, known, shown.stream().map(Combination::inlets).toList()),
-                n,
-                places(lid, known, shown.stream().map(Combination::flues).toList()),
-                m);
-    }
-
-    private static List<double[]> places(Site site, double known, List<Spots> taken) {
+    private static List<double[]> places(Site site, double known) {
         Segment box = site.kiln.inner().bounds();
         double w = box.b().x() - box.a().x();
         double d = box.b().y() - box.a().y();
@@ -58,15 +41,8 @@ final class Thrown {
         List<double[]> all = new ArrayList<>();
         for (double x = box.a().x() + step / 2; x < box.b().x(); x += step) {
             for (double y = box.a().y() + step / 2; y < box.b().y(); y += step) {
-                double px = x;
-                double py = y;
-                if (taken.stream().noneMatch(s -> s.covers(px, py, site.diameter))) {
-                    all.add(new double[] {x, y, site.hole(x, y)});
-                }
+                all.add(new double[] {x, y, site.hole(x, y)});
             }
-        }
-        if (all.isEmpty()) {
-            return places(site, known, List.of());
         }
         all.sort(Comparator.comparingDouble(a -> -a[2]));
         double enough = known - (1 - NEARLY) * Math.abs(known);

@@ -248,6 +248,11 @@ final class Together {
         return v > enough ? Math.min(v, sites.slab(On.LID, c.choice().flueMm()).margin(out.x(), out.y(), enough)) : v;
     }
 
+    /** What the flues' distance from the inlets' axes gives. */
+    double cross(Combination c) {
+        return Combination.cross(c.choice(), c.inlets(), c.flues(), shelves);
+    }
+
     /** The same with ease where room does not tell ({@link Combination#places}). */
     double places(Combination c, Spots in, Spots out, double enough) {
         double v = room(c, in, out, enough - Combination.MOST_EASE);

@@ -53,6 +53,11 @@ final class Typed {
         return fine ? 10 : 2;
     }
 
+    /** What {@link #length} says of a length, as a number, mm. */
+    double mm(double mm) {
+        return inch ? Math.rint(mm / 25.4 * parts()) / parts() * 25.4 : Math.rint(mm * perMm()) / perMm();
+    }
+
     Quantity length(double mm) {
         if (!inch) {
             return Quantity.parse(Format.plain(Math.rint(mm * perMm()) / perMm(), 1) + " mm", Kind.LENGTH);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import portwright.check.rules.geometry.EdgeDistance;
 import portwright.check.rules.geometry.ElementClearance;
 import portwright.check.rules.geometry.FittingClearance;
@@ -133,11 +134,14 @@ final class WallSite {
 
     /** Least margin of these places. */
     double margin(Spots s) {
-        List<Hole> holes = new ArrayList<>();
-        for (int i = 0; i < s.x().length; i++) {
-            holes.add(hole(String.valueOf(i), s.panels()[i], s.x()[i], s.y()[i]));
-        }
-        return terms(holes).stream().mapToDouble(Term::margin).min().orElse(Scale.FREE);
+        return terms(s).stream().mapToDouble(Term::margin).min().orElse(Scale.FREE);
+    }
+
+    /** Every term of these places, tightest first. */
+    List<Term> terms(Spots s) {
+        return terms(IntStream.range(0, s.x().length)
+                .mapToObj(i -> hole(String.valueOf(i), s.panels()[i], s.x()[i], s.y()[i]))
+                .toList());
     }
 
     /** Every term of these holes, tightest first. */
@@ -248,10 +252,7 @@ final class WallSite {
         return out;
     }
 
-    /**
-     * What a drill near a mark in a panel may run into. Each counts at both ends of the bore, which is strict for a groove; a flame at its mouth
-     * alone.
-     */
+    /** What a drill near a mark in a panel may run into. Each counts at both ends of the bore, strict for a groove; a flame at its mouth alone. */
     List<Obstacle> obstacles(int panel, double x, double y) {
         return measures(panel).stream()
                 .filter(m -> m.caution() > 0)

@@ -1,6 +1,7 @@
 package portwright.layout;
 
 import java.util.Set;
+import java.util.stream.DoubleStream;
 import portwright.units.BothSystems;
 import portwright.units.Format;
 
@@ -30,7 +31,7 @@ final class Words {
         int digits = digits(t);
         StringBuilder s = new StringBuilder(what(t))
                 .append(": ")
-                .append(number(t, t.measured(), digits))
+                .append(measured(t, digits))
                 .append("; ")
                 .append(t.rule())
                 .append(": ");
@@ -64,14 +65,27 @@ final class Words {
 
     private static boolean alike(Term t, double limit, int more) {
         return Math.abs(t.measured() - limit) > 1e-9 * Math.max(1, Math.abs(limit))
-                && number(t, t.measured(), more).equals(number(t, limit, more));
+                && figure(t, t.measured(), more).equals(figure(t, limit, more));
+    }
+
+    private static String figure(Term t, double v, int more) {
+        return t.unit().equals("mm")
+                ? Format.plain(v, 1 + more)
+                : AT_MOST.contains(t.rule()) ? Format.plain(100 * v, more) + " %" : Format.plain(v, 2 + more);
     }
 
     private static String number(Term t, double v, int more) {
-        if (t.unit().equals("mm")) {
-            return BothSystems.told(v, 1 + more, "mm");
-        }
-        return AT_MOST.contains(t.rule()) ? Format.plain(100 * v, more) + " %" : Format.plain(v, 2 + more);
+        return t.unit().equals("mm") ? BothSystems.told(v, figure(t, v, more), "mm") : figure(t, v, more);
+    }
+
+    /** What was measured, in inches too as another figure than the limits that it is off. */
+    private static String measured(Term t, int more) {
+        double[] limits = DoubleStream.of(t.stop(), t.caution())
+                .filter(v -> !Double.isNaN(v))
+                .toArray();
+        return t.unit().equals("mm")
+                ? BothSystems.toldBeside(t.measured(), figure(t, t.measured(), more), limits)
+                : figure(t, t.measured(), more);
     }
 
     /** A broken stop with how much it lacks; what has no stop lacks nothing. */

@@ -35,6 +35,9 @@ public final class BothSystems {
                     + " (?:to|and) )?" + GROUPED
                     + " (?:mm²|cm²|mm|m|L|kg|°C|kW)(?:/h)?) \\((?<twin>[−-]?[\\d./ toand]* ?(?:in²|in|ft³|ft|lb|°F|Btu/h)(?:/h)?)\\)");
 
+    /** A length that differs from its limit by less is at it, mm. */
+    private static final double LEAST_OFF_MM = 1e-4;
+
     private BothSystems() {}
 
     /** The sentence with inch-pound figures in brackets after every metric length, area, volume, mass, temperature and power that has none yet. */
@@ -59,6 +62,20 @@ public final class BothSystems {
         return KINDS.containsKey(own.replace("/h", "")) && !(own.endsWith("/h") && !own.equals("kg/h"))
                 ? rounded + " " + own + " (" + twinOf(value, own) + ")" + unit.substring(own.length())
                 : rounded + " " + unit;
+    }
+
+    /** A length beside its limits, rounded for people: its twin is in thousandths of an inch where it would read like that of a limit that it is off. */
+    public static String toldBeside(double mm, String rounded, double... limitsMm) {
+        String twin = Inches.told(mm);
+        for (double limit : limitsMm) {
+            twin = Inches.told(mm).equals(Inches.told(limit)) && off(mm, limit) ? Inches.told(mm, limit) : twin;
+        }
+        return rounded + " mm (" + twin + ")";
+    }
+
+    /** Whether a length is off a limit, by more than a measure is true to. */
+    public static boolean off(double mm, double limitMm) {
+        return Math.abs(mm - limitMm) > LEAST_OFF_MM;
     }
 
     /** Two whole figures of one unit: {@code 12 to 30 mm (1/2 to 1 3/16 in)}. */

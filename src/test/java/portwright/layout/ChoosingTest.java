@@ -29,14 +29,26 @@ class ChoosingTest {
     }
 
     @Test
-    void thoseThatHaveBothElsewhereAreShownOtherArrangementsFirst() {
+    void thoseThatHaveBothElsewhereAreShownTheWidestFirst() {
         assertThat(Choosing.apart(
                         List.of(List.of(FIRST, NEAR, TURNED, BOTH, ONE_FLUE, CIRCLE, OTHER_INLETS, ENOUGH)),
                         null,
                         Twins.NONE))
-                .containsExactly(FIRST, OTHER_INLETS, ENOUGH);
-        assertThat(Choosing.apart(List.of(List.of(FIRST, NEAR, BOTH, ONE_FLUE, OTHER_INLETS)), null, Twins.NONE))
-                .containsExactly(FIRST, OTHER_INLETS, BOTH);
+                .containsExactly(FIRST, BOTH, OTHER_INLETS);
+        assertThat(Choosing.apart(List.of(List.of(FIRST, NEAR, OTHER_INLETS, ONE_FLUE, BOTH)), null, Twins.NONE))
+                .containsExactly(FIRST, BOTH, OTHER_INLETS);
+    }
+
+    /** Of two that are as wide to within half a percent the one in another arrangement; over that the wider one. */
+    @Test
+    void anotherArrangementComesFirstWhereItCostsNextToNothing() {
+        Combination same = layout(2, 180, 60, 3, "on an oval", 2.3);
+        Combination nearly = layout(2, 180, 75, 3, "on a circle", 2.29);
+        Combination less = layout(2, 180, 75, 3, "on a circle", 2.28);
+        assertThat(Choosing.apart(List.of(List.of(FIRST, same, nearly)), null, Twins.NONE))
+                .containsExactly(FIRST, nearly);
+        assertThat(Choosing.apart(List.of(List.of(FIRST, same, less)), null, Twins.NONE))
+                .containsExactly(FIRST, same);
     }
 
     @Test
@@ -60,8 +72,8 @@ class ChoosingTest {
     @Test
     void theWidestIsSecondIfItIsAChoice() {
         List<List<Combination>> groups = List.of(List.of(FIRST, BOTH, OTHER_INLETS));
-        assertThat(Choosing.apart(groups, OTHER_INLETS, Twins.NONE)).containsExactly(FIRST, OTHER_INLETS, BOTH);
-        assertThat(Choosing.apart(groups, NEAR, Twins.NONE)).containsExactly(FIRST, OTHER_INLETS, BOTH);
+        assertThat(Choosing.apart(groups, BOTH, Twins.NONE)).containsExactly(FIRST, BOTH, OTHER_INLETS);
+        assertThat(Choosing.apart(groups, NEAR, Twins.NONE)).containsExactly(FIRST, BOTH, OTHER_INLETS);
         Combination wall = new Combination(
                 FIRST.choice(),
                 new Spots("in the wall", true, new int[] {1, 2}, new double[2], new double[2], 9),
@@ -69,7 +81,7 @@ class ChoosingTest {
                 9,
                 9,
                 0);
-        assertThat(Choosing.apart(groups, wall, Twins.NONE)).containsExactly(FIRST, wall, OTHER_INLETS);
+        assertThat(Choosing.apart(groups, wall, Twins.NONE)).containsExactly(FIRST, wall, BOTH);
     }
 
     /** What stays where the design has it may be the first, never a further choice, however wide. */

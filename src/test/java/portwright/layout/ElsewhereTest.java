@@ -82,6 +82,36 @@ class ElsewhereTest {
         assertThat(p.best().subList(1, 3)).noneMatch(o -> o.arrangement().contains(Spots.AS_THEY_ARE));
     }
 
+    /** Where the design has its holes changes no proposal, unless its own layout is the widest. */
+    @Test
+    void theOwnPlacesChangeNothing() {
+        Wishes w = new Wishes(1, 1, 35.0, 45.0);
+        List<List<String>> found = new ArrayList<>();
+        for (double[] own : new double[][] {{-20, -60, 70, 100}, {120, 10, -100, -90}, {-60, 80, 0, 0}}) {
+            TestKiln k = TestKiln.polygon(8, "17 in");
+            k.fitting("vent", FittingKind.VENT, On.LID, null, TestKiln.at(90, 20), 12);
+            k.fitting("leg", FittingKind.LEG, On.FLOOR, null, TestKiln.at(-60, 80), 50);
+            k.inlet("i", own[0], own[1], 35).flue("f", own[2], own[3], 45);
+            found.add(Proposer.propose(k.build(), w, Progress.none()).best().stream()
+                    .map(p -> p.ports() + p.reason())
+                    .toList());
+        }
+        assertThat(found.get(0)).isEqualTo(found.get(1)).isEqualTo(found.get(2));
+    }
+
+    /** None of them is wider than one before it. */
+    @Test
+    void theyStandInFallingOrder() {
+        TestKiln k = TestKiln.of(new PlanShape.RectanglePlan(TestKiln.mm(520), TestKiln.mm(460), TestKiln.deg(0)));
+        k.slabElement("row", On.FLOOR, 14, 16, TestKiln.at(-200, 60), TestKiln.at(120, 90));
+        k.fitting("leg", FittingKind.LEG, On.FLOOR, null, TestKiln.at(-80, -40), 40);
+        k.fitting("vent", FittingKind.VENT, On.LID, null, TestKiln.at(90, 20), 12);
+        Proposals p = Proposer.propose(k.build(), new Wishes(2, 2, 30.0, 40.0, On.FLOOR), Progress.none());
+        assertThat(p.best()).hasSizeGreaterThanOrEqualTo(3);
+        assertThat(p.best().get(1).margin())
+                .isGreaterThanOrEqualTo(p.best().get(2).margin());
+    }
+
     /** The most room of one inlet and one flue on a grid of both slabs, both off the holes of some proposals; places alone are weighed. */
     private static double gridBeside(Design d, List<Proposal> shown, double inletMm, double flueMm) {
         var kiln = KilnGeometry.of(d);

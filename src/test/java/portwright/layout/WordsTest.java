@@ -25,6 +25,13 @@ class WordsTest {
         assertThat(Words.term(at)).contains("b: 25 mm");
     }
 
+    /** In inches neither: half a millimetre under half an inch is told in thousandths (12 / 25.4 = 0.472). */
+    @Test
+    void inchesTellTheDifferenceToo() {
+        Term t = new Term("fitting-clearance", List.of("a", "b"), 12, 12.5, 25, "mm", -0.02);
+        assertThat(Words.term(t)).contains("b: 12 mm (0.472 in)").contains("stop under 12.5 mm (1/2 in)");
+    }
+
     /** A margin of 1 is the caution's limit itself. */
     @Test
     void theLimitItselfIsSaidPlainly() {

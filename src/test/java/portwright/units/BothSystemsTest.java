@@ -111,6 +111,14 @@ class BothSystemsTest {
         assertThat(BothSystems.metricOnly(both)).isEqualTo(metric);
     }
 
+    /** 24.99 / 25.4 = 0.984 in, where 25 mm are told as 1 in. */
+    @Test
+    void aLengthOffItsLimitReadsUnlikeIt() {
+        assertThat(BothSystems.toldBeside(24.99, "24.99", 25, 35)).isEqualTo("24.99 mm (0.984 in)");
+        assertThat(BothSystems.toldBeside(25, "25", 25, 35)).isEqualTo("25 mm (1 in)");
+        assertThat(BothSystems.toldBeside(5, "5", 25, 35)).isEqualTo("5 mm (3/16 in)");
+    }
+
     @Test
     void thousandsApartStayOneFigure() {
         assertThat(BothSystems.inchFirst("flues of 10 500 mm² (16.3 in²) in all"))

@@ -92,8 +92,8 @@ public final class BurnerFit implements Rule {
                     .say(
                             stopped
                                     ? "The tip of " + b.name() + " is as wide as " + h.name() + "."
-                                    : "Ring gap " + Geo.mm(gap) + " round the tip of " + b.name() + "; " + Geo.mm(limit)
-                                            + " wanted for air.",
+                                    : "Ring gap " + Geo.mm(gap, limit) + " round the tip of " + b.name() + "; "
+                                            + Geo.mm(limit) + " wanted for air.",
                             "Use a hole of " + Geo.both(b.tip().mm() + 2 * limit)
                                     + ", or a burner with a smaller tip."));
         }

@@ -73,7 +73,7 @@ public final class BurnerRoom implements Rule {
                     .say(
                             stopped
                                     ? b.name() + " is " + Geo.mm(-left) + " too long for the stand."
-                                    : "Only " + Geo.mm(left) + " under " + b.name() + " for hose and bend; "
+                                    : "Only " + Geo.mm(left, limit) + " under " + b.name() + " for hose and bend; "
                                             + Geo.mm(limit) + " wanted.",
                             "Raise the kiln " + Geo.both(limit - left)
                                     + " and level it again, or use a shorter burner."));
@@ -103,7 +103,7 @@ public final class BurnerRoom implements Rule {
                         .say(
                                 stopped
                                         ? b.name() + " does not fit beside " + f.name() + "."
-                                        : Geo.mm(left) + " between " + b.name() + " and " + f.name() + "; "
+                                        : Geo.mm(left, limit) + " between " + b.name() + " and " + f.name() + "; "
                                                 + Geo.mm(limit) + " wanted.",
                                 "Turn the stand, or " + (move == null ? "choose another place for " + h.name() : move)
                                         + "."));

@@ -63,7 +63,7 @@ public final class EdgeDistance implements Rule {
                     .mm(left, limit)
                     .mark(new Mark(h.face(), h.centre(), near))
                     .say(
-                            Geo.mm(left) + " of brick between " + h.name() + " and " + edge + "; "
+                            Geo.mm(left, stop, wanted) + " of brick between " + h.name() + " and " + edge + "; "
                                     + Geo.asked(stopped, stop, wanted) + ".",
                             Move.sentence(kiln, limits, h, wanted, x -> room(kiln, x))));
         }

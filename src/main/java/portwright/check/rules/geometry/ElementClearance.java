@@ -70,8 +70,9 @@ public final class ElementClearance implements Rule {
                             .mm(near.left(), limit)
                             .mark(marks)
                             .say(
-                                    Geo.mm(near.left()) + " of brick between " + h.name() + " and " + near.what() + " "
-                                            + element + "; " + Geo.asked(stopped, stop, caution) + ".",
+                                    Geo.mm(near.left(), stop, caution) + " of brick between " + h.name() + " and "
+                                            + near.what() + " " + element + "; " + Geo.asked(stopped, stop, caution)
+                                            + ".",
                                     remedy(kiln, limits, h, element, caution)));
                 }
             }

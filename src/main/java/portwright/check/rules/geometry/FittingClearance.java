@@ -109,8 +109,8 @@ public final class FittingClearance implements Rule {
                             left < 0
                                     ? h.name() + " cuts into " + f.name() + "; " + Geo.mm(limit)
                                             + " between them wanted."
-                                    : Geo.mm(left) + " between " + h.name() + " and " + f.name() + "; "
-                                            + Geo.asked(stopped, limit / 2, limit) + ".",
+                                    : Geo.mm(left, limit / 2, limit) + " between " + h.name() + " and " + f.name()
+                                            + "; " + Geo.asked(stopped, limit / 2, limit) + ".",
                             Move.sentence(kiln, limits, h, limit, x -> room(kiln, x, f, solids, limit))));
         }
     }

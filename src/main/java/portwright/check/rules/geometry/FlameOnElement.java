@@ -63,7 +63,7 @@ public final class FlameOnElement implements Rule {
                                     left <= 0
                                             ? "The flame of " + h.name() + " strikes coil " + coil.name()
                                                     + (off ? ", which is off while gas burns." : ".")
-                                            : Geo.mm(left) + " between the flame of " + h.name() + " and coil "
+                                            : Geo.mm(left, limit) + " between the flame of " + h.name() + " and coil "
                                                     + coil.name() + "; " + Geo.mm(limit) + " wanted.",
                                     remedy(kiln, limits, h, coil, caution)));
                 }

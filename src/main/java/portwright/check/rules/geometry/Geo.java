@@ -23,6 +23,8 @@ final class Geo {
     static final double JET_HALF_ANGLE = Math.toRadians(11);
 
     /** Relative tolerance of every comparison: at the limit a rule passes. */
+    private static final int MOST_DECIMALS = 4;
+
     private static final double TOLERANCE = 1e-9;
 
     private Geo() {}
@@ -44,8 +46,25 @@ final class Geo {
         return BothSystems.told(v, tenth(v), "mm");
     }
 
+    /** The same beside its limits, with further decimals where it would read like one that it is off: {@code 24.99 mm} beside 25.0 mm. */
+    static String mm(double v, double... limits) {
+        int decimals = 1;
+        for (double limit : limits) {
+            while (decimals < MOST_DECIMALS
+                    && BothSystems.off(v, limit)
+                    && rounded(v, decimals).equals(rounded(limit, decimals))) {
+                decimals++;
+            }
+        }
+        return BothSystems.toldBeside(v, rounded(v, decimals), limits);
+    }
+
     private static String tenth(double mm) {
-        return String.format(java.util.Locale.ROOT, "%.1f", mm).replace('-', '−');
+        return rounded(mm, 1);
+    }
+
+    private static String rounded(double mm, int decimals) {
+        return String.format(java.util.Locale.ROOT, "%." + decimals + "f", mm).replace('-', '−');
     }
 
     /** The next tenth of a millimetre up. */

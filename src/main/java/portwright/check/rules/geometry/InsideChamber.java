@@ -52,7 +52,7 @@ public final class InsideChamber implements Rule {
         return left < 0
                 ? " reaches " + Geo.mm(-left) + (wall ? " past " : " under ") + line
                         + (limit > 0 ? "; it must stay " + Geo.mm(limit) + " clear of it." : ".")
-                : " comes within " + Geo.mm(left) + " of " + line + "; at least " + Geo.mm(limit) + " needed.";
+                : " comes within " + Geo.mm(left, limit) + " of " + line + "; at least " + Geo.mm(limit) + " needed.";
     }
 
     /** Least room to the wall or the panel's edge, mm. */

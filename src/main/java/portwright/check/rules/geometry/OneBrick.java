@@ -49,8 +49,8 @@ public final class OneBrick implements Rule {
                         .say(
                                 left < 0
                                         ? h.name() + " cuts a brick joint."
-                                        : Geo.mm(left) + " of its brick left beside " + h.name() + "; " + Geo.mm(limit)
-                                                + " keeps one brick whole.",
+                                        : Geo.mm(left, limit) + " of its brick left beside " + h.name() + "; "
+                                                + Geo.mm(limit) + " keeps one brick whole.",
                                 left < 0
                                         ? "Cement both bricks at the cut with a thin wash."
                                         : "Drill slowly, and harden the rim with a thin wash."));

@@ -85,7 +85,7 @@ public final class PortSpacing implements Rule {
                     .mm(left, limit)
                     .mark(marks)
                     .say(
-                            Geo.mm(left) + " of brick between " + a.name() + " and " + b.name() + "; "
+                            Geo.mm(left, stop, wanted) + " of brick between " + a.name() + " and " + b.name() + "; "
                                     + Geo.asked(stopped, stop, wanted) + ".",
                             Move.sentence(kiln, limits, b, wanted, x -> room(kiln, a, x))));
         }
