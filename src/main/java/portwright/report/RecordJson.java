@@ -158,7 +158,7 @@ public final class RecordJson {
                                 "readingC",
                                 c.readingK() - ZERO_C),
                         "thermocoupleLowK",
-                        c.slow() && c.surelyK() == 0 ? Double.NaN : c.offsetK()));
+                        c.tells() ? c.offsetK() : Double.NaN));
         ArrayNode steps = o.putArray("steps");
         x.steps().forEach(s -> {
             ObjectNode n = steps.addObject().put("index", s.index());
@@ -223,7 +223,12 @@ public final class RecordJson {
         });
         trend(o, l.trend());
         Json.number(o, "thermocoupleLowK", l.thermocoupleK());
-        why(o, "thermocoupleWhy", Double.isNaN(l.thermocoupleK()) ? "no cone is logged" : "");
+        why(
+                o,
+                "thermocoupleWhy",
+                !Double.isNaN(l.thermocoupleK())
+                        ? ""
+                        : l.conesLogged() ? "no cone logged tells of it" : "no cone is logged");
         ArrayNode due = o.putArray("due");
         l.due()
                 .forEach(d -> due.addObject()

@@ -63,9 +63,9 @@ final class ResultLines {
                     b,
                     "cone " + o.cone(),
                     "down at " + n(o.timeS() / 3600, 2) + " h, reading " + n(o.readingK() - ZERO_C, 0) + " °C: "
-                            + (o.slow() && o.surelyK() == 0
-                                    ? "climbed slower than its chart goes, so it tells nothing of the thermocouple"
-                                    : RecordText.offset(o.offsetK())));
+                            + (o.tells()
+                                    ? RecordText.offset(o.offsetK())
+                                    : "climbed slower than its chart goes, so it tells nothing of the thermocouple"));
         }
         for (AtmosphereLevel l : AtmosphereLevel.values()) {
             if (x.atmosphereS().containsKey(l)) {
