@@ -268,10 +268,15 @@ class CardAndForecastTest {
                 .design());
         List<portwright.review.StepRow> rows = r.firing().rows(r.fire());
         List<CardData.Step> steps = card(r).steps();
-        for (portwright.review.StepRow row : rows) {
-            String said = "about " + Math.round(row.climbKPerH()) + " °C/h at its end";
-            boolean slower = row.askedClimbKPerH() != null && row.climbKPerH() < 0.8 * row.askedClimbKPerH();
-            assertThat(steps.stream().anyMatch(s -> s.remark() && s.across().contains(said)))
+        for (portwright.review.StepRow row : rows.subList(0, 3)) {
+            int at = 0;
+            while (!steps.get(at).to().equals(row.goal())) {
+                at++;
+            }
+            boolean slower = row.climbKPerH() < 0.8 * row.askedClimbKPerH();
+            assertThat(steps.get(at + 1)
+                            .across()
+                            .contains("about " + Math.round(row.climbKPerH()) + " °C/h at its end"))
                     .isEqualTo(slower);
         }
         assertThat(rows.get(2).slows()).isTrue();
