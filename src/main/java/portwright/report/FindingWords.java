@@ -41,6 +41,11 @@ final class FindingWords {
                         + (f.orProbe()
                                 ? " Or the thermocouple of this log reads low, or is not the controller's: then steps began earlier than the log shows. Cones in the log tell which."
                                 : "");
+            case MORE_POWER ->
+                at + "the elements give " + Format.plain((1 - f.lostShare()) * 100, 0)
+                        + " % of what the plan's share asks, more than load, loss and gas make of it in a sound kiln: a relay or contactor stuck shut, or the share set higher than planned."
+                        + " More gas than the design says, less ware, or a damper farther shut does this as well. Switch off at the disconnect after the firing and look at relays and contactors with the kiln cold, before the next one."
+                        + (f.orProbe() ? " Or the thermocouple reads high: put cones beside it." : "");
             case OVER ->
                 runsOn(f, at)
                         + (!elements

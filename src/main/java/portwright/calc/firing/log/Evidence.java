@@ -211,6 +211,11 @@ final class Evidence {
         return best;
     }
 
+    /** The loss that the record shows from its first interval on; null where it tells of none. */
+    Loss all() {
+        return inverse == null ? null : from(0, inverse.operate(column(i -> f.missing(told[i], true))));
+    }
+
     /** Standard deviation of the share of a loss that begins half way through what is told; NaN where the record tells too little. */
     double sd(int least) {
         if (inverse == null || told.length < 2 * least) {

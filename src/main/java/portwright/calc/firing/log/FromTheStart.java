@@ -2,7 +2,9 @@ package portwright.calc.firing.log;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import portwright.calc.firing.Step;
 import portwright.calc.firing.log.LogFinding.Kind;
 
@@ -17,8 +19,8 @@ final class FromTheStart {
 
     private static final int LEAST = 4;
     private static final int CIRCUIT_LEAST = 2;
-    /** So many times as long as an interval's readings lie off. */
-    private static final double ROWS_REACH = 2;
+    /** One of fewer readings may be wrong and be all there is to it. */
+    private static final int LEAST_ROWS = 4;
 
     private static final double WARM_K = 473.15;
     /** In place of an interval: so from the first that tells; and when it began is not known. */
@@ -37,11 +39,7 @@ final class FromTheStart {
                 told.add(i);
             }
         }
-        // Intervals that all rest on the same two or three rows tell no more than these do, and one of them may be
-        // wrong.
-        double reachS = told.stream().mapToDouble(i -> f.grid.reachS()[i]).max().orElse(0);
-        boolean fewRows = reachS > Grid.HALF_S && told.size() * Grid.SPACING_S < ROWS_REACH * reachS;
-        if (told.size() < CIRCUIT_LEAST || fewRows) {
+        if (told.size() < CIRCUIT_LEAST || fewRows(f, told)) {
             return null;
         }
         List<Integer> decides = decides(f, told);
@@ -73,6 +71,23 @@ final class FromTheStart {
                 ? new LogFinding(Kind.WEAK, 0, Double.NaN, Double.NaN, Double.NaN, false, f.offsets.isEmpty())
                         .ofElements(share(f, told), full)
                 : null;
+    }
+
+    /** Whether the intervals all rest on the same two or three readings, far apart: they tell no more than these do, and one of them may be wrong. */
+    private static boolean fewRows(Followed f, List<Integer> told) {
+        Set<LogRow> rows = new HashSet<>();
+        boolean seldom = false;
+        for (int i : told) {
+            seldom |= f.grid.reachS()[i] > Grid.HALF_S;
+            for (int k = i; k <= i + 1; k++) {
+                double from = f.grid.timeS()[k] - f.grid.backS()[k];
+                double to = f.grid.timeS()[k] + f.grid.aheadS()[k];
+                f.c.log().readings().stream()
+                        .filter(r -> r.timeS() >= from - 1 && r.timeS() <= to + 1)
+                        .forEach(rows::add);
+            }
+        }
+        return seldom && rows.size() < LEAST_ROWS;
     }
 
     /**
@@ -127,7 +142,7 @@ final class FromTheStart {
     }
 
     /** Whether a controller leads a step: then its power is known only where the kiln has fallen behind, and nothing tells of the time before. */
-    private static boolean led(Step s) {
+    static boolean led(Step s) {
         return Double.isNaN(s.elementShare()) && (s.goal() instanceof Step.Hold || Double.isFinite(s.rateKPerS()));
     }
 
