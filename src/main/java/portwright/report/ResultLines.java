@@ -174,9 +174,9 @@ final class ResultLines {
         add(
                 b,
                 "turned",
-                "plate or gas between two rows far apart, " + when
+                "plate or gas stand otherwise in two rows far apart: " + when
                         + (all.size() > MOST_GAPS ? " and " + (all.size() - MOST_GAPS) + " times more" : "")
-                        + ": when it was nobody knows, and no figure of power or finding of air rests on that time. Rows every 5 to 10 minutes, or one at each turn, would let this look closer");
+                        + ". When they were turned nobody knows, and no figure of power or finding of air rests on that time. Rows every 5 to 10 minutes, or one at each turn, would let this look closer");
     }
 
     private static String goal(RecordResult x) {

@@ -111,6 +111,30 @@ class HalfHourlyLogsTest {
         assertThat(c.hits()).as("%s", c).isEqualTo(6);
     }
 
+    /** A kiln fired at 75 % of the elements by plan, of which so much is on from 930 °C on. */
+    private static List<Kind> givingMore(long seed, double share) {
+        Random r = new Random(seed * 49_979_687L);
+        List<ShedKiln.Stage> steps = List.of(
+                new ShedKiln.Stage(600, null, 100, Double.NaN, false, 0),
+                new ShedKiln.Stage(900, null, 120, Double.NaN, false, 0),
+                new ShedKiln.Stage(Double.NaN, "6", Double.NaN, 0.75, true, 0));
+        ShedLogs where = new ShedLogs(ShedLogs.KILNS[(int) (seed % ShedLogs.KILNS.length)], steps, false);
+        var own = where.own(
+                0.97 + 0.06 * r.nextDouble(), 0.95 + 0.1 * r.nextDouble(), 1, 0.97 + 0.06 * r.nextDouble(), 1, 5e-4);
+        String text = where.fire(own, new Break(Fault.RELAY_WELDED, 930, share), r, true, 60)
+                .text();
+        return new Sparse(where, halfHourly(text))
+                .read().findings().stream().map(LogFinding::kind).toList();
+    }
+
+    @Test
+    void muchMoreThanTheShareAsksIsToldALittleMoreIsNot() {
+        for (int seed = 1; seed <= 4; seed++) {
+            assertThat(givingMore(seed, 0.95)).as("seed %d", seed).containsAnyOf(Kind.MORE_POWER, Kind.STUCK);
+            assertThat(givingMore(seed, 0.79)).as("seed %d", seed).doesNotContain(Kind.MORE_POWER);
+        }
+    }
+
     @Test
     @Tag("slow")
     @Tag("regression")

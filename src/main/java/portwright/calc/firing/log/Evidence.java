@@ -141,10 +141,7 @@ final class Evidence {
         if (inverse == null) {
             return null;
         }
-        List<Replay.Need> wide = Replay.run(f.c.kiln(), f.c.gas(), f.grid.timeS(), f.kelvin, i -> {
-            Replay.Setting s = f.setting(i, logged);
-            return s.gas() ? new Replay.Setting(true, true, 1) : s;
-        });
+        List<Replay.Need> wide = wide(f, logged);
         double[] open = column(i -> f.gasOn(told[i])
                 ? Math.max(
                                 0,
@@ -163,6 +160,14 @@ final class Evidence {
             }
         }
         return best;
+    }
+
+    /** What the elements would give with the damper all open while gas burns. */
+    static List<Replay.Need> wide(Followed f, boolean logged) {
+        return Replay.run(f.c.kiln(), f.c.gas(), f.grid.timeS(), f.kelvin, i -> {
+            Replay.Setting s = f.setting(i, logged);
+            return s.gas() ? new Replay.Setting(true, true, 1) : s;
+        });
     }
 
     /** Whether a damper that stands farther open than the log says would explain a loss by no more than so many deviations worse. */
@@ -209,11 +214,6 @@ final class Evidence {
             best = best == null || x.sigmas() > best.sigmas() ? x : best;
         }
         return best;
-    }
-
-    /** The loss that the record shows from its first interval on; null where it tells of none. */
-    Loss all() {
-        return inverse == null ? null : from(0, inverse.operate(column(i -> f.missing(told[i], true))));
     }
 
     /** Standard deviation of the share of a loss that begins half way through what is told; NaN where the record tells too little. */

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import portwright.calc.firing.Replay;
 import portwright.calc.firing.Step;
 import portwright.calc.firing.log.LogFinding.Kind;
 
@@ -44,11 +45,13 @@ final class FromTheStart {
         }
         List<Integer> decides = decides(f, told);
         boolean led = f.gasOn(decides.get(0)) && led(f.c.steps().get(f.tracker.step[decides.get(0)]));
-        int sound = led ? UNKNOWN : soundUntil(f, told, decides);
-        List<Integer> since = sound == UNKNOWN ? mostTold(f, told) : told.subList(sound + 1, told.size());
         double m = missing(f, told);
+        int sound = led ? UNKNOWN : m < CIRCUIT ? START : soundUntil(f, told, decides);
+        List<Integer> since = sound == UNKNOWN ? mostTold(f, told) : told.subList(sound + 1, told.size());
         int first = first(f, sound == START ? seen(f, told, decides) : since);
-        if (m >= CIRCUIT && first >= 0) {
+        double before = sound == START ? JustBefore.soundS(f, told.get(0), m) : Double.NaN;
+        boolean change = m > WEAK && told.size() >= LEAST && before > 0;
+        if ((m >= CIRCUIT || change) && first >= 0) {
             double share = share(f, since);
             boolean air = !f.damperLogged && f.gasOn(first(f, since));
             LogFinding found = new LogFinding(
@@ -60,12 +63,14 @@ final class FromTheStart {
                     false,
                     f.offsets.isEmpty());
             found = air ? found : found.ofElements(share, full);
+            found = !air && asWellByAir(f, since) ? found.orByAir() : found;
             if (sound == UNKNOWN) {
                 return found.soundUntil(0);
             }
-            return sound == START
-                    ? found.fromTheStart()
-                    : found.soundUntil(Math.max(0, f.grid.timeS()[told.get(sound)] - f.grid.reachS()[told.get(sound)]));
+            if (sound == START) {
+                return before > 0 ? found.soundUntil(before) : found.fromTheStart();
+            }
+            return found.soundUntil(Math.max(0, f.grid.timeS()[told.get(sound)] - f.grid.reachS()[told.get(sound)]));
         }
         return m > WEAK && told.size() >= LEAST
                 ? new LogFinding(Kind.WEAK, 0, Double.NaN, Double.NaN, Double.NaN, false, f.offsets.isEmpty())
@@ -132,6 +137,18 @@ final class FromTheStart {
             }
         }
         return best;
+    }
+
+    /** Whether a damper farther open than logged, all open at most, would take as much heat where gas burns. */
+    private static boolean asWellByAir(Followed f, List<Integer> at) {
+        if (!at.stream().allMatch(f::gasOn)) {
+            return false;
+        }
+        List<Replay.Need> wide = Evidence.wide(f, true);
+        return Followed.median(at.stream()
+                        .map(i -> wide.get(i).neededW() - f.logged.get(i).neededW())
+                        .toList())
+                >= missing(f, at) * f.c.kiln().elements().fullW();
     }
 
     private static int first(Followed f, List<Integer> at) {
