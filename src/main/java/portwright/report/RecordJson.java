@@ -94,6 +94,13 @@ public final class RecordJson {
             Json.number(n, "fromHours", g.fromS() / 3600);
             Json.number(n, "toHours", g.toS() / 3600);
         });
+        ArrayNode turned = o.putArray("turnedBetweenRows");
+        x.turned().forEach(g -> {
+            ObjectNode n = turned.addObject().put("fromLine", g.fromLine()).put("toLine", g.toLine());
+            Json.number(n, "fromHours", g.fromS() / 3600);
+            Json.number(n, "toHours", g.toS() / 3600);
+        });
+        Json.number(o, "gasHoursUnderController", x.ledGasS() / 3600);
         ArrayNode dead = o.putArray("thermocoupleDead");
         log.dead().forEach(d -> {
             ObjectNode n = dead.addObject().put("fromLine", d.fromLine()).put("toLine", d.toLine());

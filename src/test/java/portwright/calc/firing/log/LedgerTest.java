@@ -63,6 +63,8 @@ class LedgerTest {
                 false,
                 Repairs.NONE,
                 null,
+                List.of(),
+                0,
                 Map.of());
     }
 
@@ -191,6 +193,8 @@ class LedgerTest {
                 r.scaleDoubted(),
                 repairs,
                 r.own(),
+                r.turned(),
+                r.ledGasS(),
                 r.atmosphereBandS());
     }
 
