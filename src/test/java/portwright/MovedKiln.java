@@ -58,7 +58,8 @@ public final class MovedKiln {
                 k.standHeight(),
                 k.power(),
                 k.lossFactor(),
-                k.elementRise());
+                k.elementRise(),
+                k.fittingsComplete());
         return new Design(
                 d.title(),
                 d.notes(),

@@ -40,7 +40,8 @@ final class KilnReader {
         Quantity power = power(f, elements);
         Double loss = f.number("lossFactor", 0.5, 3);
         Quantity rise = f.quantity("elementRise", Kind.SHARE, Range.between("0 %", "100 %"));
-        return new Kiln(plan, height, wall, floor, lid, leak, elements, fittings, stand, power, loss, rise);
+        Boolean all = f.bool("fittingsComplete");
+        return new Kiln(plan, height, wall, floor, lid, leak, elements, fittings, stand, power, loss, rise, all);
     }
 
     /** No power at all goes only with no elements at all. */
@@ -147,9 +148,7 @@ final class KilnReader {
         List<Place> path = null;
         boolean wall = on == On.WALL;
         if (on == null || wall) {
-            height = wall
-                    ? f.needQuantity("height", Kind.LENGTH, Range.SIZE)
-                    : f.quantity("height", Kind.LENGTH, Range.SIZE);
+            height = f.quantity("height", Kind.LENGTH, Range.SIZE);
             panels = f.list("panels", (v, at) -> Values.integer(v, at, 1, 1000, f.faults()));
         } else {
             f.refuse("height", "belongs to wall elements; an element on the " + on.id() + " has \"path\".");
@@ -209,8 +208,7 @@ final class KilnReader {
         String grade = f.text("class");
         On on = f.needWord("on", On.class);
         Integer panel = PortReader.panel(f, on);
-        boolean pathOnly = f.has("path");
-        Place at = pathOnly ? f.place("at") : f.needPlace("at");
+        Place at = f.place("at");
         Quantity diameter = f.quantity("diameter", Kind.LENGTH, Range.SIZE);
         Size2 size = f.has("size") ? size(f) : null;
         f.value("size");

@@ -26,6 +26,7 @@ public final class FieldNames {
             KilnCatalog.slab("lid"),
             KilnCatalog.elements(),
             KilnCatalog.fittings(),
+            KilnCatalog.fittingsWhole(),
             KilnCatalog.shelves(),
             Catalog.ports(),
             Catalog.drilling(),

@@ -110,7 +110,7 @@ public final class KilnCatalog {
         return FormSpec.list(
                 "kiln.elements",
                 "Elements",
-                "{\"name\": \"{name}\", \"on\": \"wall\", \"height\": \"{above}\"}",
+                "{\"name\": \"{name}\", \"on\": \"wall\"}",
                 List.of(
                         text("name", "name"),
                         word("on", "in the", On.class),
@@ -141,7 +141,7 @@ public final class KilnCatalog {
         return FormSpec.list(
                 "kiln.fittings",
                 "Fittings",
-                "{\"name\": \"{name}\", \"kind\": \"leg\", \"on\": \"floor\", \"at\": [\"{0 in|0 mm}\", \"{-6 in|-150 mm}\"]}",
+                "{\"name\": \"{name}\", \"kind\": \"leg\", \"on\": \"floor\"}",
                 List.of(
                         text("name", "name"),
                         word("kind", "kind", FittingKind.class),
@@ -158,6 +158,11 @@ public final class KilnCatalog {
                         quantity("clear", "own clearance", Kind.LENGTH, "{2 in|50 mm}"),
                         loose("type", "type", "e.g. K"),
                         loose("class", "class", "standard or special")));
+    }
+
+    /** What is said of the list of fittings as a whole. */
+    public static FormSpec fittingsWhole() {
+        return FormSpec.object("kiln", "Fittings", null, List.of(yes("fittingsComplete", "list complete")));
     }
 
     public static FormSpec shelves() {

@@ -56,7 +56,7 @@ public final class RuleWords {
             Map.entry("room-co", "CO in the room"),
             Map.entry("room-oxygen", "Oxygen in the room"),
             Map.entry("combustion-air", "Openings for air"),
-            Map.entry("hood-capture", "Fan too weak for the hood"),
+            Map.entry("hood-capture", "What the hood catches"),
             Map.entry("make-up-air", "Air for the fan"),
             Map.entry("co-alarm", "No CO alarm"),
             Map.entry("gas-alarm", "No low-level gas alarm"),

@@ -3,6 +3,7 @@ package portwright.geometry;
 import java.util.ArrayList;
 import java.util.List;
 import portwright.model.Fitting;
+import portwright.model.Kiln;
 import portwright.model.On;
 
 /** Fittings as shapes on their parts, and which fields are missing for them. */
@@ -10,10 +11,14 @@ final class FittingShapes {
     final List<FittingShape> shapes = new ArrayList<>();
     final List<String> lacks = new ArrayList<>();
 
-    FittingShapes(List<Fitting> fittings) {
+    FittingShapes(Kiln kiln) {
+        List<Fitting> fittings = kiln.fittings();
         if (fittings == null) {
             lacks.add("kiln.fittings");
             return;
+        }
+        if (kiln.fittingsOpen()) {
+            lacks.add("kiln.fittingsComplete");
         }
         for (int i = 0; i < fittings.size(); i++) {
             Fitting f = fittings.get(i);

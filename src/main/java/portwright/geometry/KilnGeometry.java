@@ -38,7 +38,7 @@ public final class KilnGeometry {
         panels = panels(inner, wall);
         holes = holes(design);
         elements = new ElementShapes(kiln.elements(), panels, height());
-        fittings = new FittingShapes(kiln.fittings());
+        fittings = new FittingShapes(kiln);
         shelves = new ShelfShapes(design.shelves());
     }
 

@@ -5,7 +5,8 @@ import portwright.units.Quantity;
 
 /**
  * The kiln. {@code elements} and {@code fittings}: null unknown, empty none. {@code standHeight}: ground to the underside of the floor.
- * {@code elementRise}: how much the elements' resistance has risen over new; null: new.
+ * {@code elementRise}: how much the elements' resistance has risen over new; null: new. {@code fittingsComplete}: whether the list of fittings
+ * holds all there are; null: not stated.
  */
 public record Kiln(
         PlanShape plan,
@@ -19,7 +20,8 @@ public record Kiln(
         Quantity standHeight,
         Quantity power,
         Double lossFactor,
-        Quantity elementRise) {
+        Quantity elementRise,
+        Boolean fittingsComplete) {
 
     /** Whether it is known to have no elements: then nothing heats it by electricity, whatever power is stated. */
     public boolean noElements() {
@@ -31,7 +33,12 @@ public record Kiln(
         return noElements() ? Double.valueOf(0) : power == null ? null : Double.valueOf(power.si());
     }
 
-    /** A kiln with new elements. */
+    /** Whether fittings may be there that no list names. */
+    public boolean fittingsOpen() {
+        return fittings == null || Boolean.FALSE.equals(fittingsComplete);
+    }
+
+    /** A kiln with new elements, whose fittings are all listed. */
     public Kiln(
             PlanShape plan,
             Quantity height,
@@ -44,6 +51,6 @@ public record Kiln(
             Quantity standHeight,
             Quantity power,
             Double lossFactor) {
-        this(plan, height, wall, floor, lid, leakArea, elements, fittings, standHeight, power, lossFactor, null);
+        this(plan, height, wall, floor, lid, leakArea, elements, fittings, standHeight, power, lossFactor, null, true);
     }
 }

@@ -41,6 +41,11 @@ final class FindingWords {
                         + (f.orProbe()
                                 ? " Or the thermocouple of this log reads low, or is not the controller's: then steps began earlier than the log shows. Cones in the log tell which."
                                 : "");
+            case MORE_POWER ->
+                at + "the elements give " + Format.plain((1 - f.lostShare()) * 100, 0)
+                        + " % of what the plan's share asks, more than load, loss and gas make of it in a sound kiln: a relay or contactor stuck shut, or the share set higher than planned."
+                        + " More gas than the design says, less ware, or a damper farther shut does this as well. Switch off at the disconnect after the firing and look at relays and contactors with the kiln cold, before the next one."
+                        + (f.orProbe() ? " Or the thermocouple reads high: put cones beside it." : "");
             case OVER ->
                 runsOn(f, at)
                         + (!elements
@@ -61,14 +66,15 @@ final class FindingWords {
                                 ? gone
                                         + " is missing wherever the steps ask for a known power; seen from "
                                         + seen(f)
-                                        + " on: an element, its relay or fuse, or one leg of the supply is out, or the supply is far too low."
+                                        + " on: an element, its relay or fuse, or one leg of the supply is out, or the supply is far too low"
+                                        + byAir(f) + "."
                                         + " It was so by then; whether since before this firing the record does not say."
                                         + falls + " " + CIRCUIT + probe(f)
                                 : !Double.isNaN(f.soundS())
                                         ? gone + " is missing where the steps ask for a known power, " + between(f)
                                                 + falls
-                                                + " An element, its relay or fuse, or one leg of the supply is out. "
-                                                + CIRCUIT + probe(f)
+                                                + " An element, its relay or fuse, or one leg of the supply is out"
+                                                + byAir(f) + ". " + CIRCUIT + probe(f)
                                         : f.orAir()
                                                 ? at + gone + " is lost from here on, or as much heat goes with air."
                                                         + falls
@@ -110,6 +116,13 @@ final class FindingWords {
                         + RecordText.offset(f.offsetK())
                         + ". When it began no log without cones before can say. Trust the cones; replace the thermocouple or correct the reading.";
         };
+    }
+
+    /** The damper as a cause that looks the same with gas on. */
+    private static String byAir(LogFinding f) {
+        return f.orAir()
+                ? ", or the damper stood farther open than the log says: with gas on both look the same in the climb"
+                : "";
     }
 
     /** From when to when a loss can have begun. */

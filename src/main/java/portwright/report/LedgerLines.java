@@ -87,6 +87,8 @@ final class LedgerLines {
         }
         if (!Double.isNaN(l.thermocoupleK())) {
             add(b, "thermocouple", RecordText.offset(l.thermocoupleK()));
+        } else if (l.conesLogged()) {
+            add(b, "thermocouple", "no cone logged tells of it");
         }
         l.due().forEach(d -> add(b, "due", words(l, d)));
         if (!l.notTold().isEmpty()) {
@@ -149,7 +151,7 @@ final class LedgerLines {
     private static String trend(PowerTrend t) {
         if (t == null) {
             return "cannot tell of ageing: no two records show known power in the same heat, without gas or with it in both."
-                    + " To be told, log in each the same electric step at full power (rate full) or a fixed share of the elements, for half an hour or more over 630 °C, and note the ware as load 45 kg";
+                    + " To be told, log in each the same electric step at full power (rate full) or a fixed share of the elements, for half an hour or more over 630 °C, and note what the ware weighs, as: load 30 kg";
         }
         String what = "resistance " + (t.rise() >= 0 ? "up " : "down ") + n(Math.abs(t.rise()) * 100, 0) + " % ("
                 + n(t.low() * 100, 0) + " to " + n(t.high() * 100, 0) + " %) from record " + (t.first() + 1)
@@ -161,7 +163,7 @@ final class LedgerLines {
                         + ". As logged, a rise of " + n(t.tellsFrom() * 100, 0) + " % and more would be told"
                         + (t.loadTold()
                                 ? ""
-                                : "; another load looks the same. With the ware noted in both logs (load 45 kg) one of "
+                                : "; another load looks the same. With what the ware weighs noted in both logs (as: load 30 kg) one of "
                                         + n(t.tellsFromNoted() * 100, 0) + " % would");
     }
 

@@ -94,6 +94,13 @@ public final class RecordJson {
             Json.number(n, "fromHours", g.fromS() / 3600);
             Json.number(n, "toHours", g.toS() / 3600);
         });
+        ArrayNode turned = o.putArray("turnedBetweenRows");
+        x.turned().forEach(g -> {
+            ObjectNode n = turned.addObject().put("fromLine", g.fromLine()).put("toLine", g.toLine());
+            Json.number(n, "fromHours", g.fromS() / 3600);
+            Json.number(n, "toHours", g.toS() / 3600);
+        });
+        Json.number(o, "gasHoursUnderController", x.ledGasS() / 3600);
         ArrayNode dead = o.putArray("thermocoupleDead");
         log.dead().forEach(d -> {
             ObjectNode n = dead.addObject().put("fromLine", d.fromLine()).put("toLine", d.toLine());
@@ -158,7 +165,7 @@ public final class RecordJson {
                                 "readingC",
                                 c.readingK() - ZERO_C),
                         "thermocoupleLowK",
-                        c.slow() && c.surelyK() == 0 ? Double.NaN : c.offsetK()));
+                        c.tells() ? c.offsetK() : Double.NaN));
         ArrayNode steps = o.putArray("steps");
         x.steps().forEach(s -> {
             ObjectNode n = steps.addObject().put("index", s.index());
@@ -223,7 +230,12 @@ public final class RecordJson {
         });
         trend(o, l.trend());
         Json.number(o, "thermocoupleLowK", l.thermocoupleK());
-        why(o, "thermocoupleWhy", Double.isNaN(l.thermocoupleK()) ? "no cone is logged" : "");
+        why(
+                o,
+                "thermocoupleWhy",
+                !Double.isNaN(l.thermocoupleK())
+                        ? ""
+                        : l.conesLogged() ? "no cone logged tells of it" : "no cone is logged");
         ArrayNode due = o.putArray("due");
         l.due()
                 .forEach(d -> due.addObject()

@@ -18,6 +18,11 @@ import portwright.units.Format;
 final class ResultLines {
     private static final double ZERO_C = 273.15;
     private static final int MOST_GAPS = 6;
+    /** Gas under a controller for less is not worth a word, s. */
+    private static final double LED_S = 1800;
+    /** Over so much of what is asked something is worth a look: sound kilns of another model reached 1.06. */
+    private static final double OVER_SHARE = 1.1;
+
     private static final String BY_LOG =
             ", reckoned from the damper as logged; in brackets what air a tenth and gas a seventh off make of it";
     private static final String BY_PLAN =
@@ -31,6 +36,7 @@ final class ResultLines {
     private static final Set<LogFinding.Kind> POWER = EnumSet.of(
             LogFinding.Kind.RELAY,
             LogFinding.Kind.STUCK,
+            LogFinding.Kind.MORE_POWER,
             LogFinding.Kind.ELEMENT,
             LogFinding.Kind.ELEMENT_OR_AIR,
             LogFinding.Kind.WEAK);
@@ -50,22 +56,16 @@ final class ResultLines {
         }
         x.steps().stream().filter(StepRecord::sags).forEach(h -> add(b, "hold", sag(h)));
         if (x.elements() && x.own() == null) {
-            add(
-                    b,
-                    "power",
-                    Double.isNaN(x.powerShare())
-                            ? "the record does not tell: no 5 minutes at full or fixed element power"
-                            : n(x.powerShare() * 100, 0) + " % of the element power that the steps ask, from "
-                                    + n(x.telling(), 0) + " minutes");
+            add(b, "power", power(x));
         }
         for (ConeOffset o : x.offsets()) {
             add(
                     b,
                     "cone " + o.cone(),
                     "down at " + n(o.timeS() / 3600, 2) + " h, reading " + n(o.readingK() - ZERO_C, 0) + " °C: "
-                            + (o.slow() && o.surelyK() == 0
-                                    ? "climbed slower than its chart goes, so it tells nothing of the thermocouple"
-                                    : RecordText.offset(o.offsetK())));
+                            + (o.tells()
+                                    ? RecordText.offset(o.offsetK())
+                                    : "climbed slower than its chart goes, so it tells nothing of the thermocouple"));
         }
         for (AtmosphereLevel l : AtmosphereLevel.values()) {
             if (x.atmosphereS().containsKey(l)) {
@@ -111,6 +111,14 @@ final class ResultLines {
                                     + " % of the way from the plan to all open cannot be told from this climb"
                             : "not logged; even one all open cannot be told from this climb. Note it in the next firing");
         }
+        if (x.elements() && x.ledGasS() >= LED_S) {
+            add(
+                    b,
+                    "air",
+                    "for " + n(x.ledGasS() / 3600, 1)
+                            + " h with gas a controller led the elements. While they have power to spare they make up for a damper too far open, and the temperature does not show it; nor does the gas used, which goes by pressure and time. Look at the flame at the flue and the colour at the spyhole, and note how much of the time the elements are on: more than in a sound firing is heat that goes with air");
+        }
+        turned(b, x);
         int shown = 0;
         for (Gap g : x.gaps()) {
             if (shown++ < MOST_GAPS) {
@@ -134,6 +142,41 @@ final class ResultLines {
                             + " to " + n(s.toK() - ZERO_C, 0) + " °C");
         }
         return b;
+    }
+
+    private static String power(RecordResult x) {
+        if (Double.isNaN(x.powerShare())) {
+            return "the record does not tell: no 5 minutes at full or fixed element power";
+        }
+        boolean told = x.findings().stream()
+                .anyMatch(f -> f.kind() == LogFinding.Kind.STUCK || f.kind() == LogFinding.Kind.MORE_POWER);
+        return n(x.powerShare() * 100, 0) + " % of the element power that the steps ask, from " + n(x.telling(), 0)
+                + " minutes"
+                + (x.powerShare() > OVER_SHARE && !told
+                        ? "; more than asked: less ware, less loss or more gas than the design says can do that, or a relay that stays shut, or a share set higher"
+                        : "");
+    }
+
+    /** Between which rows plate or gas was turned, where they lie too far apart to say when. */
+    private static void turned(List<ReportLine> b, RecordResult x) {
+        List<Gap> all = x.turned();
+        if (all.isEmpty() || x.own() != null) {
+            return;
+        }
+        StringBuilder when = new StringBuilder();
+        for (Gap g : all.subList(0, Math.min(MOST_GAPS, all.size()))) {
+            when.append(when.length() > 0 ? ", " : "")
+                    .append(n(g.fromS() / 3600, 2))
+                    .append(" to ")
+                    .append(n(g.toS() / 3600, 2))
+                    .append(" h");
+        }
+        add(
+                b,
+                "turned",
+                "plate or gas stand otherwise in two rows far apart: " + when
+                        + (all.size() > MOST_GAPS ? " and " + (all.size() - MOST_GAPS) + " times more" : "")
+                        + ". When they were turned nobody knows, and no figure of power or finding of air rests on that time. Rows every 5 to 10 minutes, or one at each turn, would let this look closer");
     }
 
     private static String goal(RecordResult x) {

@@ -37,6 +37,13 @@ public final class StepRemarks {
                 + (r.fallsOtherwise() ? ", " + (faster(r) ? "faster" : "slower") + " than asked." : ".");
     }
 
+    /** For the card, in the scale that the rate is typed in: a rate that the step does not keep to its end. */
+    public static String slows(StepRow r, boolean fahrenheit) {
+        double per = fahrenheit ? 1.8 : 1;
+        return "The forecast: it does not keep this rate; about " + n(r.climbKPerH() * per)
+                + (fahrenheit ? " °F/h" : " °C/h") + " at its end.";
+    }
+
     private static boolean faster(StepRow r) {
         return r.fallKPerH() > r.askedFallKPerH();
     }

@@ -34,7 +34,8 @@ public record OffForecast(List<Climb> steps, boolean fast, boolean atShare, bool
 
     private static final Set<Kind> SAYS_SLOW =
             EnumSet.of(Kind.RELAY, Kind.ELEMENT, Kind.ELEMENT_OR_AIR, Kind.TOO_MUCH_AIR, Kind.WEAK);
-    private static final Set<Kind> SAYS_FAST = EnumSet.of(Kind.STUCK, Kind.OVER, Kind.OVER_WITH_LESS_WARE);
+    private static final Set<Kind> SAYS_FAST =
+            EnumSet.of(Kind.STUCK, Kind.MORE_POWER, Kind.OVER, Kind.OVER_WITH_LESS_WARE);
 
     /**
      * A step off its forecast.

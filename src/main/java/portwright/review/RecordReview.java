@@ -150,7 +150,8 @@ public record RecordReview(
                 k.standHeight(),
                 k.power(),
                 k.lossFactor(),
-                k.elementRise());
+                k.elementRise(),
+                k.fittingsComplete());
         Design changed = new Design(
                 design.title(),
                 design.notes(),

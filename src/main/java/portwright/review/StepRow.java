@@ -41,6 +41,7 @@ import portwright.model.Heat;
  * @param ending how the step ends; {@link Ending#SAGS} for a hold that is not reached
  * @param holdC what a hold with heat is to keep, °C: what the step before it reached; null for all others
  * @param coneDownBefore whether it names a cone that is down before it begins: it takes no time
+ * @param askedClimbKPerH how fast a step that climbs to its goal is asked to climb; null for all others and where no rate is asked for
  * @param askedFallKPerH how fast a step that cools is asked to fall; null for all others, where no rate is asked for, and where it has less than {@value #SAGS_C} °C to fall
  */
 public record StepRow(
@@ -71,11 +72,12 @@ public record StepRow(
         Ending ending,
         Double holdC,
         boolean coneDownBefore,
+        Double askedClimbKPerH,
         Double askedFallKPerH) {
     private static final double ZERO_C = 273.15;
     /** A hold that ends so much lower, and a fall over so much, is told, a hold in a forecast as in a record, °C. */
     static final double SAGS_C = StepRecord.SAGS_K;
-    /** So far from the rate that a fall is asked at is told (own judgement), share of it. */
+    /** So far from the rate that a climb or a fall is asked at is told (own judgement), share of it. */
     static final double FALL_SHARE = 0.2;
 
     /** When it ends, h from switching on. */
@@ -91,6 +93,11 @@ public record StepRow(
     /** Whether a step that cools at a rate falls more than {@value #FALL_SHARE} of it faster or slower. */
     public boolean fallsOtherwise() {
         return askedFallKPerH != null && Math.abs(fallKPerH() / askedFallKPerH - 1) > FALL_SHARE;
+    }
+
+    /** Whether a step that reaches its goal climbs at its end more than {@value #FALL_SHARE} slower than it is asked to. */
+    public boolean slows() {
+        return askedClimbKPerH != null && climbKPerH < (1 - FALL_SHARE) * askedClimbKPerH;
     }
 
     /** Whether it is a hold that ends lower than what it is to hold. */
@@ -156,7 +163,13 @@ public record StepRow(
                 sags ? Ending.SAGS : r.ending(),
                 hold,
                 r.coneDownBefore(),
+                askedClimb(r, typed),
                 askedFall(r));
+    }
+
+    private static Double askedClimb(StepResult r, FiringStep typed) {
+        boolean climbs = typed.rate() != null && typed.hold() == null && r.endK() > r.startK() && !r.coneDownBefore();
+        return climbs && r.ending() == Ending.REACHED ? Double.valueOf(r.step().rateKPerS() * 3600) : null;
     }
 
     private static Double askedFall(StepResult r) {

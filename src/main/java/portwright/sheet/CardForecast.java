@@ -31,7 +31,8 @@ import portwright.units.Format;
  * @param endsC what the forecast expects at the end of each step that it reaches, °C, by the step's index
  * @param missed what is said under a step that is not reached, or surely, by the step's index
  * @param coneDown steps by index whose cone is down before they begin
- * @param remarks what is said under a step that does not go as asked, by its index: a hold that sags, a cone that is down already, a fall at another rate
+ * @param remarks what is said under a step that does not go as asked, by its index: a hold that sags, a cone that is down already, a fall at
+ *     another rate, a climb that slows
  * @param notes what is said under all steps
  * @param close fires that the plate tells apart by less than a hand can set, one sentence for all; empty for none
  */
@@ -70,6 +71,8 @@ public record CardForecast(
                             remarks.put(r.index(), StepRemarks.falls(r, fahrenheit(review, r.index())));
                         } else if (r.sags()) {
                             remarks.put(r.index(), sag(r));
+                        } else if (r.slows()) {
+                            remarks.put(r.index(), StepRemarks.slows(r, fahrenheit(review, r.index())));
                         }
                     });
             HeldCones.words(review).ifPresent(w -> notes.add("Forecast: " + w + "."));

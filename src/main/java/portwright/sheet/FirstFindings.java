@@ -18,7 +18,7 @@ final class FirstFindings {
     private static final Set<String> DRILLING = Set.of("jacket", "saw-depth", "saw-size", "one-brick", "joint-sliver");
 
     /** Most lines of one finding. */
-    private static final int MOST_LINES = 5;
+    private static final int MOST_LINES = 8;
 
     private final Job job;
     private final Block block;
@@ -91,9 +91,7 @@ final class FirstFindings {
         List<String> lines = Words.wrap(block.pen, message, w, FirstPage.SMALL);
         return lines.size() <= MOST_LINES
                 ? message
-                : String.join(" ", lines.subList(0, MOST_LINES - 1))
-                        + " "
-                        + Words.fit(block.pen, lines.get(MOST_LINES - 1) + " …", w, FirstPage.SMALL);
+                : String.join(" ", lines.subList(0, MOST_LINES)).replaceFirst("\\W*\\s\\S+$", " …");
     }
 
     /** Whether who drills has to know of it: it is a stop of any kind, whose cure may be another place; it bears on drilling, or it is about a hole or the slab and not about the fire. */

@@ -103,7 +103,12 @@ final class FirstPage {
         if (block.pen.textWidth(title, t) > room) {
             t = t.size(t.px(), Math.max(4.6, 0.999 * t.mm() * room / block.pen.textWidth(title, t)));
         }
-        block.words(Words.fit(block.pen, title, room, t), block.left, 20, t);
+        List<String> titled = Words.wrap(block.pen, title, room, t);
+        if (titled.size() > 1) {
+            block.words(titled.get(0), block.left, 15, t);
+        }
+        String rest = String.join(" ", titled.subList(Math.min(1, titled.size() - 1), titled.size()));
+        block.words(Words.fit(block.pen, rest, room, t), block.left, 20, t);
         String parts = String.join(
                 ", ", job.views().stream().map(View::words).distinct().toList());
         List<String> sub = Words.wrap(

@@ -21,7 +21,7 @@ import portwright.review.Assumed;
 /** The end of the print: cautions in full and whose word comes first, findings in full, what was not checked or assumed, sheets left out. */
 final class LastPages {
     private static final TextStyle TEXT = TextStyle.PLAIN;
-    private static final double FOOT = 16;
+    private static final double FOOT = 20;
     /** Room at the right for the upright bar. */
     private static final double BAR = 16;
 

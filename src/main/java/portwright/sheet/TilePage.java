@@ -18,6 +18,7 @@ import portwright.model.On;
 
 /** One full-size sheet: head, drawing area with trim lines and match marks, check bars, foot. */
 final class TilePage {
+    private static final String FULL = " · full size 1 : 1";
     private static final TextStyle HEAD = new TextStyle(TextStyle.Face.SANS_BOLD, 17, 5.2, Ink.INK, false);
     private static final TextStyle TILE_NAME = new TextStyle(TextStyle.Face.SANS_BOLD, 17, 8, Ink.INK, false);
     private static final TextStyle FOOT = new TextStyle(TextStyle.Face.SANS, 13, 3.2, Ink.INK, false);
@@ -166,7 +167,9 @@ final class TilePage {
         CheckBar.down(barPen(area.maxX() + 3.3, area.maxY() - 6), new Pt(0, 0));
         double from = area.maxY() - 6 - CheckBar.INCH_LENGTH_MM * job.options().scaleY() - 10;
         double room = from - frame.inside().minY() - SIGN_ROOM;
-        String one = job.kiln().design().title() + " · content " + job.mark().words() + " · full size 1 : 1";
+        String which = job.kiln().design().title() + " · content " + job.mark().words();
+        boolean whole = plain.textWidth(which + FULL, TextStyle.BAR) <= room;
+        String one = whole ? which + FULL : which;
         plain.text(
                 Words.fit(plain, one, room, TextStyle.BAR),
                 new Pt(area.maxX() + 5.8, from),
@@ -175,7 +178,7 @@ final class TilePage {
                 TextStyle.BAR);
         String two = job.options().corrected()
                 ? "Measure both bars. Printer " + job.options().correctionWords() + "."
-                : "Measure both bars before use.";
+                : "Measure both bars before use." + (whole ? "" : " Full size 1 : 1.");
         plain.text(
                 Words.fit(plain, two, room, TextStyle.BAR),
                 new Pt(area.maxX() + 1.8, from),

@@ -110,6 +110,23 @@ class BoardWaysTest {
                 assertThat(inSight(open.stage().getScene().getFocusOwner())).isTrue());
     }
 
+    @Test
+    void aKeyThatCanDoNothingSaysWhy() {
+        Toolkit.run(() -> {
+            int elements = open.doc().text().size("kiln.elements");
+            open.doc().edit("room", t -> t.setText("kiln.height", "30 in"));
+            open.doc().select(open.doc().design().kiln().elements().get(0).name());
+            board().press("duplicate");
+            assertThat(open.doc().text().size("kiln.elements")).isEqualTo(elements + 1);
+            assertThat(board().measureWords()).isEmpty();
+            board().press("mirror");
+            assertThat(board().measureWords()).contains("not mirrored");
+            assertThat(((Label) open.view().lookup(".mode-band")).isVisible()).isTrue();
+            open.doc().select(null);
+            assertThat(((Label) open.view().lookup(".mode-band")).isVisible()).isFalse();
+        });
+    }
+
     /** A part chosen on the drawing lies below what the Deleted note leaves of the side. */
     @Test
     void aRowChosenOnTheDrawingIsSeenOverTheDeletedNote() {

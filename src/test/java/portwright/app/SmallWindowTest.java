@@ -81,9 +81,10 @@ class SmallWindowTest {
             lay();
             Toolkit.run(() -> {
                 assertThat(side().isVisible()).as(s.word()).isTrue();
-                assertThat(seen(side()).getMinY())
-                        .isGreaterThanOrEqualTo(seen(bar()).getMaxY());
-                assertThat(seen(side()).getHeight()).isGreaterThan(80);
+                assertThat(seen(side()).getMaxY())
+                        .isLessThanOrEqualTo(seen(bar()).getMinY());
+                assertThat(seen(side()).getWidth()).isLessThan(0.4 * 1200);
+                assertThat(seen(side()).getHeight()).isGreaterThan(200);
                 assertThat(bar().isVisible()).isTrue();
                 bar().fire();
             });

@@ -27,7 +27,8 @@ class FitAdviceTest {
     void aFastClimbIsToBeFiredSlower() {
         Fit fast = fit("", "");
         assertThat(fast.fits()).isFalse();
-        assertThat(fast.whyNoLoss()).contains("\"elements\": \"60 %\"", "a note of the ware (load 45 kg)", "cones");
+        assertThat(fast.whyNoLoss())
+                .contains("\"elements\": \"60 %\"", "a note of what the ware weighs (as: load 30 kg)", "cones");
         assertThat(fit(", \"elements\": \"60 %\"", "").fits()).isTrue();
     }
 

@@ -65,7 +65,7 @@ class ShedLedgerTest {
         assertThat(words("decagon-56cm", 0, 1, 0.8, 0.15, false, 5))
                 .contains(
                         "As logged, a rise of " + Math.round(silent.tellsFrom() * 100) + " % and more would be told",
-                        "With the ware noted in both logs (load 45 kg) one of "
+                        "With what the ware weighs noted in both logs (as: load 30 kg) one of "
                                 + Math.round(silent.tellsFromNoted() * 100) + " % would");
         PowerTrend aged = trend("decagon-56cm", 0, 1, 0.8, 0.15, true, 5);
         assertThat(aged.tells()).as("%s", aged).isTrue();

@@ -259,6 +259,30 @@ class CardAndForecastTest {
         assertThat(rows.get(rows.indexOf(hold) + 1).across()).contains("it ends at " + Math.round(end) + " °C");
     }
 
+    /** A rate that a step loses before its goal stands under it, as the forecast's table has it. */
+    @Test
+    void aClimbThatSlowsIsTold() {
+        Review r = Review.of(portwright.file.Starters.find("hexagon-27cm")
+                .orElseThrow()
+                .read()
+                .design());
+        List<portwright.review.StepRow> rows = r.firing().rows(r.fire());
+        List<CardData.Step> steps = card(r).steps();
+        for (portwright.review.StepRow row : rows.subList(0, 3)) {
+            int at = 0;
+            while (!steps.get(at).to().equals(row.goal())) {
+                at++;
+            }
+            boolean slower = row.climbKPerH() < 0.8 * row.askedClimbKPerH();
+            assertThat(steps.get(at + 1)
+                            .across()
+                            .contains("about " + Math.round(row.climbKPerH()) + " °C/h at its end"))
+                    .isEqualTo(slower);
+        }
+        assertThat(rows.get(2).slows()).isTrue();
+        assertThat(rows.get(1).slows()).isFalse();
+    }
+
     /** However many steps: each with its number, and what is done between them, on some page before the record; the lists once. */
     @Test
     void aLongFiringLosesNoStep() throws IOException {

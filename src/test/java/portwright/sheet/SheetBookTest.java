@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.List;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -69,6 +70,20 @@ class SheetBookTest {
             assertThat(text(pdf).replaceAll("\\s+", " "))
                     .contains("94 values are still the starter's: measure your own kiln first.")
                     .contains("Read the cures before you drill: a hole cannot be moved afterwards.");
+        }
+    }
+
+    /** Of the common papers letter leaves words the least room; the longest title of a starter stands whole on every sheet. */
+    @Test
+    void noWordOfAStarterIsCut() throws IOException {
+        Design d = Prints.read(Path.of("templates/oval-23.json"));
+        for (String paper : List.of("a4", "letter")) {
+            String words = text(Prints.print(
+                            d,
+                            new SheetOptions(
+                                    Paper.parse(paper), SheetOptions.Part.FLOOR, SheetOptions.Side.COLD, 1, 1, false))
+                    .pdf());
+            assertThat(words).as(paper).doesNotContain("…").contains("31 3/4 in");
         }
     }
 

@@ -78,6 +78,7 @@ public final class Board extends Region {
             if (c == Document.Change.DESIGN || c == Document.Change.SELECTION) {
                 regions.changed();
             }
+            marks.refused = "";
             if (c == Document.Change.SELECTION) {
                 speak();
                 redraw();
@@ -267,7 +268,7 @@ public final class Board extends Region {
         redraw();
     }
 
-    /** What measuring waits for, in words; empty while nothing is measured. */
+    /** What measuring waits for, or why the last key did nothing; empty when there is nothing to tell. */
     public String measureWords() {
         return marks.words();
     }

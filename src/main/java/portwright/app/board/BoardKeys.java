@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
+import portwright.app.doc.Copies;
 import portwright.app.doc.Document;
 import portwright.app.doc.FreePlace;
 import portwright.app.doc.Moves;
@@ -123,14 +124,13 @@ final class BoardKeys {
     }
 
     void act(String what) {
+        board.marks().refused = "";
         switch (what) {
             case "snap" -> {
                 board.marks().snap = !board.marks().snap;
                 board.redraw();
             }
-            case "measure" -> {
-                board.measuring(!board.marks().measuring);
-            }
+            case "measure" -> board.measuring(!board.marks().measuring);
             case "region" -> {
                 board.marks().region = !board.marks().region;
                 board.redraw();
@@ -255,6 +255,7 @@ final class BoardKeys {
     private void copy(String axis) {
         Spot s = chosen();
         if (s == null) {
+            board.marks().refused = Copies.unplaced(doc, axis == null);
             return;
         }
         double off = board.units() == UnitSystem.INCH ? 50.8 : 50;
@@ -263,8 +264,7 @@ final class BoardKeys {
                 : axis.equals("y") || Math.abs(s.at().x()) < 0.05
                         ? new Pt(s.at().x(), -s.at().y())
                         : new Pt(-s.at().x(), s.at().y());
-        String stem = doc.selected().replaceAll(" ?([A-Z]|\\d+)$", "");
-        String name = Templates.free(doc.text(), stem.isEmpty() ? "part" : stem);
+        String name = Copies.nextName(doc.text(), doc.selected());
         String verb = axis == null ? "duplicate " : "mirror ";
         if (doc.edit(verb + doc.selected(), t -> Moves.copy(t, s.path(), name, to))
                 .isEmpty()) {

@@ -59,7 +59,7 @@ final class LivePainter {
             Pt c = plot.toPicture(chosen.face(), chosen.centre());
             Pt at = new Pt(v.x(c.x()), v.y(c.y()));
             NoteBox.hole(notes, p, board, chosen, at, flags, all);
-            pointers.show(p, at, w, h, marks.around(at).union(notes.around(at)));
+            pointers.show(p, at, w, h, marks.around(at).union(notes.around(at)), BoardLook.taped(plot, v, w, h));
         } else {
             pointers.hide();
         }

@@ -23,6 +23,9 @@ final class Marks {
     /** Part under the pointer, for its numbers. */
     String hovered;
 
+    /** Why the last key did nothing; empty when it did something. */
+    String refused = "";
+
     /** Where the pointer is, px; null beside the board. */
     Pt hoverAt;
 
@@ -49,10 +52,10 @@ final class Marks {
         reach = null;
     }
 
-    /** What measuring waits for, in words; empty while nothing is measured. */
+    /** What measuring waits for, or why a key did nothing; empty when there is nothing to tell. */
     String words() {
         if (!measuring) {
-            return "";
+            return refused;
         }
         String ends = centreToCentre ? "centre to centre" : "edge to edge";
         String tap = from == null ? "Tap the first point." : to == null ? "Tap the second point." : "Tap to go on.";

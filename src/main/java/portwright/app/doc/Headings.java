@@ -16,9 +16,10 @@ public final class Headings {
             "shelves", List.of("height"),
             "burners", List.of("port"));
 
-    /** Stands under a list of fittings that is not empty: the rules count what is not in it as not there. */
+    /** Stands over the word that a list of fittings is complete. */
     public static final String WHOLE_LIST =
-            "What is not listed counts as not there. Add every leg, hinge, latch, handle, vent, thermocouple, spyhole and terminal box.";
+            "Go round the kiln: leg, hinge, latch, handle, vent, thermocouple, spyhole, terminals, control box. When every one is listed, say"
+                    + " so: from then on what is not listed counts as not there.";
 
     private Headings() {}
 

@@ -22,6 +22,11 @@ public final class PlaceModel {
         this.wall = wall;
     }
 
+    /** Whether nothing is typed yet. */
+    public boolean none() {
+        return !doc.text().has(path);
+    }
+
     /** Whether it is typed as radius and bearing. */
     public boolean polar() {
         return doc.text().has(path + ".radius");
@@ -32,7 +37,7 @@ public final class PlaceModel {
         return !wall && point() != null;
     }
 
-    /** Its two fields. */
+    /** Its two fields; one that takes the whole place while there is none, since half a place is none. */
     public List<FieldModel> fields() {
         if (polar()) {
             return List.of(
@@ -41,6 +46,10 @@ public final class PlaceModel {
         }
         String parent = path.substring(0, path.lastIndexOf('.'));
         String key = path.substring(path.lastIndexOf('.') + 1);
+        if (none()) {
+            String hint = wall ? "right of middle, up" : "to the right, to the back";
+            return List.of(new FieldModel(doc, parent, FieldSpec.of(key, "place", FieldSpec.Type.PLACE, hint)));
+        }
         return List.of(
                 new FieldModel(
                         doc,

@@ -40,7 +40,7 @@ final class ShortForms {
     /** What was typed into a field as the file takes it; as typed where nothing is to add. */
     static String full(DesignText text, FieldSpec spec, String path, String typed) {
         Kind kind = spec.type() == FieldSpec.Type.QUANTITY ? spec.kind() : LOOSE.get(spec.key());
-        if (spec.type() == FieldSpec.Type.PLACES) {
+        if (spec.type() == FieldSpec.Type.PLACES || spec.type() == FieldSpec.Type.PLACE) {
             return typed.lines()
                     .map(l -> place(l, Moves.units(text) == UnitSystem.INCH))
                     .collect(Collectors.joining("\n"));
@@ -67,9 +67,9 @@ final class ShortForms {
         String b = line.substring(cut + 1).strip();
         boolean polar = a.startsWith("r ");
         return (polar ? "r " : "")
-                + withUnit(polar ? a.substring(2) : a, Kind.LENGTH, inch, "", "")
+                + withUnit(polar ? a.substring(2) : signed("[0]", a), Kind.LENGTH, inch, "", "")
                 + ", "
-                + withUnit(b, polar ? Kind.ANGLE : Kind.LENGTH, inch, "", "");
+                + withUnit(polar ? b : signed("[1]", b), polar ? Kind.ANGLE : Kind.LENGTH, inch, "", "");
     }
 
     private static String signed(String path, String typed) {

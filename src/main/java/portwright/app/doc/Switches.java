@@ -90,8 +90,7 @@ final class Switches {
     private static DesignText element(DesignText t, String base, String on) {
         boolean inch = Moves.units(t) == portwright.model.UnitSystem.INCH;
         if (on.equals("wall")) {
-            DesignText w = t.remove(base + ".path").remove(base + ".groove.width");
-            return w.has(base + ".height") ? w : w.setText(base + ".height", inch ? "3 in" : "75 mm");
+            return t.remove(base + ".path").remove(base + ".groove.width");
         }
         DesignText s = t.remove(base + ".height")
                 .remove(base + ".panels")

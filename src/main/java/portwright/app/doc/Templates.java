@@ -1,7 +1,6 @@
 package portwright.app.doc;
 
 import java.util.HashSet;
-import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -37,48 +36,54 @@ public final class Templates {
         String usual = Moves.units(text) == UnitSystem.INCH ? "3 in" : "75 mm";
         return json.replace(
                         "{height}", text.get(at.substring(0, cut) + ".height").orElse(usual))
-                .replace("{above}", above(text))
                 .replace("{name}", free(text, stem))
                 .replace("{inlet}", freeInlet(text));
     }
 
-    /** A list with a fresh part at its end. An element goes on from the last one where that lies in the wall: groove, coil and panels are its own. */
+    /**
+     * A list with a fresh part at its end. An element goes on from the last one where that lies in the wall: groove, coil and panels are its own,
+     * and its height where two tell how far they lie apart. A list of fittings that begins is not complete.
+     */
     public static DesignText append(DesignText text, FormSpec form, String list) {
         DesignText fresh = text.append(list, fill(text, form));
+        if (list.equals("kiln.fittings") && text.size(list) == 0) {
+            return fresh.set("kiln.fittingsComplete", "false");
+        }
         String last = list + "[" + (text.size(list) - 1) + "]";
-        if (!list.equals("kiln.elements") || !text.get(last + ".on").orElse("").equals("wall")) {
+        if (!list.equals("kiln.elements")
+                || text.size(list) == 0
+                || !text.get(last + ".on").orElse("").equals("wall")) {
             return fresh;
         }
         String made = list + "[" + text.size(list) + "]";
         DesignText t = text.append(list, text.getJson(last).orElseThrow());
-        for (String own : List.of("name", "height")) {
-            t = t.setText(made + "." + own, fresh.get(made + "." + own).orElseThrow());
-        }
+        t = t.setText(made + ".name", fresh.get(made + ".name").orElseThrow());
+        String above = above(text);
+        t = above.isEmpty() ? t.remove(made + ".height") : t.setText(made + ".height", above);
         return t.has(made + ".tails") ? t.remove(made + ".tails") : t;
     }
 
-    /** The spacing of the last two elements when both lie in the wall; else the usual one. */
+    /** How far the last two elements lie apart, mm; NaN where they do not both lie in the wall at a height that is known. */
     private static double spacing(DesignText text) {
         int n = text.size("kiln.elements");
         double apart = n < 2
                 ? Double.NaN
                 : Math.abs(mm(text, "kiln.elements[" + (n - 1) + "].height")
                         - mm(text, "kiln.elements[" + (n - 2) + "].height"));
-        double usual = Moves.units(text) == UnitSystem.INCH ? 50.8 : 50;
-        return Double.isFinite(apart) && apart > 0 ? apart : usual;
+        return Double.isFinite(apart) && apart > 0 ? apart : Double.NaN;
     }
 
-    /** The height of a fresh element: one spacing above the highest in the wall, as long as that is in the chamber. */
-    private static String above(DesignText text) {
+    /** The height of a fresh element: one spacing above the highest in the wall; empty where that is not known or not in the chamber. */
+    static String above(DesignText text) {
         double highest = Double.NEGATIVE_INFINITY;
         for (int i = 0; i < text.size("kiln.elements"); i++) {
             highest = Math.max(highest, mm(text, "kiln.elements[" + i + "].height"));
         }
-        boolean inch = Moves.units(text) == UnitSystem.INCH;
-        double first = inch ? 76.2 : 75;
-        double next = Double.isInfinite(highest) ? first : highest + spacing(text);
+        double next = highest + spacing(text);
         double top = mm(text, "kiln.height");
-        return Lengths.typed(Double.isInfinite(top) || next < top ? next : highest, Moves.units(text));
+        return next < (Double.isInfinite(top) ? Double.POSITIVE_INFINITY : top)
+                ? Lengths.typed(next, Moves.units(text))
+                : "";
     }
 
     /** A length that is typed there, mm; −∞ where there is none. */

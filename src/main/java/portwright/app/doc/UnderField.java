@@ -15,6 +15,16 @@ public final class UnderField {
             On on = at.equals("kiln.lid") ? On.LID : On.FLOOR;
             return () -> SlabWords.of(doc, on);
         }
+        if (f.key().equals("at") && at.startsWith("kiln.fittings")) {
+            return () -> doc.text().has(at + ".at") || doc.text().has(at + ".path")
+                    ? ""
+                    : "Not measured yet: until its place is typed the board does not show it, and no room to it is checked.";
+        }
+        if (f.key().equals("height") && at.matches("kiln\\.elements\\[\\d+\\]")) {
+            return () -> doc.text().has(at + ".height")
+                    ? ""
+                    : "Not measured yet: until it is typed the board does not show the element, and no clearance to it is checked.";
+        }
         return f.key().equals("depth") && at.endsWith(".groove") ? () -> groove(doc.text(), at) : null;
     }
 

@@ -39,17 +39,22 @@ final class BrokenReport extends VBox {
         getChildren().addAll(line, scroll, buttons);
     }
 
+    /** Letters of a line that fit at the largest size. */
+    private static final int SHOWN = 56;
+
     private static VBox one(Problem p, List<String> lines) {
         Label where = new Label((p.line() > 0 ? "line " + p.line() + ", column " + p.column() : "the file")
                 + (p.path().isEmpty() ? "" : " · " + p.path()));
         where.getStyleClass().add("slip-head");
+        where.setWrapText(true);
         Label words = new Label(p.message());
         words.setWrapText(true);
         VBox box = new VBox(4, where, words);
         box.getStyleClass().add("ticket");
         for (int i = p.line() - AROUND; p.line() > 0 && i <= p.line() + AROUND; i++) {
             if (i >= 1 && i <= lines.size()) {
-                Label l = new Label(String.format("%4d  %s", i, lines.get(i - 1).replace("\t", "    ")));
+                String line = lines.get(i - 1).replace("\t", "    ");
+                Label l = new Label(String.format("%4d  %s", i, part(line, i == p.line() ? p.column() : 1)));
                 l.getStyleClass().add("mono");
                 l.setMaxWidth(Double.MAX_VALUE);
                 if (i == p.line()) {
@@ -57,12 +62,23 @@ final class BrokenReport extends VBox {
                 }
                 box.getChildren().add(l);
                 if (i == p.line() && p.column() > 0 && p.column() < 400) {
-                    Label caret = new Label(" ".repeat(5 + p.column()) + "^");
+                    Label caret = new Label(" ".repeat(5 + p.column() - cut(lines.get(i - 1), p.column())) + "^");
                     caret.getStyleClass().add("mono");
                     box.getChildren().add(caret);
                 }
             }
         }
         return box;
+    }
+
+    /** What is left out of a line before a column, so that the largest letters still show the fault. */
+    static int cut(String line, int column) {
+        return line.length() <= SHOWN ? 0 : Math.max(0, Math.min(column - SHOWN / 2, line.length() - SHOWN));
+    }
+
+    /** As much of a line as the largest letters have room for, round a column. */
+    static String part(String line, int column) {
+        int from = cut(line, column);
+        return line.substring(from, Math.min(line.length(), from + SHOWN));
     }
 }

@@ -27,7 +27,16 @@ final class Foot extends HBox {
     private static final Font WORDS = Fonts.sans(13);
 
     private final HBox cells = new HBox();
-    private final HBox verdict = new HBox(12);
+    private final HBox verdict = new HBox(12) {
+        private double mostPx;
+
+        /** It takes no less than it took once: nothing beside it moves to and fro. */
+        @Override
+        protected double computePrefWidth(double height) {
+            mostPx = Math.max(mostPx, super.computePrefWidth(height));
+            return mostPx;
+        }
+    };
     private final Label big = new Label();
     private final Label small = new Label();
     private final VBox words = new VBox(1, big, small);
@@ -76,6 +85,9 @@ final class Foot extends HBox {
     @Override
     protected void layoutChildren() {
         double room = getWidth() - snappedLeftInset() - snappedRightInset() - verdict.prefWidth(-1) - 24;
+        if (shown.stream().mapToDouble(c -> c.prefWidth(-1)).sum() > room) {
+            shown.forEach(Cell::letGo);
+        }
         double bare = shown.stream().mapToDouble(Cell::bare).sum();
         boolean tight = bare + shown.size() * 2 * GAP_PX > room;
         double used = 0;
@@ -96,6 +108,8 @@ final class Foot extends HBox {
 
         private final HBox line = new HBox(6, value, unit);
         private final boolean first;
+        private double heldPx;
+        private boolean tight;
 
         Cell(boolean first) {
             super(2);
@@ -114,6 +128,10 @@ final class Foot extends HBox {
 
         /** Less room at both sides, and words of two lines. */
         void tight(boolean on) {
+            if (on != tight) {
+                letGo();
+            }
+            tight = on;
             double px = on ? TIGHT_PX : GAP_PX;
             setPadding(new Insets(on ? 0 : 2, px, on ? 0 : 2, first ? 0 : px));
             setSpacing(on ? 0 : 2);
@@ -131,7 +149,22 @@ final class Foot extends HBox {
             return Math.ceil(TextSizes.width(label.getText(), WORDS)) + 1;
         }
 
+        /** A number that takes less room than the one before leaves its neighbours where they are. */
+        @Override
+        protected double computePrefWidth(double height) {
+            heldPx = Math.max(heldPx, super.computePrefWidth(height));
+            return heldPx;
+        }
+
+        void letGo() {
+            heldPx = 0;
+            requestLayout();
+        }
+
         void show(Figure f) {
+            if (!f.label().equals(label.getText())) {
+                letGo();
+            }
             label.setText(f.label());
             value.setText(f.value());
             unit.setText(f.unit());

@@ -279,7 +279,10 @@ public final class MainView extends Pane {
         }
         double right = drawer ? w - gap : w - sideW - gap - 14;
         double boardH = bottom - top;
-        if (drawer) {
+        if (drawer && SideColumn.hasRoom(right - left)) {
+            right -= column.aside(left, top, right - left, boardH);
+            boardH -= SideColumn.barHeight();
+        } else if (drawer) {
             boardH -= column.under(left, top, right - left, boardH);
         } else {
             column.beside(right + 10, top - 4, sideW + 4, bottom - top + 8);

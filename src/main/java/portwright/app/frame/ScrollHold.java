@@ -4,6 +4,7 @@ import java.util.Comparator;
 import javafx.geometry.Insets;
 import javafx.scene.Node;
 import javafx.scene.control.ScrollPane;
+import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
 
 /**
@@ -21,12 +22,17 @@ final class ScrollHold {
     private final ScrollPane pane;
     private final Region content;
     private final Region anchor;
+    private final Pane slips;
     private double roomPx;
     private boolean free = true;
     private boolean laying;
 
-    /** @param anchor child of the content that keeps its place */
-    ScrollHold(ScrollPane pane, Region content, Region anchor) {
+    /**
+     * @param anchor child of the content that keeps its place
+     * @param slips column in it: the one of its children that lies under the mouse keeps its place before the anchor does
+     */
+    ScrollHold(ScrollPane pane, Region content, Region anchor, Pane slips) {
+        this.slips = slips;
         this.pane = pane;
         this.content = content;
         this.anchor = anchor;
@@ -99,14 +105,18 @@ final class ScrollHold {
         content.setPadding(new Insets(TOP_PX + px, 6, 10, 4));
     }
 
-    /** Lays out; the anchor stays where it is seen. */
+    /** Lays out; what is under the mouse, or the anchor, stays where it is seen. */
     void around(Runnable layout) {
-        double was = anchor.getLayoutY() - px();
+        Node held = slips.getChildren().stream()
+                .filter(n -> n.isManaged() && n.isHover())
+                .findFirst()
+                .orElse(anchor);
+        double was = y(held) - px();
         laying = true;
         layout.run();
         content.layout();
         if (!free) {
-            double px = anchor.getLayoutY() - was;
+            double px = y(held) - was;
             if (px < 0 && pane.isHover()) {
                 room(roomPx - px);
                 layout.run();
@@ -117,6 +127,10 @@ final class ScrollHold {
         }
         free = false;
         laying = false;
+    }
+
+    private double y(Node n) {
+        return n == anchor ? n.getLayoutY() : slips.getLayoutY() + n.getLayoutY();
     }
 
     private double range() {

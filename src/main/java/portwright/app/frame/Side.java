@@ -94,7 +94,7 @@ final class Side extends ScrollPane implements Showing {
         content.setMinWidth(0);
         content.getChildren().addAll(messages, entries, borrowed, tickets, line, slips);
         setContent(content);
-        hold = new ScrollHold(this, content, tickets);
+        hold = new ScrollHold(this, content, tickets, slips);
         // a message of the window must be seen: it may take the place of what is read
         messages.getChildren().addListener((ListChangeListener<Node>) c -> {
             while (c.next()) {

@@ -13,8 +13,8 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.StackPane;
 
 /**
- * The side, below it what the step pins there, then what was lost last. Where the window has no room for it beside the board it is a drawer under the
- * board; a bar opens and shuts it, and what the window has to say opens it by itself.
+ * The side, below it what the step pins there, then what was lost last. In a small window it is a drawer at the right of the board, or under it where
+ * that would leave too little; a bar opens and shuts it, and what the window has to say opens it by itself.
  */
 final class SideColumn {
     /** Height of the bar with its gap, px. */
@@ -29,6 +29,11 @@ final class SideColumn {
     private static final double USEFUL_PX = 210;
 
     private static final double LEAST_BOARD = 0.4;
+
+    /** Breadth of the drawer at the right of the board, and what the board keeps beside it at least, px. */
+    private static final double ASIDE_PX = 300;
+
+    private static final double BOARD_PX = 420;
 
     private final Side side;
     private final StackPane pinned = new StackPane();
@@ -103,6 +108,25 @@ final class SideColumn {
         bar.setVisible(false);
         side.setVisible(true);
         lay(x, y, w, h);
+    }
+
+    /** Whether board and open drawer have room beside each other. */
+    static boolean hasRoom(double w) {
+        return w - ASIDE_PX - GAP_PX >= BOARD_PX;
+    }
+
+    /** Lays the drawer at the right of the board and the bar below both; answers the breadth that it takes, px. */
+    double aside(double x, double y, double w, double h) {
+        bar.setVisible(true);
+        side.setVisible(open);
+        bar.resizeRelocate(x, y + h - BAR_PX + GAP_PX, w, BAR_PX - GAP_PX);
+        lay(x + w - ASIDE_PX, y, ASIDE_PX, h - BAR_PX);
+        return open ? ASIDE_PX + GAP_PX : 0;
+    }
+
+    /** Height of the bar with its gap, px. */
+    static double barHeight() {
+        return BAR_PX;
     }
 
     /** Lays it under the board, at the lower end of the room that both have; answers the height that it takes, px. */

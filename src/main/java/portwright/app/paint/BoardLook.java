@@ -87,12 +87,17 @@ public final class BoardLook {
 
     /** What the strips of tape and the sign of a mirrored part cover, mm of the picture: no word goes under them. */
     public static List<Box> covered(Plot plot, View v, double w, double h) {
+        return taped(plot, v, w, h).stream().map(b -> mm(v, b)).toList();
+    }
+
+    /** The same in px of the board. */
+    public static List<Box> taped(Plot plot, View v, double w, double h) {
         List<Box> out = new ArrayList<>();
         tapes(plot, v, w, h).forEach(t -> out.add(t.box()));
         if (plot.picture().mirrored()) {
             out.add(mirroredBox(w));
         }
-        return out.stream().map(b -> mm(v, b)).toList();
+        return out;
     }
 
     /** A box of the board in mm of the picture. */
@@ -170,7 +175,7 @@ public final class BoardLook {
         On on = plot.picture().face().on();
         if (plot.kiln().holes(on).isEmpty()) {
             String part = on == On.FLOOR ? "floor" : on == On.LID ? "lid" : "walls";
-            String words = "No hole in the " + part + " yet. Press N, or use New port.";
+            String words = "No hole in the " + part + " yet. Press Ctrl+Shift+N.";
             g.setFont(Fonts.sans(14));
             g.setTextAlign(TextAlignment.CENTER);
             g.setTextBaseline(VPos.CENTER);
@@ -185,7 +190,7 @@ public final class BoardLook {
                 g.setFill(p.of(Ink.PAPER));
                 g.fillRoundRect(middle - half, y - 14, 2 * half, 28, 8, 8);
             } else {
-                words = "No hole yet: N";
+                words = "No hole yet";
                 half = TextSizes.width(words, Fonts.sans(14)) / 2 + 6;
                 Pt at = corner(plot, v, w, h, half);
                 if (at == null) {

@@ -26,6 +26,7 @@ import portwright.app.doc.UnderField;
 import portwright.file.DesignText;
 import portwright.form.FieldSpec;
 import portwright.form.FormSpec;
+import portwright.form.KilnCatalog;
 
 /** A ticket: the fields of one object of the design, forms inside it, lists of parts. Follows the design; keeps what is being typed. */
 public final class FormView extends VBox {
@@ -197,8 +198,10 @@ public final class FormView extends VBox {
                 box.getChildren().add(inner);
             }
         }
-        if (at.equals("kiln.fittings") && t.size(at) > 0) {
+        FormSpec whole = KilnCatalog.fittingsWhole();
+        if (at.equals("kiln.fittings") && t.has(at)) {
             box.getChildren().add(Plain.words(Headings.WHOLE_LIST));
+            fields(box, whole, whole.path());
         }
         HBox row = new HBox(8, button("Add", () -> {
             if (doc.edit("add to " + s.title().toLowerCase(java.util.Locale.ROOT), x -> Templates.append(x, s, at))

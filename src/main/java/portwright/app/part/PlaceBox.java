@@ -11,7 +11,8 @@ public final class PlaceBox extends VBox {
     private final PlaceModel model;
     private List<FieldBox> boxes = List.of();
     private final Label edges = new Label();
-    private Boolean polar;
+    private boolean polar;
+    private boolean none;
 
     public PlaceBox(Document doc, String path, boolean wall) {
         this.model = new PlaceModel(doc, path, wall);
@@ -24,6 +25,7 @@ public final class PlaceBox extends VBox {
 
     private void build() {
         polar = model.polar();
+        none = model.none();
         boxes = model.fields().stream().map(FieldBox::new).toList();
         getChildren().setAll(boxes);
         edges.setText(model.edges());
@@ -37,7 +39,7 @@ public final class PlaceBox extends VBox {
 
     /** Shows the design as it stands. */
     public void refresh() {
-        if (polar != model.polar()) {
+        if (polar != model.polar() || none != model.none()) {
             build();
         }
         boxes.forEach(FieldBox::refresh);

@@ -30,7 +30,7 @@ public final class BoardTools extends Pane {
     private final HBox top = new HBox(8, snap, measure, region);
     private final HBox nudge = new HBox(5);
     private final Label far = new Label();
-    /** Says that taps measure now, and how to end it. */
+    /** Says that taps measure now and how to end it, or why a key did nothing. */
     private final Label mode = new Label();
 
     private boolean ports;
@@ -92,9 +92,9 @@ public final class BoardTools extends Pane {
         measure.setSelected(board.measuring());
         region.setSelected(board.showsRegion());
         mode.setText(board.measureWords());
-        mode.setVisible(board.measuring());
+        mode.setVisible(!mode.getText().isEmpty());
         far.setText(arrows());
-        nudge.setVisible(ports && !board.measuring() && board.picture() != Picture.SECTION);
+        nudge.setVisible(ports && !mode.isVisible() && board.picture() != Picture.SECTION);
         requestLayout();
     }
 

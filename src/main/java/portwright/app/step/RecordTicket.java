@@ -177,6 +177,7 @@ final class RecordTicket extends VBox {
             case FROZEN -> "Reading frozen";
             case RELAY -> "Element power gone";
             case STUCK -> "Elements stay on" + probe;
+            case MORE_POWER -> "More power than asked" + probe;
             case OVER, OVER_WITH_LESS_WARE -> "Hotter than planned";
             case ELEMENT -> (f.orAir() ? "An element lost, or air" : "An element lost") + probe;
             case TOO_MUCH_AIR -> "Too much air";

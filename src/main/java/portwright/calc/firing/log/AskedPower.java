@@ -7,7 +7,7 @@ final class AskedPower {
     private static final double LAG_K = 12;
     private static final double HOLD_K = 6;
     private static final double SLOW_SHARE = 0.7;
-    private static final double GAS_OFF_SCALE = 0.15;
+    static final double GAS_OFF_SCALE = 0.15;
     private static final double WARM_START_K = 373.15;
     private static final double SAME_SHARE = 0.05;
 
@@ -24,6 +24,7 @@ final class AskedPower {
                 || !f.c.planned()
                 || f.blind[i]
                 || f.tracker.unsure[i]
+                || f.turned.at(i)
                 || f.tracker.opening(i)
                 || Math.abs(f.gasScale(i) - 1) > GAS_OFF_SCALE
                 || f.kelvin[0] > WARM_START_K && i < Followed.SETTLE) {

@@ -193,7 +193,7 @@ final class ConeCheck {
     static double[] corrected(Grid g, List<ConeOffset> offsets) {
         double[] out = g.kelvin().clone();
         List<ConeOffset> used = offsets.stream()
-                .filter(o -> !o.slow() || o.surelyK() != 0)
+                .filter(ConeOffset::tells)
                 .sorted((a, b) -> Double.compare(a.readingK(), b.readingK()))
                 .toList();
         if (used.stream().noneMatch(o -> Math.abs(o.surelyK()) >= TELLS_K)) {

@@ -17,6 +17,11 @@ public record ConeOffset(String cone, double timeS, double readingK, double offs
         this(cone, timeS, readingK, offsetK, surelyK, false);
     }
 
+    /** Whether it says anything of the thermocouple. */
+    public boolean tells() {
+        return !slow || surelyK != 0;
+    }
+
     /** Whether it needs the thermocouple to read lower than any in use drifts: a wrong entry, or one that has failed. */
     boolean cannotBe() {
         return surelyK > ConeCheck.DRIFTS_K;

@@ -31,7 +31,8 @@ final class Diagnosis {
     private static final int GAS_SOON = 4;
     private static final double AT_GAS_ON_S = 1200;
     private static final double FALL_K_PER_S = -3 / 3600.0;
-    private static final Set<Kind> POWER = EnumSet.of(Kind.ELEMENT, Kind.ELEMENT_OR_AIR, Kind.WEAK, Kind.STUCK);
+    private static final Set<Kind> POWER =
+            EnumSet.of(Kind.ELEMENT, Kind.ELEMENT_OR_AIR, Kind.WEAK, Kind.STUCK, Kind.MORE_POWER);
 
     private final Followed f;
     private final List<LogFinding> out = new ArrayList<>();
@@ -161,6 +162,10 @@ final class Diagnosis {
             add(Kind.STUCK, from, Double.NaN, Double.NaN, probe);
             // What stays on hides what is lost.
             end = Math.min(end, Math.max(0, from - 1 - EDGE));
+        }
+        LogFinding more = from < 0 ? MorePower.of(f) : null;
+        if (more != null) {
+            out.add(more);
         }
     }
 

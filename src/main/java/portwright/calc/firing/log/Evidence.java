@@ -141,10 +141,7 @@ final class Evidence {
         if (inverse == null) {
             return null;
         }
-        List<Replay.Need> wide = Replay.run(f.c.kiln(), f.c.gas(), f.grid.timeS(), f.kelvin, i -> {
-            Replay.Setting s = f.setting(i, logged);
-            return s.gas() ? new Replay.Setting(true, true, 1) : s;
-        });
+        List<Replay.Need> wide = wide(f, logged);
         double[] open = column(i -> f.gasOn(told[i])
                 ? Math.max(
                                 0,
@@ -163,6 +160,14 @@ final class Evidence {
             }
         }
         return best;
+    }
+
+    /** What the elements would give with the damper all open while gas burns. */
+    static List<Replay.Need> wide(Followed f, boolean logged) {
+        return Replay.run(f.c.kiln(), f.c.gas(), f.grid.timeS(), f.kelvin, i -> {
+            Replay.Setting s = f.setting(i, logged);
+            return s.gas() ? new Replay.Setting(true, true, 1) : s;
+        });
     }
 
     /** Whether a damper that stands farther open than the log says would explain a loss by no more than so many deviations worse. */

@@ -11,7 +11,7 @@ import portwright.calc.firing.log.LogFinding.Kind;
  */
 final class FallsOff {
     /** Below this the probe's lag and the skin of brick and load hide the power. */
-    private static final double WARM_K = 723.15;
+    static final double WARM_K = 723.15;
 
     private static final double BEHIND_K = 8;
     private static final double SLOW = 0.8;

@@ -271,9 +271,9 @@ public record Fit(
                                 + " that keeps it climbing (\"rate\": \"full\" with \"elements\": \"60 %\") and fit that record"
                         : "Give the electric step before the gas more time at its fixed share, or a smaller one that keeps it climbing, and fit that record")
                 + (load && f.offsets.isEmpty()
-                        ? "; a note of the ware (load 45 kg) and cones beside the thermocouple narrow it a little more"
+                        ? "; a note of what the ware weighs (as: load 30 kg) and cones beside the thermocouple narrow it a little more"
                         : load
-                                ? "; a note of the ware (load 45 kg) narrows it a little more"
+                                ? "; a note of what the ware weighs (as: load 30 kg) narrows it a little more"
                                 : f.offsets.isEmpty() ? "; cones beside the thermocouple narrow it a little more" : "");
     }
 

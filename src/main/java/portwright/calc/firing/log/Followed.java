@@ -27,6 +27,8 @@ final class Followed {
     final List<DeadSpell> frozen;
     /** Intervals of which nothing is told because of a gap. */
     final boolean[] blind;
+    /** Intervals of which nothing is told because plate or gas was turned between rows far apart. */
+    final Turned turned;
     /** Power that the step asks of the elements, W; NaN where the record does not tell. */
     final double[] asked;
     /** The least that any step asks that may be in force, W; NaN where the record does not tell. */
@@ -72,6 +74,7 @@ final class Followed {
         frozen = Frozen.of(c.log().readings()).stream().filter(x -> !holds(x)).toList();
         blind = blind();
         damperLogged = Arrays.stream(grid.damper()).anyMatch(d -> !Double.isNaN(d));
+        turned = new Turned(this);
         logged = need(c, kelvin, true);
         planned = damperLogged ? need(c, kelvin, false) : logged;
         asked = new double[grid.size() - 1];
@@ -96,6 +99,7 @@ final class Followed {
         gaps = f.gaps;
         frozen = f.frozen;
         blind = f.blind;
+        turned = f.turned;
         asked = f.asked;
         leastAsked = f.leastAsked;
         logged = need(other, kelvin, true);

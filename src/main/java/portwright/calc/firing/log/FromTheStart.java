@@ -2,7 +2,10 @@ package portwright.calc.firing.log;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import portwright.calc.firing.Replay;
 import portwright.calc.firing.Step;
 import portwright.calc.firing.log.LogFinding.Kind;
 
@@ -17,8 +20,8 @@ final class FromTheStart {
 
     private static final int LEAST = 4;
     private static final int CIRCUIT_LEAST = 2;
-    /** So many times as long as an interval's readings lie off. */
-    private static final double ROWS_REACH = 2;
+    /** One of fewer readings may be wrong and be all there is to it. */
+    private static final int LEAST_ROWS = 4;
 
     private static final double WARM_K = 473.15;
     /** In place of an interval: so from the first that tells; and when it began is not known. */
@@ -37,20 +40,18 @@ final class FromTheStart {
                 told.add(i);
             }
         }
-        // Intervals that all rest on the same two or three rows tell no more than these do, and one of them may be
-        // wrong.
-        double reachS = told.stream().mapToDouble(i -> f.grid.reachS()[i]).max().orElse(0);
-        boolean fewRows = reachS > Grid.HALF_S && told.size() * Grid.SPACING_S < ROWS_REACH * reachS;
-        if (told.size() < CIRCUIT_LEAST || fewRows) {
+        if (told.size() < CIRCUIT_LEAST || fewRows(f, told)) {
             return null;
         }
         List<Integer> decides = decides(f, told);
         boolean led = f.gasOn(decides.get(0)) && led(f.c.steps().get(f.tracker.step[decides.get(0)]));
-        int sound = led ? UNKNOWN : soundUntil(f, told, decides);
-        List<Integer> since = sound == UNKNOWN ? mostTold(f, told) : told.subList(sound + 1, told.size());
         double m = missing(f, told);
+        int sound = led ? UNKNOWN : m < CIRCUIT ? START : soundUntil(f, told, decides);
+        List<Integer> since = sound == UNKNOWN ? mostTold(f, told) : told.subList(sound + 1, told.size());
         int first = first(f, sound == START ? seen(f, told, decides) : since);
-        if (m >= CIRCUIT && first >= 0) {
+        double before = sound == START ? JustBefore.soundS(f, told.get(0), m) : Double.NaN;
+        boolean change = m > WEAK && told.size() >= LEAST && before > 0;
+        if ((m >= CIRCUIT || change) && first >= 0) {
             double share = share(f, since);
             boolean air = !f.damperLogged && f.gasOn(first(f, since));
             LogFinding found = new LogFinding(
@@ -62,17 +63,36 @@ final class FromTheStart {
                     false,
                     f.offsets.isEmpty());
             found = air ? found : found.ofElements(share, full);
+            found = !air && asWellByAir(f, since) ? found.orByAir() : found;
             if (sound == UNKNOWN) {
                 return found.soundUntil(0);
             }
-            return sound == START
-                    ? found.fromTheStart()
-                    : found.soundUntil(Math.max(0, f.grid.timeS()[told.get(sound)] - f.grid.reachS()[told.get(sound)]));
+            if (sound == START) {
+                return before > 0 ? found.soundUntil(before) : found.fromTheStart();
+            }
+            return found.soundUntil(Math.max(0, f.grid.timeS()[told.get(sound)] - f.grid.reachS()[told.get(sound)]));
         }
         return m > WEAK && told.size() >= LEAST
                 ? new LogFinding(Kind.WEAK, 0, Double.NaN, Double.NaN, Double.NaN, false, f.offsets.isEmpty())
                         .ofElements(share(f, told), full)
                 : null;
+    }
+
+    /** Whether the intervals all rest on the same two or three readings, far apart: they tell no more than these do, and one of them may be wrong. */
+    private static boolean fewRows(Followed f, List<Integer> told) {
+        Set<LogRow> rows = new HashSet<>();
+        boolean seldom = false;
+        for (int i : told) {
+            seldom |= f.grid.reachS()[i] > Grid.HALF_S;
+            for (int k = i; k <= i + 1; k++) {
+                double from = f.grid.timeS()[k] - f.grid.backS()[k];
+                double to = f.grid.timeS()[k] + f.grid.aheadS()[k];
+                f.c.log().readings().stream()
+                        .filter(r -> r.timeS() >= from - 1 && r.timeS() <= to + 1)
+                        .forEach(rows::add);
+            }
+        }
+        return seldom && rows.size() < LEAST_ROWS;
     }
 
     /**
@@ -119,6 +139,18 @@ final class FromTheStart {
         return best;
     }
 
+    /** Whether a damper farther open than logged, all open at most, would take as much heat where gas burns. */
+    private static boolean asWellByAir(Followed f, List<Integer> at) {
+        if (!at.stream().allMatch(f::gasOn)) {
+            return false;
+        }
+        List<Replay.Need> wide = Evidence.wide(f, true);
+        return Followed.median(at.stream()
+                        .map(i -> wide.get(i).neededW() - f.logged.get(i).neededW())
+                        .toList())
+                >= missing(f, at) * f.c.kiln().elements().fullW();
+    }
+
     private static int first(Followed f, List<Integer> at) {
         return at.stream()
                 .filter(i -> f.missing(i, true) >= WEAK && f.kelvin[i] > WARM_K)
@@ -127,7 +159,7 @@ final class FromTheStart {
     }
 
     /** Whether a controller leads a step: then its power is known only where the kiln has fallen behind, and nothing tells of the time before. */
-    private static boolean led(Step s) {
+    static boolean led(Step s) {
         return Double.isNaN(s.elementShare()) && (s.goal() instanceof Step.Hold || Double.isFinite(s.rateKPerS()));
     }
 

@@ -51,9 +51,9 @@ record Header(
     private static final Pattern NOT_TEMPERATURE =
             Pattern.compile("set\\s*-?point|\\bsp\\b|set\\b|target|room|ambient|cold junction|\\bcj\\b|board");
     private static final Pattern TIME = Pattern.compile(
-            "\\b(time\\w*|datetime|clock|elapsed|hours?|hrs?|h|minutes?|mins?|seconds?|secs?|t)\\b|zeit|temps\\b");
-    private static final Pattern MINUTES = Pattern.compile("\\b(min|mins|minutes?)\\b");
-    private static final Pattern HOURS = Pattern.compile("\\b(h|hr|hrs|hours?)\\b");
+            "\\b(time\\w*|datetime|clock|elapsed|hours?|hrs?|h|minutes?|mins?|seconds?|secs?|t|stunden?|std|heures?|minuten?)\\b|zeit|temps\\b");
+    private static final Pattern MINUTES = Pattern.compile("\\b(min|mins|minutes?|minuten)\\b");
+    private static final Pattern HOURS = Pattern.compile("\\b(h|hr|hrs|hours?|stunden?|std|heures?)\\b");
     private static final Pattern SECONDS = Pattern.compile("\\b(s|sec|secs|seconds?)\\b");
     private static final Pattern TRAVEL = Pattern.compile("\\b(mm|cm|in|inch|inches|travel)\\b|\"");
     private static final Pattern UNIT = Pattern.compile("(inh2o|in h2o|in\\. ?wc|in wc|\"wc|mbar|bar|psi|kpa|pa)\\b");

@@ -13,7 +13,7 @@ final class LeanAir {
         for (int i = 0; f.damperLogged && i < f.intervals(); i++) {
             double is = f.logged.get(i).flow().lambda();
             double plan = f.planned.get(i).flow().lambda();
-            run = !f.blind[i] && f.gasOn(i) && plan > 0 && is > plan + LEAN ? run + 1 : 0;
+            run = !f.blind[i] && !f.turned.at(i) && f.gasOn(i) && plan > 0 && is > plan + LEAN ? run + 1 : 0;
             if (run == LEAN_FOR) {
                 return i - LEAN_FOR + 1;
             }

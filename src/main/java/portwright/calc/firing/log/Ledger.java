@@ -23,7 +23,8 @@ import portwright.calc.combustion.AtmosphereLevel;
  * @param powerShares element power found against asked, one a record that counts; NaN where one does not tell
  * @param elements whether the kiln has any
  * @param trend of the elements' resistance; null where no two records can be compared
- * @param thermocoupleK sure offset at the hottest cone of the last record with cones; NaN without
+ * @param thermocoupleK sure offset at the hottest cone of the last record with cones that tell of it; NaN without
+ * @param conesLogged whether any record logs a cone
  * @param broken what a record found broken and nothing has cleared since
  * @param due what comes next
  */
@@ -44,6 +45,7 @@ public record Ledger(
         boolean elements,
         PowerTrend trend,
         double thermocoupleK,
+        boolean conesLogged,
         Broken broken,
         List<Due> due) {
     /** A firing without gas counts as oxidising for the elements from here: a short empty firing to about 700 °C (practice; newsgroup post 2004). */
@@ -82,6 +84,7 @@ public record Ledger(
         int refilled = -1;
         List<Double> shares = new ArrayList<>();
         double offset = Double.NaN;
+        boolean cones = false;
         Broken broken = Broken.NONE;
         List<Integer> stopped = new ArrayList<>();
         List<Integer> notKept = new ArrayList<>();
@@ -138,8 +141,10 @@ public record Ledger(
             broken = broken.after(i, r);
             double renewedS = r.repairs().probeS();
             offset = Double.isNaN(renewedS) ? offset : Double.NaN;
-            List<ConeOffset> since =
-                    r.offsets().stream().filter(o -> !(o.timeS() <= renewedS)).toList();
+            cones |= !r.offsets().isEmpty();
+            List<ConeOffset> since = r.offsets().stream()
+                    .filter(o -> o.tells() && !(o.timeS() <= renewedS))
+                    .toList();
             if (!since.isEmpty()) {
                 offset = since.stream()
                         .max((a, b) -> Double.compare(a.readingK(), b.readingK()))
@@ -174,7 +179,7 @@ public record Ledger(
         }
         return new Ledger(
                 order, notRead, stopped, notKept, reduction, neutral, notTold, byPlan, oxidised, used, left, refilled,
-                shares, elements, trend, offset, broken, due);
+                shares, elements, trend, offset, cones, broken, due);
     }
 
     /** What is likely to be left, kg; NaN without a cylinder; negative: more was burnt than was there, so one was changed without a note. */

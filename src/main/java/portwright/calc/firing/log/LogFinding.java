@@ -7,7 +7,8 @@ package portwright.calc.firing.log;
  * @param timeS when it begins; 0 for the whole record; for a thermocouple the first cone that shows it
  * @param kelvin chamber then; NaN for the whole record
  * @param lostW power missing, W: of elements that share of their full power; of heat by air what is missing then; NaN where that is not the measure
- * @param lostShare share of the elements' power that is missing; NaN where elements are not, or not alone, the measure
+ * @param lostShare share of the elements' power that is missing, under 0 where more is given than asked; NaN where elements are not, or not
+ *     alone, the measure
  * @param offsetK reading error, or how far a reading goes over the plan's; NaN where that is not the measure
  * @param falls whether the temperature falls or stands after it
  * @param orProbe whether a thermocouple that reads wrong may be the cause as well, or alone
@@ -146,6 +147,8 @@ public record LogFinding(
         FROZEN,
         /** The elements stay on above what the controller asks: a relay or contactor stuck shut. */
         STUCK,
+        /** More power than a fixed share asks, by more than load, loss and gas make of it in a sound kiln: a relay stuck shut, or another share set. */
+        MORE_POWER,
         /** The reading runs on over what the plan reaches: a relay stuck on, more gas than planned, or fired on by hand. */
         OVER,
         /** Nearly all element power is gone, once or in spells: relay, switch, breaker or controller. */

@@ -17,6 +17,7 @@ public final class LogParser {
     private final List<String> remarks = new ArrayList<>();
     private final ConeCell cones = new ConeCell(faults);
     private final SecondReading second = new SecondReading();
+    private final EmptyCells empty = new EmptyCells();
 
     private LogParser() {}
 
@@ -72,6 +73,7 @@ public final class LogParser {
                 continue;
             }
             if (none(row)) {
+                empty.nothing(i + 1);
                 continue;
             }
             cells.add(row);
@@ -97,6 +99,7 @@ public final class LogParser {
                             ? " line beginning with # holds no columns: a comment, not read"
                             : " lines beginning with # hold no columns: comments, not read"));
         }
+        remarks.addAll(empty.words());
         Optional<String> doubt = ScaleDoubt.of(rows, h.celsius());
         doubt.ifPresent(remarks::add);
         columns(h, Cells.split(lines[h.line() - 1].replaceFirst("^#\\s*", ""), h.delimiter()));
@@ -218,6 +221,9 @@ public final class LogParser {
         Double gas = pressure(h, line, cell(cells, h.pressure()));
         LogRow row = new LogRow(line, 0, null, damper.share(), damper.travelM(), gas, cone, note);
         Reading reading = Reading.of(cell(cells, h.temperature()), h.celsius(), comma, row);
+        if (reading.why() == null && Double.valueOf(Double.NaN).equals(reading.kelvin())) {
+            empty.noReading(line);
+        }
         if (reading.why() != null) {
             faults.add(new LogFault(line, !row.tells(), reading.why()));
         }

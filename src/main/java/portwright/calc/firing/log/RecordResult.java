@@ -32,6 +32,8 @@ import portwright.calc.firing.Step;
  * @param elements whether the kiln has elements of which anything can be told
  * @param scaleDoubted whether the temperature scale of the log is in doubt: then nothing else is read from it
  * @param repairs what the notes tell of repairs
+ * @param turned times with gas between two rows far apart over which plate or gas was set otherwise: no figure of power or air rests on them
+ * @param ledGasS seconds with gas in which a controller led the elements and had power to spare for all that is known
  * @param atmosphereBandS least and most seconds in each atmosphere with a tenth more or less air at the damper and what the gas is known to
  * @param own the firing of another plan that it is; null for one of the design's plan. Of another there are no steps, and no finding of power
  */
@@ -58,6 +60,8 @@ public record RecordResult(
         boolean scaleDoubted,
         Repairs repairs,
         OwnFiring own,
+        List<Gap> turned,
+        double ledGasS,
         Map<AtmosphereLevel, double[]> atmosphereBandS) {
     private static final int BAND_PARTS = 4;
     private static final double GAS_SCALE_KNOWN = 0.08;
@@ -113,7 +117,23 @@ public record RecordResult(
                 false,
                 Repairs.of(c.log()),
                 OwnFiring.of(f),
+                f.turned.spans(),
+                ledGas(f),
                 band(f));
+    }
+
+    /** Time with gas in which a controller leads the elements and nothing says that they are all on, s. */
+    private static double ledGas(Followed f) {
+        double out = 0;
+        for (int i = 0; i < f.intervals(); i++) {
+            int s = f.tracker.step[i];
+            boolean led = s >= 0
+                    && f.c.planned()
+                    && f.gasOn(i)
+                    && FromTheStart.led(f.c.steps().get(s));
+            out += led && f.c.steps().get(s).electric() && Double.isNaN(f.asked[i]) ? Grid.SPACING_S : 0;
+        }
+        return out;
     }
 
     /** Least and most time in each atmosphere where air and gas are a standard deviation off, s. */
@@ -176,6 +196,8 @@ public record RecordResult(
                 true,
                 Repairs.of(f.c.log()),
                 null,
+                List.of(),
+                0,
                 Map.of());
     }
 

@@ -83,7 +83,7 @@ final class StuckPower {
     /** Share of full power that says at an interval that something stays on; infinite where nothing can be said. */
     private double stuckFrom(int i, Tracker.Range possible) {
         int s = f.tracker.step[i];
-        if (f.blind[i] || f.tracker.unsure[i] || f.otherwise(i) || f.tracker.opening(i)) {
+        if (f.blind[i] || f.turned.at(i) || f.tracker.unsure[i] || f.otherwise(i) || f.tracker.opening(i)) {
             return Double.POSITIVE_INFINITY;
         }
         double other = 0;

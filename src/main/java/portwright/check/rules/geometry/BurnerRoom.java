@@ -85,6 +85,9 @@ public final class BurnerRoom implements Rule {
             out.lacks(this, b.body() == null ? field + "body" : "kiln.fittings");
             return;
         }
+        if (!kiln.fittingLacks().isEmpty()) {
+            out.lacks(this, kiln.fittingLacks().toArray(String[]::new));
+        }
         for (FittingShape f : kiln.fittings()) {
             FittingKind kind = f.fitting().kind();
             if (f.face().on() != On.FLOOR || kind != FittingKind.LEG && kind != FittingKind.STAND_BAR) {

@@ -17,12 +17,27 @@ import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
 import portwright.geometry.Shape;
 import portwright.geometry.Solids;
+import portwright.model.FittingKind;
+import portwright.model.Kiln;
 import portwright.model.Size2;
 import portwright.review.Review;
+import portwright.source.Source;
 
 /** Room between a hole and each fitting; through the brick, or through the air outside, where the fitting is on another part. */
 public final class FittingClearance implements Rule {
     private static final String ID = "fitting-clearance";
+    private static final Source WALK = Source.judgement("only who stands before the kiln knows what it carries");
+    /** What most kilns have where a hole may come. */
+    private static final List<FittingKind> USUAL = List.of(
+            FittingKind.LEG,
+            FittingKind.HINGE,
+            FittingKind.LATCH,
+            FittingKind.HANDLE,
+            FittingKind.VENT,
+            FittingKind.THERMOCOUPLE,
+            FittingKind.SPYHOLE,
+            FittingKind.TERMINALS,
+            FittingKind.CONTROL_BOX);
 
     @Override
     public String id() {
@@ -40,11 +55,34 @@ public final class FittingClearance implements Rule {
         if (!kiln.fittingLacks().isEmpty()) {
             out.lacks(this, kiln.fittingLacks().toArray(String[]::new));
         }
+        whole(kiln.design().kiln(), limits, out);
         for (Hole h : kiln.holes()) {
             for (FittingShape f : kiln.fittings()) {
                 judge(kiln, limits, out, h, f);
             }
         }
+    }
+
+    /** Asks whether the list names all there are, until that is stated. */
+    private void whole(Kiln kiln, Limits limits, Findings out) {
+        if (kiln.fittings() == null || kiln.fittings().isEmpty() || Boolean.TRUE.equals(kiln.fittingsComplete())) {
+            return;
+        }
+        int n = kiln.fittings().size();
+        List<String> missing = USUAL.stream()
+                .filter(k -> kiln.fittings().stream().noneMatch(f -> f.kind() == k))
+                .map(FittingKind::id)
+                .toList();
+        out.add(
+                Geo.finding(this, Severity.NOTE, limits, null)
+                        .source(WALK)
+                        .say(
+                                (n == 1 ? "1 fitting is" : n + " fittings are") + " listed; is that all?"
+                                        + (missing.isEmpty()
+                                                ? ""
+                                                : " Not among them: " + String.join(", ", missing) + ".")
+                                        + " No room is kept to what is not listed.",
+                                "Go round the kiln, add what is missing, then state that the list is complete (kiln.fittingsComplete)."));
     }
 
     /** Clearance without a caution, mm; half of it is a stop. */

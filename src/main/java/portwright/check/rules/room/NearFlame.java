@@ -47,6 +47,9 @@ public final class NearFlame implements Rule {
                     limits.source(id(), "caution")));
             return;
         }
+        if (!g.fittingLacks().isEmpty()) {
+            out.lacks(this, g.fittingLacks().toArray(String[]::new));
+        }
         for (Hole hole : g.holes()) {
             Pt3 mouth = Mouth.of(g, hole.face().on(), hole.face().panel(), hole.centre());
             for (FittingShape f : g.fittings()) {

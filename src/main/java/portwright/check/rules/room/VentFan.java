@@ -1,5 +1,6 @@
 package portwright.check.rules.room;
 
+import java.util.List;
 import java.util.Set;
 import portwright.check.Findings;
 import portwright.check.Forbids;
@@ -28,8 +29,10 @@ public final class VentFan implements Rule {
 
     @Override
     public void check(Review review, Limits limits, Findings out) {
-        if (review.design().kiln().fittings() == null) {
-            out.lacks(this, "kiln.fittings");
+        List<Fitting> listed = review.design().kiln().fittings();
+        boolean none = listed == null || listed.stream().noneMatch(f -> f.kind() == FittingKind.VENT);
+        if (none && review.design().kiln().fittingsOpen()) {
+            out.lacks(this, listed == null ? "kiln.fittings" : "kiln.fittingsComplete");
             out.add(Say.caution(
                     this,
                     null,
@@ -39,7 +42,7 @@ public final class VentFan implements Rule {
                     SOURCE));
             return;
         }
-        for (Fitting f : review.design().kiln().fittings()) {
+        for (Fitting f : listed) {
             if (f.kind() == FittingKind.VENT) {
                 out.add(Say.caution(
                         this,

@@ -63,6 +63,8 @@ class LedgerTest {
                 false,
                 Repairs.NONE,
                 null,
+                List.of(),
+                0,
                 Map.of());
     }
 
@@ -117,6 +119,19 @@ class LedgerTest {
         assertThat(l.due())
                 .containsExactly(
                         Ledger.Due.OXIDISING_FIRING, Ledger.Due.CYLINDER, Ledger.Due.ELEMENTS, Ledger.Due.THERMOCOUPLE);
+    }
+
+    /** A cone that fell in too slow a climb says nothing, and leaves what an earlier one said. */
+    @Test
+    void aConeThatTellsNothingIsNoAgreement() {
+        List<ConeOffset> tells = List.of(new ConeOffset("10", 2, 1540, 30, 30));
+        List<ConeOffset> slow = List.of(new ConeOffset("9", 2, 1498, 0, 0, true));
+        Ledger alone = ledger(List.of(record(3600, 1, 1280, 1, slow)), 10);
+        assertThat(alone.thermocoupleK()).isNaN();
+        assertThat(alone.conesLogged()).isTrue();
+        Ledger after = ledger(List.of(record(3600, 1, 1280, 1, tells), record(3600, 1, 1280, 1, slow)), 10);
+        assertThat(after.thermocoupleK()).isCloseTo(30, within(1e-12));
+        assertThat(after.due()).contains(Ledger.Due.THERMOCOUPLE);
     }
 
     /** A firing that stopped short took less gas than the next one will; it is named, and the cylinder is held against a full one. */
@@ -178,6 +193,8 @@ class LedgerTest {
                 r.scaleDoubted(),
                 repairs,
                 r.own(),
+                r.turned(),
+                r.ledGasS(),
                 r.atmosphereBandS());
     }
 

@@ -256,6 +256,22 @@ class LogParserTest {
         assertThat(Notes.loadKg(log)).isEqualTo(45);
     }
 
+    @Test
+    void emptyTemperaturesAndLinesOfSeparatorsAreTold() {
+        StringBuilder b = new StringBuilder("Stunden,temp °C,damper %,notes\n");
+        for (int k = 0; k < 12; k++) {
+            b.append(k / 10.0).append(',').append(k == 4 ? "" : 100 + 10 * k).append(",40,\n");
+        }
+        b.append(",,,\n2.0,220,,\n2.1,,,plate moved\n");
+        FiringLog log = LogParser.parse(b.toString());
+        assertThat(log.remarks())
+                .contains(
+                        "line 6: no temperature; only damper or gas is read there",
+                        "line 14: separators alone, nothing to read");
+        assertThat(log.rows().get(1).timeS()).isEqualTo(360);
+        assertThat(log.faults()).isEmpty();
+    }
+
     /** Clocks go back an hour at night in autumn; a single slip of the pen is no clock set back. */
     @Test
     void clockSetBackAnHourIsNamedByLine() {

@@ -1,0 +1,146 @@
+package portwright.app.doc;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import portwright.check.CheckResult;
+import portwright.check.NotChecked;
+import portwright.check.Verdict;
+import portwright.check.rules.RuleBook;
+import portwright.data.LimitTable;
+import portwright.file.DesignText;
+import portwright.form.FieldSpec;
+import portwright.form.KilnCatalog;
+import portwright.review.Review;
+
+/** Parts that were just added are not measured, and one fitting is not all of them. */
+class FreshPartsTest {
+    private static final String LEG =
+            "[{\"name\": \"leg\", \"kind\": \"leg\", \"on\": \"floor\", \"at\": [\"5 in\", \"5 in\"], \"diameter\": \"1 in\"}]";
+
+    private final Document doc = Open.starter("octagon-17");
+
+    private static CheckResult check(DesignText t) {
+        return new RuleBook(LimitTable.load()).check(Review.of(t.read().design()));
+    }
+
+    private static List<String> asks(DesignText t, String field) {
+        return check(t).notChecked().stream()
+                .filter(n -> n.needs().contains(field))
+                .map(NotChecked::rule)
+                .toList();
+    }
+
+    private static List<String> notes(DesignText t) {
+        return check(t).findings().stream()
+                .map(f -> f.message())
+                .filter(m -> m.contains("is that all?"))
+                .toList();
+    }
+
+    @Test
+    void oneLegIsNotTheWholeList() {
+        DesignText none = doc.text().remove("kiln.fittings").remove("kiln.fittingsComplete");
+        DesignText one = Templates.append(none, KilnCatalog.fittings(), "kiln.fittings");
+        assertThat(one.get("kiln.fittingsComplete")).contains("false");
+        DesignText leg = one.set("kiln.fittings", LEG);
+        assertThat(asks(leg, "kiln.fittingsComplete"))
+                .contains("fitting-clearance", "weakest-section", "near-flame", "vent-fan", "burner-room");
+        assertThat(check(leg).drilling()).isEqualTo(Verdict.INCOMPLETE);
+        assertThat(notes(leg))
+                .singleElement()
+                .asString()
+                .startsWith("1 fitting is listed; is that all? Not among them:")
+                .contains("hinge", "vent", "control-box")
+                .doesNotContain("leg");
+        DesignText all = leg.set("kiln.fittingsComplete", "true");
+        assertThat(asks(all, "kiln.fittingsComplete")).isEmpty();
+        assertThat(notes(all)).isEmpty();
+    }
+
+    /** A file from before the field was there keeps its verdicts; a note asks. */
+    @Test
+    void aListOfWhichNothingIsSaidStandsWithANote() {
+        DesignText silent = doc.text().remove("kiln.fittingsComplete");
+        assertThat(check(silent).drilling()).isEqualTo(check(doc.text()).drilling());
+        assertThat(check(silent).lighting()).isEqualTo(check(doc.text()).lighting());
+        assertThat(notes(silent)).hasSize(1);
+        assertThat(notes(silent.set("kiln.fittings", "[]"))).isEmpty();
+    }
+
+    @Test
+    void aFreshFittingWaitsForItsPlace() {
+        doc.edit("leg", t -> Templates.append(t, KilnCatalog.fittings(), "kiln.fittings"));
+        String at = "kiln.fittings[" + (doc.text().size("kiln.fittings") - 1) + "]";
+        assertThat(doc.text().has(at + ".at")).isFalse();
+        assertThat(asks(doc.text(), at + ".at")).contains("fitting-clearance", "burner-room");
+        assertThat(UnderField.of(doc, at, spec("at")).get()).startsWith("Not measured yet");
+        FieldModel place = new PlaceModel(doc, at + ".at", false).fields().get(0);
+        assertThat(place.commit("3 in")).isFalse();
+        assertThat(place.commit("3 in left, 4 back")).isTrue();
+        assertThat(doc.text().get(at + ".at[0]")).contains("-3 in");
+        assertThat(doc.text().get(at + ".at[1]")).contains("4 in");
+        assertThat(new PlaceModel(doc, at + ".at", false).fields()).hasSize(2);
+        assertThat(UnderField.of(doc, at, spec("at")).get()).isEmpty();
+    }
+
+    private static FieldSpec spec(String key) {
+        return KilnCatalog.fittings().fields().stream()
+                .filter(f -> f.key().equals(key))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void anElementWithoutAHeightIsAskedForIt() {
+        doc.edit("none", t -> t.set("kiln.elements", "[]"));
+        doc.edit("first", t -> Templates.append(t, KilnCatalog.elements(), "kiln.elements"));
+        assertThat(asks(doc.text(), "kiln.elements[0].height")).contains("element-clearance");
+    }
+
+    @Test
+    void aCopiedElementLiesOneSpacingAboveTheHighest() {
+        String last = "kiln.elements[" + (doc.text().size("kiln.elements") - 1) + "]";
+        double top = doc.design()
+                .kiln()
+                .elements()
+                .get(doc.text().size("kiln.elements") - 1)
+                .height()
+                .mm();
+        double below = doc.design()
+                .kiln()
+                .elements()
+                .get(doc.text().size("kiln.elements") - 2)
+                .height()
+                .mm();
+        doc.edit("room", t -> t.setText("kiln.height", "24 in"));
+        assertThat(Copies.refusal(doc.text(), last, true)).isEmpty();
+        DesignText t = Copies.element(doc.text(), last, "next");
+        var made = t.read().design().kiln().elements().get(t.size("kiln.elements") - 1);
+        assertThat(made.height().mm()).isCloseTo(2 * top - below, org.assertj.core.data.Offset.offset(0.05));
+        assertThat(made.tails()).isNull();
+        assertThat(made.coil()).isNotNull();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "shelves[0],true,Use Add in its list.",
+        "shelves[0],false,can be mirrored.",
+        "kiln.elements[0],false,An element is not mirrored.",
+        ",true,Choose a part first"
+    })
+    void whatCannotBeDoubledSaysWhy(String path, boolean twice, String words) {
+        assertThat(Copies.refusal(doc.text(), path, twice)).contains(words).doesNotContain("duplicated.d");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"[]", "[{\"name\": \"E1\", \"on\": \"wall\", \"height\": \"3 in\"}]"})
+    void withoutTwoHeightsTheNextIsNotKnown(String elements) {
+        DesignText t = doc.text().set("kiln.elements", elements);
+        assertThat(Templates.above(t)).isEmpty();
+    }
+}
