@@ -64,7 +64,7 @@ final class Afresh {
         SplittableRandom random = new SplittableRandom(Together.SEED);
         int throwsMade = n == 1 ? places.size() : THROWS;
         for (int k = 0; k < throwsMade; k++) {
-            double m = n == 1 ? put(0, places.get(k)) : thrown(places, random);
+            double m = n == 1 ? Math.min(put(0, places.get(k)), site.balance(x, y)) : thrown(places, random);
             if (m > least / 2) {
                 offer(m);
             }

@@ -92,11 +92,13 @@ final class FullCheck {
             add(all, progress.cancelled() || !c.even() ? List.of() : freer.apply(c));
         }
         own.forEach(this::first);
-        for (int i = 1; i < Choosing.SHOWN && !progress.cancelled(); i++) {
-            List<Combination> shown = shown();
-            List<Combination> more = elsewhere.apply(shown.subList(0, Math.min(i, shown.size())));
+        Further further = new Further();
+        List<Combination> beside = further.next(shown());
+        while (beside != null && !progress.cancelled()) {
+            List<Combination> more = elsewhere.apply(beside);
             all.addAll(more);
             more.forEach(this::attempt);
+            beside = further.next(shown());
         }
         return chosen(all);
     }

@@ -1,7 +1,6 @@
 package portwright.layout;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -85,11 +84,27 @@ final class Nearest {
         if (wall && inStay) {
             return writer.rounded(exact);
         }
-        Spots stayIn = in;
-        Spots stayOut = out;
-        return inStay && outStay
-                ? exact
-                : writer.rounded(exact, (a, b) -> (!inStay || same(a, stayIn)) && (!outStay || same(b, stayOut)));
+        return together.combination(
+                c,
+                inStay ? in : rounded(exact, Combination::inlets),
+                outStay ? out : rounded(exact, Combination::flues));
+    }
+
+    /** The places of a role that passes, rounded by its own margin: to what a tape shows, or finer where a rule would stop them there. */
+    private Spots rounded(Combination c, Function<Combination, Spots> role) {
+        Spots tape = rounded(c, role, typed);
+        return tape.margin() >= -1e-9 ? tape : rounded(c, role, typed.finer());
+    }
+
+    private Spots rounded(Combination c, Function<Combination, Spots> role, Typed by) {
+        Rounding rounding = new Rounding(
+                by,
+                sites.slab(On.LID, c.choice().flueMm()).kiln.centre(),
+                true,
+                (in, out, enough) ->
+                        role.apply(together.combination(c, in, out)).margin());
+        List<Spots> at = rounding.best(c.inlets(), c.flues());
+        return role.apply(together.combination(c, at.get(0), at.get(1)));
     }
 
     /** The places of one role with most room that no rule stops; null where there are none. */
@@ -107,10 +122,6 @@ final class Nearest {
         return found.computeIfAbsent(
                 on + " " + n + " " + diameterMm,
                 k -> new NearMiss(sites.slab(on, diameterMm), n, typed, progress).run());
-    }
-
-    private static boolean same(Spots a, Spots b) {
-        return Arrays.equals(a.x(), b.x()) && Arrays.equals(a.y(), b.y());
     }
 
     private Shortfall shortfall(Combination c) {

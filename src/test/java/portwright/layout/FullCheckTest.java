@@ -83,7 +83,7 @@ class FullCheckTest {
         List<Combination> all = combinations(5);
         List<Integer> asked = new ArrayList<>();
         Proposals p = new FullCheck(c -> c, c -> proposal(List.of()), Progress.none(), Twins.NONE)
-                .run(all.subList(0, 1), instead -> List.of(), c -> List.of(), shown -> {
+                .run(all.subList(0, 1), instead -> List.of(), c -> List.of(), List.of(), shown -> {
                     asked.add(shown.size());
                     return all.subList(shown.size(), shown.size() + 1);
                 });
@@ -103,7 +103,7 @@ class FullCheckTest {
     private static Proposals stopped(
             List<Combination> first, List<Combination> resized, Function<Combination, List<String>> rules) {
         return new FullCheck(c -> c, c -> proposal(rules.apply(c)), Progress.none(), Twins.NONE)
-                .run(first, (Set<Sizes.Choice> instead) -> resized, c -> List.of(), shown -> List.of());
+                .run(first, (Set<Sizes.Choice> instead) -> resized, c -> List.of(), List.of(), shown -> List.of());
     }
 
     /** Each with flues of another size in another place, so that all differ clearly. */

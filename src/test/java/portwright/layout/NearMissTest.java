@@ -136,7 +136,7 @@ class NearMissTest {
     }
 
     /** One hole so far off, at whole tenths of a millimetre, as finely as places are told. */
-    private static List<Port> moved(List<Port> ports, int hole, double far, double turn) {
+    static List<Port> moved(List<Port> ports, int hole, double far, double turn) {
         List<Port> out = new ArrayList<>(ports);
         Port p = ports.get(hole);
         double x = Math.rint(10 * (p.at().xMm() + far * Math.cos(turn))) / 10;
@@ -145,7 +145,7 @@ class NearMissTest {
         return out;
     }
 
-    private static Shortfall shortfall(Design d, List<Port> ports, double inletMm, double flueMm) {
+    static Shortfall shortfall(Design d, List<Port> ports, double inletMm, double flueMm) {
         KilnGeometry kiln = KilnGeometry.of(PortNames.with(d, List.of()));
         LayoutLimits limits = new LayoutLimits(d, LimitTable.load());
         int inlets = (int) ports.stream().filter(p -> p.role() == Role.INLET).count();
