@@ -77,12 +77,14 @@ final class LedgerLines {
             add(
                     b,
                     "power",
-                    String.join(", ", shares)
-                            + (shares.size() == 1 ? "" : ", record by record,")
-                            + " of the element power that the steps ask for is what the climb shows, if load and brick are the design's; sound elements show about 100 %"
-                            + (shares.contains("-")
-                                    ? "; - where a record shows no known power over 450 °C: no step at full or fixed power, and no climb that falls off for two hours with all elements on"
-                                    : ""));
+                    l.powerShares().stream().allMatch(d -> d.isNaN())
+                            ? "not known: no record shows known power over 450 °C, for it needs a step at full or fixed power, or a climb that falls off for two hours with all elements on"
+                            : String.join(", ", shares)
+                                    + (shares.size() == 1 ? "" : ", record by record,")
+                                    + " of the element power that the steps ask for is what the climb shows, if load and brick are the design's; sound elements show about 100 %"
+                                    + (shares.contains("-")
+                                            ? "; - where a record shows no known power over 450 °C: no step at full or fixed power, and no climb that falls off for two hours with all elements on"
+                                            : ""));
             add(b, "elements", trend(l.trend()));
         }
         if (!Double.isNaN(l.thermocoupleK())) {
@@ -160,11 +162,11 @@ final class LedgerLines {
         return t.tells()
                 ? what
                 : "cannot tell of ageing: " + what + "; the band holds that nothing happened"
-                        + ". As logged, a rise of " + n(t.tellsFrom() * 100, 0) + " % and more would be told"
+                        + ". As logged, a rise of " + n(Math.ceil(t.tellsFrom() * 100), 0) + " % and more would be told"
                         + (t.loadTold()
                                 ? ""
                                 : "; another load looks the same. With what the ware weighs noted in both logs (as: load 30 kg) one of "
-                                        + n(t.tellsFromNoted() * 100, 0) + " % would");
+                                        + n(Math.ceil(t.tellsFromNoted() * 100), 0) + " % would");
     }
 
     private static String left(Ledger l) {

@@ -27,7 +27,7 @@ public final class PlanNotes {
                                             .toList())
                             + ". The forecast keeps these rates. A fuller kiln or more loss does this, and so do lost elements, a relay or a leg of the supply, with gas also a damper too far open: measure the elements cold and unplugged. One step at full power (rate full) before the gas in the next log tells which");
         }
-        p.off().stream().filter(o -> !o.fast()).map(PlanNotes::off).forEach(out::add);
+        p.off().stream().filter(o -> !o.far()).map(PlanNotes::off).forEach(out::add);
         p.sags()
                 .ifPresent(row ->
                         out.add("the forecast sags alike: it has the hold of step " + (row.index() + 1) + " end at "
@@ -39,7 +39,7 @@ public final class PlanNotes {
 
     /** Climbs so far over the forecast that relays must be looked at before the next firing; a slower one has many harmless causes and is a note. */
     public static List<String> cautions(AgainstPlan p) {
-        return p.off().stream().filter(OffForecast::fast).map(PlanNotes::off).toList();
+        return p.off().stream().filter(OffForecast::far).map(PlanNotes::off).toList();
     }
 
     private static String off(OffForecast o) {

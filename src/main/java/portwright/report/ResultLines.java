@@ -30,6 +30,9 @@ final class ResultLines {
     private static final String BY_CARD =
             ", reckoned from the card's damper settings: the log has no damper column, so this is the plan, not what was";
 
+    private static final Set<LogFinding.Kind> AIR =
+            EnumSet.of(LogFinding.Kind.TOO_MUCH_AIR, LogFinding.Kind.ELEMENT_OR_AIR);
+
     static final String TO_BE_TOLD =
             " It would from one electric step at full power (rate full) or a fixed share of the elements over 630 °C, half an hour or more, a reading every 5 minutes, cones beside the probe";
 
@@ -117,6 +120,17 @@ final class ResultLines {
                     "air",
                     "for " + n(x.ledGasS() / 3600, 1)
                             + " h with gas a controller led the elements. While they have power to spare they make up for a damper too far open, and the temperature does not show it; nor does the gas used, which goes by pressure and time. Look at the flame at the flue and the colour at the spyhole, and note how much of the time the elements are on: more than in a sound firing is heat that goes with air");
+        }
+        double gasS = x.atmosphereS().values().stream()
+                .mapToDouble(Double::doubleValue)
+                .sum();
+        if (x.damperLogged()
+                && gasS - x.ledGasS() >= LED_S
+                && x.findings().stream().noneMatch(f -> AIR.contains(f.kind()))) {
+            add(
+                    b,
+                    "plate",
+                    "counts as logged. One that stands farther open shows only where it takes more heat than the gas that then burns out gives back: up to twice as open may not show in the climb, although it no longer reduces. A flame at the flue shows that it does");
         }
         turned(b, x);
         int shown = 0;

@@ -3,6 +3,7 @@ package portwright.review;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import portwright.calc.firing.Forecast;
 import portwright.calc.firing.Step;
@@ -19,16 +20,17 @@ import portwright.calc.firing.log.StepRecord;
  *
  * @param steps those too slow, or those too fast
  * @param fast whether they climb too fast
+ * @param far whether by more than any sound kiln; a slow one has many harmless causes and is never that
  * @param atShare whether one of them runs at less than full power by the plan, so that the elements can give more
  * @param gas whether gas burns in one of them
  */
-public record OffForecast(List<Climb> steps, boolean fast, boolean atShare, boolean gas) {
+public record OffForecast(List<Climb> steps, boolean fast, boolean far, boolean atShare, boolean gas) {
     private static final double LEAST_K_PER_S = 30 / 3600.0;
     /** A climb so much faster, as a share: one of 60 sound kilns of another model reached 0.40, a relay stuck under a share 0.63 and more. */
-    private static final double FAST = 0.5;
+    private static final double FAR = 0.5;
 
-    private static final double SLOW_FOR_S = 3600;
-    private static final double FAST_FOR_S = 1200;
+    private static final double FOR_S = 3600;
+    private static final double FAR_FOR_S = 1200;
     /** A step that begins so much colder than the forecast's climbs faster, one that ends hotter slower. */
     private static final double SAME_K = 20;
 
@@ -49,32 +51,41 @@ public record OffForecast(List<Climb> steps, boolean fast, boolean atShare, bool
     /** None, the slow ones, the fast ones, or both; none of a kind that a finding of power or air tells already. */
     static List<OffForecast> of(RecordResult x, List<Step> steps, List<StepResult> forecast) {
         List<OffForecast> out = new ArrayList<>();
-        for (boolean fast : new boolean[] {false, true}) {
-            Set<Kind> said = fast ? SAYS_FAST : SAYS_SLOW;
-            List<Climb> off = new ArrayList<>();
-            double seconds = 0;
-            for (StepRecord s : x.steps()) {
-                if (s.index() < forecast.size() && off(s, steps.get(s.index()), forecast.get(s.index()), fast)) {
-                    off.add(new Climb(
-                            s.index(), s.climbKPerS(), forecast.get(s.index()).climbKPerS()));
-                    seconds += s.endS() - s.startS();
-                }
-            }
-            if (seconds >= (fast ? FAST_FOR_S : SLOW_FOR_S)
-                    && x.findings().stream().map(LogFinding::kind).noneMatch(said::contains)) {
-                out.add(new OffForecast(
-                        List.copyOf(off),
-                        fast,
-                        off.stream()
-                                .anyMatch(c -> steps.get(c.index()).electric()
-                                        && steps.get(c.index()).elementShare() < 1),
-                        off.stream().anyMatch(c -> steps.get(c.index()).gas())));
-            }
-        }
+        of(x, steps, forecast, false, false).ifPresent(out::add);
+        of(x, steps, forecast, true, true)
+                .or(() -> of(x, steps, forecast, true, false))
+                .ifPresent(out::add);
         return out;
     }
 
-    private static boolean off(StepRecord s, Step step, StepResult as, boolean fast) {
+    private static Optional<OffForecast> of(
+            RecordResult x, List<Step> steps, List<StepResult> forecast, boolean fast, boolean far) {
+        Set<Kind> said = fast ? SAYS_FAST : SAYS_SLOW;
+        List<Climb> off = new ArrayList<>();
+        double seconds = 0;
+        for (StepRecord s : x.steps()) {
+            if (s.index() < forecast.size()
+                    && off(s, steps.get(s.index()), forecast.get(s.index()), fast, far ? FAR : Forecast.RATE_BAND)) {
+                off.add(new Climb(
+                        s.index(), s.climbKPerS(), forecast.get(s.index()).climbKPerS()));
+                seconds += s.endS() - s.startS();
+            }
+        }
+        if (seconds < (far ? FAR_FOR_S : FOR_S)
+                || x.findings().stream().map(LogFinding::kind).anyMatch(said::contains)) {
+            return Optional.empty();
+        }
+        return Optional.of(new OffForecast(
+                List.copyOf(off),
+                fast,
+                far,
+                off.stream()
+                        .anyMatch(c -> steps.get(c.index()).electric()
+                                && steps.get(c.index()).elementShare() < 1),
+                off.stream().anyMatch(c -> steps.get(c.index()).gas())));
+    }
+
+    private static boolean off(StepRecord s, Step step, StepResult as, boolean fast, double share) {
         double told = as.climbKPerS();
         boolean led = Double.isNaN(step.elementShare())
                 && Double.isFinite(step.rateKPerS())
@@ -83,7 +94,7 @@ public record OffForecast(List<Climb> steps, boolean fast, boolean atShare, bool
         if (holds || !(told > 0) || led) {
             return false;
         }
-        double least = Math.max(LEAST_K_PER_S, told * (fast ? FAST : Forecast.RATE_BAND));
+        double least = Math.max(LEAST_K_PER_S, told * share);
         return fast
                 ? s.climbKPerS() > told + least && s.startK() >= as.startK() - SAME_K
                 : s.climbKPerS() < told - least && s.endK() <= as.endK() + SAME_K;

@@ -3,6 +3,7 @@ package portwright.review;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -90,5 +91,19 @@ class OffForecastTest {
             assertThat(AgainstPlan.of(r, 0).off()).isEmpty();
             assertThat(r.results().get(0).findings()).isEmpty();
         }
+    }
+
+    /** Less than half as fast again may be a sound kiln: a note beside what it may be, no caution. */
+    @Test
+    void aLittleFasterIsANote() {
+        OffForecast little =
+                new OffForecast(List.of(new OffForecast.Climb(3, 181 / 3600.0, 129 / 3600.0)), true, false, true, true);
+        AgainstPlan p = new AgainstPlan(List.of(), List.of(little), Optional.empty(), Optional.empty());
+        assertThat(PlanNotes.cautions(p)).isEmpty();
+        assertThat(PlanNotes.words(p))
+                .singleElement()
+                .asString()
+                .contains("faster than forecast: step 4 climbs 181 for 129 °C/h", "stuck shut");
+        assertThat(p.unevenClimb()).isTrue();
     }
 }

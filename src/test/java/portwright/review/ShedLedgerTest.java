@@ -64,9 +64,10 @@ class ShedLedgerTest {
         assertThat(silent.tellsFromNoted()).as("%s", silent).isLessThan(0.15);
         assertThat(words("decagon-56cm", 0, 1, 0.8, 0.15, false, 5))
                 .contains(
-                        "As logged, a rise of " + Math.round(silent.tellsFrom() * 100) + " % and more would be told",
+                        "As logged, a rise of " + Math.round(Math.ceil(silent.tellsFrom() * 100))
+                                + " % and more would be told",
                         "With what the ware weighs noted in both logs (as: load 30 kg) one of "
-                                + Math.round(silent.tellsFromNoted() * 100) + " % would");
+                                + Math.round(Math.ceil(silent.tellsFromNoted() * 100)) + " % would");
         PowerTrend aged = trend("decagon-56cm", 0, 1, 0.8, 0.15, true, 5);
         assertThat(aged.tells()).as("%s", aged).isTrue();
         assertThat(0.15).as("%s", aged).isBetween(aged.low(), aged.high());

@@ -26,6 +26,8 @@ public final class RoomCoRule implements Rule {
 
     private static final Source NOT_BY_AIR_ALONE =
             Source.judgement("worked cases of room air against flue gas in reduction need more air than rooms have");
+    private static final Source BROKEN_OFF =
+            Source.judgement("a firing that must be broken off is not begun; at 100 ppm everybody leaves");
     private static final Source FLAME_AT_FLUE = Source.judgement("a flame at the flue goes out unseen");
 
     @Override
@@ -125,6 +127,19 @@ public final class RoomCoRule implements Rule {
                             + Say.n(unburnt(co)) + " ppm.",
                     "Lead the flue gas outdoors by a hood; count on a flame at the flue for nothing.",
                     FLAME_AT_FLUE));
+        } else if (Say.over(calm, EVERYBODY_OUT_PPM)) {
+            out.add(Say.stop(
+                    this,
+                    new Measure(calm, "ppm"),
+                    new Measure(EVERYBODY_OUT_PPM, "ppm"),
+                    made + "." + levels + has,
+                    remedy(
+                            review,
+                            co,
+                            co.flowForCeilingM3PerS() * co.ceiling().value() / EVERYBODY_OUT_PPM,
+                            EVERYBODY_OUT_PPM,
+                            calm),
+                    BROKEN_OFF));
         } else {
             boolean overTime = overTime(review, co, made, levels, has, out);
             CoEnds.check(this, review, ceiling, overTime, out);
@@ -205,6 +220,9 @@ public final class RoomCoRule implements Rule {
         Quantity given = review.design().room().ledOutdoors();
         return given != null && Say.under(co.ledShare(), given.share())
                 ? ", stated " + Say.n(given.share() * 100) + " %"
+                        + (LedOutdoors.sealed(review.design().room())
+                                ? " but no opening to outdoors lets in the air that it would draw"
+                                : "")
                 : "";
     }
 
