@@ -18,6 +18,8 @@ import portwright.units.Format;
  * @param error how the drill was taken to stray
  */
 public record DrillOutlook(List<HoleOdds> odds, double allInside, List<Wander> wander, DrillError error) {
+    /** A hole with less room is stopped where it stands, mm. */
+    private static final double NOWHERE_MM = 1e-6;
     /** Share of drillings from which a stop is told. */
     private static final double TOLD = 0.001;
 
@@ -68,7 +70,11 @@ public record DrillOutlook(List<HoleOdds> odds, double allInside, List<Wander> w
         if (odds.isEmpty()) {
             return room(w);
         }
-        return share() + (allInside < HoleOdds.TARGET ? under() + " drill with a guide. " + blame() : ". ") + room(w);
+        return share()
+                + (allInside < HoleOdds.TARGET
+                        ? under() + (nowhere(w) ? " " : " drill with a guide. " + blame())
+                        : ". ")
+                + room(w);
     }
 
     /** What is aimed at is meant of each hole; all together may miss it all the same. */
@@ -158,11 +164,18 @@ public record DrillOutlook(List<HoleOdds> odds, double allInside, List<Wander> w
         return Math.abs(mm) < 0.05 ? "" : BothSystems.told(Math.abs(mm), 1, "mm") + " " + (mm > 0 ? over : under);
     }
 
+    /** Whether a rule stops a hole at its mark already. */
+    private static boolean nowhere(Wander w) {
+        return w.leastMm() < NOWHERE_MM;
+    }
+
     private static String room(Wander w) {
         return w.leastMm() >= Wander.MOST_MM
                 ? "Looked at to " + Format.plain(Wander.MOST_MM, 0)
                         + " mm off each mark: no place there forbids drilling or lighting; drill to the mark all the same."
-                : "Least room: " + w.hole() + " may wander " + BothSystems.told(w.leastMm(), 1, "mm") + " to "
-                        + towards(w) + (w.wall() ? ", seen from inside." : ".");
+                : nowhere(w)
+                        ? "at its very mark " + w.hole() + " is stopped already; no guide helps, it must move."
+                        : "Least room: " + w.hole() + " may wander " + BothSystems.told(w.leastMm(), 1, "mm") + " to "
+                                + towards(w) + (w.wall() ? ", seen from inside." : ".");
     }
 }

@@ -13,6 +13,9 @@ final class WanderRows {
     /** Column heads: eight directions, in floor and lid seen from above, in walls from inside. */
     static final List<String> HEADS = List.of("↑", "↗", "→", "↘", "↓", "↙", "←", "↖");
 
+    /** A hole with less room stands where a rule stops it already, mm. */
+    private static final double NOWHERE_MM = 1e-6;
+
     /**
      * One line.
      *
@@ -48,8 +51,16 @@ final class WanderRows {
         }
         String tightest = w.leastMm() >= Wander.MOST_MM
                 ? ""
-                : "Least " + mm(w.leastMm()) + " mm to " + DrillOutlook.towards(w) + ": "
-                        + w.rules().get(w.bearings().indexOf(w.leastBearing())).replace('-', ' ') + ".";
+                : w.leastMm() < NOWHERE_MM
+                        ? "Its mark itself forbids it, by "
+                                + w.rules()
+                                        .get(w.bearings().indexOf(w.leastBearing()))
+                                        .replace('-', ' ')
+                                + ": no guide helps, the hole must move."
+                        : "Least " + mm(w.leastMm()) + " mm to " + DrillOutlook.towards(w) + ": "
+                                + w.rules()
+                                        .get(w.bearings().indexOf(w.leastBearing()))
+                                        .replace('-', ' ') + ".";
         return new Row(n.number() + "  " + n.hole().name(), room, tightest);
     }
 

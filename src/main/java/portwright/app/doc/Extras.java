@@ -6,6 +6,7 @@ import portwright.calc.draft.DamperCurve;
 import portwright.calc.draft.DamperPlate;
 import portwright.calc.draft.DraftBalance;
 import portwright.calc.draft.FireBand;
+import portwright.form.FieldNames;
 import portwright.report.CostWords;
 import portwright.report.ReportLine;
 import portwright.review.FireReview;
@@ -59,8 +60,11 @@ public record Extras(FireWords fire, Gas gas, List<StepRow> rows, List<ReportLin
 
     /** Everything; may take some seconds and ends early when its thread is interrupted. */
     public Extras withCurves(Review r) {
-        List<ReportLine> beside =
-                r.firing() == null || !r.firing().forecast().known() ? List.of() : CostWords.besideElectric(r.firing());
+        List<ReportLine> beside = r.firing() == null || !r.firing().forecast().known()
+                ? List.of()
+                : CostWords.besideElectric(r.firing()).stream()
+                        .map(l -> new ReportLine(l.name(), FieldNames.inWords(l.value())))
+                        .toList();
         FireReview f = r.fire();
         if (f == null || !f.gas() || f.gasOn().isEmpty() || f.plate() == null) {
             return new Extras(fire, null, rows, beside);
