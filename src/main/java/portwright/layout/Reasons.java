@@ -57,8 +57,9 @@ final class Reasons {
 
     /** Why the widest of all is shown behind even ones. */
     static String uneven(Combination widest, Combination first, boolean repeats) {
-        return "The widest of all that were tried, uneven: margin " + Format.plain(widest.margin(), 2) + ", "
-                + wider(widest, first) + " wider than the first." + (repeats ? " It heats less evenly." : "");
+        return "The widest of all that were tried, neither on a ring nor in pairs across the middle: margin "
+                + Format.plain(widest.margin(), 2) + ", " + wider(widest, first) + " wider than the first."
+                + (repeats ? " It may heat less evenly." : "");
     }
 
     /** The same of one that more rules stop than the first, whatever its margin. */
@@ -122,7 +123,7 @@ final class Reasons {
                 : " " + Character.toUpperCase(holes.charAt(0)) + holes.substring(1) + " within "
                         + Format.plain(Math.ceil(farMm), 0) + " mm of " + (n == 1 ? "that" : "those") + " of proposal "
                         + number;
-        return as + "; only the " + (others == 1 ? other + " differs." : other + "s differ.");
+        return as + (farMm < SAME_MM ? "; only the " + (others == 1 ? other + " differs." : other + "s differ.") : ".");
     }
 
     private static String merits(Combination c, Combination widest, boolean repeats) {
@@ -144,7 +145,7 @@ final class Reasons {
             return "";
         }
         double far = Math.max(c.inletsFar(uneven), c.fluesFar(uneven));
-        return " Uneven places of the same holes"
+        return " Places of the same holes neither on a ring nor in pairs across the middle"
                 + (Double.isInfinite(far) ? "" : ", up to " + BothSystems.told(far, 0, "mm") + " from these,")
                 + (uneven.margin() < 1
                         ? " would have a margin of " + Format.plain(uneven.margin(), 2) + ", these "
