@@ -57,9 +57,23 @@ public final class CostWords {
                                 + n(electric.totals().electricKwh(), 1)
                                 + " kWh in " + n(electric.run().endS() / 3600, 1) + " h"
                                 + money(firing, electric.totals())
-                                + (run.reached() ? difference(cost, plain, currency) : "; not compared") + ". "
-                                + SCHEDULE;
+                                + (run.reached() && ledAlike(firing)
+                                        ? difference(cost, plain, currency)
+                                        : "; not compared")
+                                + ". " + schedule(firing);
         return List.of(own, new ReportLine("all electric", other));
+    }
+
+    private static String schedule(FiringReview firing) {
+        return ledAlike(firing)
+                ? SCHEDULE
+                : "The same load, goals and holds, ports plugged; a step with gas and a fixed share of the elements keeps no rate, and the electric one keeps the rate stated: with \"rate\": \"full\" in that step the two can be compared";
+    }
+
+    /** Whether no step with gas states a rate that its fixed share of the elements does not follow. */
+    private static boolean ledAlike(FiringReview firing) {
+        return firing.steps().value().stream()
+                .noneMatch(s -> s.gas() && !Double.isNaN(s.elementShare()) && Double.isFinite(s.rateKPerS()));
     }
 
     private static String open(FiringTotals all) {
@@ -102,7 +116,7 @@ public final class CostWords {
         ObjectNode plain =
                 root.putObject("allElectric").put("reached", electric.run().reached());
         totals(plain, electric.run(), electric.totals(), firing);
-        plain.put("schedule", SCHEDULE);
+        plain.put("schedule", schedule(firing));
         plain.put("creeps", electric.creeps());
         Json.number(
                 plain,
