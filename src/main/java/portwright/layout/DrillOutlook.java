@@ -18,8 +18,6 @@ import portwright.units.Format;
  * @param error how the drill was taken to stray
  */
 public record DrillOutlook(List<HoleOdds> odds, double allInside, List<Wander> wander, DrillError error) {
-    /** A hole with less room is stopped where it stands, mm. */
-    private static final double NOWHERE_MM = 1e-6;
     /** Share of drillings from which a stop is told. */
     private static final double TOLD = 0.001;
 
@@ -72,7 +70,7 @@ public record DrillOutlook(List<HoleOdds> odds, double allInside, List<Wander> w
         }
         return share()
                 + (allInside < HoleOdds.TARGET
-                        ? under() + (nowhere(w) ? " " : " drill with a guide. " + blame())
+                        ? under() + (w.stoppedAtMark() ? " " : " drill with a guide. " + blame())
                         : ". ")
                 + room(w);
     }
@@ -164,16 +162,11 @@ public record DrillOutlook(List<HoleOdds> odds, double allInside, List<Wander> w
         return Math.abs(mm) < 0.05 ? "" : BothSystems.told(Math.abs(mm), 1, "mm") + " " + (mm > 0 ? over : under);
     }
 
-    /** Whether a rule stops a hole at its mark already. */
-    private static boolean nowhere(Wander w) {
-        return w.leastMm() < NOWHERE_MM;
-    }
-
     private static String room(Wander w) {
         return w.leastMm() >= Wander.MOST_MM
                 ? "Looked at to " + Format.plain(Wander.MOST_MM, 0)
                         + " mm off each mark: no place there forbids drilling or lighting; drill to the mark all the same."
-                : nowhere(w)
+                : w.stoppedAtMark()
                         ? "at its very mark " + w.hole() + " is stopped already; no guide helps, it must move."
                         : "Least room: " + w.hole() + " may wander " + BothSystems.told(w.leastMm(), 1, "mm") + " to "
                                 + towards(w) + (w.wall() ? ", seen from inside." : ".");

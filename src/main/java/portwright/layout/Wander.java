@@ -22,6 +22,12 @@ public record Wander(
         List<String> rules,
         double leastMm,
         double leastBearing) {
+
+    /** Whether a rule stops the hole at its mark already. */
+    public boolean stoppedAtMark() {
+        return leastMm < 1e-6;
+    }
+
     /** Longest distance that is looked at, mm. */
     public static final double MOST_MM = 25;
 

@@ -13,9 +13,6 @@ final class WanderRows {
     /** Column heads: eight directions, in floor and lid seen from above, in walls from inside. */
     static final List<String> HEADS = List.of("↑", "↗", "→", "↘", "↓", "↙", "←", "↖");
 
-    /** A hole with less room stands where a rule stops it already, mm. */
-    private static final double NOWHERE_MM = 1e-6;
-
     /**
      * One line.
      *
@@ -51,7 +48,7 @@ final class WanderRows {
         }
         String tightest = w.leastMm() >= Wander.MOST_MM
                 ? ""
-                : w.leastMm() < NOWHERE_MM
+                : w.stoppedAtMark()
                         ? "Its mark itself forbids it, by "
                                 + w.rules()
                                         .get(w.bearings().indexOf(w.leastBearing()))
