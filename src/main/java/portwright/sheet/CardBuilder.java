@@ -50,6 +50,7 @@ public final class CardBuilder {
                 openAir(design),
                 helped(design),
                 !design.kiln().noElements(),
+                noAlarm(design),
                 computed.nudgeMm());
         String exhaust = exhaust(design);
         CardLists withGas = exhaust == null ? plain : plain.exhausted(exhaust);
@@ -125,6 +126,13 @@ public final class CardBuilder {
         return design.room() == null
                 ? null
                 : design.room().hood() != null ? "hood" : design.room().ventilator() != null ? "room fan" : null;
+    }
+
+    /** Beside the alarm that is to be on: none is stated, and the card's back says so. */
+    private static String noAlarm(Design design) {
+        boolean has = design.room() != null && Boolean.TRUE.equals(design.room().coAlarm());
+        boolean outdoors = design.room() != null && design.room().place() == RoomPlace.OUTDOORS;
+        return has ? "" : outdoors ? " (none: carry a meter)" : " (none yet: fit one)";
     }
 
     private static boolean helped(Design design) {

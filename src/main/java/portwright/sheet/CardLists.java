@@ -28,6 +28,9 @@ record CardLists(
     /** The caution of wind is said always in the open. */
     private static final String WIND = "H26";
 
+    /** What puts a flame out, in the order of looking: outside the kiln first. */
+    static final String WHY = "wind, gas used up, frost, hose, jet";
+
     /** Least chamber temperature for gas on the card, °C: the published limit of the gas-on rule. */
     private static final int GAS_ON_C = (int) SafetyNumber.value("gas-on-floor");
     /** What the meter has to show for that, °C: with the probe's error. */
@@ -40,6 +43,7 @@ record CardLists(
      * @param openAir whether the kiln stands under the sky or an open roof
      * @param helped whether electricity helps while gas burns, so that its loss may let the temperature fall
      * @param elements whether the kiln has elements at all
+     * @param noAlarm what to do in place of a CO alarm that the design has not; empty where it has one
      * @param nudgeMm by how much to move the plate, mm
      */
     static CardLists of(
@@ -50,6 +54,7 @@ record CardLists(
             boolean openAir,
             boolean helped,
             boolean elements,
+            String noAlarm,
             int nudgeMm) {
         boolean one = inlets.size() < 2;
         String order = inlets.isEmpty() ? "the inlet" : inlets.get(0);
@@ -59,7 +64,7 @@ record CardLists(
                 List.of(
                         "Cold, burners shut, gas on: soap every joint; gas off.",
                         (openAir ? "Way out free" : "Room doors open")
-                                + ", kiln shut, CO alarm on, extinguisher at the exit.",
+                                + ", kiln shut, CO alarm on" + noAlarm + ", extinguisher at the exit.",
                         "Grey step due, " + bothScales(METER_C) + " on the meter"
                                 + (probe == null ? "" : " of the lowest probe (" + probe + ")") + ": "
                                 + bothScales(GAS_ON_C)
@@ -89,14 +94,13 @@ record CardLists(
                 List.of(
                         (one ? "Burner valve" : "All burner valves") + " shut at once.",
                         "Plate off, ports open; stay clear.",
-                        "Relight after " + wait + ", meter over " + bothScales(METER_C) + "; heat by electricity."),
+                        "Look why: " + WHY + ".",
+                        "Relight after " + wait + ", meter over " + bothScales(METER_C) + "."),
                 List.of(
                         openAir
-                                ? "It sounds: everybody upwind. At 100 ppm too."
-                                : "It sounds: everybody out. At 100 ppm too.",
-                        openAir
-                                ? "Cylinder, breaker off; upwind."
-                                : "Cylinder, kiln breaker off, from outside; fan stays on.",
+                                ? "Everybody upwind. At 100 ppm too. Ill: away, call for help."
+                                : "Everybody out. At 100 ppm too. Ill: out, call for help.",
+                        openAir ? "Cylinder, breaker off; upwind." : "From outside: cylinder, breaker off; fan stays on.",
                         openAir ? "Back under 20 ppm only." : "Back in under 20 ppm only."));
     }
 

@@ -7,7 +7,8 @@ final class GasCock {
     private GasCock() {}
 
     static String words(String text) {
-        return text.replace(" and at each cylinder change", "")
+        return text.replace(CardLists.WHY, "wind, no gas in the pipe, hose, jet")
+                .replace(" and at each cylinder change", "")
                 .replace("close the bottle", "close the gas cock")
                 .replaceAll("Cylinder( valve)?", "Gas cock")
                 .replaceAll("cylinder( valve)?", "gas cock");
