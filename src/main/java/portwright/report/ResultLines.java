@@ -23,6 +23,10 @@ final class ResultLines {
     /** Over so much of what is asked something is worth a look: sound kilns of another model reached 1.06. */
     private static final double OVER_SHARE = 1.1;
 
+    /** What shows a plate that stands too far open where no climb does. */
+    private static final String LOOK =
+            "Look at the flame at the flue, at the plate's travel against the card's, and at the colour at the spyhole";
+
     private static final String BY_LOG =
             ", reckoned from the damper as logged; in brackets what air a tenth and gas a seventh off make of it";
     private static final String BY_PLAN =
@@ -106,21 +110,25 @@ final class ResultLines {
                                             : "a lasting loss of less than " + n(x.smallestLoss() * 100, 0)
                                                     + " % of the element power cannot be told from what a sound kiln may show");
         }
-        if (!x.damperLogged() && x.gas().mostKg() > 0) {
+        boolean plateUnknown = !x.damperLogged() && x.gas().mostKg() > 0;
+        if (plateUnknown) {
             add(
                     b,
                     "damper",
-                    x.smallestAir() < 1
-                            ? "not logged; one that stands open by less than " + n(x.smallestAir() * 100, 0)
+                    (x.smallestAir() < 1
+                                    ? "not logged; one that stands open by less than " + n(x.smallestAir() * 100, 0)
                                     + " % of the way from the plan to all open cannot be told from this climb"
-                            : "not logged; even one all open cannot be told from this climb. Note it in the next firing");
+                                    : "not logged; even one all open cannot be told from this climb. Note it in the next firing")
+                            + ". " + LOOK);
         }
         if (x.elements() && x.ledGasS() >= LED_S) {
             add(
                     b,
                     "air",
                     "for " + n(x.ledGasS() / 3600, 1)
-                            + " h with gas a controller led the elements. While they have power to spare they make up for a damper too far open, and the temperature does not show it; nor does the gas used, which goes by pressure and time. Look at the flame at the flue and the colour at the spyhole, and note how much of the time the elements are on: more than in a sound firing is heat that goes with air");
+                            + " h with gas a controller led the elements. While they have power to spare they make up for a damper too far open, and the temperature does not show it; nor does the gas used, which goes by pressure and time. "
+                            + (plateUnknown ? "" : LOOK + ". ")
+                            + "Note how much of the time the elements are on: more than in a sound firing is heat that goes with air");
         }
         double gasS = x.atmosphereS().values().stream()
                 .mapToDouble(Double::doubleValue)

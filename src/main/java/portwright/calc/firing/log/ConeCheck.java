@@ -17,6 +17,9 @@ final class ConeCheck {
     /** Climb of the chart's middle column. */
     private static final double USUAL_K_PER_S = 60 / 3600.0;
 
+    /** Farther under its hottest reading a kiln is cooling (own judgement). */
+    private static final double COOLED_K = 10;
+
     private static final double APART_S = 45;
     /** Most of a cone's work is done in so long a time before it falls. */
     private static final double WORK_S = 7200;
@@ -25,6 +28,8 @@ final class ConeCheck {
     private static final double SELDOM_S = 720;
     /** A kiln just switched off falls at least so fast. */
     static final double FALL_K_PER_S = -60 / 3600.0;
+    /** The same at the end of a log, where no row shows how fast: so fast it may fall at the top, and so high the peak may have been (own judgement). */
+    private static final double OFF_K_PER_S = -240 / 3600.0;
     /** Offset from which the reading is held to be wrong, K: twice what a cone is good to would be 20; half a cone near 10 is about 12 (this project's judgement). */
     static final double TELLS_K = 15;
 
@@ -59,9 +64,11 @@ final class ConeCheck {
                 continue;
             }
             // So early a fall may need an offset beyond what is tried: it then lies above.
-            double found = offset(w, readings, log.before(row));
+            double found = offset(w, readings, late < 0 ? noted(log, row) : log.before(row));
             double early = Double.isNaN(found) ? WIDEST_K : found;
-            double sure = late * early <= 0 ? 0 : Math.abs(late) < Math.abs(early) ? late : early;
+            double sure = late * early <= 0 || late < 0 && cooled(log.readings(), row)
+                    ? 0
+                    : Math.abs(late) < Math.abs(early) ? late : early;
             sure = Math.signum(sure) * Math.max(0, Math.abs(sure) - unseen);
             double mean = Math.abs(late - early) > KNOWN_K ? sure : (late + early) / 2;
             double usual = w.endTemperatureK(USUAL_K_PER_S) - reading;
@@ -73,6 +80,29 @@ final class ConeCheck {
             out.add(new ConeOffset(row.cone(), row.timeS(), reading, mean, sure, slow));
         }
         return out;
+    }
+
+    /** When a cone may have fallen at the earliest, s: where rows lie far apart, one that fell between two is often noted in the next but one. */
+    private static double noted(FiringLog log, LogRow row) {
+        double before = log.before(row);
+        double again = before;
+        for (LogRow r : log.readings()) {
+            again = r.timeS() < before - 1e-6 ? r.timeS() : again;
+        }
+        return row.timeS() - before > SELDOM_S ? again : before;
+    }
+
+    /** Whether the kiln has cooled since its hottest reading: a cone that is first noted then fell before, nobody knows when. */
+    private static boolean cooled(List<LogRow> readings, LogRow row) {
+        double top = 0;
+        double now = Double.NaN;
+        for (LogRow r : readings) {
+            if (r.timeS() <= row.timeS() + 1e-6) {
+                top = Math.max(top, r.kelvin());
+                now = r.kelvin();
+            }
+        }
+        return now < top - COOLED_K;
     }
 
     /** Mean climb over the time in which a cone does most of its work, K/s. */
@@ -161,7 +191,7 @@ final class ConeCheck {
             LogRow a = r.get(i);
             LogRow b = r.get(i + 1);
             double rise = slope(r.get(i - 1), a);
-            double fall = i + 2 < r.size() ? Math.min(slope(b, r.get(i + 2)), FALL_K_PER_S) : FALL_K_PER_S;
+            double fall = i + 2 < r.size() ? Math.min(slope(b, r.get(i + 2)), FALL_K_PER_S) : OFF_K_PER_S;
             double t = (b.kelvin() - a.kelvin() - fall * (b.timeS() - a.timeS())) / (rise - fall);
             boolean falls = slope(a, b) < rise / 2 && (i + 2 == r.size() || slope(b, r.get(i + 2)) < 0);
             if (rise > 0 && falls && t > 0 && t < b.timeS() - a.timeS()) {

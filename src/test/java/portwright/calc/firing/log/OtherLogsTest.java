@@ -14,6 +14,9 @@ import portwright.calc.firing.log.LogFinding.Kind;
 
 /** Computed firings with a fault planted in each, 50 seeds a kind; hits and false alarms are counted. */
 class OtherLogsTest {
+    /** One that goes within minutes of the opening of the ports cannot be told from air: both are then named. */
+    private static final EnumSet<Kind> LOST = EnumSet.of(Kind.ELEMENT, Kind.AIR_OR_ELEMENT);
+
     record Count(int hits, int others, List<String> misses) {}
 
     static Count count(Fault fault, int from, int to, boolean damper, Set<Kind> wanted, Set<Kind> allowed) {
@@ -45,7 +48,7 @@ class OtherLogsTest {
 
     @Test
     void failedElementIsFound() {
-        Count c = count(Fault.ELEMENT, 1, 12, true, EnumSet.of(Kind.ELEMENT), FOLLOWS);
+        Count c = count(Fault.ELEMENT, 1, 12, true, LOST, FOLLOWS);
         assertThat(c.misses()).as("%s", c.misses()).isEmpty();
     }
 
@@ -109,7 +112,7 @@ class OtherLogsTest {
                 b,
                 "clean, damper not noted",
                 count(Fault.NONE, 1, 50, false, EnumSet.noneOf(Kind.class), EnumSet.noneOf(Kind.class)));
-        line(b, "element", count(Fault.ELEMENT, 1, 50, true, EnumSet.of(Kind.ELEMENT), FOLLOWS));
+        line(b, "element", count(Fault.ELEMENT, 1, 50, true, LOST, FOLLOWS));
         line(b, "relay open", count(Fault.RELAY_OPEN, 1, 50, true, EnumSet.of(Kind.RELAY), FOLLOWS));
         line(
                 b,
