@@ -117,7 +117,7 @@ final class ResultLines {
                     "damper",
                     (x.smallestAir() < 1
                                     ? "not logged; one that stands open by less than " + n(x.smallestAir() * 100, 0)
-                                    + " % of the way from the plan to all open cannot be told from this climb"
+                                            + " % of the way from the plan to all open cannot be told from this climb"
                                     : "not logged; even one all open cannot be told from this climb. Note it in the next firing")
                             + ". " + LOOK);
         }

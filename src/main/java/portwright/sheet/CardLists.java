@@ -63,8 +63,8 @@ record CardLists(
                 LIGHTING,
                 List.of(
                         "Cold, burners shut, gas on: soap every joint; gas off.",
-                        (openAir ? "Way out free" : "Room doors open")
-                                + ", kiln shut, CO alarm on" + noAlarm + ", extinguisher at the exit.",
+                        (openAir ? "Way out free" : "Room doors open") + ", kiln shut, CO alarm on" + noAlarm
+                                + ", extinguisher at the exit.",
                         "Grey step due, " + bothScales(METER_C) + " on the meter"
                                 + (probe == null ? "" : " of the lowest probe (" + probe + ")") + ": "
                                 + bothScales(GAS_ON_C)
@@ -100,7 +100,9 @@ record CardLists(
                         openAir
                                 ? "Everybody upwind. At 100 ppm too. Ill: away, call for help."
                                 : "Everybody out. At 100 ppm too. Ill: out, call for help.",
-                        openAir ? "Cylinder, breaker off; upwind." : "From outside: cylinder, breaker off; fan stays on.",
+                        openAir
+                                ? "Cylinder, breaker off; upwind."
+                                : "From outside: cylinder, breaker off; fan stays on.",
                         openAir ? "Back under 20 ppm only." : "Back in under 20 ppm only."));
     }
 

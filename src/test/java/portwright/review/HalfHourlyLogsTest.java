@@ -131,7 +131,8 @@ class HalfHourlyLogsTest {
         int found = 0;
         for (int seed = from; seed <= to; seed++) {
             Random r = new Random(seed * 91_411L);
-            ShedLogs where = new ShedLogs(ShedLogs.KILNS[seed % ShedLogs.KILNS.length], ShedLogs.way(seed % 4, "6"), false);
+            ShedLogs where =
+                    new ShedLogs(ShedLogs.KILNS[seed % ShedLogs.KILNS.length], ShedLogs.way(seed % 4, "6"), false);
             var own = where.own(
                     0.94 + 0.12 * r.nextDouble(),
                     0.9 + 0.2 * r.nextDouble(),
@@ -140,7 +141,9 @@ class HalfHourlyLogsTest {
                     0.96 + 0.08 * r.nextDouble(),
                     5e-4);
             Break b = new Break(lowK > 0 ? Fault.THERMOCOUPLE : Fault.NONE, 9999, lowK);
-            RecordResult x = new Sparse(where, latelyNoted(where.fire(own, b, r, true, 60).text())).read();
+            RecordResult x = new Sparse(
+                            where, latelyNoted(where.fire(own, b, r, true, 60).text()))
+                    .read();
             found += x.findings().stream().anyMatch(f -> f.kind() == Kind.THERMOCOUPLE) ? 1 : 0;
         }
         return found;

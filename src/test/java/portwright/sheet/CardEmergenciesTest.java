@@ -14,8 +14,7 @@ import portwright.review.Review;
 class CardEmergenciesTest {
     private static CardData card(DesignText d) {
         Review review = Review.of(d.read().design());
-        return CardBuilder.of(
-                new RuleBook(LimitTable.load()).check(review), review.design(), CardForecast.of(review));
+        return CardBuilder.of(new RuleBook(LimitTable.load()).check(review), review.design(), CardForecast.of(review));
     }
 
     private static DesignText kiln() {
@@ -46,7 +45,8 @@ class CardEmergenciesTest {
         DesignText outdoors = kiln().setText("room.place", "outdoors").setText("room.ceiling", "none");
         CardData none = card(outdoors.remove("room.coAlarm"));
         assertThat(none.lighting().toString()).contains("CO alarm on (none: carry a meter)");
-        assertThat(none.own()).anyMatch(o -> o.name().startsWith("No CO alarm") && o.cure().startsWith("Carry"));
+        assertThat(none.own())
+                .anyMatch(o -> o.name().startsWith("No CO alarm") && o.cure().startsWith("Carry"));
         CardData shed = card(kiln().set("room.coAlarm", "false"));
         assertThat(shed.lighting().toString()).contains("CO alarm on (none yet: fit one)");
         assertThat(shed.stops()).isPositive();
