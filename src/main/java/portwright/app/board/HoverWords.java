@@ -11,10 +11,29 @@ import portwright.check.Severity;
 import portwright.geometry.Hole;
 import portwright.model.UnitSystem;
 import portwright.units.BothSystems;
+import portwright.units.Unbroken;
 
 /** The numbers of a part in a few lines, for the pointer and for a screen reader. */
 final class HoverWords {
     private HoverWords() {}
+
+    /** Lines of so many letters at most; a longer word has a line of its own. */
+    static List<String> broken(List<String> lines, int most) {
+        List<String> out = new ArrayList<>();
+        for (String whole : lines) {
+            String line = "";
+            for (String word : Unbroken.words(whole).split(" ", 0)) {
+                if (!line.isEmpty() && line.length() + 1 + word.length() > most) {
+                    out.add(line);
+                    line = word;
+                } else {
+                    line = line.isEmpty() ? word : line + " " + word;
+                }
+            }
+            out.add(line);
+        }
+        return out;
+    }
 
     static List<String> of(Plot plot, Document doc, String name, UnitSystem units) {
         List<String> out = new ArrayList<>();

@@ -33,7 +33,7 @@ final class SideColumn {
     /** Breadth of the drawer at the right of the board, and what the board keeps beside it at least, px. */
     private static final double ASIDE_PX = 300;
 
-    private static final double BOARD_PX = 420;
+    private static final double BOARD_PX = 380;
 
     private final Side side;
     private final StackPane pinned = new StackPane();

@@ -82,7 +82,8 @@ public final class BoardLook {
         }
         return List.of(
                 new Tape("FRONT half removed, looking to the BACK", midX, clamp(h - 20, left + 40, h - 16), false),
-                new Tape("LEFT", clamp(v.x(b.minX()) - 46, left + 20, w), midY, true));
+                new Tape("LEFT", clamp(v.x(b.minX()) - 46, left + 20, w), midY, true),
+                new Tape("RIGHT", clamp(v.x(b.maxX()) + 46, left + 60, w - 20), midY, true));
     }
 
     /** What the strips of tape and the sign of a mirrored part cover, mm of the picture: no word goes under them. */
@@ -208,7 +209,11 @@ public final class BoardLook {
     /** Middle of words in a corner of the board where they cover neither the part nor tape; null where there is none. */
     private static Pt corner(Plot plot, View v, double w, double h, double half) {
         Box part = plot.bounds();
-        Box drawn = new Box(v.x(part.minX()), v.y(part.maxY()) - NAMES_PX, v.x(part.maxX()), v.y(part.minY()));
+        Box drawn = new Box(
+                v.x(part.minX()),
+                v.y(part.maxY()) - (plot.picture().walls() ? 3 : 1) * NAMES_PX,
+                v.x(part.maxX()),
+                v.y(part.minY()));
         double right = w - HINT_PX - half;
         double left = RulePainter.BREADTH + HINT_PX + half;
         double low = h - 2.4 * HINT_PX;

@@ -2,6 +2,7 @@ package portwright.app.part;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
@@ -32,12 +33,29 @@ final class ChoiceBoxes {
                 e.consume();
             }
         });
+        choice.addEventHandler(KeyEvent.KEY_TYPED, e -> letter(choice, e.getCharacter()));
         choice.skinProperty().addListener((o, a, skin) -> {
             if (skin instanceof ComboBoxListViewSkin<?> s) {
                 list(s.getPopupContent(), choice, picked);
             }
         });
         return choice;
+    }
+
+    /** A letter takes the next word that begins with it. */
+    private static void letter(ComboBox<String> choice, String typed) {
+        if (typed.isBlank() || choice.isShowing()) {
+            return;
+        }
+        List<String> words = choice.getItems();
+        int at = words.indexOf(choice.getValue());
+        for (int i = 1; i <= words.size(); i++) {
+            String word = words.get(Math.floorMod(at + i, words.size()));
+            if (word != null && word.toLowerCase(Locale.ROOT).startsWith(typed.toLowerCase(Locale.ROOT))) {
+                choice.setValue(word);
+                return;
+            }
+        }
     }
 
     /** The word that is shown was picked again when the list closes by Enter or by a tap on a word. */

@@ -1,5 +1,6 @@
 package portwright.app.part;
 
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.application.Platform;
@@ -45,6 +46,13 @@ public interface Showing {
                 of(h);
             }
         });
+    }
+
+    /** The node that is marked with a path or with the longest beginning of it; empty where none is. */
+    static Optional<Node> nearest(Node form, String path) {
+        return form.lookupAll("*").stream()
+                .filter(n -> n.getProperties().get(Showing.class) instanceof String at && path.startsWith(at))
+                .max(Comparator.comparingInt(n -> ((String) n.getProperties().get(Showing.class)).length()));
     }
 
     /** The heading of an item in a form; null where it shows none. */
