@@ -9,6 +9,7 @@ import portwright.app.doc.Plot;
 import portwright.check.Finding;
 import portwright.check.Severity;
 import portwright.geometry.Hole;
+import portwright.model.On;
 import portwright.model.UnitSystem;
 import portwright.units.BothSystems;
 import portwright.units.Unbroken;
@@ -35,14 +36,20 @@ final class HoverWords {
         return out;
     }
 
+    private static String side(double mm, UnitSystem units, String plus, String minus) {
+        return Lengths.shown(Math.abs(mm), units) + (mm < 0 ? minus : plus);
+    }
+
     static List<String> of(Plot plot, Document doc, String name, UnitSystem units) {
         List<String> out = new ArrayList<>();
         out.add(name);
         for (Hole h : plot.kiln().holes()) {
             if (h.name().equals(name)) {
                 out.add("⌀ " + h.port().diameter().typed() + ", drilled about " + Lengths.shown(h.drilled(), units));
-                out.add(Lengths.shown(h.centre().x(), units) + ", "
-                        + Lengths.shown(h.centre().y(), units));
+                boolean wall = h.face().on() == On.WALL;
+                out.add(side(h.centre().x(), units, " right", " left")
+                        + (wall ? " of the panel's middle, " : ", ")
+                        + side(h.centre().y(), units, wall ? " up" : " back", wall ? " down" : " front"));
             }
         }
         String path = Parts.path(doc.text(), name);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
+import javafx.event.EventHandler;
 import javafx.scene.Node;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.ListCell;
@@ -15,6 +16,9 @@ import portwright.form.FieldSpec;
 
 /** Choosers of words. The toolkit tells only of another word; these tell also when the same one is picked again or Enter is pressed on it. */
 final class ChoiceBoxes {
+    /** Letters nearer to each other in time belong to one word, ns. */
+    private static final long SOON_NS = 900_000_000L;
+
     private ChoiceBoxes() {}
 
     /** @param picked hears the word that somebody picked or set; the same word may come twice */
@@ -33,7 +37,7 @@ final class ChoiceBoxes {
                 e.consume();
             }
         });
-        choice.addEventHandler(KeyEvent.KEY_TYPED, e -> letter(choice, e.getCharacter()));
+        choice.addEventHandler(KeyEvent.KEY_TYPED, letters(choice));
         choice.skinProperty().addListener((o, a, skin) -> {
             if (skin instanceof ComboBoxListViewSkin<?> s) {
                 list(s.getPopupContent(), choice, picked);
@@ -42,20 +46,28 @@ final class ChoiceBoxes {
         return choice;
     }
 
-    /** A letter takes the next word that begins with it. */
-    private static void letter(ComboBox<String> choice, String typed) {
-        if (typed.isBlank() || choice.isShowing()) {
-            return;
-        }
-        List<String> words = choice.getItems();
-        int at = words.indexOf(choice.getValue());
-        for (int i = 1; i <= words.size(); i++) {
-            String word = words.get(Math.floorMod(at + i, words.size()));
-            if (word != null && word.toLowerCase(Locale.ROOT).startsWith(typed.toLowerCase(Locale.ROOT))) {
-                choice.setValue(word);
+    /** Letters that follow one another soon take the word that begins with them; the same first letter again takes the next such word. */
+    private static EventHandler<KeyEvent> letters(ComboBox<String> choice) {
+        StringBuilder typed = new StringBuilder();
+        long[] last = {0};
+        return e -> {
+            if (e.getCharacter().isBlank() || choice.isShowing()) {
                 return;
             }
-        }
+            long now = System.nanoTime();
+            typed.setLength(now - last[0] > SOON_NS ? 0 : typed.length());
+            last[0] = now;
+            typed.append(e.getCharacter().toLowerCase(Locale.ROOT));
+            List<String> words = choice.getItems();
+            int from = words.indexOf(choice.getValue()) + (typed.length() == 1 ? 1 : 0);
+            for (int i = 0; i < words.size(); i++) {
+                String word = words.get(Math.floorMod(from + i, words.size()));
+                if (word != null && word.toLowerCase(Locale.ROOT).startsWith(typed.toString())) {
+                    choice.setValue(word);
+                    return;
+                }
+            }
+        };
     }
 
     /** The word that is shown was picked again when the list closes by Enter or by a tap on a word. */

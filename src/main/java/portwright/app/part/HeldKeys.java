@@ -60,20 +60,15 @@ public final class HeldKeys {
                 }));
     }
 
-    /** Builds what a box holds anew; the field that held the keys gets them back. */
+    /** Builds what a box holds anew; the field that held the keys gets them back, unless it is gone. */
     public static void keep(Pane box, Runnable build) {
         Node owner = box.getScene() == null ? null : box.getScene().getFocusOwner();
         String held = null;
         for (Node n = owner; n != null && n != box; n = n.getParent()) {
             held = held == null && n instanceof FieldBox ? told(n) : held;
         }
-        if (held == null) {
-            build.run();
-        } else {
-            in(box);
-            build.run();
-            giveBack(box, held);
-        }
+        build.run();
+        giveBack(box, held);
     }
 
     private static String told(Node n) {

@@ -12,8 +12,9 @@ final class KindMenu {
 
     /** @param add gets the word of the file for the kind */
     static MenuButton of(Consumer<String> add) {
-        MenuButton menu = new MenuButton("Add a …");
+        MenuButton menu = new MenuButton("Add: which kind?");
         menu.getStyleClass().setAll("plain-button", "menu-button");
+        menu.setStyle("-fx-padding: 0;");
         menu.setMinWidth(Region.USE_PREF_SIZE);
         menu.setAccessibleText("add a fitting: choose its kind");
         for (FittingKind k : FittingKind.values()) {

@@ -24,7 +24,6 @@ import portwright.app.part.PlainField;
 import portwright.app.part.SlipView;
 import portwright.app.part.Ticket;
 import portwright.app.part.WorkBar;
-import portwright.model.UnitSystem;
 import portwright.sheet.Paper;
 import portwright.sheet.SheetOptions;
 
@@ -192,12 +191,7 @@ public final class PaperStep implements StepView {
         across.aside();
         down.aside();
         boolean ok = p.print() != null;
-        boolean inch = Moves.units(doc.text()) == UnitSystem.INCH;
-        sheets.setText(
-                p.preview() == null
-                        ? ""
-                        : p.preview().sheets() + " sheets, overlap " + (inch ? "15/32 in" : "12 mm")
-                                + " or more, content mark " + p.mark());
+        sheets.setText(p.preview() == null ? "" : SheetWords.count(p, Moves.units(doc.text())));
         sheets.setVisible(p.preview() != null);
         sheets.setManaged(p.preview() != null);
         messages.getChildren().clear();
