@@ -23,6 +23,10 @@ public final class BoardLook {
 
     private static final double KEYS_WIDE_PX = 312;
     private static final double KEYS_FROM_PX = 360;
+    /** On a narrower board the hints at the upper edge show their keys alone, px; the middle of a tape right of these. */
+    private static final double KEYS_ALONE_PX = 640;
+
+    private static final double KEYS_END_PX = 212;
 
     /** Breadth of the scale in words in the lower right corner, px. */
     private static final double SCALE_PX = 120;
@@ -61,8 +65,9 @@ public final class BoardLook {
         double top = clamp(v.y(b.maxY()) - 14, left + 18, h - 40);
         double bottom = clamp(v.y(b.minY()) + 14, left + 40, h - 16);
         if (picture.slab()) {
+            boolean hints = w < KEYS_ALONE_PX && top < left + KEYS_PX;
             return List.of(
-                    new Tape("BACK · hinge", midX, top, false),
+                    new Tape("BACK · hinge", hints ? Math.max(midX, left + KEYS_END_PX) : midX, top, false),
                     new Tape("FRONT", midX, bottom, false),
                     new Tape(
                             picture.mirrored() ? "RIGHT" : "LEFT",

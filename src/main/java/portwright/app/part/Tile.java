@@ -28,6 +28,9 @@ public final class Tile extends ToggleButton {
     private static final double BOTH_PX = 96;
     /** Under this width the name stands in smaller letters, px. */
     private static final double NAME_PX = 72;
+    /** And under this one in the smallest. */
+    private static final double SMALL_PX = 52;
+
     /** Height of a tile with its counts in two rows, px. */
     private static final double ROWS_PX = 82;
     /** What a tile keeps free beside its counts, px. */
@@ -84,7 +87,7 @@ public final class Tile extends ToggleButton {
 
     private void size() {
         word.setText(width >= BOTH_PX ? number + " " + name : name);
-        word.setStyle(width >= NAME_PX ? "" : "-fx-font-size: 13px;");
+        word.setStyle(width >= NAME_PX ? "" : width >= SMALL_PX ? "-fx-font-size: 13px;" : "-fx-font-size: 11px;");
         mark();
         double high = below.isManaged() ? ROWS_PX : isSelected() ? 79 : 68;
         setMinSize(width, high);
