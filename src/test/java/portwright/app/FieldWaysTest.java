@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -162,6 +165,24 @@ class FieldWaysTest {
             assertThat(open.stage().getScene().getFocusOwner().getScene())
                     .as("it is the field in sight")
                     .isNotNull();
+        });
+    }
+
+    /** A step's fields are built anew when its heading changes; the one that Tab went to hears the next letter at once. */
+    @Test
+    void aFieldThatIsBuiltAnewHearsTheNextLetter() {
+        Toolkit.run(() -> {
+            view.go(Step.FIRING);
+            view.stepView(Step.FIRING).reveal("firing.steps[2].rate");
+            TextField rate = (TextField) box("firing.steps[2].rate").control(true);
+            rate.setText("110 °F/h");
+            box("firing.steps[2].hold").control(true);
+            TextField hold = (TextField) open.stage().getScene().getFocusOwner();
+            assertThat(keysIn()).isEqualTo("firing.steps[2].hold");
+            assertThat(hold.getSkin()).isNotNull();
+            Event.fireEvent(
+                    hold, new KeyEvent(KeyEvent.KEY_TYPED, "2", "", KeyCode.UNDEFINED, false, false, false, false));
+            assertThat(hold.getText()).isEqualTo("2");
         });
     }
 

@@ -182,7 +182,7 @@ public final class MainView extends Pane {
         Node row = steps.get(step).row();
         if (row != null && board.isFocused() && !doc.dragging()) {
             layout();
-            side.see(row);
+            side.stay(row);
         }
     }
 

@@ -248,14 +248,19 @@ final class Side extends ScrollPane implements Showing {
         views.stream().filter(x -> same(chosen, x.finding())).findFirst().ifPresent(x -> hold.show(x.view()));
     }
 
-    /** Brings a part of the tickets into sight; the keys stay where they are. */
-    void see(Node row) {
+    @Override
+    public void stay(Node row) {
         hold.see(row);
     }
 
     /** Goes to the first field at or below a row of the tickets. */
     void edit(Node row) {
         hold.edit(row);
+    }
+
+    @Override
+    public Runnable place() {
+        return hold.place();
     }
 
     @Override

@@ -73,10 +73,14 @@ public final class FormView extends VBox {
         if (!now.equals(signature)) {
             signature = now;
             refreshers.clear();
+            Runnable place = Showing.kept(this);
             String held = HeldKeys.in(this);
             getChildren().clear();
             build(this, spec, path);
             HeldKeys.giveBack(this, held);
+            if (held != null) {
+                place.run();
+            }
         } else {
             refreshers.forEach(Runnable::run);
         }

@@ -34,6 +34,8 @@ public final class HeldKeys {
         if (held == null) {
             return;
         }
+        // a control hears keys only once it has its skin: what is typed before the next frame would be lost
+        form.applyCss();
         Optional<Node> same =
                 form.lookupAll("*").stream().filter(n -> held.equals(told(n))).findFirst();
         // a place typed whole has become two fields
