@@ -4,6 +4,7 @@ import portwright.app.doc.Document;
 import portwright.app.doc.HomeFolder;
 import portwright.app.doc.PaperChoice;
 import portwright.app.doc.PaperModel;
+import portwright.app.doc.PrinterBars;
 import portwright.app.doc.Step;
 import portwright.app.step.FiringStep;
 import portwright.app.step.GasStep;
@@ -23,7 +24,10 @@ final class Steps {
             case FIRING -> new FiringStep(doc, Catalog.firing());
             default ->
                 new PaperStep(
-                        doc, new PaperModel(doc, PaperChoice.of(home), javafx.application.Platform::runLater), home);
+                        doc,
+                        new PaperModel(doc, PaperChoice.of(home), javafx.application.Platform::runLater)
+                                .measured(PrinterBars.of(home)),
+                        home);
         };
     }
 }

@@ -63,6 +63,7 @@ public final class SectionPainter {
         wall(pen, window, outer[0], inner[0]);
         wall(pen, window, inner[1], outer[1]);
         coils(pen);
+        SectionFittings.of(kiln).forEach(f -> pen.polyline(f.box().corners(), true, LineStyle.NEIGHBOUR));
         kiln.shelves().forEach(s -> shelf(pen, s));
         Pt c = kiln.centre();
         pen.line(
@@ -81,6 +82,27 @@ public final class SectionPainter {
             }
         }
         kiln.shelves().forEach(s -> name(pen, labels, s));
+        cuts().forEach(labels::keepFree);
+        SectionFittings.of(kiln).forEach(f -> labels.place(f.name(), labels.near(f.box()), TextStyle.SMALL));
+    }
+
+    /** Words keep off the plates of the shelves. */
+    public void keepFree(Labels labels) {
+        kiln.shelves().forEach(s -> labels.keepFree(plate(s)));
+    }
+
+    /** The brick that is cut: floor, lid and walls. */
+    private List<Box> cuts() {
+        double[] floor = across(kiln.slab(On.FLOOR));
+        double[] lid = across(kiln.slab(On.LID));
+        double[] inner = across(kiln.inner());
+        double[] outer = across(kiln.wallOuter());
+        double h = kiln.height();
+        return List.of(
+                new Box(floor[0], -kiln.thickness(On.FLOOR), floor[1], 0),
+                new Box(lid[0], h, lid[1], h + kiln.thickness(On.LID)),
+                new Box(outer[0], 0, inner[0], h),
+                new Box(inner[1], 0, outer[1], h));
     }
 
     /** Over a hole in the lid; beside one in the floor, where the burner stands under it. */

@@ -63,7 +63,7 @@ public final class Catalog {
         return FormSpec.object(
                 "drilling",
                 "Drilling",
-                "{\"oversize\": \"{3/32 in|2 mm}\"}",
+                "{}",
                 List.of(
                         quantity("oversize", "oversize", Kind.LENGTH, "{1/16 in|2 mm}"),
                         quantity("centre", "centre error", Kind.LENGTH, "{1/16 in|1.5 mm}"),
@@ -107,12 +107,12 @@ public final class Catalog {
         return FormSpec.object(
                 "damper",
                 "Damper",
-                "{\"open\": \"100 %\"}",
+                "{}",
                 List.of(quantity("open", "open", Kind.SHARE, "60 %")),
                 FormSpec.object(
                         "plate",
                         "Plate",
-                        "{\"thickness\": \"{5/8 in|16 mm}\", \"width\": \"{4 in|100 mm}\", \"length\": \"{6 in|150 mm}\", \"shared\": false}",
+                        "{}",
                         List.of(
                                 quantity("thickness", "thickness", Kind.LENGTH, "{5/8 in|16 mm}"),
                                 quantity("width", "width", Kind.LENGTH, "{4 in|100 mm}"),

@@ -97,7 +97,7 @@ public final class KilnCatalog {
                 FormSpec.object(
                         "joints",
                         "Brick joints",
-                        "{\"brickLength\": \"{9 in|230 mm}\", \"row\": \"{4 1/2 in|115 mm}\", \"bond\": \"half\", \"turn\": \"0 deg\", \"offset\": [\"{0 in|0 mm}\", \"{0 in|0 mm}\"]}",
+                        "{}",
                         List.of(
                                 quantity("brickLength", "brick length", Kind.LENGTH, "{9 in|230 mm}"),
                                 quantity("row", "row", Kind.LENGTH, "{4 1/2 in|115 mm}"),
@@ -143,8 +143,8 @@ public final class KilnCatalog {
                 "Fittings",
                 "{\"name\": \"{name}\", \"kind\": \"leg\", \"on\": \"floor\"}",
                 List.of(
-                        text("name", "name"),
                         word("kind", "kind", FittingKind.class),
+                        text("name", "name"),
                         word("on", "on the", On.class),
                         FieldSpec.of("panel", "panel", Type.WHOLE, "e.g. 3"),
                         place("place"),

@@ -4,9 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.file.Path;
 import java.util.List;
+import javafx.event.Event;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
+import javafx.scene.input.KeyCode;
+import javafx.scene.input.KeyEvent;
 import javafx.scene.input.MouseEvent;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -14,9 +17,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import portwright.app.doc.Document;
 import portwright.app.doc.FieldModel;
+import portwright.app.doc.FindingOrder;
 import portwright.app.doc.Step;
 import portwright.app.frame.MainView;
 import portwright.app.part.FieldBox;
+import portwright.app.step.PaperStep;
 import portwright.form.Catalog;
 import portwright.form.FieldSpec;
 import portwright.units.Kind;
@@ -131,5 +136,107 @@ class FieldWaysTest {
                     .count();
             assertThat(rings).isEqualTo(1);
         });
+    }
+
+    private FieldBox box(String path) {
+        view.applyCss();
+        view.layout();
+        return view.lookupAll("*").stream()
+                .filter(n -> n instanceof FieldBox b && b.model().path().equals(path))
+                .map(FieldBox.class::cast)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** Leaving the name of a chosen part renames it; the field that has the keys by then keeps them. */
+    @Test
+    void aRenameLeavesTheKeysInTheNextField() {
+        Toolkit.run(() -> {
+            view.go(Step.KILN);
+            heading("Elements").fire();
+            heading("E5").fire();
+            TextField name = (TextField) box("kiln.elements[4].name").control(true);
+            name.setText("E5b");
+            box("kiln.elements[4].height").control(true);
+        });
+        Toolkit.run(() -> {
+            assertThat(doc.selected()).isEqualTo("E5b");
+            assertThat(keysIn()).isEqualTo("kiln.elements[4].height");
+            assertThat(open.stage().getScene().getFocusOwner().getScene())
+                    .as("it is the field in sight")
+                    .isNotNull();
+        });
+    }
+
+    /** A step's fields are built anew when its heading changes; the one that Tab went to hears the next letter at once. */
+    @Test
+    void aFieldThatIsBuiltAnewHearsTheNextLetter() {
+        Toolkit.run(() -> {
+            view.go(Step.FIRING);
+            view.stepView(Step.FIRING).reveal("firing.steps[2].rate");
+            TextField rate = (TextField) box("firing.steps[2].rate").control(true);
+            rate.setText("110 °F/h");
+            box("firing.steps[2].hold").control(true);
+            TextField hold = (TextField) open.stage().getScene().getFocusOwner();
+            assertThat(keysIn()).isEqualTo("firing.steps[2].hold");
+            assertThat(hold.getSkin()).isNotNull();
+            Event.fireEvent(
+                    hold, new KeyEvent(KeyEvent.KEY_TYPED, "2", "", KeyCode.UNDEFINED, false, false, false, false));
+            assertThat(hold.getText()).isEqualTo("2");
+        });
+    }
+
+    /** Each row of what is missing leads into its field. */
+    @Test
+    void aRowOfWhatIsMissingLeadsToItsField() {
+        Toolkit.run(() -> doc.edit("bare", t -> t.remove("burners[1].jet").remove("room.floor")));
+        Toolkit.until(() -> !doc.checking());
+        Toolkit.run(() -> {
+            view.go(Step.PAPER);
+            view.applyCss();
+            view.layout();
+            List<Button> rows = view.lookupAll(".part-row").stream()
+                    .filter(n -> n instanceof Button b && b.getAccessibleText().startsWith("go to "))
+                    .map(Button.class::cast)
+                    .toList();
+            int open = FindingOrder.count(doc, Step.PAPER).open();
+            assertThat(rows).hasSize(open).hasSizeGreaterThan(1);
+            rows.stream()
+                    .filter(b -> b.getText().contains("Burners 2"))
+                    .findFirst()
+                    .orElseThrow()
+                    .fire();
+        });
+        Toolkit.until(() -> keysIn().equals("burners[1].jet"));
+        Toolkit.run(() -> assertThat(view.step()).isEqualTo(Step.GAS));
+    }
+
+    /** A correction typed and then Save pressed: the field is taken, the pages are made anew, and the button hears its click. */
+    @Test
+    void theFirstClickAfterTypingACorrectionIsHeard() {
+        Toolkit.until(() -> !doc.checking());
+        Toolkit.run(() -> view.go(Step.PAPER));
+        PaperStep paper = (PaperStep) view.stepView(Step.PAPER);
+        Toolkit.until(() -> paper.ready() && !save().isDisabled());
+        Toolkit.run(() -> {
+            TextField across = view.lookupAll(".text-field").stream()
+                    .filter(n -> n instanceof TextField t && "across".equals(t.getAccessibleText()))
+                    .map(TextField.class::cast)
+                    .findFirst()
+                    .orElseThrow();
+            across.requestFocus();
+            across.setText("99.5");
+            save().requestFocus();
+            assertThat(save().isDisabled()).as("between press and release").isFalse();
+        });
+        Toolkit.until(() -> !save().isDisabled());
+    }
+
+    private Button save() {
+        return view.lookupAll(".main-button").stream()
+                .filter(n -> n instanceof Button b && b.getText().equals("Save PDF"))
+                .map(Button.class::cast)
+                .findFirst()
+                .orElseThrow();
     }
 }

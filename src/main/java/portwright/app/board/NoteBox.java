@@ -23,6 +23,11 @@ import portwright.units.Format;
 
 /** Small boxes with numbers over the drawing: the chosen hole, the part under the pointer, a measure. */
 final class NoteBox {
+    /** Letters in a line of the numbers under the pointer at most, and how wide one is about, px. */
+    private static final int HOVER_LETTERS = 46;
+
+    private static final double HOVER_LETTER_PX = 8;
+
     private NoteBox() {}
 
     /** @param flags of stops, px: they stay in sight */
@@ -96,7 +101,8 @@ final class NoteBox {
     }
 
     static void hovered(Patches patches, Palette p, Board board, Document doc, Marks m, Box window) {
-        List<String> lines = HoverWords.of(board.plot(), doc, m.hovered, board.units());
+        int most = (int) Math.max(14, Math.min(HOVER_LETTERS, (window.width() - 60) / HOVER_LETTER_PX));
+        List<String> lines = HoverWords.broken(HoverWords.of(board.plot(), doc, m.hovered, board.units()), most);
         if (lines.isEmpty()) {
             return;
         }
@@ -106,8 +112,11 @@ final class NoteBox {
         }
         bw += 22;
         double bh = 12 + 18 * lines.size();
-        double x = Math.min(window.maxX() - bw - 8, m.hoverAt.x() + 18);
-        double y = Math.min(window.maxY() - bh - 8, m.hoverAt.y() + 18);
+        double x = Math.max(window.minX() + 4, Math.min(window.maxX() - bw - 8, m.hoverAt.x() + 18));
+        double low = m.hoverAt.y() + 18;
+        double y = Math.max(
+                window.minY() + 4,
+                low + bh > window.maxY() - 8 ? Math.min(window.maxY(), m.hoverAt.y() - 10) - bh : low);
         Box box = new Box(x, y, x + bw, y + bh);
         patches.add(box.grown(2), window, g -> {
             frame(g, p, box, p.of(Ink.EDGE));
@@ -140,7 +149,7 @@ final class NoteBox {
         double tw = TextSizes.width(words, Fonts.bold(13)) + 20;
         double x = (a.x() + b.x()) / 2;
         double y = (a.y() + b.y()) / 2;
-        Box box = new Box(x - tw / 2, y - 34, x + tw / 2, y - 8);
+        Box box = NotePlace.beside(board, new Pt(x, y), tw, 26, window);
         patches.add(box.union(Box.around(List.of(a, b)).grown(5)).grown(2), window, g -> {
             rings(g, p, a, b);
             g.strokeLine(a.x(), a.y(), b.x(), b.y());
@@ -149,7 +158,7 @@ final class NoteBox {
             g.setFont(Fonts.bold(13));
             g.setTextAlign(TextAlignment.CENTER);
             g.setTextBaseline(VPos.BASELINE);
-            g.fillText(words, x, y - 16);
+            g.fillText(words, box.centre().x(), box.minY() + 18);
         });
     }
 

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import portwright.app.doc.Plot;
+import portwright.app.paint.BoardLook;
 import portwright.app.paint.Fonts;
 import portwright.app.paint.RulePainter;
 import portwright.app.paint.TextSizes;
@@ -60,6 +61,21 @@ final class NotePlace {
         return Collections.min(of, Comparator.comparingDouble(b -> covered(b, others)));
     }
 
+    /** A box for words beside a line, off the names of the holes and the tapes as far as there is room. */
+    static Box beside(Board board, Pt middle, double w, double h, Box window) {
+        Box room = new Box(
+                RulePainter.BREADTH + 8, RulePainter.BREADTH + 8, window.maxX() - EDGE_PX, window.maxY() - EDGE_PX);
+        List<Box> others = others(board, null);
+        others.addAll(BoardLook.taped(board.plot(), board.view(), window.maxX(), window.maxY()));
+        List<Box> spots = new ArrayList<>();
+        for (double dy : new double[] {-34, 8, -64, 38, -94, 68, -124, 98}) {
+            for (double dx : new double[] {0, w / 2 + 16, -w / 2 - 16}) {
+                spots.add(into(room, middle.x() + dx - w / 2, middle.y() + dy, w, h));
+            }
+        }
+        return Collections.min(spots, Comparator.comparingDouble(b -> covered(b, others)));
+    }
+
     /** Area of other boxes under one, px². */
     private static double covered(Box b, List<Box> others) {
         return others.stream()
@@ -74,7 +90,7 @@ final class NotePlace {
         return new Box(left, top, left + w, top + h);
     }
 
-    /** The other holes in sight with their rings, and the names over all of them, px. */
+    /** The other holes in sight with their rings, and the names over all of them, px; all of them for no hole. */
     private static List<Box> others(Board board, Hole hole) {
         Plot plot = board.plot();
         List<Box> out = new ArrayList<>();
@@ -86,7 +102,7 @@ final class NotePlace {
                 double r = (o.drilled() / 2 + KEEP_OUT_MM) * board.view().scale();
                 String name = o.name() + "  ⌀ " + o.port().diameter().typed();
                 double half = Math.max(r, TextSizes.width(name, Fonts.bold(13)) / 2);
-                boolean own = o.name().equals(hole.name());
+                boolean own = hole != null && o.name().equals(hole.name());
                 out.add(new Box(x - half, y - r - NAME_PX, x + half, own ? y - r : y + r));
             }
         }

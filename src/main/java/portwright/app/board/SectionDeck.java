@@ -111,6 +111,7 @@ final class SectionDeck {
         List<Box> burners = burners(pen, k);
         burners.forEach(labels::keepFree);
         inletArrows(pen, k).forEach(labels::keepFree);
+        plot.sectionKeepFree(labels);
         SectionLabels say = new SectionLabels(pen, k, words, labels);
         if (words.known()) {
             Box chart = PressureChart.box(v, k, w, room(w));

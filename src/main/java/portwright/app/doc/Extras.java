@@ -37,6 +37,7 @@ public record Extras(FireWords fire, Gas gas, List<StepRow> rows, List<ReportLin
      * @param open share that the design states
      * @param balance pressures at topK and that share
      * @param band at topK and that share
+     * @param plan how far the damper stands open in each step with gas
      */
     public record Gas(
             double topK,
@@ -47,7 +48,8 @@ public record Extras(FireWords fire, Gas gas, List<StepRow> rows, List<ReportLin
             DamperPlate plate,
             double open,
             DraftBalance balance,
-            FireBand band) {}
+            FireBand band,
+            List<DamperPlan> plan) {}
 
     /** The quick part: no curves. */
     public static Extras quick(Review r) {
@@ -82,7 +84,8 @@ public record Extras(FireWords fire, Gas gas, List<StepRow> rows, List<ReportLin
                         f.plate(),
                         f.damperOpen(),
                         f.state(top, f.damperOpen()).balance(),
-                        f.band(top, f.damperOpen())),
+                        f.band(top, f.damperOpen()),
+                        DamperPlan.of(r, rows)),
                 rows,
                 beside);
     }

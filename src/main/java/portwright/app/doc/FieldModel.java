@@ -4,6 +4,7 @@ import java.util.List;
 import portwright.file.DesignText;
 import portwright.file.Problem;
 import portwright.form.FieldSpec;
+import portwright.units.Kind;
 
 /** One field of a form: what it shows, what was typed wrongly, and the last good value that stays in use. */
 public final class FieldModel {
@@ -75,7 +76,8 @@ public final class FieldModel {
 
     /** The wanted form in the user's system, for an empty field. */
     public String hint() {
-        return Templates.inSystem(doc.text(), spec.hint());
+        String wanted = Templates.inSystem(doc.text(), spec.hint());
+        return wanted.matches("\\d.*|#\\d.*") ? "e.g. " + wanted : wanted;
     }
 
     /** Takes what was typed, also the same again, when the design stays readable; else keeps it as wrong text and leaves the design alone. */
@@ -92,8 +94,11 @@ public final class FieldModel {
         String label = part.isBlank() ? spec.label() : part + " " + spec.label();
         String name = label + (typed.isBlank() ? " taken away" : " " + short20(typed));
         List<Problem> problems;
+        String refused = spec.kind() == null ? null : Products.wrong(spec.kind(), typed);
         try {
-            problems = doc.edit(name.strip(), t -> Switches.put(t, base, spec, typed));
+            problems = refused != null && spec.kind() == Kind.ANGLE
+                    ? List.of(new Problem(0, 0, path(), refused))
+                    : doc.edit(name.strip(), t -> Switches.put(t, base, spec, typed));
         } catch (IllegalArgumentException e) {
             problems = List.of(new Problem(
                     0,
@@ -107,15 +112,18 @@ public final class FieldModel {
             confirm();
             return true;
         }
-        String error = noNumber(typed) != null
-                ? noNumber(typed)
-                : spec.key().equals(FieldCodec.ELECTRIC) && typed.strip().matches("\\d+(\\.\\d+)?")
-                        ? "\"" + typed.strip() + "\" has no unit. Write \"" + typed.strip() + " kW\"."
-                        : problems.stream()
-                                .filter(p -> p.path().startsWith(path()))
-                                .findFirst()
-                                .orElse(problems.get(0))
-                                .message();
+        String error = refused != null
+                ? refused
+                : noNumber(typed) != null
+                        ? noNumber(typed)
+                        : spec.key().equals(FieldCodec.ELECTRIC)
+                                        && typed.strip().matches("\\d+(\\.\\d+)?")
+                                ? "\"" + typed.strip() + "\" has no unit. Write \"" + typed.strip() + " kW\"."
+                                : problems.stream()
+                                        .filter(p -> p.path().startsWith(path()))
+                                        .findFirst()
+                                        .orElse(problems.get(0))
+                                        .message();
         doc.unread().put(new Unread.Entry(path(), Unread.name(doc.text(), base, spec.label()), typed, error, good()));
         return false;
     }

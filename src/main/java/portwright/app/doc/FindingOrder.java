@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Set;
 import portwright.check.CheckResult;
 import portwright.check.Finding;
-import portwright.check.Forbids;
 import portwright.check.NotChecked;
 import portwright.check.Severity;
 import portwright.check.Verdict;
@@ -57,14 +56,17 @@ public final class FindingOrder {
                 && r.findings().stream().anyMatch(f -> f.rule().equals(rule));
     }
 
-    /** What the step's tile shows; a step that has not been checked yet never shows clear. Paper: stops for drilling, the only thing that stops the template. */
+    /** What the step's tile shows; a step that has not been checked yet never shows clear. Paper: the rows of {@link Withheld}. */
     public static StepCount count(Document doc, Step step) {
         CheckResult r = doc.result();
         int unread = doc.unread().of(step).size();
         int borrowed = doc.borrowed().count(step, doc.dragging());
         if (step == Step.PAPER) {
-            return new StepCount(
-                    (int) r.stops(Forbids.DRILLING), 0, r.drilling() == Verdict.INCOMPLETE ? 1 : 0, unread, borrowed);
+            List<Withheld.Row> rows = Withheld.of(doc);
+            int stopped = Withheld.stops(rows);
+            int open = rows.size() - stopped;
+            boolean more = r.drilling() == Verdict.INCOMPLETE || doc.waiting() || doc.stopped();
+            return new StepCount(stopped, 0, Math.max(more ? 1 : 0, open), unread, borrowed, 0);
         }
         int stops = 0;
         int cautions = 0;
@@ -76,6 +78,11 @@ public final class FindingOrder {
         }
         boolean later = (doc.waiting() || doc.stopped()) && AFTER_GEOMETRY.contains(step);
         return new StepCount(
-                stops, cautions, Math.max(later ? 1 : 0, open(doc, step).size()), unread, borrowed);
+                stops,
+                cautions,
+                Math.max(later ? 1 : 0, open(doc, step).size()),
+                unread,
+                borrowed,
+                Withheld.missing(doc, step).size());
     }
 }

@@ -19,16 +19,18 @@ public final class PaperHold {
                 .orElse("");
     }
 
-    /** Why no card leaves, empty for null, in the words of the refusal; a long list of what is not checked is cut to its first, since the slip has them all. */
-    public static String card(String refused) {
+    /** Why no card leaves, empty for null: how many rows of the list it waits for; in the words of the refusal where the list has none. */
+    public static String card(String refused, Document doc) {
         if (refused == null) {
             return "";
         }
-        String[] parts = refused.replaceFirst("^No card: ", "")
-                .replaceFirst(" Mend or complete the design.*$", "")
-                .split("; ", -1);
-        return "Save card waits: " + parts[0]
-                + (parts.length == 1 ? "" : "; and " + (parts.length - 1) + " more, told above.");
+        long n = Withheld.of(doc).stream()
+                .filter(r -> r.what() == Withheld.What.CARD
+                        || r.what() == Withheld.What.TEMPLATE && r.path().equals("kiln.elements"))
+                .count();
+        return n == 0
+                ? "Save card waits: " + refused.replaceFirst("^No card: ", "")
+                : "Save card waits for " + n + (n == 1 ? " thing: see" : " things: see") + " the list of this step.";
     }
 
     private static String words(Finding f, long stops) {

@@ -16,16 +16,9 @@ import portwright.sheet.Paper;
 import portwright.sheet.SheetBook;
 import portwright.sheet.SheetOptions;
 import portwright.sheet.SheetRefused;
-import portwright.units.Format;
-import portwright.units.Kind;
-import portwright.units.Quantity;
-import portwright.units.QuantityException;
 
 /** What will be printed: paper, parts, faces, the printer's correction, and the pages as made off the window's thread. */
 public final class PaperModel {
-    /** True length of the bars on every sheet, mm. */
-    public static final double BAR_MM = 100;
-
     /** Paths under which the fields of the Paper step are known to {@link Unread}. */
     public static final String PAPER = "print.paper";
 
@@ -36,8 +29,8 @@ public final class PaperModel {
     private final Executor ui;
     private final ExecutorService worker = Background.one("portwright paper");
     private PaperChoice choice;
-    private String across = "100 mm";
-    private String down = "100 mm";
+    private PrinterBars bars = PrinterBars.TRUE;
+    private boolean remembered;
     private long wanted;
     private Future<?> running;
     private Pages pages;
@@ -84,20 +77,20 @@ public final class PaperModel {
 
     /** Paper, parts and faces. */
     public PaperChoice choice() {
-        return choice;
+        return choice.of(Moves.units(doc.text()));
     }
 
     /** Sets the paper; answers why it cannot be one, else null. */
     public String paper(String text) {
         try {
             String name = Paper.parse(text).name();
-            if (!name.equals(choice.paper())) {
+            if (!name.equals(choice().paper())) {
                 choice = new PaperChoice(name, choice.part(), choice.face());
                 make();
             }
-            return told(PAPER, "paper", text, choice.paper(), null);
+            return told(PAPER, "paper", text, choice().paper(), null);
         } catch (IllegalArgumentException e) {
-            return told(PAPER, "paper", text, choice.paper(), e.getMessage());
+            return told(PAPER, "paper", text, choice().paper(), e.getMessage());
         }
     }
 
@@ -112,11 +105,29 @@ public final class PaperModel {
     }
 
     public String across() {
-        return across;
+        return bars.across();
     }
 
     public String down() {
-        return down;
+        return bars.down();
+    }
+
+    /** Takes what was read on the bars at an earlier start. */
+    public PaperModel measured(PrinterBars last) {
+        bars = last;
+        remembered = !last.equals(PrinterBars.TRUE);
+        return this;
+    }
+
+    /** Whether the printer's correction was read at an earlier start. */
+    public boolean remembered() {
+        return remembered;
+    }
+
+    /** Keeps paper, parts, faces and correction for the next start. */
+    public void keep(HomeFolder home) {
+        choice.keep(home);
+        bars.keep(home);
     }
 
     /** Takes what the steel rule read on the bars, mm where it is a number alone; answers what is wrong, else null. */
@@ -126,16 +137,15 @@ public final class PaperModel {
                 acrossBar ? ACROSS : DOWN,
                 acrossBar ? "bar across" : "bar down",
                 text,
-                acrossBar ? across : down,
-                wrong(text));
+                bars.text(acrossBar),
+                PrinterBars.wrong(text));
         if (wrong != null) {
             return wrong;
         }
-        if (text.equals(acrossBar ? across : down)) {
+        if (text.equals(bars.text(acrossBar))) {
             return null;
         }
-        across = acrossBar ? text : across;
-        down = acrossBar ? down : text;
+        bars = bars.with(acrossBar, text);
         make();
         return null;
     }
@@ -150,34 +160,20 @@ public final class PaperModel {
         return wrong;
     }
 
-    private static String wrong(String text) {
-        double mm;
-        try {
-            mm = Quantity.parse(text, Kind.LENGTH).mm();
-        } catch (QuantityException e) {
-            return e.getMessage();
-        }
-        double off = mm > 0 ? BAR_MM / mm - 1 : 1;
-        return Math.abs(off) > SheetOptions.LARGEST_CORRECTION
-                ? "Your bar is off by " + Format.plain(Math.abs(mm - BAR_MM), 1)
-                        + " %. More than 1.5 % is not corrected: mend the printer's scaling first."
-                : null;
-    }
-
     /** True over printed length. */
     public double factor(boolean acrossBar) {
-        return BAR_MM / Quantity.parse(acrossBar ? across : down, Kind.LENGTH).mm();
+        return PrinterBars.BAR_MM / bars.mm(acrossBar);
     }
 
     /** What the bar measured, mm. */
     public double measuredMm(boolean acrossBar) {
-        return Quantity.parse(acrossBar ? across : down, Kind.LENGTH).mm();
+        return bars.mm(acrossBar);
     }
 
     private SheetOptions options(boolean despite) {
         int unmeasured = doc.borrowed().unmeasured();
         return new SheetOptions(
-                Paper.parse(choice.paper()),
+                Paper.parse(choice().paper()),
                 choice.part(),
                 choice.face(),
                 factor(true),
@@ -277,8 +273,8 @@ public final class PaperModel {
         try {
             CardData data = CardBuilder.of(
                     result, review.design(), review.fire() == null ? CardForecast.none() : CardForecast.of(review));
-            card = FiringCard.picture(data, Paper.parse(choice.paper()), mark);
-            cardPdf = FiringCard.print(data, Paper.parse(choice.paper()), mark, false);
+            card = FiringCard.picture(data, Paper.parse(choice().paper()), mark);
+            cardPdf = FiringCard.print(data, Paper.parse(choice().paper()), mark, false);
         } catch (SheetRefused | IllegalArgumentException e) {
             cardRefused = words(e.getMessage());
         }
@@ -287,7 +283,10 @@ public final class PaperModel {
 
     /** The command line's advice has no place in the window. */
     private static String words(String message) {
-        return message == null ? "" : message.replaceAll(", or add --despite-stops[^.]*\\.", ".");
+        return message == null
+                ? ""
+                : message.replaceAll(", or add --despite-stops[^.]*\\.", ".")
+                        .replaceAll(" \\(in the file: [^)]*\\)", "");
     }
 
     /** Ends the work. */

@@ -74,6 +74,11 @@ public final class Plot {
         }
     }
 
+    /** Words of the fire keep off what the section shows. */
+    public void sectionKeepFree(Labels labels) {
+        section.keepFree(labels);
+    }
+
     /** Names what the section shows, off all that the labels know of. */
     public void sectionNames(Pen pen, Labels labels) {
         section.names(pen, labels);

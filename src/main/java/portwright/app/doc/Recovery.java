@@ -4,8 +4,13 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import portwright.file.AtomicFile;
 import portwright.file.DesignText;
@@ -19,6 +24,8 @@ public final class Recovery {
     private static final String FOLDER = "recovery";
     private static final String END = ".design";
     private static final String CUT = "\t";
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
+    private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
 
     /**
      * What a crash left behind.
@@ -32,6 +39,23 @@ public final class Recovery {
             return file == null
                     ? "a design that was never saved"
                     : file.getFileName().toString();
+        }
+
+        /** The kiln's title; empty where it has none. */
+        public String title() {
+            return text.get("title").orElse("");
+        }
+
+        /** When it was worked on last, in words: {@code today at 14:32}; empty where the copy does not tell. */
+        public String when() {
+            try {
+                LocalDateTime t =
+                        LocalDateTime.ofInstant(Files.getLastModifiedTime(copy).toInstant(), ZoneId.systemDefault());
+                String day = t.toLocalDate().equals(LocalDate.now()) ? "today" : "on " + t.format(DAY);
+                return day + " at " + t.format(CLOCK);
+            } catch (IOException e) {
+                return "";
+            }
         }
     }
 

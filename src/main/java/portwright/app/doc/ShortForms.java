@@ -48,6 +48,9 @@ final class ShortForms {
         if (kind == null) {
             return typed;
         }
+        if (kind == Kind.VOLUME || kind == Kind.POWER && spec.key().equals(FieldCodec.ELECTRIC)) {
+            return Products.of(kind, typed);
+        }
         String t = kind == Kind.LENGTH ? signed(path, typed) : typed;
         return withUnit(
                 t,

@@ -63,6 +63,21 @@ public final class Templates {
         return t.has(made + ".tails") ? t.remove(made + ".tails") : t;
     }
 
+    /** A fresh fitting as one of a kind, on the part that such a one sits on as a rule, named after it; the text as it is for no kind. */
+    public static DesignText ofKind(DesignText text, String item, String kind) {
+        if (kind.isEmpty()) {
+            return text;
+        }
+        String on = switch (kind) {
+            case "leg", "stand-bar", "other", "crack" -> "floor";
+            case "hinge", "handle", "latch", "vent" -> "lid";
+            default -> "wall";
+        };
+        DesignText t = text.setText(item + ".kind", kind).setText(item + ".on", on);
+        t = on.equals("wall") ? t.set(item + ".panel", "1") : t;
+        return t.setText(item + ".name", free(t.setText(item + ".name", ""), kind.replace('-', ' ')));
+    }
+
     /** How far the last two elements lie apart, mm; NaN where they do not both lie in the wall at a height that is known. */
     private static double spacing(DesignText text) {
         int n = text.size("kiln.elements");

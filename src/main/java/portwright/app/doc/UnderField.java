@@ -16,9 +16,7 @@ public final class UnderField {
             return () -> SlabWords.of(doc, on);
         }
         if (f.key().equals("at") && at.startsWith("kiln.fittings")) {
-            return () -> doc.text().has(at + ".at") || doc.text().has(at + ".path")
-                    ? ""
-                    : "Not measured yet: until its place is typed the board does not show it, and no room to it is checked.";
+            return () -> fitting(doc.text(), at);
         }
         if (f.key().equals("height") && at.matches("kiln\\.elements\\[\\d+\\]")) {
             return () -> doc.text().has(at + ".height")
@@ -26,6 +24,18 @@ public final class UnderField {
                     : "Not measured yet: until it is typed the board does not show the element, and no clearance to it is checked.";
         }
         return f.key().equals("depth") && at.endsWith(".groove") ? () -> groove(doc.text(), at) : null;
+    }
+
+    private static String fitting(DesignText t, String at) {
+        boolean placed = t.has(at + ".at");
+        boolean sized = t.has(at + ".diameter") || t.has(at + ".size");
+        if (t.has(at + ".path") || placed && sized) {
+            return "";
+        }
+        String lacks = placed
+                ? "its diameter, or its width and depth, is typed"
+                : sized ? "its place is typed" : "its place is typed, and its diameter, or its width and depth,";
+        return "Not measured yet: until " + lacks + " the board does not show it, and no room to it is checked.";
     }
 
     private static String groove(DesignText t, String at) {

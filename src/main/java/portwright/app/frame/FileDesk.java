@@ -205,7 +205,8 @@ public final class FileDesk {
         c.setTitle(title);
         c.getExtensionFilters().add(new FileChooser.ExtensionFilter("Designs", "*.json"));
         Path folder = file.path() == null ? null : file.path().toAbsolutePath().getParent();
-        c.setInitialDirectory((folder == null ? home.lastFolder() : folder).toFile());
+        File in = (folder == null ? home.lastFolder() : folder).toFile();
+        c.setInitialDirectory(in.isDirectory() ? in : null);
         return c;
     }
 

@@ -11,7 +11,10 @@ import portwright.app.doc.Picture;
 import portwright.app.doc.Step;
 import portwright.app.doc.StepCount;
 import portwright.app.doc.Unread;
+import portwright.app.doc.Withheld;
 import portwright.app.part.FieldBox;
+import portwright.app.part.Lead;
+import portwright.app.part.Showing;
 import portwright.app.part.Sign;
 import portwright.check.Finding;
 import portwright.check.NotChecked;
@@ -25,6 +28,14 @@ final class Finder {
     Finder(MainView view, Document doc) {
         this.view = view;
         this.doc = doc;
+        view.addEventHandler(Lead.LEAD, e -> {
+            if (e.finding() == null) {
+                field(e.path(), e.rule());
+            } else {
+                show(e.finding());
+                slip(e.finding());
+            }
+        });
     }
 
     /** Goes to a step and shows the first of what a count on its tile counts. */
@@ -36,7 +47,14 @@ final class Finder {
         }
         view.go(s);
         view.openDrawer();
-        view.side().first(sign);
+        List<Withheld.Row> missing = Withheld.missing(doc, s);
+        if (s == Step.PAPER) {
+            view.side().top();
+        } else if (sign == Sign.UNCHECKED && FindingOrder.open(doc, s).isEmpty() && !missing.isEmpty()) {
+            field(missing.get(0).path(), missing.get(0).rule());
+        } else {
+            view.side().first(sign);
+        }
     }
 
     /** Goes where the worst of the whole design is: a field that cannot be read, else the first stop, what is not checked, the first caution. */
@@ -56,7 +74,7 @@ final class Finder {
     }
 
     private static int counts(StepCount c, Sign sign) {
-        return sign == Sign.STOP ? c.stops() : sign == Sign.CAUTION ? c.cautions() : c.notChecked();
+        return sign == Sign.STOP ? c.stops() : sign == Sign.CAUTION ? c.cautions() : c.open();
     }
 
     /** Shows the parts of a finding. */
@@ -121,9 +139,11 @@ final class Finder {
                 .filter(n -> n instanceof FieldBox b && b.model().path().equals(path))
                 .map(FieldBox.class::cast)
                 .findFirst()
-                .ifPresent(b -> {
-                    side.to(b);
-                    b.control(true);
-                });
+                .ifPresentOrElse(
+                        b -> {
+                            side.to(b);
+                            b.control(true);
+                        },
+                        () -> Showing.nearest(side, path).ifPresent(side::to));
     }
 }

@@ -1,6 +1,7 @@
 package portwright.app.frame;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import javafx.geometry.Insets;
 import javafx.geometry.Pos;
@@ -23,22 +24,29 @@ final class Foot extends HBox {
     private static final double TIGHT_PX = 9;
     /** Width of words that stand in two lines, px. */
     private static final double WORDS_PX = 118;
+    /** In a window under this width, px, the words of the verdict are no wider than that. */
+    private static final double SMALL_PX = 900;
+
+    private static final double VERDICT_PX = 150;
 
     private static final Font WORDS = Fonts.sans(13);
 
     private final HBox cells = new HBox();
+    private final Label small = new Label();
     private final HBox verdict = new HBox(12) {
         private double mostPx;
+        private double mostAt;
 
-        /** It takes no less than it took once: nothing beside it moves to and fro. */
+        /** It takes no less than it took once, in a window of one size: nothing beside it moves to and fro. */
         @Override
         protected double computePrefWidth(double height) {
-            mostPx = Math.max(mostPx, super.computePrefWidth(height));
+            double now = super.computePrefWidth(height);
+            mostPx = small.getMaxWidth() == mostAt ? Math.max(mostPx, now) : now;
+            mostAt = small.getMaxWidth();
             return mostPx;
         }
     };
     private final Label big = new Label();
-    private final Label small = new Label();
     private final VBox words = new VBox(1, big, small);
     private final List<Cell> shown = new ArrayList<>();
     private VerdictWords said;
@@ -54,6 +62,8 @@ final class Foot extends HBox {
         HBox.setHgrow(cells, Priority.ALWAYS);
         big.getStyleClass().add("verdict-word");
         small.getStyleClass().addAll("muted", "slip-text");
+        small.setWrapText(true);
+        small.setMinHeight(USE_PREF_SIZE);
         words.setAlignment(Pos.CENTER_LEFT);
         verdict.setAlignment(Pos.CENTER_RIGHT);
         verdict.setMinWidth(USE_PREF_SIZE);
@@ -81,21 +91,26 @@ final class Foot extends HBox {
         }
     }
 
-    /** Gaps shrink before a figure is left out; what is left out comes last and stands among the findings too. */
+    /** Gaps shrink and the verdict takes two lines before a figure is left out; of the figures lambda stays longest. */
     @Override
     protected void layoutChildren() {
+        boolean tightWords = getWidth() < SMALL_PX;
+        small.setMaxWidth(tightWords ? VERDICT_PX : Double.MAX_VALUE);
+        small.setPrefWidth(tightWords ? VERDICT_PX : USE_COMPUTED_SIZE);
         double room = getWidth() - snappedLeftInset() - snappedRightInset() - verdict.prefWidth(-1) - 24;
         if (shown.stream().mapToDouble(c -> c.prefWidth(-1)).sum() > room) {
             shown.forEach(Cell::letGo);
         }
         double bare = shown.stream().mapToDouble(Cell::bare).sum();
         boolean tight = bare + shown.size() * 2 * GAP_PX > room;
-        double used = 0;
-        for (Cell c : shown) {
-            c.tight(tight);
-            used += c.prefWidth(-1);
-            c.setVisible(used <= room);
-            c.setManaged(used <= room);
+        shown.forEach(c -> c.tight(tight));
+        double free = room;
+        for (Cell c :
+                shown.stream().sorted(Comparator.comparing(c -> !c.lambda())).toList()) {
+            boolean fits = c.prefWidth(-1) <= free;
+            free = fits ? free - c.prefWidth(-1) : c.lambda() ? free : 0;
+            c.setVisible(fits);
+            c.setManaged(fits);
         }
         super.layoutChildren();
     }
@@ -138,6 +153,11 @@ final class Foot extends HBox {
             setAlignment(on ? Pos.BOTTOM_LEFT : Pos.TOP_LEFT);
             label.setMaxWidth(on ? WORDS_PX : Double.MAX_VALUE);
             label.setPrefWidth(on ? Math.min(WORDS_PX, wide()) : USE_COMPUTED_SIZE);
+        }
+
+        /** Whether it tells of the fire. */
+        boolean lambda() {
+            return label.getText().startsWith("lambda");
         }
 
         /** Width of number and words in one line, px. */

@@ -32,6 +32,7 @@ final class KeyCard {
             new String[] {"T", "turn the part over"},
             new String[] {"F, + −", "fit, zoom"},
             new String[] {"Ctrl+U", "inches or millimetres"},
+            new String[] {"Ctrl+plus, minus, 0", "everything larger, smaller, at 100 % again"},
             new String[] {"Ctrl+Z, Ctrl+Shift+Z", "undo, redo"},
             new String[] {"Ctrl+S, O, N, P", "save, open, new, print"},
             new String[] {"Esc", "put back, let go"});

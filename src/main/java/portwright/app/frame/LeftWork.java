@@ -72,7 +72,11 @@ final class LeftWork {
                 Recovery.delete(left.copy());
             });
             slip[0] = SlipView.caution(
-                    "Unsaved work was left", "Portwright ended without saving " + left.words() + ".", open, drop);
+                    "Unsaved work was left: " + (left.title().isEmpty() ? "a kiln without a title" : left.title()),
+                    "Portwright ended without saving " + left.words() + ". It was changed last "
+                            + (left.when().isEmpty() ? "at a time that is not known" : left.when()) + ".",
+                    open,
+                    drop);
             notices.add(slip[0]);
         }
     }

@@ -27,6 +27,9 @@ import portwright.app.step.StepView;
 
 /** The whole window: rail, views, board, side, foot. Lays itself out by the room there is. */
 public final class MainView extends Pane {
+    /** Less of a board than that is not shown, px. */
+    private static final double COVERED_PX = 30;
+
     private final Document doc;
     private final Board board;
     private final Rail rail;
@@ -75,7 +78,7 @@ public final class MainView extends Pane {
     /** Gives the keys to the board, or to what stands in its place. */
     void toBoard() {
         Node board = middle.getChildren().get(0);
-        if (!FocusIn.first(board)) {
+        if (!FocusIn.first(middle.isVisible() ? board : side)) {
             board.requestFocus();
         }
     }
@@ -179,7 +182,7 @@ public final class MainView extends Pane {
         Node row = steps.get(step).row();
         if (row != null && board.isFocused() && !doc.dragging()) {
             layout();
-            side.see(row);
+            side.stay(row);
         }
     }
 
@@ -287,6 +290,7 @@ public final class MainView extends Pane {
         } else {
             column.beside(right + 10, top - 4, sideW + 4, bottom - top + 8);
         }
-        middle.resizeRelocate(left, top, right - left, boardH);
+        middle.setVisible(boardH > COVERED_PX);
+        middle.resizeRelocate(left, top, right - left, Math.max(0, boardH));
     }
 }

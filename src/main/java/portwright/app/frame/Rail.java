@@ -30,6 +30,8 @@ import portwright.model.UnitSystem;
 /** The top of the window: title and file menu, six test tiles on their rail, undo, redo, units. */
 final class Rail extends Pane {
     private static final int LONG_TITLE = 20;
+    /** Under this width all keep their least, px: the smallest window at twice its size. */
+    private static final double LEAST_PX = 660;
 
     private final MenuButton file = new MenuButton();
     private final Label title = new Label();
@@ -191,27 +193,33 @@ final class Rail extends Pane {
     protected void layoutChildren() {
         double w = getWidth();
         boolean tight = w < 900;
+        boolean least = w < LEAST_PX;
         for (Button b : List.of(undo, redo)) {
-            double fixed = tight ? 44 : w < 1330 ? 104 : 140;
+            double fixed = least ? 34 : tight ? 44 : w < 1330 ? 104 : 140;
             b.setMinWidth(fixed);
             b.setPrefWidth(fixed);
             b.setMaxWidth(fixed);
+            b.setStyle(least ? "-fx-padding: 2;" : "-fx-padding: 2 10 2 10;");
+            ((VBox) b.getGraphic()).setAlignment(tight ? Pos.CENTER : Pos.CENTER_LEFT);
             ((VBox) b.getGraphic()).getChildren().forEach(n -> {
                 boolean arrow = n == arrows.get(b);
                 n.setVisible(arrow == tight);
                 n.setManaged(arrow == tight);
             });
         }
-        right.setSpacing(tight ? 6 : 10);
-        tilesBox.setSpacing(tight ? 5 : 10);
-        units.setMinWidth(tight ? 66 : 80);
-        double rightW = Math.min(w * (tight ? 0.4 : 0.34), right.prefWidth(-1));
-        right.resizeRelocate(w - rightW - 20, 12, rightW, 66);
-        double each = tight ? 54 : Math.min(Tile.WIDE_PX, Math.max(62, (w - 290 - rightW - 60) / 6 - 8));
+        right.setSpacing(least ? 4 : tight ? 6 : 10);
+        tilesBox.setSpacing(least ? 3 : tight ? 5 : 10);
+        units.setMinWidth(least ? 56 : tight ? 66 : 80);
+        units.setStyle(least ? "-fx-padding: 2;" : "");
+        double rightW = least ? 132 : Math.min(w * (tight ? 0.4 : 0.34), right.prefWidth(-1));
+        double rim = least ? 8 : 20;
+        right.resizeRelocate(w - rightW - rim, 12, rightW, 66);
+        double each = least ? 48 : tight ? 54 : Math.min(Tile.WIDE_PX, Math.max(62, (w - 290 - rightW - 60) / 6 - 8));
         tiles.forEach(t -> t.fit(each));
         double tw = tilesBox.prefWidth(-1);
-        double leftW = Math.max(110, Math.min(280, w - tw - rightW - (tight ? 50 : 70)));
-        double x = Math.max(leftW + (tight ? 12 : 24), Math.min((w - tw) / 2 - 20, w - rightW - 40 - tw));
+        double leftW = Math.max(least ? 90 : 110, Math.min(280, w - tw - rightW - (least ? 34 : tight ? 50 : 70)));
+        double x = Math.max(
+                leftW + (tight ? 12 : 24), Math.min((w - tw) / 2 - 20, w - rightW - (least ? 2 * rim : 40) - tw));
         tilesBox.resizeRelocate(x, 10, tw, 82);
         bar.resizeRelocate(x - 14, 11, tw + 28, 7);
         file.resizeRelocate(10, 8, leftW, 74);

@@ -60,6 +60,12 @@ final class ScrollHold {
         n.requestFocus();
     }
 
+    /** What puts the scroll back to where it is now. */
+    Runnable place() {
+        double px = px() - roomPx;
+        return () -> letGo(px);
+    }
+
     /** Scrolls to the beginning of a node of the content; the keys stay where they are. */
     void begin(Node n) {
         pane.applyCss();

@@ -108,6 +108,10 @@ public final class Shell {
         key(scene, KeyCode.PLUS, () -> size(size() + SIZE_STEP));
         key(scene, KeyCode.EQUALS, () -> size(size() + SIZE_STEP));
         key(scene, KeyCode.MINUS, () -> size(size() - SIZE_STEP));
+        key(scene, KeyCode.ADD, () -> size(size() + SIZE_STEP));
+        key(scene, KeyCode.SUBTRACT, () -> size(size() - SIZE_STEP));
+        key(scene, KeyCode.DIGIT0, () -> size(1));
+        key(scene, KeyCode.NUMPAD0, () -> size(1));
         scene.getAccelerators()
                 .put(new KeyCodeCombination(KeyCode.S, KeyCombination.SHORTCUT_DOWN, KeyCombination.SHIFT_DOWN), () -> {
                     Typed.takeIn(stage.getScene());

@@ -46,8 +46,7 @@ final class Side extends ScrollPane implements Showing {
     private Step step = Step.PORTS;
     private Finding chosen;
     private List<FindingSlip> views = List.of();
-    /** Slips that have nothing to show while a part is dragged: what was there is likely to come back, and a new slip is dear. */
-    private List<FindingSlip> spare = List.of();
+    private final SlipDeck deck = new SlipDeck(this::choose);
 
     private List<NotChecked> unchecked = List.of();
     private final Label rest = new Label("Elsewhere");
@@ -162,7 +161,11 @@ final class Side extends ScrollPane implements Showing {
         boolean part = step == Step.PORTS && doc.selected() != null;
         head.setText(part ? "On this part" : step.findings());
         List<Finding> findings = FindingOrder.of(doc, step);
-        views = slips(doc.dragging() ? findings.subList(0, Math.min(findings.size(), seen())) : findings);
+        views = deck.of(
+                doc.dragging() ? findings.subList(0, Math.min(findings.size(), seen())) : findings,
+                inch(),
+                doc.dragging());
+        views.forEach(v -> v.view().chosen(chosen != null && same(chosen, v.finding())));
         List<Node> lie = new ArrayList<>();
         for (FindingSlip v : views) {
             if (part && !lie.contains(rest) && !v.finding().parts().contains(doc.selected())) {
@@ -171,9 +174,11 @@ final class Side extends ScrollPane implements Showing {
             lie.add(v.view());
         }
         List<NotChecked> open = FindingOrder.open(doc, step);
-        if (!open.equals(unchecked)) {
-            unchecked = open;
-            openSlips = open.stream()
+        // at Paper the list of what is missing tells it, field by field
+        List<NotChecked> lying = step == Step.PAPER ? List.of() : open;
+        if (!lying.equals(unchecked)) {
+            unchecked = lying;
+            openSlips = lying.stream()
                     .map(n -> SlipView.unchecked(n, inch(), () -> add.accept(n)))
                     .toList();
         }
@@ -193,26 +198,6 @@ final class Side extends ScrollPane implements Showing {
         if (focus && !views.isEmpty() && !FocusIn.within(slips.getScene().getFocusOwner(), slips)) {
             views.get(0).view().requestFocus();
         }
-    }
-
-    /** A slip for each finding, the one that showed it before or a new one. */
-    private List<FindingSlip> slips(List<Finding> findings) {
-        List<FindingSlip> old = new ArrayList<>(views);
-        old.addAll(spare);
-        List<FindingSlip> slips = findings.stream().map(f -> slip(f, old)).toList();
-        spare = doc.dragging() ? old : List.of();
-        return slips;
-    }
-
-    private FindingSlip slip(Finding f, List<FindingSlip> old) {
-        FindingSlip slip = old.stream()
-                .filter(o -> o.fits(f))
-                .findFirst()
-                .orElseGet(() -> new FindingSlip(f, inch(), this::choose));
-        old.remove(slip);
-        slip.show(f, inch());
-        slip.view().chosen(chosen != null && same(chosen, f));
-        return slip;
     }
 
     private boolean inch() {
@@ -239,6 +224,11 @@ final class Side extends ScrollPane implements Showing {
         return a.rule().equals(b.rule()) && a.parts().equals(b.parts());
     }
 
+    /** Goes to its beginning. */
+    void top() {
+        hold.top();
+    }
+
     /** Goes to the next finding; −1 to the one before. */
     void next(int by) {
         if (views.isEmpty()) {
@@ -258,14 +248,19 @@ final class Side extends ScrollPane implements Showing {
         views.stream().filter(x -> same(chosen, x.finding())).findFirst().ifPresent(x -> hold.show(x.view()));
     }
 
-    /** Brings a part of the tickets into sight; the keys stay where they are. */
-    void see(Node row) {
+    @Override
+    public void stay(Node row) {
         hold.see(row);
     }
 
     /** Goes to the first field at or below a row of the tickets. */
     void edit(Node row) {
         hold.edit(row);
+    }
+
+    @Override
+    public Runnable place() {
+        return hold.place();
     }
 
     @Override

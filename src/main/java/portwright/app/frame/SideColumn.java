@@ -29,11 +29,13 @@ final class SideColumn {
     private static final double USEFUL_PX = 210;
 
     private static final double LEAST_BOARD = 0.4;
+    /** In less height than that, px, board and drawer are not seen together: the open drawer covers the board. */
+    private static final double COVER_PX = 230;
 
     /** Breadth of the drawer at the right of the board, and what the board keeps beside it at least, px. */
     private static final double ASIDE_PX = 300;
 
-    private static final double BOARD_PX = 420;
+    private static final double BOARD_PX = 380;
 
     private final Side side;
     private final StackPane pinned = new StackPane();
@@ -134,8 +136,8 @@ final class SideColumn {
         bar.setVisible(true);
         side.setVisible(open);
         double rest = h - BAR_PX;
-        double drawer =
-                !open ? 0 : Math.max(Math.min(SHARE * rest, MOST_PX), Math.min(USEFUL_PX, (1 - LEAST_BOARD) * rest));
+        double some = Math.max(Math.min(SHARE * rest, MOST_PX), Math.min(USEFUL_PX, (1 - LEAST_BOARD) * rest));
+        double drawer = !open ? 0 : rest < COVER_PX ? rest : some;
         bar.resizeRelocate(x, y + h - drawer - BAR_PX + GAP_PX, w, BAR_PX - GAP_PX);
         lay(x, y + h - drawer + GAP_PX, w, Math.max(0, drawer - GAP_PX));
         return drawer + BAR_PX;

@@ -23,6 +23,10 @@ public final class BoardLook {
 
     private static final double KEYS_WIDE_PX = 312;
     private static final double KEYS_FROM_PX = 360;
+    /** On a narrower board the hints at the upper edge show their keys alone, px; the middle of a tape right of these. */
+    private static final double KEYS_ALONE_PX = 640;
+
+    private static final double KEYS_END_PX = 212;
 
     /** Breadth of the scale in words in the lower right corner, px. */
     private static final double SCALE_PX = 120;
@@ -61,8 +65,9 @@ public final class BoardLook {
         double top = clamp(v.y(b.maxY()) - 14, left + 18, h - 40);
         double bottom = clamp(v.y(b.minY()) + 14, left + 40, h - 16);
         if (picture.slab()) {
+            boolean hints = w < KEYS_ALONE_PX && top < left + KEYS_PX;
             return List.of(
-                    new Tape("BACK · hinge", midX, top, false),
+                    new Tape("BACK · hinge", hints ? Math.max(midX, left + KEYS_END_PX) : midX, top, false),
                     new Tape("FRONT", midX, bottom, false),
                     new Tape(
                             picture.mirrored() ? "RIGHT" : "LEFT",
@@ -82,7 +87,8 @@ public final class BoardLook {
         }
         return List.of(
                 new Tape("FRONT half removed, looking to the BACK", midX, clamp(h - 20, left + 40, h - 16), false),
-                new Tape("LEFT", clamp(v.x(b.minX()) - 46, left + 20, w), midY, true));
+                new Tape("LEFT", clamp(v.x(b.minX()) - 46, left + 20, w), midY, true),
+                new Tape("RIGHT", clamp(v.x(b.maxX()) + 46, left + 60, w - 20), midY, true));
     }
 
     /** What the strips of tape and the sign of a mirrored part cover, mm of the picture: no word goes under them. */
@@ -208,7 +214,11 @@ public final class BoardLook {
     /** Middle of words in a corner of the board where they cover neither the part nor tape; null where there is none. */
     private static Pt corner(Plot plot, View v, double w, double h, double half) {
         Box part = plot.bounds();
-        Box drawn = new Box(v.x(part.minX()), v.y(part.maxY()) - NAMES_PX, v.x(part.maxX()), v.y(part.minY()));
+        Box drawn = new Box(
+                v.x(part.minX()),
+                v.y(part.maxY()) - (plot.picture().walls() ? 3 : 1) * NAMES_PX,
+                v.x(part.maxX()),
+                v.y(part.minY()));
         double right = w - HINT_PX - half;
         double left = RulePainter.BREADTH + HINT_PX + half;
         double low = h - 2.4 * HINT_PX;

@@ -7,6 +7,7 @@ import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.shape.StrokeLineJoin;
 import javafx.scene.text.TextAlignment;
 import portwright.drawing.Ink;
+import portwright.units.Unbroken;
 
 /** Words on a canvas. */
 public final class Say {
@@ -68,7 +69,7 @@ public final class Say {
     public static List<String> broken(String words, double width, double size) {
         List<String> out = new ArrayList<>();
         String line = "";
-        for (String word : words.split(" ", 0)) {
+        for (String word : Unbroken.words(words).split(" ", 0)) {
             String next = line.isEmpty() ? word : line + " " + word;
             if (TextSizes.width(next, Fonts.sans(size)) > width && !line.isEmpty()) {
                 out.add(line);

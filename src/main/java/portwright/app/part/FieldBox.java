@@ -5,6 +5,7 @@ import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Control;
 import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
 import javafx.scene.control.TextArea;
 import javafx.scene.control.TextField;
 import javafx.scene.control.TextInputControl;
@@ -21,6 +22,7 @@ import portwright.app.doc.OnTemplate;
 import portwright.app.paint.Fonts;
 import portwright.app.paint.TextSizes;
 import portwright.form.FieldSpec.Type;
+import portwright.units.Unbroken;
 
 /** A field of a ticket: name at the left, box with typed text and the other system at its right end; what is wrong stands below it. */
 public final class FieldBox extends Steady implements Typed {
@@ -75,11 +77,14 @@ public final class FieldBox extends Steady implements Typed {
         note.setMouseTransparent(true);
         box.setOnMousePressed(e -> control(true));
         box.getChildren().addAll(control, aside);
-        Offers.of(model.spec().key())
-                .ifPresent(o -> box.getChildren().add(OfferList.of(model.spec().label(), o.all(), v -> {
-                    input.setText(v);
-                    take();
-                })));
+        Offers.of(model.spec().key()).ifPresent(o -> {
+            MenuButton list = OfferList.of(model.spec().label(), o.all(), v -> {
+                input.setText(v);
+                take();
+            });
+            box.getChildren().add(list);
+            OfferList.downFrom(input, list);
+        });
         box.getChildren().add(mark());
         remark.getStyleClass().add("field-remark");
         remark.setWrapText(true);
@@ -216,14 +221,14 @@ public final class FieldBox extends Steady implements Typed {
         mark.setManaged(mark.isVisible());
         aside(wrong ? "" : model.aside());
         getChildren().removeAll(note, remark);
-        remark.setText(model.remark());
+        remark.setText(Unbroken.words(model.remark()));
         if (!wrong && !remark.getText().isEmpty()) {
             getChildren().add(remark);
         }
         if (wrong) {
             String good = model.good();
-            note.setText(model.error()
-                    + (good.isEmpty() ? " The field stays empty." : " Last good value stays in use: " + good + "."));
+            note.setText(Unbroken.words(model.error()
+                    + (good.isEmpty() ? " The field stays empty." : " Last good value stays in use: " + good + ".")));
             getChildren().add(note);
         }
     }

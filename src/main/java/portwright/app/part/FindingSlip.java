@@ -8,6 +8,7 @@ import portwright.form.FieldNames;
 import portwright.form.RuleWords;
 import portwright.source.Standing;
 import portwright.units.BothSystems;
+import portwright.units.Unbroken;
 
 /** The slip of a finding. Stays the same slip while the numbers of its finding change, as they do at every move of a part. */
 public final class FindingSlip {
@@ -75,7 +76,7 @@ public final class FindingSlip {
     }
 
     private static String first(String words, boolean inch) {
-        return words == null ? null : FieldNames.inWords(inch ? BothSystems.inchFirst(words) : words);
+        return words == null ? null : Unbroken.words(FieldNames.inWords(inch ? BothSystems.inchFirst(words) : words));
     }
 
     private static void say(Label label, String words) {

@@ -7,13 +7,9 @@ import java.util.Set;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import javafx.geometry.Pos;
-import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
-import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import portwright.app.doc.Document;
 import portwright.app.doc.FieldModel;
@@ -27,6 +23,7 @@ import portwright.file.DesignText;
 import portwright.form.FieldSpec;
 import portwright.form.FormSpec;
 import portwright.form.KilnCatalog;
+import portwright.units.Unbroken;
 
 /** A ticket: the fields of one object of the design, forms inside it, lists of parts. Follows the design; keeps what is being typed. */
 public final class FormView extends VBox {
@@ -76,10 +73,14 @@ public final class FormView extends VBox {
         if (!now.equals(signature)) {
             signature = now;
             refreshers.clear();
+            Runnable place = Showing.kept(this);
             String held = HeldKeys.in(this);
             getChildren().clear();
             build(this, spec, path);
             HeldKeys.giveBack(this, held);
+            if (held != null) {
+                place.run();
+            }
         } else {
             refreshers.forEach(Runnable::run);
         }
@@ -140,10 +141,11 @@ public final class FormView extends VBox {
         if (s.list()) {
             list(box, s, at);
         } else if (s.template() != null && !doc.text().has(at)) {
-            box.getChildren()
-                    .add(button(
-                            "Add " + s.title().toLowerCase(java.util.Locale.ROOT),
-                            () -> doc.edit("add " + s.title(), t -> t.set(at, Templates.fill(t, s, at)))));
+            Button add = Plain.button(
+                    "Add " + s.title().toLowerCase(java.util.Locale.ROOT),
+                    () -> doc.edit("add " + s.title(), t -> t.set(at, Templates.fill(t, s, at))));
+            Showing.mark(add, at);
+            box.getChildren().add(add);
         } else {
             fields(box, s, at);
         }
@@ -192,7 +194,7 @@ public final class FormView extends VBox {
                 VBox inner = new VBox(8);
                 inner.setStyle("-fx-padding: 0 0 6 10;");
                 fields(inner, s, item);
-                Button delete = button("", take);
+                Button delete = Plain.button("", take);
                 follow(() -> delete.setText("Delete " + name.get()));
                 inner.getChildren().add(delete);
                 box.getChildren().add(inner);
@@ -203,21 +205,33 @@ public final class FormView extends VBox {
             box.getChildren().add(Plain.words(Headings.WHOLE_LIST));
             fields(box, whole, whole.path());
         }
-        HBox row = new HBox(8, button("Add", () -> {
-            if (doc.edit("add to " + s.title().toLowerCase(java.util.Locale.ROOT), x -> Templates.append(x, s, at))
-                    .isEmpty()) {
-                open.add(key(at, doc.text().size(at) - 1));
-                refresh();
-            }
-        }));
+        HBox row = new HBox(
+                8,
+                at.equals("kiln.fittings")
+                        ? KindMenu.of(kind -> add(s, at, kind))
+                        : Plain.button("Add", () -> add(s, at, "")));
+        Showing.mark(row.getChildren().get(0), at);
         if (!t.has(at)) {
             row.getChildren()
-                    .add(button(
+                    .add(Plain.button(
                             "There is none",
                             () -> doc.edit(
                                     "no " + s.title().toLowerCase(java.util.Locale.ROOT), x -> x.set(at, "[]"))));
         }
         box.getChildren().add(row);
+    }
+
+    /** Adds a part, opens it and goes to its first field; {@code kind} is empty where parts have none. */
+    private void add(FormSpec s, String at, String kind) {
+        String made = at + "[" + doc.text().size(at) + "]";
+        if (doc.edit(
+                        "add to " + s.title().toLowerCase(java.util.Locale.ROOT),
+                        x -> Templates.ofKind(Templates.append(x, s, at), made, kind))
+                .isEmpty()) {
+            open.add(key(at, doc.text().size(at) - 1));
+            refresh();
+            HeldKeys.into(this, made);
+        }
     }
 
     /** Does it now and whenever the design changes. */
@@ -246,7 +260,7 @@ public final class FormView extends VBox {
             if (told != null) {
                 Label under = Plain.words("");
                 under.managedProperty().bind(under.textProperty().isNotEmpty());
-                follow(() -> under.setText(told.get()));
+                follow(() -> under.setText(Unbroken.words(told.get())));
                 box.getChildren().add(under);
             }
         }
@@ -258,19 +272,12 @@ public final class FormView extends VBox {
             build(box, in, inner);
             if (in.template() != null && !in.list() && t.has(inner)) {
                 box.getChildren()
-                        .add(button(
+                        .add(Plain.button(
                                 "Take " + in.title().toLowerCase(java.util.Locale.ROOT) + " away",
                                 () -> doc.edit(
                                         "no " + in.title().toLowerCase(java.util.Locale.ROOT), x -> x.remove(inner))));
             }
         }
-    }
-
-    static Button button(String words, Runnable run) {
-        Button b = new Button(words);
-        b.getStyleClass().setAll("plain-button");
-        b.setOnAction(e -> run.run());
-        return b;
     }
 
     static Button toggle(String words, Runnable run) {
@@ -279,21 +286,5 @@ public final class FormView extends VBox {
         b.setMaxWidth(Double.MAX_VALUE);
         b.setOnAction(e -> run.run());
         return b;
-    }
-
-    /** A ticket frame with a head line. */
-    public static VBox ticket(String head, String aside, Node... content) {
-        Label h = new Label(head);
-        h.getStyleClass().add("ticket-head");
-        Label a = new Label(aside);
-        a.getStyleClass().addAll("muted", "slip-text");
-        Region spring = new Region();
-        HBox.setHgrow(spring, Priority.ALWAYS);
-        HBox line = new HBox(8, h, spring, a);
-        line.setAlignment(Pos.BASELINE_LEFT);
-        VBox box = new VBox(8, line);
-        box.getChildren().addAll(content);
-        box.getStyleClass().add("ticket");
-        return box;
     }
 }

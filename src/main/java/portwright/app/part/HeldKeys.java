@@ -1,12 +1,15 @@
 package portwright.app.part;
 
+import java.util.Optional;
+import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
+import javafx.scene.control.ButtonBase;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.Pane;
 
 /** Which heading or field of a form holds the keys, so that it gets them back when the form is built anew. */
-final class HeldKeys {
+public final class HeldKeys {
     private HeldKeys() {}
 
     /**
@@ -31,9 +34,14 @@ final class HeldKeys {
         if (held == null) {
             return;
         }
-        form.lookupAll("*").stream()
-                .filter(n -> held.equals(told(n)))
-                .findFirst()
+        // a control hears keys only once it has its skin: what is typed before the next frame would be lost
+        form.applyCss();
+        Optional<Node> same =
+                form.lookupAll("*").stream().filter(n -> held.equals(told(n))).findFirst();
+        // a place typed whole has become two fields
+        same.or(() -> form.lookupAll("*").stream()
+                        .filter(n -> n instanceof FieldBox b && b.model().path().startsWith(held + "["))
+                        .findFirst())
                 .ifPresent(n -> {
                     if (n instanceof FieldBox b) {
                         b.control(true);
@@ -43,12 +51,37 @@ final class HeldKeys {
                 });
     }
 
+    /** Goes to the first field of an item, once it is laid out. */
+    static void into(Pane form, String item) {
+        Platform.runLater(() -> form.lookupAll("*").stream()
+                .filter(n -> n instanceof FieldBox b && b.model().path().startsWith(item + "."))
+                .findFirst()
+                .ifPresent(n -> {
+                    Showing.of(n);
+                    ((FieldBox) n).control(true);
+                }));
+    }
+
+    /** Builds what a box holds anew; the field that held the keys gets them back, unless it is gone. */
+    public static void keep(Pane box, Runnable build) {
+        Node owner = box.getScene() == null ? null : box.getScene().getFocusOwner();
+        String held = null;
+        for (Node n = owner; n != null && n != box; n = n.getParent()) {
+            held = held == null && n instanceof FieldBox ? told(n) : held;
+        }
+        build.run();
+        giveBack(box, held);
+    }
+
     private static String told(Node n) {
         if (n instanceof FieldBox b) {
             return b.model().path();
         }
-        return n instanceof Button b && b.getStyleClass().contains("group-toggle")
-                ? b.getText().substring(2)
+        if (n instanceof Button b && b.getStyleClass().contains("group-toggle")) {
+            return b.getText().substring(2);
+        }
+        return n instanceof ButtonBase b && b.getProperties().get(Showing.class) instanceof String at
+                ? b.getText() + " " + at
                 : null;
     }
 

@@ -5,6 +5,7 @@ import javafx.scene.control.Label;
 import javafx.scene.layout.VBox;
 import portwright.app.doc.Document;
 import portwright.app.doc.PlaceModel;
+import portwright.units.Unbroken;
 
 /** A place: right and back, or radius and bearing; on walls right of the panel's middle and above the floor. The typed form is kept, the other is shown computed. */
 public final class PlaceBox extends VBox {
@@ -24,11 +25,15 @@ public final class PlaceBox extends VBox {
     }
 
     private void build() {
+        HeldKeys.keep(this, this::rebuild);
+    }
+
+    private void rebuild() {
         polar = model.polar();
         none = model.none();
         boxes = model.fields().stream().map(FieldBox::new).toList();
         getChildren().setAll(boxes);
-        edges.setText(model.edges());
+        edges.setText(Unbroken.words(model.edges()));
         if (!edges.getText().isEmpty()) {
             getChildren().add(edges);
         }
@@ -43,7 +48,7 @@ public final class PlaceBox extends VBox {
             build();
         }
         boxes.forEach(FieldBox::refresh);
-        String words = model.edges();
+        String words = Unbroken.words(model.edges());
         if (words.isEmpty() == getChildren().contains(edges)) {
             build();
         }

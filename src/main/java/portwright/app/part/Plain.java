@@ -3,6 +3,7 @@ package portwright.app.part;
 import javafx.scene.control.Button;
 import javafx.scene.control.Label;
 import javafx.scene.layout.Region;
+import portwright.units.Unbroken;
 
 /** Words and buttons of a ticket, all alike. */
 public final class Plain {
@@ -10,7 +11,7 @@ public final class Plain {
 
     /** A paragraph of the window's own size and colour, as high as its lines. */
     public static Label text(String text) {
-        Label l = new Label(text);
+        Label l = new Label(Unbroken.words(text));
         l.setWrapText(true);
         l.setMinHeight(Region.USE_PREF_SIZE);
         return l;

@@ -5,6 +5,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import javafx.geometry.Pos;
 import javafx.scene.control.Label;
+import javafx.scene.control.MenuButton;
 import javafx.scene.control.TextField;
 import javafx.scene.input.KeyCode;
 import javafx.scene.input.KeyEvent;
@@ -86,10 +87,12 @@ public final class PlainField extends VBox implements Typed {
 
     /** Offers values to choose from beside the free text. */
     public PlainField offering(List<Offer> offers) {
-        box.getChildren().add(OfferList.of(input.getAccessibleText(), offers, v -> {
+        MenuButton list = OfferList.of(input.getAccessibleText(), offers, v -> {
             input.setText(v);
             take();
-        }));
+        });
+        box.getChildren().add(list);
+        OfferList.downFrom(input, list);
         return this;
     }
 
@@ -119,6 +122,13 @@ public final class PlainField extends VBox implements Typed {
         if (getChildren().contains(note) && !input.getText().equals(good)) {
             input.setText(good);
             take();
+        }
+    }
+
+    /** Shows the value in use, unless somebody is typing or what was typed is wrong. */
+    public void show(String inUse) {
+        if (!input.isFocused() && !getChildren().contains(note)) {
+            input.setText(inUse);
         }
     }
 

@@ -1,5 +1,6 @@
 package portwright.app.part;
 
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.Supplier;
 import javafx.application.Platform;
@@ -12,6 +13,28 @@ public interface Showing {
 
     /** Scrolls so that the beginning of a node that lies in it is near the upper edge; the keys stay where they are. */
     void begin(Node n);
+
+    /** Brings it into sight unless its beginning is; the keys stay where they are. */
+    void stay(Node n);
+
+    /** What scrolls back to where things stand now. */
+    Runnable place();
+
+    /**
+     * What puts the scroll of what a form lies in back to where it is now, once all have heard of a change, and keeps the field with the keys in sight: when
+     * the field that Tab goes to is built anew meanwhile, the toolkit scrolls to where the old one lay, which is nowhere.
+     */
+    static Runnable kept(Node form) {
+        Optional<Showing> in = around(form);
+        Optional<Runnable> back = in.map(Showing::place);
+        return () -> back.ifPresent(b -> Platform.runLater(() -> {
+            b.run();
+            Node owner = form.getScene() == null ? null : form.getScene().getFocusOwner();
+            if (owner != null && around(owner).equals(in)) {
+                in.get().stay(owner);
+            }
+        }));
+    }
 
     /** Scrolls what a node lies in to its beginning; does nothing where that does not scroll. */
     static void see(Node n) {
@@ -45,6 +68,13 @@ public interface Showing {
                 of(h);
             }
         });
+    }
+
+    /** The node that is marked with a path or with the longest beginning of it; empty where none is. */
+    static Optional<Node> nearest(Node form, String path) {
+        return form.lookupAll("*").stream()
+                .filter(n -> n.getProperties().get(Showing.class) instanceof String at && path.startsWith(at))
+                .max(Comparator.comparingInt(n -> ((String) n.getProperties().get(Showing.class)).length()));
     }
 
     /** The heading of an item in a form; null where it shows none. */

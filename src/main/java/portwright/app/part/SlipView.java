@@ -14,6 +14,7 @@ import portwright.check.NotChecked;
 import portwright.form.FieldNames;
 import portwright.form.RuleWords;
 import portwright.units.BothSystems;
+import portwright.units.Unbroken;
 
 /** A paper slip: sign, heading, words. Focusable; acts on click and Enter. */
 public final class SlipView extends Steady {
@@ -130,7 +131,7 @@ public final class SlipView extends Steady {
 
     /** Words that wrap. */
     static Label text(String text, String style) {
-        Label l = new Label(text);
+        Label l = new Label(Unbroken.words(text));
         l.setWrapText(true);
         l.setMinHeight(USE_PREF_SIZE);
         l.getStyleClass().add(style);

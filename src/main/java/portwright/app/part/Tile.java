@@ -1,6 +1,7 @@
 package portwright.app.part;
 
-import java.util.EnumMap;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
@@ -27,6 +28,9 @@ public final class Tile extends ToggleButton {
     private static final double BOTH_PX = 96;
     /** Under this width the name stands in smaller letters, px. */
     private static final double NAME_PX = 72;
+    /** And under this one in the smallest. */
+    private static final double SMALL_PX = 52;
+
     /** Height of a tile with its counts in two rows, px. */
     private static final double ROWS_PX = 82;
     /** What a tile keeps free beside its counts, px. */
@@ -37,10 +41,10 @@ public final class Tile extends ToggleButton {
     private final int number;
     private final Label word = new Label();
     private final HBox counts = new HBox(4);
-    /** Holds the count of borrowed values where the row of counts has no room for it. */
+    /** Holds the counts for which the first row has no room. */
     private final HBox below = new HBox();
 
-    private final Map<Sign, Label> pairs = new EnumMap<>(Sign.class);
+    private final Map<Sign, Label> pairs = new LinkedHashMap<>();
     private final Node clear = Sign.CLEAR.draw(14);
     private final Label borrowed = new Label();
     private final Tooltip tip = new Tooltip();
@@ -67,6 +71,7 @@ public final class Tile extends ToggleButton {
         }
         borrowed.getStyleClass().add("tile-count");
         counts.getChildren().addAll(borrowed, clear);
+        below.setSpacing(4);
         below.setAlignment(Pos.CENTER);
         VBox box = new VBox(0, word, counts, below);
         box.setAlignment(Pos.CENTER);
@@ -82,7 +87,7 @@ public final class Tile extends ToggleButton {
 
     private void size() {
         word.setText(width >= BOTH_PX ? number + " " + name : name);
-        word.setStyle(width >= NAME_PX ? "" : "-fx-font-size: 13px;");
+        word.setStyle(width >= NAME_PX ? "" : width >= SMALL_PX ? "-fx-font-size: 13px;" : "-fx-font-size: 11px;");
         mark();
         double high = below.isManaged() ? ROWS_PX : isSelected() ? 79 : 68;
         setMinSize(width, high);
@@ -110,12 +115,12 @@ public final class Tile extends ToggleButton {
         show(Sign.UNREAD, c.unread());
         show(Sign.STOP, c.stops());
         show(Sign.CAUTION, c.cautions());
-        show(Sign.UNCHECKED, c.stops() + c.unread() == 0 ? c.notChecked() : 0);
+        show(Sign.UNCHECKED, c.open());
         getStyleClass().remove("wrong");
         if (c.unread() > 0) {
             getStyleClass().add("wrong");
         }
-        boolean free = pairs.values().stream().noneMatch(Node::isVisible);
+        boolean free = c.stops() + c.cautions() + c.open() + c.unread() == 0;
         clear.setVisible(free && c.borrowed() == 0);
         clear.setManaged(clear.isVisible());
         size();
@@ -123,33 +128,59 @@ public final class Tile extends ToggleButton {
         tip.setText(c.told());
     }
 
-    /** How many values are the starter's, in a row of its own where the other counts leave no room. */
+    /** The counts in one row; in two where one has no room, and what still has none is told by the tile's words alone. */
     private void mark() {
         int n = shown == null ? 0 : shown.borrowed();
-        borrowed.setVisible(n > 0);
-        borrowed.setManaged(n > 0);
         borrowed.setText("◇ " + n);
-        below.getChildren().remove(borrowed);
-        if (!counts.getChildren().contains(borrowed)) {
-            counts.getChildren().add(counts.getChildren().size() - 1, borrowed);
-        }
+        List<Label> all = new ArrayList<>(pairs.values());
+        all.add(borrowed);
+        List<Label> told = all.stream()
+                .filter(l -> l == borrowed
+                        ? n > 0
+                        : Boolean.TRUE.equals(l.getProperties().get(Tile.class)))
+                .toList();
+        all.forEach(l -> show(l, told.contains(l)));
+        counts.getChildren().setAll(all);
+        counts.getChildren().add(clear);
+        below.getChildren().clear();
         counts.applyCss();
-        boolean two = n > 0
-                && counts.prefWidth(-1) > width - ENDS_PX
-                && pairs.values().stream().anyMatch(Node::isVisible);
-        if (two) {
-            counts.getChildren().remove(borrowed);
-            below.getChildren().add(borrowed);
+        double room = width - ENDS_PX;
+        if (told.size() > 1 && counts.prefWidth(-1) > room) {
+            List<Label> first = new ArrayList<>();
+            List<Label> second = new ArrayList<>();
+            for (Label l : told) {
+                List<Label> row = second.isEmpty() && wide(first, l) <= room ? first : second;
+                row = row.isEmpty() || wide(row, l) <= room ? row : null;
+                if (row == null) {
+                    show(l, false);
+                } else {
+                    row.add(l);
+                }
+            }
+            counts.getChildren().setAll(first);
+            below.getChildren().setAll(second);
         }
-        below.setVisible(two);
-        below.setManaged(two);
+        below.setVisible(!below.getChildren().isEmpty());
+        below.setManaged(below.isVisible());
+    }
+
+    /** Width of a row of counts with one more, px. */
+    private double wide(List<Label> row, Label more) {
+        return row.stream()
+                        .mapToDouble(l -> l.prefWidth(-1) + counts.getSpacing())
+                        .sum()
+                + more.prefWidth(-1);
+    }
+
+    private static void show(Label l, boolean on) {
+        l.setVisible(on);
+        l.setManaged(on);
     }
 
     private void show(Sign sign, int count) {
         Label l = pairs.get(sign);
         l.setText(String.valueOf(count));
-        l.setVisible(count > 0);
-        l.setManaged(count > 0);
+        l.getProperties().put(Tile.class, count > 0);
     }
 
     @Override

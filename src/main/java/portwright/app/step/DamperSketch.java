@@ -5,6 +5,7 @@ import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.shape.ArcType;
 import javafx.scene.text.TextAlignment;
+import portwright.app.doc.Degrees;
 import portwright.app.doc.Document;
 import portwright.app.doc.Extras;
 import portwright.app.doc.Lengths;
@@ -37,8 +38,11 @@ final class DamperSketch {
     private final Document doc;
     private final Extras.Gas gas;
     private final UnitSystem units;
+    private final double open;
 
-    DamperSketch(GraphicsContext g, Palette p, Document doc, Extras.Gas gas) {
+    /** @param open share that the plate stands at, 0 to 1 */
+    DamperSketch(GraphicsContext g, Palette p, Document doc, Extras.Gas gas, double open) {
+        this.open = open;
         this.g = g;
         this.p = p;
         this.doc = doc;
@@ -53,14 +57,18 @@ final class DamperSketch {
         Say.left(g, p, "Damper plate", x, y + 34, 17, true, Ink.INK);
         Say.left(
                 g, p, flues.size() == 1 ? "the flue" : "flues and plate, to one scale", x, y + 55, 13, false, Ink.INK2);
-        double travel = gas.plate().travelFor(Math.max(0.0001, gas.open())) * 1000;
+        double travel = gas.plate().travelFor(Math.max(0.0001, open)) * 1000;
         double plates = h > TALL_PX ? PLATES_PX : LOW_PLATES_PX;
         plates(flues, x, y + 72, w, plates, travel);
         double top = y + 72 + plates + (h > TALL_PX ? 48 : 26);
-        Say.left(g, p, "One flue at each level", x, top, 14.5, true, Ink.INK);
+        Say.left(g, p, heading(), x, top, 14.5, true, Ink.INK);
         double room = Math.max(90, Math.min(w - LEVEL_WORDS, h - top - 210));
         oneFlue(flues.get(0), x + 6, top + 24, room, travel);
         table(x, Math.min(h - 118, top + room + 76), w);
+    }
+
+    private String heading() {
+        return "Each level at " + Degrees.words(gas.topK() - 273.15, units);
     }
 
     /** One flue and the table side by side, for a narrow board. */
@@ -69,8 +77,8 @@ final class DamperSketch {
                 .filter(f -> f.port().role() == Role.FLUE)
                 .findFirst()
                 .ifPresent(f -> {
-                    Say.left(g, p, "One flue at each level", x, y + 14, 14.5, true, Ink.INK);
-                    double travel = gas.plate().travelFor(Math.max(0.0001, gas.open())) * 1000;
+                    Say.left(g, p, heading(), x, y + 14, 14.5, true, Ink.INK);
+                    double travel = gas.plate().travelFor(Math.max(0.0001, open)) * 1000;
                     oneFlue(f, x + 6, y + 34, 150, travel);
                     table(x + w * 0.52, y + 50, w * 0.46);
                 });

@@ -7,6 +7,7 @@ import javafx.scene.layout.Region;
 import javafx.scene.layout.VBox;
 import portwright.app.doc.Document;
 import portwright.app.part.FormView;
+import portwright.app.part.Ticket;
 import portwright.form.FormSpec;
 
 /** A step with one board of its own and a ticket a form. */
@@ -21,7 +22,7 @@ public class FormStep implements StepView {
         for (FormSpec s : specs) {
             FormView form = new FormView(doc, s, s.path());
             forms.add(form);
-            VBox ticket = FormView.ticket(s.title(), "", form);
+            VBox ticket = Ticket.of(s.title(), "", form);
             tickets.add(ticket);
         }
     }

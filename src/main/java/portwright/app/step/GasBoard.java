@@ -1,6 +1,7 @@
 package portwright.app.step;
 
 import java.util.List;
+import java.util.Objects;
 import javafx.scene.canvas.GraphicsContext;
 import portwright.app.doc.Degrees;
 import portwright.app.doc.Document;
@@ -37,6 +38,10 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
     private static final String CALLED_OFF = "These curves are older than the design: the check was called off.";
 
     private final Document doc;
+    /** The chart as painted last: from its x to the open share; null before that. */
+    private LambdaChart.Frame frame;
+
+    /** Open share where the pointer is in the chart, 0 to 1; null when it is elsewhere. */
     private Double pointed;
 
     GasBoard(Document doc) {
@@ -46,14 +51,23 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
         widthProperty()
                 .addListener((o, a, b) -> least(600, b.doubleValue() > WIDE ? LEAST_WIDE_PX : 440 + SKETCH_UNDER));
         setFocusTraversable(true);
-        setOnMouseMoved(e -> {
-            pointed = e.getX();
-            repaint();
-        });
+        setOnMouseMoved(e -> point(frame == null ? null : frame.openAt(e.getX())));
+        setOnMousePressed(e -> point(frame == null ? null : frame.openAt(e.getX())));
+        setOnMouseDragged(e -> point(frame == null ? null : frame.openNear(e.getX())));
+        setOnMouseReleased(e -> point(frame == null || !contains(e.getX(), e.getY()) ? null : frame.openAt(e.getX())));
         setOnMouseExited(e -> {
-            pointed = null;
-            repaint();
+            if (!e.isPrimaryButtonDown()) {
+                point(null);
+            }
         });
+    }
+
+    /** Chart and plate both show this opening; null for the design's own. */
+    private void point(Double open) {
+        if (!Objects.equals(open, pointed)) {
+            pointed = open;
+            repaint();
+        }
     }
 
     @Override
@@ -112,35 +126,21 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
                 .strip();
         double extra = Say.high(band, wordsW - 24, 12.5);
         double words = below - 62 - extra;
-        new LambdaChart(g, p, gas, doc.design().units())
-                .paint(70, 80, right - 70, below - 80 - 176 - extra, inside, pointed);
+        double open = pointed == null ? gas.open() : pointed;
+        frame = new LambdaChart(g, p, gas, doc.design().units())
+                .paint(70, 80, right - 70, below - 80 - 176 - extra, inside, open);
         double under = Say.lines(g, p, DamperCurve.HOW_TO_SET, 24, words, wordsW - 24, 13, Ink.INK);
         under = Say.lines(g, p, DamperCurve.BAND_LEAVES_OUT, 24, under, wordsW - 24, 12.5, Ink.INK2);
         Say.lines(g, p, band, 24, under, wordsW - 24, 12.5, Ink.INK2);
         if (!wide) {
-            new DamperSketch(g, p, doc, gas).beside(24, below + 10, w - 48);
+            new DamperSketch(g, p, doc, gas, open).beside(24, below + 10, w - 48);
         } else {
             g.setStroke(p.of(Ink.HAIR));
             g.setLineWidth(1.2);
             g.setLineDashes();
             g.strokeLine(w - plateW - 18, 24, w - plateW - 18, h - 60);
-            new DamperSketch(g, p, doc, gas).paint(w - plateW, 0, plateW - 18, h);
+            new DamperSketch(g, p, doc, gas, open).paint(w - plateW, 0, plateW - 18, h);
         }
-    }
-
-    /** Open share at a plate travel, mm. */
-    static double openAt(Extras.Gas gas, double mm) {
-        double lo = 0;
-        double hi = 1;
-        for (int i = 0; i < 40; i++) {
-            double m = (lo + hi) / 2;
-            if (gas.plate().travelFor(m) * 1000 < mm) {
-                lo = m;
-            } else {
-                hi = m;
-            }
-        }
-        return hi;
     }
 
     /** Travel of a level as a hand can set it; finer where another level of the table would show the same figure. */

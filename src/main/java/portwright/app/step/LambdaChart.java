@@ -7,6 +7,7 @@ import java.util.Locale;
 import javafx.geometry.VPos;
 import javafx.scene.canvas.GraphicsContext;
 import javafx.scene.text.TextAlignment;
+import portwright.app.doc.DamperPlan;
 import portwright.app.doc.Degrees;
 import portwright.app.doc.Extras;
 import portwright.app.doc.LambdaBand;
@@ -35,8 +36,29 @@ final class LambdaChart {
         this.units = units;
     }
 
-    /** Paints in a box; {@code inside} for the words of the levels in the chart, else beside it; {@code pointed} is the pointer's x, null when it is elsewhere. */
-    void paint(double x, double y, double w, double h, boolean inside, Double pointed) {
+    /**
+     * Where the chart lies and what it shows.
+     *
+     * @param left px
+     * @param right px
+     * @param least open share at its left end, %
+     * @param most at its right end
+     */
+    record Frame(double left, double right, double least, double most) {
+        /** Open share at an x, 0 to 1; null outside. */
+        Double openAt(double x) {
+            return x < left || x > right ? null : openNear(x);
+        }
+
+        /** The same at the nearest x of the chart. */
+        Double openNear(double x) {
+            double t = Math.max(0, Math.min(1, (x - left) / (right - left)));
+            return (least + t * (most - least)) / 100;
+        }
+    }
+
+    /** Paints in a box; {@code inside} for the words of the levels in the chart, else beside it; the read-out stands at the share {@code open}, 0 to 1. */
+    Frame paint(double x, double y, double w, double h, boolean inside, double open) {
         double lo = 0.6;
         double hi = 1.4;
         List<Pt> mid = new ArrayList<>();
@@ -124,7 +146,8 @@ final class LambdaChart {
             names.beside(c);
         }
         travel(c, least, most);
-        new LambdaReadOut(g, p, gas, units).paint(c, mid, least, most, pointed, places);
+        new LambdaReadOut(g, p, gas, units).paint(c, mid, least, most, open * 100, places);
+        return new Frame(c.left(), c.right(), least, most);
     }
 
     /** The travel axis: a boxwood rule whose ticks follow the real, unequal scale. */
@@ -141,7 +164,7 @@ final class LambdaChart {
         boolean inch = units == UnitSystem.INCH;
         double tick = inch ? 25.4 / 16 : 1;
         for (int n = (int) Math.ceil(from / tick); n * tick <= to; n++) {
-            double open = GasBoard.openAt(gas, n * tick);
+            double open = DamperPlan.openAt(gas.plate(), n * tick);
             double x = c.x(open * 100);
             boolean big = n % (inch ? 4 : 5) == 0;
             g.strokeLine(x, y, x, y + (big ? 12 : 7));

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import javafx.scene.canvas.GraphicsContext;
+import portwright.app.doc.Degrees;
 import portwright.app.doc.Extras;
 import portwright.app.doc.Lengths;
 import portwright.app.paint.Chart;
@@ -34,12 +35,8 @@ final class LambdaReadOut {
         this.units = units;
     }
 
-    /** {@code mid} is the curve over the open share, %; {@code pointed} the pointer's x, null when it is elsewhere. */
-    void paint(Chart c, List<Pt> mid, double least, double most, Double pointed, Places places) {
-        double open = gas.open() * 100;
-        if (pointed != null && pointed > c.left() && pointed < c.right()) {
-            open = least + (pointed - c.left()) / (c.right() - c.left()) * (most - least);
-        }
+    /** {@code mid} is the curve over the open share, %; {@code open} the share to read, %. */
+    void paint(Chart c, List<Pt> mid, double least, double most, double open, Places places) {
         boolean inside = open >= least && open <= most;
         Double lambda = lambda(mid, open);
         g.setStroke(p.of(Ink.COBALT));
@@ -69,7 +66,7 @@ final class LambdaReadOut {
                 places,
                 List.of(
                         String.format(Locale.ROOT, "lambda %.2f", lambda),
-                        AtmosphereLevel.of(Math.max(0, lambda)).id(),
+                        AtmosphereLevel.of(Math.max(0, lambda)).id() + ", " + Degrees.words(gas.topK() - 273.15, units),
                         Math.round(open) + " % open · " + Lengths.shown(travelMm, units)));
     }
 

@@ -8,9 +8,11 @@ import javafx.scene.input.KeyCode;
 import javafx.scene.input.MouseEvent;
 import javafx.scene.text.TextAlignment;
 import portwright.app.doc.PaperModel;
+import portwright.app.paint.Fonts;
 import portwright.app.paint.PageShow;
 import portwright.app.paint.Palette;
 import portwright.app.paint.Say;
+import portwright.app.paint.TextSizes;
 import portwright.app.part.PaintedRegion;
 import portwright.drawing.Ink;
 import portwright.sheet.PagePicture;
@@ -39,7 +41,7 @@ final class PaperBoard extends PaintedRegion {
     PaperBoard(PaperModel model) {
         this.model = model;
         getStyleClass().add("paper");
-        least(640, 520);
+        least(440, 480);
         setFocusTraversable(true);
         setOnMousePressed(this::press);
         setOnKeyPressed(e -> {
@@ -107,8 +109,7 @@ final class PaperBoard extends PaintedRegion {
         }
         SheetBook.Print print = pages.preview();
         if (print == null) {
-            Say.left(g, p, "Nothing to print yet", 24, 34, 17, true, Ink.INK);
-            Say.lines(g, p, pages.refused(), 24, 64, w - 60, 14, Ink.INK);
+            cardAlone(g, w, h, p, pages);
             return;
         }
         layout = Math.min(layout, print.layouts().size() - 1);
@@ -120,17 +121,22 @@ final class PaperBoard extends PaintedRegion {
         double split = w * 0.585;
         pileHigh = h < LOW_PX ? LOW_STACK_PX : STACK_PX;
         SheetBook.Layout l = print.layouts().get(layout);
-        Say.left(g, p, "How the " + l.words().split(" ", 2)[0] + " falls on the paper", 24, 34, 17, true, Ink.INK);
-        long tiles = l.tiles().stream().filter(t -> t.page() >= 0).count();
         Say.left(
                 g,
                 p,
-                tiles + (tiles == 1 ? " sheet, " : " sheets, ") + l.words() + "; dashed: trim lines; tap a sheet",
+                (split < 380 ? "" : "How the ")
+                        + l.words().split(" ", 2)[0]
+                        + (split < 380 ? " on paper" : " falls on the paper"),
                 24,
-                55,
-                13,
-                false,
-                Ink.INK2);
+                34,
+                17,
+                true,
+                Ink.INK);
+        long tiles = l.tiles().stream().filter(t -> t.page() >= 0).count();
+        String fall = tiles + (tiles == 1 ? " sheet, " : " sheets, ") + l.words();
+        String all = fall + "; dashed: trim lines; tap a sheet";
+        boolean room = TextSizes.width(all, Fonts.sans(13)) < split - 20;
+        Say.left(g, p, room ? all : fall, 24, 55, 13, false, Ink.INK2);
         new SheetMap(g, p, pages.kiln(), l, page)
                 .paint(30, 70, split - 60, h - 70 - 114 - pileHigh)
                 .forEach(r -> spots.add(new Spot(
@@ -144,7 +150,9 @@ final class PaperBoard extends PaintedRegion {
         stacks(g, p, pages, 30, h - 80 - pileHigh, split - 40);
         PagePicture shown = card ? pages.card() : print.pictures().get(page);
         String remark = card
-                ? pages.cardRefused() == null ? "One page for the kiln." : pages.cardRefused()
+                ? pages.cardRefused() == null
+                        ? "One page for the kiln."
+                        : "Not to be used yet: the list beside says what is missing."
                 : SheetWords.remark(print, page);
         // the sheet gives way to its note, which stands whole above the board's edge
         double sheetH = h - 24 - 46 - Math.max(66, Say.high(remark, w - split - 38, 12.5));
@@ -156,6 +164,25 @@ final class PaperBoard extends PaintedRegion {
         double used = shown == null ? 0 : Math.min(sheetH, (w - split - 38) / shown.widthMm() * shown.heightMm());
         Say.left(g, p, head, split + 14, 24 + used + 26, 14.5, true, Ink.INK);
         Say.lines(g, p, remark, split + 14, 24 + used + 46, w - split - 38, 12.5, Ink.INK);
+    }
+
+    /** Why there is no template, and beside it the card, which may be there already. */
+    private void cardAlone(GraphicsContext g, double w, double h, Palette p, PaperModel.Pages pages) {
+        double split = pages.card() == null ? w - 36 : w * 0.5;
+        Say.left(g, p, "No template yet", 24, 34, 17, true, Ink.INK);
+        Say.lines(g, p, pages.refused(), 24, 64, split - 36, 14, Ink.INK);
+        if (pages.card() != null) {
+            PageShow.draw(g, pages.card(), split + 14, 24, w - split - 38, h - 80, p.of(Ink.EDGE));
+            Say.left(
+                    g,
+                    p,
+                    pages.cardPdf() == null ? "firing card, not to be used yet" : "firing card",
+                    split + 14,
+                    h - 30,
+                    14.5,
+                    true,
+                    Ink.INK);
+        }
     }
 
     /** All sheets in piles, one a face. */

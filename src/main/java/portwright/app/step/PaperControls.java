@@ -13,7 +13,7 @@ final class PaperControls {
         Button b = new Button(words);
         b.getStyleClass().setAll(main ? List.of("main-button") : List.of("plain-button", "tall-button"));
         b.setMaxWidth(Double.MAX_VALUE);
-        b.setMinHeight(48);
+        b.setMinHeight(36);
         return b;
     }
 

@@ -1,31 +1,29 @@
 package portwright.app.step;
 
-import java.io.File;
-import java.io.IOException;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
-import javafx.scene.layout.HBox;
-import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
-import javafx.stage.FileChooser;
 import portwright.app.doc.Document;
-import portwright.app.doc.FreshDesign;
 import portwright.app.doc.HomeFolder;
 import portwright.app.doc.Moves;
 import portwright.app.doc.Offers;
 import portwright.app.doc.PaperHold;
 import portwright.app.doc.PaperModel;
+import portwright.app.doc.Withheld;
 import portwright.app.part.CorrectionGauge;
-import portwright.app.part.FormView;
+import portwright.app.part.Plain;
 import portwright.app.part.PlainChoice;
 import portwright.app.part.PlainField;
 import portwright.app.part.SlipView;
+import portwright.app.part.Ticket;
 import portwright.app.part.WorkBar;
-import portwright.file.AtomicFile;
-import portwright.model.UnitSystem;
 import portwright.sheet.Paper;
 import portwright.sheet.SheetOptions;
 
@@ -56,6 +54,12 @@ public final class PaperStep implements StepView {
     private final ComboBox<String> parts = new ComboBox<>();
     private final ComboBox<String> faces = new ComboBox<>();
     private final Label sides = new Label();
+    private final WithheldTicket withheld = new WithheldTicket();
+    private final PaperFiles files;
+    /** The button that was pressed while the pages were being made, and what it does; null for none. */
+    private Button wanted;
+
+    private Runnable then;
     private boolean naming;
     private boolean calledOff;
     private final Button save = PaperControls.big("Save PDF", true);
@@ -67,6 +71,7 @@ public final class PaperStep implements StepView {
         this.home = home;
         this.model = model;
         board = new PaperBoard(model);
+        files = new PaperFiles(doc, home, board, saved, messages);
         progress = new WorkBar("Laying out the pages", "Lay the pages out", this::cancel, model::make);
         gauge = new CorrectionGauge(model);
         across = new PlainField("across", model.across(), t -> model.measured(true, t), () -> factor(true));
@@ -91,21 +96,18 @@ public final class PaperStep implements StepView {
                 model.face(FaceWords.SIDES.get(faces.getItems().indexOf(b)));
             }
         });
-        VBox options = FormView.ticket(
+        VBox options = Ticket.of(
                 "Sheets", "", paper, PlainChoice.row("parts", parts), PlainChoice.row("faces", faces), sides, sheets);
-        Label ask = new Label("What does your steel rule read on the 100 mm (3 15/16 in) of the bars?");
-        ask.setWrapText(true);
-        ask.getStyleClass().addAll("muted", "slip-text");
-        VBox correction = FormView.ticket("Printer correction", "", ask, across, down, gauge);
-        HBox buttons = new HBox(8, save, print, card);
-        HBox.setHgrow(save, Priority.ALWAYS);
-        HBox.setHgrow(print, Priority.ALWAYS);
-        save.setOnAction(e -> savePdf());
-        card.setOnAction(e -> saveCard());
-        print.setOnAction(e -> print());
+        Label ask = Plain.words("What does your steel rule read on the 100 mm (3 15/16 in) of the bars?"
+                + (model.remembered() ? " This is your answer of last time: read again on another printer." : ""));
+        VBox correction = Ticket.of("Printer correction", "", ask, across, down, gauge);
+        ButtonRows buttons = new ButtonRows(save, print, card);
+        save.setOnAction(e -> whenFresh(save, this::savePdf));
+        card.setOnAction(e -> whenFresh(card, this::saveCard));
+        print.setOnAction(e -> whenFresh(print, this::print));
         held.setVisible(false);
         held.setManaged(false);
-        side.getChildren().addAll(held, options, correction, messages);
+        side.getChildren().addAll(held, withheld, options, correction, messages);
         foot.getChildren().addAll(progress, waits, saved, buttons);
         model.listen(this::heard);
         allow();
@@ -137,17 +139,27 @@ public final class PaperStep implements StepView {
         sides.setManaged(!words.isEmpty());
     }
 
-    /** Only pages of the design as it stands may leave the window. */
+    /**
+     * Only pages of the design as it stands may leave the window. While they are being made the buttons stay as they were: what is typed in a field is
+     * taken when a button gets the keys, and a button that went off then would not hear its own click.
+     */
     private void allow() {
-        PaperModel.Pages p = model.fresh() ? model.pages() : null;
-        save.setDisable(p == null || p.print() == null);
-        print.setDisable(p == null || p.print() == null);
-        card.setDisable(p == null || p.cardPdf() == null);
         String why = doc.unread().forbids();
         boolean asked = model.pages() != null && !model.running() && !doc.checking();
+        PaperModel.Pages p = model.fresh() ? model.pages() : null;
+        boolean first = why == null && model.pages() == null && model.running();
+        if (why != null || asked || model.pages() == null) {
+            save.setDisable(!first && (p == null || p.print() == null));
+            print.setDisable(!first && (p == null || p.print() == null));
+            card.setDisable(!first && (p == null || p.cardPdf() == null));
+        }
         String stop = why == null && asked && model.pages().print() == null ? PaperHold.why(doc) : "";
-        String lit = why == null && asked ? PaperHold.card(model.pages().cardRefused()) : "";
-        waits.say((stop + "\n" + lit).strip());
+        String lit = why == null && asked ? PaperHold.card(model.pages().cardRefused(), doc) : "";
+        waits.say(
+                wanted != null
+                        ? wanted.getText() + " follows when the pages are laid out."
+                        : (stop + "\n" + lit).strip());
+        withheld.show(doc);
         held.setVisible(why != null);
         held.setManaged(why != null);
         held.getChildren().setAll(why == null ? List.of() : List.of(SlipView.stop("Nothing leaves yet", why)));
@@ -157,17 +169,20 @@ public final class PaperStep implements StepView {
     private void cancel() {
         model.cancel();
         calledOff = true;
+        wanted = null;
         heard();
     }
 
     private void heard() {
-        model.choice().keep(home);
+        model.keep(home);
+        paper.show(paperWords());
         calledOff &= !model.running();
         allow();
         board.repaint();
         if (!model.running() && model.pages() != null) {
             made();
         }
+        follow();
     }
 
     private void made() {
@@ -176,76 +191,59 @@ public final class PaperStep implements StepView {
         across.aside();
         down.aside();
         boolean ok = p.print() != null;
-        boolean inch = Moves.units(doc.text()) == UnitSystem.INCH;
-        sheets.setText(
-                p.preview() == null
-                        ? ""
-                        : p.preview().sheets() + " sheets, overlap " + (inch ? "15/32 in" : "12 mm")
-                                + " or more, content mark " + p.mark());
+        sheets.setText(p.preview() == null ? "" : SheetWords.count(p, Moves.units(doc.text())));
         sheets.setVisible(p.preview() != null);
         sheets.setManaged(p.preview() != null);
         messages.getChildren().clear();
-        if (!ok) {
-            messages.getChildren().add(SlipView.caution("The template does not print", p.refused()));
-        } else {
+        if (ok) {
             messages.getChildren()
                     .add(SlipView.clear(
                             "No stop: the template prints",
                             "A stop strikes every sheet through and takes the awl dots off.",
                             null));
         }
-        if (p.cardRefused() != null) {
-            messages.getChildren().add(SlipView.caution("The firing card does not print", p.cardRefused()));
+        String whole = Withheld.of(doc).isEmpty()
+                ? Stream.of(p.refused(), p.cardRefused())
+                        .filter(Objects::nonNull)
+                        .collect(Collectors.joining(" "))
+                : "";
+        if (!whole.isEmpty()) {
+            messages.getChildren().add(SlipView.caution("Something does not print", whole));
         }
         messages.getChildren()
                 .add(SlipView.note("Offer up before drilling", "Hold the real burner to the paper hole first."));
     }
 
-    private File ask(String title, String name) {
-        FileChooser c = new FileChooser();
-        c.setTitle(title);
-        c.setInitialFileName(FreshDesign.stem(doc.text().get("title").orElse("")) + "-" + name);
-        c.setInitialDirectory(home.lastFolder().toFile());
-        c.getExtensionFilters().add(new FileChooser.ExtensionFilter("PDF", "*.pdf"));
-        return c.showSaveDialog(board.getScene().getWindow());
-    }
-
     private void savePdf() {
-        File f = ask("Save the drilling template", model.choice().stem() + "template.pdf");
-        if (f != null) {
-            write(f, model.pages().print().pdf());
-        }
+        files.save(
+                "Save the drilling template",
+                model.choice().stem() + "template.pdf",
+                model.pages().print().pdf());
     }
 
     private void saveCard() {
-        File f = ask("Save the firing card", "firing-card.pdf");
-        if (f != null) {
-            write(f, model.pages().cardPdf());
+        files.save("Save the firing card", "firing-card.pdf", model.pages().cardPdf());
+    }
+
+    /** Does it at once with pages of the design as it stands; while they are being made, as soon as they are there. */
+    private void whenFresh(Button b, Runnable does) {
+        if (model.fresh()) {
+            does.run();
+        } else {
+            wanted = b;
+            then = does;
+            allow();
         }
     }
 
-    /** Writes a PDF and says so. */
-    public void write(File f, byte[] pdf) {
-        try {
-            AtomicFile.write(f.toPath(), pdf);
-            saved.say("Saved: " + f.getName() + ", in " + f.getAbsoluteFile().getParent());
-            messages.getChildren()
-                    .add(
-                            0,
-                            SlipView.clear(
-                                    "Saved " + f.getName(),
-                                    "In " + f.getAbsolutePath()
-                                            + ". Print at 100 %, never fit to page. Measure the bars.",
-                                    null));
-        } catch (IOException e) {
-            saved.say("Not saved: " + f.getName() + ". The reason stands above.");
-            messages.getChildren()
-                    .add(
-                            0,
-                            SlipView.caution(
-                                    "Not saved",
-                                    f.getAbsolutePath() + " is not written: " + e.getMessage()
-                                            + ". No file was left."));
+    private void follow() {
+        if (wanted == null || model.running() || doc.checking()) {
+            return;
+        }
+        boolean go = model.fresh() && !wanted.isDisabled() && board.getScene() != null;
+        wanted = null;
+        if (go) {
+            Platform.runLater(then);
         }
     }
 

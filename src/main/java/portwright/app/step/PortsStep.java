@@ -22,8 +22,10 @@ import portwright.app.paint.Fonts;
 import portwright.app.paint.TextSizes;
 import portwright.app.part.FieldBox;
 import portwright.app.part.FormView;
+import portwright.app.part.HeldKeys;
 import portwright.app.part.PlaceBox;
 import portwright.app.part.Steady;
+import portwright.app.part.Ticket;
 import portwright.form.Catalog;
 import portwright.form.FieldSpec;
 import portwright.form.FormSpec;
@@ -64,7 +66,10 @@ public final class PortsStep implements StepView {
         shown = signature();
         refreshers.clear();
         String path = doc.selected() == null ? null : Parts.path(doc.text(), doc.selected());
-        holder.getChildren().setAll(path == null ? list() : path.startsWith("ports[") ? port(path) : other(path));
+        HeldKeys.keep(
+                holder,
+                () -> holder.getChildren()
+                        .setAll(path == null ? list() : path.startsWith("ports[") ? port(path) : other(path)));
     }
 
     private Node list() {
@@ -85,7 +90,7 @@ public final class PortsStep implements StepView {
         }
         FlowPane buttons = new FlowPane(8, 8, act("New port  Ctrl+Shift+N", "new"));
         int holes = Parts.names(doc.text(), "ports").size();
-        VBox ports = FormView.ticket("Ports", holes + (holes == 1 ? " hole" : " holes"), rows, buttons);
+        VBox ports = Ticket.of("Ports", holes + (holes == 1 ? " hole" : " holes"), rows, buttons);
         return new VBox(10, ports, proposals);
     }
 
@@ -210,7 +215,7 @@ public final class PortsStep implements StepView {
 
     /** A ticket headed by the name of the chosen part, which follows a rename. */
     private VBox headed(String aside, Node... content) {
-        VBox ticket = FormView.ticket(doc.selected(), aside, content);
+        VBox ticket = Ticket.of(doc.selected(), aside, content);
         Label head = (Label) ((HBox) ticket.getChildren().get(0)).getChildren().get(0);
         refreshers.add(() -> head.setText(doc.selected()));
         return ticket;

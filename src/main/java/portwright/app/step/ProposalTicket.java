@@ -19,11 +19,12 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import portwright.app.doc.Document;
 import portwright.app.doc.ProposalDesk;
+import portwright.app.doc.ProposalTitles;
 import portwright.app.doc.ProposalWords;
 import portwright.app.part.FieldRing;
-import portwright.app.part.FormView;
 import portwright.app.part.Plain;
 import portwright.app.part.Showing;
+import portwright.app.part.Ticket;
 import portwright.check.Severity;
 import portwright.form.RuleWords;
 import portwright.layout.CutJoint;
@@ -31,6 +32,7 @@ import portwright.layout.Proposal;
 import portwright.model.On;
 import portwright.model.UnitSystem;
 import portwright.units.BothSystems;
+import portwright.units.Unbroken;
 
 /** Proposed places for the ports: a bar while the search runs, then a few layouts with their reason, one to be taken. */
 final class ProposalTicket extends VBox {
@@ -111,7 +113,7 @@ final class ProposalTicket extends VBox {
             found(rows);
         }
         boolean keys = holdsKeys();
-        getChildren().setAll(FormView.ticket("Places", desk.running() ? "searching" : "", rows.toArray(Node[]::new)));
+        getChildren().setAll(Ticket.of("Places", desk.running() ? "searching" : "", rows.toArray(Node[]::new)));
         if (keys) {
             next.requestFocus();
         }
@@ -157,8 +159,10 @@ final class ProposalTicket extends VBox {
             rows.add(Plain.text(desk.found().tried()));
         }
         int n = 1;
+        List<String> titles =
+                ProposalTitles.of(desk.found().best(), doc.design().units());
         for (Proposal p : desk.found().best()) {
-            Label head = new Label(n + ". " + p.arrangement());
+            Label head = new Label(Unbroken.words(n + ". " + titles.get(n - 1)));
             head.setWrapText(true);
             head.getStyleClass().add("slip-head");
             Button take = Plain.button("Take proposal " + n, () -> take(p));
@@ -191,8 +195,8 @@ final class ProposalTicket extends VBox {
 
     /** The rest of what is told of it, behind a button. */
     private List<Node> more(Proposal p, int number) {
-        List<String> all =
-                new ArrayList<>(List.of(MARGIN, p.gist(), desk.found().besideOwn(p), p.rest(), p.limits()));
+        List<String> all = new ArrayList<>(
+                List.of(p.arrangement() + ".", MARGIN, p.gist(), desk.found().besideOwn(p), p.rest(), p.limits()));
         all.addAll(CutJoint.words(p.design()));
         all.add(desk.outlook(number - 1));
         VBox rest = new VBox(5);

@@ -18,9 +18,9 @@ import javafx.scene.layout.Priority;
 import javafx.scene.layout.VBox;
 import javafx.stage.FileChooser;
 import portwright.app.doc.RecordDesk;
-import portwright.app.part.FormView;
 import portwright.app.part.Plain;
 import portwright.app.part.SlipView;
+import portwright.app.part.Ticket;
 import portwright.calc.firing.log.FiringLog;
 import portwright.calc.firing.log.LogFinding;
 import portwright.file.Problem;
@@ -76,7 +76,7 @@ final class RecordTicket extends VBox {
         if (desk.record() != null) {
             record(rows);
         }
-        getChildren().setAll(FormView.ticket("Record", desk.running() ? "reading" : "", rows.toArray(Node[]::new)));
+        getChildren().setAll(Ticket.of("Record", desk.running() ? "reading" : "", rows.toArray(Node[]::new)));
     }
 
     private void choose() {

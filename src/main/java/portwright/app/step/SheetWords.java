@@ -1,11 +1,19 @@
 package portwright.app.step;
 
 import java.util.List;
+import portwright.app.doc.PaperModel;
+import portwright.model.UnitSystem;
 import portwright.sheet.SheetBook;
 
 /** Which sheet of a print shows what. */
 final class SheetWords {
     private SheetWords() {}
+
+    /** How many sheets there are, how far they overlap, and the mark of what they show. */
+    static String count(PaperModel.Pages p, UnitSystem units) {
+        return p.preview().sheets() + " sheets, overlap " + (units == UnitSystem.INCH ? "15/32 in" : "12 mm")
+                + " or more, content mark " + p.mark();
+    }
 
     /** The first sheet of a face that shows a hole's centre. */
     static int withHole(SheetBook.Layout l) {

@@ -110,8 +110,8 @@ class BorrowedTest {
         int n = doc.borrowed().of(Step.PAPER).size();
         assertThat(FindingOrder.count(doc, Step.PAPER).borrowed()).isEqualTo(n);
         assertThat(FindingOrder.count(doc, Step.PAPER).words()).endsWith(n + " values are still the starter's");
-        assertThat(new StepCount(0, 0, 0, 0, 1).words()).isEqualTo("1 value is still the starter's");
-        assertThat(new StepCount(0, 0, 0, 0, 0).words()).isEqualTo("clear");
+        assertThat(new StepCount(0, 0, 0, 0, 1, 0).words()).isEqualTo("1 value is still the starter's");
+        assertThat(new StepCount(0, 0, 0, 0, 0, 0).words()).isEqualTo("clear");
     }
 
     @Test

@@ -13,6 +13,7 @@ import portwright.check.Verdict;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.file.DesignText;
+import portwright.form.Catalog;
 import portwright.form.FieldSpec;
 import portwright.form.KilnCatalog;
 import portwright.review.Review;
@@ -85,6 +86,11 @@ class FreshPartsTest {
         assertThat(doc.text().get(at + ".at[0]")).contains("-3 in");
         assertThat(doc.text().get(at + ".at[1]")).contains("4 in");
         assertThat(new PlaceModel(doc, at + ".at", false).fields()).hasSize(2);
+        assertThat(UnderField.of(doc, at, spec("at")).get())
+                .as("its size is missing still")
+                .contains("until its diameter, or its width and depth, is typed");
+        assertThat(asks(doc.text(), at + ".diameter")).contains("fitting-clearance");
+        doc.edit("size", t -> t.setText(at + ".diameter", "1 in"));
         assertThat(UnderField.of(doc, at, spec("at")).get()).isEmpty();
     }
 
@@ -142,5 +148,39 @@ class FreshPartsTest {
     void withoutTwoHeightsTheNextIsNotKnown(String elements) {
         DesignText t = doc.text().set("kiln.elements", elements);
         assertThat(Templates.above(t)).isEmpty();
+    }
+
+    /** No figure that nobody measured stands in a fresh part as if it were measured. */
+    @Test
+    void freshPlateJointsAndDrillingAreEmpty() {
+        for (String json : List.of(
+                Catalog.damper().template(),
+                Catalog.damper().inner().get(0).template(),
+                Catalog.drilling().template(),
+                KilnCatalog.slab("floor").inner().get(0).template())) {
+            assertThat(json).isEqualTo("{}");
+        }
+        DesignText t = doc.text()
+                .set("kiln.floor.joints", "{}")
+                .set("damper", "{\"plate\": {}}")
+                .set("drilling", "{}");
+        assertThat(t.read().ok()).isTrue();
+        assertThat(asks(t, "damper.plate.width")).isNotEmpty();
+        assertThat(check(t).notChecked())
+                .anyMatch(n -> n.needs().stream().anyMatch(x -> x.startsWith("kiln.floor.joints")));
+    }
+
+    /** A fitting is added as one of a kind that was asked for first. */
+    @ParameterizedTest
+    @CsvSource({"leg, floor, leg A", "hinge, lid, hinge A", "control-box, wall, control box A"})
+    void aFittingHasTheKindThatWasChosen(String kind, String on, String name) {
+        int n = doc.text().size("kiln.fittings");
+        String at = "kiln.fittings[" + n + "]";
+        DesignText t =
+                Templates.ofKind(Templates.append(doc.text(), KilnCatalog.fittings(), "kiln.fittings"), at, kind);
+        assertThat(t.read().ok()).isTrue();
+        assertThat(t.get(at + ".kind")).contains(kind);
+        assertThat(t.get(at + ".on")).contains(on);
+        assertThat(t.get(at + ".name")).contains(name);
     }
 }

@@ -2,11 +2,13 @@ package portwright.app.doc;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Path;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.file.DesignText;
@@ -79,5 +81,32 @@ class PaperModelTest {
         assertThat(Offers.papers())
                 .hasSizeGreaterThan(4)
                 .allSatisfy(o -> assertThat(Paper.parse(o.value()).words()).isEqualTo(o.value()));
+    }
+
+    /** A printer is off by the same tomorrow; what could not be corrected is not kept. */
+    @Test
+    void theCorrectionIsKeptAndThePaperFollowsTheUnits(@TempDir Path folder) throws Exception {
+        HomeFolder home = new HomeFolder(folder);
+        Document doc = Open.starter("octagon-17");
+        PaperModel model = new PaperModel(doc, PaperChoice.of(home), window::add).measured(PrinterBars.of(home));
+        assertThat(model.remembered()).isFalse();
+        assertThat(model.choice().paper()).as("a kiln in inches").isEqualTo("letter");
+        doc.edit("units", t -> t.setText("units", "metric"));
+        assertThat(model.choice().paper()).isEqualTo("a4");
+        assertThat(model.measured(true, "99.4")).isNull();
+        assertThat(model.measured(false, "120 mm")).contains("More than 1.5 %");
+        doc.unread().settle(PaperModel.DOWN);
+        model.keep(home);
+        PrinterBars next = PrinterBars.of(home);
+        assertThat(next).isEqualTo(new PrinterBars("99.4 mm", "100 mm"));
+        assertThat(PaperChoice.of(home).paper()).as("nobody chose one").isEmpty();
+        assertThat(model.paper("A3")).isNull();
+        model.keep(home);
+        doc.edit("units", t -> t.setText("units", "inch"));
+        assertThat(new PaperModel(doc, PaperChoice.of(home), window::add)
+                        .choice()
+                        .paper())
+                .isEqualTo("a3");
+        model.close();
     }
 }

@@ -2,6 +2,7 @@ package portwright.app.doc;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -9,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import portwright.geometry.Pt;
 import portwright.model.On;
 import portwright.model.Role;
+import portwright.model.UnitSystem;
 
 class ProposalDeskTest {
     private final BlockingQueue<Runnable> window = new LinkedBlockingQueue<>();
@@ -43,6 +45,11 @@ class ProposalDeskTest {
         ProposalDesk desk = new ProposalDesk(doc, window::add, () -> {});
         desk.inletsOn(On.FLOOR);
         search(desk);
+        List<String> titles = ProposalTitles.of(desk.found().best(), UnitSystem.INCH);
+        assertThat(titles).doesNotHaveDuplicates();
+        assertThat(titles)
+                .allSatisfy(
+                        t -> assertThat(t).containsPattern("[Ii]nlet|[Ff]lue").contains(" in"));
         desk.found().best().forEach(p -> {
             p.ports().forEach(port -> {
                 double x = port.at().xMm();

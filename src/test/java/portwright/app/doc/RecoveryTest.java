@@ -47,6 +47,8 @@ class RecoveryTest {
         Recovery.Left left = next.left().get(0);
         assertThat(left.text().get("title")).contains("unsaved work");
         assertThat(left.words()).isEqualTo("mine.json");
+        assertThat(left.title()).isEqualTo("unsaved work");
+        assertThat(left.when()).matches("(today|on \\d+ \\w+ \\d{4}) at \\d\\d:\\d\\d");
         assertThat(left.starter()).isEqualTo("octagon-17");
         assertThat(left.text().read().ok()).isTrue();
         Recovery.delete(left.copy());

@@ -140,4 +140,36 @@ class ShortFormsTest {
             });
         }
     }
+
+    /** Arithmetic: 4 × 5 × 2.5 = 50, 13 × 16 × 8 = 1664, 240 V × 37 A = 8.88 kW. */
+    @ParameterizedTest
+    @CsvSource({
+        "volume, 4 x 5 x 2.5 m, 50 m3",
+        "volume, 4m × 5m × 2.5m, 50 m3",
+        "volume, 13 x 16 x 8 ft, 1664 ft3",
+        "volume, 4 m x 5 ft x 2 m, 4 m x 5 ft x 2 m",
+        "volume, 60 m3, 60 m3",
+        "power, 240 V 8.9 kW, 8.9 kW",
+        "power, '8.9 kW, 240V', 8.9 kW",
+        "power, 240 V 37 A, 8.88 kW",
+        "power, 4.8 kW, 4.8 kW"
+    })
+    void whatPeopleKnowIsWorkedOut(String field, String words, String taken) {
+        assertThat(Products.of(field.equals("volume") ? Kind.VOLUME : Kind.POWER, words))
+                .isEqualTo(taken);
+    }
+
+    @Test
+    void moreThanAWholeTurnIsRefused() {
+        Document doc = Open.starter("octagon-17");
+        FieldModel turn = new FieldModel(doc, "kiln.plan", FieldSpec.quantity("turn", "turn", Kind.ANGLE));
+        assertThat(turn.commit("9999 deg")).isFalse();
+        assertThat(turn.error()).contains("more than a whole turn", "-360 to 360 deg");
+        assertThat(turn.commit("-361")).isFalse();
+        assertThat(turn.commit("360 deg")).isTrue();
+        assertThat(turn.error()).isNull();
+        FieldModel volume = new FieldModel(doc, "room", FieldSpec.quantity("volume", "volume", Kind.VOLUME));
+        assertThat(volume.commit("4 x 5 m")).isFalse();
+        assertThat(volume.error()).contains("4 x 5 x 2.5 m");
+    }
 }
