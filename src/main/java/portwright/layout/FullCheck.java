@@ -244,7 +244,7 @@ final class FullCheck {
         for (Combination c : shown) {
             boolean fewest = stops.get(c).compareTo(least()) == 0;
             String why = fewest
-                    ? Reasons.of(c, shown.get(0), widest(), uneven(c, passing), twins.chamberRepeats(c))
+                    ? Reasons.of(c, shown.get(0), widest(), uneven(c, passing), twins)
                     : Reasons.stopped(c, shown.get(0));
             best.add(told(
                     c, why + Reasons.shared(c, shown.subList(0, best.size())) + Reasons.stops(stops.get(c), fewest)));
@@ -256,7 +256,7 @@ final class FullCheck {
                 && last.margin() > shown.get(0).margin() * WIDER) {
             best.add(told(
                     last,
-                    Reasons.uneven(last, shown.get(0), twins.chamberRepeats(shown.get(0)))
+                    Reasons.uneven(last, shown.get(0), twins)
                             + Reasons.shared(last, shown)
                             + Reasons.stops(stops.get(last), true)));
         }
