@@ -110,7 +110,7 @@ final class Reasons {
         return shown >= Choosing.SHOWN
                 ? ""
                 : "Only " + word(shown) + (shown == 1 ? " is" : " are")
-                        + " shown: no other was found that puts inlets and flues both elsewhere with a margin of at least "
+                        + " shown: no other was found that puts inlets and flues both clearly elsewhere with a margin of at least "
                         + Format.plain(Choosing.least(first.margin()), 2)
                         + (first.sized()
                                 ? ", and places that by themselves have "

@@ -20,7 +20,7 @@ final class Section {
     /** The same of a line along a groove, which loses most by the groove. */
     private static final double GRAZING = 0.9999;
     /** Straight pieces of grooves that are followed, the longest. */
-    private static final int PIECES = 12;
+    private static final int PIECES = 8;
     /** How near the place of the worst line is found, mm; the share then lacks less than a ten-thousandth of itself. */
     private static final double CLOSE_MM = 0.004;
     /** The worst of the lines tried first lacks less than a third of the worst of all. */
@@ -118,8 +118,12 @@ final class Section {
             }
             for (double[] g : pieces) {
                 along(lines, x, y, r, g, i);
-                toward(lines, x, y, r, g[0], g[1], i);
-                toward(lines, x, y, r, g[2], g[3], i);
+                double nx = g[4] * NEARLY * Math.sin(turn(g));
+                double ny = g[4] * NEARLY * Math.cos(turn(g));
+                for (int side = -1; side <= 1; side++) {
+                    toward(lines, x, y, r, g[0] - side * nx, g[1] + side * ny, i);
+                    toward(lines, x, y, r, g[2] - side * nx, g[3] + side * ny, i);
+                }
             }
             for (Pt p : loss.bends) {
                 toward(lines, x, y, r, p.x(), p.y(), i);

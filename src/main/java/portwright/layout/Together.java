@@ -279,21 +279,6 @@ final class Together {
                 tender.pairs(On.FLOOR, inlets, choice.inletMm()) + tender.pairs(On.LID, flues, choice.flueMm()));
     }
 
-    /** The same with margins that rest on the weakest sections of the full check, as they are told. */
-    Combination proven(Combination c) {
-        Spots in = c.inlets();
-        Site floor = sites.slab(On.FLOOR, c.choice().inletMm());
-        return new Combination(
-                c.choice(),
-                in.inWall() ? in : in.weighed(floor.proven(in.x(), in.y())),
-                c.flues()
-                        .weighed(sites.slab(On.LID, c.choice().flueMm())
-                                .proven(c.flues().x(), c.flues().y())),
-                c.cross(),
-                c.sizes(),
-                c.nearFlame());
-    }
-
     private static Spots weighed(Site site, Spots s) {
         return s.weighed(site.margin(s.x(), s.y(), Double.NEGATIVE_INFINITY));
     }

@@ -21,7 +21,7 @@ final class Twins {
     private static final String UNSURE = "laid out about the middle, with which the chamber does not repeat";
 
     /** Nothing is a twin. */
-    static final Twins NONE = new Twins(null, List.of(), null, List.of());
+    static final Twins NONE = new Twins(null, 0, List.of(), null, List.of());
 
     /** Turns that are tried are parts of a circle up to this many sides. */
     private static final int SIDES = 16;
@@ -31,7 +31,13 @@ final class Twins {
 
     private static final double SAME = 1e-6;
 
+    /** How far a hole must lie from every one of another layout for the two to differ clearly: in its diameters, and as a share of the chamber's width (judgement). */
+    private static final double DIAMETERS = 2;
+
+    private static final double SHARE = 0.12;
+
     private final Pt middle;
+    private final double width;
     private final List<Move> moves;
     private final Outline chamber;
     private final List<Axis> axes;
@@ -47,8 +53,9 @@ final class Twins {
         }
     }
 
-    private Twins(Pt middle, List<Move> moves, Outline chamber, List<Axis> axes) {
+    private Twins(Pt middle, double width, List<Move> moves, Outline chamber, List<Axis> axes) {
         this.middle = middle;
+        this.width = width;
         this.moves = moves;
         this.chamber = chamber;
         this.axes = axes;
@@ -59,6 +66,7 @@ final class Twins {
         List<Site> slabs = List.of(sites.slab(On.FLOOR, c.inletMm()), sites.slab(On.LID, c.flueMm()));
         return new Twins(
                 kiln.centre(),
+                kiln.shortWidth(),
                 candidates().stream()
                         .filter(m -> slabs.stream().allMatch(s -> keeps(kiln, s, m)))
                         .toList(),
@@ -173,6 +181,35 @@ final class Twins {
                     a.choice(), moved(a.inlets(), m), moved(a.flues(), m), a.cross(), a.sizes(), a.nearFlame());
             return moved.sharesInlets(b) && moved.sharesFlues(b);
         });
+    }
+
+    /**
+     * Whether a layout lies clearly elsewhere than another: more than half of the drilling ({@link Combination#elsewhere}), and with the same holes in the
+     * same parts one of them far from all of the other's, however the kiln's own turns and mirrorings carry the two onto each other.
+     *
+     * @param fartherMm how much farther off a hole must lie
+     */
+    boolean clear(Combination c, Combination o, double fartherMm) {
+        if (c.elsewhere(o, fartherMm) <= Choosing.CLEAR) {
+            return false;
+        }
+        if (!c.choice().sameHoles(o.choice()) || !c.samePart(o)) {
+            return true;
+        }
+        return apart(c.inlets(), c.flues(), o, fartherMm)
+                && (c.inlets().inWall()
+                        || moves.stream()
+                                .allMatch(m -> apart(moved(c.inlets(), m), moved(c.flues(), m), o, fartherMm)));
+    }
+
+    private boolean apart(Spots in, Spots out, Combination o, double fartherMm) {
+        return apart(in, o.inlets(), o.choice().inletMm(), fartherMm)
+                || apart(out, o.flues(), o.choice().flueMm(), fartherMm);
+    }
+
+    private boolean apart(Spots a, Spots b, double diameterMm, double fartherMm) {
+        double far = Math.max(DIAMETERS * diameterMm, SHARE * width) + fartherMm;
+        return a.farFrom(b) > far || b.farFrom(a) > far;
     }
 
     private Spots moved(Spots s, Move m) {

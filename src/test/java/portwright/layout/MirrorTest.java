@@ -81,8 +81,6 @@ class MirrorTest {
         double grid = new MirrorGrid(d, c.wishes()).best();
         Proposals p = Proposer.propose(d, c.wishes(), Progress.none());
         Proposal first = p.best().get(0);
-        System.out.println(c.name() + " grid " + grid + " ours " + first.margin() + " " + first.arrangement() + " "
-                + first.reason() + p.widest().margin());
         assertThat(first.margin()).isGreaterThan(0.99 * grid);
         assertThat(first.reason()).doesNotContain("not sure");
     }
