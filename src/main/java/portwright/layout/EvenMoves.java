@@ -2,6 +2,8 @@ package portwright.layout;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,7 +18,7 @@ final class EvenMoves {
     private static final int FEW = 3;
 
     /** Choices of holes and ways to lie evenly that are moved on too. */
-    private static final int KINDS = 8;
+    private static final int KINDS = 14;
 
     /** Rough climbs of an even layout as a whole, the first from where it lies, the others turned and widened. */
     private static final int TURNED = 60;
@@ -56,10 +58,10 @@ final class EvenMoves {
                                 c.choice(), c.inlets().mirror(), c.flues().mirror()),
                         LinkedHashMap::new,
                         Collectors.toList()));
-        List<List<Combination>> order = kinds.values().stream()
+        List<List<Combination>> order = turns(kinds.values().stream()
                 .filter(l -> !l.get(0).inlets().inWall() && !first.contains(l.get(0)))
                 .sorted(Comparator.comparingDouble((List<Combination> l) -> -Together.reach(l)))
-                .toList();
+                .toList());
         double most = Stream.concat(all.stream(), out.stream())
                 .filter(Combination::even)
                 .mapToDouble(Combination::margin)
@@ -72,6 +74,14 @@ final class EvenMoves {
                 most = Math.max(most, to.margin());
             }
         }
+    }
+
+    /** The first of every choice of holes, then the second, in their order. */
+    private static List<List<Combination>> turns(List<List<Combination>> some) {
+        Map<Sizes.Choice, Integer> met = new HashMap<>();
+        Map<List<Combination>, Integer> turn = new IdentityHashMap<>();
+        some.forEach(l -> turn.put(l, met.merge(l.get(0).choice(), 1, Integer::sum)));
+        return some.stream().sorted(Comparator.comparing(turn::get)).toList();
     }
 
     /** Inlets and flues each turned and widened about the middle, or moved as mirrors, where both are even. */

@@ -89,12 +89,17 @@ final class MirrorSearch {
 
     private double at(Mirror m, double[] p, double enough) {
         m.place(p, 0, x, y);
-        return site.margin(x, y, enough);
+        return balanced() ? site.margin(x, y, enough) : Double.NEGATIVE_INFINITY;
     }
 
     private double quick(Mirror m, double[] p, double enough) {
         m.place(p, 0, x, y);
-        return site.quick(x, y, enough);
+        return balanced() ? site.quick(x, y, enough) : Double.NEGATIVE_INFINITY;
+    }
+
+    /** Holes at one end of an axis mirror each other and still heat that end alone. */
+    private boolean balanced() {
+        return site.balance(x, y) >= 1;
     }
 
     private double[] thrown(Mirror m, List<double[]> pairs, List<double[]> singles, SplittableRandom random) {
@@ -142,7 +147,9 @@ final class MirrorSearch {
                 double v = site.hole(px[0], py[0]);
                 v = holes > 1 && v > best.cut() ? Math.min(v, site.hole(px[1], py[1])) : v;
                 v = holes > 1 && v > best.cut() ? Math.min(v, site.pair(px[0], py[0], px[1], py[1])) : v;
-                best.offer(p, holes == n && v > best.cut() ? Math.min(v, site.balance(px, py)) : v);
+                if (holes < n || site.balance(px, py) >= 1) {
+                    best.offer(p, v);
+                }
                 if (holes == 1) {
                     break;
                 }
