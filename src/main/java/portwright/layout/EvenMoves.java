@@ -76,11 +76,15 @@ final class EvenMoves {
         }
     }
 
-    /** The first of every choice of holes, then the second, in their order. */
+    /** What lies about the middle, then the first mirrored ones of every choice of holes, then the second, in their order. */
     private static List<List<Combination>> turns(List<List<Combination>> some) {
         Map<Sizes.Choice, Integer> met = new HashMap<>();
         Map<List<Combination>, Integer> turn = new IdentityHashMap<>();
-        some.forEach(l -> turn.put(l, met.merge(l.get(0).choice(), 1, Integer::sum)));
+        some.forEach(l -> {
+            Combination c = l.get(0);
+            boolean mirrored = c.inlets().mirror() != null || c.flues().mirror() != null;
+            turn.put(l, mirrored ? met.merge(c.choice(), 1, Integer::sum) : 0);
+        });
         return some.stream().sorted(Comparator.comparing(turn::get)).toList();
     }
 
