@@ -140,7 +140,7 @@ final class Reasons {
         if (even != null) {
             s.append("The ")
                     .append(c.flues().even() ? "flue side lies " : "inlet side lies ")
-                    .append(even)
+                    .append(even.replace("even ", "evenly "))
                     .append(". ");
         }
         if (c.nearFlame() < widest.nearFlame()) {
