@@ -206,6 +206,11 @@ public final class KilnGeometry {
         return sections.of(on);
     }
 
+    /** The same as if its holes were these, as drilled. */
+    public WeakestSection.Line weakestSection(On on, List<Circle> drilled) {
+        return WeakestSection.of(this, on, SectionLoss.of(this, on, drilled));
+    }
+
     /** Chamber volume, m³. */
     public double chamberVolumeM3() {
         return inner.area() * height() * 1e-9;

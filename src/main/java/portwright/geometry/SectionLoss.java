@@ -53,8 +53,12 @@ final class SectionLoss {
     }
 
     static SectionLoss of(KilnGeometry kiln, On on) {
+        return of(kiln, on, kiln.holes(on).stream().map(Hole::drilledCircle).toList());
+    }
+
+    /** @param holes proposed ones, as drilled */
+    static SectionLoss of(KilnGeometry kiln, On on, List<Circle> holes) {
         double t = kiln.thickness(on);
-        List<Circle> holes = kiln.holes(on).stream().map(Hole::drilledCircle).toList();
         List<Circle> others = new ArrayList<>();
         List<SectionStrip> strips = new ArrayList<>();
         for (FittingShape f : kiln.fittings()) {

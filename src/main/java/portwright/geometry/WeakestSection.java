@@ -52,7 +52,10 @@ public final class WeakestSection {
     }
 
     static Line of(KilnGeometry kiln, On on) {
-        SectionLoss loss = SectionLoss.of(kiln, on);
+        return of(kiln, on, SectionLoss.of(kiln, on));
+    }
+
+    static Line of(KilnGeometry kiln, On on, SectionLoss loss) {
         if (loss.proposed == 0) {
             return null;
         }

@@ -9,8 +9,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Picks the few layouts that are shown: the best, and after it those that differ clearly from each shown before them: inlets and flues both go elsewhere,
- * by more than half in the mean ({@link Combination#elsewhere}), and enough of its margin is left; of these another arrangement comes before the same one in other places. Fewer are shown where there are no such.
+ * Picks the few layouts that are shown: the best, and after it those that differ clearly from each shown before them: inlets and flues both go elsewhere
+ * ({@link Twins#clear}), and enough of its margin is left; of these another arrangement comes before the same one in other places. Fewer are shown where there are no such.
  * What stays where the design has it may be the first, so that nothing worse stands there, and is no further choice.
  */
 final class Choosing {
@@ -73,7 +73,7 @@ final class Choosing {
     }
 
     /**
-     * The widest that differs clearly from all shown, or of those that are next to as wide one in another arrangement, then the first; null where
+     * The widest that differs clearly from all shown, or of those that are next to as wide one in another arrangement, then an even one, then the first; null where
      * none differs.
      */
     private static Combination clear(List<Combination> group, List<Combination> shown, Twins twins) {
@@ -84,7 +84,7 @@ final class Choosing {
         Combination next = null;
         int most = -1;
         for (Combination c : clear) {
-            int n = novelty(c, shown, twins);
+            int n = 2 * novelty(c, shown, twins) + (c.even() ? 1 : 0);
             if (n > most
                     && !Combination.gains(widest.margin(), c.margin())
                     && !Combination.gains(widest.room(), c.room())) {
@@ -125,7 +125,7 @@ final class Choosing {
 
     /** What c offers beside a layout that is shown. */
     static Novelty novelty(Combination c, Combination o, Twins twins) {
-        boolean clear = c.elsewhere(o) > CLEAR;
+        boolean clear = twins.clear(c, o, 0);
         if (twins.same(c, o) || !o.clearlyDiffers(c) || !clear && o.evenAndAsGoodAs(c)) {
             return Novelty.TWIN;
         }

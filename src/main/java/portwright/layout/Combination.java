@@ -2,6 +2,7 @@ package portwright.layout;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import portwright.geometry.Pt;
 import portwright.geometry.ShelfPlate;
 
@@ -56,7 +57,7 @@ record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross,
      * own room, evenness with it. What does not burn clean comes last.
      */
     double rank() {
-        int roles = (inlets.even() ? 1 : 0) + (flues.even() ? 1 : 0);
+        int roles = even() ? 2 : inlets.even() || flues.even() ? 1 : 0;
         double places = rank(room(), roles, ease());
         double all = sized() ? rank(sizes, sizes < CLEAR ? 2 : roles, Scale.FREE) + SECOND * places : places;
         double fire = choice.clean() ? 0 : -1000 * (1 - choice.lambdaLow());
@@ -107,9 +108,15 @@ record Combination(Sizes.Choice choice, Spots inlets, Spots flues, double cross,
         return margin > over + SlabSearch.SYMMETRY_WORTH * Math.abs(over);
     }
 
-    /** Whether both roles lie evenly about the middle. */
+    /** Whether both roles lie evenly, about the middle or as mirrors. */
     boolean even() {
-        return inlets.even() && flues.even();
+        return inlets.even() && flues.even() && oneAxis();
+    }
+
+    /** Whether across a line that one role mirrors the other does too, if but by where it lies. */
+    boolean oneAxis() {
+        Axis a = inlets.axis() == null ? flues.axis() : inlets.axis();
+        return a == null || Stream.of(inlets, flues).allMatch(s -> a.equals(s.axis()) || s.mirrors(a, Axis.ROUNDED_MM));
     }
 
     /** Whether neither inlets nor flues stay where the design has them. */

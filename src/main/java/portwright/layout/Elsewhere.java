@@ -83,7 +83,7 @@ final class Elsewhere {
 
     private boolean clear(Combination c, Spots in, Spots out, List<Combination> shown, double fartherMm) {
         Combination at = new Combination(c.choice(), in, out, c.cross(), c.sizes(), 0);
-        return shown.stream().allMatch(o -> at.elsewhere(o, fartherMm) > Choosing.CLEAR && !twins.same(at, o));
+        return shown.stream().allMatch(o -> twins.clear(at, o, fartherMm) && !twins.same(at, o));
     }
 
     /** The best of some climbs, from holes thrown elsewhere or anywhere and from what is known; those that end clear. */

@@ -1,15 +1,24 @@
 package portwright.layout;
 
+import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import portwright.geometry.Pt;
 
-/** Moves even layouts on as a whole: inlets and flues are turned and widened about the middle, so that they stay even. */
+/** Moves even layouts on as a whole: inlets and flues are turned and widened about the middle, or moved as mirrors, so that they stay even. */
 final class EvenMoves {
     /** How many of the best by rank are moved on. */
     private static final int FEW = 3;
+
+    /** Choices of holes and ways to lie evenly that are moved on too. */
+    private static final int KINDS = 14;
 
     /** Rough climbs of an even layout as a whole, the first from where it lies, the others turned and widened. */
     private static final int TURNED = 60;
@@ -32,7 +41,7 @@ final class EvenMoves {
     }
 
     /**
-     * Even layouts moved on: the best by rank, and the best of each choice of holes that may yet be the widest even one. A flue in the middle may be one:
+     * Even layouts moved on: the best by rank, and the best of each choice of holes and way to lie evenly that may yet be the widest even one. A flue in the middle may be one:
      * inlets that were found without it lie too near it until both are moved.
      */
     void add(List<Combination> out, List<Combination> passing) {
@@ -43,16 +52,22 @@ final class EvenMoves {
                 .filter(c -> c.even()
                         && c.choice().clean() == passing.get(0).choice().clean())
                 .toList();
-        List<List<Combination>> order = Together.choices(all).values().stream()
+        Map<List<Object>, List<Combination>> kinds = all.stream()
+                .collect(Collectors.groupingBy(
+                        c -> Arrays.asList(
+                                c.choice(), c.inlets().mirror(), c.flues().mirror()),
+                        LinkedHashMap::new,
+                        Collectors.toList()));
+        List<List<Combination>> order = turns(kinds.values().stream()
                 .filter(l -> !l.get(0).inlets().inWall() && !first.contains(l.get(0)))
                 .sorted(Comparator.comparingDouble((List<Combination> l) -> -Together.reach(l)))
-                .toList();
+                .toList());
         double most = Stream.concat(all.stream(), out.stream())
                 .filter(Combination::even)
                 .mapToDouble(Combination::margin)
                 .max()
                 .orElse(0);
-        for (List<Combination> one : order.subList(0, Math.min(Together.CHOICES, order.size()))) {
+        for (List<Combination> one : order.subList(0, Math.min(KINDS, order.size()))) {
             if (Together.reach(one) > most * (1 + SlabSearch.SYMMETRY_WORTH)) {
                 Combination to = even(one.get(0));
                 Together.add(out, one.get(0), to);
@@ -61,7 +76,19 @@ final class EvenMoves {
         }
     }
 
-    /** Inlets and flues each turned and widened about the middle, where both are symmetric. */
+    /** What lies about the middle, then the first mirrored ones of every choice of holes, then the second, in their order. */
+    private static List<List<Combination>> turns(List<List<Combination>> some) {
+        Map<Sizes.Choice, Integer> met = new HashMap<>();
+        Map<List<Combination>, Integer> turn = new IdentityHashMap<>();
+        some.forEach(l -> {
+            Combination c = l.get(0);
+            boolean mirrored = c.inlets().mirror() != null || c.flues().mirror() != null;
+            turn.put(l, mirrored ? met.merge(c.choice(), 1, Integer::sum) : 0);
+        });
+        return some.stream().sorted(Comparator.comparing(turn::get)).toList();
+    }
+
+    /** Inlets and flues each turned and widened about the middle, or moved as mirrors, where both are even. */
     Combination even(Combination c) {
         return even(c, ANY);
     }
@@ -73,71 +100,50 @@ final class EvenMoves {
 
     /** The same among some places; the layout itself where it is not symmetric; null where no climb ends in one that counts. */
     Combination even(Combination c, Allowed allowed) {
-        if (!c.inlets().symmetric() || !c.flues().symmetric()) {
+        if (!c.inlets().kept() || !c.flues().kept() || c.inlets().inWall() || !c.oneAxis()) {
             return c;
         }
-        double in = reach(c.inlets());
-        double out = reach(c.flues());
+        EvenHold in = EvenHold.of(c.inlets(), middle);
+        EvenHold out = EvenHold.of(c.flues(), middle);
+        int from = in.start().length;
+        double[] start = Arrays.copyOf(in.start(), from + out.start().length);
+        System.arraycopy(out.start(), 0, start, from, start.length - from);
         Compass.Hill hill = (q, enough) -> {
-            Spots inlets = turned(c.inlets(), q[0] / in, q[1] / in);
-            Spots flues = turned(c.flues(), q[2] / out, q[3] / out);
+            Spots inlets = in.at(q, 0);
+            Spots flues = out.at(q, from);
             double v = together.room(c, inlets, flues, enough);
             return v > enough && !allowed.at(inlets, flues) ? Double.NEGATIVE_INFINITY : v;
         };
         SplittableRandom random = new SplittableRandom(Together.SEED);
-        Best ends = new Best(Together.KEPT, 4);
+        Best ends = new Best(Together.KEPT, start.length);
         for (int k = 0; k < TURNED && !progress.cancelled(); k++) {
-            double[] p = k == 0 ? new double[] {in, 0, out, 0} : turned(in, out, hill, random);
+            double[] p = k == 0
+                    ? start.clone()
+                    : Compass.highest(THROWS, hill, () -> {
+                        double[] q = new double[start.length];
+                        in.thrown(q, 0, random);
+                        out.thrown(q, from, random);
+                        return q;
+                    });
             ends.offer(p, Compass.rough(p, Together.LONG_MM, hill, random, progress));
         }
         Combination best = allowed.at(c.inlets(), c.flues()) ? c : null;
-        for (double[] p : Together.ends(ends, 4)) {
+        for (double[] p : Together.ends(ends, start.length)) {
             Compass.climb(p, Together.LONG_MM, hill, new SplittableRandom(Together.SEED), progress);
-            Combination to = together.combination(
-                    c, turned(c.inlets(), p[0] / in, p[1] / in), turned(c.flues(), p[2] / out, p[3] / out));
-            best = allowed.at(to.inlets(), to.flues()) && (best == null || to.room() > best.room()) ? to : best;
+            Combination to = together.combination(c, in.at(p, 0), out.at(p, from));
+            best = to.oneAxis() && allowed.at(to.inlets(), to.flues()) && (best == null || to.room() > best.room())
+                    ? to
+                    : best;
         }
         return best == null ? null : eased(best, allowed);
     }
 
-    /** The role with more room turned and widened for itself. */
+    /** The role with more room moved for itself. */
     private Combination eased(Combination c, Allowed allowed) {
         return ease.eased(
-                c, s -> new double[] {reach(s), 0}, (s, p) -> turned(s, p[0] / reach(s), p[1] / reach(s)), allowed);
-    }
-
-    /** The best of some throws: inlets and flues turned by any angle and widened or drawn in by up to half. */
-    private static double[] turned(double in, double out, Compass.Hill hill, SplittableRandom random) {
-        return Compass.highest(THROWS, hill, () -> {
-            double[] p = new double[4];
-            for (int i = 0; i < p.length; i += 2) {
-                double r = (i == 0 ? in : out) * (0.5 + random.nextDouble());
-                double w = 2 * Math.PI * random.nextDouble();
-                p[i] = r * Math.cos(w);
-                p[i + 1] = r * Math.sin(w);
-            }
-            return p;
-        });
-    }
-
-    /** Largest distance from the middle, mm. */
-    private double reach(Spots s) {
-        double most = 1;
-        for (int i = 0; i < s.x().length; i++) {
-            most = Math.max(most, Math.hypot(s.x()[i] - middle.x(), s.y()[i] - middle.y()));
-        }
-        return most;
-    }
-
-    private Spots turned(Spots s, double along, double across) {
-        double[] x = new double[s.x().length];
-        double[] y = new double[x.length];
-        for (int i = 0; i < x.length; i++) {
-            double dx = s.x()[i] - middle.x();
-            double dy = s.y()[i] - middle.y();
-            x[i] = middle.x() + along * dx - across * dy;
-            y[i] = middle.y() + along * dy + across * dx;
-        }
-        return new Spots(s.family(), true, x, y, 0);
+                c,
+                s -> EvenHold.of(s, middle).start(),
+                (s, p) -> EvenHold.of(s, middle).at(p, 0),
+                allowed);
     }
 }

@@ -1,16 +1,12 @@
 package portwright.layout;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -38,12 +34,8 @@ final class FullCheck {
     private final Progress progress;
     private final Twins twins;
     private final Set<Sizes.Choice> burnsBadly = new LinkedHashSet<>();
-    private final Map<Combination, Proposal> good = new LinkedHashMap<>();
-    private final Map<Combination, Proposal> stopped = new LinkedHashMap<>();
-    private final Map<Combination, Stops> stops = new HashMap<>();
-    /** The fewest stops known of layouts with these holes. */
-    private final Map<Sizes.Choice, Stops> fewest = new HashMap<>();
-
+    private final Checked checked = new Checked();
+    private final Map<Combination, Proposal> good = checked.good;
     private final Set<Combination> tried = new HashSet<>();
     /** How many had been checked when the first with as few stops as any was found. */
     private int firstGood;
@@ -124,7 +116,7 @@ final class FullCheck {
     /** The holes of what would be shown, where other flues may take a stop from it. */
     private Set<Sizes.Choice> sooty() {
         return shown().stream()
-                .filter(c -> stops.get(c).byFlue())
+                .filter(c -> checked.stops(c).byFlue())
                 .map(Combination::choice)
                 .collect(Collectors.toCollection(LinkedHashSet::new));
     }
@@ -142,10 +134,10 @@ final class FullCheck {
                 .limit(WIDE)
                 .toList();
         for (Combination c : wide) {
-            if (progress.cancelled() || !gains(c, widest(Combination::anew))) {
+            if (progress.cancelled() || !gains(c, checked.widest(Combination::anew))) {
                 break;
             }
-            if (stops(c).compareTo(least()) <= 0) {
+            if (checked.expected(c).compareTo(checked.least()) <= 0) {
                 attempt(c);
             }
         }
@@ -171,19 +163,16 @@ final class FullCheck {
                 .filter(Combination::anew)
                 .allMatch(o -> Choosing.novelty(c, o, twins) != Choosing.Novelty.TWIN
                         || gains(c, o)
-                        || stops(c).compareTo(stops(o)) < 0);
+                        || checked.expected(c).compareTo(checked.expected(o)) < 0);
     }
 
     private List<List<Combination>> groups(Stream<Combination> some) {
-        return Choosing.groups(some, this::stops);
-    }
-
-    private Stops stops(Combination c) {
-        return stops.getOrDefault(c, fewest.getOrDefault(c.choice(), Stops.NONE));
+        return Choosing.groups(some, checked::expected);
     }
 
     private boolean full() {
-        return progress.cancelled() || tried.size() >= (good.isEmpty() || !least().none() ? BEFORE : firstGood + AFTER);
+        return progress.cancelled()
+                || tried.size() >= (good.isEmpty() || !checked.least().none() ? BEFORE : firstGood + AFTER);
     }
 
     private void attempt(Combination exact) {
@@ -193,17 +182,12 @@ final class FullCheck {
         progress.at((double) tried.size() / BEFORE, "full check of the best");
         Combination c = rounding.apply(exact);
         Proposal p = writing.apply(c);
-        Stops s = Stops.of(p.check());
-        stops.put(c, s);
+        boolean fewer = good.isEmpty() || Stops.of(p.check()).compareTo(checked.least()) < 0;
+        Stops s = checked.put(c, p);
         if (s.curable().isEmpty()) {
-            firstGood = good.isEmpty() || s.compareTo(least()) < 0 ? tried.size() : firstGood;
-            good.put(c, p);
-            fewest.merge(c.choice(), s, (a, b) -> a.compareTo(b) <= 0 ? a : b);
-        } else {
-            stopped.put(c, p);
-            if (s.bySize()) {
-                burnsBadly.add(c.choice());
-            }
+            firstGood = fewer ? tried.size() : firstGood;
+        } else if (s.bySize()) {
+            burnsBadly.add(c.choice());
         }
     }
 
@@ -211,30 +195,12 @@ final class FullCheck {
         return over == null || c.gainsOn(over);
     }
 
-    /** The fewest stops of a layout that passes. */
-    private Stops least() {
-        return good.keySet().stream()
-                .map(stops::get)
-                .min(Comparator.naturalOrder())
-                .orElse(Stops.NONE);
-    }
-
     private Combination widest() {
-        return widest(c -> true);
-    }
-
-    /** The widest rounded layout with the fewest stops of those of a kind that pass; null when none does. */
-    private Combination widest(Predicate<Combination> which) {
-        Stops least = least();
-        return good.keySet().stream()
-                .filter(which)
-                .filter(c -> stops.get(c).compareTo(least) == 0)
-                .max(Combination.WIDTH)
-                .orElse(null);
+        return checked.widest(c -> true);
     }
 
     private List<Combination> shown() {
-        return Choosing.apart(groups(good.keySet().stream()), widest(Combination::anew), twins);
+        return Choosing.apart(groups(good.keySet().stream()), checked.widest(Combination::anew), twins);
     }
 
     private Proposals chosen(List<Combination> passing) {
@@ -242,23 +208,24 @@ final class FullCheck {
         List<Proposal> best = new ArrayList<>();
         Combination widest = widest();
         for (Combination c : shown) {
-            boolean fewest = stops.get(c).compareTo(least()) == 0;
+            boolean fewest = checked.stops(c).compareTo(checked.least()) == 0;
             String why = fewest
-                    ? Reasons.of(c, shown.get(0), widest(), uneven(c, passing), twins.chamberRepeats(c))
+                    ? Reasons.of(c, shown.get(0), widest(), uneven(c, passing), twins)
                     : Reasons.stopped(c, shown.get(0));
             best.add(told(
-                    c, why + Reasons.shared(c, shown.subList(0, best.size())) + Reasons.stops(stops.get(c), fewest)));
+                    c,
+                    why + Reasons.shared(c, shown.subList(0, best.size())) + Reasons.stops(checked.stops(c), fewest)));
         }
-        Combination last = widest(Combination::anew);
+        Combination last = checked.widest(Combination::anew);
         if (last != null
                 && !shown.contains(last)
                 && !last.even()
                 && last.margin() > shown.get(0).margin() * WIDER) {
             best.add(told(
                     last,
-                    Reasons.uneven(last, shown.get(0), twins.chamberRepeats(shown.get(0)))
+                    Reasons.uneven(last, shown.get(0), twins)
                             + Reasons.shared(last, shown)
-                            + Reasons.stops(stops.get(last), true)));
+                            + Reasons.stops(checked.stops(last), true)));
         }
         return new Proposals(best, List.of(), null, good.get(widest), progress.cancelled())
                 .with(progress.cancelled() ? "" : Reasons.few(best.size(), shown.get(0)));
@@ -285,14 +252,14 @@ final class FullCheck {
 
     /** The layouts with the fewest rules broken, and these rules in words. */
     private Proposals nearest() {
-        int least = stopped.keySet().stream()
-                .mapToInt(c -> stops.get(c).curable().size())
+        int least = checked.stopped.keySet().stream()
+                .mapToInt(c -> checked.stops(c).curable().size())
                 .min()
                 .orElse(0);
-        Stream<Combination> fewestBroken =
-                stopped.keySet().stream().filter(c -> stops.get(c).curable().size() == least);
+        Stream<Combination> fewestBroken = checked.stopped.keySet().stream()
+                .filter(c -> checked.stops(c).curable().size() == least);
         List<Proposal> best = Choosing.apart(groups(fewestBroken), null, twins).stream()
-                .map(stopped::get)
+                .map(checked.stopped::get)
                 .toList();
         List<Proposals.Impossible> why =
                 best.isEmpty() ? List.of() : Stops.words(best.get(0).check(), least == 1);

@@ -34,6 +34,21 @@ final class LayoutTerms {
         return out;
     }
 
+    /** A layout with margins that rest on the weakest sections of the full check, as they are told. */
+    Combination proven(Combination c) {
+        Spots in = c.inlets();
+        Site floor = sites.slab(On.FLOOR, c.choice().inletMm());
+        return new Combination(
+                c.choice(),
+                in.inWall() ? in : in.weighed(floor.proven(in.x(), in.y())),
+                c.flues()
+                        .weighed(sites.slab(On.LID, c.choice().flueMm())
+                                .proven(c.flues().x(), c.flues().y())),
+                c.cross(),
+                c.sizes(),
+                c.nearFlame());
+    }
+
     private List<Term> slab(List<Port> ports, Role role, On on, double d) {
         List<Port> mine = ports.stream().filter(p -> p.role() == role).toList();
         if (mine.get(0).on() == On.WALL) {

@@ -85,6 +85,9 @@ final class Placing {
         double sizes = sizes(c);
         for (Spots a : in) {
             for (Spots b : out) {
+                if (a.axis() != null && b.axis() != null && !a.axis().equals(b.axis())) {
+                    continue;
+                }
                 all.add(combination(c, a, b, sizes));
                 Spots better = turned(c, a, b);
                 if (better != b) {
@@ -125,10 +128,10 @@ final class Placing {
                 x[i] = m.x() + dx * cos + dy * sin;
                 y[i] = m.y() + dy * cos - dx * sin;
             }
-            Spots bare = new Spots(out.family(), true, x, y, out.margin());
+            Spots bare = out.at(x, y);
             double v = Combination.cross(c, in, bare, kiln.shelves());
             if (v > most + 1e-9) {
-                Spots t = new Spots(out.family(), true, x, y, s.margin(x, y, most));
+                Spots t = bare.weighed(s.margin(x, y, most));
                 v = Math.min(v, t.margin());
                 if (v > most + 1e-9) {
                     most = v;

@@ -72,7 +72,7 @@ public record Proposal(
         return end < 0 ? reason.length() : end + 1;
     }
 
-    /** What stops it: the rules named first in their order, then the worst: each rule at its worst place with the amount, and how many more there are; then rules without an amount. */
+    /** What stops it: the rules named first in their order, then the worst: each rule at its worst places with the amounts, and how many more there are; then rules without an amount. */
     List<String> misses(List<String> rulesFirst) {
         Map<String, List<Term>> byRule = new LinkedHashMap<>();
         tightest.stream()
@@ -84,8 +84,9 @@ public record Proposal(
         List<String> out = new ArrayList<>();
         byRule.values().forEach(l -> {
             // A hole and a groove may come too near in several places: one stop of the check.
-            long others = l.stream().map(Term::parts).distinct().count() - 1;
-            out.add(Words.miss(l.get(0)) + (others == 0 ? "" : " (and at " + others + " more)") + ".");
+            Map<List<String>, Term> places = new LinkedHashMap<>();
+            l.forEach(t -> places.putIfAbsent(t.parts(), t));
+            out.add(Words.misses(List.copyOf(places.values())) + ".");
         });
         check.findings().stream()
                 .filter(f -> f.severity() == Severity.STOP && !byRule.containsKey(f.rule()))

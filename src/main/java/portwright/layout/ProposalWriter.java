@@ -57,10 +57,10 @@ final class ProposalWriter {
     Combination rounded(Combination c, BiPredicate<Spots, Spots> allowed) {
         Combination tape = rounded(c, typed, allowed);
         if (!costs(c, tape)) {
-            return tape;
+            return terms.proven(tape);
         }
         Combination paper = rounded(c, typed.finer(), allowed);
-        return paper.room() > tape.room() ? paper : tape;
+        return terms.proven(paper.room() > tape.room() ? paper : tape);
     }
 
     private Combination rounded(Combination c, Typed by, BiPredicate<Spots, Spots> allowed) {

@@ -17,27 +17,23 @@ final class Reasons {
      * @param first the one that stands first
      * @param widest the one with the largest margin of all
      * @param uneven the widest uneven places of the same holes; null where none gains
-     * @param repeats whether the chamber repeats with what lies evenly
+     * @param twins how what is even lies in the chamber
      */
-    static String of(Combination c, Combination first, Combination widest, Combination uneven, boolean repeats) {
-        boolean even = c.even() && repeats;
+    static String of(Combination c, Combination first, Combination widest, Combination uneven, Twins twins) {
+        String even = c.even() ? twins.evenly(c) : null;
         if (c.margin() >= widest.margin() * (1 - SlabSearch.SYMMETRY_WORTH)) {
             return "Worst-case margin as large as any that was tried, to within half a percent"
-                    + (even ? ", and even about the middle." : ".");
+                    + (even != null ? ", and " + even + "." : ".");
         }
         String start = c == first ? "" : difference(c, first) + ". ";
         if (c.even()) {
             return start
-                    + (even
-                            ? "Even about the middle: heats evenly."
-                            : "Laid out about the middle, but the chamber does not repeat with it: whether it heats evenly is not sure.")
-                    + cost(c, uneven)
+                    + (even != null ? capital(even) + ": heats evenly." : capital(twins.doubt(c)))
+                    + cost(c, uneven, even)
                     + (c == first ? most(c, widest, uneven) : "");
         }
         return start
-                + (c == first
-                        ? merits(c, widest, repeats)
-                        : "Margin " + Format.plain(c.margin(), 2) + ", of the first ")
+                + (c == first ? merits(c, widest, twins) : "Margin " + Format.plain(c.margin(), 2) + ", of the first ")
                 + Format.plain((c == first ? widest : first).margin(), 2) + "."
                 + (c == first ? elsewhere(widest, c) : "");
     }
@@ -55,11 +51,23 @@ final class Reasons {
         return widest.samePart(c) ? "" : " That one has its inlets in the wall; the floor comes first while it passes.";
     }
 
+    /** What is said of places that are not even, beside others that are in the chamber, or only laid out so. */
+    private static String uneven(String even) {
+        return even != null
+                ? "that do not lie evenly in the chamber"
+                : "neither on a ring or in pairs about the middle nor mirrored";
+    }
+
     /** Why the widest of all is shown behind even ones. */
-    static String uneven(Combination widest, Combination first, boolean repeats) {
-        return "The widest of all that were tried, neither on a ring nor in pairs across the middle: margin "
+    static String uneven(Combination widest, Combination first, Twins twins) {
+        String even = first.even() ? twins.evenly(first) : null;
+        return "The widest of all that were tried, "
+                + (even != null || widest.inlets().kept() || widest.flues().kept()
+                        ? "not even in the chamber"
+                        : uneven(null))
+                + ": margin "
                 + Format.plain(widest.margin(), 2) + ", " + wider(widest, first) + " wider than the first."
-                + (repeats ? " It may heat less evenly." : "");
+                + (even != null ? " It may heat less evenly." : "");
     }
 
     /** The same of one that more rules stop than the first, whatever its margin. */
@@ -102,7 +110,7 @@ final class Reasons {
         return shown >= Choosing.SHOWN
                 ? ""
                 : "Only " + word(shown) + (shown == 1 ? " is" : " are")
-                        + " shown: no other was found that puts inlets and flues both elsewhere with a margin of at least "
+                        + " shown: no other was found that puts inlets and flues both clearly elsewhere with a margin of at least "
                         + Format.plain(Choosing.least(first.margin()), 2)
                         + (first.sized()
                                 ? ", and places that by themselves have "
@@ -120,18 +128,20 @@ final class Reasons {
         String holes = n == 1 ? hole : hole + "s";
         String as = farMm < SAME_MM
                 ? " Same " + holes + " as proposal " + number
-                : " " + Character.toUpperCase(holes.charAt(0)) + holes.substring(1) + " within "
+                : " " + capital(holes) + " within "
                         + Format.plain(Math.ceil(farMm), 0) + " mm of " + (n == 1 ? "that" : "those") + " of proposal "
                         + number;
         return as + (farMm < SAME_MM ? "; only the " + (others == 1 ? other + " differs." : other + "s differ.") : ".");
     }
 
-    private static String merits(Combination c, Combination widest, boolean repeats) {
+    private static String merits(Combination c, Combination widest, Twins twins) {
         StringBuilder s = new StringBuilder();
-        if (repeats && (c.inlets().even() || c.flues().even())) {
+        String even = c.inlets().even() == c.flues().even() ? null : twins.evenly(c);
+        if (even != null) {
             s.append("The ")
-                    .append(c.flues().even() ? "flue side lies" : "inlet side lies")
-                    .append(" evenly about the middle. ");
+                    .append(c.flues().even() ? "flue side lies " : "inlet side lies ")
+                    .append(even.replace("even ", "evenly "))
+                    .append(". ");
         }
         if (c.nearFlame() < widest.nearFlame()) {
             s.append("Fewer fittings stand near a flame. ");
@@ -140,12 +150,12 @@ final class Reasons {
     }
 
     /** What lying evenly costs against other places of the same holes. */
-    private static String cost(Combination c, Combination uneven) {
+    private static String cost(Combination c, Combination uneven, String even) {
         if (uneven == null) {
             return "";
         }
         double far = Math.max(c.inletsFar(uneven), c.fluesFar(uneven));
-        return " Places of the same holes neither on a ring nor in pairs across the middle"
+        return " Places of the same holes " + uneven(even)
                 + (Double.isInfinite(far) ? "" : ", up to " + BothSystems.told(far, 0, "mm") + " from these,")
                 + (uneven.margin() < 1
                         ? " would have a margin of " + Format.plain(uneven.margin(), 2) + ", these "
@@ -174,6 +184,10 @@ final class Reasons {
                         + c.inlets().family() + ", elsewhere"
                 : "For a choice, " + (a.flues() == 1 ? "the flue " : "flues ")
                         + c.flues().family();
+    }
+
+    private static String capital(String words) {
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 
     private static String word(int n) {

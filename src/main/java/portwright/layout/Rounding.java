@@ -145,7 +145,7 @@ final class Rounding {
     }
 
     private static Spots at(Spots s, double[] x, double[] y) {
-        return new Spots(s.family(), s.symmetric(), s.panels(), x, y, s.margin());
+        return s.at(x, y);
     }
 
     /** The eight neighbours by a step of one hole, with what moves with it. */
@@ -173,9 +173,28 @@ final class Rounding {
         return nearest(at(s, x, y));
     }
 
+    /** One of a mirror pair moved with the other; on the axis along it. */
+    private Spots mirrored(Spots s, int hole, double dx, double dy) {
+        Mirror m = s.mirror();
+        int mate = m.mate(hole);
+        double along = m.axis().along(s.x()[hole] + dx, s.y()[hole] + dy);
+        double across = mate == hole ? 0 : m.axis().across(s.x()[hole] + dx, s.y()[hole] + dy);
+        double[] x = s.x().clone();
+        double[] y = s.y().clone();
+        for (int i : new int[] {mate, hole}) {
+            Pt p = m.axis().at(along, i == hole ? across : -across);
+            x[i] = p.x();
+            y[i] = p.y();
+        }
+        return nearest(at(s, x, y));
+    }
+
     private Spots shifted(Spots s, int hole, double dx, double dy) {
         double[] x = s.x().clone();
         double[] y = s.y().clone();
+        if (s.mirror() != null) {
+            return mirrored(s, hole, dx, dy);
+        }
         x[hole] += dx;
         y[hole] += dy;
         for (int i = 0; s.symmetric() && !s.inWall() && i < x.length; i++) {

@@ -21,6 +21,7 @@ final class Site {
     private final Coils coils;
     private final Joints joints;
     private final Section section;
+    private final ProvenSection proven;
     private final double sectionStop;
     private final double sectionCaution;
     private final double spacingStop;
@@ -72,6 +73,7 @@ final class Site {
                         limits.value(Joints.RULE, "limit"),
                         limits.value(Joints.RULE, "cut"));
         section = skip.contains("weakest-section") ? null : new Section(kiln, on);
+        proven = new ProvenSection(kiln, on, radius);
         sectionStop = limits.value("weakest-section", "stop");
         sectionCaution = limits.value("weakest-section", "caution");
         boolean spaced = !skip.contains("port-spacing");
@@ -205,7 +207,13 @@ final class Site {
         return Math.min(m, Scale.atMost(share, sectionStop, sectionCaution));
     }
 
-    /** Every term, tightest first. */
+    /** The same as {@link #margin} with the weakest section of the full check. */
+    double proven(double[] x, double[] y) {
+        double m = quick(x, y, Double.NEGATIVE_INFINITY);
+        return section == null ? m : Math.min(m, Scale.atMost(proven.share(x, y), sectionStop, sectionCaution));
+    }
+
+    /** Every term, tightest first; the weakest section is that of the full check. */
     List<Term> terms(double[] x, double[] y, List<String> names) {
         List<Term> out = new ArrayList<>();
         for (int i = 0; i < x.length; i++) {
@@ -226,14 +234,15 @@ final class Site {
         out.add(new Term(
                 "port-balance", names, offset(x, y) / half, Double.NaN, balanceReach / half, "1", balance(x, y)));
         if (section != null) {
+            double share = proven.share(x, y);
             out.add(new Term(
                     "weakest-section",
                     names,
-                    section.worst(x, y, radius),
+                    share,
                     sectionStop,
                     sectionCaution,
                     "1",
-                    section(x, y)));
+                    Scale.atMost(share, sectionStop, sectionCaution)));
         }
         out.sort(java.util.Comparator.comparingDouble(Term::margin));
         return out;

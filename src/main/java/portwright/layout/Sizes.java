@@ -56,6 +56,11 @@ final class Sizes {
             return lambdaLow == null || lambdaLow >= 1;
         }
 
+        /** Whether numbers and sizes are the same, whatever air they draw. */
+        boolean sameHoles(Choice o) {
+            return inlets == o.inlets && flues == o.flues && inletMm == o.inletMm && flueMm == o.flueMm;
+        }
+
         double ratio() {
             return flues * flueMm * flueMm / (inlets * inletMm * inletMm);
         }

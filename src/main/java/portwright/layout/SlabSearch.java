@@ -8,7 +8,7 @@ import portwright.geometry.Pt;
 import portwright.geometry.Segment;
 
 /**
- * Best places of n holes on one slab: a grid over symmetric families, the best refined; then free places from the best of these and from scattered
+ * Best places of n holes on one slab: a grid over symmetric families, the best refined; mirrored ones; then free places from the best of these and from scattered
  * starts. The random stream has a fixed start: the same design gives the same answer.
  */
 final class SlabSearch {
@@ -66,11 +66,21 @@ final class SlabSearch {
         if (!out.isEmpty() && CentreRegion.nowhere(site)) {
             nearest(out);
         } else {
+            mirrored(out);
             free(out);
         }
         out.sort(Comparator.comparingDouble(
-                (Spots s) -> -(s.margin() + (s.symmetric() ? SYMMETRY_WORTH * Math.abs(s.margin()) : 0))));
+                (Spots s) -> -(s.margin() + (s.kept() ? SYMMETRY_WORTH * Math.abs(s.margin()) : 0))));
         return out;
+    }
+
+    /** Mirrored ones beside those about the middle; in a chamber that mirrors itself only what it repeats with counts as even about the middle. */
+    private void mirrored(List<Spots> out) {
+        List<Spots> mirrored = new MirrorSearch(site, n, progress).run();
+        if (!mirrored.isEmpty()) {
+            out.replaceAll(s -> Twins.repeats(site.kiln.inner(), middle, s) ? s : s.loose());
+            out.addAll(mirrored);
+        }
     }
 
     /** Even arrangements alone, for where no place of the other role passes anyway. */

@@ -3,6 +3,7 @@ package portwright.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Outline;
 import portwright.geometry.Pt;
@@ -14,8 +15,13 @@ import portwright.model.On;
  * layout; elements, fittings, joints or an odd outline make them two.
  */
 final class Twins {
+    /** What lies on a ring, in pairs across the middle, or in it. */
+    private static final String MIDDLE = "even about the middle";
+
+    private static final String UNSURE = "laid out about the middle, with which the chamber does not repeat";
+
     /** Nothing is a twin. */
-    static final Twins NONE = new Twins(null, List.of(), null);
+    static final Twins NONE = new Twins(null, 0, List.of(), null, List.of());
 
     /** Turns that are tried are parts of a circle up to this many sides. */
     private static final int SIDES = 16;
@@ -24,12 +30,17 @@ final class Twins {
     private static final int PLACES = 41;
 
     private static final double SAME = 1e-6;
-    /** As far off itself a turned chamber may lie: less than brick is cut to. */
-    private static final double NEAR_MM = 1;
+
+    /** How far a hole must lie from every one of another layout for the two to differ clearly: in its diameters, and as a share of the chamber's width (judgement). */
+    private static final double DIAMETERS = 2;
+
+    private static final double SHARE = 0.12;
 
     private final Pt middle;
+    private final double width;
     private final List<Move> moves;
     private final Outline chamber;
+    private final List<Axis> axes;
 
     /** A turn by an angle, rad, after a mirroring from left to right where asked for. */
     private record Move(boolean mirror, double angle) {
@@ -42,10 +53,12 @@ final class Twins {
         }
     }
 
-    private Twins(Pt middle, List<Move> moves, Outline chamber) {
+    private Twins(Pt middle, double width, List<Move> moves, Outline chamber, List<Axis> axes) {
         this.middle = middle;
+        this.width = width;
         this.moves = moves;
         this.chamber = chamber;
+        this.axes = axes;
     }
 
     /** The moves of a kiln that leave what holes of these sizes find in floor and lid as it is. */
@@ -53,10 +66,12 @@ final class Twins {
         List<Site> slabs = List.of(sites.slab(On.FLOOR, c.inletMm()), sites.slab(On.LID, c.flueMm()));
         return new Twins(
                 kiln.centre(),
+                kiln.shortWidth(),
                 candidates().stream()
                         .filter(m -> slabs.stream().allMatch(s -> keeps(kiln, s, m)))
                         .toList(),
-                kiln.inner());
+                kiln.inner(),
+                Axis.of(kiln));
     }
 
     private static List<Move> candidates() {
@@ -95,25 +110,61 @@ final class Twins {
         return kiln.shelves().stream().anyMatch(s -> s.shape().contains(p));
     }
 
-    /** Whether the chamber repeats with the even roles of a layout: only then can they be said to heat it evenly. */
+    /** Whether the chamber repeats with the roles of a layout that lie about the middle. */
     boolean chamberRepeats(Combination c) {
-        return chamber == null || repeats(c.inlets()) && repeats(c.flues());
+        return chamber == null || Stream.of(c.inlets(), c.flues()).allMatch(s -> !s.even() || repeats(s));
+    }
+
+    /** How the even roles of a layout lie, where the chamber repeats or mirrors itself with them: only then can they be said to heat it evenly; else null. */
+    String evenly(Combination c) {
+        return evenly(Stream.of(c.inlets(), c.flues()).filter(Spots::even).toList());
+    }
+
+    /** Why a layout whose roles are even may not heat evenly. */
+    String doubt(Combination c) {
+        String in = evenly(List.of(c.inlets()));
+        String out = evenly(List.of(c.flues()));
+        String why = in == null && out == null
+                ? "laid out about the middle, but the chamber does not repeat with it"
+                : (c.choice().inlets() == 1 ? "inlet " : "inlets ")
+                        + (in == null ? UNSURE : in)
+                        + (c.choice().flues() == 1 ? ", flue " : ", flues ")
+                        + (out == null ? UNSURE : out);
+        return why + ": whether it heats evenly is not sure.";
+    }
+
+    private String evenly(List<Spots> roles) {
+        if (chamber == null || roles.stream().allMatch(s -> s.symmetric() && repeats(s))) {
+            return MIDDLE;
+        }
+        return axes.stream()
+                .filter(a -> roles.stream().allMatch(s -> s.mirrors(a, Axis.ROUNDED_MM)))
+                .findFirst()
+                .map(Axis::mirroring)
+                .orElse(null);
     }
 
     private boolean repeats(Spots s) {
-        if (!s.even()) {
-            return true;
-        }
-        int n = s.x().length - (s.family().contains("one in the middle") ? 1 : 0);
-        return n == 1 ? IntStream.rangeClosed(2, SIDES).anyMatch(this::repeats) : repeats(n);
+        return repeats(chamber, middle, s);
     }
 
-    /** Whether the chamber comes to lie on itself when turned by a part of a circle. */
-    private boolean repeats(int parts) {
+    /** Whether a chamber comes to lie on itself when turned as what lies about its middle does. */
+    static boolean repeats(Outline chamber, Pt middle, Spots s) {
+        if (s.mirror() != null) {
+            return false;
+        }
+        int n = s.x().length - (s.family().contains("one in the middle") ? 1 : 0);
+        return n == 1
+                ? IntStream.rangeClosed(2, SIDES).anyMatch(k -> repeats(chamber, middle, k))
+                : repeats(chamber, middle, n);
+    }
+
+    /** Whether it does when turned by a part of a circle. */
+    private static boolean repeats(Outline chamber, Pt middle, int parts) {
         Move turn = new Move(false, 2 * Math.PI / parts);
         return chamber.points().stream().allMatch(p -> {
             Pt q = turn.of(p, middle);
-            return chamber.nearest(q).distance(q) < NEAR_MM;
+            return chamber.nearest(q).distance(q) < Axis.NEAR_MM;
         });
     }
 
@@ -132,6 +183,35 @@ final class Twins {
         });
     }
 
+    /**
+     * Whether a layout lies clearly elsewhere than another: more than half of the drilling ({@link Combination#elsewhere}), and with the same holes in the
+     * same parts one of them far from all of the other's, however the kiln's own turns and mirrorings carry the two onto each other.
+     *
+     * @param fartherMm how much farther off a hole must lie
+     */
+    boolean clear(Combination c, Combination o, double fartherMm) {
+        if (c.elsewhere(o, fartherMm) <= Choosing.CLEAR) {
+            return false;
+        }
+        if (!c.choice().sameHoles(o.choice()) || !c.samePart(o)) {
+            return true;
+        }
+        return apart(c.inlets(), c.flues(), o, fartherMm)
+                && (c.inlets().inWall()
+                        || moves.stream()
+                                .allMatch(m -> apart(moved(c.inlets(), m), moved(c.flues(), m), o, fartherMm)));
+    }
+
+    private boolean apart(Spots in, Spots out, Combination o, double fartherMm) {
+        return apart(in, o.inlets(), o.choice().inletMm(), fartherMm)
+                || apart(out, o.flues(), o.choice().flueMm(), fartherMm);
+    }
+
+    private boolean apart(Spots a, Spots b, double diameterMm, double fartherMm) {
+        double far = Math.max(DIAMETERS * diameterMm, SHARE * width) + fartherMm;
+        return a.farFrom(b) > far || b.farFrom(a) > far;
+    }
+
     private Spots moved(Spots s, Move m) {
         double[] x = new double[s.x().length];
         double[] y = new double[x.length];
@@ -140,6 +220,6 @@ final class Twins {
             x[i] = p.x();
             y[i] = p.y();
         }
-        return new Spots(s.family(), s.symmetric(), x, y, s.margin());
+        return s.at(x, y);
     }
 }

@@ -1,5 +1,6 @@
 package portwright.layout;
 
+import java.util.List;
 import java.util.Set;
 import java.util.stream.DoubleStream;
 import portwright.units.BothSystems;
@@ -12,6 +13,9 @@ final class Words {
 
     /** Begins the sentence that tells a margin. */
     static final String WEIGHED = "Every clearance weighed for the places passes ";
+
+    /** Broken stops of a rule that are named. */
+    private static final int NAMED = 4;
 
     private Words() {}
 
@@ -93,13 +97,29 @@ final class Words {
         if (Double.isNaN(t.stop())) {
             return term(t);
         }
+        return term(t) + ": " + lacks(t);
+    }
+
+    private static String lacks(Term t) {
         double lacks = AT_MOST.contains(t.rule()) ? t.measured() - t.stop() : t.stop() - t.measured();
         String amount = t.unit().equals("mm")
                 ? BothSystems.told(lacks, 1 + digits(t), "mm")
                 : AT_MOST.contains(t.rule())
                         ? Format.plain(100 * lacks, 1) + " % of the line too much"
                         : Format.plain(lacks, 2 + digits(t));
-        return term(t) + (AT_MOST.contains(t.rule()) ? ": " + amount : ": " + amount + " short");
+        return AT_MOST.contains(t.rule()) ? amount : amount + " short";
+    }
+
+    /** The broken stops of one rule, the worst first: a few by name with what they lack, and how many more. */
+    static String misses(List<Term> some) {
+        StringBuilder s = new StringBuilder(miss(some.get(0)));
+        List<Term> named = some.subList(1, Math.min(NAMED, some.size()));
+        for (int i = 0; i < named.size(); i++) {
+            Term t = named.get(i);
+            s.append(i == 0 ? "; also " : ", ").append(what(t)).append(": ").append(measured(t, digits(t)));
+            s.append(Double.isNaN(t.stop()) ? "" : " (" + lacks(t) + ")");
+        }
+        return s + (some.size() > NAMED ? ", and " + (some.size() - NAMED) + " more" : "");
     }
 
     private static String what(Term t) {

@@ -112,7 +112,10 @@ class ElsewhereTest {
                 .isGreaterThanOrEqualTo(p.best().get(2).margin());
     }
 
-    /** The most room of one inlet and one flue on a grid of both slabs, both off the holes of some proposals; places alone are weighed. */
+    /**
+     * The most room of one inlet and one flue on a grid of both slabs, both off the holes of some proposals and one of them far off: over two diameters and
+     * 12 % of the chamber's width. Places alone are weighed.
+     */
     private static double gridBeside(Design d, List<Proposal> shown, double inletMm, double flueMm) {
         var kiln = KilnGeometry.of(d);
         Sites sites = new Sites(d, kiln, new LayoutLimits(d, LimitTable.load()));
@@ -121,11 +124,21 @@ class ElsewhereTest {
         double most = Double.NEGATIVE_INFINITY;
         for (double[] a : floor) {
             for (double[] b : lid) {
+                if (shown.stream()
+                        .anyMatch(p -> !far(p, Role.INLET, a, inletMm, kiln) && !far(p, Role.FLUE, b, flueMm, kiln))) {
+                    continue;
+                }
                 double apart = Scale.atLeast(Math.hypot(a[0] - b[0], a[1] - b[1]), Double.NaN, inletMm + flueMm);
                 most = Math.max(most, Math.min(Math.min(a[2], b[2]), apart));
             }
         }
         return most;
+    }
+
+    private static boolean far(Proposal p, Role role, double[] at, double diameterMm, KilnGeometry kiln) {
+        return of(p, role).stream()
+                .allMatch(o -> Math.hypot(at[0] - o.at().xMm(), at[1] - o.at().yMm())
+                        > Math.max(2 * diameterMm, 0.12 * kiln.shortWidth()));
     }
 
     /** Places off the holes of a role with their margins. */

@@ -93,7 +93,7 @@ class FullCheckTest {
         Proposals two = run(all.subList(0, 2), List.of(), c -> true);
         assertThat(two.few())
                 .isEqualTo(
-                        "Only two are shown: no other was found that puts inlets and flues both elsewhere with a margin of at least 1.");
+                        "Only two are shown: no other was found that puts inlets and flues both clearly elsewhere with a margin of at least 1.");
     }
 
     private static Proposals run(List<Combination> first, List<Combination> resized, Predicate<Combination> passes) {

@@ -16,7 +16,7 @@ import portwright.model.Role;
 class NarrowInletsTest {
     private static final Wishes FLOOR = new Wishes(2, 1, null, null, On.FLOOR);
 
-    /** The floor full of grooves with so much brick between them, and two burners with tips of 18 mm. By hand: a hole needs its drilled diameter and twice 25 mm. */
+    /** The floor full of grooves with so much brick between them and less along two walls, and two burners with tips of 18 mm. By hand: a hole needs its drilled diameter and twice 25 mm. */
     private static Design grooved(double between) {
         TestKiln k = TestKiln.polygon(4, "600 mm").oversize(2);
         double pitch = between + 14;
@@ -26,6 +26,8 @@ class NarrowInletsTest {
                 k.slabElement("row " + i, On.FLOOR, 14, 16, TestKiln.at(-295, y), TestKiln.at(295, y));
             }
         }
+        k.slabElement("front", On.FLOOR, 14, 16, TestKiln.at(-295, -285), TestKiln.at(295, -285));
+        k.slabElement("back", On.FLOOR, 14, 16, TestKiln.at(-295, 285), TestKiln.at(295, 285));
         k.burners = List.of(burner("A"), burner("B"));
         return k.build();
     }

@@ -56,10 +56,10 @@ class SecondLevelTest {
         assertThat(p.best().get(0).limiting().rule()).isEqualTo("fitting-clearance");
         assertThat(rival).isGreaterThan(1.3);
         assertThat(least(d, p.best().get(0).ports(), ofFlue)).isGreaterThan(0.99 * rival);
-        assertThat(p.best()).hasSizeGreaterThan(1);
-        // elsewhere means 38 mm or more off the middle, where the balance of 22.5 mm allows no more
-        assertThat(p.best().subList(1, p.best().size()))
-                .allSatisfy(o -> assertThat(least(d, o.ports(), ofFlue)).isGreaterThan(0.9 * 22.5 / 38));
+        // by hand: the next inlet lies 60 mm off, nearer than two diameters, and the balance keeps a flue within 76 mm
+        // of the middle
+        assertThat(p.best()).hasSize(1);
+        assertThat(p.few()).startsWith("Only one is shown");
     }
 
     private static boolean places(Term t) {

@@ -32,6 +32,24 @@ class WordsTest {
         assertThat(Words.term(t)).contains("b: 12 mm (0.472 in)").contains("stop under 12.5 mm (1/2 in)");
     }
 
+    /** Up to four places of a rule are named with what they lack, the others counted. */
+    @Test
+    void theStopsOfANearestMissAreNamed() {
+        List<Term> five = List.of("b", "c", "d", "e", "f").stream()
+                .map(n -> new Term("element-clearance", List.of("inlet", n), 20, 25, 35, "mm", -0.5))
+                .toList();
+        assertThat(Words.misses(five.subList(0, 2)))
+                .contains("brick between inlet and b: 20 mm")
+                .contains("stop under 25 mm")
+                .contains("; also brick between inlet and c: 20 mm")
+                .endsWith("short)")
+                .doesNotContain("more");
+        assertThat(Words.misses(five))
+                .contains("inlet and e")
+                .doesNotContain("inlet and f")
+                .endsWith(", and 1 more");
+    }
+
     /** A margin of 1 is the caution's limit itself. */
     @Test
     void theLimitItselfIsSaidPlainly() {

@@ -12,6 +12,9 @@ public final class ProposalWords {
     /** How a search calls the best that it found. */
     private static final String WIDEST = "Worst-case margin as large as any";
 
+    /** Begins how it lies evenly, in the same sentence. */
+    private static final String EVEN = ", and ";
+
     /** Shares of room and figures of lambda that differ by less are alike. */
     private static final double ALIKE = 0.05;
 
@@ -43,10 +46,9 @@ public final class ProposalWords {
         List<String> kept = new ArrayList<>();
         for (String s : Arrays.asList(gist.split("(?<=[.]) ", 0))) {
             if (s.startsWith(WIDEST)) {
-                kept.add(
-                        s.contains("even about")
-                                ? "No layout that was tried has more room; even about the middle."
-                                : "No layout that was tried has more room.");
+                int even = s.indexOf(EVEN);
+                kept.add("No layout that was tried has more room"
+                        + (even < 0 ? "." : "; " + s.substring(even + EVEN.length())));
             } else if (!s.contains("argin") && !s.contains(" times")) {
                 kept.add(s);
             }
