@@ -263,7 +263,12 @@ class CylinderSaidTest {
 
     @Test
     void twoCylindersHoldTwice() {
-        assertThat(only(check(LASTS, gas(40, 300) + " ; supply.count=2 ; limits={\"cylinder-lasts\":{\"caution\":3}}"), Severity.CAUTION)
+        assertThat(only(
+                                check(
+                                        LASTS,
+                                        gas(40, 300)
+                                                + " ; supply.count=2 ; limits={\"cylinder-lasts\":{\"caution\":3}}"),
+                                Severity.CAUTION)
                         .message())
                 .startsWith("The cylinders hold " + kg(2 * FULL) + ";");
     }
@@ -295,7 +300,14 @@ class CylinderSaidTest {
         only(out, Severity.CAUTION);
         lacks(out, LASTS, Forbids.LIGHTING, "firing.steps[1].atmosphere");
         Findings four = check(LASTS, steps + " ; kiln.lossFactor=- ; kiln.leakArea=- ; room.temperature=-");
-        lacks(four, LASTS, Forbids.LIGHTING, "kiln.lossFactor", "kiln.leakArea", "room.temperature", "firing.steps[1].atmosphere");
+        lacks(
+                four,
+                LASTS,
+                Forbids.LIGHTING,
+                "kiln.lossFactor",
+                "kiln.leakArea",
+                "room.temperature",
+                "firing.steps[1].atmosphere");
     }
 
     /** Lengths of the slow end placed by hand: 14.5 kg is enough for 220 min at 40 kW, not for 300. */
@@ -316,8 +328,17 @@ class CylinderSaidTest {
 
     private static StepTime slow(StepTime s, double minutes) {
         return new StepTime(
-                s.index(), s.seconds(), minutes * 60, s.startC(), s.endC(), s.cold(), s.coldest(), s.hold(), s.gas(),
-                s.electric(), s.atmosphere());
+                s.index(),
+                s.seconds(),
+                minutes * 60,
+                s.startC(),
+                s.endC(),
+                s.cold(),
+                s.coldest(),
+                s.hold(),
+                s.gas(),
+                s.electric(),
+                s.atmosphere());
     }
 
     // ---- how long gas burns ----
@@ -328,7 +349,7 @@ class CylinderSaidTest {
     @Test
     void withoutAForecastTheTimeOfAClimbIsNotKnown() {
         for (Rule r : List.of(BOIL, LASTS)) {
-            lacksAlone(r, CLIMB , "firing.load");
+            lacksAlone(r, CLIMB, "firing.load");
         }
     }
 
@@ -343,7 +364,9 @@ class CylinderSaidTest {
         assertThat(out.notChecked()).singleElement().satisfies(n -> {
             assertThat(n.needs()).containsExactly("firing.steps[0].to");
             assertThat(n.forbids()).isEqualTo(Forbids.LIGHTING);
-            assertThat(n.cause()).startsWith("by the forecast step 1 does not reach 1200 °C (").contains(" near ");
+            assertThat(n.cause())
+                    .startsWith("by the forecast step 1 does not reach 1200 °C (")
+                    .contains(" near ");
         });
     }
 

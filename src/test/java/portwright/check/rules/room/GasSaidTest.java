@@ -79,6 +79,22 @@ class GasSaidTest {
         assertThat(f.remedy()).startsWith("Fit a regulator for 40 mbar, or");
     }
 
+    /** 11 in w.c. are 27.3998 mbar (conventional inch of water, NIST SP 811): who types 27.4 means the same. A fifth of a percent is own judgement. */
+    @Test
+    void oneFigureInTwoUnitsIsTheSame() {
+        silent(PRESSURE, pressures("11 inH2O", "11 inH2O", "27.4 mbar", "27.45 mbar"));
+        silent(PRESSURE, pressures("34.5 mbar", "0.5 psi", "34.5 mbar", "0.5 psi"));
+        assertThat(stop(PRESSURE, pressures("11 inH2O", "11 inH2O", "11 inH2O", "27.46 mbar"))
+                        .parts())
+                .containsExactly("burner B");
+        assertThat(stop(PRESSURE, pressures("34.6 mbar", "0.5 psi", "34.6 mbar", "34.6 mbar"))
+                        .message())
+                .startsWith("The supply pressure of 34.6 mbar is over the 34.5 mbar");
+        assertThat(caution(PRESSURE, pressures("50.01 mbar", "50.01 mbar", "50.01 mbar", "50.01 mbar"))
+                        .message())
+                .isEqualTo("The supply runs at just over 50 mbar, over 50 mbar.");
+    }
+
     @Test
     void aBurnerCannotHaveMoreThanTheSupply() {
         Finding f = stop(PRESSURE, pressures("30 mbar", "37 mbar", "30 mbar", "37 mbar"));
@@ -171,7 +187,11 @@ class GasSaidTest {
 
     /** NFPA 58 6.2.1 and IFC 6103.2.1, as the rule names them: LP-gas cylinders stand outdoors. */
     @ParameterizedTest
-    @CsvSource({"indoors, The cylinder stands indoors:", "basement, The cylinder stands in a basement:", "pit, The cylinder stands in a pit:"})
+    @CsvSource({
+        "indoors, The cylinder stands indoors:",
+        "basement, The cylinder stands in a basement:",
+        "pit, The cylinder stands in a pit:"
+    })
     void theCylinderStandsOutdoors(String place, String said) {
         Finding f = stop(PLACE, "supply.place=\"" + place + "\"");
         measures(f, null, null, null);
@@ -244,8 +264,7 @@ class GasSaidTest {
         Finding f = caution(FLAME, devices("20 s", "21 s") + small);
         measures(f, 21.0, 20.0, "s");
         assertThat(f.parts()).containsExactly("burner B");
-        assertThat(f.message())
-                .isEqualTo("burner B: flame device closes in 21 s; heavier-than-air gas asks for 20 s.");
+        assertThat(f.message()).isEqualTo("burner B: flame device closes in 21 s; heavier-than-air gas asks for 20 s.");
         assertThat(f.remedy()).isEqualTo("Fit a device that closes within 20 s.");
         Finding unknown = caution(FLAME, "burners[0].flameSafety=true" + small);
         measures(unknown, null, 20.0, "s");
@@ -326,8 +345,7 @@ class GasSaidTest {
         lacks(out, FLOOR, Forbids.LIGHTING, "room.floor");
         Finding f = OneRule.only(out, Severity.CAUTION);
         measures(f, null, null, null);
-        assertThat(f.message())
-                .isEqualTo("Whether the floor under the burners, unobtainium, burns is not known.");
+        assertThat(f.message()).isEqualTo("Whether the floor under the burners, unobtainium, burns is not known.");
         assertThat(f.remedy()).startsWith("Say in room.floor what stands under the kiln");
         for (String none : new String[] {"room=-", "room.floor=-", "room.floor=\" \""}) {
             lacksAlone(FLOOR, none, "room.floor");
@@ -339,7 +357,8 @@ class GasSaidTest {
     @ParameterizedTest
     @CsvSource({
         "concrete, SOUND", "CONCRETE 4in, SOUND", "concrete over Plywood, BURNS", "dry peat, BURNS", "redwood, BURNS",
-        "flat pad, UNKNOWN", "concrete et béton, UNKNOWN", "12, UNKNOWN", "'-- stone --', SOUND", "thick steel plate, SOUND",
+        "flat pad, UNKNOWN", "concrete et béton, UNKNOWN", "12, UNKNOWN", "'-- stone --', SOUND",
+                "thick steel plate, SOUND",
         "painted steel, UNKNOWN", "painted oak, BURNS"
     })
     void wordsOfAFloor(String floor, FloorWords.Says says) {

@@ -97,10 +97,7 @@ final class OneRule {
 
     /** A figure as people write it: three digits that count, no idle noughts. */
     static String three(double v) {
-        return new BigDecimal(v)
-                .round(new MathContext(3))
-                .stripTrailingZeros()
-                .toPlainString();
+        return new BigDecimal(v).round(new MathContext(3)).stripTrailingZeros().toPlainString();
     }
 
     static String kg(double v) {
