@@ -98,6 +98,16 @@ final class FindingWords {
                         + falls
                         + " Either the damper stands too far open or an element is broken; a damper column in the log tells them apart."
                         + probe(f);
+            case AIR_OR_ELEMENT ->
+                (Double.isNaN(f.soundS()) ? at : "")
+                        + lost
+                        + (Double.isNaN(f.soundS())
+                                ? " of heat is missing from about where the ports are opened on."
+                                : " of heat is missing where the steps ask for a known power, " + between(f))
+                        + falls
+                        + " Air through the holes (more leak or draft than the design says) or an element: in the climb both look the same."
+                        + " With the kiln cold look for cracks, gaps at lid or door, and how the plate shuts; unplugged, measure each element's resistance. Are they sound, it is air: then --fit learns the leak from a record like this one."
+                        + probe(f);
             case WEAK ->
                 (f.behind() ? at + "the climb falls off and the power stays: " : "")
                         + "the kiln may give " + gone

@@ -195,7 +195,7 @@ final class LedgerLines {
                 switch (l.broken().what()) {
                             case STUCK -> "a relay or contactor that may be stuck shut, found in record ";
                             case RELAY -> "relay, switch, breaker or controller, found in record ";
-                            case ELEMENT_OR_AIR -> "a lost element or too much air, found in record ";
+                            case ELEMENT_OR_AIR, AIR_OR_ELEMENT -> "a lost element or too much air, found in record ";
                             default -> "a lost element or the relay of its group, found in record ";
                         }
                         + (l.broken().power() + 1)

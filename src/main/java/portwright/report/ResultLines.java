@@ -31,7 +31,7 @@ final class ResultLines {
             ", reckoned from the card's damper settings: the log has no damper column, so this is the plan, not what was";
 
     private static final Set<LogFinding.Kind> AIR =
-            EnumSet.of(LogFinding.Kind.TOO_MUCH_AIR, LogFinding.Kind.ELEMENT_OR_AIR);
+            EnumSet.of(LogFinding.Kind.TOO_MUCH_AIR, LogFinding.Kind.ELEMENT_OR_AIR, LogFinding.Kind.AIR_OR_ELEMENT);
 
     static final String TO_BE_TOLD =
             " It would from one electric step at full power (rate full) or a fixed share of the elements over 630 °C, half an hour or more, a reading every 5 minutes, cones beside the probe";
@@ -42,6 +42,7 @@ final class ResultLines {
             LogFinding.Kind.MORE_POWER,
             LogFinding.Kind.ELEMENT,
             LogFinding.Kind.ELEMENT_OR_AIR,
+            LogFinding.Kind.AIR_OR_ELEMENT,
             LogFinding.Kind.WEAK);
 
     private ResultLines() {}

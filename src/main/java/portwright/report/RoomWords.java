@@ -38,7 +38,7 @@ final class RoomWords {
         out.add(
                 new ReportLine(
                         "",
-                        "Hours from the first lighting, the minutes with open kiln counted, steps with gas at their longest; rule room-co judges it. A meter in the room decides."));
+                        "Hours from the first lighting, the minutes with open kiln counted, steps with gas at their longest, each as rich as its level and the forecast's band go; rule room-co judges it. A meter in the room decides."));
         return out;
     }
 

@@ -34,8 +34,8 @@ public record OffForecast(List<Climb> steps, boolean fast, boolean far, boolean 
     /** A step that begins so much colder than the forecast's climbs faster, one that ends hotter slower. */
     private static final double SAME_K = 20;
 
-    private static final Set<Kind> SAYS_SLOW =
-            EnumSet.of(Kind.RELAY, Kind.ELEMENT, Kind.ELEMENT_OR_AIR, Kind.TOO_MUCH_AIR, Kind.WEAK);
+    private static final Set<Kind> SAYS_SLOW = EnumSet.of(
+            Kind.RELAY, Kind.ELEMENT, Kind.ELEMENT_OR_AIR, Kind.AIR_OR_ELEMENT, Kind.TOO_MUCH_AIR, Kind.WEAK);
     private static final Set<Kind> SAYS_FAST =
             EnumSet.of(Kind.STUCK, Kind.MORE_POWER, Kind.OVER, Kind.OVER_WITH_LESS_WARE);
 

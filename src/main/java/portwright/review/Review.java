@@ -30,7 +30,7 @@ public record Review(
         FiringReview firing = FiringReview.of(design, geometry, FireReview.draft(design, geometry, assume), assume);
         SupplyReview supply = SupplyReview.of(design, firing, assume);
         FireReview fire = FireReview.of(design, geometry, supply, assume);
-        RoomReview room = RoomReview.of(design, geometry, supply, fire, assume);
+        RoomReview room = RoomReview.of(design, geometry, supply, fire, firing, assume);
         return new Review(design, geometry, fire, supply, room, firing, assume.list());
     }
 

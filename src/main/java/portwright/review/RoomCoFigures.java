@@ -1,7 +1,9 @@
 package portwright.review;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import portwright.calc.combustion.Air;
 import portwright.calc.combustion.AtmosphereLevel;
 import portwright.calc.combustion.Products;
@@ -26,13 +28,18 @@ final class RoomCoFigures {
     private final double swell;
     private final SupplyReview supply;
     private final FireReview fire;
+    private final FiringReview forecast;
     private final Assumptions assume;
+    /** Rich end of the forecast's band by step; empty until asked for. */
+    private Map<Integer, Double> richEnds;
 
-    RoomCoFigures(Room room, double swell, SupplyReview supply, FireReview fire, Assumptions assume) {
+    RoomCoFigures(
+            Room room, double swell, SupplyReview supply, FireReview fire, FiringReview forecast, Assumptions assume) {
         this.room = room;
         this.swell = swell;
         this.supply = supply;
         this.fire = fire;
+        this.forecast = forecast;
         this.assume = assume;
     }
 
@@ -102,8 +109,8 @@ final class RoomCoFigures {
     }
 
     /**
-     * Lambda counted for CO: the richest of the level asked for, or what the kiln burns with the damper fully open where even
-     * that is richer. Without a level the richest counts; no flame is counted leaner than neutral.
+     * Lambda counted for CO: the richest of the level asked for, or, where that is richer, what the kiln burns with the damper fully open or the rich end
+     * of the forecast's band at the step's damper. Without a level the richest counts; no flame is counted leaner than neutral.
      */
     private double lambda(StepTime s) {
         if (s.atmosphere() == null) {
@@ -117,7 +124,22 @@ final class RoomCoFigures {
                 : s.atmosphere() == Atmosphere.OXIDIZING
                         ? AtmosphereLevel.NEUTRAL.lambdaLow()
                         : AtmosphereLevel.named(s.atmosphere().id()).lambdaLow();
-        return Math.max(Products.LAMBDA_VALID, Math.min(Math.max(RICHEST, asked), leanestPossible(s)));
+        return Math.max(
+                Products.LAMBDA_VALID, Math.min(Math.min(Math.max(RICHEST, asked), leanestPossible(s)), richEnd(s)));
+    }
+
+    /** The rich end of the forecast's band in a step, 5 % of the draws lie beyond; infinite in the open and where it is not known. */
+    private double richEnd(StepTime s) {
+        if (richEnds == null) {
+            richEnds = new HashMap<>();
+            boolean closed = room.place() != null && RoomReview.indoors(room.place());
+            for (StepRow r : closed && forecast != null ? forecast.rows(fire) : List.<StepRow>of()) {
+                if (r.lambdaLow() != null) {
+                    richEnds.put(r.index(), r.lambdaLow());
+                }
+            }
+        }
+        return richEnds.getOrDefault(s.index(), Double.POSITIVE_INFINITY);
     }
 
     private double leanestPossible(StepTime s) {

@@ -28,9 +28,16 @@ final class RoomFigures {
     private final KilnGeometry geometry;
     private final SupplyReview supply;
     private final FireReview fire;
+    private final FiringReview firing;
     private final Assumptions assume;
 
-    RoomFigures(Design design, KilnGeometry geometry, SupplyReview supply, FireReview fire, Assumptions assume) {
+    RoomFigures(
+            Design design,
+            KilnGeometry geometry,
+            SupplyReview supply,
+            FireReview fire,
+            FiringReview firing,
+            Assumptions assume) {
         this.design = design;
         this.room = design.room() == null
                 ? new Room(
@@ -40,6 +47,7 @@ final class RoomFigures {
         this.geometry = geometry;
         this.supply = supply;
         this.fire = fire;
+        this.firing = firing;
         this.assume = assume;
     }
 
@@ -56,7 +64,7 @@ final class RoomFigures {
         }
         Known<RoomReview.Air> air = air();
         Known<RoomReview.HoodFigures> hood = hood(air);
-        RoomCoFigures gas = new RoomCoFigures(room, ThinAir.swell(design), supply, fire, assume);
+        RoomCoFigures gas = new RoomCoFigures(room, ThinAir.swell(design), supply, fire, firing, assume);
         Known<RoomReview.Co> co = gas.co(air, hood, family);
         Known<RoomReview.Headroom> headroom = headroom(hood);
         return new RoomReview(

@@ -213,10 +213,15 @@ public record RoomReview(
      */
     public record Purge(double chamberK, double flowM3PerS, double seconds) {}
 
-    /** Runs the room; {@code fire} may be null, then the levels asked for count alone. */
+    /** Runs the room; {@code fire} and {@code firing} may be null, then the levels asked for count alone. */
     public static RoomReview of(
-            Design design, KilnGeometry geometry, SupplyReview supply, FireReview fire, Assumptions assume) {
-        return new RoomFigures(design, geometry, supply, fire, assume).all();
+            Design design,
+            KilnGeometry geometry,
+            SupplyReview supply,
+            FireReview fire,
+            FiringReview firing,
+            Assumptions assume) {
+        return new RoomFigures(design, geometry, supply, fire, firing, assume).all();
     }
 
     /** Whether the kiln stands in a closed room; null when not known. */

@@ -198,12 +198,16 @@ final class ForecastPlot {
             String head = r.sags()
                     ? r.goal() + ": sags"
                     : r.stalled()
-                            ? r.goal() + (r.ending() == Ending.FALLS ? ": falls" : ": stalls")
+                            ? r.goal() + stall(r.ending())
                             : r.goal() + (r.atmosphere() == null ? "" : " · " + r.atmosphere());
             String tail =
                     mine ? Degrees.words(heldC, units) : hm(r.endHours()) + " · " + Degrees.words(r.endC(), units);
             words(head, tail, chart.x(r.endHours()), chart.y(mine ? heldC : r.endC()), !r.reached());
         }
+    }
+
+    private static String stall(Ending e) {
+        return e == Ending.FALLS ? ": falls" : e == Ending.KEEPS_HOT ? ": does not fall" : ": stalls";
     }
 
     /** Two lines beside a peg, in the first of a fixed list of places where nothing stands yet; left out where all are taken or a leader would strike other words. */

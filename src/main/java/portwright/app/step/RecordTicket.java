@@ -181,7 +181,7 @@ final class RecordTicket extends VBox {
             case OVER, OVER_WITH_LESS_WARE -> "Hotter than planned";
             case ELEMENT -> (f.orAir() ? "An element lost, or air" : "An element lost") + probe;
             case TOO_MUCH_AIR -> "Too much air";
-            case ELEMENT_OR_AIR -> "Heat lost" + probe;
+            case ELEMENT_OR_AIR, AIR_OR_ELEMENT -> "Heat lost" + probe;
             case WEAK -> "Less power than forecast";
             case THERMOCOUPLE -> "Thermocouple off the cones";
             case CONE -> "A cone that cannot be";

@@ -17,6 +17,9 @@ public final class Simulation extends Tally {
 
     private static final double STALL_K_PER_S = 1 / 3600.0;
     private static final double STALL_WINDOW_S = 1800;
+    /** Windows in a row in which a kiln that is to cool does not. */
+    private static final int HOT_WINDOWS = 2;
+
     private static final double PATIENCE_S = 6 * 3600.0;
     private static final double HOTTEST_K = 1800;
     /** Open ports cool fast: so much finer than a step. */
@@ -159,6 +162,8 @@ public final class Simulation extends Tally {
         boolean done = cone >= 0 && work[cone] >= 1 || holdS <= 0 || direction * (beginK - goalK) >= 0;
         boolean stalled = false;
         boolean tooLong = false;
+        boolean heated = step.gas() || most > 0 && !step.controlled();
+        int stands = 0;
         double markS = timeS;
         double markK = beginK;
         if (samples.isEmpty()) {
@@ -199,9 +204,11 @@ public final class Simulation extends Tally {
             if (!done && holdS == Double.POSITIVE_INFINITY && timeS - markS >= STALL_WINDOW_S) {
                 double slowest = Math.min(STALL_K_PER_S, step.rateKPerS() / 2);
                 boolean slow = direction * (next - markK) / (timeS - markS) < slowest;
-                stalled = slow
-                        && direction > 0
-                        && (cone < 0 || (1 - work[cone]) / watched.get(cone).perSecond(next) > PATIENCE_S);
+                stands = slow ? stands + 1 : 0;
+                // after plate and ports are shut a face that walls warm again may rise for a while
+                stalled = direction < 0
+                        ? heated && stands >= HOT_WINDOWS
+                        : slow && (cone < 0 || (1 - work[cone]) / watched.get(cone).perSecond(next) > PATIENCE_S);
                 markS = timeS;
                 markK = next;
             }

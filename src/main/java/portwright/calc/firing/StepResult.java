@@ -4,7 +4,7 @@ package portwright.calc.firing;
  * What one step did.
  *
  * @param reached false when the climb stalled, the time ran out or an earlier step failed
- * @param stalled the climb fell under 1 K/h before the goal
+ * @param stalled the climb, or the fall of a step that is to cool, came under 1 K/h before the goal
  * @param damperShare open share of the flues; NaN with the ports plugged
  * @param first flows at the start; those of the leaks with the ports plugged
  * @param last flows at the end
@@ -35,7 +35,14 @@ public record StepResult(
     public Ending ending() {
         return reached
                 ? Ending.REACHED
-                : !stalled ? Ending.TOO_LONG : endK < startK - FELL_K ? Ending.FALLS : Ending.CLIMB_ENDS;
+                : !stalled
+                        ? Ending.TOO_LONG
+                        : cools() ? Ending.KEEPS_HOT : endK < startK - FELL_K ? Ending.FALLS : Ending.CLIMB_ENDS;
+    }
+
+    /** Whether it is to end colder than it begins. */
+    private boolean cools() {
+        return step.goal() instanceof Step.To t && t.temperatureK() < startK;
     }
 
     /** Whether it names a cone that heat before it has brought down: it ends where it begins. */

@@ -16,7 +16,8 @@ public record Broken(int power, Kind what, int probe) {
     /** Nothing is broken. */
     public static final Broken NONE = new Broken(-1, null, -1);
 
-    private static final Set<Kind> POWER = EnumSet.of(Kind.RELAY, Kind.STUCK, Kind.ELEMENT, Kind.ELEMENT_OR_AIR);
+    private static final Set<Kind> POWER =
+            EnumSet.of(Kind.RELAY, Kind.STUCK, Kind.ELEMENT, Kind.ELEMENT_OR_AIR, Kind.AIR_OR_ELEMENT);
     private static final Set<Kind> PROBE = EnumSet.of(Kind.DEAD_PROBE, Kind.FROZEN);
     /** A firing of its own that gave so much of full power had all its elements. */
     private static final double SOUND_SHARE = 0.9;

@@ -32,7 +32,7 @@ final class Diagnosis {
     private static final double AT_GAS_ON_S = 1200;
     private static final double FALL_K_PER_S = -3 / 3600.0;
     private static final Set<Kind> POWER =
-            EnumSet.of(Kind.ELEMENT, Kind.ELEMENT_OR_AIR, Kind.WEAK, Kind.STUCK, Kind.MORE_POWER);
+            EnumSet.of(Kind.ELEMENT, Kind.ELEMENT_OR_AIR, Kind.AIR_OR_ELEMENT, Kind.WEAK, Kind.STUCK, Kind.MORE_POWER);
 
     private final Followed f;
     private final List<LogFinding> out = new ArrayList<>();
@@ -86,6 +86,7 @@ final class Diagnosis {
             atItsOwnPace();
         } else if (f.c.kiln().elements().fullW() > 0) {
             power();
+            out.replaceAll(x -> AtOpening.told(f, x));
             if (over != null && over.byElements() && out.stream().noneMatch(x -> x.kind() == Kind.STUCK)) {
                 add(Kind.STUCK, over.at(), Double.NaN, Double.NaN, false);
             }

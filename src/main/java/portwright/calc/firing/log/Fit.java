@@ -55,6 +55,9 @@ public record Fit(
 
     private static final String LIKE = "this log cannot tell leak from wall: ";
 
+    private static final String SINKS =
+            ". It must climb: where it sinks or stands nobody can tell which step is in force";
+
     /** Which log would tell the second number. */
     private static final String TELLS_LEAK =
             ". To learn it, put two holds of an hour or more one after the other before the gas, both over 750 °C at one fixed share of the elements that keeps it climbing (say \"elements\": \"60 %\"):"
@@ -89,6 +92,7 @@ public record Fit(
         double gasMin = gas.size() * Grid.SPACING_S / 60;
         for (LogFinding f : Diagnosis.of(base).findings()) {
             if (f.kind() != LogFinding.Kind.WEAK
+                    && f.kind() != LogFinding.Kind.AIR_OR_ELEMENT
                     && f.kind() != LogFinding.Kind.THERMOCOUPLE
                     && f.kind() != LogFinding.Kind.OVER
                     && f.kind() != LogFinding.Kind.OVER_WITH_LESS_WARE) {
@@ -98,7 +102,8 @@ public record Fit(
         if (plain.size() < LEAST && gas.size() < LEAST) {
             return none(
                     "the record has less than 30 minutes at full or fixed power above 630 °C; in a step with a rate the controller"
-                            + " chooses the power and no log tells it. Fire one electric step with \"rate\": \"full\" or a fixed \"elements\" share",
+                            + " chooses the power and no log tells it. Fire one electric step with \"rate\": \"full\" or a fixed \"elements\" share"
+                            + SINKS,
                     plainMin,
                     gasMin);
         }
@@ -106,7 +111,8 @@ public record Fit(
             return none(
                     "the record has less than 30 minutes at full or fixed power without gas above 630 °C. With gas burning, more leak and more"
                             + " loss look the same, and neither can be told. Give one electric step before the gas \"rate\": \"full\" or a fixed"
-                            + " \"elements\" share, fire it for 30 minutes or more, and fit that record",
+                            + " \"elements\" share, fire it for 30 minutes or more, and fit that record"
+                            + SINKS,
                     plainMin,
                     gasMin);
         }

@@ -24,8 +24,11 @@ final class LeakProfile {
     private static final double CRACK = 0.10;
 
     private static final double LEAST_CM2 = 0.5;
-    private static final double MOST_CM2 = 60;
+    private static final double MOST_CM2 = 120;
     private static final double RATIO = Math.exp(0.2);
+    /** How well a design knows its loss factor, a standard deviation as a share of it: else a huge leak beside walls that lose next to nothing fits as well (own judgement). */
+    private static final double LOSS_KNOWN = 0.30;
+
     private static final double LOSS_STEP = 0.02;
     private static final double WANDER_S = 3600;
     private static final double NOISE_S = 600;
@@ -67,6 +70,7 @@ final class LeakProfile {
     private final DoubleFunction<GasExchange> draft;
     private final DecompositionSolver solver;
     private final double start;
+    private final double design;
 
     /**
      * @param use intervals at known power without gas, plugged or open
@@ -76,6 +80,7 @@ final class LeakProfile {
         this.base = base;
         this.draft = draft;
         this.start = start;
+        design = base.c.kiln().lossFactor();
         told = use.stream().mapToInt(Integer::intValue).toArray();
         solver = new CholeskyDecomposition(covariance()).getSolver();
     }
@@ -178,15 +183,17 @@ final class LeakProfile {
             y = missing(start, gas);
             a = Columns.slope(y, missing(start * (1 + LOSS_STEP), gas), start * LOSS_STEP);
             double[] wa = solved(a);
-            ay = Columns.dot(y, wa);
-            aa = Columns.dot(a, wa);
+            double known = 1 / (LOSS_KNOWN * LOSS_KNOWN * design * design);
+            ay = Columns.dot(y, wa) + (design - start) * known;
+            aa = Columns.dot(a, wa) + known;
             loss = Math.max(Fit.LEAST_LOSS, Math.min(Fit.MOST_LOSS, start + ay / aa));
             sd = 1 / Math.sqrt(aa);
         }
 
         double misfit() {
             double more = loss - start;
-            return Columns.dot(y, solved(y)) - 2 * more * ay + more * more * aa;
+            double off = (design - start) / (LOSS_KNOWN * design);
+            return Columns.dot(y, solved(y)) + off * off - 2 * more * ay + more * more * aa;
         }
 
         double left() {

@@ -110,6 +110,26 @@ public record LogFinding(
                 true, soundS);
     }
 
+    /** The same, begun where ports were opened: air or an element, whose share then is no measure. */
+    LogFinding byOpening() {
+        return new LogFinding(
+                Kind.AIR_OR_ELEMENT,
+                timeS,
+                kelvin,
+                lostW,
+                Double.NaN,
+                offsetK,
+                falls,
+                orProbe,
+                fromStart,
+                gas,
+                planCone,
+                cone,
+                behind,
+                false,
+                soundS);
+    }
+
     /** The same, of a loss of which the record shows nothing up to a time, s. */
     LogFinding soundUntil(double seconds) {
         return new LogFinding(
@@ -159,6 +179,8 @@ public record LogFinding(
         TOO_MUCH_AIR,
         /** Power goes while gas burns, and the log has no damper column to tell which. */
         ELEMENT_OR_AIR,
+        /** Heat goes from where ports are opened on, or while they stand open without gas: air through the holes, or an element. */
+        AIR_OR_ELEMENT,
         /** The same in a step that no controller leads, below the plan's end, with less ware noted than planned. */
         OVER_WITH_LESS_WARE,
         /** Less power than forecast from the start of full power. */

@@ -100,10 +100,19 @@ final class OverTemperature {
         for (int k = f.tracker.byRows.first()[i];
                 k <= Math.min(f.tracker.over - 1, f.tracker.byRows.last()[i]);
                 k++) {
-            double rise = f.c.plannedRiseK()[k];
             boolean led = led(k);
-            double more = Double.isNaN(rise) ? 0 : Math.max(0, rise);
+            double more = risen(k);
             out = Math.max(out, led && more < 1 ? playK : LOOSE_K + (1 + LOOSE_SHARE) * more);
+        }
+        return out;
+    }
+
+    /** How far a step and those that do not climb just before it rise as planned, each over the hottest before it, K. */
+    private double risen(int step) {
+        double out = 0;
+        for (int k = step; k >= 0 && (k == step || f.c.steps().get(k).goal() instanceof Step.Hold || cools(k)); k--) {
+            double rise = f.c.plannedRiseK()[k];
+            out += Double.isNaN(rise) ? 0 : Math.max(0, rise);
         }
         return out;
     }

@@ -94,8 +94,9 @@ final class StepWalk {
             }
             topK = Math.max(topK, k + peakK[i] * way.scale);
             boolean opened = s + 1 < over
-                    && openings.before(s + 1)
-                    && (opened(openings.from(s + 1, t), i, k, coneS[s], way) || i >= off && putOut(way));
+                    && (openings.before(s + 1)
+                            ? opened(openings.from(s + 1, t), i, k, coneS[s], way) || i >= off && putOut(way)
+                            : shareSet(i, k, way));
             while (s < over
                     && (opened
                             || done(
@@ -135,6 +136,19 @@ final class StepWalk {
                             || k >= least && stands(i));
         }
         return steps.get(s).goal() instanceof Step.ToCone && Double.isNaN(coneS) && fall != null && work[s] >= NEARLY;
+    }
+
+    /** Whether a climb ended as good as at its goal because the elements were set to the fixed share at which the next step holds. */
+    private boolean shareSet(int i, double k, Way way) {
+        Step next = steps.get(s + 1);
+        return way.ready != Ready.PLANNED
+                && steps.get(s).goal() instanceof Step.To to
+                && Double.isNaN(steps.get(s).elementShare())
+                && next.goal() instanceof Step.Hold
+                && next.elementShare() < 1
+                && startK <= to.temperatureK()
+                && k >= to.temperatureK() - PEAK_K
+                && stands(i);
     }
 
     /** The first point without gas behind the last one that is logged to burn; beyond the end where the log tells of none. */

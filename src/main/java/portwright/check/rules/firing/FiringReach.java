@@ -2,6 +2,7 @@ package portwright.check.rules.firing;
 
 import java.util.List;
 import java.util.Set;
+import portwright.calc.firing.Ending;
 import portwright.calc.firing.Forecast;
 import portwright.calc.firing.StepResult;
 import portwright.check.Finding;
@@ -61,6 +62,10 @@ public final class FiringReach implements Rule {
         FiringStep step = review.design().firing().steps().get(last.index());
         String goal = Missed.goal(step);
         boolean nominal = !f.nominal().reached();
+        if (last.ending() == Ending.KEEPS_HOT) {
+            out.add(keepsHot(last, goal, nominal));
+            return;
+        }
         out.add(new Finding(
                 id(),
                 Severity.CAUTION,
@@ -75,6 +80,31 @@ public final class FiringReach implements Rule {
                 SOURCE,
                 false,
                 List.of()));
+    }
+
+    /** A step that is to cool while heat that no controller leads stays on. */
+    private Finding keepsHot(StepResult r, String goal, boolean nominal) {
+        boolean share = r.step().electric() && r.step().elementShare() > 0;
+        boolean gas = r.step().gas();
+        return new Finding(
+                id(),
+                Severity.CAUTION,
+                Forbids.NOTHING,
+                List.of("step " + (r.index() + 1)),
+                new Measure(r.endK() - ZERO_C, "°C"),
+                null,
+                "Step " + (r.index() + 1) + " asks for " + goal + ", the kiln is hotter, and "
+                        + (share
+                                ? "at this share of the elements" + (gas ? " with gas burning" : "")
+                                : "with gas burning")
+                        + " it " + (nominal ? "will" : "may") + " not fall: after "
+                        + Format.plain(r.seconds() / 3600, 1) + " h it stands at "
+                        + BothSystems.told(r.endK() - ZERO_C, 0, "°C") + ".",
+                (share ? "Set the share of the elements to 0" : "")
+                        + (gas ? (share ? ", put the gas out" : "Put the gas out") : "") + ", or raise the goal.",
+                SOURCE,
+                false,
+                List.of());
     }
 
     /** A step that waits for a cone which heat before it brings down. */

@@ -1,6 +1,5 @@
 package portwright.check.rules.room;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import portwright.calc.room.RoomCo;
@@ -14,27 +13,26 @@ import portwright.review.RoomReview;
 import portwright.source.Source;
 
 /**
- * A room that keeps the limits only as long as brick and draught are as usual: what the forecast is not sure of is told as one caution, with the default
- * behind it. The ceiling goes before the limits over time; of the causes, one alone goes before both together.
+ * A room that keeps the limits only as long as the brick is as usual: gas that burns longer is told as one caution, with the default behind it. The ceiling goes
+ * before the limits over time. How rich the fire may be is counted by the rule itself.
  */
 final class CoEnds {
-    private static final Source BAND =
-            Source.judgement("brick conductivity ±20 %; 5 to 95 % of seeded draws of the kiln's draught");
+    private static final Source BAND = Source.judgement("brick conductivity ±20 %");
 
     private final Rule rule;
     private final Review review;
     private final RoomReview.Co co;
-    private final List<CoEnd> ends;
+    private final Optional<CoEnd> end;
 
     private CoEnds(Rule rule, Review review) {
         this.rule = rule;
         this.review = review;
         this.co = review.room().co().value();
-        this.ends = CoEnd.all(review);
+        this.end = CoEnd.of(review);
     }
 
     /**
-     * Adds the caution where an end of the band passes a limit.
+     * Adds the caution where the slow end passes a limit.
      *
      * @param ceiling ppm
      * @param overTime whether a limit over time is passed already as counted, and told
@@ -51,69 +49,44 @@ final class CoEnds {
         worst.ifPresent(out::add);
     }
 
-    /** Share to lead outdoors so that every limit holds at the ends of the forecast's band too, 0 to 1; 0 where no end is worse than what is counted. */
+    /** Share to lead outdoors so that every limit holds at the slow end of the forecast too, 0 to 1; 0 where it is not worse than what is counted. */
     static double led(Review review, double ceilingPpm) {
         RoomReview.Co co = review.room().co().value();
-        double all = 0;
-        for (CoEnd e : CoEnd.all(review)) {
-            RoomCo c = e.course();
-            all = Math.max(all, RoomCoRule.led(co, ceilingPpm, c.peakPpm()));
-            all = Math.max(all, RoomCoRule.led(co, co.eightHours().value(), c.average8hPpm()));
-            if (co.quarterHour() != null) {
-                all = Math.max(all, RoomCoRule.led(co, co.quarterHour().value(), c.average15MinPpm()));
-            }
+        Optional<CoEnd> end = CoEnd.of(review);
+        if (end.isEmpty()) {
+            return 0;
         }
-        return all;
+        RoomCo c = end.get().course();
+        double all = Math.max(
+                RoomCoRule.led(co, ceilingPpm, c.peakPpm()),
+                RoomCoRule.led(co, co.eightHours().value(), c.average8hPpm()));
+        return co.quarterHour() == null
+                ? all
+                : Math.max(all, RoomCoRule.led(co, co.quarterHour().value(), c.average15MinPpm()));
     }
 
     private Optional<Finding> over(double limit, String unit, ToDoubleFunction<RoomCo> level) {
-        return ends.stream()
-                .filter(e -> Say.over(level.applyAsDouble(e.course()), limit))
-                .findFirst()
-                .map(e -> finding(
-                        e,
-                        level.applyAsDouble(e.course()),
-                        limit,
-                        unit,
-                        ends.stream()
-                                .mapToDouble(k -> level.applyAsDouble(k.course()))
-                                .max()
-                                .orElseThrow()));
+        return end.filter(e -> Say.over(level.applyAsDouble(e.course()), limit))
+                .map(e -> finding(e, level.applyAsDouble(e.course()), limit, unit));
     }
 
-    private Finding finding(CoEnd end, double level, double limit, String unit, double worst) {
+    private Finding finding(CoEnd slow, double level, double limit, String unit) {
         return Say.caution(
                 rule,
                 new Measure(level, "ppm"),
                 new Measure(limit, "ppm"),
-                words(end) + ": the room would reach " + Say.n(level) + unit + " with no wind; the limit is "
+                slowWords(
+                                review,
+                                "gas burns " + Say.time(slow.gasS()) + " instead of "
+                                        + Say.time(CoEnd.countedGasS(review)))
+                        + ": the room would reach " + Say.n(level) + unit + " with no wind; the limit is "
                         + Say.n(limit) + unit + ".",
-                "Lead at least " + RoomCoRule.percent(RoomCoRule.led(co, limit, worst)) + " % of the flue gas outdoors"
-                        + (end.rich()
-                                ? ", or ask for a leaner level; watch a CO meter and set the plate by the flame."
-                                : "; watch a CO meter and shut gas when the time counted is over.")
-                        + (end.slow() && review.design().kiln().lossFactor() == null
+                "Lead at least " + RoomCoRule.percent(RoomCoRule.led(co, limit, level))
+                        + " % of the flue gas outdoors; watch a CO meter and shut gas when the time counted is over."
+                        + (review.design().kiln().lossFactor() == null
                                 ? " A logged firing teaches kiln.lossFactor."
                                 : ""),
                 BAND);
-    }
-
-    private String words(CoEnd end) {
-        return !end.rich() ? slow(end) : !end.slow() ? rich(end) : slow(end) + ". " + rich(end);
-    }
-
-    private String slow(CoEnd end) {
-        return slowWords(
-                review, "gas burns " + Say.time(end.gasS()) + " instead of " + Say.time(CoEnd.countedGasS(review)));
-    }
-
-    private String rich(CoEnd end) {
-        return "Set as asked, step " + (end.step() + 1) + " may still burn as rich as lambda " + Say.n(end.lambda())
-                + " (the rich end of the forecast's band, 5 % of the draws lie beyond"
-                + (review.design().kiln().leakArea() == null
-                        ? "; kiln.leakArea is not stated, hairline cracks are drawn"
-                        : "")
-                + ")";
     }
 
     /** What brick does that conducts more than tabled, and the default that was taken for it. */

@@ -76,7 +76,7 @@ public final class RoomCoRule implements Rule {
         String made = "Step " + (co.worstStep() + 1) + " makes up to " + Say.n(co.madeM3PerS() * 3600)
                 + " m³/h of CO, counted at lambda " + Say.n(co.worstLambda())
                 + " in gas of " + Say.told(SafetyNumber.value("hottest-flue"), "°C")
-                + " (rich end of the level, or the leanest that the flues allow where that is richer: more than burn shows for the middle); "
+                + " (rich end of the level; where that is richer, the leanest that the flues allow, or the rich end of the forecast's band, 5 % of the draws lie beyond: more than burn shows for the middle); "
                 + Say.n(co.shareInRoom() * 100) + " % stays in the room (led outdoors "
                 + Say.n(co.ledShare() * 100) + " %" + byHood(room, co) + stated(review, co) + ", burnt at the flue "
                 + Say.n(co.burntShare() * 100) + " %)";
@@ -247,7 +247,7 @@ public final class RoomCoRule implements Rule {
                 + ": lead the flue gas outdoors by a hood (at least " + percent(led) + " % of it"
                 + (Say.over(all, led)
                         ? " for " + Say.n(limitPpm) + " ppm, " + percent(all)
-                                + " % to keep every limit at the rich and slow end of the forecast too"
+                                + " % to keep every limit at the slow end of the forecast too"
                         : "")
                 + (Say.over(all, SafetyNumber.value("hood-capture"))
                         ? "; over " + Say.n(SafetyNumber.value("hood-capture") * 100)

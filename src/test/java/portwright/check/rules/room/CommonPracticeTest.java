@@ -56,6 +56,7 @@ class CommonPracticeTest {
                         FiringReview.of(design, KilnGeometry.of(design), Known.lacks(List.of("burners")), assume),
                         assume),
                 null,
+                null,
                 assume);
         assertThat(room.co().value().stated().average8hPpm())
                 .isGreaterThan(room.co().value().eightHours().value());
