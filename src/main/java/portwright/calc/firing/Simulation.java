@@ -208,7 +208,9 @@ public final class Simulation extends Tally {
                 // after plate and ports are shut a face that walls warm again may rise for a while
                 stalled = direction < 0
                         ? heated && stands >= HOT_WINDOWS
-                        : slow && (cone < 0 || (1 - work[cone]) / watched.get(cone).perSecond(next) > PATIENCE_S);
+                        : slow
+                                && (cone < 0
+                                        || (1 - work[cone]) / watched.get(cone).perSecond(next) > PATIENCE_S);
                 markS = timeS;
                 markK = next;
             }

@@ -108,17 +108,20 @@ class FiringReachTest {
     /** A goal below the kiln with a share that stays on: the share is to blame, no power and no wall. */
     @Test
     void aStepThatCannotCoolNamesItsShare() {
-        CheckResult r = check(Starters.find("decagon-23")
-                .orElseThrow()
-                .set(
-                        "firing.steps",
-                        "[{\"to\": \"900 °C\", \"rate\": \"full\", \"heat\": \"electric\"}, {\"to\": \"700 °C\", \"rate\": \"full\", \"heat\": \"electric\", \"elements\": \"80 %\"}]"));
+        CheckResult r = check(
+                Starters.find("decagon-23")
+                        .orElseThrow()
+                        .set(
+                                "firing.steps",
+                                "[{\"to\": \"900 °C\", \"rate\": \"full\", \"heat\": \"electric\"}, {\"to\": \"700 °C\", \"rate\": \"full\", \"heat\": \"electric\", \"elements\": \"80 %\"}]"));
         Finding f = r.findings().stream()
                 .filter(x -> x.rule().equals("firing-reach") && x.message().startsWith("Step 2"))
                 .findFirst()
                 .orElseThrow();
         assertThat(f.message())
-                .contains("Step 2 asks for 700 °C", "the kiln is hotter, and at this share of the elements it will not fall");
+                .contains(
+                        "Step 2 asks for 700 °C",
+                        "the kiln is hotter, and at this share of the elements it will not fall");
         assertThat(f.remedy()).isEqualTo("Set the share of the elements to 0, or raise the goal.");
     }
 }
