@@ -9,11 +9,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import portwright.check.Finding;
 import portwright.check.Findings;
-import portwright.check.LimitsInForce;
 import portwright.check.NotChecked;
+import portwright.check.Rule;
 import portwright.check.Severity;
-import portwright.data.LimitTable;
-import portwright.model.Design;
 import portwright.review.Review;
 import portwright.review.RoomReview;
 
@@ -46,18 +44,16 @@ class RoomCoSaidTest {
     }
 
     private static Asked co(String edits) {
-        Design d = TestDesigns.design(TestDesigns.edit(TestDesigns.studio(), edits));
-        Review review = Review.of(d);
-        Findings out = new Findings();
-        new RoomCoRule().check(review, new LimitsInForce(LimitTable.load(), d), out);
-        return new Asked(review, out.findings(), out.notChecked());
+        return ask(new RoomCoRule(), edits);
     }
 
     private static Asked air(String edits) {
-        Design d = TestDesigns.design(TestDesigns.edit(TestDesigns.studio(), edits));
-        Review review = Review.of(d);
-        Findings out = new Findings();
-        new CombustionAirRule().check(review, new LimitsInForce(LimitTable.load(), d), out);
+        return ask(new CombustionAirRule(), edits);
+    }
+
+    private static Asked ask(Rule rule, String edits) {
+        Review review = OneRule.review(TestDesigns.studio(), edits);
+        Findings out = OneRule.check(rule, review);
         return new Asked(review, out.findings(), out.notChecked());
     }
 

@@ -3,20 +3,16 @@ package portwright.check.rules.room;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import portwright.check.Finding;
 import portwright.check.Findings;
-import portwright.check.LimitsInForce;
 import portwright.check.Measure;
 import portwright.check.NotChecked;
 import portwright.check.Rule;
 import portwright.check.Severity;
-import portwright.data.LimitTable;
-import portwright.model.Design;
 import portwright.review.Review;
 import portwright.review.RoomReview;
 
@@ -37,14 +33,8 @@ class RoomSaidTest {
     }
 
     private static Asked ask(Rule rule, String edits) {
-        return ask(rule, TestDesigns.edit(TestDesigns.studio(), edits));
-    }
-
-    private static Asked ask(Rule rule, JsonNode json) {
-        Design d = TestDesigns.design(json);
-        Review review = Review.of(d);
-        Findings out = new Findings();
-        rule.check(review, new LimitsInForce(LimitTable.load(), d), out);
+        Review review = OneRule.review(TestDesigns.studio(), edits);
+        Findings out = OneRule.check(rule, review);
         return new Asked(review, out.findings(), out.notChecked());
     }
 
