@@ -53,7 +53,8 @@ public final class AboveFlue implements Rule {
             return;
         }
         String plume = "The plume of up to " + Say.told(c.heatW() / 1000, "kW") + " reaches ceiling or roof, "
-                + Say.told(above.heightM(), "m") + " above the flues, at " + Say.celsius(c.ceilingK());
+                + (near ? nearWords(above, clear) : Say.told(above.heightM(), "m")) + " above the flues, at "
+                + (hot ? Say.justOver(Say.celsius(c.ceilingK()), Say.celsius(most)) : Say.celsius(c.ceilingK()));
         String limit = hot ? "stop" : "clear";
         out.add(Say.finding(
                 this,
@@ -71,6 +72,10 @@ public final class AboveFlue implements Rule {
         return !above.carriedOff() && Say.under(above.heightM(), clear);
     }
 
+    private static String nearWords(RoomReview.Headroom above, double clear) {
+        return Say.justUnder(Say.told(above.heightM(), "m"), Say.told(clear, "m"));
+    }
+
     /** What can be told without knowing how much burns. */
     private void heatUnknown(RoomReview.Headroom above, double clear, Limits limits, Findings out) {
         if (near(above, clear)) {
@@ -79,7 +84,7 @@ public final class AboveFlue implements Rule {
                     Severity.STOP,
                     new Measure(above.heightM(), "m"),
                     new Measure(clear, "m"),
-                    "Ceiling or roof is " + Say.told(above.heightM(), "m")
+                    "Ceiling or roof is " + nearWords(above, clear)
                             + " above the flues; how hot the plume is there is not known.",
                     "Keep at least " + Say.told(clear, "m")
                             + " open above the flues, hang a hood that leads outdoors and add it to room.hood, or fire outdoors.",

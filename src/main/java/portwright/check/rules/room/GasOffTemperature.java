@@ -76,7 +76,8 @@ public final class GasOffTemperature implements Rule {
                             + (Say.under(lowest, said)
                                     ? " by the forecast (the steps say " + Say.told(said, "°C") + ")"
                                     : "")
-                            + "; with the probe's error the chamber may be at " + Say.told(sure, "°C") + ", under "
+                            + "; with the probe's error the chamber may be at "
+                            + Say.justUnder(Say.told(sure, "°C"), Say.told(least, "°C")) + ", under "
                             + Say.told(least, "°C") + ".",
                     "Shut gas while the reading is still at " + Say.told(lowest + least - sure, "°C")
                             + " or more, then cool without gas.",
@@ -92,7 +93,8 @@ public final class GasOffTemperature implements Rule {
                     new Measure(coldest, "°C"),
                     new Measure(least, "°C"),
                     "Where the brick conducts 20 % more than tabled, step " + (s.index() + 1)
-                            + " may burn gas in a chamber of " + Say.told(coldest, "°C")
+                            + " may burn gas in a chamber of "
+                            + Say.justUnder(Say.told(coldest, "°C"), Say.told(least, "°C"))
                             + " (probe's error counted), under " + Say.told(least, "°C") + ".",
                     "Watch the reading while gas burns; shut gas at " + Say.told(lowest + least - sure, "°C")
                             + " falling.",

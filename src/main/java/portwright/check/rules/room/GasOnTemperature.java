@@ -82,17 +82,19 @@ public final class GasOnTemperature implements Rule {
         double least = Say.toC(limits.value(id(), "stop"));
         double working = Say.toC(limits.value(id(), "caution"));
         double sure = start - probe.kelvin();
-        String reading = "Gas opens in step " + (step.index() + 1) + " at " + Say.told(start, "°C")
+        boolean cold = Say.under(sure, least);
+        boolean cool = !cold && Say.under(start, working);
+        String reading = "Gas opens in step " + (step.index() + 1) + " at " + told(start, working, cool)
                 + (Say.under(start, step.startC())
                         ? " by the forecast (the steps before it say " + Say.told(step.startC(), "°C") + ")"
                         : "")
                 + "; with the probe's error of " + Say.n(probe.kelvin()) + " K (" + probe.words()
-                + ") the chamber may be at " + Say.told(sure, "°C");
+                + ") the chamber may be at " + told(sure, least, cold);
         double coldest = step.coldest().litC()
                 - ProbeError.at(review.design(), step.coldest().litC()).kelvin();
-        if (Say.under(sure, least)) {
+        if (cold) {
             cold(review, limits, out, reading, new Measure(sure, "°C"), start, working);
-        } else if (Say.under(start, working)) {
+        } else if (cool) {
             out.add(Say.finding(
                     this,
                     Severity.CAUTION,
@@ -104,18 +106,24 @@ public final class GasOnTemperature implements Rule {
                     limits.source(id(), "caution"),
                     limits.setByUser(id(), "caution")));
         }
-        if (!Say.under(sure, least) && Say.under(coldest, least)) {
+        if (!cold && Say.under(coldest, least)) {
             out.add(Say.caution(
                     this,
                     new Measure(coldest, "°C"),
                     new Measure(least, "°C"),
-                    "Where the brick conducts 20 % more than tabled, the chamber may be at " + Say.told(coldest, "°C")
+                    "Where the brick conducts 20 % more than tabled, the chamber may be at "
+                            + told(coldest, least, true)
                             + " when gas opens in step " + (step.index() + 1) + " (probe's error counted), under "
                             + Say.told(least, "°C") + ".",
                     "Open gas by the reading alone, never by the hour: not under " + Say.told(working, "°C")
                             + " at the coldest place.",
                     BAND));
         }
+    }
+
+    private static String told(double celsius, double limit, boolean under) {
+        String told = Say.told(celsius, "°C");
+        return under ? Say.justUnder(told, Say.told(limit, "°C")) : told;
     }
 
     private void cold(

@@ -63,10 +63,10 @@ public final class NearFlame implements Rule {
                             Severity.CAUTION,
                             Measure.mm(Math.max(0, gap)),
                             Measure.mm(least),
-                            f.name() + " is " + words(Math.max(0, gap), least) + " from the mouth of " + hole.name()
-                                    + ": flame and flue gas reach it.",
+                            f.name() + " is " + Say.justUnder(Say.told(Math.max(0, gap), "mm"), Say.told(least, "mm"))
+                                    + " from the mouth of " + hole.name() + ": flame and flue gas reach it.",
                             "Move " + f.name() + " "
-                                    + Say.told(Math.ceil(least - Math.max(0, gap)), "mm")
+                                    + Say.told(Math.ceil(least * (1 - Say.TOLERANCE) - Math.max(0, gap)), "mm")
                                     + " further, or put a steel shield with an air gap between.",
                             limits.source(id(), "caution"),
                             limits.setByUser(id(), "caution"),
@@ -75,11 +75,5 @@ public final class NearFlame implements Rule {
                 }
             }
         }
-    }
-
-    /** A gap that only its last digits keep under the limit is not told as the limit. */
-    private static String words(double gap, double least) {
-        String told = Say.told(gap, "mm");
-        return told.equals(Say.told(least, "mm")) ? "just under " + told : told;
     }
 }

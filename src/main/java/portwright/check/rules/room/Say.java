@@ -102,6 +102,16 @@ final class Say {
         return BothSystems.told(v, n(v), unit);
     }
 
+    /** A figure under its limit in words: where only its last digits keep it under, it is not told as the limit. */
+    static String justUnder(String told, String limit) {
+        return told.equals(limit) ? "just under " + told : told;
+    }
+
+    /** The same of a figure over its limit. */
+    static String justOver(String told, String limit) {
+        return told.equals(limit) ? "just over " + told : told;
+    }
+
     /** A flow in m³/h from m³/s. */
     static String flow(double m3PerS) {
         return n(m3PerS * 3600) + " m³/h";

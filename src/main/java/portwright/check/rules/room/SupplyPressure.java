@@ -19,6 +19,9 @@ public final class SupplyPressure implements Rule {
     /** A supply so many times over the burner's pressure is told (own judgement). */
     private static final double TOLD_OVER = 1.1;
 
+    /** Pressures typed in two units are the same within so much: 11 in w.c. is 27.4 mbar (own judgement). */
+    private static final double SAME = 1.002;
+
     private static final Source SOURCE =
             Source.practice("the regulator must reach what the burner asks, and not pass what it bears");
 
@@ -55,13 +58,14 @@ public final class SupplyPressure implements Rule {
                     Severity.CAUTION,
                     new Measure(supply, "Pa"),
                     new Measure(high, "Pa"),
-                    "The supply runs at " + Say.n(supply / 100) + " mbar, over " + Say.n(high / 100) + " mbar.",
+                    "The supply runs at " + Say.justOver(Say.n(supply / 100) + " mbar", Say.n(high / 100) + " mbar")
+                            + ", over " + Say.n(high / 100) + " mbar.",
                     "Use a high-pressure regulator and hose marked for LP gas at this pressure, and burners rated for it.",
                     limits.source(id(), "caution"),
                     limits.setByUser(id(), "caution")));
         }
-        boolean beyond =
-                s.regulatorMax() != null && Say.over(supply, s.regulatorMax().si());
+        boolean beyond = s.regulatorMax() != null
+                && Say.over(supply, SAME * s.regulatorMax().si());
         if (s.regulatorMax() == null && Boolean.TRUE.equals(review.supply().bottled())) {
             out.lacks(this, "supply.regulator.max");
         } else if (beyond) {
@@ -79,7 +83,7 @@ public final class SupplyPressure implements Rule {
             Burner b = review.design().burners().get(i);
             if (b.pressure() == null) {
                 out.lacks(this, "burners[" + i + "].pressure");
-            } else if (Say.over(b.pressure().si(), supply)) {
+            } else if (Say.over(b.pressure().si(), SAME * supply)) {
                 out.add(Say.stop(
                         this,
                         new Measure(b.pressure().si(), "Pa"),
