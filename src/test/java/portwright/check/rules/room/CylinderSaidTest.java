@@ -326,6 +326,31 @@ class CylinderSaidTest {
         assertThat(f.remedy()).startsWith("Start with at least " + kg(slow) + " (" + three(slow - FULL) + " kg");
     }
 
+    /** The same with a forecast: one that the slow brick gets through, and one whose 3.08 kW bring the slow brick no longer to 860 °C. */
+    @Test
+    void theSlowEndMayNeverGetThere() {
+        Review through = review(TestDesigns.outdoors(), withForecast(gas(40, 1)));
+        assertThat(through.firing().forecast().value().slow().reached()).isTrue();
+        StepTime hold = through.supply().steps().value().get(0);
+        silent(check(LASTS, through));
+        assertThat(only(check(LASTS, OneRule.withSteps(through, List.of(slow(hold, 300)))), Severity.CAUTION)
+                        .message())
+                .contains(kg(kgPerS(40) * 300 * 60) + " where the brick");
+        Review never = review(
+                TestDesigns.outdoors(),
+                "kiln.power=\"3.08 kW\" ; firing.steps=[{\"to\":\"860 °C\",\"rate\":\"100 °C/h\",\"heat\":\"electric\",\"elements\":\"controller\",\"ports\":\"plugged\"},"
+                        + "{\"hold\":\"30 min\",\"heat\":\"both\",\"elements\":\"controller\",\"ports\":\"open\",\"atmosphere\":\"light\"}]");
+        assertThat(never.firing().forecast().value().slow().reached()).isFalse();
+        StepTime gas = never.supply().steps().value().get(1);
+        assertThat(only(check(LASTS, OneRule.withSteps(never, List.of(slow(gas, 4000)))), Severity.CAUTION)
+                        .message())
+                .contains(kg(kgPerS(3.2) * 4000 * 60) + " or more where the brick");
+    }
+
+    private static String withForecast(String edits) {
+        return edits + " ; firing.load=\"14 kg\"";
+    }
+
     private static StepTime slow(StepTime s, double minutes) {
         return new StepTime(
                 s.index(),
