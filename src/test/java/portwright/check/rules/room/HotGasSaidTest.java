@@ -177,11 +177,17 @@ class HotGasSaidTest {
             OneRule.lacksAlone(r, "firing.steps=-", "firing.steps");
             OneRule.silent(r, steps(electric("900 °C")) + " ; kiln.fittings=-");
         }
-        Findings out = check(
-                ON, steps(electric("900 °C").replace(",\"elements\":\"controller\",\"ports\":\"plugged\"", ""), GAS));
-        assertThat(out.notChecked())
-                .extracting(n -> n.needs())
-                .containsExactly(List.of("firing.load"), List.of("firing.steps[0].elements", "firing.steps[0].ports"));
+        for (Rule r : List.of(ON, OFF)) {
+            Findings out = check(
+                    r,
+                    steps(
+                            electric("900 °C").replace(",\"elements\":\"controller\",\"ports\":\"plugged\"", ""), GAS));
+            assertThat(out.notChecked())
+                    .filteredOn(n -> n.forbids() == Forbids.LIGHTING)
+                    .extracting(n -> n.needs())
+                    .containsExactly(
+                            List.of("firing.load"), List.of("firing.steps[0].elements", "firing.steps[0].ports"));
+        }
     }
     /** The forecast's chamber counts, not the one that the steps say. */
     @Test
