@@ -38,7 +38,6 @@ class GasOffSaidTest {
     private static final String UNKNOWN_WALLS =
             "How long the walls stay over 750 °C (1382 °F) when all heat stops cannot be computed";
 
-
     /** Without a forecast the walls' hour is told beside it, as a caution of its own. */
     private static List<Finding> off(Findings out) {
         List<Finding> all = out.findings();

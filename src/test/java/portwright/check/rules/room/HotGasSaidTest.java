@@ -73,7 +73,6 @@ class HotGasSaidTest {
         }
     }
 
-
     @Test
     void theOwnersStricterFloorCounts() {
         Finding f = only(
@@ -180,8 +179,7 @@ class HotGasSaidTest {
         for (Rule r : List.of(ON, OFF)) {
             Findings out = check(
                     r,
-                    steps(
-                            electric("900 °C").replace(",\"elements\":\"controller\",\"ports\":\"plugged\"", ""), GAS));
+                    steps(electric("900 °C").replace(",\"elements\":\"controller\",\"ports\":\"plugged\"", ""), GAS));
             assertThat(out.notChecked())
                     .filteredOn(n -> n.forbids() == Forbids.LIGHTING)
                     .extracting(n -> n.needs())

@@ -32,7 +32,8 @@ class UnstatedSaidTest {
 
     @Test
     void freeShares() {
-        assertThat(lacks(Unstated::freeAreas, "room.openings[1].free=-")).containsExactly(List.of("room.openings[1].free"));
+        assertThat(lacks(Unstated::freeAreas, "room.openings[1].free=-"))
+                .containsExactly(List.of("room.openings[1].free"));
         assertThat(lacks(Unstated::freeAreas, "room.openings[0].free=- ; room.openings[1].free=-"))
                 .containsExactly(List.of("room.openings[0].free"), List.of("room.openings[1].free"));
         for (String none : List.of("room=-", "room.openings=-", "room.openings=[]", "room.openings[1].free=\"50 %\"")) {
@@ -45,17 +46,22 @@ class UnstatedSaidTest {
         assertThat(lacks(Unstated::cylinder, "")).isEmpty();
         assertThat(lacks(Unstated::cylinder, "supply=-")).isEmpty();
         assertThat(lacks(Unstated::cylinder, "supply.cylinder=-")).isEmpty();
-        assertThat(lacks(Unstated::cylinder, "supply.ambient=- ; supply.cylinder.diameter=- ; supply.cylinder.length=-"))
+        assertThat(lacks(
+                        Unstated::cylinder, "supply.ambient=- ; supply.cylinder.diameter=- ; supply.cylinder.length=-"))
                 .containsExactly(
-                        List.of("supply.ambient"), List.of("supply.cylinder.diameter"), List.of("supply.cylinder.length"));
+                        List.of("supply.ambient"),
+                        List.of("supply.cylinder.diameter"),
+                        List.of("supply.cylinder.length"));
     }
 
     @Test
     void jets() {
-        String jet = "burners[%d]={\"name\":\"burner %s\",\"port\":\"inlet %s\",\"fuel\":\"propane\",\"jet\":\"0.5 mm\",\"pressure\":\"11 inH2O\"%s}";
+        String jet =
+                "burners[%d]={\"name\":\"burner %s\",\"port\":\"inlet %s\",\"fuel\":\"propane\",\"jet\":\"0.5 mm\",\"pressure\":\"11 inH2O\"%s}";
         assertThat(lacks(Unstated::jets, "")).isEmpty();
         assertThat(lacks(Unstated::jets, "burners=-")).isEmpty();
-        assertThat(lacks(Unstated::jets, jet.formatted(1, "B", "B", ",\"jets\":2"))).isEmpty();
+        assertThat(lacks(Unstated::jets, jet.formatted(1, "B", "B", ",\"jets\":2")))
+                .isEmpty();
         assertThat(lacks(Unstated::jets, jet.formatted(0, "A", "A", "") + " ; " + jet.formatted(1, "B", "B", "")))
                 .containsExactly(List.of("burners[0].jets", "burners[1].jets"));
     }
