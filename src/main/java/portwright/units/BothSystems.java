@@ -59,9 +59,10 @@ public final class BothSystems {
     /** The same with a figure that was rounded in another way. */
     public static String told(double value, String rounded, String unit) {
         String own = unit.split(" ", 2)[0];
+        String figure = rounded.replace('-', '−');
         return KINDS.containsKey(own.replace("/h", "")) && !(own.endsWith("/h") && !own.equals("kg/h"))
-                ? rounded + " " + own + " (" + twinOf(value, own) + ")" + unit.substring(own.length())
-                : rounded + " " + unit;
+                ? figure + " " + own + " (" + twinOf(value, own) + ")" + unit.substring(own.length())
+                : figure + " " + unit;
     }
 
     /** A length beside its limits, rounded for people: its twin is in thousandths of an inch where it would read like that of a limit that it is off. */

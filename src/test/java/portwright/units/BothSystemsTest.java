@@ -86,8 +86,10 @@ class BothSystemsTest {
         assertThat(BothSystems.told(10_450, "10 400", "mm²")).isEqualTo("10 400 mm² (16.2 in²)");
         assertThat(BothSystems.toldRange(11.6, 25.4, "mm")).isEqualTo("12 to 25 mm (7/16 to 1 in)");
         assertThat(BothSystems.toldHotter(24.8)).isEqualTo("25 °C (45 °F) hotter");
-        assertThat(BothSystems.told(-10, 0, "°C")).isEqualTo("-10 °C (14 °F)");
-        assertThat(BothSystems.told(-25.4, 1, "mm")).isEqualTo("-25.4 mm (−1 in)");
+        assertThat(BothSystems.told(-10, 0, "°C")).isEqualTo("−10 °C (14 °F)");
+        assertThat(BothSystems.inchFirst("At " + BothSystems.told(-25, 0, "°C") + " it stops."))
+                .isEqualTo("At −13 °F (−25 °C) it stops.");
+        assertThat(BothSystems.told(-25.4, 1, "mm")).isEqualTo("−25.4 mm (−1 in)");
     }
 
     @Test

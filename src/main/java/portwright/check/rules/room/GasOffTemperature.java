@@ -66,7 +66,7 @@ public final class GasOffTemperature implements Rule {
         double lowest = Say.toC(s.cold().lowestC() + 273.15);
         double sure = lowest - ProbeError.at(review.design(), lowest).kelvin();
         if (counts(s.cold(), burns) && Say.under(sure, least)) {
-            double said = burns || s.endC() < s.startC() ? Math.min(s.startC(), s.endC()) : s.startC();
+            double said = Math.min(s.startC(), s.endC());
             out.add(Say.finding(
                     this,
                     Severity.STOP,

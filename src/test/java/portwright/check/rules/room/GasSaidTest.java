@@ -10,6 +10,7 @@ import static portwright.check.rules.room.OneRule.silent;
 import static portwright.check.rules.room.OneRule.stop;
 import static portwright.check.rules.room.OneRule.three;
 
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -46,6 +47,13 @@ class GasSaidTest {
             assertThat(m.value()).isCloseTo(value, within(Math.abs(value) * 2e-4));
             assertThat(m.unit()).isEqualTo(unit);
         }
+    }
+
+    /** Ids are what a design's own limits and the rule book call them. */
+    @Test
+    void theRulesByTheirNames() {
+        assertThat(Stream.of(PRESSURE, PLACE, FLAME, FLOOR).map(Rule::id))
+                .containsExactly("supply-pressure", "cylinder-place", "flame-supervision", "floor-fire");
     }
 
     // ---- supply-pressure ----

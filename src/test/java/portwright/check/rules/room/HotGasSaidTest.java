@@ -2,31 +2,35 @@ package portwright.check.rules.room;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static portwright.check.rules.room.HotSteps.GAS;
+import static portwright.check.rules.room.HotSteps.NO_DEVICE;
+import static portwright.check.rules.room.HotSteps.at;
+import static portwright.check.rules.room.HotSteps.electric;
+import static portwright.check.rules.room.HotSteps.error;
+import static portwright.check.rules.room.HotSteps.measures;
+import static portwright.check.rules.room.HotSteps.placed;
+import static portwright.check.rules.room.HotSteps.steady;
+import static portwright.check.rules.room.HotSteps.step;
+import static portwright.check.rules.room.HotSteps.steps;
+import static portwright.check.rules.room.HotSteps.told;
+import static portwright.check.rules.room.HotSteps.under;
 import static portwright.check.rules.room.OneRule.celsius;
 import static portwright.check.rules.room.OneRule.check;
 import static portwright.check.rules.room.OneRule.lacks;
 import static portwright.check.rules.room.OneRule.numbers;
 import static portwright.check.rules.room.OneRule.only;
 import static portwright.check.rules.room.OneRule.plain;
-import static portwright.check.rules.room.OneRule.review;
 import static portwright.check.rules.room.OneRule.three;
-import static portwright.check.rules.room.OneRule.withSteps;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
 import portwright.check.Finding;
 import portwright.check.Findings;
 import portwright.check.Forbids;
 import portwright.check.Rule;
 import portwright.check.Severity;
-import portwright.model.Atmosphere;
-import portwright.review.ColdSide;
-import portwright.review.Review;
-import portwright.review.StepTime;
 
 /**
  * What the rules on gas and heat tell, and where they begin to tell it. Steps stand without a forecast, or with chambers placed by hand. 760 °C is from
@@ -36,35 +40,6 @@ import portwright.review.StepTime;
 class HotGasSaidTest {
     private static final Rule ON = new GasOnTemperature();
     private static final Rule OFF = new GasOffTemperature();
-    private static final String GAS =
-            "{\"hold\":\"10 min\",\"heat\":\"both\",\"elements\":\"controller\",\"ports\":\"open\",\"atmosphere\":\"light\"}";
-    private static final String NO_DEVICE = " ; burners[0].flameSafety=false";
-    private static final String UNKNOWN_WALLS =
-            "How long the walls stay over 750 °C (1382 °F) when all heat stops cannot be computed";
-
-    private static String electric(String to) {
-        return "{\"to\":\"" + to
-                + "\",\"rate\":\"100 °C/h\",\"heat\":\"electric\",\"elements\":\"controller\",\"ports\":\"plugged\"}";
-    }
-
-    private static String steps(String... steps) {
-        return "firing.steps=[" + String.join(",", steps) + "]";
-    }
-
-    private static double error(double c) {
-        return 0.0075 * c + 10;
-    }
-
-    private static void measures(Finding f, Double measured, double limit) {
-        if (measured == null) {
-            assertThat(f.measured()).isNull();
-        } else {
-            assertThat(f.measured().value()).isCloseTo(measured, within(1e-6));
-            assertThat(f.measured().unit()).isEqualTo("°C");
-        }
-        assertThat(f.limit().value()).isCloseTo(limit, within(1e-6));
-        assertThat(f.limit().unit()).isEqualTo("°C");
-    }
 
     // ---- gas-on-temperature ----
 
@@ -96,18 +71,6 @@ class HotGasSaidTest {
         if (!stop) {
             assertThat(f.remedy()).endsWith("(" + three(800 - at) + " K more).");
         }
-    }
-
-    /** What reads like its limit is told as just under it. */
-    private static String under(double c, double limit) {
-        return (told(c).equals(told(limit)) ? "just under " : "") + told(c);
-    }
-
-    private static String told(double c) {
-        return three(c)
-                + celsius(Math.round(c))
-                        .replaceFirst("^\\d+", "")
-                        .replaceAll("\\(.*", "(" + Math.round(c * 1.8 + 32) + " °F)");
     }
 
     @Test
@@ -213,34 +176,17 @@ class HotGasSaidTest {
             OneRule.lacksAlone(r, "firing.steps=-", "firing.steps");
             OneRule.silent(r, steps(electric("900 °C")) + " ; kiln.fittings=-");
         }
-        Findings out = check(
-                ON, steps(electric("900 °C").replace(",\"elements\":\"controller\",\"ports\":\"plugged\"", ""), GAS));
-        assertThat(out.notChecked())
-                .extracting(n -> n.needs())
-                .containsExactly(List.of("firing.load"), List.of("firing.steps[0].elements", "firing.steps[0].ports"));
+        for (Rule r : List.of(ON, OFF)) {
+            Findings out = check(
+                    r,
+                    steps(electric("900 °C").replace(",\"elements\":\"controller\",\"ports\":\"plugged\"", ""), GAS));
+            assertThat(out.notChecked())
+                    .filteredOn(n -> n.forbids() == Forbids.LIGHTING)
+                    .extracting(n -> n.needs())
+                    .containsExactly(
+                            List.of("firing.load"), List.of("firing.steps[0].elements", "firing.steps[0].ports"));
+        }
     }
-
-    // ---- chambers placed by hand ----
-
-    private static StepTime step(int index, boolean gas, double from, double to, ColdSide cold, ColdSide coldest) {
-        return new StepTime(index, 600, 600, from, to, cold, coldest, false, gas, true, Atmosphere.LIGHT);
-    }
-
-    private static ColdSide at(double lit, double start, double end, double lowest) {
-        return new ColdSide(lit, start, end, lowest);
-    }
-
-    private static ColdSide steady(double c) {
-        return at(c, c, c, c);
-    }
-
-    private static Findings placed(Rule rule, StepTime... steps) {
-        List<StepTime> all = new ArrayList<>();
-        all.add(step(0, false, 20, 900, steady(20), steady(20)));
-        all.addAll(List.of(steps));
-        return check(rule, withSteps(plain(steps(electric("900 °C"), GAS) + NO_DEVICE), all));
-    }
-
     /** The forecast's chamber counts, not the one that the steps say. */
     @Test
     void aForecastUnderTheStepsIsTold() {
@@ -274,123 +220,6 @@ class HotGasSaidTest {
         assertThat(placed(ON, step(1, true, 900, 900, steady(790), steady(700))).findings())
                 .hasSize(2);
         only(placed(ON, step(1, true, 900, 900, steady(700), steady(690))), Severity.STOP);
-    }
-
-    // ---- gas-off-temperature ----
-
-    /** Without a forecast the walls' hour is told beside it, as a caution of its own. */
-    private static List<Finding> off(Findings out) {
-        List<Finding> all = out.findings();
-        Finding walls = all.get(all.size() - 1);
-        assertThat(walls.severity()).isEqualTo(Severity.CAUTION);
-        assertThat(walls.message()).startsWith(UNKNOWN_WALLS).endsWith("count on less than 60 min.");
-        assertThat(walls.measured()).isNull();
-        assertThat(walls.limit().value()).isEqualTo(60);
-        assertThat(walls.limit().unit()).isEqualTo("min");
-        assertThat(walls.remedy()).contains("at a reading of " + celsius(800) + " falling");
-        assertThat(out.notChecked()).extracting(n -> n.needs()).containsOnly(List.of("firing.load"));
-        assertThat(out.notChecked()).extracting(n -> n.forbids()).containsExactly(Forbids.LIGHTING, Forbids.NOTHING);
-        return all.subList(0, all.size() - 1);
-    }
-
-    private static String cooling(String to) {
-        return "{\"to\":\"" + to
-                + "\",\"rate\":\"100 °C/h\",\"heat\":\"both\",\"elements\":\"controller\",\"ports\":\"open\",\"atmosphere\":\"light\"}";
-    }
-
-    @ParameterizedTest
-    @ValueSource(doubles = {775.7, 775.9})
-    void gasBurnsInAFallingChamber(double to) {
-        List<Finding> all = off(check(OFF, steps(electric("900 °C"), cooling(to + " °C"))));
-        if (to > 775.8) {
-            assertThat(all).isEmpty();
-            return;
-        }
-        Finding f = all.get(0);
-        assertThat(all).hasSize(1);
-        assertThat(f.severity()).isEqualTo(Severity.STOP);
-        measures(f, to - error(to), 760);
-        assertThat(f.limitSetByUser()).isFalse();
-        assertThat(f.message())
-                .isEqualTo("Step 2 burns gas at " + told(to) + "; with the probe's error the chamber may be at "
-                        + under(to - error(to), 760) + ", under " + celsius(760) + ".");
-        assertThat(f.remedy())
-                .startsWith("Shut gas while the reading is still at " + told(760 + error(to)) + " or more");
-        List<Finding> own = off(check(
-                OFF,
-                steps(electric("900 °C"), cooling("850 °C"))
-                        + " ; limits={\"gas-off-temperature\":{\"stop\":\"900 °C\"}}"));
-        measures(own.get(0), 850 - error(850), 900);
-        assertThat(own.get(0).limitSetByUser()).isTrue();
-    }
-
-    /** Where a step opens gas in the cold and climbs, that is the matter of gas-on-temperature; a later one that burns on cold counts. */
-    @Test
-    void onlyAFallCountsInAStepThatOpensGas() {
-        assertThat(off(check(OFF, steps(electric("700 °C"), cooling("900 °C")))))
-                .isEmpty();
-        assertThat(off(check(OFF, steps(electric("700 °C"), GAS)))).isEmpty();
-        List<Finding> all = off(check(OFF, steps(electric("700 °C"), GAS, GAS)));
-        assertThat(all).hasSize(1);
-        assertThat(all.get(0).message()).startsWith("Step 3 burns gas at " + celsius(700) + ";");
-        List<Finding> after =
-                off(check(OFF, steps(electric("900 °C"), GAS, cooling("700 °C"), electric("900 °C"), GAS)));
-        assertThat(after)
-                .extracting(f -> f.message())
-                .hasSize(1)
-                .first()
-                .asString()
-                .startsWith("Step 3 burns gas at");
-    }
-
-    @Test
-    void whatTheForecastMakesOfAFall() {
-        List<Finding> dip = off(placed(OFF, step(1, true, 900, 950, at(900, 890, 950, 700), at(900, 880, 950, 690))));
-        assertThat(dip).hasSize(1);
-        measures(dip.get(0), 700 - error(700), 760);
-        assertThat(dip.get(0).message())
-                .startsWith("Step 2 burns gas at " + celsius(700) + " by the forecast (the steps say " + celsius(900)
-                        + ");");
-        List<Finding> fall = off(placed(OFF, step(1, true, 900, 850, at(900, 900, 700, 700), steady(700))));
-        assertThat(fall.get(0).message()).contains("(the steps say " + celsius(850) + ")");
-        List<Finding> on = off(placed(
-                OFF,
-                step(1, true, 900, 950, steady(900), steady(900)),
-                step(2, true, 950, 980, at(950, 950, 700, 700), steady(700))));
-        assertThat(on.get(0).message()).contains("(the steps say " + celsius(950) + ")");
-    }
-
-    @Test
-    void theColdEndOfAFall() {
-        assertThat(off(placed(OFF, step(1, true, 900, 950, steady(900), at(900, 900, 776, 776)))))
-                .isEmpty();
-        List<Finding> all = off(placed(OFF, step(1, true, 900, 950, at(900, 900, 820, 820), at(900, 900, 770, 770))));
-        assertThat(all).hasSize(1);
-        Finding f = all.get(0);
-        assertThat(f.severity()).isEqualTo(Severity.CAUTION);
-        measures(f, 770 - error(770), 760);
-        assertThat(f.message())
-                .isEqualTo("Where the brick conducts 20 % more than tabled, step 2 may burn gas in a chamber of "
-                        + under(770 - error(770), 760) + " (probe's error counted), under " + celsius(760) + ".");
-        assertThat(f.remedy()).contains("shut gas at " + told(760 + error(820)) + " falling");
-        assertThat(off(placed(OFF, step(1, true, 700, 950, at(700, 700, 950, 700), at(690, 690, 950, 690)))))
-                .isEmpty();
-    }
-
-    /** Gas lit in a kiln at its room's 15 °C: the walls are not hot to begin with, and no law lets a minute of fire make them so. */
-    @Test
-    void wallsThatWereNeverHot() {
-        Review r = review(TestDesigns.outdoors(), steps(GAS.replace("10 min", "1 min")));
-        Findings out = check(OFF, r);
-        Finding f = out.findings().get(out.findings().size() - 1);
-        assertThat(f.severity()).isEqualTo(Severity.CAUTION);
-        assertThat(f.measured().value()).isEqualTo(0);
-        assertThat(f.measured().unit()).isEqualTo("min");
-        assertThat(f.limit().value()).isEqualTo(60);
-        assertThat(f.message())
-                .startsWith("If gas and elements stop together while gas burns, the walls are at " + celsius(15)
-                        + ", not over 750 °C (1382 °F) with ports open");
-        assertThat(out.notChecked()).isEmpty();
     }
 
     // ---- the probe's error ----

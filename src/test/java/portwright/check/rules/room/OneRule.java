@@ -89,7 +89,7 @@ final class OneRule {
 
     /** The figures of a sentence in their order; a thousand apart is one figure. */
     static List<Double> numbers(String sentence) {
-        return NUMBER.matcher(sentence)
+        return NUMBER.matcher(sentence.replace('−', '-'))
                 .results()
                 .map(m -> Double.valueOf(m.group().replace(" ", "")))
                 .toList();
@@ -105,7 +105,7 @@ final class OneRule {
     }
 
     static String celsius(long c) {
-        return c + " °C (" + (Math.round(c * 1.8 + 32) + " °F)").replace('-', '−');
+        return (c + " °C (" + Math.round(c * 1.8 + 32) + " °F)").replace('-', '−');
     }
 
     /** The same design with steps placed by hand: chamber and lengths as a forecast could have them. */

@@ -282,6 +282,12 @@ class OverFlueSaidTest {
         assertThat(f.remedy()).startsWith("Keep 2 m (6.56 ft) open above the flues");
     }
 
+    @Test
+    void aTouchTooHotIsNotToldAsTheLimit() {
+        assertThat(stop(ABOVE, ceiling(heightM(8.7) * 0.999)).message())
+                .contains("at just over 71 °C (160 °F); wood chars over 71 °C (160 °F).");
+    }
+
     /** The stronger the fire the higher the need: 30 kW more heat than two metres bear. */
     @Test
     void aStrongFireNeedsMoreThanTwoMetres() {
