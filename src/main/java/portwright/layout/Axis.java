@@ -12,8 +12,9 @@ import portwright.geometry.Segment;
  * A line through a chamber's middle.
  *
  * @param angle its direction, rad from the right toward the back, 0 ≤ angle &lt; π
+ * @param slim width of the chamber over its length, 0 to 1
  */
-record Axis(Pt middle, double angle) {
+record Axis(Pt middle, double angle, double slim) {
     /** As far off itself a turned or mirrored chamber may lie: less than brick is cut to. */
     static final double NEAR_MM = 1;
 
@@ -95,9 +96,12 @@ record Axis(Pt middle, double angle) {
                 angles.add(turn(twice / 2));
             }
         }
+        Segment box = o.bounds();
+        double slim = kiln.shortWidth()
+                / Math.max(box.b().x() - box.a().x(), box.b().y() - box.a().y());
         List<Axis> out = new ArrayList<>();
         for (double a : angles) {
-            Axis axis = new Axis(m, a);
+            Axis axis = new Axis(m, a, slim);
             if (out.stream().noneMatch(b -> Math.abs(Math.sin(b.angle - a)) < Math.sin(ALIKE)) && axis.mirrors(o)) {
                 out.add(axis);
             }

@@ -99,10 +99,11 @@ final class EvenMoves {
     }
 
     /** The same among some places; the layout itself where it is not symmetric; null where no climb ends in one that counts. */
-    Combination even(Combination c, Allowed allowed) {
+    Combination even(Combination c, Allowed asked) {
         if (!c.inlets().kept() || !c.flues().kept() || c.inlets().inWall() || !c.oneAxis()) {
             return c;
         }
+        Allowed allowed = c.even() ? (i, o) -> i.wide() && o.wide() && asked.at(i, o) : asked;
         EvenHold in = EvenHold.of(c.inlets(), middle);
         EvenHold out = EvenHold.of(c.flues(), middle);
         int from = in.start().length;
@@ -127,7 +128,7 @@ final class EvenMoves {
                     });
             ends.offer(p, Compass.rough(p, Together.LONG_MM, hill, random, progress));
         }
-        Combination best = allowed.at(c.inlets(), c.flues()) ? c : null;
+        Combination best = asked.at(c.inlets(), c.flues()) ? c : null;
         for (double[] p : Together.ends(ends, start.length)) {
             Compass.climb(p, Together.LONG_MM, hill, new SplittableRandom(Together.SEED), progress);
             Combination to = together.combination(c, in.at(p, 0), out.at(p, from));

@@ -89,17 +89,17 @@ final class MirrorSearch {
 
     private double at(Mirror m, double[] p, double enough) {
         m.place(p, 0, x, y);
-        return balanced() ? site.margin(x, y, enough) : Double.NEGATIVE_INFINITY;
+        return balanced(m) ? site.margin(x, y, enough) : Double.NEGATIVE_INFINITY;
     }
 
     private double quick(Mirror m, double[] p, double enough) {
         m.place(p, 0, x, y);
-        return balanced() ? site.quick(x, y, enough) : Double.NEGATIVE_INFINITY;
+        return balanced(m) ? site.quick(x, y, enough) : Double.NEGATIVE_INFINITY;
     }
 
-    /** Holes at one end of an axis mirror each other and still heat that end alone. */
-    private boolean balanced() {
-        return site.balance(x, y) >= 1;
+    /** Holes at one end of an axis mirror each other and still heat that end alone, holes in a row a stripe. */
+    private boolean balanced(Mirror m) {
+        return m.wide(x, y) && site.balance(x, y) >= 1;
     }
 
     private double[] thrown(Mirror m, List<double[]> pairs, List<double[]> singles, SplittableRandom random) {

@@ -80,9 +80,15 @@ record Spots(String family, Turn turn, int[] panels, Mirror mirror, double[] x, 
         return panels != null;
     }
 
-    /** Whether they mirror each other, or lie evenly round the middle; a row repeats about it but heats in a stripe. */
+    /** Whether they mirror each other, or lie evenly round the middle; a row does so too but heats in a stripe. */
     boolean even() {
-        return mirror != null || turn == Turn.WHOLE && (x.length < 3 || !family.contains("row"));
+        return mirror != null && !mirror.stripe(x, y)
+                || turn == Turn.WHOLE && (x.length < 3 || !family.contains("row"));
+    }
+
+    /** Whether they are no stripe even when rounded, where they mirror each other. */
+    boolean wide() {
+        return mirror == null || mirror.wide(x, y);
     }
 
     /** The same with its margin found anew. */

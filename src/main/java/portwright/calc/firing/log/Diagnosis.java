@@ -20,6 +20,7 @@ final class Diagnosis {
     private static final double SURE = 4;
     /** The same for a loss that comes with the gas. */
     private static final double SURE_AT_GAS_ON = 3;
+
     private static final double GIVEN_UP_S = 3600;
     private static final int WINDOW = 10;
     private static final int LEAST = 4;
