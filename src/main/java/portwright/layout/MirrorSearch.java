@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.SplittableRandom;
+import portwright.geometry.Pt;
 import portwright.geometry.Segment;
 
 /** Best places of n holes on one slab that mirror each other across an axis of the chamber: in pairs, and on the axis. Lengths in mm. */
@@ -48,6 +49,9 @@ final class MirrorSearch {
 
     /** The best of every axis and number of pairs, the widest first. */
     List<Spots> run() {
+        if (n == 1 && middleServes(site)) {
+            return List.of();
+        }
         List<Spots> out = new ArrayList<>();
         for (Axis a : Axis.of(site)) {
             for (int pairs = n / 2; pairs >= 0 && n - 2 * pairs <= ON_AXIS; pairs--) {
@@ -58,6 +62,12 @@ final class MirrorSearch {
         }
         out.sort(Comparator.comparingDouble(s -> -s.margin()));
         return out.subList(0, Math.min(MOST, out.size()));
+    }
+
+    /** Whether the even place of a single hole is the middle: alike to all sides, and no rule speaks there. */
+    static boolean middleServes(Site site) {
+        Pt m = site.kiln.centre();
+        return Twins.repeats(site.kiln.inner(), m) && site.hole(m.x(), m.y()) >= 1;
     }
 
     private void of(Mirror m, List<Spots> out) {

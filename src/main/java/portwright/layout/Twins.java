@@ -154,9 +154,12 @@ final class Twins {
             return false;
         }
         int n = s.x().length - (s.family().contains("one in the middle") ? 1 : 0);
-        return n == 1
-                ? IntStream.rangeClosed(2, SIDES).anyMatch(k -> repeats(chamber, middle, k))
-                : repeats(chamber, middle, n);
+        return n == 1 ? repeats(chamber, middle) : repeats(chamber, middle, n);
+    }
+
+    /** Whether a chamber comes to lie on itself by any turn less than a whole one: its middle is alike to all sides. */
+    static boolean repeats(Outline chamber, Pt middle) {
+        return IntStream.rangeClosed(2, SIDES).anyMatch(k -> repeats(chamber, middle, k));
     }
 
     /** Whether it does when turned by a part of a circle. */
