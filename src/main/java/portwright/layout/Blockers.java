@@ -7,12 +7,15 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import portwright.geometry.KilnGeometry;
 import portwright.model.Design;
 import portwright.model.On;
+import portwright.model.Role;
 
 /**
  * Why no layout passes: each rule is left out by itself and the search made again. Holes may then touch but not overlap, and stay in the chamber. Where
@@ -69,26 +72,31 @@ final class Blockers {
      * @param tried which numbers and sizes were tried, in a sentence
      */
     List<Proposals.Impossible> of(Proposal miss, String tried) {
-        List<Combination> nearest = nearest();
-        Map<String, Double> alone = new LinkedHashMap<>();
-        for (String rule : RULES) {
-            progress.at(0.6 * RULES.indexOf(rule) / RULES.size(), "whether " + rule + " alone takes all room");
-            for (Combination c : nearest) {
-                double m = progress.cancelled() || !bears(rule, c) ? Double.NaN : without(c, Set.of(rule));
-                if (m >= 0) {
-                    alone.put(rule, m);
-                    break;
-                }
-            }
+        Map<Boolean, List<Combination>> parts = all.stream()
+                .collect(Collectors.groupingBy(c -> c.inlets().inWall(), TreeMap::new, Collectors.toList()));
+        Map<Boolean, Map<String, Double>> alone = new LinkedHashMap<>();
+        double done = 0;
+        for (boolean wall : parts.keySet()) {
+            alone.put(wall, alone(nearest(parts.get(wall)), done, 0.6 / parts.size()));
+            done += 0.6 / parts.size();
         }
         List<Proposals.Impossible> out = new ArrayList<>();
-        boolean several = alone.size() > 1;
-        alone.entrySet().stream()
+        alone.forEach((wall, rules) -> rules.entrySet().stream()
                 .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
-                .forEach(e -> out.add(new Proposals.Impossible(
-                        e.getKey(), true, alone(e.getKey(), miss, several) + tried(e.getKey(), tried))));
+                .filter(e -> out.stream().noneMatch(o -> o.rule().equals(e.getKey())))
+                .forEach(e -> {
+                    boolean every = alone.values().stream().allMatch(m -> m.containsKey(e.getKey()));
+                    String where = every ? "" : wall ? " in the wall" : " in the floor";
+                    out.add(new Proposals.Impossible(
+                            e.getKey(),
+                            true,
+                            (every || wall == inWall(miss)
+                                            ? alone(e.getKey(), where, miss, rules.size() > 1)
+                                            : takesAll(e.getKey(), where, rules.size() > 1))
+                                    + tried(e.getKey(), tried)));
+                }));
         if (out.isEmpty()) {
-            for (String rule : together(nearest.get(0), miss)) {
+            for (String rule : together(nearest(all).get(0), miss)) {
                 out.add(new Proposals.Impossible(
                         rule,
                         false,
@@ -98,10 +106,30 @@ final class Blockers {
         return out;
     }
 
+    private static boolean inWall(Proposal miss) {
+        return miss.ports().stream().anyMatch(p -> p.role() == Role.INLET && p.on() == On.WALL);
+    }
+
+    /** Rules that alone take all room of some choices of holes, and the margin without each. */
+    private Map<String, Double> alone(List<Combination> nearest, double done, double share) {
+        Map<String, Double> out = new LinkedHashMap<>();
+        for (String rule : RULES) {
+            progress.at(done + share * RULES.indexOf(rule) / RULES.size(), "whether " + rule + " alone takes all room");
+            for (Combination c : nearest) {
+                double m = progress.cancelled() || !bears(rule, c) ? Double.NaN : without(c, Set.of(rule));
+                if (m >= 0) {
+                    out.put(rule, m);
+                    break;
+                }
+            }
+        }
+        return out;
+    }
+
     /** The best layout of each choice of holes, the nearest to passing first. */
-    private List<Combination> nearest() {
+    private static List<Combination> nearest(List<Combination> some) {
         Map<Sizes.Choice, Combination> best = new LinkedHashMap<>();
-        all.forEach(c -> best.merge(c.choice(), c, (a, b) -> a.margin() >= b.margin() ? a : b));
+        some.forEach(c -> best.merge(c.choice(), c, (a, b) -> a.margin() >= b.margin() ? a : b));
         return best.values().stream()
                 .sorted(Comparator.comparingDouble((Combination c) -> -c.margin()))
                 .limit(CHOICES)
@@ -113,17 +141,24 @@ final class Blockers {
     }
 
     /** That a rule takes all room; how far the nearest miss is under its limit stands beside that. Where the miss keeps it, what it breaks in its place. */
-    private static String alone(String rule, Proposal miss, boolean several) {
+    private static String alone(String rule, String where, Proposal miss, boolean several) {
         List<String> broken = miss.tightest().stream()
                 .filter(Term::isStop)
                 .map(Term::rule)
                 .distinct()
                 .toList();
-        String open = "without this rule" + (several ? ", as without others here," : "") + " a layout exists.";
         return broken.contains(rule)
-                ? rule + " takes all room: " + open
-                : rule + " takes the room that other rules leave: " + open + " The nearest miss keeps it and breaks "
-                        + String.join(", ", broken) + " for that.";
+                ? takesAll(rule, where, several)
+                : rule + " takes the room" + where + " that other rules leave: " + open(several)
+                        + " The nearest miss keeps it and breaks " + String.join(", ", broken) + " for that.";
+    }
+
+    private static String takesAll(String rule, String where, boolean several) {
+        return rule + " takes all room" + where + ": " + open(several);
+    }
+
+    private static String open(boolean several) {
+        return "without this rule" + (several ? ", as without others here," : "") + " a layout exists.";
     }
 
     /** Rules that open a place once all of them are left out, as few as are found one after the other. */

@@ -236,18 +236,25 @@ final class FullCheck {
         return p.because(why).adding(PlaceCautions.words(p, good.values()).strip());
     }
 
-    /** The widest uneven places of the same holes, rounded; null where c itself is uneven or nothing gains on it. */
+    /** The widest uneven places of the same holes, rounded; null where c itself is uneven or nothing gains on the widest even ones, which may be another's. */
     private Combination uneven(Combination c, List<Combination> passing) {
-        return !c.even()
-                ? null
-                : passing.stream()
-                        .filter(o -> !o.even() && o.choice().equals(c.choice()) && o.samePart(c) && gains(o, c))
-                        .sorted(Combination.WIDTH.reversed())
-                        .limit(UNEVEN)
-                        .map(rounding)
-                        .filter(o -> gains(o, c))
-                        .max(Combination.WIDTH)
-                        .orElse(null);
+        if (!c.even()) {
+            return null;
+        }
+        List<Combination> same = passing.stream()
+                .filter(o -> o.choice().equals(c.choice()) && o.samePart(c))
+                .toList();
+        Combination even = Stream.concat(Stream.of(c), same.stream().filter(Combination::even))
+                .max(Combination.WIDTH)
+                .orElseThrow();
+        return same.stream()
+                .filter(o -> !o.even() && gains(o, even))
+                .sorted(Combination.WIDTH.reversed())
+                .limit(UNEVEN)
+                .map(rounding)
+                .filter(o -> gains(o, even))
+                .max(Combination.WIDTH)
+                .orElse(null);
     }
 
     /** The layouts with the fewest rules broken, and these rules in words. */
