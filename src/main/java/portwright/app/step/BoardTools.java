@@ -74,9 +74,13 @@ public final class BoardTools extends Pane {
                         .otherwise(words));
         w.setStyle("-fx-font-size: 13px;");
         this.words.add(w);
-        HBox box = new HBox(5, k, w);
-        box.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
         ToggleButton b = new ToggleButton();
+        // on or off by a sign too, not by colour alone
+        Label on = new Label();
+        on.textProperty().bind(Bindings.when(b.selectedProperty()).then("●").otherwise("○"));
+        on.setStyle(w.getStyle());
+        HBox box = new HBox(5, k, on, w);
+        box.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
         b.setGraphic(box);
         b.getStyleClass().setAll("key-hint");
         b.setAccessibleText(words + ", key " + key);
