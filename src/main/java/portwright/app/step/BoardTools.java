@@ -75,11 +75,9 @@ public final class BoardTools extends Pane {
         w.setStyle("-fx-font-size: 13px;");
         this.words.add(w);
         ToggleButton b = new ToggleButton();
-        // on or off by a sign too, not by colour alone
-        Label on = new Label();
-        on.textProperty().bind(Bindings.when(b.selectedProperty()).then("●").otherwise("○"));
-        on.setStyle(w.getStyle());
-        HBox box = new HBox(5, k, on, w);
+        // on or off by a line too, not by colour alone; the style sheet has the other under the whole
+        w.underlineProperty().bind(b.selectedProperty());
+        HBox box = new HBox(5, k, w);
         box.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
         b.setGraphic(box);
         b.getStyleClass().setAll("key-hint");
