@@ -26,9 +26,10 @@ public final class BothSystems {
             Kind.POWER, "Btu/h");
     private static final String NUMBER = "\\d+(?:\\.\\d+)?";
     private static final String GROUPED = "\\d+(?: \\d{3})*(?:\\.\\d+)?";
-    private static final Pattern FIGURE = Pattern.compile("(?<![\\w.#/−-])(?<!\\d )(?<minus>−)?(?:(?:(?<from>" + NUMBER
-            + ") to |between (?<low>" + NUMBER + ") and ))?(?<last>" + NUMBER
-            + ") (?<unit>mm²|cm²|mm|m|L|kg|°C|kW)(?<hour>/h)?(?![\\w²³/·^-])(?! \\()");
+    private static final Pattern FIGURE = Pattern.compile(
+            "(?<![\\w.#/−-])(?<!\\d )(?<!(?:in|ft|in²|ft³|lb|°F|Btu/h) \\()(?<minus>−)?(?:(?:(?<from>" + NUMBER
+                    + ") to |between (?<low>" + NUMBER + ") and ))?(?<last>" + NUMBER
+                    + ") (?<unit>mm²|cm²|mm|m|L|kg|°C|kW)(?<hour>/h)?(?![\\w²³/·^-])(?! \\()");
 
     private static final Pattern PAIR = Pattern.compile(
             "(?<![\\w.#/−-])(?<!\\d )(?<lead>between )?(?<metric>−?(?:" + NUMBER

@@ -1,6 +1,7 @@
 package portwright.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -158,6 +159,55 @@ class BoardWaysTest {
         double top = n.localToScene(n.getBoundsInLocal()).getMinY();
         double from = side.localToScene(side.getBoundsInLocal()).getMinY();
         return top >= from && top < from + side.getHeight() - 20;
+    }
+
+    /** A quick hand lets go 64 px on while the toolkit last told of 50 px; common practice, no source: a part ends where it is let go. */
+    @Test
+    void aQuicklyDraggedHoleEndsWhereItIsLetGo() {
+        Toolkit.run(() -> {
+            board().press("snap");
+            assertThat(board().snapping()).isFalse();
+            open.doc().edit("busy", t -> t.setText("notes", "the check is under way"));
+            assertThat(open.doc().checking()).isTrue();
+            Hole h = open.doc().shapes().geometry().holes().get(0);
+            Pt at = board().canvasPoint(h.face(), h.centre());
+            Mouse.send(board(), MouseEvent.MOUSE_PRESSED, at.x(), at.y(), false);
+            for (int i = 1; i <= 10; i++) {
+                Mouse.send(board(), MouseEvent.MOUSE_DRAGGED, at.x() - 5 * i, at.y(), false);
+            }
+            Mouse.send(board(), MouseEvent.MOUSE_RELEASED, at.x() - 64, at.y(), false);
+            Hole now = open.doc().shapes().geometry().holes().get(0);
+            Pt end = board().canvasPoint(now.face(), now.centre());
+            double inch = board().canvasPoint(h.face(), new Pt(25.4, 0)).x()
+                    - board().canvasPoint(h.face(), new Pt(0, 0)).x();
+            // a hand places by sixteenths of an inch
+            assertThat(end.x()).isCloseTo(at.x() - 64, within(Math.abs(inch) / 32 + 1e-6));
+            assertThat(end.y()).isCloseTo(at.y(), within(Math.abs(inch) / 32 + 1e-6));
+            assertThat(open.doc().undoStack().undoName()).startsWith("move ");
+        });
+    }
+
+    @Test
+    void spreadWithOneHoleSaysWhyItDoesNothing() {
+        Toolkit.run(() -> {
+            open.doc().edit("one flue", t -> {
+                int found = 0;
+                for (int i = t.size("ports") - 1; i >= 0; i--) {
+                    if (t.get("ports[" + i + "].role").orElse("").equals("flue") && found++ > 0) {
+                        t = t.remove("ports[" + i + "]");
+                    }
+                }
+                return t;
+            });
+            String flue = open.doc().design().ports().stream()
+                    .filter(x -> x.role() == portwright.model.Role.FLUE)
+                    .findFirst()
+                    .orElseThrow()
+                    .name();
+            open.doc().select(flue);
+            board().press("spread");
+            assertThat(board().measureWords()).contains("only flue");
+        });
     }
 
     @Test

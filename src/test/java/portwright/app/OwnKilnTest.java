@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import javafx.scene.Node;
 import javafx.scene.Parent;
 import javafx.scene.control.Button;
+import javafx.scene.control.ComboBox;
 import javafx.scene.control.Label;
 import javafx.scene.control.TextField;
 import javafx.stage.Stage;
@@ -120,5 +121,29 @@ class OwnKilnTest {
                 open.view().layout();
             }
         });
+    }
+
+    /** The fields are built anew with another unit; the keys stay at its box and do not fall to the name. */
+    @Test
+    void afterChoosingUnitsTheNameIsNotChosen() {
+        Toolkit.run(() -> {
+            press("A kiln of my own measures");
+            field("name of your kiln").setText("barn kiln");
+            for (String box : new String[] {"units", "plan"}) {
+                ComboBox<?> choice = box(box);
+                choice.requestFocus();
+                choice.getSelectionModel().select(choice.getSelectionModel().getSelectedIndex() == 0 ? 1 : 0);
+                assertThat(dialog.getScene().getFocusOwner()).isSameAs(box(box));
+            }
+            assertThat(field("name of your kiln").getSelectedText()).isEmpty();
+        });
+    }
+
+    private ComboBox<?> box(String label) {
+        return root().lookupAll(".combo-box").stream()
+                .map(n -> (ComboBox<?>) n)
+                .filter(b -> label.equals(b.getAccessibleText()))
+                .findFirst()
+                .orElseThrow();
     }
 }

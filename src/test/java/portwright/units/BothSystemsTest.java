@@ -34,6 +34,7 @@ class BothSystemsTest {
             delimiter = '|',
             value = {
                 "plate 21 mm (13/16 in) from shut",
+                "holes of 1 3/4 in (44.4 mm)",
                 "needs 26 000 m³/h",
                 "a rise of 20 K",
                 "33.5 W/L of 45.6 MJ/kg",

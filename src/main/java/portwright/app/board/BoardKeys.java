@@ -275,6 +275,7 @@ final class BoardKeys {
     private void spread() {
         Spot s = chosen();
         if (s == null || s.role() == null || s.face().on() == On.WALL) {
+            board.marks().refused = "Holes are spread on a circle in floor or lid: choose one there.";
             return;
         }
         DesignText text = doc.text();
@@ -285,6 +286,11 @@ final class BoardKeys {
             if (h.port().role() == s.role() && !p.equals(s.path())) {
                 paths.add(p);
             }
+        }
+        if (paths.size() == 1) {
+            board.marks().refused = doc.selected() + " is the only " + s.role().id() + " in the "
+                    + s.face().on().id() + ": add another, then spread them.";
+            return;
         }
         doc.edit("spread on a circle", t -> Moves.spread(t, paths, s.at()));
     }

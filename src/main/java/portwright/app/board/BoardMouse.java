@@ -32,6 +32,9 @@ final class BoardMouse {
     private double lastX;
     private double lastY;
     private boolean moved;
+    /** Where the hand that holds a part was told last, px. */
+    private Pt told;
+
     private final OncePerFrame moves;
 
     BoardMouse(Board board, Document doc) {
@@ -78,6 +81,7 @@ final class BoardMouse {
         lastY = e.getY();
         moved = false;
         held = null;
+        told = null;
         if (board.marks().measuring) {
             measure(e);
             return;
@@ -134,6 +138,7 @@ final class BoardMouse {
         moved = true;
         double x = e.getX();
         double y = e.getY();
+        told = new Pt(x, y);
         boolean free = e.isAltDown();
         moves.move(() -> dragTo(x, y, free));
     }
@@ -162,7 +167,11 @@ final class BoardMouse {
         doc.preview(Moves.to(there, path, p));
     }
 
+    /** A quick hand lets go farther on than it was told of last: the part ends where it lets go. */
     private void release(MouseEvent e) {
+        if (held != null && !new Pt(e.getX(), e.getY()).equals(told)) {
+            drag(e);
+        }
         if (held != null && moved) {
             moves.flush();
             String name = held.name();

@@ -151,7 +151,7 @@ final class BoardPainter {
         });
         RulePainter.left(g, p, view, board.units(), RulePainter.BREADTH, h);
         RulePainter.top(g, p, view, board.units(), RulePainter.BREADTH, w);
-        BoardLook.scaleWords(g, p, view, w, h);
+        BoardLook.scaleWords(g, p, view, w, h, SharpCanvas.factor(board));
         if (painted.focused) {
             g.setStroke(p.of(Ink.COBALT));
             g.setLineWidth(3);

@@ -45,9 +45,32 @@ public final class FindingOrder {
         return out;
     }
 
+    /** How many things the tiles of the steps show as open, in words; empty for none. */
+    static String unchecked(Document doc) {
+        int rules = 0;
+        int fields = 0;
+        for (Step s : Step.values()) {
+            if (s != Step.PAPER) {
+                StepCount c = count(doc, s);
+                rules += c.notChecked();
+                fields += c.open() - c.notChecked();
+            }
+        }
+        return rules + fields == 0
+                ? ""
+                : rules
+                        + fields
+                        + (fields == 0 ? " not checked" : rules == 0 ? " not filled in" : " not checked or filled in");
+    }
+
     /** Whether the check has ended for the design as it stands, so that a step without findings has none. */
     public static boolean known(Document doc) {
         return !doc.checking() && !doc.waiting() && !doc.stopped() && doc.fault() == null;
+    }
+
+    /** Without a hole there is nothing that the Ports step could call clear. */
+    private static boolean holeless(Document doc, Step step) {
+        return step == Step.PORTS && doc.design().ports().isEmpty();
     }
 
     /** Whether a finding of the rule says already what it lacks and what it counts in its place. */
@@ -83,6 +106,7 @@ public final class FindingOrder {
                 Math.max(later ? 1 : 0, open(doc, step).size()),
                 unread,
                 borrowed,
-                Withheld.missing(doc, step).size());
+                Math.max(
+                        holeless(doc, step) ? 1 : 0, Withheld.missing(doc, step).size()));
     }
 }

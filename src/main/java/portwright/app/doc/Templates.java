@@ -1,6 +1,7 @@
 package portwright.app.doc;
 
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -42,12 +43,15 @@ public final class Templates {
 
     /**
      * A list with a fresh part at its end. An element goes on from the last one where that lies in the wall: groove, coil and panels are its own,
-     * and its height where two tell how far they lie apart. A list of fittings that begins is not complete.
+     * and its height where two tell how far they lie apart. One more burner is like the first. A list of fittings that begins is not complete.
      */
     public static DesignText append(DesignText text, FormSpec form, String list) {
         DesignText fresh = text.append(list, fill(text, form));
         if (list.equals("kiln.fittings") && text.size(list) == 0) {
             return fresh.set("kiln.fittingsComplete", "false");
+        }
+        if (list.equals("burners") && text.size(list) > 0) {
+            return another(text, fresh);
         }
         String last = list + "[" + (text.size(list) - 1) + "]";
         if (!list.equals("kiln.elements")
@@ -63,6 +67,31 @@ public final class Templates {
         return t.has(made + ".tails") ? t.remove(made + ".tails") : t;
     }
 
+    /** One more burner is like the first, under its own port. */
+    private static DesignText another(DesignText text, DesignText fresh) {
+        String made = "burners[" + text.size("burners") + "]";
+        DesignText t = text.append("burners", text.getJson("burners[0]").orElseThrow());
+        for (String own : List.of(".name", ".port")) {
+            t = t.setText(made + own, fresh.get(made + own).orElseThrow());
+        }
+        return t;
+    }
+
+    /** One more leg is as thick as the first that is typed. */
+    private static DesignText asThick(DesignText text, String item) {
+        String list = Parts.listOf(item);
+        for (int i = 0; i < text.size(list); i++) {
+            String other = list + "[" + i + "]";
+            if (!other.equals(item)
+                    && text.get(other + ".kind").orElse("").equals("leg")
+                    && text.has(other + ".diameter")) {
+                return text.setText(
+                        item + ".diameter", text.get(other + ".diameter").orElseThrow());
+            }
+        }
+        return text;
+    }
+
     /** A fresh fitting as one of a kind, on the part that such a one sits on as a rule, named after it; the text as it is for no kind. */
     public static DesignText ofKind(DesignText text, String item, String kind) {
         if (kind.isEmpty()) {
@@ -75,6 +104,7 @@ public final class Templates {
         };
         DesignText t = text.setText(item + ".kind", kind).setText(item + ".on", on);
         t = on.equals("wall") ? t.set(item + ".panel", "1") : t;
+        t = kind.equals("leg") ? asThick(t, item) : t;
         return t.setText(item + ".name", free(t.setText(item + ".name", ""), kind.replace('-', ' ')));
     }
 

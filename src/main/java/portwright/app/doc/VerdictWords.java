@@ -12,7 +12,7 @@ public record VerdictWords(Verdict sign, String count, String forbids) {
     /** The verdict as far as it is known: before the first whole check, and after one that was called off, less than a stop stays open. */
     public static VerdictWords of(Document doc) {
         int unread = doc.unread().all().size();
-        VerdictWords known = of(doc.result(), unread);
+        VerdictWords known = of(doc.result(), unread, FindingOrder.unchecked(doc));
         if (doc.stopped() && known.sign() != Verdict.STOP) {
             return new VerdictWords(Verdict.INCOMPLETE, "check called off", unread == 0 ? NOT_PROVEN : known.forbids());
         }
@@ -25,8 +25,8 @@ public record VerdictWords(Verdict sign, String count, String forbids) {
      * The worse of the two verdicts, with what it forbids; {@code unread} fields hold something that cannot be read: nothing is proven then, and what
      * was found for the last good values is still counted.
      */
-    static VerdictWords of(CheckResult r, int unread) {
-        VerdictWords read = of(r);
+    static VerdictWords of(CheckResult r, int unread, String unchecked) {
+        VerdictWords read = of(r, unchecked);
         if (unread == 0) {
             return read;
         }
@@ -46,8 +46,12 @@ public record VerdictWords(Verdict sign, String count, String forbids) {
         return forbids.replace("drilling allowed", "drilling not proven");
     }
 
-    /** The worse of the two verdicts, with what it forbids. */
-    static VerdictWords of(CheckResult r) {
+    /**
+     * The worse of the two verdicts, with what it forbids.
+     *
+     * @param unchecked what stands open on the tiles of the steps, as {@link FindingOrder#unchecked} words it; empty for nothing
+     */
+    static VerdictWords of(CheckResult r, String unchecked) {
         long stops = r.count(Severity.STOP);
         long drill = r.stops(Forbids.DRILLING);
         long light = r.stops(Forbids.LIGHTING);
@@ -68,7 +72,14 @@ public record VerdictWords(Verdict sign, String count, String forbids) {
         long cautions = r.count(Severity.CAUTION);
         if (cautions > 0) {
             return new VerdictWords(
-                    Verdict.CAUTION, cautions + (cautions == 1 ? " caution" : " cautions"), "no stop: go on knowingly");
+                    Verdict.CAUTION,
+                    cautions + (cautions == 1 ? " caution" : " cautions"),
+                    unchecked.isEmpty()
+                            ? "no stop: go on knowingly"
+                            : "no stop, and " + unchecked + ": go on knowingly");
+        }
+        if (!unchecked.isEmpty()) {
+            return new VerdictWords(Verdict.INCOMPLETE, "no stop", unchecked);
         }
         return new VerdictWords(Verdict.CLEAR, "no stop", "every rule was checked");
     }

@@ -4,7 +4,9 @@ import java.nio.file.Path;
 import javafx.scene.control.Menu;
 import javafx.scene.control.MenuButton;
 import javafx.scene.control.MenuItem;
+import javafx.scene.control.RadioMenuItem;
 import javafx.scene.control.SeparatorMenuItem;
+import javafx.scene.control.ToggleGroup;
 
 /** The menu under the title. */
 final class FileMenu {
@@ -12,6 +14,7 @@ final class FileMenu {
 
     static void fill(MenuButton button, Shell shell) {
         Menu recent = new Menu("Recent");
+        Menu sizes = sizes(shell);
         button.getItems()
                 .setAll(
                         item("New kiln…   Ctrl+N", shell.files()::newDialog),
@@ -22,7 +25,7 @@ final class FileMenu {
                         item("Save as…   Ctrl+Shift+S", shell.files()::saveAs),
                         new SeparatorMenuItem(),
                         item("Light or dark", shell::turnTheme),
-                        sizes(shell),
+                        sizes,
                         item("Keys   F1", () -> KeyCard.show(button.getScene().getWindow())));
         button.setOnShowing(e -> {
             recent.getItems().clear();
@@ -33,13 +36,22 @@ final class FileMenu {
                                 () -> shell.files().open(p)));
             }
             recent.setDisable(recent.getItems().isEmpty());
+            // the size in use, however it was set
+            sizes.getItems()
+                    .forEach(i -> ((RadioMenuItem) i)
+                            .setSelected(i.getUserData().equals((int) Math.round(100 * shell.size()))));
         });
     }
 
     private static Menu sizes(Shell shell) {
         Menu m = new Menu("Size");
+        ToggleGroup one = new ToggleGroup();
         for (int percent : new int[] {100, 125, 150, 175, 200}) {
-            m.getItems().add(item(percent + " %", () -> shell.size(percent / 100.0)));
+            RadioMenuItem i = new RadioMenuItem(percent + " %");
+            i.setToggleGroup(one);
+            i.setUserData(percent);
+            i.setOnAction(e -> shell.size(percent / 100.0));
+            m.getItems().add(i);
         }
         return m;
     }

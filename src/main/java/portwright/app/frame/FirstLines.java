@@ -26,7 +26,7 @@ final class FirstLines {
     static void ofOwn(Notices notices) {
         add(notices, "This kiln begins with what you measured.", """
                 Kiln: add elements and fittings, or say that there are none; add the brick joints.
-                Ports: press N for each hole.
+                Ports: press Ctrl+Shift+N for each hole.
                 What is still missing stands under Not checked.""");
     }
 

@@ -19,7 +19,7 @@ final class KeyCard {
             new String[] {"J, Shift+J", "next finding, back"},
             new String[] {". and ,", "next port, back; then the other parts in the picture"},
             new String[] {"arrows", "nudge the chosen port 1/16 in or 1 mm; Shift 1/2 in or 10 mm; Alt 0.1 mm"},
-            new String[] {"", "with nothing chosen: slide the drawing"},
+            new String[] {"arrows", "with nothing chosen: slide the drawing"},
             new String[] {"Enter", "into the first field of the chosen part"},
             new String[] {"Ctrl+Shift+N", "new port"},
             new String[] {"Ctrl+D", "duplicate"},

@@ -1,5 +1,6 @@
 package portwright.app.frame;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +32,7 @@ final class OwnForm extends VBox {
     private final Consumer<DesignText> take;
     private final VBox column = new VBox(6);
     private final Map<String, PlainField> fields = new LinkedHashMap<>();
+    private final Map<String, ComboBox<String>> choices = new HashMap<>();
     private final StarterThumb plan = new StarterThumb(null, PLAN_PX, PLAN_PX);
     private final Label wrong = words("field-note");
 
@@ -115,7 +117,10 @@ final class OwnForm extends VBox {
         box.valueProperty().addListener((o, a, b) -> {
             chosen.accept(b);
             build();
+            // built anew: without that the keys fall to the name, all of it chosen
+            choices.get(label).requestFocus();
         });
+        choices.put(label, box);
         return PlainChoice.row(label, box);
     }
 

@@ -99,6 +99,9 @@ final class Side extends ScrollPane implements Showing {
             while (c.next()) {
                 if (c.wasAdded()) {
                     hold.top();
+                } else if (c.wasRemoved() && messages.isHover()) {
+                    // closed by hand: no room is kept where it stood
+                    hold.place().run();
                 }
             }
         });

@@ -232,9 +232,13 @@ public final class BoardLook {
                 .orElse(null);
     }
 
-    /** The scale of the picture in words, lower right; 96 px an inch of screen. */
-    public static void scaleWords(GraphicsContext g, Palette p, View v, double w, double h) {
-        double pxPerMm = 96 / 25.4;
+    /**
+     * The scale of the picture in words, lower right; 96 px an inch of screen.
+     *
+     * @param larger how much larger than laid out the window is shown
+     */
+    public static void scaleWords(GraphicsContext g, Palette p, View v, double w, double h, double larger) {
+        double pxPerMm = 96 / 25.4 / larger;
         double ratio = pxPerMm / v.scale();
         String words = ratio >= 1 ? "1 : " + number(ratio) + " on screen" : number(1 / ratio) + " : 1 on screen";
         g.setFont(Fonts.sans(12.5));

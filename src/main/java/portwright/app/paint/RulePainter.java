@@ -59,7 +59,8 @@ public final class RulePainter {
                     g.fillRect(0, y - 14, BREADTH, 12);
                     g.setFill(p.of(Ink.BOXINK));
                 }
-                g.fillText(t.words(), beside ? 17 : 27, beside ? y : y - 8);
+                // four digits are pressed together, none is cut off
+                g.fillText(t.words(), beside ? 17 : 27, beside ? y : y - 8, 25);
             }
         }
         g.setTextBaseline(VPos.BASELINE);

@@ -195,6 +195,10 @@ public final class FormView extends VBox {
                 inner.setStyle("-fx-padding: 0 0 6 10;");
                 fields(inner, s, item);
                 Button delete = Plain.button("", take);
+                // its words may be long: they wrap, the fields beside them keep their breadth
+                delete.setMinWidth(0);
+                delete.setWrapText(true);
+                delete.setMinHeight(USE_PREF_SIZE);
                 follow(() -> delete.setText("Delete " + name.get()));
                 inner.getChildren().add(delete);
                 box.getChildren().add(inner);

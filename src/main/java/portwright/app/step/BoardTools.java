@@ -74,9 +74,11 @@ public final class BoardTools extends Pane {
                         .otherwise(words));
         w.setStyle("-fx-font-size: 13px;");
         this.words.add(w);
+        ToggleButton b = new ToggleButton();
+        // on or off by a line too, not by colour alone; the style sheet has the other under the whole
+        w.underlineProperty().bind(b.selectedProperty());
         HBox box = new HBox(5, k, w);
         box.setAlignment(javafx.geometry.Pos.CENTER_LEFT);
-        ToggleButton b = new ToggleButton();
         b.setGraphic(box);
         b.getStyleClass().setAll("key-hint");
         b.setAccessibleText(words + ", key " + key);

@@ -30,7 +30,7 @@ final class DamperSketch {
     /** Size of the flues' names, px. */
     private static final double NAME_PX = 13;
 
-    private static final double PLATES_PX = 130;
+    private static final double PLATES_PX = 150;
     private static final double LOW_PLATES_PX = 104;
 
     private final GraphicsContext g;
@@ -56,7 +56,14 @@ final class DamperSketch {
                 .toList();
         Say.left(g, p, "Damper plate", x, y + 34, 17, true, Ink.INK);
         Say.left(
-                g, p, flues.size() == 1 ? "the flue" : "flues and plate, to one scale", x, y + 55, 13, false, Ink.INK2);
+                g,
+                p,
+                flues.size() == 1 ? "flue and plate, to one scale" : "flues and plate, to one scale",
+                x,
+                y + 55,
+                13,
+                false,
+                Ink.INK2);
         double travel = gas.plate().travelFor(Math.max(0.0001, open)) * 1000;
         double plates = h > TALL_PX ? PLATES_PX : LOW_PLATES_PX;
         plates(flues, x, y + 72, w, plates, travel);
@@ -85,46 +92,32 @@ final class DamperSketch {
     }
 
     private void plates(List<Hole> flues, double x, double y, double w, double h, double travel) {
-        double span = 40;
-        double minX = 0;
-        double d = flues.get(0).diameter();
-        if (flues.size() > 1) {
-            minX = flues.stream().mapToDouble(f -> f.centre().x()).min().orElse(0);
-            double maxX = flues.stream().mapToDouble(f -> f.centre().x()).max().orElse(0);
-            span = maxX - minX;
-        }
-        double k = Math.min(w / (span + d + 60), (h - 44) / (2.4 * d + 20));
+        List<Double> behind =
+                gas.plate().holes().stream().map(o -> o.offset() * 1000).toList();
         double baseY = y + h - 52;
-        double[] middles = new double[flues.size()];
-        for (int i = 0; i < flues.size(); i++) {
-            Hole f = flues.get(i);
-            double cx = x + (w - span * k) / 2 + (flues.size() > 1 ? (f.centre().x() - minX) * k : span * k / 2);
-            double r = f.diameter() / 2 * k;
+        PlateSketch laid = PlateSketch.of(flues, behind, doc.design().damper(), travel, x, y, w, h - 52);
+        for (PlateSketch.Disc d : laid.flues()) {
             g.setFill(p.of(Ink.FLAME).deriveColor(0, 1, 1, 0.6));
-            g.fillOval(cx - r, baseY - 2 * r, 2 * r, 2 * r);
-            g.setStroke(p.of(Ink.UMBER));
-            g.setLineWidth(2.2);
-            g.setLineDashes();
-            g.strokeOval(cx - r, baseY - 2 * r, 2 * r, 2 * r);
-            double edge = baseY - Math.min(travel, f.diameter()) * k;
-            double pw = Math.max(2 * r + 30, 2 * r * 1.5);
-            double ph = Math.min(2 * r * 1.6 + 14, edge - y);
-            g.setFill(p.of(Ink.BISQUE).deriveColor(0, 1, 1, 0.92));
-            g.fillRect(cx - pw / 2, edge - ph, pw, ph);
-            g.setStroke(p.of(Ink.INK));
-            g.strokeRect(cx - pw / 2, edge - ph, pw, ph);
-            g.setStroke(p.of(Ink.UMBER));
-            g.setLineWidth(1.4);
-            g.setLineDashes(4, 3);
-            g.strokeOval(cx - r, baseY - 2 * r, 2 * r, 2 * r);
-            g.setLineDashes();
-            middles[i] = cx;
+            g.fillOval(d.x() - d.r(), d.y() - d.r(), 2 * d.r(), 2 * d.r());
+            rim(d, 2.2);
         }
-        names(flues, middles, x + w / 2, baseY + 18);
+        for (PlateSketch.Rect r : laid.plates()) {
+            g.setFill(p.of(Ink.BISQUE).deriveColor(0, 1, 1, 0.92));
+            g.fillRect(r.x(), r.y(), r.w(), r.h());
+            g.setStroke(p.of(Ink.INK));
+            g.setLineWidth(2.2);
+            g.strokeRect(r.x(), r.y(), r.w(), r.h());
+        }
+        g.setLineDashes(4, 3);
+        laid.flues().forEach(d -> rim(d, 1.4));
+        g.setLineDashes();
+        names(flues, laid.flues().stream().mapToDouble(PlateSketch.Disc::x).toArray(), x + w / 2, baseY + 18);
         Say.at(
                 g,
                 p,
-                "plate slides back; open at the front",
+                laid.plates().isEmpty()
+                        ? "no plate drawn: its width or length is not typed"
+                        : "plate slides back; open at the front",
                 x + w / 2,
                 baseY + 42,
                 12.5,
@@ -133,6 +126,12 @@ final class DamperSketch {
                 TextAlignment.CENTER,
                 VPos.CENTER,
                 false);
+    }
+
+    private void rim(PlateSketch.Disc d, double px) {
+        g.setStroke(p.of(Ink.UMBER));
+        g.setLineWidth(px);
+        g.strokeOval(d.x() - d.r(), d.y() - d.r(), 2 * d.r(), 2 * d.r());
     }
 
     /** Each flue's name under it; all in one line where two would touch. */

@@ -32,6 +32,12 @@ final class PaperBoard extends PaintedRegion {
     private static final double LOW_STACK_PX = 76;
 
     private static final double LOW_PX = 620;
+    /** Words over the remark: their size, a line of them, and the share of the room for which they are broken, since bold ones are broader. */
+    private static final double HEAD_PX = 14.5;
+
+    private static final double HEAD_LINE_PX = 19;
+    private static final double HEAD_SHARE = 0.88;
+
     private final PaperModel model;
     private final List<Spot> spots = new ArrayList<>();
     private int layout;
@@ -155,15 +161,19 @@ final class PaperBoard extends PaintedRegion {
                         : "Not to be used yet: the list beside says what is missing."
                 : SheetWords.remark(print, page);
         // the sheet gives way to its note, which stands whole above the board's edge
-        double sheetH = h - 24 - 46 - Math.max(66, Say.high(remark, w - split - 38, 12.5));
+        String head =
+                card ? "firing card" : "sheet " + (page + 1) + " of " + print.sheets() + SheetWords.title(print, page);
+        List<String> heads = Say.broken(head, HEAD_SHARE * (w - split - 38), HEAD_PX);
+        double more = (heads.size() - 1) * HEAD_LINE_PX;
+        double sheetH = h - 24 - 46 - more - Math.max(66, Say.high(remark, w - split - 38, 12.5));
         if (shown != null) {
             PageShow.draw(g, shown, split + 14, 24, w - split - 38, sheetH, p.of(Ink.EDGE));
         }
-        String head =
-                card ? "firing card" : "sheet " + (page + 1) + " of " + print.sheets() + SheetWords.title(print, page);
         double used = shown == null ? 0 : Math.min(sheetH, (w - split - 38) / shown.widthMm() * shown.heightMm());
-        Say.left(g, p, head, split + 14, 24 + used + 26, 14.5, true, Ink.INK);
-        Say.lines(g, p, remark, split + 14, 24 + used + 46, w - split - 38, 12.5, Ink.INK);
+        for (int i = 0; i < heads.size(); i++) {
+            Say.left(g, p, heads.get(i), split + 14, 24 + used + 26 + i * HEAD_LINE_PX, HEAD_PX, true, Ink.INK);
+        }
+        Say.lines(g, p, remark, split + 14, 24 + used + 46 + more, w - split - 38, 12.5, Ink.INK);
     }
 
     /** Why there is no template, and beside it the card, which may be there already. */

@@ -51,7 +51,7 @@ final class PaperFiles {
     private void write(File f, byte[] pdf) {
         try {
             AtomicFile.write(f.toPath(), pdf);
-            saved.say("Saved: " + f.getName() + ", in " + f.getAbsoluteFile().getParent());
+            saved.say("Saved: " + f.getName() + ", in " + f.getAbsoluteFile().getParent(), doc.text());
             first(SlipView.clear(
                     "Saved " + f.getName(),
                     "In " + f.getAbsolutePath() + ". Print at 100 %, never fit to page. Measure the bars.",

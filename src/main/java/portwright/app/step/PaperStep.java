@@ -275,6 +275,9 @@ public final class PaperStep implements StepView {
 
     @Override
     public void changed(Document.Change change) {
+        if (change == Document.Change.DESIGN) {
+            saved.of(doc.text());
+        }
         if (change == Document.Change.CHECK && !doc.checking()
                 || change == Document.Change.DESIGN && model.pages() == null) {
             model.make();

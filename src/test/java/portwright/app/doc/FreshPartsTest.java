@@ -43,6 +43,29 @@ class FreshPartsTest {
                 .toList();
     }
 
+    /** Common practice, no source: the burners of one kiln are alike, so are its legs. */
+    @Test
+    void oneMoreBurnerOrLegIsLikeTheFirst() {
+        DesignText two = doc.text();
+        int n = two.size("burners");
+        DesignText more = Templates.append(two, Catalog.burners(), "burners");
+        String made = "burners[" + n + "]";
+        for (String key : List.of("fuel", "jet", "pressure", "head", "tip")) {
+            assertThat(more.get(made + "." + key)).as(key).isEqualTo(two.get("burners[0]." + key));
+        }
+        assertThat(more.get(made + ".name")).isNotEqualTo(two.get("burners[0].name"));
+        DesignText alone = two.remove("burners[" + (n - 1) + "]");
+        String free = two.get("burners[" + (n - 1) + "].port").orElseThrow();
+        assertThat(Templates.append(alone, Catalog.burners(), "burners").get("burners[" + (n - 1) + "].port"))
+                .as("the inlet without a burner")
+                .contains(free);
+        DesignText leg = two.set("kiln.fittings", LEG);
+        DesignText legs = Templates.ofKind(
+                Templates.append(leg, KilnCatalog.fittings(), "kiln.fittings"), "kiln.fittings[1]", "leg");
+        assertThat(legs.get("kiln.fittings[1].diameter")).contains("1 in");
+        assertThat(legs.has("kiln.fittings[1].at")).isFalse();
+    }
+
     @Test
     void oneLegIsNotTheWholeList() {
         DesignText none = doc.text().remove("kiln.fittings").remove("kiln.fittingsComplete");

@@ -9,6 +9,7 @@ import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import portwright.check.Severity;
+import portwright.check.Verdict;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.file.DesignText;
@@ -80,6 +81,38 @@ class StepCountTest {
             assertThat(FindingOrder.open(doc, Step.PORTS))
                     .as("rules that forbid something stay unchecked")
                     .anyMatch(n -> n.rule().equals("fitting-clearance"));
+        }
+    }
+
+    /** The foot counts what the tiles of the five steps count. */
+    @Test
+    void theFootCountsWhatTheTilesShowAsOpen() throws Exception {
+        BlockingQueue<Runnable> window = new LinkedBlockingQueue<>();
+        try (CheckDesk desk = new CheckDesk(new RuleBook(LimitTable.load()), window::add)) {
+            DesignText text = Starters.find("octagon-17").orElseThrow().remove("damper.plate");
+            Document doc = new Document(text, text.read().design(), desk);
+            doc.start();
+            whole(doc, window);
+            int open = Arrays.stream(Step.values())
+                    .filter(s -> s != Step.PAPER)
+                    .mapToInt(s -> FindingOrder.count(doc, s).open())
+                    .sum();
+            assertThat(open).isPositive();
+            assertThat(FindingOrder.unchecked(doc)).startsWith(open + " not ");
+            assertThat(doc.result().drilling()).isNotEqualTo(Verdict.STOP);
+            if (VerdictWords.of(doc).sign() == Verdict.CAUTION) {
+                assertThat(VerdictWords.of(doc).forbids()).contains("and " + open + " not ");
+            }
+        }
+    }
+
+    @Test
+    void portsWithoutAHoleWearNoTick() {
+        try (CheckDesk desk = new CheckDesk(new RuleBook(LimitTable.load()), Runnable::run)) {
+            DesignText text =
+                    Starters.find("octagon-17").orElseThrow().set("ports", "[]").set("burners", "[]");
+            Document doc = new Document(text, text.read().design(), desk);
+            assertThat(FindingOrder.count(doc, Step.PORTS).open()).isPositive();
         }
     }
 }

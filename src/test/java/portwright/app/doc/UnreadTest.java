@@ -63,23 +63,34 @@ class UnreadTest {
 
     @Test
     void noVerdictIsBetterThanOpen() {
-        VerdictWords good = VerdictWords.of(doc.result(), 0);
-        assertThat(VerdictWords.of(doc.result(), 1).sign())
+        VerdictWords good = VerdictWords.of(doc.result(), 0, "");
+        assertThat(VerdictWords.of(doc.result(), 1, "").sign())
                 .isEqualTo(good.sign() == Verdict.STOP ? Verdict.STOP : Verdict.INCOMPLETE);
     }
 
     @Test
     void theVerdictOfAnUnreadableFieldPermitsNothingAndKeepsItsCounts() {
-        assertThat(VerdictWords.of(result(2, 1), 1))
+        assertThat(VerdictWords.of(result(2, 1), 1, ""))
                 .isEqualTo(new VerdictWords(Verdict.STOP, "2 stops, 1 field unreadable", "read the slip"));
-        assertThat(VerdictWords.of(result(0, 3), 1))
+        assertThat(VerdictWords.of(result(0, 3), 1, ""))
                 .isEqualTo(new VerdictWords(
                         Verdict.INCOMPLETE,
                         "1 field unreadable, 3 cautions",
                         "not proven; nothing prints until it is mended"));
-        assertThat(VerdictWords.of(result(0, 0), 2))
+        assertThat(VerdictWords.of(result(0, 0), 2, ""))
                 .isEqualTo(new VerdictWords(
                         Verdict.INCOMPLETE, "2 fields unreadable", "not proven; nothing prints until they are mended"));
+    }
+
+    /** Rules that forbid nothing may stay unchecked beside a whole verdict: the foot says so. */
+    @Test
+    void theVerdictNamesWhatIsNotChecked() {
+        assertThat(VerdictWords.of(result(0, 8), 0, "3 not checked"))
+                .isEqualTo(
+                        new VerdictWords(Verdict.CAUTION, "8 cautions", "no stop, and 3 not checked: go on knowingly"));
+        assertThat(VerdictWords.of(result(0, 0), 0, "1 not filled in"))
+                .isEqualTo(new VerdictWords(Verdict.INCOMPLETE, "no stop", "1 not filled in"));
+        assertThat(VerdictWords.of(result(0, 0), 0, "").sign()).isEqualTo(Verdict.CLEAR);
     }
 
     @Test
@@ -87,8 +98,8 @@ class UnreadTest {
         Finding light = new Finding(
                 "port-size", Severity.STOP, Forbids.LIGHTING, List.of(), null, null, "", "", null, false, List.of());
         CheckResult r = new CheckResult("", Verdict.CLEAR, Verdict.STOP, List.of(light), List.of(), List.of(), null);
-        assertThat(VerdictWords.of(r, 0).forbids()).isEqualTo("do not light; drilling allowed");
-        assertThat(VerdictWords.of(r, 1).forbids()).isEqualTo("do not light; drilling not proven");
+        assertThat(VerdictWords.of(r, 0, "").forbids()).isEqualTo("do not light; drilling allowed");
+        assertThat(VerdictWords.of(r, 1, "").forbids()).isEqualTo("do not light; drilling not proven");
     }
 
     @Test
