@@ -70,11 +70,11 @@ final class ExportCommand implements Callable<Integer> {
                 SvgExport.all(result, review.geometry(), part, face)
                         .forEach((name, text) -> files.put(svg.resolve(name), text));
             }
+            if (csv != null) {
+                files.put(csv, HoleSchedule.csv(result, review.geometry()));
+            }
         } catch (SheetRefused e) {
             throw new UserError(Cli.STOP, e.getMessage());
-        }
-        if (csv != null) {
-            files.put(csv, HoleSchedule.csv(review.geometry()));
         }
         if (markdown != null) {
             files.put(markdown, FindingsMarkdown.write(result));

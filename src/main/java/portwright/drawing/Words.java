@@ -3,6 +3,7 @@ package portwright.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import portwright.geometry.Pt;
 
 /** Running text. */
@@ -33,11 +34,7 @@ public final class Words {
                 line.setLength(0);
             }
             while (pen.textWidth(rest, style) > width && rest.codePointCount(0, rest.length()) > 1) {
-                int end = rest.length();
-                while (end > 1 && pen.textWidth(rest.substring(0, end), style) > width) {
-                    end = rest.offsetByCodePoints(end, -1);
-                }
-                end = Math.max(end, rest.offsetByCodePoints(0, 1));
+                int end = Math.max(fitting(pen, rest, "", width, style), rest.offsetByCodePoints(0, 1));
                 lines.add(rest.substring(0, end));
                 rest = rest.substring(end);
             }
@@ -70,10 +67,24 @@ public final class Words {
         if (pen.textWidth(text, style) <= width) {
             return text;
         }
-        int end = text.length();
-        while (end > 0 && pen.textWidth(text.substring(0, end) + "…", style) > width) {
-            end = text.offsetByCodePoints(end, -1);
+        return text.substring(0, fitting(pen, text, "…", width, style)).stripTrailing() + "…";
+    }
+
+    /** Length of the longest beginning that fits with its end put on; found by halving, since a word may have thousands of letters. */
+    private static int fitting(Pen pen, String text, String end, double width, TextStyle style) {
+        int[] cuts = IntStream.rangeClosed(0, text.codePointCount(0, text.length()))
+                .map(n -> text.offsetByCodePoints(0, n))
+                .toArray();
+        int low = 0;
+        int high = cuts.length - 1;
+        while (low < high) {
+            int mid = (low + high + 1) / 2;
+            if (pen.textWidth(text.substring(0, cuts[mid]) + end, style) <= width) {
+                low = mid;
+            } else {
+                high = mid - 1;
+            }
         }
-        return text.substring(0, end).stripTrailing() + "…";
+        return cuts[low];
     }
 }

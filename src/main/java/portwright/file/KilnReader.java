@@ -1,6 +1,9 @@
 package portwright.file;
 
 import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import portwright.model.Bond;
 import portwright.model.ElementRun;
 import portwright.model.Fitting;
@@ -20,6 +23,9 @@ import portwright.units.Quantity;
 
 /** The kiln: plan, slabs, wall, elements, fittings. */
 final class KilnReader {
+    /** Letters of IEC 60584-1, as a potter may type them. */
+    private static final Pattern THERMOCOUPLE = Pattern.compile("(?i)\\s*(?:type\\s+)?([BEJKNRST])\\s*");
+
     private static final int MANY = 64;
 
     private KilnReader() {}
@@ -201,10 +207,20 @@ final class KilnReader {
         return path;
     }
 
+    /** Letter of a thermocouple, large; null when not given. */
+    private static String thermocouple(Fields f) {
+        String typed = f.text("type");
+        Matcher m = THERMOCOUPLE.matcher(typed == null ? "" : typed);
+        if (typed != null && !m.matches()) {
+            f.fault("type", "one letter of a thermocouple is expected: B, E, J, K, N, R, S or T, as on its plug.");
+        }
+        return m.matches() ? m.group(1).toUpperCase(Locale.ROOT) : null;
+    }
+
     private static Fitting fitting(Fields f) {
         String name = f.name();
         FittingKind kind = f.needWord("kind", FittingKind.class);
-        String type = f.text("type");
+        String type = thermocouple(f);
         String grade = f.text("class");
         On on = f.needWord("on", On.class);
         Integer panel = PortReader.panel(f, on);

@@ -4,6 +4,7 @@ import java.util.List;
 import portwright.check.CheckResult;
 import portwright.check.Finding;
 import portwright.check.Forbids;
+import portwright.check.Severity;
 
 /** Verdicts and findings as Markdown, for notes and messages. */
 public final class FindingsMarkdown {
@@ -23,7 +24,7 @@ public final class FindingsMarkdown {
         }
         for (Finding f : r.findings()) {
             b.append("- **").append(f.severity().id()).append("** ").append(f.rule());
-            if (f.forbids() != null && f.forbids() != Forbids.NOTHING) {
+            if (f.severity() == Severity.STOP && f.forbids() != Forbids.NOTHING) {
                 b.append(", forbids ").append(f.forbids().id());
             }
             b.append(": ").append(escape(f.message()));

@@ -1,6 +1,7 @@
 package portwright.sheet;
 
 import java.util.List;
+import portwright.check.CheckResult;
 import portwright.drawing.HoleNote;
 import portwright.geometry.Hole;
 import portwright.geometry.KilnGeometry;
@@ -18,6 +19,8 @@ import portwright.units.InchFraction;
  * from the panel's left corner seen from inside, and up from the hot face of the floor.
  */
 public final class HoleSchedule {
+    private static final String BEFORE = "Offer up the real parts first; local codes and licensed practice come first.";
+
     private HoleSchedule() {}
 
     /**
@@ -114,10 +117,15 @@ public final class HoleSchedule {
                 radius < 1e-9 ? 0 : bearing >= 360 ? 0 : bearing);
     }
 
-    /** The schedule as CSV: header line, mm with two decimals, decimal points. */
-    public static String csv(KilnGeometry kiln) {
+    /**
+     * The schedule as CSV: header line, mm with two decimals, decimal points, and on each line what comes before the drill.
+     *
+     * @throws SheetRefused like the drilling template
+     */
+    public static String csv(CheckResult result, KilnGeometry kiln) {
+        SheetBook.refuse(result, kiln, false);
         StringBuilder b = new StringBuilder(
-                "no,hole,role,part,diameter_mm,saw,saw_mm,metal_hole_mm,from_left_mm,from_back_or_floor_mm,radius_mm,bearing_deg\n");
+                "no,hole,role,part,diameter_mm,saw,saw_mm,metal_hole_mm,from_left_mm,from_back_or_floor_mm,radius_mm,bearing_deg,before_drilling\n");
         for (Row r : of(kiln)) {
             Hole h = r.note.hole();
             b.append(String.join(
@@ -133,7 +141,8 @@ public final class HoleSchedule {
                             two(r.fromLeftMm),
                             two(r.fromOtherMm),
                             two(r.radiusMm),
-                            two(r.bearingDeg)))
+                            two(r.bearingDeg),
+                            BEFORE))
                     .append('\n');
         }
         return b.toString();

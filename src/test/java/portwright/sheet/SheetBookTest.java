@@ -227,10 +227,16 @@ class SheetBookTest {
         assertThat(rows.get(0).fromLeftMm())
                 .isCloseTo((17 + 5) * 12.7 - 4 * 25.4, org.assertj.core.data.Offset.offset(1e-9));
         assertThat(rows.get(0).bearingDeg()).isEqualTo(270);
-        assertThat(HoleSchedule.csv(KilnGeometry.of(club)).lines().toList())
+        assertThat(HoleSchedule.csv(Prints.nothingFound(club), KilnGeometry.of(club))
+                        .lines()
+                        .toList())
                 .hasSize(5)
                 .element(1)
-                .isEqualTo("1,inlet A,inlet,floor,34.92,1 3/8 in,34.92,53.92,177.8,279.4,101.6,270");
+                .isEqualTo("1,inlet A,inlet,floor,34.92,1 3/8 in,34.92,53.92,177.8,279.4,101.6,270,"
+                        + "Offer up the real parts first; local codes and licensed practice come first.");
+        assertThatThrownBy(() -> HoleSchedule.csv(stopped(club), KilnGeometry.of(club)))
+                .isInstanceOf(SheetRefused.class)
+                .hasMessageContaining("2 stops forbid drilling");
     }
 
     /** With sixteen holes fewer rows stand on the first sheet, and the words on the plans keep clear of each other. */

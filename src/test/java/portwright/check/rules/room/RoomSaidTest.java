@@ -232,6 +232,21 @@ class RoomSaidTest {
         assertThat(ask(new RoomOxygen(), "room.volume=-").needs()).contains("room.volume");
     }
 
+    /** What is led outdoors takes no oxygen of the room; in thin air a mole swells by the pressure at sea level over that here, about 1.27 at 2000 m (standard atmosphere). */
+    @Test
+    void highUpAndHalfLedOutdoors() {
+        Asked a = ask(
+                new RoomOxygen(),
+                "room.hood=- ; room.ledBy=\"pipe\" ; room.ledOutdoors=\"50 %\" ; room.altitude=\"2000 m\" ; room.volume=\"20 m3\""
+                        + " ; room.openings=[{\"area\":\"1 cm2\",\"level\":\"1 m\",\"free\":\"100 %\",\"to\":\"outdoors\"}] ; limits={}");
+        double molPerS = a.review().supply().burners().value().stream()
+                .mapToDouble(b -> b.molPerS())
+                .sum();
+        double needed = molPerS * 0.5 * 5 * 0.024055 * 1.2746 / (0.2095 - 0.195) * 3;
+        String told = a.findings().get(0).remedy().replaceAll(".*at least ([0-9 .]+) m³/h.*", "$1");
+        assertThat(Double.parseDouble(told.replace(" ", ""))).isCloseTo(needed * 3600, within(needed * 3600 * 0.01));
+    }
+
     @Test
     void aCoAlarmIsAskedIndoorsAndAMeterOutdoors() {
         silent(ask(AlarmRule.co(), ""));
