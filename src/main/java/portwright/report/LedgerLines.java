@@ -53,7 +53,7 @@ final class LedgerLines {
                                 ? ""
                                 : ". Not counted, for the pace is another than the plan's and nothing is said of gas: "
                                         + records(l.notTold())
-                                        + ". Where no gas was burnt, write in that log's notes column: all electric")
+                                        + ". Where no gas was burnt, write in that log's notes column: no gas")
                         + (l.byPlan().isEmpty()
                                 ? ""
                                 : ". In " + records(l.byPlan())
@@ -97,7 +97,8 @@ final class LedgerLines {
             add(
                     b,
                     "due",
-                    "if the plan was meant in " + records(l.notTold())
+                    "say whether gas burned in " + records(l.notTold())
+                            + ": write a column gas or the note no gas into the log. If the plan was meant"
                             + ", look at relays and elements before the next firing: one stuck shut or lost changes the pace as well");
         } else if (l.due().isEmpty()) {
             add(b, "due", "nothing that these records tell of");

@@ -96,6 +96,12 @@ final class ResultLines {
                             + " min with gas at a pressure away from the design's, or without readings");
         }
         add(b, "gas used", gas(x));
+        if (x.gasDoubted()) {
+            add(
+                    b,
+                    "gas",
+                    "the log does not say whether gas burned, and the climb fits elements alone, ports plugged, better than the plan's gas: write a column gas or the note no gas. Until then what stands here of gas, atmosphere and missing heat counts for a firing with gas only");
+        }
         if (x.elements() && x.own() == null) {
             add(
                     b,

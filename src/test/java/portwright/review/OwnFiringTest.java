@@ -90,7 +90,13 @@ class OwnFiringTest {
 
     /** A controller may follow the plan's own rates; then only a note or a gas column can tell. */
     @ParameterizedTest
-    @CsvSource({"bisque firing, NOTE", "all electric, NOTE"})
+    @CsvSource({
+        "bisque firing, NOTE",
+        "all electric, NOTE",
+        "no gas, NOTE",
+        "oxidation (no gas), NOTE",
+        "electric firing, NOTE"
+    })
     void aNoteTellsIt(String note, Why why) {
         RecordReview r = read("octagon-17", log("octagon-17", "1700 °F,150 °F/h;cone 6,100 °F/h", note));
         assertThat(r.results().get(0).own().why()).isEqualTo(why);

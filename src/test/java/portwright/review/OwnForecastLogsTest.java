@@ -62,6 +62,16 @@ class OwnForecastLogsTest {
         return out;
     }
 
+    /** A fall whose end the reading meets for minutes only, before it climbs on. */
+    @ParameterizedTest
+    @CsvSource({"900, 700"})
+    void aFallAndAClimbWithNothingBetweenRaiseNoAlarm(int from, int to) {
+        String step = "{\"to\":\"%s\",\"rate\":\"100 °C/h\",\"heat\":\"electric\"}";
+        String table = "[" + step.formatted(from + " °C") + "," + step.formatted(to + " °C") + ","
+                + step.formatted("cone 6") + "]";
+        assertThat(alarms("decagon-23", table, 3)).isEmpty();
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"decagon-23", "six-corner-55cm", "octagon-17"})
     void noTableRaisesAnAlarm(String starter) {

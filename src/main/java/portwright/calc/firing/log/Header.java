@@ -74,7 +74,7 @@ record Header(
             if (n.isEmpty() || Character.isDigit(n.charAt(0))) {
                 continue;
             }
-            if (damper < 0 && n.contains("damper")) {
+            if (damper < 0 && (n.contains("damper") || n.matches("plate (mm|cm|in|%).*"))) {
                 damper = i;
             } else if (pressure < 0 && (n.contains("pressure") || n.matches("gas\\b.*"))) {
                 pressure = i;
@@ -143,7 +143,9 @@ record Header(
         if (NOT_TEMPERATURE.matcher(n).find()) {
             return false;
         }
-        return TEMPERATURE.matcher(n).find() || n.matches("°?\\s*[cf]|deg\\.?\\s*[cf]|℃|℉|celsius|fahrenheit");
+        return TEMPERATURE.matcher(n).find()
+                || n.startsWith("meter ") && celsius(n) != null
+                || n.matches("°?\\s*[cf]|deg\\.?\\s*[cf]|℃|℉|celsius|fahrenheit");
     }
 
     private static boolean travel(String name) {

@@ -13,7 +13,7 @@ import portwright.calc.combustion.AtmosphereLevel;
  * @param notKept records that reach their last goal, a hold, and sag under it: whole firings all the same
  * @param reductionHours in light reduction or richer since the last oxidising firing; gas burnt in an atmosphere that is not known counts
  * @param neutralHours in a neutral atmosphere in that time: it takes no oxide off the elements and renews none, so it counts for neither
- * @param notTold records that say nothing of gas and are taken for another firing by their pace alone: they may have been oxidising and count for neither
+ * @param notTold records that say nothing of gas and by their pace are another firing, or one that fits no gas better: they may have been oxidising and count for neither
  * @param byPlan records with gas and without a damper column: their atmosphere is the plan's
  * @param oxidisedSince whether an oxidising firing is among the records
  * @param gasUsed in all records, with its range
@@ -111,7 +111,11 @@ public record Ledger(
                         ? 0
                         : e.getValue() / 3600;
             }
-            boolean guessed = r.own() != null && r.own().why().guessed();
+            boolean guessed = r.own() != null && r.own().why().guessed() || r.gasDoubted();
+            if (r.gasDoubted()) {
+                hours = 0;
+                between = 0;
+            }
             if (guessed) {
                 notTold.add(i);
                 open = true;

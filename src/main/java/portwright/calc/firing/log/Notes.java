@@ -16,6 +16,12 @@ public final class Notes {
     private static final Pattern LOAD = Pattern.compile("\\bload\\b\\W*(\\d+(?:[.,]\\d+)?)\\s*(kg|lbs?)\\b");
     private static final Pattern ELECTRIC = Pattern.compile(
             "\\b(?:bis(?:que|cuit)|oxidation|oxidi[sz]ing)\\W+firing\\b|\\b(?:all|purely)\\W+electric\\b|\\belectric\\W+(?:only|alone|firing)\\b");
+    private static final Pattern NO_GAS = Pattern.compile(
+            "\\b(?:no|without|zero)\\W+gas\\b(?!\\W+(?:yet|left|any|now|flow|pressure|smell|leak|lit|un|at|in|comes|came|on|from|out|after|to)|\\W*[a-z]*\\d)");
+
+    /** Notes of the whole firing are written so early. */
+    private static final double AT_START_S = 3600;
+
     private static final double LB_KG = 0.45359237;
 
     private Notes() {}
@@ -42,9 +48,17 @@ public final class Notes {
 
     /** Whether a note says that the whole firing was one by electricity alone ("bisque firing", "all electric"). */
     static boolean electric(FiringLog log) {
-        return log.rows().stream()
-                .map(r -> r.note().toLowerCase(Locale.ROOT))
-                .anyMatch(n -> ELECTRIC.matcher(n).find() && !notDone(n));
+        double start = log.rows().get(0).timeS() + AT_START_S;
+        return log.rows().stream().anyMatch(r -> electric(r.note().toLowerCase(Locale.ROOT), r.timeS() <= start));
+    }
+
+    /** "No gas" by itself tells it where the log begins; later it may be a cylinder that ran empty. */
+    private static boolean electric(String note, boolean atStart) {
+        String rest = NO_GAS.matcher(note).replaceAll(" ").strip();
+        boolean noGas = rest.length() < note.strip().length();
+        return !notDone(rest)
+                && (ELECTRIC.matcher(rest).find()
+                        || noGas && (atStart || rest.matches("(?s).*\\b(?:oxidation|oxidi[sz]ing|electric)\\b.*")));
     }
 
     /** Mass of the ware, kg, as a note tells it ("load 45 kg"); NaN without one. */

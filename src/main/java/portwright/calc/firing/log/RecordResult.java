@@ -35,6 +35,7 @@ import portwright.calc.firing.Step;
  * @param turned times with gas between two rows far apart over which plate or gas was set otherwise: no figure of power or air rests on them
  * @param ledGasS seconds with gas in which a controller led the elements and had power to spare for all that is known
  * @param atmosphereBandS least and most seconds in each atmosphere with a tenth more or less air at the damper and what the gas is known to
+ * @param gasDoubted whether the log says nothing of gas and fits a firing by electricity alone better than the plan's gas
  * @param own the firing of another plan that it is; null for one of the design's plan. Of another there are no steps, and no finding of power
  */
 public record RecordResult(
@@ -62,7 +63,8 @@ public record RecordResult(
         OwnFiring own,
         List<Gap> turned,
         double ledGasS,
-        Map<AtmosphereLevel, double[]> atmosphereBandS) {
+        Map<AtmosphereLevel, double[]> atmosphereBandS,
+        boolean gasDoubted) {
     private static final int BAND_PARTS = 4;
     private static final double GAS_SCALE_KNOWN = 0.08;
     private static final double STAND_K_PER_S = 5 / 3600.0;
@@ -119,7 +121,8 @@ public record RecordResult(
                 OwnFiring.of(f),
                 f.turned.spans(),
                 ledGas(f),
-                band(f));
+                band(f),
+                GasDoubt.of(f));
     }
 
     /** Time with gas in which a controller leads the elements and nothing says that they are all on, s. */
@@ -198,7 +201,8 @@ public record RecordResult(
                 null,
                 List.of(),
                 0,
-                Map.of());
+                Map.of(),
+                false);
     }
 
     /** Whether a reading lies where no kiln of brick goes: nothing is counted as reached by it, unless cones stand beside it. */

@@ -14,6 +14,8 @@ final class StepWalk {
     private static final double NEARLY = 0.6;
     private static final double CLIMBS_K_PER_S = 20 / 3600.0;
     private static final double STANDS = 0.3;
+    /** Points over which a reading that turned climbs. */
+    private static final int TURNS_FOR = 3;
 
     /** When the kiln is ready for a step after the minutes in which it stands open. */
     enum Ready {
@@ -96,7 +98,7 @@ final class StepWalk {
             boolean opened = s + 1 < over
                     && (openings.before(s + 1)
                             ? opened(openings.from(s + 1, t), i, k, coneS[s], way) || i >= off && putOut(way)
-                            : shareSet(i, k, way));
+                            : shareSet(i, k, way) || turned(i, k, way));
             while (s < over
                     && (opened
                             || done(
@@ -149,6 +151,24 @@ final class StepWalk {
                 && startK <= to.temperatureK()
                 && k >= to.temperatureK() - PEAK_K
                 && stands(i);
+    }
+
+    /** Whether a fall or climb ended as good as at its goal, which smoothing hides: the readings turn, as the next step asks. */
+    private boolean turned(int i, double k, Way way) {
+        if (!(steps.get(s).goal() instanceof Step.To to)) {
+            return false;
+        }
+        Step.Goal next = steps.get(s + 1).goal();
+        int up = startK <= to.temperatureK() ? 1 : -1;
+        boolean turns = next instanceof Step.ToCone && up < 0
+                || next instanceof Step.To n && up * (to.temperatureK() - n.temperatureK()) > 0;
+        int then = Math.min(g.size() - 1, i + TURNS_FOR);
+        // Smoothing rounds the turn off over the time that a point rests on.
+        double off = Math.abs(way.scale - 1) * (to.temperatureK() - ZERO_C)
+                + Math.max(0, up * g.climbKPerS()[Math.max(0, i - TURNS_FOR)]) * g.reachS()[i];
+        return turns
+                && up * (to.temperatureK() - k) <= PEAK_K + off
+                && up * (g.kelvin()[i] - g.kelvin()[then]) > CLIMBS_K_PER_S * TURNS_FOR * Grid.SPACING_S;
     }
 
     /** The first point without gas behind the last one that is logged to burn; beyond the end where the log tells of none. */

@@ -61,7 +61,14 @@ final class Times {
         for (int i = 0; i < rows.size(); i++) {
             double t = clocks.get(i).seconds() + add;
             double before = out.isEmpty() ? t : out.get(out.size() - 1).timeS();
-            if (clock && before - t > turn / 2) {
+            if (clock && strayed(rows, clocks, i, before - add)) {
+                int line = rows.get(i).line();
+                if (faults.stream().noneMatch(x -> x.skipped() && x.line() == line)) {
+                    faults.add(new LogFault(line, true, "its time lies before that of the row above"));
+                }
+                continue;
+            }
+            if (clock && before - t > turn / 2 && !forth(out, t)) {
                 add += turn;
                 t += turn;
                 remarks.add("line " + rows.get(i).line() + ": the clock passes "
@@ -97,6 +104,35 @@ final class Times {
             startS = out.get(0).timeS();
         }
         return spread(out);
+    }
+
+    /** Whether a row alone goes back in time, or with others that cannot be readings, while the ones around it run on: no midnight. */
+    private static boolean strayed(List<LogRow> rows, List<Clock> clocks, int i, double before) {
+        if (!(clocks.get(i).seconds() < before)) {
+            return false;
+        }
+        int next = i + 1;
+        while (next < rows.size() && (rows.get(next).line() == rows.get(i).line() || impossible(rows.get(next)))) {
+            next++;
+        }
+        if (next == rows.size()) {
+            return impossible(rows.get(i));
+        }
+        double on = clocks.get(next).seconds() - before;
+        return on >= 0 && on <= JUMP;
+    }
+
+    private static boolean impossible(LogRow r) {
+        return r.kelvin() != null && r.kelvin().isInfinite();
+    }
+
+    /** Whether the last row alone lies ahead, and a time follows the one before it. */
+    private static boolean forth(List<LogRow> out, double t) {
+        int last = out.size() - 1;
+        return last > 0
+                && t >= out.get(last - 1).timeS()
+                && t - out.get(last - 1).timeS() <= JUMP
+                && out.get(last).timeS() - out.get(last - 1).timeS() > JUMP;
     }
 
     /** When the first row was written, s since 1970; NaN without dates. Known after {@link #order}. */

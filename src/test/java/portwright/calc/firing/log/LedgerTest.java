@@ -65,7 +65,8 @@ class LedgerTest {
                 null,
                 List.of(),
                 0,
-                Map.of());
+                Map.of(),
+                false);
     }
 
     /** Full power without gas from 500 to 700 °C; load moves the share by 4 % a standard deviation, voltage by 3 %. */
@@ -195,7 +196,8 @@ class LedgerTest {
                 r.own(),
                 r.turned(),
                 r.ledGasS(),
-                r.atmosphereBandS());
+                r.atmosphereBandS(),
+                false);
     }
 
     /** A failure stays due until a record that would show it is sound, or a note tells that it was mended. */

@@ -32,6 +32,33 @@ class LogParserTest {
     }
 
     @Test
+    void aRowAloneOutOfOrderIsNoMidnight() {
+        FiringLog log = LogParser.parse(
+                "time,temp C\n17:59,1071\n18:00,1073\n00:00,9999\n18:01,1077\n18:02,1080\n00:03,1081\n18:04,1085\n23:59,1088\n00:01,1090\n00:02,1091\n");
+        assertThat(log.faults().stream().filter(LogFault::skipped).map(LogFault::line))
+                .containsExactly(4, 7);
+        row(log, 2, 120, 1077);
+        row(log, 4, 300, 1085);
+        row(log, 7, 6 * 3600 + 180, 1091);
+        assertThat(log.remarks().stream().filter(m -> m.contains("midnight"))).hasSize(1);
+    }
+
+    @Test
+    void theHeadingsOfTheCardsTableAreRead() {
+        FiringLog log = LogParser.parse(
+                "clock,meter °C,cones,plate mm,pressure,flame at spy,CO ppm,notes\n9:00,20,,0,off,,,\n10:00,900,06,30,11 inH2O,,,lit\n11:00,1000,,30,11 inH2O,,,\n");
+        row(log, 1, 3600, 900);
+        assertThat(log.rows().get(1).cone()).isEqualTo("06");
+        assertThat(log.rows().get(1).damperM()).isCloseTo(0.03, within(1e-9));
+        assertThat(log.rows().get(1).gasPa()).isCloseTo(2740, within(3.0));
+        assertThat(LogParser.parse("clock,meter °F,cones,meter kWh,notes\n9:00,212,,1,\n10:00,932,,9,\n")
+                        .rows()
+                        .get(1)
+                        .kelvin())
+                .isCloseTo(773.15, within(1e-9));
+    }
+
+    @Test
     void fahrenheitTabsAndHalfDays() {
         FiringLog log =
                 LogParser.parse("\ufefftime\tTemp °F\r\n11:30 AM\t1,000\r\n\r\n12:30 PM\t1,500.5\r\n1:30 pm\t998\r\n");
