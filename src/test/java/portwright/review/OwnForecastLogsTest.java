@@ -64,7 +64,7 @@ class OwnForecastLogsTest {
 
     /** A fall whose end the reading meets for minutes only, before it climbs on. */
     @ParameterizedTest
-    @CsvSource({"900, 700"})
+    @CsvSource({"900, 700", "900, 800", "950, 900"})
     void aFallAndAClimbWithNothingBetweenRaiseNoAlarm(int from, int to) {
         String step = "{\"to\":\"%s\",\"rate\":\"100 °C/h\",\"heat\":\"electric\"}";
         String table = "[" + step.formatted(from + " °C") + "," + step.formatted(to + " °C") + ","
