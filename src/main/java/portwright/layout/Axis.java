@@ -127,7 +127,8 @@ record Axis(Pt middle, double angle, double slim) {
         double d = (box.b().y() - box.a().y()) / (PLACES - 1);
         int n = 0;
         for (int i = 0; i < PLACES * PLACES; i++) {
-            Pt p = box.a().plus(i % PLACES * w, i / PLACES * d);
+            int row = i / PLACES;
+            Pt p = box.a().plus(i % PLACES * w, row * d);
             Pt q = mirrored(p.x(), p.y());
             n += Math.abs(site.hole(p.x(), p.y()) - site.hole(q.x(), q.y())) > SAME ? 1 : 0;
         }

@@ -5,7 +5,6 @@ import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import portwright.calc.firing.Step;
 import portwright.calc.firing.log.LogFinding.Kind;
 
 /**
@@ -30,7 +29,6 @@ final class Diagnosis {
 
     private static final int GAS_SOON = 4;
     private static final double AT_GAS_ON_S = 1200;
-    private static final double FALL_K_PER_S = -3 / 3600.0;
     private static final Set<Kind> POWER =
             EnumSet.of(Kind.ELEMENT, Kind.ELEMENT_OR_AIR, Kind.AIR_OR_ELEMENT, Kind.WEAK, Kind.STUCK, Kind.MORE_POWER);
 
@@ -224,7 +222,7 @@ final class Diagnosis {
         int run = 0;
         for (int i = 0; i < end; i++) {
             double lost = goneW(i);
-            run = lost > FromTheStart.CIRCUIT * full && f.grid.climbKPerS()[i] < FALL_K_PER_S ? run + 1 : 0;
+            run = lost > FromTheStart.CIRCUIT * full && f.grid.climbKPerS()[i] < Followed.FALL_K_PER_S ? run + 1 : 0;
             if (run == SINKS_FOR) {
                 int from = i - run + 1;
                 add(
@@ -281,16 +279,8 @@ final class Diagnosis {
      * @param share of the elements' power that is lost; NaN where it is not the measure
      */
     private void add(Kind kind, int i, double lostW, double share, boolean orProbe) {
-        boolean falls = false;
-        for (int k = i; k < Math.min(f.intervals(), i + WINDOW); k++) {
-            int s = f.tracker.step[k];
-            boolean cools = s < 0
-                    || f.c.steps().get(s).goal() instanceof Step.To t
-                            && t.temperatureK() < f.kelvin[f.tracker.begin[s]];
-            falls |= !cools && f.grid.climbKPerS()[k] < FALL_K_PER_S;
-        }
-        LogFinding found =
-                new LogFinding(kind, f.grid.timeS()[i], f.grid.kelvin()[i], lostW, Double.NaN, falls, orProbe);
+        LogFinding found = new LogFinding(
+                kind, f.grid.timeS()[i], f.grid.kelvin()[i], lostW, Double.NaN, f.falls(i, WINDOW), orProbe);
         boolean elements = kind == Kind.ELEMENT || kind == Kind.RELAY;
         out.add(
                 elements && !Double.isNaN(share)

@@ -8,6 +8,9 @@ import portwright.calc.firing.Step;
 
 /** A record followed by the heat balance: what the elements should have given and what they gave, interval by interval. */
 final class Followed {
+    /** A reading that falls faster than this falls. */
+    static final double FALL_K_PER_S = -3 / 3600.0;
+
     static final int SETTLE = 12;
     /** More of the full power than an emptier kiln and better brick explain. */
     private static final double MOST_SHARE = 1.25;
@@ -235,5 +238,18 @@ final class Followed {
             sum += logged.get(i).neededW();
         }
         return sum / many / c.kiln().elements().fullW();
+    }
+
+    /** Whether the reading falls within some intervals from one on, outside a step that is to cool. */
+    boolean falls(int from, int window) {
+        for (int k = from; k < Math.min(intervals(), from + window); k++) {
+            int s = tracker.step[k];
+            boolean cools = s < 0
+                    || c.steps().get(s).goal() instanceof Step.To t && t.temperatureK() < kelvin[tracker.begin[s]];
+            if (!cools && grid.climbKPerS()[k] < FALL_K_PER_S) {
+                return true;
+            }
+        }
+        return false;
     }
 }
