@@ -79,7 +79,7 @@ final class EvenMoves {
     /** What lies about the middle, then the first mirrored ones of every choice of holes, then the second, in their order. */
     private static List<List<Combination>> turns(List<List<Combination>> some) {
         Map<Sizes.Choice, Integer> met = new HashMap<>();
-        Map<List<Combination>, Integer> turn = new IdentityHashMap<>();
+        IdentityHashMap<List<Combination>, Integer> turn = new IdentityHashMap<>();
         some.forEach(l -> {
             Combination c = l.get(0);
             boolean mirrored = c.inlets().mirror() != null || c.flues().mirror() != null;
