@@ -26,10 +26,9 @@ import portwright.model.PlanShape;
 class MirrorTest {
     private static final Wishes TWO_AND_ONE = new Wishes(2, 1, 35.0, 51.0, On.FLOOR);
     private static final Wishes TWO_AND_TWO = new Wishes(2, 2, 35.0, 38.0, On.FLOOR);
-    /** Step of the grid that is laid over each half, and of the closer one about its best, mm. */
+    /** Step of the grid that is laid over each half, mm. */
     private static final double STEP_MM = 6;
 
-    private static final double CLOSE_MM = 1;
 
     record Case(String name, TestKiln kiln, Wishes wishes, int axes) {
         @Override
