@@ -29,7 +29,6 @@ class MirrorTest {
     /** Step of the grid that is laid over each half, mm. */
     private static final double STEP_MM = 6;
 
-
     record Case(String name, TestKiln kiln, Wishes wishes, int axes) {
         @Override
         public String toString() {
