@@ -224,7 +224,7 @@ class HotGasSaidTest {
 
     // ---- the probe's error ----
 
-    /** Tolerance of new wire: ASTM E230 and IEC 60584 as the table gives them; what is not known counts as type K class 2. */
+    /** Tolerance of new wire: ASTM E230 and IEC 60584 as the table gives them; what is not known or not tabled counts as type K class 2. */
     @ParameterizedTest
     @CsvSource({
         "K, standard, 800, 6",
@@ -237,14 +237,14 @@ class HotGasSaidTest {
         "R, special, 300, 0.6",
         "K, standard, -5, 2.2",
         "K, unheard, 800, 6",
-        "X, class 2, 200, 2.5"
+        "T, class 2, 200, 2.5"
     })
     void errorOfTheProbe(String type, String grade, double c, double tolerance) {
         ProbeError e = ProbeError.at(
                 plain("kiln.fittings=[" + probe("probe", type, grade) + "]").design(), c);
         assertThat(e.kelvin()).isCloseTo(tolerance + 10, within(1e-9));
         assertThat(e.declared()).isTrue();
-        boolean unknown = grade.equals("unheard") || type.equals("X");
+        boolean unknown = grade.equals("unheard") || type.equals("T");
         assertThat(e.words())
                 .isEqualTo(
                         unknown
