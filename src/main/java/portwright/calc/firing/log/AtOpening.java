@@ -1,5 +1,6 @@
 package portwright.calc.firing.log;
 
+import java.util.stream.Stream;
 import portwright.calc.firing.log.LogFinding.Kind;
 
 /**
@@ -10,16 +11,20 @@ final class AtOpening {
     /** How well the beginning of a loss is known, s: smoothing carries its edge so far. */
     private static final double ABOUT_S = 1200;
 
+    /** A smaller share of the elements' power that goes at an opening is none: what open holes draw is known no better (judgement). */
+    private static final double TOLD = 0.16;
+
     private AtOpening() {}
 
-    /** The finding, as air or an element where it begins at an opening. */
-    static LogFinding told(Followed f, LogFinding x) {
-        if (x.kind() != Kind.ELEMENT || x.behind()) {
-            return x;
+    /** The finding, as air or an element where it begins at an opening; nothing where it is within what open holes may draw. */
+    static Stream<LogFinding> told(Followed f, LogFinding x) {
+        boolean opens = x.kind() == Kind.ELEMENT
+                && !x.behind()
+                && (x.fromStart() && firstKnownIsOpen(f) || opens(f, x.timeS() - ABOUT_S, x.timeS() + ABOUT_S));
+        if (!opens) {
+            return Stream.of(x);
         }
-        return x.fromStart() && firstKnownIsOpen(f) || opens(f, x.timeS() - ABOUT_S, x.timeS() + ABOUT_S)
-                ? x.byOpening()
-                : x;
+        return x.lostShare() < TOLD ? Stream.empty() : Stream.of(x.byOpening());
     }
 
     /** Whether nothing is known of the power before the ports stand open without gas. */

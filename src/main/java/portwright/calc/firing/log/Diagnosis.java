@@ -84,7 +84,10 @@ final class Diagnosis {
             atItsOwnPace();
         } else if (f.c.kiln().elements().fullW() > 0) {
             power();
-            out.replaceAll(x -> AtOpening.told(f, x));
+            List<LogFinding> told =
+                    out.stream().flatMap(x -> AtOpening.told(f, x)).toList();
+            out.clear();
+            out.addAll(told);
             if (over != null && over.byElements() && out.stream().noneMatch(x -> x.kind() == Kind.STUCK)) {
                 add(Kind.STUCK, over.at(), Double.NaN, Double.NaN, false);
             }
