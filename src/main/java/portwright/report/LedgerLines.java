@@ -51,7 +51,7 @@ final class LedgerLines {
                                         + " h neutral beside it, which wear no elements and renew none")
                         + (l.notTold().isEmpty()
                                 ? ""
-                                : ". Not counted, for the pace is another than the plan's and nothing is said of gas: "
+                                : ". Not counted, for nothing is said of gas and the pace or the heat is another than the plan's: "
                                         + records(l.notTold())
                                         + ". Where no gas was burnt, write in that log's notes column: no gas")
                         + (l.byPlan().isEmpty()
