@@ -133,7 +133,7 @@ public record Fit(
                     String.format(
                             java.util.Locale.ROOT,
                             "known power without gas leaves the loss factor anywhere from %.2f to %.2f%s. %s",
-                            loss.loss() - SIGMAS * loss.lossSd(),
+                            Math.max(0, loss.loss() - SIGMAS * loss.lossSd()),
                             loss.loss() + SIGMAS * loss.lossSd(),
                             beside(c.kiln().lossFactor(), loss),
                             narrower(base, plain)),

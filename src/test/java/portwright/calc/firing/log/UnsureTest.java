@@ -120,14 +120,14 @@ class UnsureTest {
         assertThat(new Unsure(f, new int[] {50}).draught()[0]).isZero();
     }
 
-    /** A leak of 1 W/K a cm²: 0.6 of the stated 4 cm² more; 3 cm² where none is stated. */
+    /** A leak of half a W/K a cm²: 0.6 of the stated 4 cm² more; 3 cm² where none is stated. */
     @Test
     void moreLeak() {
         Followed tight = electric();
         assertThat(new Unsure(tight, new int[] {50}).leak(HandLogFits::draft, Double.NaN)[0])
-                .isCloseTo(3 * overRoom(50) / HandLog.FULL_W, within(2e-4));
+                .isCloseTo(3 * HandLogFits.PLUGGED * overRoom(50) / HandLog.FULL_W, within(2e-4));
         Followed leaky = climb(new HandLog(20).of(HandLogFits.draft(4e-4)), HandLog.full(1200));
         assertThat(new Unsure(leaky, new int[] {50}).leak(HandLogFits::draft, 4e-4)[0])
-                .isCloseTo(2.4 * overRoom(50) / HandLog.FULL_W, within(2e-4));
+                .isCloseTo(2.4 * HandLogFits.PLUGGED * overRoom(50) / HandLog.FULL_W, within(2e-4));
     }
 }
