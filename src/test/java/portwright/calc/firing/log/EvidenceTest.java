@@ -18,15 +18,6 @@ class EvidenceTest {
         return new HandLog(20).of(HandLog.kiln(1.2, 1)).climb(500, 120).followed(HandLog.full(1300));
     }
 
-    /** All elements but a share that goes at an interval; smoothing spreads the edge over two intervals to either side. */
-    private static Followed lost(Followed f, int at, double share) {
-        for (int i = 0; i < f.intervals(); i++) {
-            double gone = Math.max(0, Math.min(1, 0.5 + (i - at) / 4.0));
-            HandLog.gave(f, i, (1 - share * gone) * f.asked[i] / HandLog.FULL_W);
-        }
-        return f;
-    }
-
     /** Wander of 0.02 over an hour, noise over ten minutes, and the product of what is unsure (arithmetic). */
     @Test
     void covariance() {
@@ -63,7 +54,7 @@ class EvidenceTest {
     @Test
     void aPlantedLossComesBack() {
         for (int at : new int[] {55, 70}) {
-            Followed f = lost(record(), at, 0.3);
+            Followed f = HandLog.lost(record(), at, 0.3);
             Evidence.Loss x = new Evidence(f, f.intervals(), true).strongest(true, 4, 4);
             assertThat(x.at()).isEqualTo(at);
             assertThat(x.share()).isCloseTo(0.3, within(1e-9));
@@ -73,20 +64,10 @@ class EvidenceTest {
         }
     }
 
-    /** Of half the power asked, half as much power is the same share. */
-    @Test
-    void aShareOfWhatIsAsked() {
-        Followed f = record();
-        java.util.Arrays.fill(f.asked, HandLog.FULL_W / 2);
-        Evidence.Loss x = new Evidence(lost(f, 60, 0.4), f.intervals(), false).strongest(true, 4, 4);
-        assertThat(x.at()).isEqualTo(60);
-        assertThat(x.share()).isCloseTo(0.4, within(1e-9));
-    }
-
     /** A sound record shows a loss of nothing. */
     @Test
     void aSoundRecord() {
-        Followed f = lost(record(), 60, 0);
+        Followed f = HandLog.lost(record(), 60, 0);
         Evidence.Loss x = new Evidence(f, f.intervals(), true).strongest(true, 4, 4);
         assertThat(x.share()).isCloseTo(0, within(1e-9));
     }
@@ -94,7 +75,7 @@ class EvidenceTest {
     /** So many intervals must tell of the time before and after. */
     @Test
     void whereALossMayBegin() {
-        Followed f = lost(record(), 60, 0.3);
+        Followed f = HandLog.lost(record(), 60, 0.3);
         int told = f.intervals() - FIRST - 1;
         Evidence e = new Evidence(f, f.intervals(), true);
         assertThat(e.strongest(true, told - 4, 4).before()).isEqualTo(told - 4);
@@ -105,7 +86,7 @@ class EvidenceTest {
     /** What lies behind the end, is colder than 450 °C, is not known, or needs no power within a quarter of an hour, tells nothing. */
     @Test
     void whatTells() {
-        Followed f = lost(record(), 60, 0.3);
+        Followed f = HandLog.lost(record(), 60, 0.3);
         assertThat(new Evidence(f, FIRST + 1, true).strongest(true, 0, 0)).isNull();
         assertThat(new Evidence(f, FIRST + 2, true).strongest(true, 0, 1).after()).isEqualTo(1);
         assertThat(new Evidence(f, FIRST + 2, true).strongest(true, 0, 1).at()).isEqualTo(FIRST + 1);
@@ -133,7 +114,7 @@ class EvidenceTest {
     /** Voltage wanders by 2 %, power is known to 3 %, load to 10 % of half the power: a loss is known to some per cent, worse where the thermocouple may be off too. */
     @Test
     void howWellALossIsKnown() {
-        Followed f = lost(record(), 60, 0);
+        Followed f = HandLog.lost(record(), 60, 0);
         Evidence e = new Evidence(f, f.intervals(), true);
         assertThat(e.sd(4)).isBetween(0.01, 0.06);
         assertThat(new Evidence(f, f.intervals(), false).sd(4)).isLessThan(e.sd(4));
@@ -147,7 +128,7 @@ class EvidenceTest {
     /** Readings that jump from one interval to the next tell less. */
     @Test
     void aNoisyRecord() {
-        Followed f = lost(record(), 60, 0);
+        Followed f = HandLog.lost(record(), 60, 0);
         double smooth = new Evidence(f, f.intervals(), false).sd(4);
         for (int i = 0; i + 1 < f.intervals(); i += 3) {
             HandLog.gave(f, i, i % 2 == 0 ? 0.8 : 1.2);
@@ -195,7 +176,7 @@ class EvidenceTest {
     /** Air is looked for where gas burns, with so many intervals behind. */
     @Test
     void airWithoutGas() {
-        Followed f = lost(record(), 60, 0.3);
+        Followed f = HandLog.lost(record(), 60, 0.3);
         Evidence e = new Evidence(f, f.intervals(), true);
         assertThat(e.air(4, false)).isNull();
         Followed g = gas(null);

@@ -75,6 +75,10 @@ class FallsOffTest {
         assertThat(FallsOff.of(f, 1, 45 + 26)).isNotNull();
         assertThat(FallsOff.of(f, 1, 45 + 25)).isNull();
         assertThat(FallsOff.of(f, 1, 5)).isNull();
+        f.tracker.step[45 + 26] = -1;
+        assertThat(FallsOff.of(f, 1, 45 + 26)).isNotNull();
+        f.tracker.step[45 + 25] = -1;
+        assertThat(FallsOff.of(f, 1, 45 + 26)).isNull();
     }
 
     @Test
@@ -126,6 +130,41 @@ class FallsOffTest {
         assertThat(x.lostShare()).isCloseTo(0.48, within(2e-3));
     }
 
+    /** At a pace beyond 1.3 of the plan's rate another programme runs, and only 0.8 of that rate is sure to be asked. */
+    @Test
+    void farFasterThanThePlan() {
+        HandLog h = new HandLog(20).of(HandLog.kiln(1, 5)).climb(240, 90);
+        assertThat(of(h.fire(300, 0.52, 5).followed(HandLog.rate(1300, 60)))).isNull();
+    }
+
+    /** Led for 75 min at 90 K/h, then 0.66 of the power: 8 K behind 90 K/h, but not yet behind 80. */
+    @Test
+    void ledForAShortTime() {
+        HandLog h = new HandLog(440).of(HandLog.kiln(1, 5)).climb(75, 90);
+        LogFinding x = of(h.fire(300, 0.66, 5).followed(HandLog.rate(1300, 100)));
+        assertThat(x.timeS()).isBetween(14.0 * 300, 18.0 * 300);
+    }
+
+    /** The line begins with the step: at 99 °C after 35 min; 0.8 of 130 K/h from there are 8 K ahead of 1400 (1 − exp(−t / 10)) at 5.88 h. */
+    @Test
+    void behindALaterStep() {
+        Followed f = record(0.7).followed(HandLog.rate(100, 200), HandLog.rate(1300, 130));
+        assertThat(f.tracker.begin[1]).isEqualTo(7);
+        assertThat(of(f).timeS()).isEqualTo((71 - 12) * 300);
+    }
+
+    /** Each interval counts once, however many windows hold it: 15 of 28 at which another step asks less leave no finding, 4 do. */
+    @Test
+    void eachIntervalCountsOnce() {
+        for (int few : new int[] {4, 15}) {
+            Followed f = record(0.7).followed(HandLog.full(1300), HandLog.share(1350, 0.8));
+            Arrays.fill(f.tracker.byProbe.last(), 45, 45 + Math.min(few, 8), 1);
+            Arrays.fill(f.tracker.byProbe.last(), 45 + 28 - Math.max(0, few - 8), 45 + 28, 1);
+            LogFinding x = FallsOff.of(f, 2, 45 + 28);
+            assertThat(x == null).isEqualTo(few == 15);
+        }
+    }
+
     @Test
     void stepsThatDoNotAskForAClimb() {
         assertThat(of(record(0.7).followed(HandLog.hold(900)))).isNull();
@@ -164,7 +203,23 @@ class FallsOffTest {
         assertThat(f.asked[32]).isNaN();
         assertThat(f.asked[33]).isEqualTo(HandLog.FULL_W);
         assertThat(f.asked[100]).isEqualTo(HandLog.FULL_W);
-        assertThat(f.asked[f.intervals() - 4]).isEqualTo(HandLog.FULL_W);
+        assertThat(f.asked[f.intervals() - 1]).isEqualTo(HandLog.FULL_W);
+    }
+
+    /** What goes on below 450 °C is no measure of it, nor is a record too short for two windows. */
+    @Test
+    void onlyWhatTellsIsTheMeasure() {
+        Followed f = own(0.9, OtherFiring.Why.NO_GAS, HandLog.rate(1300, 60));
+        HandLog.gave(f, 0, 25, 0.3);
+        FallsOff.ask(f);
+        assertThat(f.asked[60]).isEqualTo(HandLog.FULL_W);
+        assertThat(f.asked[20]).isNaN();
+        HandLog h = new HandLog(500).of(HandLog.kiln(1, 5)).fire(125, 0.9, 5);
+        Followed p = h.followed(HandLog.rate(1300, 60));
+        Followed brief = new Followed(p.c.unplanned(), true);
+        brief.plan = p;
+        FallsOff.ask(brief);
+        assertThat(brief.asked).containsOnly(Double.NaN);
     }
 
     /** Under 1 − 0.24 of full power it may be a share set by hand. */

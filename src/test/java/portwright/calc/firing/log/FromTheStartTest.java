@@ -102,6 +102,51 @@ class FromTheStartTest {
         assertThat(of(three)).isNull();
     }
 
+    /** Exactly so many watts are missing of 10 kW where 5 are given. */
+    private static void tellW(Followed f, int from, int many, double missingW) {
+        tell(f, from, many, 0, 0.5);
+        Arrays.fill(f.asked, from, from + many, 5000 + missingW);
+    }
+
+    @Test
+    void atTheLimits() {
+        Followed f = record();
+        tellW(f, 30, 4, 1700);
+        assertThat(of(f)).isNull();
+        tellW(f, 30, 4, 2400);
+        assertThat(of(f).kind()).isEqualTo(Kind.ELEMENT);
+        tellW(f, 30, 1, 1700);
+        assertThat(of(f).timeS()).isEqualTo(9000);
+        tellW(f, 30, 1, 1690);
+        assertThat(of(f).timeS()).isEqualTo(9300);
+        Followed hot = record(new HandLog(500), HandLog.full(1400));
+        tellW(hot, 0, 4, 2400);
+        assertThat(of(hot).kind()).isEqualTo(Kind.ELEMENT);
+        assertThat(of(hot).timeS()).isZero();
+    }
+
+    /** A first step that misses just a circuit has it from the start, one that misses less has not. */
+    @Test
+    void theFirstStepAtTheLimit() {
+        for (double watts : new double[] {2390, 2400}) {
+            Followed f = record();
+            tell(f, 50, 10, 1, 0.4);
+            tellW(f, 30, 4, watts);
+            assertThat(of(f).fromStart()).isEqualTo(watts == 2400);
+        }
+    }
+
+    /** Levels of 0, 0.25 and 0.4 over 4, 9 and 3 intervals: (0.2875)² · 4 · 12 parts better than (0.227)² · 13 · 3. */
+    @Test
+    void manyCountMoreThanFew() {
+        Followed f = record();
+        tell(f, 24, 4, 0, 0);
+        tell(f, 40, 9, 1, 0.25);
+        tell(f, 60, 3, 2, 0.4);
+        assertThat(of(f).soundS()).isEqualTo(27 * 300 - 480);
+        assertThat(of(f).timeS()).isEqualTo(40 * 300);
+    }
+
     /** In a cold kiln the probe lags: no circuit is told there, only the note. */
     @Test
     void notInAColdKiln() {
@@ -196,6 +241,13 @@ class FromTheStartTest {
         assertThat(x.timeS()).isEqualTo(9000);
         assertThat(x.soundS()).isEqualTo(9000);
         assertThat(x.fromStart()).isFalse();
+        Followed four = record();
+        tell(four, 30, 4, 0, 0.2);
+        HandLog.gave(four, 0, 30, 1);
+        assertThat(of(four).soundS()).isEqualTo(9000);
+        tellW(four, 30, 4, 1700);
+        HandLog.gave(four, 0, 30, 1.1);
+        assertThat(of(four)).isNull();
         Followed three = record();
         tell(three, 30, 3, 0, 0.2);
         HandLog.gave(three, 0, 30, 1);
@@ -265,9 +317,10 @@ class FromTheStartTest {
     @Test
     void fewRows() {
         Followed f = record(new HandLog(20).every(2400), HandLog.full(1400));
-        tell(f, 41, 3, 0, 0.3);
+        // From 12 600 to 14 100 s the rows of 12 000, 14 400 and 16 800 s; at 12 300 s that of 9 600 s, too.
+        tell(f, 42, 5, 0, 0.3);
         assertThat(of(f)).isNull();
-        tell(f, 41, 16, 0, 0.3);
+        tell(f, 41, 1, 0, 0.3);
         assertThat(of(f)).isNotNull();
         Followed close = record();
         tell(close, 78, 2, 0, 0.3);

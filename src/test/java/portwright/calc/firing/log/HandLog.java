@@ -228,6 +228,16 @@ final class HandLog {
         }
     }
 
+    /** Asks just what was given, and from an interval on so much that a share of it is missing; smoothing spreads the edge over two intervals to either side. */
+    static Followed lost(Followed f, int at, double share) {
+        for (int i = 0; i < f.intervals(); i++) {
+            double gone = Math.max(0, Math.min(1, 0.5 + (i - at) / 4.0));
+            f.asked[i] = f.logged.get(i).neededW() / (1 - share * gone);
+            f.leastAsked[i] = f.asked[i];
+        }
+        return f;
+    }
+
     /**
      * Gas and air whose heat is a straight line in temperature. Open ports draw with the damper's share, a leak all the time.
      *
