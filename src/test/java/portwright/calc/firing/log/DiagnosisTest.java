@@ -13,7 +13,11 @@ import portwright.calc.firing.log.LogFinding.Kind;
 class DiagnosisTest {
     /** A steady climb of 120 K/h, by 0.6 to 0.7 of full power; what was asked is written by hand. */
     static Followed record() {
-        Followed f = new HandLog(20).of(HandLog.kiln(1.2, 1)).climb(500, 120).followed(HandLog.full(1300));
+        return record(500);
+    }
+
+    private static Followed record(double minutes) {
+        Followed f = new HandLog(20).of(HandLog.kiln(1.2, 1)).climb(minutes, 120).followed(HandLog.full(1300));
         return HandLog.lost(f, 0, 0);
     }
 
@@ -53,12 +57,12 @@ class DiagnosisTest {
     /** What a low thermocouple may pretend, 0.047 of the power, is taken off: the rest must stand four deviations high, or the probe may be the cause. */
     @Test
     void orTheThermocouple() {
-        Followed small = HandLog.lost(record(), 94, 0.15);
-        Followed large = HandLog.lost(record(), 94, 0.25);
+        Followed small = HandLog.lost(record(), 94, 0.125);
+        Followed large = HandLog.lost(record(), 94, 0.15);
         Evidence.Loss a = new Evidence(small, small.intervals(), true).strongest(true, 4, 4);
         Evidence.Loss b = new Evidence(large, large.intervals(), true).strongest(true, 4, 4);
-        assertThat(a.sd()).isBetween(0.15 / 4 - 0.047 / 4, 0.15 / 4);
-        assertThat(b.sd()).isLessThan((0.25 - 0.047) / 4);
+        assertThat(a.sd()).isBetween((0.125 - 0.047) / 4, 0.125 / 4);
+        assertThat(b.sd()).isLessThan((0.15 - 0.047) / 4);
         assertThat(only(small).orProbe()).isTrue();
         assertThat(only(large).orProbe()).isFalse();
     }
@@ -72,11 +76,12 @@ class DiagnosisTest {
                     .isGreaterThan(4);
             assertThat(Diagnosis.of(f).findings()).hasSize(share < 0.12 ? 0 : 1);
         }
-        // So late a loss is told worse: at 0.125 by less than four deviations.
-        Followed late = HandLog.lost(record(), 95, 0.125);
+        // A record of 40 minutes at either side tells it worse: 0.125 by less than four deviations.
+        Followed late = HandLog.lost(record(300), 52, 0.125);
         assertThat(new Evidence(late, late.intervals(), false).strongest(true, 4, 4).sigmas())
                 .isBetween(3.0, 4.0);
         assertThat(Diagnosis.of(late).findings()).isEmpty();
+        assertThat(only(HandLog.lost(record(300), 52, 0.2)).orProbe()).isTrue();
     }
 
     /** No power for two intervals in a row where full power is asked: a relay, and no element beside it. */
