@@ -7,9 +7,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CancellationException;
-import org.hipparchus.linear.ArrayRealVector;
-import org.hipparchus.linear.CholeskyDecomposition;
-import org.hipparchus.linear.RealVector;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -55,37 +52,6 @@ class FitSearchTest {
     @Test
     void anotherLeakReadsAsLoss() {
         assertThat(loss(record(1.1, 8, 1.25, 4), 4).loss()).isCloseTo(1.6, within(3e-3));
-    }
-
-    /** Its deviation is 1/√(a' S⁻¹ a): a what a unit of the factor takes, S what load, lag, power, gas, draught, thermocouple, leak, wander and noise do. */
-    @Test
-    void howWellTheLossIsKnown() {
-        for (boolean weighed : new boolean[] {false, true}) {
-            HandLog h = HandLogFits.design(1.25, 4);
-            if (weighed) {
-                h.note("load 30 kg");
-            }
-            Followed f = HandLogFits.plain(h, 360, 0.8, 1.25, 4).followed(HandLog.share(1400, 0.8));
-            List<Integer> use = HandLogFits.told(f, false, false);
-            int[] told = use.stream().mapToInt(i -> i).toArray();
-            Unsure u = new Unsure(f, told);
-            double[] load = u.load();
-            double[] a = new double[told.length];
-            for (int i = 0; i < a.length; i++) {
-                load[i] *= weighed ? 0.5 : 1;
-                double middle = (f.kelvin[told[i]] + f.kelvin[told[i] + 1]) / 2;
-                a[i] = HandLogFits.WALL * (middle - HandLog.ROOM_K) / HandLog.FULL_W;
-            }
-            List<double[]> columns = new ArrayList<>(List.of(load, u.lagging(), u.power()));
-            columns.addAll(u.probe());
-            columns.add(u.leak(HandLogFits::draft, 4e-4));
-            var s = Evidence.covariance(told, 0.01, columns);
-            RealVector v = new ArrayRealVector(a);
-            double sd = 1 / Math.sqrt(v.dotProduct(new CholeskyDecomposition(s).getSolver().solve(v)));
-            FitSearch.Found x = FitSearch.ofLoss(f, use, HandLogFits::draft, 4e-4).loss();
-            assertThat(x.lossSd()).isCloseTo(sd, within(0.01 * sd));
-            assertThat(x.lossSd()).isBetween(0.03, 0.4);
-        }
     }
 
     /** With the leak held the loss is known better than with one that may be twice as large. */
