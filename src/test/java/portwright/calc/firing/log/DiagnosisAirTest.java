@@ -82,7 +82,8 @@ class DiagnosisAirTest {
         assertThat(x.lostShare()).isCloseTo(0.5, within(1e-9));
         assertThat(x.orAir()).isFalse();
         assertThat(only(HandLog.lost(gas(0.5, 0), 65, 0.2)).orAir()).isTrue();
-        assertThat(Diagnosis.of(HandLog.lost(gas(0.5, 0), 65, 0.2)).smallestAir()).isNaN();
+        assertThat(Diagnosis.of(HandLog.lost(gas(0.5, 0), 65, 0.2)).smallestAir())
+                .isNaN();
         // Without gas about, no air is in question.
         assertThat(only(HandLog.lost(gas(0.5, 97), 65, 0.2)).orAir()).isFalse();
     }
@@ -108,7 +109,8 @@ class DiagnosisAirTest {
         assertThat(x.lostShare()).isNaN();
         assertThat(x.orProbe()).isFalse();
         // Without elements it is said all the same.
-        Followed none = h.of(HandLog.kiln(1.2, 1).withElements(Elements.fresh(0))).followed(HandLog.gas(1300));
+        Followed none =
+                h.of(HandLog.kiln(1.2, 1).withElements(Elements.fresh(0))).followed(HandLog.gas(1300));
         assertThat(only(none).kind()).isEqualTo(Kind.TOO_MUCH_AIR);
     }
 
@@ -160,8 +162,7 @@ class DiagnosisAirTest {
     @Test
     void whereThePortsAreOpened() {
         for (double share : new double[] {0.15, 0.3}) {
-            Step open = new Step(
-                    new Step.To(1573), Step.FULL, true, false, Step.CONTROLLER, true, new Step.Share(0.5));
+            Step open = new Step(new Step.To(1573), Step.FULL, true, false, Step.CONTROLLER, true, new Step.Share(0.5));
             HandLog h = new HandLog(20).of(HandLog.kiln(1.2, 1)).climb(500, 120);
             Followed f = HandLog.lost(h.followed(HandLog.full(670), open), 65, share);
             List<LogFinding> found = Diagnosis.of(f).findings();

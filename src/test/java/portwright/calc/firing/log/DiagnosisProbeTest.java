@@ -53,10 +53,7 @@ class DiagnosisProbeTest {
     /** A hold over which the reading runs on by 0.2 of the power: the elements stay on, though too little to be seen by power alone. */
     @Test
     void overTheHoldByElements() {
-        Followed f = new HandLog(20)
-                .climb(300, 100)
-                .climb(300, 40)
-                .followed(HandLog.rate(520, 100), HandLog.hold(600));
+        Followed f = new HandLog(20).climb(300, 100).climb(300, 40).followed(HandLog.rate(520, 100), HandLog.hold(600));
         Arrays.fill(f.asked, Double.NaN);
         HandLog.gave(f, 0, f.intervals(), 0.2);
         List<LogFinding> found = Diagnosis.of(f).findings();
@@ -66,9 +63,7 @@ class DiagnosisProbeTest {
         assertThat(found.get(0).lostW()).isNaN();
         // Seen by power, it is told once.
         HandLog.gave(f, 60, f.intervals(), 0.3);
-        assertThat(Diagnosis.of(f).findings())
-                .extracting(LogFinding::kind)
-                .containsExactly(Kind.STUCK, Kind.OVER);
+        assertThat(Diagnosis.of(f).findings()).extracting(LogFinding::kind).containsExactly(Kind.STUCK, Kind.OVER);
     }
 
     private static Followed own(HandLog h, OtherFiring.Why why, portwright.calc.firing.Step... plan) {

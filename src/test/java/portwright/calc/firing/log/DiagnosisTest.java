@@ -17,7 +17,8 @@ class DiagnosisTest {
     }
 
     private static Followed record(double minutes) {
-        Followed f = new HandLog(20).of(HandLog.kiln(1.2, 1)).climb(minutes, 120).followed(HandLog.full(1300));
+        Followed f =
+                new HandLog(20).of(HandLog.kiln(1.2, 1)).climb(minutes, 120).followed(HandLog.full(1300));
         return HandLog.lost(f, 0, 0);
     }
 
@@ -72,13 +73,17 @@ class DiagnosisTest {
     void howSureItMustBe() {
         for (double share : new double[] {0.119, 0.121}) {
             Followed f = HandLog.lost(record(), 65, share);
-            assertThat(new Evidence(f, f.intervals(), true).strongest(true, 4, 4).sigmas())
+            assertThat(new Evidence(f, f.intervals(), true)
+                            .strongest(true, 4, 4)
+                            .sigmas())
                     .isGreaterThan(4);
             assertThat(Diagnosis.of(f).findings()).hasSize(share < 0.12 ? 0 : 1);
         }
         // A record of 40 minutes at either side tells it worse: 0.125 by less than four deviations.
         Followed late = HandLog.lost(record(300), 52, 0.125);
-        assertThat(new Evidence(late, late.intervals(), false).strongest(true, 4, 4).sigmas())
+        assertThat(new Evidence(late, late.intervals(), false)
+                        .strongest(true, 4, 4)
+                        .sigmas())
                 .isBetween(3.0, 4.0);
         assertThat(Diagnosis.of(late).findings()).isEmpty();
         assertThat(only(HandLog.lost(record(300), 52, 0.2)).orProbe()).isTrue();
@@ -152,11 +157,13 @@ class DiagnosisTest {
         assertThat(only(f).kind()).isEqualTo(Kind.ELEMENT);
         assertThat(only(f).behind()).isTrue();
         assertThat(only(f).lostShare()).isCloseTo(0.3, within(1e-3));
-        // Behind a note of the known power, it is the better word; beside a circuit of the known power it is not needed.
+        // Behind a note of the known power, it is the better word; beside a circuit of the known power it is not
+        // needed.
         Followed both = new HandLog(20).of(HandLog.kiln(1, 5)).fire(600, 0.8, 5).followed(HandLog.full(1400));
         assertThat(only(both).kind()).isEqualTo(Kind.WEAK);
         assertThat(only(both).behind()).isTrue();
-        Followed known = new HandLog(20).of(HandLog.kiln(1, 5)).fire(600, 0.7, 5).followed(HandLog.full(1400));
+        Followed known =
+                new HandLog(20).of(HandLog.kiln(1, 5)).fire(600, 0.7, 5).followed(HandLog.full(1400));
         assertThat(only(known).kind()).isEqualTo(Kind.ELEMENT);
         assertThat(only(known).behind()).isFalse();
     }

@@ -88,7 +88,8 @@ class EvidenceTest {
     void whatTells() {
         Followed f = HandLog.lost(record(), 60, 0.3);
         assertThat(new Evidence(f, FIRST + 1, true).strongest(true, 0, 0)).isNull();
-        assertThat(new Evidence(f, FIRST + 2, true).strongest(true, 0, 1).after()).isEqualTo(1);
+        assertThat(new Evidence(f, FIRST + 2, true).strongest(true, 0, 1).after())
+                .isEqualTo(1);
         assertThat(new Evidence(f, FIRST + 2, true).strongest(true, 0, 1).at()).isEqualTo(FIRST + 1);
         f.asked[FIRST + 2] = Double.NaN;
         HandLog.gave(f, 60, 0);
@@ -181,7 +182,8 @@ class EvidenceTest {
         assertThat(e.air(4, false)).isNull();
         Followed g = gas(null);
         int told = g.intervals() - FIRST - 1;
-        assertThat(new Evidence(g, g.intervals(), true).air(told, false).before()).isZero();
+        assertThat(new Evidence(g, g.intervals(), true).air(told, false).before())
+                .isZero();
         assertThat(new Evidence(g, g.intervals(), true).air(told + 1, false)).isNull();
     }
 

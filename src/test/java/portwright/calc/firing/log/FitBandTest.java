@@ -72,8 +72,9 @@ class FitBandTest {
             columns.addAll(u.probe());
             columns.add(u.leak(HandLogFits::draft, 0.5e-4));
             RealMatrix s = Evidence.covariance(told, Evidence.noise(f, told, missing()), columns);
-            double sd = 1 / Math.sqrt(v(a).dotProduct(
-                    new CholeskyDecomposition(s).getSolver().solve(v(a))));
+            double sd = 1
+                    / Math.sqrt(v(a).dotProduct(
+                                    new CholeskyDecomposition(s).getSolver().solve(v(a))));
             sds[k] = FitSearch.ofLoss(f, use, HandLogFits::draft, 0.5e-4).loss().lossSd();
             assertThat(sds[k]).isCloseTo(sd, within(0.003 * sd));
         }
@@ -101,8 +102,7 @@ class FitBandTest {
         columns.addAll(u.probe());
         RealMatrix s = Evidence.covariance(told, Evidence.noise(f, told, missing()), columns);
         RealVector ap = v(a).getSubVector(0, n);
-        DecompositionSolver solver =
-                new CholeskyDecomposition(s.getSubMatrix(0, n - 1, 0, n - 1)).getSolver();
+        DecompositionSolver solver = new CholeskyDecomposition(s.getSubMatrix(0, n - 1, 0, n - 1)).getSolver();
         RealVector w = solver.solve(ap);
         double sd0 = 1 / Math.sqrt(ap.dotProduct(w));
         w = w.mapMultiply(sd0 * sd0);
@@ -174,8 +174,7 @@ class FitBandTest {
         assertThat(x.lowM2()).isCloseTo(low * 1e-4, within(0.05e-4 * low));
         assertThat(x.highM2()).isCloseTo(high * 1e-4, within(0.05e-4 * high));
         double each = ab / aa;
-        assertThat(x.loss())
-                .isCloseTo(designFactor + factor + (cm2 - x.leakM2() * 1e4) * each, within(0.005));
+        assertThat(x.loss()).isCloseTo(designFactor + factor + (cm2 - x.leakM2() * 1e4) * each, within(0.005));
         assertThat(x.lossAtLow()).isCloseTo(x.loss() + (x.leakM2() - x.lowM2()) * 1e4 * each, within(0.01));
         // No factor under 0.6 is tried.
         assertThat(x.lossAtHigh())

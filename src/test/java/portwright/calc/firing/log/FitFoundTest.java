@@ -56,12 +56,14 @@ class FitFoundTest {
     void anotherKilnThanTheDesigns() {
         HandLog more = HandLogFits.plain(HandLogFits.design(1.25, 2), 300, 0.8, 1.25, 6);
         assertThat(fit(more, 2, HandLog.share(1900, 0.8)).whyNoLoss())
-                .contains(". That leaves out the design's 1.25: this kiln loses more, or its elements give less, than the"
-                        + " design says, but the band is too wide to be written into it. In so fast");
+                .contains(
+                        ". That leaves out the design's 1.25: this kiln loses more, or its elements give less, than the"
+                                + " design says, but the band is too wide to be written into it. In so fast");
         HandLog less = HandLogFits.plain(HandLogFits.design(1.8, 2), 180, 1, 1.0, 1.5);
         assertThat(fit(less, 2, HandLog.full(1900)).whyNoLoss())
-                .contains(". That leaves out the design's 1.80: this kiln loses less, or its elements give more, than the"
-                        + " design says, but the band is too wide to be written into it. In so fast");
+                .contains(
+                        ". That leaves out the design's 1.80: this kiln loses less, or its elements give more, than the"
+                                + " design says, but the band is too wide to be written into it. In so fast");
     }
 
     /** A leak as large as the walls may be all there is: no factor lies below nothing. */
@@ -85,7 +87,8 @@ class FitFoundTest {
         assertThat(x.leakM2()).isNaN();
         assertThat(x.gasMinutes()).isGreaterThan(60);
         assertThat(x.whyNoLeak())
-                .startsWith("this log cannot tell leak from wall: the climbs with gas leave the leak area anywhere from ")
+                .startsWith(
+                        "this log cannot tell leak from wall: the climbs with gas leave the leak area anywhere from ")
                 .contains(", and the design's lies between" + ADVICE);
         String[] band = x.whyNoLeak().split("from wall: .* from | to | cm2", 4);
         assertThat(Double.parseDouble(band[1])).isCloseTo(x.leakLowM2() * 1e4, within(0.051));
@@ -167,7 +170,8 @@ class FitFoundTest {
         assertThat(x.whyNoLoss()).isEmpty();
         String[] said = x.whyNoLeak().split("area anywhere from | cm2 \\(loss factor | with it\\) to | cm2 \\(|\\)", 6);
         assertThat(said[0])
-                .isEqualTo("this log cannot tell leak from wall: the minutes with ports open and no gas leave the leak ");
+                .isEqualTo(
+                        "this log cannot tell leak from wall: the minutes with ports open and no gas leave the leak ");
         assertThat(Double.parseDouble(said[1])).isCloseTo(x.leakLowM2() * 1e4, within(0.051));
         assertThat(Double.parseDouble(said[3])).isCloseTo(x.leakHighM2() * 1e4, within(0.051));
         double atLow = Double.parseDouble(said[2]);

@@ -96,7 +96,8 @@ class FitSearchTest {
                 .orElseThrow();
         assertThat(x.leftOfDesign()).isCloseTo(6 * 0.5 * over / HandLog.FULL_W, within(2e-2));
         Followed own = record(1.2, 4, 1.2, 4);
-        FitSearch.Found same = FitSearch.ofLeak(own, both(own), HandLogFits::draft).leak(1.2);
+        FitSearch.Found same =
+                FitSearch.ofLeak(own, both(own), HandLogFits::draft).leak(1.2);
         assertThat(x.designFits()).isEqualTo(x.leakLowM2() < 4e-4);
         assertThat(same.designFits()).isTrue();
         assertThat(same.leftOfDesign()).isCloseTo(same.left(), within(1e-3));

@@ -81,7 +81,10 @@ class FitTest {
     @Test
     void howMuchIsEnough() {
         for (int minutes : new int[] {30, 35}) {
-            HandLog h = new HandLog(640).of(HandLog.kiln(1.25, 4)).of(HandLogFits.draft(4e-4)).gasPa(0.0);
+            HandLog h = new HandLog(640)
+                    .of(HandLog.kiln(1.25, 4))
+                    .of(HandLogFits.draft(4e-4))
+                    .gasPa(0.0);
             h.fire(60 + minutes - 5, 0.8, 7);
             Followed f = h.followed(HandLog.share(1900, 0.8));
             assertThat(HandLogFits.told(f, false, false)).hasSize(minutes / 5 - 1);

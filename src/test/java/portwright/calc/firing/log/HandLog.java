@@ -50,13 +50,7 @@ final class HandLog {
                 1,
                 (face, room) -> 1e9);
         return new KilnHeat(
-                List.of(wall),
-                lossFactor,
-                LOAD_J_PER_K,
-                1e6,
-                Elements.fresh(FULL_W),
-                List.<OpenPort>of(),
-                ROOM_K);
+                List.of(wall), lossFactor, LOAD_J_PER_K, 1e6, Elements.fresh(FULL_W), List.<OpenPort>of(), ROOM_K);
     }
 
     HandLog of(KilnHeat other) {
@@ -103,8 +97,7 @@ final class HandLog {
         LogRow r = last();
         rows.set(
                 rows.size() - 1,
-                new LogRow(
-                        r.line(), r.timeS(), r.kelvin(), r.damperShare(), r.damperM(), r.gasPa(), r.cone(), text));
+                new LogRow(r.line(), r.timeS(), r.kelvin(), r.damperShare(), r.damperM(), r.gasPa(), r.cone(), text));
         return this;
     }
 
@@ -112,8 +105,7 @@ final class HandLog {
         LogRow r = last();
         rows.set(
                 rows.size() - 1,
-                new LogRow(
-                        r.line(), r.timeS(), r.kelvin(), r.damperShare(), r.damperM(), r.gasPa(), name, r.note()));
+                new LogRow(r.line(), r.timeS(), r.kelvin(), r.damperShare(), r.damperM(), r.gasPa(), name, r.note()));
         return this;
     }
 
@@ -199,20 +191,13 @@ final class HandLog {
 
     /** A step at a fixed share of the elements. */
     static Step share(double celsius, double share) {
-        return new Step(
-                new Step.To(celsius + ZERO_C), Step.FULL, true, false, share, false, new Step.Share(1));
+        return new Step(new Step.To(celsius + ZERO_C), Step.FULL, true, false, share, false, new Step.Share(1));
     }
 
     /** Gas and all elements. */
     static Step gas(double celsius) {
         return new Step(
-                new Step.To(celsius + ZERO_C),
-                Step.FULL,
-                true,
-                true,
-                Step.CONTROLLER,
-                true,
-                new Step.Share(0.5));
+                new Step.To(celsius + ZERO_C), Step.FULL, true, true, Step.CONTROLLER, true, new Step.Share(0.5));
     }
 
     /** Writes by hand what the elements gave in an interval, as a share of full power. */

@@ -27,8 +27,7 @@ final class HandLogFits {
 
     /** A step at a fixed share with the ports open and no gas. */
     static Step open(double celsius, double share) {
-        return new Step(
-                new Step.To(celsius + HandLog.ZERO_C), Step.FULL, true, false, share, true, new Step.Share(0));
+        return new Step(new Step.To(celsius + HandLog.ZERO_C), Step.FULL, true, false, share, true, new Step.Share(0));
     }
 
     /** So many minutes with the ports plugged, at a share, of a kiln that loses by a factor and a leak. */

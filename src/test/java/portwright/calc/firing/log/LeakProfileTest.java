@@ -66,7 +66,8 @@ class LeakProfileTest {
         LeakProfile.Found tight = find(record(1.25, 0.1, 1.25), 1.25);
         assertThat(tight.leakM2()).isCloseTo(0.5e-4, within(1e-6));
         assertThat(tight.lowM2()).isCloseTo(0.5e-4 * Math.exp(-0.1645), within(1e-6));
-        // A crack that takes a fortieth for its size: 8 cm² of the others are 320 of it; the last tried is 0.5 e^(0.2 · 27).
+        // A crack that takes a fortieth for its size: 8 cm² of the others are 320 of it; the last tried is 0.5 e^(0.2 ·
+        // 27).
         Followed leaky = record(1.25, 8, 1.25);
         LeakProfile.Found much = new LeakProfile(leaky, both(leaky), m2 -> HandLogFits.draft(m2 / 40), 1.25).find();
         assertThat(much.leakM2()).isCloseTo(0.5e-4 * Math.exp(5.4), within(1e-9));

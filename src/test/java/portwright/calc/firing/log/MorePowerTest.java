@@ -71,9 +71,7 @@ class MorePowerTest {
 
     @Test
     void theStepThatShowsIt() {
-        Followed f = new HandLog(20)
-                .climb(500, 100)
-                .followed(HandLog.share(1200, 0.5), HandLog.share(1300, 0.4));
+        Followed f = new HandLog(20).climb(500, 100).followed(HandLog.share(1200, 0.5), HandLog.share(1300, 0.4));
         Arrays.fill(f.asked, 5000);
         HandLog.gave(f, 0, f.intervals(), 0.5);
         for (int i = 80; i < f.intervals(); i++) {

@@ -26,20 +26,17 @@ class StuckJumpTest {
     @Test
     void onlyUnderAController() {
         assertThat(from(jump(HandLog.full(1200)))).isEqualTo(-1);
-        Step shared = new Step(
-                new Step.To(1473), 100 / 3600.0, true, false, 0.9, false, new Step.Share(1));
+        Step shared = new Step(new Step.To(1473), 100 / 3600.0, true, false, 0.9, false, new Step.Share(1));
         assertThat(from(jump(shared))).isEqualTo(-1);
-        Step gas = new Step(
-                new Step.To(1473), 100 / 3600.0, true, true, Step.CONTROLLER, true, new Step.Share(1));
+        Step gas = new Step(new Step.To(1473), 100 / 3600.0, true, true, Step.CONTROLLER, true, new Step.Share(1));
         assertThat(from(jump(gas))).isNotEqualTo(40);
-        Step off = new Step(
-                new Step.To(1473), 100 / 3600.0, false, false, Step.CONTROLLER, false, new Step.Share(1));
+        Step off = new Step(new Step.To(1473), 100 / 3600.0, false, false, Step.CONTROLLER, false, new Step.Share(1));
         assertThat(from(jump(off))).isEqualTo(-1);
         Followed unsure = jump(HandLog.rate(1200, 100));
         Arrays.fill(unsure.tracker.unsure, true);
         assertThat(from(unsure)).isEqualTo(40);
-        Step hold = new Step(
-                new Step.Hold(90_000), 100 / 3600.0, true, false, Step.CONTROLLER, false, new Step.Share(1));
+        Step hold =
+                new Step(new Step.Hold(90_000), 100 / 3600.0, true, false, Step.CONTROLLER, false, new Step.Share(1));
         Followed held = jump(hold);
         Arrays.fill(held.tracker.unsure, true);
         assertThat(from(held)).isEqualTo(-1);

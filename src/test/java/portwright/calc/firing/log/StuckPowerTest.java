@@ -40,18 +40,29 @@ class StuckPowerTest {
     /** 20 K over the line, not at it: 78 K/h asked and climbed never are; 100 K/h are after 0.91 h, interval 11. */
     @Test
     void howFarOverTheLine() {
-        assertThat(from(gives(new HandLog(20).climb(300, 78), 0.5, HandLog.rate(1200, 60)))).isEqualTo(-1);
-        assertThat(from(gives(new HandLog(20).climb(300, 100), 0.5, HandLog.rate(1200, 60)))).isEqualTo(11);
+        assertThat(from(gives(new HandLog(20).climb(300, 78), 0.5, HandLog.rate(1200, 60))))
+                .isEqualTo(-1);
+        assertThat(from(gives(new HandLog(20).climb(300, 100), 0.5, HandLog.rate(1200, 60))))
+                .isEqualTo(11);
     }
 
     /** A controller that led at 70 K/h until then is held to that, not to 78. Smoothing makes 70.9 of it where the climb bends: 104 K/h are 33 K/h apart, 3.6 and 20 K after 43 min. */
     @Test
     void overTheRateAtWhichItWasLed() {
-        Followed led = new HandLog(20).of(HandLog.kiln(1, 5)).climb(240, 70).climb(60, 104).followed(HandLog.rate(1200, 60));
+        Followed led = new HandLog(20)
+                .of(HandLog.kiln(1, 5))
+                .climb(240, 70)
+                .climb(60, 104)
+                .followed(HandLog.rate(1200, 60));
         assertThat(from(led)).isEqualTo(48 + 9);
-        Followed flat = new HandLog(20).of(HandLog.kiln(1, 5)).climb(240, 70).climb(60, 104).followed(HandLog.rate(1200, 60));
+        Followed flat = new HandLog(20)
+                .of(HandLog.kiln(1, 5))
+                .climb(240, 70)
+                .climb(60, 104)
+                .followed(HandLog.rate(1200, 60));
         HandLog.gave(flat, 0, flat.intervals(), 0.5);
-        // Never led, it may go at 78 K/h: 70 K/h leave it 32 K behind, made good by 26 K/h and 20 K more in over two hours.
+        // Never led, it may go at 78 K/h: 70 K/h leave it 32 K behind, made good by 26 K/h and 20 K more in over two
+        // hours.
         assertThat(from(flat)).isEqualTo(-1);
     }
 
@@ -71,7 +82,8 @@ class StuckPowerTest {
         // 60 (t − 0.5) − 40 t = 20 at 2.5 h.
         assertThat(from(f)).isEqualTo(31);
         Followed slow = gives(new HandLog(900).climb(240, -100).climb(300, 50), 0.3, HandLog.rate(420, 60));
-        // From 500 °C up again at 50 K/h: the line stands at 900 − 60 · 4.5 = 660 °C by 5 h; the reading stands 20 K over it at 5.91 h.
+        // From 500 °C up again at 50 K/h: the line stands at 900 − 60 · 4.5 = 660 °C by 5 h; the reading stands 20 K
+        // over it at 5.91 h.
         double t = 4 + (900 - 60 * 3.5 - 500 + 20) / 110.0;
         assertThat(from(slow)).isEqualTo((int) Math.floor(t * 12) + 1);
         Followed low = gives(new HandLog(900).climb(240, -100).climb(600, 10), 0.3, HandLog.rate(495.5, 120));
@@ -118,7 +130,13 @@ class StuckPowerTest {
     @Test
     void whereThePlateWasTurned() {
         Step open = new Step(new Step.To(1500), Step.FULL, true, false, 0.3, true, new Step.Share(1));
-        HandLog h = new HandLog(20).damper(0.2).climb(20, 120).every(1100).damper(0.8).climb(1100 / 60.0, 120).every(300);
+        HandLog h = new HandLog(20)
+                .damper(0.2)
+                .climb(20, 120)
+                .every(1100)
+                .damper(0.8)
+                .climb(1100 / 60.0, 120)
+                .every(300);
         Followed f = gives(h.climb(60, 120), 0.9, open);
         HandLog.gave(f, 0, 4, 0.3);
         assertThat(from(f)).isEqualTo((1200 + 1100) / 300 + 1);

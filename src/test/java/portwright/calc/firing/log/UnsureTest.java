@@ -52,8 +52,7 @@ class UnsureTest {
         int[] at = {10, 40, 70};
         f.asked[40] = 4000;
         for (int k = 0; k < 3; k++) {
-            assertThat(u.loss()[k])
-                    .isCloseTo(0.1 * FACTOR * WALL * overRoom(at[k]) / HandLog.FULL_W, within(2e-4));
+            assertThat(u.loss()[k]).isCloseTo(0.1 * FACTOR * WALL * overRoom(at[k]) / HandLog.FULL_W, within(2e-4));
             assertThat(u.load()[k])
                     .isCloseTo(0.1 * HandLog.LOAD_J_PER_K * CLIMB_K_PER_S / HandLog.FULL_W, within(2e-4));
         }
@@ -84,9 +83,7 @@ class UnsureTest {
             double drift = sd * 1285 / (1285 - 600);
             assertThat(columns.get(1)[k])
                     .isCloseTo(
-                            celsius < 600
-                                    ? 0
-                                    : drift * (climbs + FACTOR * WALL * (celsius - 600)) / HandLog.FULL_W,
+                            celsius < 600 ? 0 : drift * (climbs + FACTOR * WALL * (celsius - 600)) / HandLog.FULL_W,
                             within(2e-4));
         }
     }
