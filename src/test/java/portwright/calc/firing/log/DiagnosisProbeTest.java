@@ -24,27 +24,49 @@ class DiagnosisProbeTest {
         assertThat(found).extracting(LogFinding::kind).startsWith(Kind.DEAD_PROBE);
     }
 
-    /** 60 K/h by 0.3 of the power; cone 06 falls at 60 K/h about 998 °C by the chart, and is noted at 940. */
-    private static Followed lowProbe(double loseAtMin, double kPerH) {
-        HandLog h = new HandLog(20).climb(loseAtMin, 60);
-        double minutes = (920 - loseAtMin) * 60 / kPerH;
-        h.climb(Math.floor(minutes / 5) * 5, kPerH).cone("06");
-        return h.followed(HandLog.share(1200, 0.3));
+    /** 120 K/h by 0.6 of the power, from 520 °C on at another rate, up to a reading at which cone 06 is noted: near 1000 °C by the chart. */
+    private static Followed cone(double kPerH, double celsius) {
+        HandLog h = new HandLog(20).climb(250, 120);
+        h.climb(Math.floor((celsius - 520) * 12 / kPerH) * 5, kPerH).cone("06");
+        return h.followed(HandLog.share(1300, 0.6));
     }
 
     @Test
     void conesAgainstTheThermocouple() {
-        Followed f = lowProbe(920, 60);
+        Followed f = cone(120, 940);
         assertThat(f.offsets).hasSize(1);
         LogFinding x = DiagnosisTest.only(f);
         assertThat(x.kind()).isEqualTo(Kind.THERMOCOUPLE);
-        assertThat(x.offsetK()).isBetween(40.0, 80.0);
+        assertThat(x.offsetK()).isBetween(40.0, 90.0);
+    }
+
+    /** A third of the power gone, whether the readings are put right or not: an element, but the thermocouple may have part in it. */
+    @Test
+    void anElementBesideAWrongThermocouple() {
+        Followed f = cone(80, 940);
+        List<LogFinding> found = Diagnosis.of(f).findings();
+        assertThat(found).extracting(LogFinding::kind).containsExactly(Kind.ELEMENT, Kind.THERMOCOUPLE);
+        assertThat(found.get(0).orProbe()).isTrue();
+        assertThat(found.get(0).timeS()).isBetween(48.0 * 300, 52.0 * 300);
+        assertThat(found.get(0).lostShare()).isCloseTo(1 / 3.0, within(0.08));
+    }
+
+    /** A tenth gone by the readings as they stand is no finding; put right by a cone that they pass 60 K high, a fifth seems gone, and nobody knows. */
+    @Test
+    void whatTheCorrectionAloneShowsIsNotTold() {
+        Followed f = cone(108, 1080);
+        Evidence.Loss seems = new Evidence(f, f.intervals(), true).strongest(true, 4, 4);
+        assertThat(seems.share()).isGreaterThan(0.16);
+        assertThat(seems.sigmas()).isGreaterThan(4);
+        LogFinding x = DiagnosisTest.only(f);
+        assertThat(x.kind()).isEqualTo(Kind.THERMOCOUPLE);
+        assertThat(x.offsetK()).isBetween(-90.0, -40.0);
     }
 
     /** A cone that would need the thermocouple to read more than 120 K low cannot have bent. */
     @Test
     void aConeThatCannotBe() {
-        Followed f = new HandLog(20).climb(780, 60).cone("06").followed(HandLog.share(1200, 0.3));
+        Followed f = new HandLog(20).climb(390, 120).cone("06").followed(HandLog.share(1200, 0.6));
         LogFinding x = DiagnosisTest.only(f);
         assertThat(x.kind()).isEqualTo(Kind.CONE);
         assertThat(x.cone()).isEqualTo("06");
