@@ -174,7 +174,7 @@ final class Followed {
 
     private double lastDamper() {
         double[] d = c.plannedDamper();
-        return d.length == 0 ? 1 : d[d.length - 1];
+        return d[d.length - 1];
     }
 
     boolean gasOn(int i) {

@@ -72,7 +72,8 @@ final class Tracker {
         step = w.step;
         for (int k = 0; k < over; k++) {
             double startedS = k + 1 < over ? w.begin[k + 1] < 0 ? 0 : g.timeS()[w.begin[k + 1]] : w.overS;
-            lateS[k + 1] = Math.max(lateS[k + 1], startedS);
+            // A noted cone tells it to the row; the next point lies up to a spacing behind.
+            lateS[k + 1] = startedS >= lateS[k + 1] + Grid.SPACING_S ? startedS : lateS[k + 1];
         }
         StepWalk surely = ways.walk(1, -SURELY_K, -SURELY_K, false, Ready.PLANNED);
         byRows = range(ways.walk(1, NEAR_K, CONE_K, true, Ready.AT_ONCE).step, bounded(surely.step, step));
