@@ -13,6 +13,7 @@ import static portwright.calc.firing.log.SmallFiring.to;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import portwright.calc.firing.Replay;
 import portwright.calc.firing.Replay.Setting;
 
 /** A record of a small kiln beside its plan; powers by hand from its 36 kJ/K: 100 °C/h are 1 kW. */
@@ -106,6 +107,28 @@ class FollowedTest {
         assertThat(climb().designPa(0).by(gas(full(1200))).gasScale(100.0)).isEqualTo(1);
     }
 
+    /** To 600 °C at point 60; by a probe 4.7 % low since point 55, which two points of smoothing before it show. */
+    @Test
+    void theLeastThatIsAskedWhereTwoStepsMayBeOn() {
+        Followed f =
+                SmallFiring.every(60, 0, 20, 580, 600, 700, 720).by(share(to(600, 60), 0.6), share(to(900, 60), 0.3));
+        int change = f.tracker.begin[1];
+        assertThat(f.asked[20]).isEqualTo(6000);
+        assertThat(f.leastAsked[20]).isEqualTo(6000);
+        assertThat(f.asked[change - 4]).isNaN();
+        assertThat(f.leastAsked[change - 4]).isCloseTo(3000, within(1e-6));
+        assertThat(f.leastAsked[change - 1]).isNaN();
+    }
+
+    @Test
+    void missingByTheLoggedOrThePlannedPlate() {
+        Followed f = climb().damper(0, 0.8).by(share(full(1200), 0.4));
+        Replay.Need n = f.planned.get(20);
+        f.planned.set(20, new Replay.Need(n.timeS(), n.chamberK(), 2000, n.begin(), n.flow()));
+        assertThat(f.missing(20, true)).isCloseTo(0.3, within(0.001));
+        assertThat(f.missing(20, false)).isCloseTo(0.2, within(0.001));
+    }
+
     /** 24 min without a row: blind from the last reading to as long after the next, an hour at most. */
     @Test
     void gapsAreBlind() {
@@ -145,6 +168,8 @@ class FollowedTest {
         // by a probe that reads low the hold of 440 °C may be on
         assertThat(stands(80).by(to(430, 100), hold(80), to(1000, 100)).frozen).isEmpty();
         assertThat(stands(80).by(to(600, 100), hold(80), to(1000, 100)).frozen).hasSize(1);
+        // behind the last step
+        assertThat(stands(80).by(to(400, 100)).frozen).hasSize(1);
         assertThat(new Followed(stands(80).beside(to(1000, 100)).unplanned(), true).frozen)
                 .isEmpty();
     }

@@ -75,6 +75,16 @@ class GasUseTest {
     }
 
     @Test
+    void rowsThatDoNotMeetThePoints() {
+        // a row each seven minutes to 399 min, four behind the last point; lit at 310
+        SmallFiring f = SmallFiring.every(420, 0, 300, 399, 699);
+        is(use(f, 0, to(600, 60), gas(to(900, 60))), 0.534, 0.534, 0.534);
+        assertThat(steps[1]).isCloseTo(0.534, within(1e-9));
+        // from 350 min on
+        is(use(f, 21_000, to(600, 60), gas(to(900, 60))), 0.294, 0.294, 0.294);
+    }
+
+    @Test
     void beforeTheFirstPressureItMayHaveBeenOff() {
         // 99 min by the plan or none, a minute in which it came on, 200 min
         is(use(climb().gas(100, 2740), 0, gas(full(1200))), 1.2, 1.797, 1.8);

@@ -42,7 +42,8 @@ class OverTemperatureTest {
         // as far as it goes in the end
         assertThat(x.finding().offsetK()).isCloseTo(40, within(1e-6));
         assertThat(x.finding().gas()).isFalse();
-        // cone 021 is down at 600 °C in a climb of 60 °C/h, 020 at 626 (cone chart); 640 reached at that pace and an hour and a half about 600 to 612 before
+        // cone 021 is down at 600 °C in a climb of 60 °C/h, 020 at 626 (cone chart); 640 reached at that pace and an
+        // hour and a half about 600 to 612 before
         assertThat(x.finding().cone()).isEqualTo("020");
         assertThat(x.finding().planCone()).isEmpty();
         assertThat(x.finding().lostW()).isNaN();
@@ -122,7 +123,9 @@ class OverTemperatureTest {
         OverTemperature.Found x = of(over(700).plannedRise(0, 20), CLIMB, loose);
         assertThat(x.finding().timeS()).isEqualTo(461 * 60);
         assertThat(x.byElements()).isFalse();
-        assertThat(of(over(700).plannedRise(0, Double.NaN), CLIMB, loose).finding().timeS())
+        assertThat(of(over(700).plannedRise(0, Double.NaN), CLIMB, loose)
+                        .finding()
+                        .timeS())
                 .isEqualTo(431 * 60);
         assertThat(of(over(700).plannedRise(0, -50), CLIMB, loose).finding().timeS())
                 .isEqualTo(431 * 60);

@@ -15,8 +15,7 @@ class PaceTest {
     private static void needs(Followed f, IntToDoubleFunction watts) {
         for (int i = 0; i < f.intervals(); i++) {
             Replay.Need n = f.logged.get(i);
-            f.logged.set(
-                    i, new Replay.Need(n.timeS(), n.chamberK(), watts.applyAsDouble(i), n.begin(), n.flow()));
+            f.logged.set(i, new Replay.Need(n.timeS(), n.chamberK(), watts.applyAsDouble(i), n.begin(), n.flow()));
         }
     }
 
