@@ -84,9 +84,6 @@ final class Tracker {
         openUntilS = new double[over];
         openEndS = new double[over];
         litS = new double[over];
-        java.util.Arrays.fill(openUntilS, Double.NEGATIVE_INFINITY);
-        java.util.Arrays.fill(openEndS, Double.NEGATIVE_INFINITY);
-        java.util.Arrays.fill(litS, Double.NEGATIVE_INFINITY);
         for (int k = 0; k < over; k++) {
             if (begin[k] >= 0 && openings.before(k)) {
                 openUntilS[k] = openUntil(k, surely.begin[k]);
@@ -170,7 +167,7 @@ final class Tracker {
         int from = 0;
         for (int i = 0; i + 1 < out.length; i++) {
             double t = g.timeS()[i];
-            while (from < rows.size() && rows.get(from).timeS() < t - Grid.HALF_S) {
+            while (rows.get(from).timeS() < t - Grid.HALF_S) {
                 from++;
             }
             double first = Double.NEGATIVE_INFINITY;

@@ -80,6 +80,15 @@ class TrackerTest {
     }
 
     @Test
+    void aLastRowBehindTheLastPoint() {
+        // a row each 21 min to 378 min: the last point is at 375
+        Tracker t = SmallFiring.every(1260, 0, 300, 378, 678).tracked(to(600, 60), to(700, 60));
+        assertThat(t.begin[1]).isEqualTo(60);
+        assertThat(t.byRows.last()[75]).isEqualTo(1);
+        assertThat(t.byRows.first()[75]).isEqualTo(1);
+    }
+
+    @Test
     void goalsMetInTheLastRow() {
         // 598 °C: two under it, three minutes behind the last point
         assertThat(SmallFiring.every(60, 0, 300, 298, 598).tracked(to(600, 60)).reached)
@@ -100,6 +109,9 @@ class TrackerTest {
     void aConeInTheLastRows() {
         // the last point is at 1279 °C
         assertThat(SmallFiring.every(60, 0, 664, 619, 1283).tracked(cone("10", 60)).reached)
+                .isTrue();
+        // 0.896 at the last point, 1279.3 °C, and three minutes at 1283.8 add 0.116
+        assertThat(SmallFiring.every(60, 0, 664.3, 618, 1282.3).tracked(cone("10", 60)).reached)
                 .isTrue();
         assertThat(SmallFiring.every(60, 0, 664, 617, 1281).tracked(cone("10", 60)).reached)
                 .isFalse();
@@ -165,7 +177,11 @@ class TrackerTest {
                 .gas(400, 0)
                 .cone(460, "04");
         Tracker t = f.tracked(gas(cone("04", 60)));
-        assertThat(t.earlyS[0]).isLessThanOrEqualTo(450 * MINUTE);
+        assertThat(t.earlyS[0]).isEqualTo(400 * MINUTE);
+        // point 81 rests on rows up to a quarter of an hour before it, point 82 on ten minutes
+        assertThat(t.unsure[80]).isTrue();
+        assertThat(t.unsure[81]).isTrue();
+        assertThat(t.unsure[82]).isFalse();
         assertThat(t.unsure[92]).isFalse();
         // the same cone in a step that is not the last
         t = f.tracked(gas(cone("04", 60)), to(600, 60));
