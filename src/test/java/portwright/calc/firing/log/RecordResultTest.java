@@ -78,6 +78,7 @@ class RecordResultTest {
         assertThat(unknown(climb().gas(0, 2740).damper(0, 0))).isEqualTo(18000);
         // in a gap, by the middle of an interval
         assertThat(unknown(climb().gas(0, 2740).without(100, 130))).isEqualTo(1800);
+        assertThat(unknown(climb().gas(0, 2740).gas(125, 0).without(100, 125))).isEqualTo(1500);
     }
 
     /** A tenth more or less air and 15 % of gas: hypot 18 %, in four parts each way. */
@@ -94,6 +95,10 @@ class RecordResultTest {
         assertThat(b.get(AtmosphereLevel.OXIDIZING)).containsExactly(0, 18000);
         assertThat(b.get(AtmosphereLevel.NEUTRAL)).containsExactly(0, 18000);
         assertThat(b.get(AtmosphereLevel.LIGHT)).containsExactly(0, 0);
+        // 0.85: 0.965 by three parts of four, 1.003 by all
+        b = of(climb().gas(0, 2740).damper(0, 0.425), gas(full(1200))).atmosphereBandS();
+        assertThat(b.get(AtmosphereLevel.OXIDIZING)).containsExactly(0, 18000);
+        assertThat(b.get(AtmosphereLevel.NEUTRAL)).containsExactly(0, 0);
         b = of(climb().gas(0, 2740).damper(0, 0.8), gas(full(1200))).atmosphereBandS();
         assertThat(b.get(AtmosphereLevel.OXIDIZING)).containsExactly(18000, 18000);
     }
@@ -138,6 +143,7 @@ class RecordResultTest {
         assertThat(of(then(60, 520), to(520, 100), hold(60), to(1200, 100)).spells())
                 .isEmpty();
         // half an hour from the begin of a step counts for nothing
+        assertThat(of(then(45, 520), to(520, 100), to(1200, 100)).spells()).isEmpty();
         assertThat(of(SmallFiring.every(60, 0, 20, 25, 20.5, 300, 520), to(1200, 100))
                         .spells())
                 .isEmpty();

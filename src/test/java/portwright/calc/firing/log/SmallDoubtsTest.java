@@ -153,6 +153,18 @@ class SmallDoubtsTest {
         assertThat(JustBefore.soundS(f, 20, 0.5)).isNaN();
         Arrays.fill(f.tracker.byProbe.last(), 18, 20, 0);
         assertThat(JustBefore.soundS(f, 20, 0.5)).isEqualTo(18 * 300.0);
+        // nor behind the last one: the last step's share counts
+        f = sixty(i -> i == 16 || i == 17 ? 7200 : 1000);
+        Arrays.fill(f.tracker.byProbe.last(), 18, 61, 2);
+        assertThat(JustBefore.soundS(f, 20, 0.5)).isEqualTo(18 * 300.0);
+        // a step before that may still be on two points earlier
+        f = climb().by(share(full(1200), 0.9), share(full(1300), 0.6));
+        needs(f, i -> i == 16 || i == 17 ? 5000 : 1000);
+        Arrays.fill(f.tracker.byProbe.last(), 1);
+        Arrays.fill(f.tracker.byProbe.first(), 14, 61, 1);
+        assertThat(JustBefore.soundS(f, 20, 0.5)).isEqualTo(18 * 300.0);
+        Arrays.fill(f.tracker.byProbe.first(), 14, 16, 0);
+        assertThat(JustBefore.soundS(f, 20, 0.5)).isNaN();
         // one that a controller leads may ask all
         f = climb().by(to(1200, 100));
         needs(f, i -> i == 16 || i == 17 ? 7200 : 1000);
