@@ -77,7 +77,10 @@ class RuleBookTest {
                         "near-flame",
                         "vent-fan");
         assertThat(ids(Section.FIRING.rules())).containsExactly("firing-reach", "brick-heat", "element-atmosphere");
-        assertThat(ids(RuleBook.rules())).hasSize(26 + 10 + 21 + 3).startsWith("inside-chamber").endsWith("element-atmosphere");
+        assertThat(ids(RuleBook.rules()))
+                .hasSize(26 + 10 + 21 + 3)
+                .startsWith("inside-chamber")
+                .endsWith("element-atmosphere");
         assertThat(ids(RuleBook.rules()).subList(26, 36)).isEqualTo(ids(Section.FIRE.rules()));
         assertThat(ids(RuleBook.rules()).subList(36, 57)).isEqualTo(ids(Section.ROOM.rules()));
     }
@@ -145,8 +148,8 @@ class RuleBookTest {
 
     @Test
     void theDesignsOwnLimitsAreListed() {
-        CheckResult r = shapes(
-                titled(kiln().inlet("A", 0, 0, 40).limit("edge-distance", "stop", 55), UnitSystem.METRIC));
+        CheckResult r =
+                shapes(titled(kiln().inlet("A", 0, 0, 40).limit("edge-distance", "stop", 55), UnitSystem.METRIC));
         assertThat(r.ownLimits()).containsExactly(new OwnLimit("edge-distance", "stop", "55.0", "50 mm"));
     }
 
@@ -161,15 +164,17 @@ class RuleBookTest {
                     .orElseThrow()
                     .message();
             assertThat(jacket)
-                    .contains(units == UnitSystem.METRIC ? "are 12 to 25 mm wider" : "are 12 to 25 mm (1/2 to 1 in) wider");
+                    .contains(
+                            units == UnitSystem.METRIC
+                                    ? "are 12 to 25 mm wider"
+                                    : "are 12 to 25 mm (1/2 to 1 in) wider");
         }
     }
 
     /** A leg at 7 o'clock is left the shortest way toward 1 o'clock; while a hand drags, parts of the book are asked, and remedies sought along the axes. */
     @Test
     void partsOfTheBookAnswerQuickly() {
-        TestKiln k = kiln().inlet("A", 0, 0, 40)
-                .fitting("leg", FittingKind.LEG, On.FLOOR, null, at(-15, -25.98), 100);
+        TestKiln k = kiln().inlet("A", 0, 0, 40).fitting("leg", FittingKind.LEG, On.FLOOR, null, at(-15, -25.98), 100);
         k.burners = List.of();
         Design d = titled(k, UnitSystem.METRIC);
         assertThat(remedy(shapes(d))).contains(" to the back");

@@ -22,7 +22,7 @@ final class Geo {
     /** Half angle of a free jet (IFRF Combustion File on the isothermal free jet: cone angle about 22°), rad. */
     static final double JET_HALF_ANGLE = Math.toRadians(11);
 
-    /** Finest that a value is told where it would read like its limit. */
+    /** Finest that a share or factor is told where it would read like its limit. */
     private static final int MOST_DECIMALS = 4;
 
     /** Relative tolerance of every comparison: at the limit a rule passes. */
@@ -47,13 +47,11 @@ final class Geo {
         return BothSystems.told(v, tenth(v), "mm");
     }
 
-    /** The same beside its limits, with further decimals where it would read like one that it is off: {@code 24.99 mm} beside 25.0 mm. */
+    /** The same beside its limits, with further decimals where it would read like one that it is off, by a tenth of a micrometre at least: {@code 24.99 mm} beside 25.0 mm. */
     static String mm(double v, double... limits) {
         int decimals = 1;
         for (double limit : limits) {
-            while (decimals < MOST_DECIMALS
-                    && BothSystems.off(v, limit)
-                    && rounded(v, decimals).equals(rounded(limit, decimals))) {
+            while (BothSystems.off(v, limit) && rounded(v, decimals).equals(rounded(limit, decimals))) {
                 decimals++;
             }
         }

@@ -8,7 +8,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import portwright.calc.draft.DraftBalance;
+import portwright.calc.draft.InletFlow;
 import portwright.check.Finding;
+import portwright.check.Findings;
 import portwright.check.Forbids;
 import portwright.check.LimitsInForce;
 import portwright.check.Severity;
@@ -17,6 +19,7 @@ import portwright.model.Atmosphere;
 import portwright.model.Burner;
 import portwright.model.Design;
 import portwright.model.Fuel;
+import portwright.model.Heat;
 import portwright.model.Jet;
 import portwright.model.Role;
 import portwright.model.UnitSystem;
@@ -85,6 +88,8 @@ class FireWordsTest {
         assertThat(Say.under(2, 2)).isFalse();
         assertThat(Say.under(2 - 1e-9, 2)).isFalse();
         assertThat(Say.under(2 - 3e-9, 2)).isTrue();
+        assertThat(Say.over(0, 0)).isFalse();
+        assertThat(Say.under(0, 0)).isFalse();
         assertThat(Say.over(-2 + 1e-9, -2)).isFalse();
         assertThat(Say.under(-2 - 1e-9, -2)).isFalse();
     }
@@ -109,8 +114,8 @@ class FireWordsTest {
         Review metric = review(b);
         assertThat(Say.enlargeFlues(metric, 1)).isEqualTo("Enlarge the flues to 38 mm (1.5 in)");
         assertThat(Say.enlargeFlues(metric, 2)).isEqualTo("Enlarge the flues to 57 mm (2.24 in)");
-        assertThat(Say.enlargeFlues(metric, 17)).isEqualTo(
-                "Drill further flues: no saw is wide enough for " + Math.round(17 * 2 * AREA * 38 * 38)
+        assertThat(Say.enlargeFlues(metric, 17))
+                .isEqualTo("Drill further flues: no saw is wide enough for " + Math.round(17 * 2 * AREA * 38 * 38)
                         + " mm² in these,");
         Review inch = edited(b, UnitSystem.INCH, b.design().burners());
         assertThat(Say.enlargeFlues(inch, 2)).isEqualTo("Enlarge the flues to 2 1/8 in (54 mm)");
@@ -145,18 +150,17 @@ class FireWordsTest {
                         burner("by jet", "inlet B", drill, null, "11 inH2O")));
         double kw = r.supply().netW() / 1000;
         assertThat(Say.lessGas(r, 1))
-                .startsWith("fit a smaller jet: #57 (1.09 mm) for by jet, so that the burners give "
-                        + Say.n(kw, 2) + " kW (")
+                .startsWith("fit a smaller jet: #57 (1.09 mm) for by jet, so that the burners give " + Say.n(kw, 2)
+                        + " kW (")
                 .endsWith("Btu/h) in all");
         assertThat(Say.lessGas(r, 0.25))
-                .startsWith("fit a smaller jet: #75 (0.53 mm) for by jet, so that the burners give "
-                        + Say.n(kw / 4, 2) + " kW (");
+                .startsWith("fit a smaller jet: #75 (0.53 mm) for by jet, so that the burners give " + Say.n(kw / 4, 2)
+                        + " kW (");
         assertThat(Say.lessGas(r, 0.04)).startsWith("fit a smaller jet: 0.22 mm for by jet,");
         Review unknown = edited(
                 b,
                 UnitSystem.METRIC,
-                List.of(burner(
-                        "by jet", "inlet A", new Jet("1.1 mm", FireBench.mm(1.1), null), null, null)));
+                List.of(burner("by jet", "inlet A", new Jet("1.1 mm", FireBench.mm(1.1), null), null, null)));
         assertThat(Say.lessGas(unknown, 0.25))
                 .isEqualTo("fit a smaller jet: #75 (0.53 mm) for by jet, so that the burners give less");
         Review bare = edited(b, UnitSystem.METRIC, List.of(burner("bare", "inlet A", null, null, null)));
@@ -179,7 +183,97 @@ class FireWordsTest {
         assertThat(t.out(t.drive() - 0.01)).isFalse();
         assertThat(t.out(t.drive() + 0.01)).isEqualTo(!t.flow().spills());
         b.wallMm = 0;
-        assertThat(InletTop.of(review(b).fire().state(1473.15, 0.5).balance(), 0)).isNull();
+        assertThat(InletTop.of(review(b).fire().state(1473.15, 0.5).balance(), 0))
+                .isNull();
+    }
+
+    @Test
+    void aPortThatSpillsHasNoRim() {
+        InletFlow in = new InletFlow("A", 1, 1, 0, 0, 1);
+        InletFlow spills = new InletFlow("A", -1, 0, 0, 0, 1);
+        assertThat(new InletTop(in, 0.1, -0.1, -0.2).out(0)).isTrue();
+        assertThat(new InletTop(in, 0.1, 0.1, -0.2).out(0)).isFalse();
+        assertThat(new InletTop(spills, 0.1, -0.1, -0.2).out(0)).isFalse();
+    }
+
+    // ---- the state that counts ----
+
+    /** Of two steps the one with the higher pressure, and the one with the weaker draw, are told, in either order. */
+    @ParameterizedTest
+    @CsvSource({"NEUTRAL, HEAVY", "HEAVY, NEUTRAL"})
+    void theWorseStepIsTold(Atmosphere first, Atmosphere second) {
+        FireBench b = new FireBench()
+                .step("900 °C", Heat.ELECTRIC, null)
+                .step("1100 °C", Heat.BOTH, first)
+                .step("1150 °C", Heat.BOTH, second);
+        b.heatKw = 3.4;
+        Review r = review(b);
+        double pressure = r.fire().settings().stream()
+                .mapToDouble(s -> r.fire().state(s.kelvin(), s.open()).balance().floorPressure())
+                .max()
+                .orElseThrow();
+        double drive = r.fire().settings().stream()
+                .mapToDouble(s -> r.fire()
+                        .state(s.kelvin(), s.open())
+                        .balance()
+                        .inlets()
+                        .get(0)
+                        .drive())
+                .min()
+                .orElseThrow();
+        Finding draws = b.run(new InletDraw()).get(0);
+        assertThat(draws.parts()).containsExactly("inlet A");
+        assertThat(draws.measured().value()).isCloseTo(drive, within(1e-9));
+        assertThat(draws.message()).contains(" For heavy in step ");
+        b.limit("chamber-pressure", "caution", pressure - 0.001);
+        Finding over = b.run(new ChamberPressure()).get(0);
+        assertThat(over.severity()).isEqualTo(Severity.CAUTION);
+        assertThat(over.measured().value()).isCloseTo(pressure, within(1e-9));
+        assertThat(over.message()).startsWith("For heavy in step ").contains(" even the floor is ");
+    }
+
+    /** The neutral level in millimetres is that of the state that counts. */
+    @Test
+    void fromWhereTheChamberIsOverRoomPressure() {
+        FireBench b = new FireBench().usual(Atmosphere.MEDIUM);
+        Review r = review(b);
+        double level = r.fire().settings().stream()
+                .map(s -> r.fire().state(s.kelvin(), s.open()).balance())
+                .max(java.util.Comparator.comparingDouble(DraftBalance::floorPressure))
+                .orElseThrow()
+                .neutralLevel()
+                .orElseThrow();
+        assertThat(level).isBetween(0.01, 0.4572);
+        Finding f = b.run(new ChamberPressure()).get(0);
+        assertThat(f.severity()).isEqualTo(Severity.NOTE);
+        assertThat(f.measured().value()).isCloseTo(level * 1000, within(1e-9));
+        assertThat(f.limit()).isNull();
+    }
+
+    /** Without gas there is nothing to say of the chamber; without a port and without gas nothing of the areas. */
+    @Test
+    void electricAlone() {
+        FireBench b = new FireBench().step("1200 °C", Heat.ELECTRIC, null);
+        assertThat(b.run(new ChamberPressure())).isEmpty();
+        assertThat(b.asks(new ChamberPressure())).isEmpty();
+        FlueInletRatio ratio = new FlueInletRatio();
+        b.inletMm = 0;
+        b.flueMm = 0;
+        b.burners = false;
+        Design d = b.design();
+        Findings asked = new Findings();
+        ratio.check(edited(b, UnitSystem.METRIC, null), new LimitsInForce(LimitTable.load(), d), asked);
+        assertThat(asked.notChecked()).hasSize(1);
+        Findings none = new Findings();
+        ratio.check(edited(b, UnitSystem.METRIC, List.of()), new LimitsInForce(LimitTable.load(), d), none);
+        assertThat(none.notChecked()).isEmpty();
+        assertThat(none.findings()).isEmpty();
+        b.flueMm = 38;
+        Findings flues = new Findings();
+        ratio.check(edited(b, UnitSystem.METRIC, List.of()), new LimitsInForce(LimitTable.load(), d), flues);
+        assertThat(flues.notChecked())
+                .singleElement()
+                .satisfies(n -> assertThat(n.needs()).containsExactly("ports (role inlet)"));
     }
 
     private static List<Finding> tops(FireBench b) {
@@ -197,7 +291,8 @@ class FireWordsTest {
         List<Finding> all = tops(b);
         assertThat(all).isNotEmpty();
         double least = r.fire().settings().stream()
-                .mapToDouble(s -> InletTop.of(r.fire().state(s.kelvin(), s.open()).balance(), 0)
+                .mapToDouble(s -> InletTop.of(
+                                r.fire().state(s.kelvin(), s.open()).balance(), 0)
                         .drive())
                 .min()
                 .orElseThrow();
@@ -235,8 +330,7 @@ class FireWordsTest {
 
     private static List<String> stops(FireBench b, double open) {
         Design d = b.design();
-        return StateStops.of(
-                Review.of(d).fire().state(1473.15, open), new LimitsInForce(LimitTable.load(), d));
+        return StateStops.of(Review.of(d).fire().state(1473.15, open), new LimitsInForce(LimitTable.load(), d));
     }
 
     @Test
@@ -249,11 +343,18 @@ class FireWordsTest {
                         "inlet-draw: flame and fume come out of inlet B, under the kiln");
         FireBench sound = kw(3.2, Atmosphere.LIGHT);
         assertThat(stops(sound, 1)).isEmpty();
-        double drive = Review.of(sound.design()).fire().state(1473.15, 1).balance().inlets().get(0).drive();
+        double drive = Review.of(sound.design())
+                .fire()
+                .state(1473.15, 1)
+                .balance()
+                .inlets()
+                .get(0)
+                .drive();
         assertThat(stops(kw(3.2, Atmosphere.LIGHT).limit("inlet-draw", "stop", drive * 1.001), 1))
-                .contains("inlet-draw: inlet A draws with " + Say.n(drive, 2) + " Pa, under "
-                        + Say.n(drive * 1.001, 2) + " Pa");
-        assertThat(stops(kw(3.2, Atmosphere.LIGHT).limit("inlet-draw", "stop", drive * 0.999), 1)).isEmpty();
+                .contains("inlet-draw: inlet A draws with " + Say.n(drive, 2) + " Pa, under " + Say.n(drive * 1.001, 2)
+                        + " Pa");
+        assertThat(stops(kw(3.2, Atmosphere.LIGHT).limit("inlet-draw", "stop", drive * 0.999), 1))
+                .isEmpty();
     }
 
     /** The same rim as in the rule, at a limit just over and just under its drive. */
@@ -261,7 +362,8 @@ class FireWordsTest {
     void aRimSpeaksAgainstAState() {
         FireBench wall = kw(3.2, Atmosphere.LIGHT);
         wall.wallMm = 100;
-        double drive = InletTop.of(Review.of(wall.design()).fire().state(1473.15, 1).balance(), 0)
+        double drive = InletTop.of(
+                        Review.of(wall.design()).fire().state(1473.15, 1).balance(), 0)
                 .drive();
         assertThat(drive).isPositive();
         assertThat(stops(wall.limit("inlet-draw", "top", drive * 1.001), 1))
@@ -283,11 +385,10 @@ class FireWordsTest {
     /** The richest of the states counts; the remedy's gas is in proportion to lambda, at least three tenths. */
     @Test
     void theRichestStateIsTold() {
-        FireBench b = kw(4, Atmosphere.HEAVY).step("1250 °C", portwright.model.Heat.BOTH, Atmosphere.LIGHT);
+        FireBench b = kw(4, Atmosphere.HEAVY).step("1250 °C", Heat.BOTH, Atmosphere.LIGHT);
         Review r = review(b);
         double least = r.fire().settings().stream()
-                .mapToDouble(s ->
-                        r.fire().state(s.kelvin(), s.open()).lambda().orElse(9))
+                .mapToDouble(s -> r.fire().state(s.kelvin(), s.open()).lambda().orElse(9))
                 .min()
                 .orElseThrow();
         Soot rule = new Soot();
@@ -322,9 +423,17 @@ class FireWordsTest {
         assertThat(f.parts()).containsExactly("inlet A", "inlet B");
         assertThat(f.measured().value()).isCloseTo(210, within(1e-6));
         assertThat(f.limit()).isNull();
-        assertThat(f.message()).endsWith(": pieces there may come out oxidised.");
+        // cores of 4 and 10 diameters
+        assertThat(f.message())
+                .endsWith(" above the floor (140 to 350 mm (5 1/2 to 13 3/4 in)): pieces there may come out oxidised.");
+        FireBench shelf = kw(3.2, Atmosphere.LIGHT);
+        shelf.kiln.roundShelf("shelf", 400, 120, 40);
+        assertThat(shelf.run(rule).get(0).message())
+                .endsWith(
+                        "unmixed air can reach up to 120 mm (4 3/4 in) above the floor: pieces there may come out oxidised.");
         assertThat(f.remedy())
-                .isEqualTo("Stand test pieces or oxidation glazes below that height and the reduction glazes above it.");
+                .isEqualTo(
+                        "Stand test pieces or oxidation glazes below that height and the reduction glazes above it.");
         FireBench none = new FireBench();
         none.steps = false;
         assertThat(none.lacks(rule)).hasSize(1);

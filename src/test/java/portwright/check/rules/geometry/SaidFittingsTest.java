@@ -125,6 +125,35 @@ class SaidFittingsTest {
         assertThat(Alone.one(CLEAR, hinge(31), STOP, "F", "thing").message()).startsWith("0.0 mm (0 in) between F and");
     }
 
+    /** 24.99 of 25 mm would read like what is needed. */
+    @Test
+    void aHairUnderWhatIsNeeded() {
+        assertThat(Alone.one(CLEAR, hinge(55.99), STOP, "F", "thing").message())
+                .startsWith("24.99 mm (0.984 in) between F and thing; at least 25.0 mm (1 in) needed,");
+    }
+
+    /** An oblong of 60 × 80 mm reaches 50 mm round: 83.5 − 50 − 21 is just half of 25. */
+    @ParameterizedTest
+    @CsvSource({"83.5, false", "83.49, true"})
+    void anOblongThatMayJustReach(double y, boolean asked) {
+        Findings out = Alone.ask(
+                CLEAR,
+                with(
+                        kiln().inlet("A", 0, y, 40),
+                        fitting(
+                                FittingKind.OTHER,
+                                On.FLOOR,
+                                null,
+                                at(0, 0),
+                                null,
+                                new Size2(mm(60), mm(80)),
+                                null,
+                                null)));
+        Alone.lacks(CLEAR, out, asked ? new String[] {"kiln.fittings[0].turn"} : new String[0]);
+        assertThat(out.findings()).hasSize(1);
+        Alone.is(out.findings().get(0), CLEAR, CAUTION, "A", "thing");
+    }
+
     @Test
     void anOwnClearance() {
         Finding f = Alone.one(CLEAR, with(kiln().inlet("A", 91, 0, 40), clear(mm(80))), CAUTION, "A", "thing");

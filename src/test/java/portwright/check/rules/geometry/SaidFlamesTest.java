@@ -165,6 +165,24 @@ class SaidFlamesTest {
         Alone.mm(Alone.one(COIL, piece(20 + Math.sqrt(30 * 30 - 100), 0.5), CAUTION, "A", "EF"), 24, 25);
     }
 
+    /** A coil of 20 mm whose middle lies 10 mm under the hole just touches the flame. */
+    @Test
+    void aFlameThatJustTouchesStrikes() {
+        TestKiln k = inlet(40);
+        k.elements.add(new ElementRun(
+                "EF",
+                On.FLOOR,
+                null,
+                null,
+                List.of(at(0, -5), at(0, 5)),
+                new portwright.model.Groove(null, mm(20), mm(20), null),
+                mm(20),
+                null));
+        Finding f = Alone.one(COIL, k, STOP, "A", "EF");
+        assertThat(f.measured().value()).isZero();
+        assertThat(f.message()).isEqualTo("The flame of A strikes coil EF.");
+    }
+
     private static FiringStep step(Heat heat) {
         return new FiringStep(null, null, null, false, null, heat, null, false, null, null);
     }

@@ -388,6 +388,8 @@ class SaidMovesTest {
         assertThat(Geo.under(25 - 3e-8, 25)).isTrue();
         assertThat(Geo.over(25 + 2e-8, 25)).isFalse();
         assertThat(Geo.over(25 + 3e-8, 25)).isTrue();
+        assertThat(Geo.under(-1e-9, 0)).isFalse();
+        assertThat(Geo.over(1e-9, 0)).isFalse();
         assertThat(Geo.under(-2e-9, 0)).isTrue();
         assertThat(Geo.over(2e-9, 0)).isTrue();
         assertThat(Geo.over(5e-10, 0)).isFalse();
