@@ -48,7 +48,7 @@ record Grid(
         double gas = Double.NaN;
         for (int i = 0; i < n; i++) {
             double t = begin + i * SPACING_S;
-            while (from < r.size() && r.get(from).timeS() < t - HALF_S) {
+            while (r.get(from).timeS() < t - HALF_S) {
                 from++;
             }
             int to = from;

@@ -55,16 +55,12 @@ final class Spikes {
         List<LogRow> left = rows;
         for (int pass = 0; pass < PASSES; pass++) {
             List<LogRow> next = new Spikes(left, faults).pass();
-            if (next.size() == left.size() && readings(next) == readings(left)) {
+            if (next.equals(left)) {
                 return next;
             }
             left = next;
         }
         return left;
-    }
-
-    private static long readings(List<LogRow> rows) {
-        return rows.stream().filter(r -> r.kelvin() != null).count();
     }
 
     private List<LogRow> pass() {

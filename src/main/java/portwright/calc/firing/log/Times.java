@@ -190,7 +190,8 @@ final class Times {
         if (shared > 0) {
             remarks.add(
                     shared
-                            + " rows share the time of the row above (seconds missing, or several readings a second) and are spread up to the next time");
+                            + (shared == 1 ? " row shares" : " rows share")
+                            + " the time of the row above (seconds missing, or several readings a second): spread up to the next time");
         }
         return out;
     }

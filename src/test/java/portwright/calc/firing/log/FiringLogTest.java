@@ -207,6 +207,10 @@ class FiringLogTest {
         assertThat(gaps(900, 3001)).hasSize(1);
         assertThat(Gap.of(List.of())).isEmpty();
         assertThat(Gap.of(List.of(k(2, 0, 1000)))).isEmpty();
+        // A row without a reading is no reading.
+        assertThat(Hand.log(k(2, 0, 1000), Hand.note(3, 2000, "lit"), k(4, 4000, 1000))
+                        .gaps())
+                .containsExactly(new Gap(2, 4, 0, 4000));
         // The usual distance is the one in the middle: of 300, 900 and 60 s it is 300.
         List<LogRow> rows = List.of(k(2, 0, 1), k(3, 60, 1), k(4, 960, 1), k(5, 1260, 1));
         assertThat(Gap.of(rows)).isEmpty();

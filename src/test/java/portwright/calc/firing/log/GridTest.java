@@ -96,17 +96,17 @@ class GridTest {
     void damperAndGasStayUntilSetAnew() {
         List<LogRow> rows = new ArrayList<>();
         rows.add(Hand.note(2, 0, "lit"));
-        rows.add(new LogRow(3, 100, 400.0, null, null, null, null, ""));
-        rows.add(new LogRow(4, 400, null, 0.5, null, null, null, ""));
-        rows.add(new LogRow(5, 500, 410.0, null, null, 900.0, null, ""));
-        rows.add(new LogRow(6, 1000, 420.0, 0.25, null, 0.0, null, ""));
+        rows.add(new LogRow(3, 200, 400.0, null, null, null, null, ""));
+        rows.add(new LogRow(4, 500, null, 0.5, null, null, null, ""));
+        rows.add(new LogRow(5, 600, 410.0, null, null, 900.0, null, ""));
+        rows.add(new LogRow(6, 1100, 420.0, 0.25, null, 0.0, null, ""));
         Grid g = Grid.of(Hand.log(rows));
-        assertThat(g.timeS()).containsExactly(100, 400, 700, 1000);
+        assertThat(g.timeS()).containsExactly(200, 500, 800, 1100);
         assertThat(g.damper()).containsExactly(Double.NaN, 0.5, 0.5, 0.25);
         assertThat(g.gasPa()).containsExactly(Double.NaN, Double.NaN, 900, 0);
-        assertThat(List.of(g.at(100), g.at(399), g.at(400), g.at(699), g.at(1000)))
+        assertThat(List.of(g.at(200), g.at(499), g.at(500), g.at(799), g.at(1100)))
                 .containsExactly(0, 0, 1, 1, 3);
-        assertThat(g.at(400 - 1e-8)).isEqualTo(1);
+        assertThat(g.at(500 - 1e-8)).isEqualTo(1);
         assertThat(g.at(-1000)).isZero();
         assertThat(g.at(5000)).isEqualTo(3);
     }

@@ -129,10 +129,7 @@ class ReadingTest {
                 .isEqualTo(
                         HEAD
                                 + "in the middle of 3 rows it reads 10 °C (18 °F) higher, at most 30 °C (54 °F) lower (line 3)");
-        assertThat(words(15))
-                .isEqualTo(
-                        HEAD
-                                + "in the middle of 1 rows it reads 15 °C (27 °F) higher, at most 15 °C (27 °F) higher (line 2)");
+        assertThat(words(15)).isEqualTo(HEAD + "in the one row with both it reads 15 °C (27 °F) higher (line 2)");
         assertThat(words(0)).contains("reads 0 °C (0 °F) higher");
         assertThat(words(-16))
                 .endsWith(

@@ -3,53 +3,11 @@ package portwright.calc.firing.log;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** One time axis from times as written. Rows stand in lines 2, 3, 4 and on, as behind a header. All times by plain arithmetic. */
-class TimesTest {
-    private static final String ABOVE = "its time lies before that of the row above";
-    private static final String NEXT = "its time lies after that of the next row";
-
-    private final List<LogFault> faults = new ArrayList<>();
-    private final List<String> remarks = new ArrayList<>();
-    private double startS;
-
-    private List<LogRow> order(boolean elapsed, List<LogRow> rows, String... clocks) {
-        Times t = new Times(elapsed, faults, remarks);
-        List<LogRow> out = t.order(
-                rows, List.of(clocks).stream().map(c -> Clock.read(c, null, 60)).toList());
-        startS = t.startS();
-        return out;
-    }
-
-    private static List<LogRow> rows(int n) {
-        List<LogRow> rows = new ArrayList<>();
-        for (int i = 0; i < n; i++) {
-            rows.add(Hand.reading(i + 2, 0, 500));
-        }
-        return rows;
-    }
-
-    private List<Double> minutes(String... clocks) {
-        return minutes(order(false, rows(clocks.length), clocks));
-    }
-
-    private static List<Double> minutes(List<LogRow> rows) {
-        return rows.stream().map(r -> r.timeS() / 60).toList();
-    }
-
-    /** Rows five minutes apart from 1:00 on, so many, and then from another time on. */
-    private String[] backTo(int rows, int apartS, int to, int more) {
-        String[] out = new String[rows + more];
-        for (int i = 0; i < out.length; i++) {
-            int s = i < rows ? 3600 * 2 + i * apartS : to + (i - rows) * apartS;
-            out[i] = "%d:%02d:%02d".formatted(s / 3600, s / 60 % 60, s % 60);
-        }
-        return out;
-    }
-
+class TimesTest extends TimesCase {
     @Test
     void timesCountFromTheFirstRow() {
         assertThat(minutes("9:00", "9:10", "10:00")).containsExactly(0.0, 10.0, 60.0);
@@ -249,72 +207,17 @@ class TimesTest {
     }
 
     @Test
-    void aClockSetBackAnHour() {
-        // Ten rows from 2:00 to 2:45, then 1:50 in the place of 2:50.
-        assertThat(minutes(backTo(10, 300, 3600 + 50 * 60, 5)))
-                .containsExactly(
-                        0.0, 5.0, 10.0, 15.0, 20.0, 25.0, 30.0, 35.0, 40.0, 45.0, 50.0, 55.0, 60.0, 65.0, 70.0);
-        assertThat(remarks)
-                .containsExactly(
-                        "line 12: the times go back by an hour and run on from there. The clock was set back, as at the end of summer time: an hour is added from here on. If it was not, put the times right");
-        assertThat(faults).isEmpty();
-    }
-
-    private boolean setBack(int apartS, int backS, int more) {
-        faults.clear();
-        remarks.clear();
-        int last = 2 * 3600 + 9 * apartS;
-        minutes(backTo(10, apartS, last - backS, more));
-        assertThat(remarks.size() + faults.size()).isPositive();
-        return faults.isEmpty();
-    }
-
-    /** The first row behind it is set right too. By an hour less the rows' own distance: ten minutes, or twice the usual one where that is more, and under half an hour. */
-    @Test
-    void howFarAClockIsSetBack() {
-        assertThat(setBack(300, 3600, 5)).isTrue();
-        assertThat(setBack(300, 3601, 5)).isFalse();
-        assertThat(setBack(300, 3000, 5)).isTrue();
-        assertThat(setBack(300, 2999, 5)).isFalse();
-        assertThat(setBack(600, 2400, 5)).isTrue();
-        assertThat(setBack(600, 2399, 5)).isFalse();
-        assertThat(setBack(899, 2700, 5)).isTrue();
-        assertThat(setBack(900, 2700, 5)).isFalse();
-    }
-
-    @Test
-    void threeRowsMustRunOnBehindIt() {
-        assertThat(setBack(300, 3300, 4)).isTrue();
-        assertThat(setBack(300, 3300, 3)).isFalse();
-        String[] clocks = backTo(10, 300, 3600 + 50 * 60, 4);
-        clocks[13] = "2:10:00";
-        assertThat(minutes(clocks)).endsWith(60.0, 70.0);
-        faults.clear();
-        clocks[13] = "2:10:01";
-        minutes(clocks);
-        assertThat(faults).isNotEmpty();
-        faults.clear();
-        // Two rows with one time, and one that goes back among the three.
-        clocks[13] = "2:00:00";
-        assertThat(minutes(clocks)).endsWith(55.0, 60.0, 60.5);
-        assertThat(faults).isEmpty();
-        clocks[13] = "1:59:59";
-        minutes(clocks);
-        assertThat(faults).isNotEmpty();
-        faults.clear();
-        order(true, rows(15), backTo(10, 300, 3600 + 50 * 60, 5));
-        assertThat(faults).isNotEmpty();
-    }
-
-    @Test
     void rowsThatShareATimeAreSpread() {
         assertThat(minutes("10:00", "10:00", "10:00", "10:01", "10:02", "10:02"))
                 .containsExactly(0.0, 20 / 60.0, 40 / 60.0, 1.0, 2.0, 2.5);
         assertThat(remarks)
                 .containsExactly(
-                        "3 rows share the time of the row above (seconds missing, or several readings a second) and are spread up to the next time");
+                        "3 rows share the time of the row above (seconds missing, or several readings a second): spread up to the next time");
         assertThat(minutes("10:00:00", "10:00:00", "10:00:30", "10:05:00", "10:05:00", "10:07:00"))
                 .containsExactly(0.0, 0.25, 0.5, 5.0, 5.5, 7.0);
+        assertThat(remarks).last().asString().startsWith("2 rows share");
+        minutes("10:00", "10:00", "10:01");
+        assertThat(remarks).last().asString().startsWith("1 row shares the time");
         // Two cones of one line are one time.
         List<LogRow> rows = rows(4);
         rows.set(1, rows.get(0).reading(null));
