@@ -167,6 +167,12 @@ class StepWalkTest extends SmallWalk {
     }
 
     @Test
+    void aTurnInTheLastMinutes() {
+        celsius = join(line(600, 410, 20), new double[] {413, 420});
+        assertThat(walk(to(400, 120), to(800, 60)).begin[1]).isEqualTo(19);
+    }
+
+    @Test
     void aClimbThatTurns() {
         // up 2 °C/min to 590, then down 1 °C/min
         celsius = join(line(400, 590, 20), line(585, 560, 6));
