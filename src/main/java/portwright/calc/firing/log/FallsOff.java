@@ -123,7 +123,7 @@ final class FallsOff {
     private boolean behind(int i) {
         int s = f.tracker.step[i];
         Step step = f.c.steps().get(s);
-        if (!step.electric() || step.goal() instanceof Step.Hold || cools(step, s)) {
+        if (!step.electric() || step.goal() instanceof Step.Hold || cools(s)) {
             return false;
         }
         if (!Double.isNaN(step.elementShare()) || Double.isInfinite(step.rateKPerS())) {
@@ -136,8 +136,8 @@ final class FallsOff {
         return f.grid.kelvin()[last] < f.grid.kelvin()[f.tracker.begin[s]] + rate * since - BEHIND_K;
     }
 
-    private boolean cools(Step step, int s) {
-        return step.goal() instanceof Step.To t && t.temperatureK() < f.grid.kelvin()[f.tracker.begin[s]];
+    private boolean cools(int s) {
+        return f.cools(s, f.grid.kelvin()[f.tracker.begin[s]]);
     }
 
     /** Least share of the elements that a step asks that may be in force. */

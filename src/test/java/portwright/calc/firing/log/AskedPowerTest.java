@@ -240,4 +240,35 @@ class AskedPowerTest {
         f.kelvin[12] = 500;
         assertThat(of(f, 30)).isEqualTo(10000);
     }
+
+    /** Exactly at a limit nothing is told yet. */
+    @Test
+    void atTheLimits() {
+        Followed f = climb().by(SIXTY);
+        f.kelvin[0] = 373.15;
+        assertThat(of(f, 0)).isEqualTo(6000);
+        // six degrees under a hold
+        f = climb().by(hold(600));
+        f.kelvin[0] = 506;
+        f.kelvin[30] = 500;
+        assertThat(of(f, 30)).isNaN();
+        // 24 under the highest so far
+        f = or(hold(60));
+        f.kelvin[10] = 524;
+        f.kelvin[30] = 500;
+        for (int i = 11; i < 30; i++) {
+            f.kelvin[i] = 500;
+        }
+        assertThat(of(f, 30)).isNaN();
+        // twelve under a line of 36 °C/h, a hundredth of a degree a second, and 70 % of that
+        f = climb().by(to(1200, 36));
+        f.kelvin[0] = 300;
+        f.kelvin[50] = 300 + 150 - 12;
+        f.grid.climbKPerS()[50] = 0;
+        assertThat(of(f, 50)).isNaN();
+        f.kelvin[50] -= 1;
+        assertThat(of(f, 50)).isEqualTo(10_000);
+        f.grid.climbKPerS()[50] = 0.7 * 0.01;
+        assertThat(of(f, 50)).isNaN();
+    }
 }

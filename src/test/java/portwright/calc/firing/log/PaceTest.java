@@ -85,7 +85,7 @@ class PaceTest {
         Followed f = led(100, 10);
         f.kelvin[0] = 333.2;
         assertThat(first(f)).isNotNaN();
-        f.kelvin[0] = 333.1;
+        f.kelvin[0] = 333.15;
         assertThat(first(f)).isNaN();
         f = led(100, 10);
         f.blind[11] = true;
@@ -93,6 +93,14 @@ class PaceTest {
         f.blind[11] = false;
         f.blind[12] = true;
         assertThat(first(f)).isNotNaN();
+    }
+
+    @Test
+    void twentyDegreesAnHourAreNoClimb() {
+        Followed f = led(20, 10);
+        f.grid.kelvin()[0] = 400;
+        f.grid.kelvin()[12] = 420;
+        assertThat(first(f)).isNaN();
     }
 
     @Test
@@ -192,6 +200,16 @@ class PaceTest {
     }
 
     @Test
+    void whatItClimbedBefore() {
+        // in the twenty minutes up to ten before: 6 °C more are 118 °C/h, and 160 is less than one and a half of that
+        Followed f = jump();
+        f.grid.kelvin()[28] += 6;
+        assertThat(jumps(f, 100, false)).isFalse();
+        f.grid.climbKPerS()[30] = 178 / H;
+        assertThat(jumps(f, 100, false)).isTrue();
+    }
+
+    @Test
     void howMuchPowerAndThatItStays() {
         Followed f = jump();
         needs(f, i -> i < 30 ? 3000 : 4010);
@@ -234,7 +252,7 @@ class PaceTest {
         Followed f = jump();
         f.kelvin[24] = 333.1;
         assertThat(jumps(f, 100, false)).isFalse();
-        f.kelvin[24] = 333.2;
+        f.kelvin[24] = 333.15;
         assertThat(jumps(f, 100, false)).isTrue();
         f.blind[29] = true;
         assertThat(jumps(f, 100, false)).isFalse();

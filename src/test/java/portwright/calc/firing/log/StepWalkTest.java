@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static portwright.calc.firing.log.SmallFiring.cone;
 import static portwright.calc.firing.log.SmallFiring.hold;
-import static portwright.calc.firing.log.SmallFiring.off;
 import static portwright.calc.firing.log.SmallFiring.share;
 import static portwright.calc.firing.log.SmallFiring.to;
 
@@ -164,6 +163,12 @@ class StepWalkTest extends SmallWalk {
         celsius = join(line(600, 410, 20), line(411.6, 414.9, 3), line(415, 420, 6));
         assertThat(walk(to(400, 120), to(800, 60)).begin[1]).isEqualTo(-1);
         celsius = join(line(600, 410, 20), line(411.8, 415.2, 3), line(417, 420, 6));
+        assertThat(walk(to(400, 120), to(800, 60)).begin[1]).isEqualTo(19);
+    }
+
+    @Test
+    void aTurnInTheLastMinutes() {
+        celsius = join(line(600, 410, 20), new double[] {413, 420});
         assertThat(walk(to(400, 120), to(800, 60)).begin[1]).isEqualTo(19);
     }
 
