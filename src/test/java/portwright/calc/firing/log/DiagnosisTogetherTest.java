@@ -42,7 +42,10 @@ class DiagnosisTogetherTest {
         Followed element = HandLog.lost(DiagnosisTest.record(), 60, 0.33);
         HandLog.gave(element, 80, 84, 0.05);
         assertThat(kinds(element)).containsExactly(Kind.RELAY);
-        HandLog h = new HandLog(20).of(HandLog.kiln(1.2, 1)).of(new Lines(3000, 8, 0, 0)).plannedDamper(0.5);
+        HandLog h = new HandLog(20)
+                .of(HandLog.kiln(1.2, 1))
+                .of(new Lines(3000, 8, 0, 0))
+                .plannedDamper(0.5);
         Followed air = HandLog.lost(h.gasPa(2000.0).climb(500, 120).followed(HandLog.gas(1300)), 60, 0.33);
         HandLog.gave(air, 80, 84, 0.05);
         assertThat(kinds(air)).containsExactly(Kind.RELAY);
@@ -100,11 +103,8 @@ class DiagnosisTogetherTest {
     @Test
     void aReadingThatSinks() {
         for (Double pa : new Double[] {0.0, 2000.0}) {
-            Followed f = new HandLog(20)
-                    .gasPa(pa)
-                    .climb(300, 120)
-                    .climb(100, -10)
-                    .followed(HandLog.full(1300));
+            Followed f =
+                    new HandLog(20).gasPa(pa).climb(300, 120).climb(100, -10).followed(HandLog.full(1300));
             Arrays.fill(f.asked, Double.NaN);
             Arrays.fill(f.asked, 30, 34, 7000);
             Arrays.fill(f.leastAsked, 5000);
@@ -117,10 +117,7 @@ class DiagnosisTogetherTest {
     /** Elements that stay on in a hold are told beside too little power in the climb before. */
     @Test
     void overTheHoldAndWeak() {
-        Followed f = new HandLog(20)
-                .climb(300, 100)
-                .climb(300, 40)
-                .followed(HandLog.rate(520, 100), HandLog.hold(600));
+        Followed f = new HandLog(20).climb(300, 100).climb(300, 40).followed(HandLog.rate(520, 100), HandLog.hold(600));
         Arrays.fill(f.asked, Double.NaN);
         Arrays.fill(f.leastAsked, Double.NaN);
         Arrays.fill(f.asked, 30, 34, 4000);
@@ -131,10 +128,7 @@ class DiagnosisTogetherTest {
     /** At its own pace: elements that give too little, and later some that stay on. */
     @Test
     void bothAtItsOwnPace() {
-        Followed p = new HandLog(20)
-                .of(HandLog.kiln(1, 5))
-                .fire(600, 0.6, 5)
-                .followed(HandLog.share(1300, 0.9));
+        Followed p = new HandLog(20).of(HandLog.kiln(1, 5)).fire(600, 0.6, 5).followed(HandLog.share(1300, 0.9));
         Followed f = new Followed(p.c.unplanned(), true);
         f.plan = p;
         f.other = OtherFiring.Why.NOTE;
@@ -155,6 +149,9 @@ class DiagnosisTogetherTest {
         assertThat(f.frozen).hasSize(1);
         HandLog.gave(f, 20, 40, 0.6);
         HandLog.lost(f, 110, 0.33);
-        assertThat(kinds(f)).startsWith(Kind.DEAD_PROBE, Kind.FROZEN).endsWith(Kind.ELEMENT).hasSize(3);
+        assertThat(kinds(f))
+                .startsWith(Kind.DEAD_PROBE, Kind.FROZEN)
+                .endsWith(Kind.ELEMENT)
+                .hasSize(3);
     }
 }
