@@ -114,6 +114,21 @@ class DiagnosisAirTest {
         assertThat(only(none).kind()).isEqualTo(Kind.TOO_MUCH_AIR);
     }
 
+    /** A flame that is lean from the first minute is told from then. */
+    @Test
+    void leanFromTheFirst() {
+        HandLog h = new HandLog(20)
+                .of(HandLog.kiln(1.2, 1))
+                .of(new Lines(3000, 8, 0, 0))
+                .plannedDamper(0.5)
+                .gasPa(2000.0)
+                .damper(1.0)
+                .fromTheFirst();
+        LogFinding x = only(HandLog.lost(h.climb(500, 120).followed(HandLog.gas(1300)), 0, 0));
+        assertThat(x.kind()).isEqualTo(Kind.TOO_MUCH_AIR);
+        assertThat(x.timeS()).isZero();
+    }
+
     /** A plate a little farther open than planned is no lean flame; what it takes against the plan is still seen when the rest is sound. */
     @Test
     void aDamperThatTakesTheHeat() {

@@ -179,6 +179,13 @@ class FitBandTest {
         // No factor under 0.6 is tried.
         assertThat(x.lossAtHigh())
                 .isCloseTo(Math.max(0.6, x.loss() + (x.leakM2() - x.highM2()) * 1e4 * each), within(0.01));
+        // What neither explains.
+        double left = 0;
+        for (int i = 0; i < told.length; i++) {
+            double r = y.getEntry(i) - (x.loss() - designFactor) * a[i] - (x.leakM2() * 1e4 - 4) * b[i];
+            left += r * r;
+        }
+        assertThat(x.left()).isCloseTo(Math.sqrt(left / told.length), within(1e-4));
         double carried = (x.lossAtLow() - x.lossAtHigh()) / 2 / 1.645;
         assertThat(x.lossSd()).isCloseTo(Math.hypot(1 / Math.sqrt(aa), carried), within(0.003));
     }

@@ -89,7 +89,7 @@ class FitTest {
             Followed f = h.followed(HandLog.share(1900, 0.8));
             assertThat(HandLogFits.told(f, false, false)).hasSize(minutes / 5 - 1);
             Fit x = fit(h, 4, HandLog.share(1900, 0.8));
-            assertThat(x.whyNoLoss().startsWith("the record has less than 30 minutes at full or fixed power above"))
+            assertThat(x.whyNoLoss().startsWith("the record has less than 30 minutes"))
                     .isEqualTo(minutes == 30);
             assertThat(x.plainMinutes()).isEqualTo(minutes - 5);
         }

@@ -93,6 +93,13 @@ final class HandLog {
         return this;
     }
 
+    /** Writes damper and gas into the first row, too. */
+    HandLog fromTheFirst() {
+        LogRow r = rows.get(0);
+        rows.set(0, new LogRow(r.line(), r.timeS(), r.kelvin(), damper, null, gasPa, r.cone(), r.note()));
+        return this;
+    }
+
     HandLog note(String text) {
         LogRow r = last();
         rows.set(
