@@ -133,8 +133,8 @@ class SaidBricksTest {
         Alone.mm(cut, 4, 5);
         Alone.mark(cut, new Pt(161, 16), new Pt(161, 0));
         // 4.5 of 5 mm of a cut are little lacking, 10 of 20 mm of brick are much
-        Finding brick = Alone.one(
-                JOINT, bricks(kiln().flue("F", 200 - 31, 15.5, 40), On.LID), CAUTION, "F", "lid joint");
+        Finding brick =
+                Alone.one(JOINT, bricks(kiln().flue("F", 200 - 31, 15.5, 40), On.LID), CAUTION, "F", "lid joint");
         Alone.mm(brick, 10, 20);
     }
 
