@@ -229,7 +229,7 @@ class SaidMovesTest {
     void aNeedUnderTheTapeLeadsOnByATenth() {
         assertThat(floor(0, 0).move(h -> {
                     double x = h.centre().x();
-                    return Math.abs(h.centre().y()) > 1 ? 500 : x < 10 ? 10 - x : x < 10.05 ? 1e-9 : 0;
+                    return Math.abs(h.centre().y()) > 1 ? 500 : x < 10 ? 10 - x : x < 10.05 ? 1e-10 : 0;
                 }))
                 .isEqualTo("move A 10.1 mm (7/16 in) to the right" + ABOVE);
     }
