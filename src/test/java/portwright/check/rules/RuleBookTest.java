@@ -116,10 +116,10 @@ class RuleBookTest {
         return BOOK.check(Review.geometryOnly(d), Set.of(Section.GEOMETRY));
     }
 
-    /** A at 285 mm reaches 6 mm under the wall: a stop for drilling alone. It is off the axis too, a caution for both. */
+    /** A at 285 mm reaches 6 mm under the wall: a stop for drilling alone. The flame under its shelf, a note, is asked before the axis, a caution for both. */
     @Test
     void theWorstComesFirst() {
-        TestKiln k = kiln().inlet("A", 285, 0, 40);
+        TestKiln k = kiln().inlet("A", 285, 0, 40).roundShelf("shelf", 590, 300, 40);
         k.burners = List.of();
         CheckResult r = shapes(titled(k, UnitSystem.METRIC));
         List<Severity> order = r.findings().stream().map(Finding::severity).toList();

@@ -380,6 +380,28 @@ class FireWordsTest {
         assertThat(stops(b.limit("soot", "stop", lambda * 0.999), 1)).isEmpty();
     }
 
+    // ---- damper-range ----
+
+    /** Too little gas: where even the lower end of the band is too lean the level is never reached, and that end is told; else the middle figure. */
+    @ParameterizedTest
+    @CsvSource({"0.3, 0.1, CAUTION", "0.7, 0.1, CAUTION", "0.3, 0.5, STOP"})
+    void tooLittleGasForALevel(double heat, double least, Severity severity) {
+        FireBench b = kw(heat, Atmosphere.HEAVY).limit("damper-range", "least-open", least);
+        Review r = review(b);
+        double shut = r.fire().state(1173.15, least).lambda().orElseThrow();
+        Double low = r.fire().band(1173.15, least).lambda().low();
+        Finding f = b.run(new DamperRange()).get(0);
+        assertThat(f.message())
+                .contains(" at " + Say.n(least * 100, 0) + " % open it is still " + Say.n(shut, 2) + ".");
+        assertThat(f.forbids()).isEqualTo(Forbids.LIGHTING);
+        assertThat(f.parts()).containsExactly("flue A", "flue B");
+        assertThat(f.severity()).isEqualTo(severity);
+        double mid = f.limit().value();
+        assertThat(shut).isGreaterThan(mid);
+        assertThat(low != null && low > mid).isEqualTo(severity == Severity.STOP);
+        assertThat(f.measured().value()).isCloseTo(severity == Severity.STOP ? low : shut, within(1e-9));
+    }
+
     // ---- soot ----
 
     /** The richest of the states counts; the remedy's gas is in proportion to lambda, at least three tenths. */

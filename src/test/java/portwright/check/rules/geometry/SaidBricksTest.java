@@ -132,6 +132,10 @@ class SaidBricksTest {
         Finding cut = Alone.one(JOINT, bricks(kiln().flue("F", 200 - 39, 16, 40), On.LID), CAUTION, "F", "lid joint");
         Alone.mm(cut, 4, 5);
         Alone.mark(cut, new Pt(161, 16), new Pt(161, 0));
+        // 4.5 of 5 mm of a cut are little lacking, 10 of 20 mm of brick are much
+        Finding brick =
+                Alone.one(JOINT, bricks(kiln().flue("F", 200 - 31, 15.5, 40), On.LID), CAUTION, "F", "lid joint");
+        Alone.mm(brick, 10, 20);
     }
 
     /** Rows 40 mm apart: a hole of 40 mm that cuts one joint by 5 is 25 mm or less off the next, where 41 would clear it. */
@@ -182,6 +186,7 @@ class SaidBricksTest {
         Alone.one(ONE, overJoint(45.99), NOTE, "A");
         Finding at = Alone.one(ONE, overJoint(21), NOTE, "A");
         assertThat(at.message()).startsWith("0.0 mm (0 in) of its brick left beside A;");
+        assertThat(at.remedy()).startsWith("Drill slowly");
     }
 
     @Test

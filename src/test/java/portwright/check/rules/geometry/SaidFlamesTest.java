@@ -574,6 +574,19 @@ class SaidFlamesTest {
                 10);
     }
 
+    /** A post as thin as a line at the rim of the port is neither in the flame nor off it. */
+    @Test
+    void aPostAtTheFlamesEdge() {
+        Finding f = Alone.one(
+                POST,
+                kiln().wallInlet("A", 1, 0, 200, 40).roundShelf("shelf", 700, 300, 0, at(20, 300)),
+                CAUTION,
+                "A",
+                "shelf post 1");
+        Alone.mm(f, 0, 10);
+        assertThat(f.message()).isEqualTo("shelf post 1 stands 0.0 mm (0 in) from the flame of A.");
+    }
+
     @Test
     void whatBlowsAtNoPost() {
         // a lid's jet, a flue of the floor, a shelf without posts

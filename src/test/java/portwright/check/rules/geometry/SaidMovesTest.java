@@ -224,6 +224,16 @@ class SaidMovesTest {
         }
     }
 
+    /** What lacks less than the tape shows still leads on by a tenth. */
+    @Test
+    void aNeedUnderTheTapeLeadsOnByATenth() {
+        assertThat(floor(0, 0).move(h -> {
+                    double x = h.centre().x();
+                    return Math.abs(h.centre().y()) > 1 ? 500 : x < 10 ? 10 - x : x < 10.05 ? 1e-10 : 0;
+                }))
+                .isEqualTo("move A 10.1 mm (7/16 in) to the right" + ABOVE);
+    }
+
     // ---- what else forbids a place ----
 
     /** A leg of 30 mm at x = 60 forbids, at half of its 25 mm, from 11.5 to 108.5; from 50 on in steps of 3 the first free place is 110. */
