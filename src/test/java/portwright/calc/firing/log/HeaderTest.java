@@ -73,6 +73,8 @@ class HeaderTest {
         assertThat(of("a", "b")).isNull();
         assertThat(of("time", "amps")).isNull();
         assertThat(of("temp C", "amps")).isNull();
+        Header both = of("time", "date", "temp C");
+        assertThat(List.of(both.time(), both.date())).containsExactly(0, 1);
         Header h = of("date", "temp C");
         assertThat(h.time()).isZero();
         assertThat(h.date()).isEqualTo(-1);

@@ -12,6 +12,7 @@ class SpikesEndsTest extends SpikeCase {
         assertThat(wild(30, plateau(4, 3, 1200, 4))).containsExactly(4, 5, 6);
         assertThat(wild(30, plateau(4, 3, 800, 4))).containsExactly(4, 5, 6);
         assertThat(wild(30, 1000, 1200, 1050, 1000)).containsExactly(1, 2);
+        assertThat(wild(30, plateau(4, 3, 1200, 1))).containsExactly(4, 5, 6);
         // Over 60 K.
         assertThat(wild(30, plateau(4, 3, 1060, 4))).isEmpty();
         assertThat(wild(30, plateau(4, 3, 1061, 4))).containsExactly(4, 5, 6);
@@ -21,7 +22,7 @@ class SpikesEndsTest extends SpikeCase {
         // Back to less than half the height.
         assertThat(wild(30, 1000, 1000, 1000, 1200, 1200, 1200, 1099, 1099, 1099))
                 .containsExactly(3, 4, 5);
-        assertThat(wild(30, 1000, 1000, 1000, 1200, 1200, 1200, 1101, 1101, 1101))
+        assertThat(wild(30, 1000, 1000, 1000, 1200, 1200, 1200, 1100, 1100, 1100))
                 .isEmpty();
         // The way back is a jump too, and no way on.
         assertThat(wild(30, 1000, 1000, 1000, 1200, 1200, 1150, 1100, 1050, 1000, 1000))
