@@ -1,6 +1,8 @@
 package portwright.cli;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import portwright.file.DesignFile;
@@ -37,12 +39,22 @@ final class Designs {
     }
 
     private static ReadResult load(Path file) {
+        if (file.toString().isEmpty()) {
+            throw UserError.option(
+                    "the name of the design is empty. Write the path of a design, or make one with: new --list");
+        }
         try {
             return DesignFile.read(file);
         } catch (NoSuchFileException e) {
             throw new UserError(
                     Cli.MISUSE,
                     file + ": there is no such file. Write the path of a design, or make one with: new --list");
+        } catch (AccessDeniedException e) {
+            throw new UserError(Cli.MISUSE, file + ": cannot be read (no permission).");
+        } catch (FileSystemException e) {
+            throw new UserError(
+                    Cli.MISUSE,
+                    file + ": cannot be read (" + (e.getReason() == null ? "no such file" : e.getReason()) + ").");
         } catch (IOException e) {
             throw new UserError(Cli.MISUSE, file + ": cannot be read (" + e.getMessage() + ").");
         }

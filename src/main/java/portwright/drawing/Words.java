@@ -48,9 +48,14 @@ public final class Words {
 
     /** Writes lines downwards; answers the y where the next line's top would be. */
     public static double flow(Pen pen, String text, double x, double top, double width, TextStyle style) {
+        return flow(pen, wrap(pen, text, width, style), x, top, style);
+    }
+
+    /** The same of lines that are wrapped already. */
+    public static double flow(Pen pen, List<String> lines, double x, double top, TextStyle style) {
         double y = top;
         double size = pen.textSize(style);
-        for (String line : wrap(pen, text, width, style)) {
+        for (String line : lines) {
             pen.text(line, new Pt(x, y - size), Pen.Align.LEFT, 0, style);
             y -= size * LEADING;
         }

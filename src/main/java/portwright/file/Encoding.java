@@ -32,16 +32,6 @@ final class Encoding {
         String good = out.flip().toString();
         int line = 1 + (int) good.chars().filter(c -> c == '\n').count();
         int column = good.length() - good.lastIndexOf('\n');
-        if (result.isError()) {
-            problems.add(new Problem(
-                    line,
-                    column,
-                    "",
-                    String.format(
-                            "Byte 0x%02X is no UTF-8; the file seems to be saved in an old encoding such as Latin-1. Save it as UTF-8.",
-                            bytes[in.position()])));
-            return null;
-        }
         int zero = good.indexOf('\0');
         if (zero >= 0) {
             String head = good.substring(0, zero);
@@ -50,6 +40,16 @@ final class Encoding {
                     zero - head.lastIndexOf('\n'),
                     "",
                     "A zero byte: this is no text file, or it is saved as UTF-16. Save it as UTF-8."));
+            return null;
+        }
+        if (result.isError()) {
+            problems.add(new Problem(
+                    line,
+                    column,
+                    "",
+                    String.format(
+                            "Byte 0x%02X is no UTF-8; the file seems to be saved in an old encoding such as Latin-1. Save it as UTF-8.",
+                            bytes[in.position()])));
             return null;
         }
         return good;

@@ -116,7 +116,7 @@ public final class ForecastJson {
         for (Sample s : review.firing().forecast().value().nominal().samples()) {
             b.append(String.format(
                     Locale.ROOT,
-                    "%.4f,%d,%.2f,%.2f,%.2f,%.4f,%.4f,%.5f,%.5f,%s,%.4f,%s%n",
+                    "%.4f,%d,%.2f,%.2f,%.2f,%.4f,%.4f,%.5f,%.5f,%s,%.4f,%s\n",
                     s.timeS() / 3600,
                     s.step() + 1,
                     s.chamberK() - ZERO_C,

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 import portwright.calc.combustion.AtmosphereLevel;
 import portwright.calc.draft.DamperCurve;
 import portwright.calc.draft.DamperPlate;
@@ -40,8 +41,11 @@ public final class FireReview {
     private final Spread spread;
     private final int draws;
     private final Map<List<Double>, FireBand> bands = new HashMap<>();
+    private final Map<Asked, LevelSetting> levels = new ConcurrentHashMap<>();
     private FireUncertainty uncertainty;
     private List<FireSetting> settings;
+
+    private record Asked(AtmosphereLevel level, double kelvin) {}
 
     private FireReview(
             Design design,
@@ -201,7 +205,9 @@ public final class FireReview {
 
     /** Damper setting of one level, K. */
     public LevelSetting level(AtmosphereLevel level, double kelvin) {
-        return LevelSetting.of(level, kelvin, new DraftExchange(kiln.value()), plate());
+        return levels.computeIfAbsent(
+                new Asked(level, kelvin),
+                a -> LevelSetting.of(level, kelvin, new DraftExchange(kiln.value()), plate()));
     }
 
     /** Plate setting of a level with the band it may stand in; the design must have flues. */

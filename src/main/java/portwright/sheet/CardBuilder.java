@@ -1,6 +1,7 @@
 package portwright.sheet;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -162,16 +163,18 @@ public final class CardBuilder {
         return place == RoomPlace.OUTDOORS || place == RoomPlace.OPEN_SHED;
     }
 
-    /** Name of the lowest thermocouple in the wall where there are several; null else. */
+    /** Name of the lowest thermocouple in the wall where there are several, all with their places; null else. */
     private static String lowestProbe(Design design) {
         List<Fitting> fittings = design.kiln().fittings();
         List<Fitting> probes = fittings == null
                 ? List.of()
                 : fittings.stream()
                         .filter(f -> f.kind() == FittingKind.THERMOCOUPLE && f.on() == On.WALL)
-                        .sorted(Comparator.comparingDouble(f -> f.at().yMm()))
                         .toList();
-        return probes.size() < 2 ? null : probes.get(0).name();
+        return probes.size() < 2 || probes.stream().anyMatch(f -> f.at() == null)
+                ? null
+                : Collections.min(probes, Comparator.comparingDouble(f -> f.at().yMm()))
+                        .name();
     }
 
     /** The scale of the first step that names a temperature; °F where none does and the design is in inches. */

@@ -1,5 +1,6 @@
 package portwright.sheet;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -22,6 +23,9 @@ final class CardCautions {
     private final List<CardData.Caution> common;
     private final List<Said> own;
     private final boolean expected;
+
+    /** Heights of the design's own, mm; found when first asked for. */
+    private double[] ownHigh;
 
     private record Said(Severity severity, String words) {}
 
@@ -61,9 +65,12 @@ final class CardCautions {
     }
 
     private double height(int from, int to) {
-        return own.subList(from, to).stream()
-                .mapToDouble(o -> Words.height(c.pen, o.words(), columnWidth() - 4.6, CARE) + 0.6)
-                .sum();
+        if (ownHigh == null) {
+            ownHigh = own.stream()
+                    .mapToDouble(o -> Words.height(c.pen, o.words(), columnWidth() - 4.6, CARE) + 0.6)
+                    .toArray();
+        }
+        return Arrays.stream(ownHigh, from, to).sum();
     }
 
     /** How many stand in the first of two columns, so that the taller column is as low as can be. */

@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.text.Bidi;
 import java.text.Normalizer;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SortedSet;
@@ -26,6 +27,7 @@ final class Fonts {
 
     private final Map<TextStyle.Face, PDType0Font> fonts = new EnumMap<>(TextStyle.Face.class);
     private final Map<TextStyle.Face, CmapLookup> glyphs = new EnumMap<>(TextStyle.Face.class);
+    private final Map<TextStyle.Face, Map<Integer, Float>> advances = new EnumMap<>(TextStyle.Face.class);
     private final SortedSet<Integer> missing = new TreeSet<>();
 
     Fonts(PDDocument document) {
@@ -42,6 +44,7 @@ final class Fonts {
             TrueTypeFont ttf = new TTFParser().parse(new RandomAccessReadBuffer(in));
             fonts.put(face, PDType0Font.load(document, ttf, true));
             glyphs.put(face, ttf.getUnicodeCmapLookup());
+            advances.put(face, new HashMap<>());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -53,6 +56,9 @@ final class Fonts {
 
     /** The words as the face can print them, in the order of sight. */
     String printable(String words, TextStyle.Face face) {
+        if (plain(words)) {
+            return words;
+        }
         String t = Normalizer.normalize(words, Normalizer.Form.NFC);
         StringBuilder b = new StringBuilder(t.length());
         t.codePoints().forEach(c -> {
@@ -70,6 +76,16 @@ final class Fonts {
             }
         });
         return inOrderOfSight(b.toString());
+    }
+
+    /** Whether there are no signs but those of the keyboard, which every face has. */
+    private static boolean plain(String words) {
+        for (int i = 0; i < words.length(); i++) {
+            if (words.charAt(i) < ' ' || words.charAt(i) > '~') {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static String inOrderOfSight(String t) {
@@ -91,8 +107,18 @@ final class Fonts {
 
     double width(String words, TextStyle.Face face, double size) {
         String t = printable(words, face);
+        Map<Integer, Float> known = advances.get(face);
+        float sum = 0;
+        for (int i = 0; i < t.length(); i += Character.charCount(t.codePointAt(i))) {
+            sum += known.computeIfAbsent(t.codePointAt(i), c -> advance(c, face));
+        }
+        return sum / 1000.0 * size;
+    }
+
+    /** How far one sign moves on, thousandths of the type size. */
+    private float advance(int sign, TextStyle.Face face) {
         try {
-            return fonts.get(face).getStringWidth(t) / 1000.0 * size;
+            return fonts.get(face).getStringWidth(Character.toString(sign));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

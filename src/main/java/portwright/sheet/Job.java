@@ -6,6 +6,7 @@ import portwright.check.Forbids;
 import portwright.drawing.HoleNote;
 import portwright.drawing.PartLook;
 import portwright.geometry.KilnGeometry;
+import portwright.layout.DrillOutlook;
 import portwright.model.On;
 
 /** What every page of one print knows. */
@@ -16,7 +17,8 @@ record Job(
         SheetOptions options,
         ContentMark mark,
         PartLook look,
-        List<View> views) {
+        List<View> views,
+        DrillOutlook drill) {
     long stops() {
         return result.stops(Forbids.DRILLING);
     }

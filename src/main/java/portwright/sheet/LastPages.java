@@ -15,7 +15,6 @@ import portwright.drawing.Words;
 import portwright.form.FieldNames;
 import portwright.form.RuleWords;
 import portwright.geometry.Pt;
-import portwright.layout.DrillOutlook;
 import portwright.review.Assumed;
 
 /** The end of the print: cautions in full and whose word comes first, findings in full, what was not checked or assumed, sheets left out. */
@@ -43,18 +42,20 @@ final class LastPages {
     private final double width;
     private final double height;
     private final List<Page> pages = new ArrayList<>();
+    private final Wraps wraps;
     private Pen pen;
     private double y;
 
     private LastPages(Job job, Fonts fonts) {
         this.job = job;
         this.fonts = fonts;
+        wraps = new Wraps(fonts);
         width = job.paper().widthMm();
         height = job.paper().heightMm();
     }
 
-    /** The pages; sheet numbers go from {@code first} to {@code total}. */
-    static List<Page> of(Job job, int first, int total, Fonts fonts) {
+    /** The pages laid out but for their feet, after the words of other pages that may lack signs. */
+    static LastPages of(Job job, Fonts fonts) {
         LastPages l = new LastPages(job, fonts);
         l.findings();
         l.holes();
@@ -62,8 +63,21 @@ final class LastPages {
         l.sheets();
         l.lines();
         l.cautions();
-        l.finish(first, total);
-        return l.pages;
+        l.missing();
+        return l;
+    }
+
+    /** How many pages they are. */
+    int size() {
+        return pages.size();
+    }
+
+    /** The pages with their feet; sheet numbers go from {@code first} to {@code total}. */
+    List<Page> numbered(int first, int total) {
+        for (int i = 0; i < pages.size(); i++) {
+            LastFoot.draw(job, pages.get(i), fonts, "sheet " + (first + i) + " of " + total);
+        }
+        return pages;
     }
 
     private double textWidth() {
@@ -101,17 +115,17 @@ final class LastPages {
 
     private void para(String t, double indent, TextStyle s) {
         double w = textWidth() - indent;
-        room(Words.height(pen == null ? PdfPen.onPage(new Page(1, 1), fonts) : pen, t, w, s));
-        y = Words.flow(pen, t, Frame.MARGIN + indent, y, w, s);
+        room(wraps.high(t, w, s));
+        y = Words.flow(pen, wraps.lines(t, w, s), Frame.MARGIN + indent, y, s);
     }
 
     /** Items under a heading that a new page repeats; the last two stay together, so that no page begins with a single one that is left over. */
     private void list(String heading, List<String> items, double gap) {
         for (int i = 0; i < items.size(); i++) {
             int before = pages.size();
-            double high = Words.height(pen, items.get(i), textWidth(), TEXT);
+            double high = wraps.high(items.get(i), textWidth(), TEXT);
             boolean lastTwo = i == items.size() - 2;
-            room(lastTwo ? high + gap + Words.height(pen, items.get(i + 1), textWidth(), TEXT) : high);
+            room(lastTwo ? high + gap + wraps.high(items.get(i + 1), textWidth(), TEXT) : high);
             if (pages.size() > before) {
                 heading(heading + ", continued");
             }
@@ -130,9 +144,9 @@ final class LastPages {
             String source =
                     RuleWords.head(f.rule()) + ": " + f.source().line() + (f.limitSetByUser() ? " · your limit" : "");
             String remedy = f.remedy() == null ? "" : FieldNames.inWords(f.remedy());
-            room(Words.height(pen, f.message(), w, TextStyle.BOLD)
-                    + Words.height(pen, remedy, w, TEXT)
-                    + Words.height(pen, source, w, TextStyle.BAR)
+            room(wraps.high(f.message(), w, TextStyle.BOLD)
+                    + wraps.high(remedy, w, TEXT)
+                    + wraps.high(source, w, TextStyle.BAR)
                     + 2);
             Signs.severity(pen, f.severity(), new Pt(Frame.MARGIN + 3, y - 3), 5.6);
             para(f.message(), 9, TextStyle.BOLD);
@@ -188,7 +202,7 @@ final class LastPages {
     }
 
     private void wander() {
-        WanderRows table = new WanderRows(DrillOutlook.of(job.kiln().design()), HoleNote.of(job.kiln()));
+        WanderRows table = new WanderRows(job.drill(), HoleNote.of(job.kiln()));
         List<WanderRows.Row> rows = table.rows();
         if (rows.isEmpty()) {
             return;
@@ -272,13 +286,10 @@ final class LastPages {
         para(Cautions.LOCAL_CODE, 0, TextStyle.BOLD);
     }
 
-    private void finish(int first, int total) {
+    private void missing() {
         if (!fonts.missing().isEmpty()) {
             heading("Signs that the type face lacks");
             para(Fonts.SUBSTITUTE + " stands for: " + Fonts.words(fonts.missing()) + ".", 0, TEXT);
-        }
-        for (int i = 0; i < pages.size(); i++) {
-            LastFoot.draw(job, pages.get(i), fonts, "sheet " + (first + i) + " of " + total);
         }
     }
 }

@@ -2,6 +2,7 @@ package portwright.sheet;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.HexFormat;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 import portwright.drawing.Flavour;
@@ -16,6 +17,7 @@ import portwright.geometry.Pt;
  * (1 where there is none), or a reduction for small plans.
  */
 final class PdfPen implements Pen {
+    private static final HexFormat HEX = HexFormat.of().withUpperCase();
     /** Four curves make a circle; the radius is off by 0.03 % at most. */
     private static final double KAPPA = 0.5522847498;
 
@@ -222,11 +224,7 @@ final class PdfPen implements Pen {
                 .raw(mode + " Tr ");
         page.number(c).number(s).number(-s).number(c).n(px).n(py).raw("Tm <");
         try {
-            StringBuilder hex = new StringBuilder();
-            for (byte b : font.encode(t)) {
-                hex.append(String.format("%02X", b));
-            }
-            page.raw(hex.toString()).op("> Tj ET");
+            page.raw(HEX.formatHex(font.encode(t))).op("> Tj ET");
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

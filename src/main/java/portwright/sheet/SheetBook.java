@@ -10,6 +10,7 @@ import portwright.drawing.PartLook;
 import portwright.drawing.PartPainter;
 import portwright.geometry.Face;
 import portwright.geometry.KilnGeometry;
+import portwright.layout.DrillOutlook;
 import portwright.model.On;
 
 /** A whole drilling template: first sheet, full-size sheets, last sheets. */
@@ -75,10 +76,12 @@ public final class SheetBook {
                         case ALL -> "any part.";
                     });
         }
-        Job job = new Job(result, kiln, fileName, options, mark, look, views);
+        Job job = new Job(result, kiln, fileName, options, mark, look, views, DrillOutlook.of(kiln.design()));
         int tiles = views.stream().mapToInt(v -> v.tiling().printed().size()).sum();
         try (PdfFile file = new PdfFile(result.title(), mark)) {
-            int total = 1 + tiles + count(job, tiles, file.fonts());
+            FirstPage.of(job, 1, file.fonts());
+            LastPages last = LastPages.of(job, file.fonts());
+            int total = 1 + tiles + last.size();
             List<PagePicture> pictures = new ArrayList<>();
             List<Layout> layouts = new ArrayList<>();
             add(file, FirstPage.of(job, total, file.fonts()), pictures);
@@ -94,7 +97,7 @@ public final class SheetBook {
                 }
                 layouts.add(new Layout(v.painter(), v.words(), laid, v.remarks()));
             }
-            LastPages.of(job, number, total, file.fonts()).forEach(p -> add(file, p, pictures));
+            last.numbered(number, total).forEach(p -> add(file, p, pictures));
             return new Print(
                     file.bytes(), total, remarks(job, file.fonts()), List.copyOf(pictures), List.copyOf(layouts));
         }
@@ -137,12 +140,6 @@ public final class SheetBook {
             throw new SheetRefused(
                     not + ": " + stops + (stops == 1 ? " stop forbids" : " stops forbid") + " drilling. " + instead);
         }
-    }
-
-    /** Number of last sheets: laid out once for trial, after the words that may lack signs. */
-    private static int count(Job job, int tiles, Fonts fonts) {
-        FirstPage.of(job, 1, fonts);
-        return LastPages.of(job, tiles + 2, tiles + 2, fonts).size();
     }
 
     static double keepOut(KilnGeometry kiln) {

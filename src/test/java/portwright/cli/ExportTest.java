@@ -153,6 +153,19 @@ class ExportTest {
         assertThat(Path.of(one)).doesNotExist();
     }
 
+    /** Which of two thermocouples is the lower one is not told where one has no place. */
+    @Test
+    void aCardOfThermocouplesWithoutPlaces() throws Exception {
+        String one =
+                "{\"kind\": \"thermocouple\", \"name\": \"tc %d\", \"on\": \"wall\", \"panel\": 1, \"diameter\": \"8 mm\"}";
+        DesignText text = Starters.find("octagon-17").orElseThrow();
+        text = text.set("kiln.fittings", "[" + one.formatted(1) + ", " + one.formatted(2) + "]");
+        Path design = Files.writeString(folder.resolve("design.json"), text.toText());
+        Run r = run("card", design.toString(), "-o", folder.resolve("c.pdf").toString(), "--despite-stops");
+        assertThat(r.err()).isEmpty();
+        assertThat(r.exit()).isZero();
+    }
+
     private static final String STARTER = "templates/octagon-17.json";
 
     /** The starter with two fields of its first port changed, and of the burner that stands there. */

@@ -73,6 +73,40 @@ class HostileFilesTest {
                 .contains("4000000 digits");
     }
 
+    /** A log without end, and one that would fill the memory. */
+    @Test
+    void logsThatAreNoneAreRefused() throws Exception {
+        Path kiln = file(design.toText());
+        Path log = folder.resolve("log.csv");
+        for (String text : new String[] {
+            "time,temp C\n" + "\n".repeat(300_001), "time,temp C\n" + ",".repeat(10_000_000), "\r".repeat(300_001)
+        }) {
+            Files.writeString(log, text);
+            Ran r = run("record", log, kiln);
+            assertThat(r.exit()).isEqualTo(Cli.MISUSE);
+            assertThat(r.err()).contains(log + ": ", "That is no log of one firing", "one row in ten seconds");
+        }
+        if (Files.exists(Path.of("/dev/zero"))) {
+            assertThat(run("record", "/dev/zero", kiln).err()).contains("larger than 10 MB");
+        }
+        Path loop = Files.createSymbolicLink(folder.resolve("loop.csv"), Path.of("loop.csv"));
+        assertThat(run("record", loop, kiln).err())
+                .contains(loop + ": cannot be read (")
+                .doesNotContain("null", "Exception");
+        assertThat(run("check", loop).err())
+                .startsWith(loop + ": cannot be read (")
+                .doesNotContain("null", "Exception");
+        assertThat(run("check", "").err()).contains("the name of the design is empty");
+    }
+
+    /** UTF-16 without a mark is told as such, not as an old encoding. */
+    @Test
+    void utf16WithoutAMark() throws Exception {
+        Path f = Files.write(
+                folder.resolve("design.json"), design.toText().getBytes(java.nio.charset.StandardCharsets.UTF_16LE));
+        assertThat(run("check", f).err()).contains("UTF-16");
+    }
+
     @Test
     void fortyPortsAreReadAndFortyOneRefused() throws IOException {
         String port = design.getJson("ports[0]").orElseThrow();

@@ -1,6 +1,5 @@
 package portwright.calc.firing;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -30,26 +29,30 @@ public record HeatStop(double fromK, double seconds) {
     public static HeatStop shortest(KilnHeat kiln, GasExchange gas, List<Step> steps, double toK, Numerics numerics) {
         Numerics fine = new Numerics(
                 numerics.stepS(), FINER * numerics.intervalsPerLayer(), numerics.sampleS(), numerics.longestS());
-        List<HeatStop> all = new ArrayList<>();
+        HeatStop[] shortest = {null};
         for (double c : new double[] {1, 1 - Forecast.CONDUCTIVITY_BAND, 1 + Forecast.CONDUCTIVITY_BAND}) {
             KilnHeat k = kiln.conducting(c);
             Simulation.run(k, gas, steps, List.of(), fine, (step, share, state) -> {
                 if (step.gas()) {
-                    all.add(cool(k, gas, share, state.copy(), toK));
+                    double bound = shortest[0] == null ? LONGEST_S : shortest[0].seconds();
+                    HeatStop stop = cool(k, gas, share, state.copy(), toK, bound);
+                    if (shortest[0] == null || stop.seconds() < shortest[0].seconds()) {
+                        shortest[0] = stop;
+                    }
                 }
             });
         }
-        return all.stream()
-                .min((a, b) -> Double.compare(a.seconds(), b.seconds()))
-                .orElse(null);
+        return shortest[0];
     }
 
-    private static HeatStop cool(KilnHeat kiln, GasExchange gas, double damper, Balance state, double toK) {
+    /** @param bound seconds after which it is followed no more: another firing step falls sooner */
+    private static HeatStop cool(
+            KilnHeat kiln, GasExchange gas, double damper, Balance state, double toK, double bound) {
         Step off = new Step(new Step.To(toK), Step.FULL, false, false, Step.CONTROLLER, true, new Step.Share(damper));
         FlowCurve flow = new FlowCurve(kiln, gas, off, damper);
         double from = state.chamberK();
         double t = 0;
-        while (state.chamberK() > toK && t < LONGEST_S) {
+        while (state.chamberK() > toK && t < bound) {
             double before = state.chamberK();
             state.advance(STEP_S, Double.NaN, 0, flow);
             state.accept();

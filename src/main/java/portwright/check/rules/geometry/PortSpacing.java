@@ -1,6 +1,8 @@
 package portwright.check.rules.geometry;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import portwright.check.Findings;
 import portwright.check.Forbids;
@@ -9,8 +11,10 @@ import portwright.check.Mark;
 import portwright.check.Rule;
 import portwright.check.Severity;
 import portwright.geometry.Bore;
+import portwright.geometry.Face;
 import portwright.geometry.Hole;
 import portwright.geometry.KilnGeometry;
+import portwright.geometry.Pt;
 import portwright.geometry.Solids;
 import portwright.model.On;
 import portwright.review.Review;
@@ -33,12 +37,13 @@ public final class PortSpacing implements Rule {
     public void check(Review review, Limits limits, Findings out) {
         KilnGeometry kiln = review.geometry();
         List<Hole> holes = kiln.holes();
+        Map<Asked, String> moves = new HashMap<>();
         for (int i = 0; i < holes.size(); i++) {
             for (int j = i + 1; j < holes.size(); j++) {
                 Hole a = holes.get(i);
                 Hole b = holes.get(j);
                 if (near(kiln, a, b)) {
-                    judge(kiln, limits, out, a, b);
+                    judge(kiln, limits, out, a, b, moves);
                 }
             }
         }
@@ -68,7 +73,10 @@ public final class PortSpacing implements Rule {
         return apart == 1 || apart == kiln.panels().size() - 1;
     }
 
-    private void judge(KilnGeometry kiln, Limits limits, Findings out, Hole a, Hole b) {
+    /** What a move is sought for: holes of one size at one place ask the same of another hole. */
+    private record Asked(String hole, Face face, Pt off, double radius, double wanted) {}
+
+    private void judge(KilnGeometry kiln, Limits limits, Findings out, Hole a, Hole b, Map<Asked, String> moves) {
         double left = room(kiln, a, b);
         double d = Math.max(a.diameter(), b.diameter());
         double least = limits.value(id(), "limit");
@@ -86,7 +94,9 @@ public final class PortSpacing implements Rule {
                     .say(
                             Geo.mm(left, stop, caution) + " of brick between " + a.name() + " and " + b.name() + "; "
                                     + Geo.asked(stopped, stop, caution) + ".",
-                            Move.sentence(kiln, limits, b, caution, x -> room(kiln, a, x))));
+                            moves.computeIfAbsent(
+                                    new Asked(b.name(), a.face(), a.centre(), a.drilledRadius(), caution),
+                                    asked -> Move.sentence(kiln, limits, b, caution, x -> room(kiln, a, x)))));
         }
     }
 }
