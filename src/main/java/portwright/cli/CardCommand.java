@@ -59,9 +59,9 @@ final class CardCommand implements Callable<Integer> {
         Design design = Designs.read(file);
         Review review = Review.of(design);
         CheckResult result = new RuleBook(LimitTable.load()).check(review);
-        byte[] pdf;
+        FiringCard.Print card;
         try {
-            pdf = FiringCard.print(
+            card = FiringCard.print(
                     CardBuilder.of(result, design, CardForecast.of(review)),
                     size,
                     ContentMark.of(design),
@@ -69,10 +69,11 @@ final class CardCommand implements Callable<Integer> {
         } catch (SheetRefused e) {
             throw new UserError(Cli.STOP, e.getMessage());
         }
-        Output.write(out, pdf);
+        Output.write(out, card.pdf());
         spec.commandLine()
                 .getOut()
                 .println(out + ": firing card, " + size.words() + ", and the record for its back. Print at 100 %.");
+        card.remarks().forEach(spec.commandLine().getOut()::println);
         return Cli.OK;
     }
 }

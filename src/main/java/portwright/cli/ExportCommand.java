@@ -2,6 +2,7 @@ package portwright.cli;
 
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -30,7 +31,10 @@ final class ExportCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DESIGN", description = "design file")
     private Path file;
 
-    @Option(names = "--svg", paramLabel = "FOLDER", description = "folder for one SVG a face, such as floor-hot.svg")
+    @Option(
+            names = "--svg",
+            paramLabel = "FOLDER",
+            description = "folder for one SVG a face, such as floor-hot.svg; made where it is missing")
     private Path svg;
 
     @Option(names = "--csv", paramLabel = "FILE.csv", description = "hole schedule")
@@ -50,7 +54,7 @@ final class ExportCommand implements Callable<Integer> {
             names = "--face",
             paramLabel = "FACE",
             defaultValue = "both",
-            description = "hot, cold or both (default ${DEFAULT-VALUE})")
+            description = "hot, cold, both or drilled (default ${DEFAULT-VALUE})")
     private SheetOptions.Side face;
 
     @Spec
@@ -61,14 +65,20 @@ final class ExportCommand implements Callable<Integer> {
         if (svg == null && csv == null && markdown == null) {
             throw UserError.option("say what to export: --svg FOLDER, --csv FILE.csv or --md FILE.md.");
         }
+        Output.ready(csv, file);
+        Output.ready(markdown, file);
+        Output.apart(csv, markdown);
+        Output.folderReady(svg);
         Design design = Designs.read(file);
         Review review = Review.of(design);
         CheckResult result = new RuleBook(LimitTable.load()).check(review);
         Map<Path, String> files = new LinkedHashMap<>();
+        List<String> remarks = List.of();
         try {
             if (svg != null) {
-                SvgExport.all(result, review.geometry(), part, face)
-                        .forEach((name, text) -> files.put(svg.resolve(name), text));
+                SvgExport.Drawings drawings = SvgExport.all(result, review.geometry(), part, face);
+                drawings.files().forEach((name, text) -> files.put(svg.resolve(name), text));
+                remarks = drawings.remarks();
             }
             if (csv != null) {
                 files.put(csv, HoleSchedule.csv(result, review.geometry()));
@@ -79,10 +89,14 @@ final class ExportCommand implements Callable<Integer> {
         if (markdown != null) {
             files.put(markdown, FindingsMarkdown.write(result));
         }
+        if (svg != null) {
+            Output.makeFolder(svg);
+        }
         files.forEach((path, text) -> {
             Output.write(path, text);
             spec.commandLine().getOut().println(path);
         });
+        remarks.forEach(spec.commandLine().getOut()::println);
         return Cli.OK;
     }
 }

@@ -2,6 +2,7 @@ package portwright.cli;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import portwright.file.AtomicFile;
@@ -16,11 +17,8 @@ final class Output {
      * @param out null where nothing is to be written
      */
     static void ready(Path out, Path... read) {
-        Path folder = out == null ? null : out.toAbsolutePath().getParent();
-        if (folder != null && !Files.isDirectory(folder)) {
-            throw new UserError(
-                    Cli.FAULT,
-                    out + ": not written, there is no folder " + folder + ". Make it first, or write to another one.");
+        if (out != null) {
+            inFolder(out);
         }
         for (Path r : read) {
             if (out != null && same(out, r)) {
@@ -30,9 +28,58 @@ final class Output {
         }
     }
 
+    private static void inFolder(Path out) {
+        Path folder = out.toAbsolutePath().getParent();
+        if (folder != null && !Files.isDirectory(folder)) {
+            throw new UserError(
+                    Cli.FAULT,
+                    out + ": not written, there is no folder " + folder + ". Make it first, or write to another one.");
+        }
+    }
+
+    /** Refuses to write two things to one file. */
+    static void apart(Path one, Path other) {
+        if (one != null && other != null && same(one, other)) {
+            throw UserError.option(other + ": two things would go to that one file. Write them to two.");
+        }
+    }
+
+    /**
+     * Refuses, before any work, what can be no folder.
+     *
+     * @param folder null where none is wanted
+     */
+    static void folderReady(Path folder) {
+        if (folder == null || Files.isDirectory(folder)) {
+            return;
+        }
+        if (Files.exists(folder)) {
+            throw UserError.option(folder + ": that is a file, and a folder is wanted. Write the name of a folder.");
+        }
+        inFolder(folder);
+    }
+
+    /** Makes the folder where it is missing. */
+    static void makeFolder(Path folder) {
+        if (Files.isDirectory(folder)) {
+            return;
+        }
+        try {
+            Files.createDirectory(folder);
+        } catch (IOException e) {
+            throw new UserError(Cli.FAULT, folder + ": this folder cannot be made" + why(e) + ". Nothing was written.");
+        }
+    }
+
+    private static String why(IOException e) {
+        return e instanceof AccessDeniedException ? " (no permission)" : "";
+    }
+
     private static boolean same(Path a, Path b) {
         try {
-            return Files.exists(a) && Files.exists(b) && Files.isSameFile(a, b);
+            return Files.exists(a) && Files.exists(b)
+                    ? Files.isSameFile(a, b)
+                    : a.toAbsolutePath().normalize().equals(b.toAbsolutePath().normalize());
         } catch (IOException e) {
             return a.toAbsolutePath().normalize().equals(b.toAbsolutePath().normalize());
         }
@@ -44,7 +91,10 @@ final class Output {
         } catch (IOException e) {
             throw new UserError(
                     Cli.FAULT,
-                    file + ": not written (" + e.getMessage() + "). No half file was left; an old one stands.");
+                    file + ": not written (" + e.getMessage() + "). "
+                            + (Files.isRegularFile(file)
+                                    ? "The old file stands as it was."
+                                    : "No file was left there."));
         }
     }
 

@@ -3,6 +3,7 @@ package portwright.cli;
 import java.io.FilterWriter;
 import java.io.IOException;
 import java.io.Writer;
+import portwright.units.PlainSigns;
 
 /**
  * What goes to a terminal: a name in a design, a log or a path must not steer it. Control characters and those that turn the direction of
@@ -24,7 +25,7 @@ final class PlainWriter extends FilterWriter {
         if (held.length() > 0 || ch == ESCAPE) {
             colour(ch);
         } else {
-            out.write(steers(ch) ? '\uFFFD' : ch);
+            out.write(steers(ch) ? PlainSigns.INSTEAD : ch);
         }
     }
 
@@ -50,14 +51,12 @@ final class PlainWriter extends FilterWriter {
         held.setLength(0);
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            out.write(steers(c) || c == ESCAPE ? '\uFFFD' : c);
+            out.write(steers(c) || c == ESCAPE ? PlainSigns.INSTEAD : c);
         }
     }
 
     private static boolean steers(char c) {
-        return Character.isISOControl(c) && c != '\n' && c != '\r' && c != '\t'
-                || c >= '\u202A' && c <= '\u202E'
-                || c >= '\u2066' && c <= '\u2069';
+        return PlainSigns.steers(c) && c != '\n' && c != '\r' && c != '\t';
     }
 
     @Override

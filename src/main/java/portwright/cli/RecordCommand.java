@@ -59,6 +59,7 @@ final class RecordCommand implements Callable<Integer> {
     public Integer call() {
         Output.ready(csv, files.toArray(Path[]::new));
         Output.ready(fit, files.toArray(Path[]::new));
+        Output.apart(csv, fit);
         Path designFile = files.get(files.size() - 1);
         for (Path p : files.subList(0, files.size() - 1)) {
             if (p.toString().toLowerCase(java.util.Locale.ROOT).endsWith(".json")) {

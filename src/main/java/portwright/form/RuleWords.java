@@ -32,6 +32,7 @@ public final class RuleWords {
             Map.entry("saw-depth", "Deeper than a hole saw cuts"),
             Map.entry("facet-rule", "Sides and bricks disagree"),
             Map.entry("jacket", "Cut the metal first"),
+            Map.entry("alike-names", "Names that look alike"),
             Map.entry("brick-kind", "Know your brick"),
             Map.entry("flue-inlet-ratio", "Flue area against inlets"),
             Map.entry("clean-burn", "Burning clean"),

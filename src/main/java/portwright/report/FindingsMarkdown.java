@@ -5,6 +5,7 @@ import portwright.check.CheckResult;
 import portwright.check.Finding;
 import portwright.check.Forbids;
 import portwright.check.Severity;
+import portwright.units.PlainSigns;
 
 /** Verdicts and findings as Markdown, for notes and messages. */
 public final class FindingsMarkdown {
@@ -51,7 +52,6 @@ public final class FindingsMarkdown {
     }
 
     private static String escape(String t) {
-        return t.replaceAll("[\\s\\p{Cc}\\u202A-\\u202E\\u2066-\\u2069]+", " ")
-                .replaceAll("([\\\\`*_\\[\\]<>#|])", "\\\\$1");
+        return PlainSigns.line(t).replaceAll("([\\\\`*_\\[\\]<>#|])", "\\\\$1");
     }
 }

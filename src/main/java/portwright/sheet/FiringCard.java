@@ -46,11 +46,18 @@ public final class FiringCard {
     }
 
     /**
+     * A finished card.
+     *
+     * @param remarks what whoever prints it should know: signs substituted
+     */
+    public record Print(byte[] pdf, List<String> remarks) {}
+
+    /**
      * The card as PDF; the same data give the same bytes.
      *
      * @throws SheetRefused when a stop forbids lighting or a rule against it was not checked, unless {@code despiteStops}
      */
-    public static byte[] print(CardData data, Paper paper, ContentMark mark, boolean despiteStops) {
+    public static Print print(CardData data, Paper paper, ContentMark mark, boolean despiteStops) {
         boolean forbidden = data.stops() > 0 || !data.unproven().isEmpty();
         if (forbidden && !despiteStops) {
             String why = data.stops() > 0
@@ -68,7 +75,7 @@ public final class FiringCard {
             for (Page page : back(data, paper, file, forbidden, fronts)) {
                 file.add(page);
             }
-            return file.bytes();
+            return new Print(file.bytes(), file.fonts().remarks());
         }
     }
 

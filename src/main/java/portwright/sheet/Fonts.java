@@ -6,9 +6,11 @@ import java.io.UncheckedIOException;
 import java.text.Bidi;
 import java.text.Normalizer;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -99,5 +101,23 @@ final class Fonts {
     /** Signs that no face could print, as code points. */
     SortedSet<Integer> missing() {
         return missing;
+    }
+
+    /** What whoever asked for the print should know of such signs; empty where there are none. */
+    List<String> remarks() {
+        return remarks(missing);
+    }
+
+    static List<String> remarks(SortedSet<Integer> missing) {
+        return missing.isEmpty()
+                ? List.of()
+                : List.of((missing.size() == 1
+                                ? "1 sign is not in the type face and prints as "
+                                : missing.size() + " signs are not in the type face and print as ")
+                        + SUBSTITUTE + ": " + words(missing) + ".");
+    }
+
+    static String words(SortedSet<Integer> signs) {
+        return signs.stream().map(c -> String.format("U+%04X", c)).collect(Collectors.joining(", "));
     }
 }

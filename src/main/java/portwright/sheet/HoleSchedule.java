@@ -11,6 +11,7 @@ import portwright.model.On;
 import portwright.model.UnitSystem;
 import portwright.units.Format;
 import portwright.units.InchFraction;
+import portwright.units.PlainSigns;
 
 /**
  * Places of the holes for setting out with a tape.
@@ -20,6 +21,11 @@ import portwright.units.InchFraction;
  */
 public final class HoleSchedule {
     private static final String BEFORE = "Offer up the real parts first; local codes and licensed practice come first.";
+
+    /** 1/64 in is 0.396875 mm. */
+    private static final int MM_DECIMALS = 6;
+
+    private static final int BEARING_DECIMALS = 4;
 
     private HoleSchedule() {}
 
@@ -118,12 +124,12 @@ public final class HoleSchedule {
     }
 
     /**
-     * The schedule as CSV: header line, mm with two decimals, decimal points, and on each line what comes before the drill.
+     * The schedule as CSV: header line, decimal points, mm with so many decimals that 1/64 in is whole, no sign that steers a reader, and on each line what comes before the drill.
      *
      * @throws SheetRefused like the drilling template
      */
     public static String csv(CheckResult result, KilnGeometry kiln) {
-        SheetBook.refuse(result, kiln, false);
+        SheetBook.refuseExport(result, kiln);
         StringBuilder b = new StringBuilder(
                 "no,hole,role,part,diameter_mm,saw,saw_mm,metal_hole_mm,from_left_mm,from_back_or_floor_mm,radius_mm,bearing_deg,before_drilling\n");
         for (Row r : of(kiln)) {
@@ -134,26 +140,31 @@ public final class HoleSchedule {
                             quote(h.name()),
                             h.port().role().id(),
                             r.part,
-                            two(h.diameter()),
+                            mm(h.diameter()),
                             quote(r.note.saw().size().typed()),
-                            two(r.note.saw().diameterMm()),
-                            two(r.note.metalMm()),
-                            two(r.fromLeftMm),
-                            two(r.fromOtherMm),
-                            two(r.radiusMm),
-                            two(r.bearingDeg),
+                            mm(r.note.saw().diameterMm()),
+                            mm(r.note.metalMm()),
+                            mm(r.fromLeftMm),
+                            mm(r.fromOtherMm),
+                            mm(r.radiusMm),
+                            number(r.bearingDeg, BEARING_DECIMALS),
                             BEFORE))
                     .append('\n');
         }
         return b.toString();
     }
 
-    private static String two(double v) {
-        return Double.isNaN(v) ? "" : Format.plain(v, 2);
+    private static String mm(double v) {
+        return number(v, MM_DECIMALS);
+    }
+
+    private static String number(double v, int decimals) {
+        return Double.isNaN(v) ? "" : Format.plain(v, decimals);
     }
 
     private static String quote(String t) {
-        String s = !t.isEmpty() && "=+-@".indexOf(t.charAt(0)) >= 0 ? "'" + t : t;
-        return s.contains(",") || s.contains("\"") || s.contains("\n") ? "\"" + s.replace("\"", "\"\"") + "\"" : s;
+        String plain = PlainSigns.shown(t);
+        String s = !plain.isEmpty() && "=+-@".indexOf(plain.charAt(0)) >= 0 ? "'" + plain : plain;
+        return s.contains(",") || s.contains("\"") ? "\"" + s.replace("\"", "\"\"") + "\"" : s;
     }
 }

@@ -279,15 +279,7 @@ final class LastPages {
     private void finish(int first, int total) {
         if (!fonts.missing().isEmpty()) {
             heading("Signs that the type face lacks");
-            para(
-                    Fonts.SUBSTITUTE + " stands for: "
-                            + String.join(
-                                    ", ",
-                                    fonts.missing().stream()
-                                            .map(c -> String.format("U+%04X", c))
-                                            .toList()) + ".",
-                    0,
-                    TEXT);
+            para(Fonts.SUBSTITUTE + " stands for: " + Fonts.words(fonts.missing()) + ".", 0, TEXT);
         }
         for (int i = 0; i < pages.size(); i++) {
             LastFoot.draw(job, pages.get(i), fonts, "sheet " + (first + i) + " of " + total);

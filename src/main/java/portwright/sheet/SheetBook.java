@@ -106,15 +106,36 @@ public final class SheetBook {
     }
 
     /** Ends with {@link SheetRefused} where nobody may drill from paper. */
-    static void refuse(CheckResult result, KilnGeometry kiln, boolean despiteStops) {
+    private static void refuse(CheckResult result, KilnGeometry kiln, boolean despiteStops) {
+        refuse(
+                result,
+                kiln,
+                despiteStops,
+                "Not printed",
+                "Mend the design, or add --despite-stops for struck-through sheets to look at.");
+    }
+
+    /** The same of what a cutter or a spreadsheet gets, which nothing can strike through. */
+    static void refuseExport(CheckResult result, KilnGeometry kiln) {
+        refuse(
+                result,
+                kiln,
+                false,
+                "Not exported",
+                "Mend the design. The findings alone: export --md; struck-through sheets to look at: sheet --despite-stops.");
+    }
+
+    private static void refuse(
+            CheckResult result, KilnGeometry kiln, boolean despiteStops, String not, String instead) {
         long stops = result.stops(Forbids.DRILLING);
         if (kiln.design().kiln().elements() == null) {
             throw new SheetRefused(
-                    "Not printed: the kiln's elements are unknown, so no hole can be kept clear of them. Type them in the Kiln step, or say there that there are none (in the file: kiln.elements, [] for none).");
+                    not
+                            + ": the kiln's elements are unknown, so no hole can be kept clear of them. Type them in the Kiln step, or say there that there are none (in the file: kiln.elements, [] for none).");
         }
         if (stops > 0 && !despiteStops) {
-            throw new SheetRefused("Not printed: " + stops + (stops == 1 ? " stop forbids" : " stops forbid")
-                    + " drilling. Mend the design, or add --despite-stops for struck-through sheets to look at.");
+            throw new SheetRefused(
+                    not + ": " + stops + (stops == 1 ? " stop forbids" : " stops forbid") + " drilling. " + instead);
         }
     }
 
@@ -156,14 +177,7 @@ public final class SheetBook {
         for (View v : job.views()) {
             out.addAll(v.remarks());
         }
-        if (!fonts.missing().isEmpty()) {
-            out.add(fonts.missing().size() + " signs are not in the type face and print as " + Fonts.SUBSTITUTE + ": "
-                    + String.join(
-                            ", ",
-                            fonts.missing().stream()
-                                    .map(c -> String.format("U+%04X", c))
-                                    .toList()) + ".");
-        }
+        out.addAll(fonts.remarks());
         return out;
     }
 }

@@ -5,6 +5,8 @@ import java.io.UncheckedIOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import portwright.check.CheckResult;
 import portwright.drawing.Box;
@@ -30,28 +32,36 @@ public final class SvgExport {
     private SvgExport() {}
 
     /**
-     * All faces asked for, by file name, for example {@code floor-hot.svg}.
+     * The drawings of one export.
+     *
+     * @param files texts by file name, for example {@code floor-hot.svg}
+     * @param remarks what whoever asked for them should know: signs substituted
+     */
+    public record Drawings(Map<String, String> files, List<String> remarks) {}
+
+    /**
+     * All faces asked for.
      *
      * @throws SheetRefused like the drilling template
      */
-    public static Map<String, String> all(
-            CheckResult result, KilnGeometry kiln, SheetOptions.Part part, SheetOptions.Side side) {
-        SheetBook.refuse(result, kiln, false);
+    public static Drawings all(CheckResult result, KilnGeometry kiln, SheetOptions.Part part, SheetOptions.Side side) {
+        SheetBook.refuseExport(result, kiln);
         Map<String, String> out = new LinkedHashMap<>();
         SheetOptions options = new SheetOptions(Paper.parse("a4"), part, side, 1, 1, false);
         PartLook look = PartLook.full(SheetBook.keepOut(kiln));
+        SortedSet<Integer> missing = new TreeSet<>();
         for (Face f : SheetBook.faces(kiln, options)) {
             String name =
                     f.on().id() + (f.on() == On.WALL ? "-" + f.panel() : "") + (f.hot() ? "-hot" : "-cold") + ".svg";
-            out.put(name, one(new View(new PartPainter(kiln, f, result.findings(), look), null), kiln));
+            out.put(name, one(new View(new PartPainter(kiln, f, result.findings(), look), null), kiln, missing));
         }
         if (out.isEmpty()) {
             throw new SheetRefused("Nothing to draw: no port is placed in that part.");
         }
-        return out;
+        return new Drawings(out, Fonts.remarks(missing));
     }
 
-    private static String one(View view, KilnGeometry kiln) {
+    private static String one(View view, KilnGeometry kiln, SortedSet<Integer> missing) {
         Box b = view.painter().bounds();
         double width = Math.max(b.width(), CheckBar.INCH_LENGTH_MM + 20) + 2 * MARGIN;
         double height = b.height() + 2 * MARGIN + HEAD + FOOT;
@@ -96,6 +106,7 @@ public final class SvgExport {
                     Pen.Align.LEFT,
                     0,
                     TextStyle.BAR);
+            missing.addAll(fonts.missing());
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

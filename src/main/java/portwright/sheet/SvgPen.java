@@ -9,6 +9,7 @@ import portwright.drawing.Pen;
 import portwright.drawing.TextStyle;
 import portwright.geometry.Pt;
 import portwright.units.Format;
+import portwright.units.PlainSigns;
 
 /** Writes SVG in millimetres, one class a line style, so that a cutter's program can pick the saw circles. */
 final class SvgPen implements Pen {
@@ -204,7 +205,7 @@ final class SvgPen implements Pen {
 
     /** Text as XML may hold it: control characters, halves of pairs and marks of direction become a space. */
     static String escape(String t) {
-        return t.replaceAll("[\\p{Cc}\\p{Cs}\\uFFFE\\uFFFF\\u202A-\\u202E\\u2066-\\u2069]", " ")
+        return PlainSigns.xml(t)
                 .replace("&", "&amp;")
                 .replace("<", "&lt;")
                 .replace(">", "&gt;")

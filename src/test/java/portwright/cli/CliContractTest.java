@@ -312,7 +312,9 @@ class CliContractTest {
         for (String[] args : new String[][] {
             {"sheet", EXAMPLE.toString(), "-o", nowhere + ".pdf", "--part", "lid", "--face", "hot"},
             {"new", "octagon-17", "-o", nowhere + ".json"},
-            {"forecast", EXAMPLE.toString(), "--csv", nowhere + ".csv"}
+            {"forecast", EXAMPLE.toString(), "--csv", nowhere + ".csv"},
+            {"export", EXAMPLE.toString(), "--md", nowhere + ".md"},
+            {"export", EXAMPLE.toString(), "--svg", nowhere}
         }) {
             Run r = run(args);
             assertThat(r.exit()).as(String.join(" ", args)).isEqualTo(3);

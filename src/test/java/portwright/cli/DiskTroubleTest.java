@@ -89,6 +89,9 @@ class DiskTroubleTest {
                 .as(what)
                 .contains(args[args.length - 1])
                 .doesNotContain("Exception", "\tat ", "fault of the program");
+        boolean old =
+                before.containsKey(Path.of(args[args.length - 1]).getFileName().toString());
+        assertThat(err.toString()).as(what).doesNotContain(old ? "No file was left" : "The old file");
         Map<String, byte[]> after = content(folder);
         assertThat(after.keySet()).as(what).isEqualTo(before.keySet());
         after.forEach((name, bytes) -> assertThat(bytes).as(what + " " + name).isEqualTo(before.get(name)));

@@ -33,6 +33,8 @@ class NotOverInputTest {
                 List.of("sheet", d, "-o", d),
                 List.of("card", d, "-o", roundabout),
                 List.of("forecast", d, "--csv", d),
+                List.of("export", d, "--csv", d),
+                List.of("export", d, "--md", roundabout),
                 List.of("record", log.toString(), d, "--csv", log.toString()),
                 List.of("record", log.toString(), d, "--fit", d))) {
             StringWriter err = new StringWriter();

@@ -295,7 +295,8 @@ class CardAndForecastTest {
             Design design =
                     design().set("firing.steps", steps.toString()).read().design();
             CardData many = CardBuilder.of(Prints.nothingFound(design), design, CardForecast.none());
-            byte[] pdf = FiringCard.print(many, Paper.parse("a4"), ContentMark.of(design), false);
+            byte[] pdf = FiringCard.print(many, Paper.parse("a4"), ContentMark.of(design), false)
+                    .pdf();
             try (PDDocument d = Loader.loadPDF(pdf)) {
                 List<String> words = new ArrayList<>();
                 for (int i = 0; i < d.getNumberOfPages() - 1; i++) {

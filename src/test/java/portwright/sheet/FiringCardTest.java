@@ -86,8 +86,11 @@ class FiringCardTest {
 
     @Test
     void onePageWithTheFlueAtFullSizeAndRowsForADayOnTheBack() throws IOException {
-        byte[] pdf = FiringCard.print(data(Prints.nothingFound(club)), a4, mark, false);
-        assertThat(pdf).isEqualTo(FiringCard.print(data(Prints.nothingFound(club)), a4, mark, false));
+        byte[] pdf = FiringCard.print(data(Prints.nothingFound(club)), a4, mark, false)
+                .pdf();
+        assertThat(pdf)
+                .isEqualTo(FiringCard.print(data(Prints.nothingFound(club)), a4, mark, false)
+                        .pdf());
         PrintedPage p = page(pdf);
         assertThat(p.strokedCircles).anyMatch(c -> Math.abs(2 * c.radius() - 38.1) < 0.05);
         assertThat(p.words)
@@ -124,7 +127,7 @@ class FiringCardTest {
                     .satisfies(s -> assertThat(s.across())
                             .containsSubsequence("shut the cylinder", "flame die", "10 min", "then only plug"));
             assertThat(card.shutHeading()).contains("back to electricity");
-            PrintedPage p = page(FiringCard.print(card, a4, mark, true));
+            PrintedPage p = page(FiringCard.print(card, a4, mark, true).pdf());
             assertThat(p.words.keySet()).as(starter).noneMatch(w -> w.contains("…") && !w.startsWith("Firing card: "));
         }
     }
@@ -214,13 +217,15 @@ class FiringCardTest {
                 .distinct()
                 .toList());
         for (String s : List.of("a4", "letter")) {
-            PrintedPage p = page(FiringCard.print(data(all), Paper.parse(s), mark, true));
+            PrintedPage p =
+                    page(FiringCard.print(data(all), Paper.parse(s), mark, true).pdf());
             assertThat(p.extent[1]).as(s).isGreaterThanOrEqualTo(12);
             String words = String.join(" ", p.words.keySet());
             assertThat(Caution.forCard())
                     .allSatisfy(c -> assertThat(words).as(c.id()).contains(c.card()));
         }
-        PrintedPage few = page(FiringCard.print(data(with(List.of())), Paper.parse("a4"), mark, true));
+        PrintedPage few = page(FiringCard.print(data(with(List.of())), Paper.parse("a4"), mark, true)
+                .pdf());
         assertThat(few.words.get("clock").y())
                 .as("the record begins on the front")
                 .isGreaterThan(40);
@@ -245,7 +250,7 @@ class FiringCardTest {
                     Collections.nCopies(s.equals("a4") ? 13 : 10, "A line that the forecast adds."),
                     "");
             CardData card = CardBuilder.of(with(List.of()), club, full);
-            byte[] pdf = FiringCard.print(card, Paper.parse(s), mark, true);
+            byte[] pdf = FiringCard.print(card, Paper.parse(s), mark, true).pdf();
             String front = String.join(" ", page(pdf, 0).words.keySet());
             String back = String.join(" ", page(pdf, 1).words.keySet());
             assertThat(front).as(s).contains("Cautions are on the back");
@@ -298,13 +303,15 @@ class FiringCardTest {
         assertThatThrownBy(() -> FiringCard.print(data(r), a4, mark, false))
                 .isInstanceOf(SheetRefused.class)
                 .hasMessageContaining("CO in the room (fill in Room: place)");
-        assertThat(page(FiringCard.print(data(r), a4, mark, true)).words).containsKey("NOT CHECKED: DO NOT LIGHT");
+        assertThat(page(FiringCard.print(data(r), a4, mark, true).pdf()).words)
+                .containsKey("NOT CHECKED: DO NOT LIGHT");
     }
 
     @Test
     void otherPapersHoldItToo() throws IOException {
         for (Paper paper : Paper.named()) {
-            page(FiringCard.print(data(Prints.nothingFound(club)), paper, mark, false))
+            page(FiringCard.print(data(Prints.nothingFound(club)), paper, mark, false)
+                            .pdf())
                     .keepsItsMargins(paper, "card");
         }
     }

@@ -23,7 +23,8 @@ class PipedCardTest {
     private static String words(Design d) throws IOException {
         CardData data = CardBuilder.of(Prints.nothingFound(d), d, CardForecast.none());
         List<String> out = new ArrayList<>();
-        try (PDDocument pdf = Loader.loadPDF(FiringCard.print(data, Paper.parse("a4"), ContentMark.of(d), true))) {
+        try (PDDocument pdf = Loader.loadPDF(FiringCard.print(data, Paper.parse("a4"), ContentMark.of(d), true)
+                .pdf())) {
             for (int i = 0; i < pdf.getNumberOfPages(); i++) {
                 out.addAll(new PrintedPage(pdf.getPage(i)).words.keySet());
             }

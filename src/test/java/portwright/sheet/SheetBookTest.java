@@ -232,7 +232,7 @@ class SheetBookTest {
                         .toList())
                 .hasSize(5)
                 .element(1)
-                .isEqualTo("1,inlet A,inlet,floor,34.92,1 3/8 in,34.92,53.92,177.8,279.4,101.6,270,"
+                .isEqualTo("1,inlet A,inlet,floor,34.925,1 3/8 in,34.925,53.925,177.8,279.4,101.6,270,"
                         + "Offer up the real parts first; local codes and licensed practice come first.");
         assertThatThrownBy(() -> HoleSchedule.csv(stopped(club), KilnGeometry.of(club)))
                 .isInstanceOf(SheetRefused.class)

@@ -49,7 +49,8 @@ class WordsOnTheCardTest {
         Review review = Review.of(design);
         CardData card = CardBuilder.of(new RuleBook(LimitTable.load()).check(review), design, CardForecast.of(review));
         for (String paper : List.of("a4", "letter")) {
-            byte[] pdf = FiringCard.print(card, Paper.parse(paper), ContentMark.of(design), true);
+            byte[] pdf = FiringCard.print(card, Paper.parse(paper), ContentMark.of(design), true)
+                    .pdf();
             try (PDDocument d = Loader.loadPDF(pdf)) {
                 assertThat(d.getNumberOfPages()).as(paper).isLessThanOrEqualTo(paper.equals("a4") ? a4 : letter);
                 for (int i = 0; i < d.getNumberOfPages(); i++) {

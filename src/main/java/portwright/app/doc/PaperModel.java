@@ -274,7 +274,8 @@ public final class PaperModel {
             CardData data = CardBuilder.of(
                     result, review.design(), review.fire() == null ? CardForecast.none() : CardForecast.of(review));
             card = FiringCard.picture(data, Paper.parse(choice().paper()), mark);
-            cardPdf = FiringCard.print(data, Paper.parse(choice().paper()), mark, false);
+            cardPdf = FiringCard.print(data, Paper.parse(choice().paper()), mark, false)
+                    .pdf();
         } catch (SheetRefused | IllegalArgumentException e) {
             cardRefused = words(e.getMessage());
         }

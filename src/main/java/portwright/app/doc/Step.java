@@ -8,6 +8,7 @@ public enum Step {
     PORTS(
             "Ports",
             Set.of(
+                    "alike-names",
                     "inside-chamber",
                     "edge-distance",
                     "port-spacing",

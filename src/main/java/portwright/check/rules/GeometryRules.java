@@ -32,7 +32,8 @@ public final class GeometryRules {
             new SawDepth(),
             new FacetRule(),
             new Jacket(),
-            new BrickKind());
+            new BrickKind(),
+            new AlikeNames());
 
     private GeometryRules() {}
 

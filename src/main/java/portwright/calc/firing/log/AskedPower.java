@@ -61,7 +61,7 @@ final class AskedPower {
         if (step.goal() instanceof Step.Hold) {
             return !f.vague(s) && f.kelvin[i] < start - HOLD_K ? full : Double.NaN;
         }
-        if (step.goal() instanceof Step.To to && to.temperatureK() < start) {
+        if (f.cools(s)) {
             return Double.NaN;
         }
         if (Double.isInfinite(step.rateKPerS())) {
@@ -102,8 +102,7 @@ final class AskedPower {
             peak = Math.max(peak, f.kelvin[k]);
         }
         double start = f.tracker.begin[step] < 0 ? f.kelvin[i] : f.kelvin[f.tracker.begin[step]];
-        boolean cools = x.goal() instanceof Step.To to && to.temperatureK() < start;
-        boolean behind = !cools && f.kelvin[i] < peak - 2 * LAG_K;
+        boolean behind = !f.cools(step, start) && f.kelvin[i] < peak - 2 * LAG_K;
         return !Double.isNaN(x.elementShare()) || full || behind ? most(step) : Double.NaN;
     }
 }

@@ -44,8 +44,7 @@ public record Broken(int power, Kind what, int probe) {
 
     /** Whether a record without a finding of power would have shown this one. */
     private static boolean sound(RecordResult r, Kind what) {
-        if (r.findings().stream()
-                .anyMatch(x -> POWER.contains(x.kind()) || x.kind() == Kind.WEAK || x.kind() == Kind.MORE_POWER)) {
+        if (r.findings().stream().anyMatch(x -> x.kind() == Kind.WEAK || x.kind() == Kind.MORE_POWER)) {
             return false;
         }
         if (r.own() != null) {

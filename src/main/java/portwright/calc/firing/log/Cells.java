@@ -34,7 +34,6 @@ final class Cells {
                 }
             } else if (c == '"' && cell.toString().isBlank()) {
                 quoted = true;
-                cell.setLength(0);
             } else if (c == delimiter) {
                 out.add(clean(cell.toString()));
                 cell.setLength(0);
@@ -65,14 +64,12 @@ final class Cells {
 
     /** Decides from all numbers of a column: 3 digits after every comma beside plain whole numbers, or beside points, means thousands. */
     static Comma comma(List<String> cells) {
-        boolean plain = false;
-        boolean point = false;
+        boolean without = false;
         for (String s : cells) {
             int c = s.indexOf(',');
             int p = s.indexOf('.');
             if (c < 0) {
-                plain |= p < 0 && !s.isEmpty();
-                point |= p >= 0;
+                without |= !s.isEmpty();
                 continue;
             }
             if (p >= 0) {
@@ -86,7 +83,7 @@ final class Cells {
                 return Comma.DECIMAL;
             }
         }
-        return plain || point ? Comma.THOUSANDS : Comma.DECIMAL;
+        return without ? Comma.THOUSANDS : Comma.DECIMAL;
     }
 
     /** The number at the start of a text; NaN when there is none. */

@@ -24,7 +24,7 @@ record Clock(double seconds, boolean colon, boolean half, boolean dated) {
     private static final Pattern SLASHES =
             Pattern.compile("(?<![\\d/])(\\d{1,2})/(\\d{1,2})/(\\d{4}|\\d{2})(?![\\d/])");
     private static final Pattern LONG = Pattern.compile(
-            "(?:(\\d+(?:[.,]\\d+)?)\\s*h(?:ours?|rs?)?)?\\s*(?:(\\d+(?:[.,]\\d+)?)\\s*(?:m(?:in(?:utes?)?)?)?)?\\s*(?:(\\d+)\\s*s(?:ec)?)?");
+            "(?:(\\d++(?:[.,]\\d++)?+)\\s*h(?:ours?|rs?)?)?\\s*(?:(\\d++(?:[.,]\\d++)?+)\\s*(?:m(?:in(?:utes?)?)?)?)?\\s*(?:(\\d+)\\s*s(?:ec)?)?");
 
     /** Reads a time; null when it is none. A bare number needs the column's unit. */
     static Clock read(String text, String date, double unitS) {
@@ -53,7 +53,7 @@ record Clock(double seconds, boolean colon, boolean half, boolean dated) {
                     (dated ? day : 0) + hour(Integer.parseInt(hm.group(1)), hm.group(2)) * 3600, true, true, dated);
         }
         Matcher l = LONG.matcher(s);
-        if (!s.isEmpty() && l.matches() && (l.group(1) != null || s.contains("m") || l.group(3) != null)) {
+        if (l.matches() && (l.group(1) != null || s.contains("m") || l.group(3) != null)) {
             return new Clock(part(l.group(1)) * 3600 + part(l.group(2)) * 60 + part(l.group(3)), false, false, false);
         }
         return null;
@@ -87,7 +87,7 @@ record Clock(double seconds, boolean colon, boolean half, boolean dated) {
 
     /** Seconds to midnight of a date: year first with dashes, day first with points; with slashes month first unless that is above 12. */
     private static double day(String text) {
-        if (text.indexOf('-') < 0 && text.indexOf('.') < 0 && text.indexOf('/') < 0) {
+        if (!text.contains("-") && !text.contains(".") && !text.contains("/")) {
             return Double.NaN;
         }
         Matcher iso = ISO.matcher(text);

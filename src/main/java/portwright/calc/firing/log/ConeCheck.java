@@ -143,7 +143,7 @@ final class ConeCheck {
     private static double offset(ConeWork w, List<LogRow> g, double timeS) {
         double lo = -WIDEST_K;
         double hi = WIDEST_K;
-        if (timeS <= g.get(0).timeS() || work(w, g, timeS, lo) > 1 || work(w, g, timeS, hi) < 1) {
+        if (work(w, g, timeS, lo) > 1 || work(w, g, timeS, hi) < 1) {
             return Double.NaN;
         }
         for (int k = 0; k < 50; k++) {
@@ -194,7 +194,7 @@ final class ConeCheck {
             double fall = i + 2 < r.size() ? Math.min(slope(b, r.get(i + 2)), FALL_K_PER_S) : OFF_K_PER_S;
             double t = (b.kelvin() - a.kelvin() - fall * (b.timeS() - a.timeS())) / (rise - fall);
             boolean falls = slope(a, b) < rise / 2 && (i + 2 == r.size() || slope(b, r.get(i + 2)) < 0);
-            if (rise > 0 && falls && t > 0 && t < b.timeS() - a.timeS()) {
+            if (rise > 0 && falls && t > 0) {
                 out.add(a.reading(a.kelvin() + rise * t).at(a.timeS() + t));
             }
         }
@@ -231,20 +231,21 @@ final class ConeCheck {
         }
         for (int i = 0; i < out.length; i++) {
             double t = out[i];
+            if (t < FROM_K) {
+                continue;
+            }
             double k0 = FROM_K;
             double d0 = 0;
             double add = used.get(used.size() - 1).offsetK();
             for (ConeOffset o : used) {
                 if (t < o.readingK()) {
-                    add = o.readingK() <= k0
-                            ? o.offsetK()
-                            : d0 + (o.offsetK() - d0) * Math.max(0, t - k0) / (o.readingK() - k0);
+                    add = d0 + (o.offsetK() - d0) * (t - k0) / (o.readingK() - k0);
                     break;
                 }
                 k0 = o.readingK();
                 d0 = o.offsetK();
             }
-            out[i] = t + (t < FROM_K ? 0 : add);
+            out[i] = t + add;
         }
         return out;
     }

@@ -233,15 +233,11 @@ final class Evidence {
         int wide = (int) Math.ceil(f.grid.reachS()[told[k]] / Grid.SPACING_S);
         int n = told.length;
         double[] lost = column(i -> whole[i] * Math.max(0, Math.min(1, 0.5 + (told[i] - told[k]) / (2.0 * wide))));
-        int first = 0;
-        while (first < n - 1 && lost[first] == 0) {
-            first++;
-        }
         double top = 0;
         double bottom = 0;
-        for (int i = first; i < n; i++) {
+        for (int i = 0; i < n; i++) {
             top += lost[i] * weighed[i];
-            for (int j = first; j < n; j++) {
+            for (int j = 0; j < n; j++) {
                 bottom += lost[i] * inverse.getEntry(i, j) * lost[j];
             }
         }

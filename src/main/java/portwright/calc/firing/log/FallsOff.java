@@ -81,9 +81,9 @@ final class FallsOff {
         List<Double> shares = new ArrayList<>();
         int first = -1;
         int next = 0;
-        for (int i = 0; i + Pace.WINDOW <= end; i++) {
+        for (int i = 0; i + APART + Pace.WINDOW <= end; i++) {
             // One window falls off where a programme goes on to a slower rate; one behind it does not.
-            if (i + APART + Pace.WINDOW > end || !tells(i) || !tells(i + APART)) {
+            if (!tells(i) || !tells(i + APART)) {
                 continue;
             }
             first = first < 0 ? i : first;

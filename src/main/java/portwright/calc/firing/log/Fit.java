@@ -133,7 +133,7 @@ public record Fit(
                     String.format(
                             java.util.Locale.ROOT,
                             "known power without gas leaves the loss factor anywhere from %.2f to %.2f%s. %s",
-                            loss.loss() - SIGMAS * loss.lossSd(),
+                            Math.max(0, loss.loss() - SIGMAS * loss.lossSd()),
                             loss.loss() + SIGMAS * loss.lossSd(),
                             beside(c.kiln().lossFactor(), loss),
                             narrower(base, plain)),
@@ -162,7 +162,6 @@ public record Fit(
         }
         List<Integer> all = new ArrayList<>(plain);
         all.addAll(gas);
-        all.sort(Integer::compare);
         FitSearch.Found leaky = FitSearch.ofLeak(base, all, draft).leak(loss.loss());
         String why = leaky == null
                 ? "no leak area from " + FitSearch.LEAST_CM2 + " to " + FitSearch.MOST_CM2
@@ -206,7 +205,6 @@ public record Fit(
             double gasMin) {
         List<Integer> both = new ArrayList<>(plain);
         both.addAll(air);
-        both.sort(Integer::compare);
         LeakProfile.Found f = new LeakProfile(base, both, draft, loss.loss()).find();
         boolean tells = f.tells();
         double factor = tells ? f.loss() : loss.loss();

@@ -144,8 +144,7 @@ final class Followed {
     private boolean[] blind() {
         boolean[] out = new boolean[grid.size()];
         gaps.forEach(g -> blind(out, g.fromS(), g.toS() + Math.min(SETTLE * Grid.SPACING_S, g.seconds())));
-        frozen.forEach(x ->
-                blind(out, x.fromS() - Grid.HALF_S, x.toS() + Math.min(SETTLE * Grid.SPACING_S, x.toS() - x.fromS())));
+        frozen.forEach(x -> blind(out, x.fromS() - Grid.HALF_S, x.toS() + SETTLE * Grid.SPACING_S));
         return out;
     }
 
@@ -174,7 +173,7 @@ final class Followed {
 
     private double lastDamper() {
         double[] d = c.plannedDamper();
-        return d.length == 0 ? 1 : d[d.length - 1];
+        return d[d.length - 1];
     }
 
     boolean gasOn(int i) {
@@ -240,13 +239,21 @@ final class Followed {
         return sum / many / c.kiln().elements().fullW();
     }
 
+    /** Whether a step that begins at a reading, K, is to cool. */
+    boolean cools(int step, double startK) {
+        return c.steps().get(step).goal() instanceof Step.To to && to.temperatureK() < startK;
+    }
+
+    /** The same from where a step that began did so. */
+    boolean cools(int step) {
+        return cools(step, kelvin[tracker.begin[step]]);
+    }
+
     /** Whether the reading falls within some intervals from one on, outside a step that is to cool. */
     boolean falls(int from, int window) {
         for (int k = from; k < Math.min(intervals(), from + window); k++) {
             int s = tracker.step[k];
-            boolean cools = s < 0
-                    || c.steps().get(s).goal() instanceof Step.To t && t.temperatureK() < kelvin[tracker.begin[s]];
-            if (!cools && grid.climbKPerS()[k] < FALL_K_PER_S) {
+            if (s >= 0 && !cools(s) && grid.climbKPerS()[k] < FALL_K_PER_S) {
                 return true;
             }
         }

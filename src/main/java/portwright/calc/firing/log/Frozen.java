@@ -43,6 +43,6 @@ final class Frozen {
             k--;
         }
         double span = r.get(i).timeS() - r.get(k).timeS();
-        return span > 0 && (r.get(i).kelvin() - r.get(k).kelvin()) / span > CLIMB_K_PER_S;
+        return (r.get(i).kelvin() - r.get(k).kelvin()) / span > CLIMB_K_PER_S;
     }
 }

@@ -48,7 +48,7 @@ record Grid(
         double gas = Double.NaN;
         for (int i = 0; i < n; i++) {
             double t = begin + i * SPACING_S;
-            while (from < r.size() && r.get(from).timeS() < t - HALF_S) {
+            while (r.get(from).timeS() < t - HALF_S) {
                 from++;
             }
             int to = from;
@@ -68,7 +68,7 @@ record Grid(
         return g;
     }
 
-    /** Least squares over readings from..to; with fewer than 3 a straight line between the neighbours. */
+    /** Least squares over readings from..to; with fewer than 3 over the neighbours before and after as well: of two, the straight line between them. */
     private void line(int i, List<LogRow> r, int from, int to) {
         double t = timeS[i];
         int a = from;
@@ -82,15 +82,6 @@ record Grid(
             backS[i] = Math.max(HALF_S, t - r.get(a).timeS());
             aheadS[i] = Math.max(HALF_S, r.get(b - 1).timeS() - t);
             reachS[i] = Math.max(backS[i], aheadS[i]);
-            if (to - from == 0 && b - a == 2) {
-                double f = (t - r.get(a).timeS())
-                        / (r.get(a + 1).timeS() - r.get(a).timeS());
-                kelvin[i] = r.get(a).kelvin()
-                        + f * (r.get(a + 1).kelvin() - r.get(a).kelvin());
-                climbKPerS[i] = (r.get(a + 1).kelvin() - r.get(a).kelvin())
-                        / (r.get(a + 1).timeS() - r.get(a).timeS());
-                return;
-            }
         }
         double st = 0;
         double sy = 0;

@@ -47,7 +47,7 @@ record Header(
     private static final Pattern FAHRENHEIT =
             Pattern.compile("°\\s*f\\b|º\\s*f\\b|℉|fahrenheit|\\bdeg\\.?\\s*f\\b|\\bf\\b");
     private static final Pattern TEMPERATURE = Pattern.compile(
-            "\\b(temp\\w*|pyro\\w*|thermocouple|tc\\d?|t/c|chamber|kiln|measured|pv|actual|reading|process)\\b");
+            "\\b(temp\\w*|pyro\\w*|thermocouple|tc\\d?|chamber|kiln|measured|pv|actual|reading|process)\\b");
     private static final Pattern NOT_TEMPERATURE =
             Pattern.compile("set\\s*-?point|\\bsp\\b|set\\b|target|room|ambient|cold junction|\\bcj\\b|board");
     private static final Pattern TIME = Pattern.compile(
@@ -88,7 +88,7 @@ record Header(
                 temperature = i;
             } else if (time < 0 && TIME.matcher(n).find()) {
                 time = i;
-            } else if (second < 0 && temperature >= 0 && isTemperature(n)) {
+            } else if (second < 0 && isTemperature(n)) {
                 second = i;
             } else {
                 unused.add(i);
@@ -189,10 +189,11 @@ record Header(
         }
     }
 
-    /** A name in small letters without brackets; a scale written onto its end (tempC) stands apart. */
+    /** A name in small letters without brackets; a scale written onto its end (tempC) stands apart, T/C is one word. */
     private static String plain(String name) {
         return name.replaceFirst("(?<=[a-z])([CF])$", " $1")
                 .toLowerCase(Locale.ROOT)
+                .replaceAll("\\bt/c(?=\\d?\\b)", "tc")
                 .replaceAll("[()\\[\\]_,/]", " ")
                 .strip();
     }

@@ -58,9 +58,9 @@ final class LeakProfile {
             double lossAtLow,
             double lossAtHigh,
             double left) {
-        /** Whether the band is narrow enough to be a number, and has both ends. */
+        /** Whether the band is narrow enough to be a number, and has an upper end. */
         boolean tells() {
-            boolean ends = lowM2 > LEAST_CM2 * 1e-4 * RATIO && highM2 < MOST_CM2 * 1e-4 / RATIO;
+            boolean ends = highM2 < MOST_CM2 * 1e-4 / RATIO;
             return ends && highM2 < TELLS_FACTOR * lowM2 || highM2 - lowM2 < TELLS_M2;
         }
     }

@@ -28,7 +28,7 @@ public record LogOrder(
         for (int i = 0; i < logs.size(); i++) {
             int same = -1;
             for (int k = 0; k < i && same < 0; k++) {
-                same = repeats.get(k) < 0 && logs.get(k).sameRows(logs.get(i)) ? k : -1;
+                same = logs.get(k).sameRows(logs.get(i)) ? k : -1;
             }
             repeats.add(same);
             if (same < 0) {

@@ -91,7 +91,10 @@ public final class LogParser {
             row(h, cells.get(i), numbers.get(i), comma, rows, clocks);
         }
         if (repeated > 0) {
-            remarks.add(repeated + " rows repeat the row above word for word; each counts once");
+            remarks.add(
+                    repeated == 1
+                            ? "1 row repeats the row above word for word; it counts once"
+                            : repeated + " rows repeat the row above word for word; each counts once");
         }
         if (comments > 0) {
             remarks.add(comments

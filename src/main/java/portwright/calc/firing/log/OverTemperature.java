@@ -83,9 +83,7 @@ final class OverTemperature {
 
     private boolean cools(int step) {
         int begin = f.tracker.begin[step];
-        return f.c.steps().get(step).goal() instanceof Step.To to
-                && begin >= 0
-                && to.temperatureK() < f.grid.kelvin()[begin];
+        return begin >= 0 && f.cools(step, f.grid.kelvin()[begin]);
     }
 
     /** Whether a controller leads the elements of a step. */

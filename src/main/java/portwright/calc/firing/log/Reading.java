@@ -11,9 +11,9 @@ import java.util.regex.Pattern;
  * @param why what is wrong with the cell; null for nothing
  */
 record Reading(Double kelvin, String why) {
-    private static final double COLDEST_K = 223.15;
-    private static final double HOTTEST_K = 1773.15;
     private static final double ZERO_C = 273.15;
+    private static final double COLDEST_K = -50 + ZERO_C;
+    private static final double HOTTEST_K = 1500 + ZERO_C;
     private static final Pattern DEGREES = Pattern.compile("[°º .]|deg");
 
     /** Reads the cell of a row whose other cells are known; {@code celsius} null where each cell must say its scale. */

@@ -257,7 +257,7 @@ public record RecordResult(
         Step step = f.c.steps().get(s);
         double climb = f.grid.climbKPerS()[i];
         boolean hold = step.goal() instanceof Step.Hold;
-        if (step.goal() instanceof Step.To t && t.temperatureK() < f.kelvin[f.tracker.begin[s]]) {
+        if (f.cools(s)) {
             return 0;
         }
         double slowest = Math.min(STAND_K_PER_S, step.rateKPerS() / 2);

@@ -39,9 +39,11 @@ final class SecondReading {
         Pair most = pairs.stream()
                 .max(Comparator.comparingDouble(p -> Math.abs(p.differsK())))
                 .orElseThrow();
-        return head + "in the middle of " + pairs.size() + " rows it reads " + apart(middle) + ", at most "
-                + apart(most.differsK())
-                + " (line " + most.line() + ")"
+        String by = pairs.size() == 1
+                ? "in the one row with both it reads " + apart(middle)
+                : "in the middle of " + pairs.size() + " rows it reads " + apart(middle) + ", at most "
+                        + apart(most.differsK());
+        return head + by + " (line " + most.line() + ")"
                 + (Math.abs(middle) > APART_K
                         ? "; so far apart, one of the two is wrong or they measure different places. Cones tell which"
                         : "");

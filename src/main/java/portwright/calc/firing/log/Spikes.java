@@ -55,16 +55,12 @@ final class Spikes {
         List<LogRow> left = rows;
         for (int pass = 0; pass < PASSES; pass++) {
             List<LogRow> next = new Spikes(left, faults).pass();
-            if (next.size() == left.size() && readings(next) == readings(left)) {
+            if (next.equals(left)) {
                 return next;
             }
             left = next;
         }
         return left;
-    }
-
-    private static long readings(List<LogRow> rows) {
-        return rows.stream().filter(r -> r.kelvin() != null).count();
     }
 
     private List<LogRow> pass() {
@@ -145,15 +141,14 @@ final class Spikes {
     /** Height of a reading over the straight line between its neighbours, K: one on it is not out and back, however the log bends before and behind. */
     private static double bend(LogRow a, LogRow x, LogRow b) {
         double dt = b.timeS() - a.timeS();
-        return dt == 0
-                ? Double.POSITIVE_INFINITY
-                : x.kelvin() - a.kelvin() - (b.kelvin() - a.kelvin()) * (x.timeS() - a.timeS()) / dt;
+        return x.kelvin() - a.kelvin() - (b.kelvin() - a.kelvin()) * (x.timeS() - a.timeS()) / dt;
     }
 
-    /** The first or last reading, which has neighbours on one side only. */
+    /** The first or last reading, which has neighbours on one side only; where it stands closer to the farther one by half, the nearer is the slip. */
     private boolean alone(LogRow x, LogRow near, LogRow far) {
         double off = x.kelvin() - near.kelvin() - slope(near, far) * (x.timeS() - near.timeS());
-        return Math.abs(off) > RUN_LEAST_K && jump(near, x);
+        boolean nearSlips = Math.abs(x.kelvin() - far.kelvin()) <= Math.abs(x.kelvin() - near.kelvin()) / 2;
+        return Math.abs(off) > RUN_LEAST_K && !nearSlips && jump(near, x);
     }
 
     /** Whether two readings lie farther apart than any kiln climbs or falls, by far. */
@@ -178,7 +173,7 @@ final class Spikes {
 
     private static double slope(LogRow a, LogRow b) {
         double dt = b.timeS() - a.timeS();
-        return dt == 0 ? 0 : Math.max(-STEEPEST_K_PER_S, Math.min(STEEPEST_K_PER_S, (b.kelvin() - a.kelvin()) / dt));
+        return Math.max(-STEEPEST_K_PER_S, Math.min(STEEPEST_K_PER_S, (b.kelvin() - a.kelvin()) / dt));
     }
 
     /** How far a reading must stand off before it is looked at, K. */

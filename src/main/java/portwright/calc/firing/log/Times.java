@@ -36,12 +36,8 @@ final class Times {
         List<LogRow> rows = new ArrayList<>(written);
         List<Clock> clocks = new ArrayList<>(times);
         if (clocks.stream()
-                        .anyMatch(c -> c.half()
-                                || c.dated() != clocks.get(0).dated()
-                                || c.colon() != clocks.get(0).colon())
-                && clocks.stream()
-                        .anyMatch(c -> c.dated() != clocks.get(0).dated()
-                                || c.colon() != clocks.get(0).colon())) {
+                .anyMatch(c -> c.dated() != clocks.get(0).dated()
+                        || c.colon() != clocks.get(0).colon())) {
             remarks.add("times are written in more than one way; each is read as it stands");
         }
         boolean clock = !elapsed
@@ -126,13 +122,12 @@ final class Times {
         return r.kelvin() != null && r.kelvin().isInfinite();
     }
 
-    /** Whether the last row alone lies ahead, and a time follows the one before it. */
+    /** Of a time that lies half a turn before the last row: whether that row alone lies ahead, and the time follows the one before it. */
     private static boolean forth(List<LogRow> out, double t) {
         int last = out.size() - 1;
         return last > 0
                 && t >= out.get(last - 1).timeS()
-                && t - out.get(last - 1).timeS() <= JUMP
-                && out.get(last).timeS() - out.get(last - 1).timeS() > JUMP;
+                && t - out.get(last - 1).timeS() <= JUMP;
     }
 
     /** When the first row was written, s since 1970; NaN without dates. Known after {@link #order}. */
@@ -180,12 +175,10 @@ final class Times {
             double gap = j < rows.size()
                     ? Math.min(60, rows.get(j).timeS() - rows.get(i).timeS())
                     : 60;
-            int lines = j - i == 1
-                    ? 1
-                    : (int) rows.subList(i, j).stream()
-                            .mapToInt(LogRow::line)
-                            .distinct()
-                            .count();
+            int lines = (int) rows.subList(i, j).stream()
+                    .mapToInt(LogRow::line)
+                    .distinct()
+                    .count();
             int nth = 0;
             for (int k = i; k < j; k++) {
                 nth += k > i && rows.get(k).line() != rows.get(k - 1).line() ? 1 : 0;
@@ -197,7 +190,8 @@ final class Times {
         if (shared > 0) {
             remarks.add(
                     shared
-                            + " rows share the time of the row above (seconds missing, or several readings a second) and are spread up to the next time");
+                            + (shared == 1 ? " row shares" : " rows share")
+                            + " the time of the row above (seconds missing, or several readings a second): spread up to the next time");
         }
         return out;
     }

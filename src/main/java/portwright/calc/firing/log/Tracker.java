@@ -72,7 +72,8 @@ final class Tracker {
         step = w.step;
         for (int k = 0; k < over; k++) {
             double startedS = k + 1 < over ? w.begin[k + 1] < 0 ? 0 : g.timeS()[w.begin[k + 1]] : w.overS;
-            lateS[k + 1] = Math.max(lateS[k + 1], startedS);
+            // A noted cone tells it to the row; the next point lies up to a spacing behind.
+            lateS[k + 1] = startedS >= lateS[k + 1] + Grid.SPACING_S ? startedS : lateS[k + 1];
         }
         StepWalk surely = ways.walk(1, -SURELY_K, -SURELY_K, false, Ready.PLANNED);
         byRows = range(ways.walk(1, NEAR_K, CONE_K, true, Ready.AT_ONCE).step, bounded(surely.step, step));
@@ -83,9 +84,6 @@ final class Tracker {
         openUntilS = new double[over];
         openEndS = new double[over];
         litS = new double[over];
-        java.util.Arrays.fill(openUntilS, Double.NEGATIVE_INFINITY);
-        java.util.Arrays.fill(openEndS, Double.NEGATIVE_INFINITY);
-        java.util.Arrays.fill(litS, Double.NEGATIVE_INFINITY);
         for (int k = 0; k < over; k++) {
             if (begin[k] >= 0 && openings.before(k)) {
                 openUntilS[k] = openUntil(k, surely.begin[k]);
@@ -169,7 +167,7 @@ final class Tracker {
         int from = 0;
         for (int i = 0; i + 1 < out.length; i++) {
             double t = g.timeS()[i];
-            while (from < rows.size() && rows.get(from).timeS() < t - Grid.HALF_S) {
+            while (rows.get(from).timeS() < t - Grid.HALF_S) {
                 from++;
             }
             double first = Double.NEGATIVE_INFINITY;

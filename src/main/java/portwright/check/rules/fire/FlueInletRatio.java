@@ -27,9 +27,7 @@ public final class FlueInletRatio implements Rule {
 
     @Override
     public void check(Review review, Limits limits, Findings out) {
-        if (review.design().ports() != null
-                && review.design().ports().isEmpty()
-                && review.design().allElectric()) {
+        if (review.design().ports().isEmpty() && review.design().allElectric()) {
             return;
         }
         double inlet = Say.area(review, Role.INLET);

@@ -113,7 +113,7 @@ public final class BurnerFit implements Rule {
                             stopped
                                     ? "The tip of " + b.name() + " stands " + Geo.mm(-back) + " inside " + h.name()
                                             + "."
-                                    : "The tip of " + b.name() + " stands " + Geo.mm(back) + " off the kiln; "
+                                    : "The tip of " + b.name() + " stands " + Geo.mm(back, limit) + " off the kiln; "
                                             + Geo.mm(limit) + " wanted.",
                             "Set it back by " + Geo.both(limit - back) + "."));
         }

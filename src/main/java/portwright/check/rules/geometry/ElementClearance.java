@@ -112,10 +112,7 @@ public final class ElementClearance implements Rule {
     }
 
     private static String remedy(KilnGeometry kiln, Limits limits, Hole h, String element, double wanted) {
-        String move = Move.sentence(kiln, limits, h, wanted, x -> {
-            Near near = nearest(kiln, x, element, wanted);
-            return near == null ? wanted : near.left();
-        });
+        String move = Move.sentence(kiln, limits, h, wanted, x -> room(kiln, x, element, wanted));
         return h.face().on() == On.WALL
                 ? move
                         + " Between element rows a port rarely passes (a 1 in hole needs rows 3.7 in apart): look for a panel without elements."

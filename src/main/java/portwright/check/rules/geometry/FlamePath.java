@@ -49,7 +49,7 @@ public final class FlamePath implements Rule {
                         .parts(level.names())
                         .share(ratio, limit)
                         .say(
-                                "The way past " + level.words() + " has " + Geo.factor(ratio)
+                                "The way past " + level.words() + " has " + Geo.factor(ratio, limit)
                                         + " times the inlets' area; " + Geo.factor(limit) + " times wanted.",
                                 "Use a smaller shelf: "
                                         + BothSystems.told((caution * inlets - level.freeArea()) / 100, 0, "cm²")
@@ -60,7 +60,7 @@ public final class FlamePath implements Rule {
                         .parts(level.names())
                         .mm(level.gap(), least)
                         .say(
-                                "Only " + Geo.mm(level.gap()) + " between " + level.words() + " and the wall; "
+                                "Only " + Geo.mm(level.gap(), least) + " between " + level.words() + " and the wall; "
                                         + Geo.mm(least) + " wanted.",
                                 "Move or shorten the shelf by " + Geo.both(least - level.gap()) + "."));
             }

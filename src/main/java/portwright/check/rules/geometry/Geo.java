@@ -22,9 +22,10 @@ final class Geo {
     /** Half angle of a free jet (IFRF Combustion File on the isothermal free jet: cone angle about 22°), rad. */
     static final double JET_HALF_ANGLE = Math.toRadians(11);
 
-    /** Relative tolerance of every comparison: at the limit a rule passes. */
+    /** Finest that a share or factor is told where it would read like its limit. */
     private static final int MOST_DECIMALS = 4;
 
+    /** Relative tolerance of every comparison: at the limit a rule passes. */
     private static final double TOLERANCE = 1e-9;
 
     private Geo() {}
@@ -46,13 +47,11 @@ final class Geo {
         return BothSystems.told(v, tenth(v), "mm");
     }
 
-    /** The same beside its limits, with further decimals where it would read like one that it is off: {@code 24.99 mm} beside 25.0 mm. */
+    /** The same beside its limits, with further decimals where it would read like one that it is off, by a tenth of a micrometre at least: {@code 24.99 mm} beside 25.0 mm. */
     static String mm(double v, double... limits) {
         int decimals = 1;
         for (double limit : limits) {
-            while (decimals < MOST_DECIMALS
-                    && BothSystems.off(v, limit)
-                    && rounded(v, decimals).equals(rounded(limit, decimals))) {
+            while (BothSystems.off(v, limit) && rounded(v, decimals).equals(rounded(limit, decimals))) {
                 decimals++;
             }
         }
@@ -94,8 +93,28 @@ final class Geo {
         return Format.plain(share * 100, 1) + " %";
     }
 
+    /** The same beside its limit, with further decimals where it would read like it. */
+    static String percent(double share, double limit) {
+        return apart(share * 100, limit * 100, 1) + " %";
+    }
+
     static String factor(double f) {
         return Format.plain(f, f < 10 ? 2 : 1);
+    }
+
+    /** The same beside its limit, with further decimals where it would read like it. */
+    static String factor(double f, double limit) {
+        return apart(f, limit, f < 10 ? 2 : 1);
+    }
+
+    private static String apart(double v, double limit, int fewest) {
+        int decimals = fewest;
+        while (decimals < MOST_DECIMALS
+                && (under(v, limit) || over(v, limit))
+                && Format.plain(v, decimals).equals(Format.plain(limit, decimals))) {
+            decimals++;
+        }
+        return Format.plain(v, decimals);
     }
 
     /** Starts a finding of a rule that bears on what the rule can forbid. */

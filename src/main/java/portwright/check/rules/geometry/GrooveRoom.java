@@ -72,8 +72,9 @@ public final class GrooveRoom implements Rule {
                             .say(
                                     mm <= 0
                                             ? f.name() + " lies in the groove of " + element + "."
-                                            : Geo.mm(mm) + " of brick between " + f.name() + " and the groove of "
-                                                    + element + "; " + Geo.mm(limit) + " wanted.",
+                                            : Geo.mm(mm, limit) + " of brick between " + f.name()
+                                                    + " and the groove of " + element + "; " + Geo.mm(limit)
+                                                    + " wanted.",
                                     remedy(f.fitting().kind())));
                 }
             });
@@ -121,8 +122,8 @@ public final class GrooveRoom implements Rule {
                                         mm <= 0
                                                 ? "The grooves of " + pair.a + " and " + pair.b
                                                         + " run into each other."
-                                                : Geo.mm(mm) + " of brick between the grooves of " + pair.a + " and "
-                                                        + pair.b + "; " + Geo.mm(limit) + " wanted.",
+                                                : Geo.mm(mm, limit) + " of brick between the grooves of " + pair.a
+                                                        + " and " + pair.b + "; " + Geo.mm(limit) + " wanted.",
                                         "Measure both again: two elements seldom share a groove, and a thin rib of brick between them breaks out."));
             }
         });

@@ -71,7 +71,7 @@ public final class PortBalance implements Rule {
                     .mark(new Mark(holes.get(0).face(), kiln.centre(), new Pt(x, y)))
                     .say(
                             "The middle of the " + what + " lies " + Geo.mm(off) + " off the axis, "
-                                    + Geo.percent(off / radius) + " of the radius; at most " + Geo.percent(limit)
+                                    + Geo.percent(off / radius, limit) + " of the radius; at most " + Geo.percent(limit)
                                     + " wanted.",
                             "Shift them " + Geo.both(off - limit * radius)
                                     + " together toward the axis, or set another opposite."));

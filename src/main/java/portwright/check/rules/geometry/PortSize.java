@@ -34,7 +34,7 @@ public final class PortSize implements Rule {
                                 .parts(h.name())
                                 .mm(h.diameter(), limit)
                                 .say(
-                                        h.name() + " is " + Geo.mm(h.diameter()) + " wide; "
+                                        h.name() + " is " + Geo.mm(h.diameter(), limit) + " wide; "
                                                 + (small ? "under " : "over ") + Geo.mm(limit) + " is unusual.",
                                         small
                                                 ? "Check the size; a burner needs air round its tip."

@@ -77,7 +77,6 @@ public final class PortSpacing implements Rule {
         boolean stopped = Geo.under(left, stop);
         if (stopped || Geo.under(left, caution)) {
             double limit = stopped ? stop : caution;
-            double wanted = Math.max(stop, caution);
             boolean same = a.face().samePart(b.face());
             Mark[] marks = same ? new Mark[] {new Mark(a.face(), a.centre(), b.centre())} : new Mark[0];
             out.add(Geo.finding(this, stopped ? Severity.STOP : Severity.CAUTION, limits, "limit")
@@ -85,9 +84,9 @@ public final class PortSpacing implements Rule {
                     .mm(left, limit)
                     .mark(marks)
                     .say(
-                            Geo.mm(left, stop, wanted) + " of brick between " + a.name() + " and " + b.name() + "; "
-                                    + Geo.asked(stopped, stop, wanted) + ".",
-                            Move.sentence(kiln, limits, b, wanted, x -> room(kiln, a, x))));
+                            Geo.mm(left, stop, caution) + " of brick between " + a.name() + " and " + b.name() + "; "
+                                    + Geo.asked(stopped, stop, caution) + ".",
+                            Move.sentence(kiln, limits, b, caution, x -> room(kiln, a, x))));
         }
     }
 }

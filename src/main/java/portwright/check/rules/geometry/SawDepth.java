@@ -37,7 +37,7 @@ public final class SawDepth implements Rule {
                                 .parts(holes.stream().map(Hole::name).toArray(String[]::new))
                                 .mm(t, limit)
                                 .say(
-                                        "The " + on.id() + " is " + Geo.mm(t)
+                                        "The " + on.id() + " is " + Geo.mm(t, limit)
                                                 + " thick, an ordinary hole saw cuts about " + Geo.mm(limit) + ".",
                                         t <= 2 * limit
                                                 ? "Drill a pilot hole right through, then saw from the hot face half way and from the cold face the rest."

@@ -11,6 +11,7 @@ import portwright.geometry.Hole;
 import portwright.model.UnitSystem;
 import portwright.review.Review;
 import portwright.units.BothSystems;
+import portwright.units.Format;
 
 /** The nearest hole saw that is sold. */
 public final class SawSize implements Rule {
@@ -36,12 +37,17 @@ public final class SawSize implements Rule {
                         .parts(h.name())
                         .mm(off, limit)
                         .say(
-                                "The nearest saw to " + h.name() + " is "
-                                        + saw.size().typed() + " (" + BothSystems.told(saw.diameterMm(), 1, "mm")
-                                        + "), "
-                                        + Geo.mm(off) + (saw.diameterMm() > h.diameter() ? " larger." : " smaller."),
+                                "The nearest saw to " + h.name() + " is " + words(saw) + ", " + Geo.mm(off)
+                                        + (saw.diameterMm() > h.diameter() ? " larger." : " smaller."),
                                 "Type " + saw.size().typed() + " as its diameter, or open the hole with a rasp."));
             }
         }
+    }
+
+    /** Its size as the trade writes it, with the other system's behind: {@code 6 in (152.4 mm)}. */
+    private static String words(HoleSaw saw) {
+        return saw.inch()
+                ? saw.size().typed() + " (" + Format.plain(saw.diameterMm(), 1) + " mm)"
+                : BothSystems.told(saw.diameterMm(), 0, "mm");
     }
 }

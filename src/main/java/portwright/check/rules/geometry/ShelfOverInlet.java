@@ -49,7 +49,7 @@ public final class ShelfOverInlet implements Rule {
                         .parts(h.name(), shelf.name())
                         .mm(shelf.bottom(), limit)
                         .say(
-                                shelf.name() + " stands " + Geo.mm(shelf.bottom()) + " over " + h.name() + "; "
+                                shelf.name() + " stands " + Geo.mm(shelf.bottom(), limit) + " over " + h.name() + "; "
                                         + Geo.mm(limit) + " wanted"
                                         + (severity == Severity.STOP ? ": it chokes the port." : "."),
                                 "Put it on posts of " + Geo.both(limits.value(id(), "note") * h.diameter()) + "."));

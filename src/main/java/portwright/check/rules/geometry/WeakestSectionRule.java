@@ -60,7 +60,7 @@ public final class WeakestSectionRule implements Rule {
                         .share(line.share(), limit)
                         .mark(new Mark(new Face(on, 0, true), s.a(), s.b()))
                         .say(
-                                "The weakest line across the " + on.id() + " loses " + Geo.percent(line.share())
+                                "The weakest line across the " + on.id() + " loses " + Geo.percent(line.share(), limit)
                                         + " of its " + Geo.mm(s.length()) + " to holes and grooves; at most "
                                         + Geo.percent(limit) + " wanted.",
                                 "Set the holes off one straight line, farther from grooves, or make them smaller."));

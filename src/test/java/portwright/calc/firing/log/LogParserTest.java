@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import portwright.calc.draft.DamperPlate;
 
@@ -173,20 +172,6 @@ class LogParserTest {
         assertThatThrownBy(() -> LogParser.parse("time,temp\n10:00,900\n")).hasMessageContaining("scale");
         assertThatThrownBy(() -> LogParser.parse("time,temp C\n10,900\n")).hasMessageContaining("unit");
         assertThatThrownBy(() -> LogParser.parse("time,temp C\n10:00,oops\n")).hasMessageContaining("line 2");
-    }
-
-    @Test
-    void hundredThousandRows() {
-        StringBuilder b = new StringBuilder("time,temp °C\n");
-        for (int i = 0; i < 100_000; i++) {
-            int s = 8 * 3600 + i;
-            b.append(String.format(
-                    Locale.ROOT, "%02d:%02d:%02d,%.1f%n", s / 3600 % 24, s / 60 % 60, s % 60, 20 + i * 0.012));
-        }
-        FiringLog log = LogParser.parse(b.toString());
-        assertThat(log.rows()).hasSize(100_000);
-        assertThat(log.faults()).isEmpty();
-        row(log, 99_999, 99_999, Math.round((20 + 99_999 * 0.012) * 10) / 10.0);
     }
 
     private static FiringLog dampers(String name, String... cells) {
