@@ -12,7 +12,7 @@ import portwright.source.Source;
  * @param moment when it matters
  * @param severity {@code stop}, {@code caution} or {@code note}
  * @param rules rules that compute it from a design; empty where it stands as a caution
- * @param text the words, as printed
+ * @param words as they stand in the table: {@code {floor}}, {@code {meter}} and {@code {wait}} hold the place of figures that a design may raise
  * @param onTemplate whether it prints on the drilling template
  * @param card the words on the firing card; empty where it does not stand there
  * @param needs what the kiln must have for it to bear on it
@@ -23,7 +23,7 @@ public record Caution(
         Moment moment,
         String severity,
         List<String> rules,
-        String text,
+        String words,
         boolean onTemplate,
         String card,
         Needs needs,
@@ -85,6 +85,26 @@ public record Caution(
         public String heading() {
             return heading;
         }
+    }
+
+    /** The words by the rule book's own figures. */
+    public String text() {
+        return told(
+                words,
+                (int) SafetyNumber.value("gas-on-floor") + " °C",
+                (int) SafetyNumber.value("gas-on-working") + " °C",
+                "at least " + (int) SafetyNumber.value("kiln-open") + " minutes");
+    }
+
+    /**
+     * Words of a table with the figures that gas is lit by.
+     *
+     * @param floor coldest place of the chamber at which gas may burn
+     * @param meter reading over which gas may burn
+     * @param wait how long the kiln stands open before gas is lit
+     */
+    public static String told(String words, String floor, String meter, String wait) {
+        return words.replace("{floor}", floor).replace("{meter}", meter).replace("{wait}", wait);
     }
 
     /** All hazards in table order. */

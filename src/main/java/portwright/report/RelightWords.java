@@ -3,7 +3,7 @@ package portwright.report;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import portwright.calc.firing.Relight;
-import portwright.data.SafetyNumber;
+import portwright.review.LightingLimits;
 import portwright.review.Review;
 import portwright.units.Format;
 
@@ -30,9 +30,9 @@ public final class RelightWords {
                         "",
                         "Coldest: step " + (cold.step() + 1) + " from " + n(cold.fromK() - ZERO_C) + " to "
                                 + n(cold.offK() - ZERO_C) + " °C, elements off; "
-                                + (allowed(cold)
-                                        ? "over the " + n(limitC()) + " °C that the card asks for"
-                                        : "UNDER the " + n(limitC())
+                                + (allowed(review, cold)
+                                        ? "over the " + n(limitC(review)) + " °C that the card asks for"
+                                        : "UNDER the " + n(limitC(review))
                                                 + " °C that the card asks for: heat by electricity before lighting")));
     }
 
@@ -55,12 +55,12 @@ public final class RelightWords {
                 + (off - on < 1 ? "" : "; " + n(Math.max(0, on)) + " °C " + helped);
     }
 
-    private static boolean allowed(Relight r) {
-        return r.offK() - ZERO_C >= limitC();
+    private static boolean allowed(Review review, Relight r) {
+        return r.offK() - ZERO_C >= limitC(review);
     }
 
-    private static double limitC() {
-        return SafetyNumber.value("gas-on-working");
+    private static double limitC(Review review) {
+        return LightingLimits.meter(review.design());
     }
 
     static void write(ObjectNode root, Review review) {
@@ -71,7 +71,7 @@ public final class RelightWords {
             Json.number(o, "fromC", r.fromK() - ZERO_C);
             Json.number(o, "elementsOffC", r.offK() - ZERO_C);
             Json.number(o, "elementsAsAskedC", r.onK() - ZERO_C);
-            o.put("overLightingLimit", allowed(r));
+            o.put("overLightingLimit", allowed(review, r));
         }
     }
 

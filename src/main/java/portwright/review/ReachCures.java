@@ -17,7 +17,6 @@ import portwright.calc.firing.Numerics;
 import portwright.calc.firing.ShellPart;
 import portwright.calc.firing.Simulation;
 import portwright.calc.firing.Step;
-import portwright.data.SafetyNumber;
 import portwright.units.BothSystems;
 import portwright.units.Format;
 
@@ -50,11 +49,13 @@ public final class ReachCures {
     private final FiringRun missed;
     private final int at;
     private final GasCures gasCures;
+    private final double leastOpenC;
     private final List<Cure> cures = new ArrayList<>();
 
     private ReachCures(Review review, DraftCase draft) {
         FiringReview f = review.firing();
         gasCures = new GasCures(review.design());
+        leastOpenC = LightingLimits.meter(review.design());
         Forecast forecast = f.forecast().value();
         boolean nominal = !forecast.nominal().reached();
         kiln = nominal ? f.kiln().value() : f.kiln().value().conducting(1 + Forecast.CONDUCTIVITY_BAND);
@@ -169,8 +170,8 @@ public final class ReachCures {
     }
 
     /** Other temperatures to open gas at: not under what lighting asks for, and under the goal of the step that it opens for. */
-    private static double[] openings(double kelvin, Step gas) {
-        double least = SafetyNumber.value("gas-on-working") + 273.15;
+    private double[] openings(double kelvin, Step gas) {
+        double least = leastOpenC + 273.15;
         double most = gas.goal() instanceof Step.To t ? t.temperatureK() : Double.POSITIVE_INFINITY;
         return Arrays.stream(OTHER_OPENING_K)
                 .filter(x -> kelvin + x >= least && kelvin + x < most)

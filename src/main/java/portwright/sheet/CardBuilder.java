@@ -27,6 +27,7 @@ import portwright.model.Port;
 import portwright.model.Role;
 import portwright.model.RoomPlace;
 import portwright.model.UnitSystem;
+import portwright.review.LightingLimits;
 import portwright.units.Format;
 import portwright.units.Inches;
 
@@ -45,6 +46,7 @@ public final class CardBuilder {
                 .toList();
         CardLists plain = CardLists.of(
                 result,
+                LightingLimits.of(design, result.figures()),
                 inlets,
                 lowestProbe(design),
                 StepRows.electricAfterGas(design),

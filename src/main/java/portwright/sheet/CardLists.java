@@ -7,6 +7,7 @@ import portwright.check.CheckResult;
 import portwright.check.Finding;
 import portwright.data.Caution;
 import portwright.data.SafetyNumber;
+import portwright.review.LightingLimits;
 
 /** The card's numbered lists, and which cautions of the common list still have to be said beside them. */
 record CardLists(
@@ -31,12 +32,8 @@ record CardLists(
     /** What puts a flame out, in the order of looking: outside the kiln first. */
     static final String WHY = "wind, gas used up, frost, hose, jet";
 
-    /** Least chamber temperature for gas on the card, °C: the published limit of the gas-on rule. */
-    private static final int GAS_ON_C = (int) SafetyNumber.value("gas-on-floor");
-    /** What the meter has to show for that, °C: with the probe's error. */
-    private static final int METER_C = (int) SafetyNumber.value("gas-on-working");
-
     /**
+     * @param limits what gas is lit by
      * @param inlets names, in the order of lighting
      * @param probe the lowest probe's name where there are several, else null
      * @param electricAfterGas whether the elements go on alone when the gas is off
@@ -48,6 +45,7 @@ record CardLists(
      */
     static CardLists of(
             CheckResult result,
+            LightingLimits limits,
             List<String> inlets,
             String probe,
             boolean electricAfterGas,
@@ -58,19 +56,20 @@ record CardLists(
             int nudgeMm) {
         boolean one = inlets.size() < 2;
         String order = inlets.isEmpty() ? "the inlet" : inlets.get(0);
-        String wait = purge(result) + " min";
+        String meter = limits.meterWords();
+        String wait = limits.airMinutes() + " min";
         return new CardLists(
                 LIGHTING,
                 List.of(
                         "Cold, burners shut, gas on: soap every joint; gas off.",
                         (openAir ? "Way out free" : "Room doors open") + ", kiln shut, CO alarm on" + noAlarm
                                 + ", extinguisher at the exit.",
-                        "Grey step due, " + bothScales(METER_C) + " on the meter"
+                        "Grey step due, " + meter + " on the meter"
                                 + (probe == null ? "" : " of the lowest probe (" + probe + ")") + ": "
-                                + bothScales(GAS_ON_C)
+                                + limits.floorWords()
                                 + " at its coldest place.",
-                        "Plugs out, plate off, " + purge(result)
-                                + " min of air. Burners in place, valves shut. Cylinder open slowly.",
+                        "Plugs out, plate off, " + wait
+                                + " of air. Burners in place, valves shut. Cylinder open slowly.",
                         "Meter still over that? Face away: taper at " + order + ", open its valve"
                                 + (one ? "." : "; then the next.") + " No flame: shut at once, wait "
                                 + wait + "." + explosive(result),
@@ -89,13 +88,13 @@ record CardLists(
                                 ? "Elements dark: gas off. Else plate " + nudgeMm + " mm wider, 5 min."
                                 : "Plate " + nudgeMm + " mm wider, wait 5 min.",
                         "Still falling: " + nudgeMm + " mm nearer shut than at first.",
-                        "No help, or " + bothScales(METER_C) + " on the meter falling: gas off first."),
+                        "No help, or " + meter + " on the meter falling: gas off first."),
                 List.of("Past the goal: shut down in order" + (elements ? "; breaker too." : ".")),
                 List.of(
                         (one ? "Burner valve" : "All burner valves") + " shut at once.",
                         "Plate off, ports open; stay clear.",
                         "Look why: " + WHY + ".",
-                        "Relight after " + wait + ", meter over " + bothScales(METER_C) + "."),
+                        "Relight after " + wait + ", meter over " + meter + "."),
                 List.of(
                         openAir
                                 ? "Everybody upwind. At 100 ppm too. Ill: away, call for help."
@@ -166,17 +165,6 @@ record CardLists(
                 GasCock.words(runsOver),
                 GasCock.words(flameOut),
                 GasCock.words(alarm));
-    }
-
-    private static String bothScales(int celsius) {
-        return celsius + " °C (" + Math.round(celsius * 1.8 + 32) + " °F)";
-    }
-
-    /** Minutes of air before lighting, as the forecast counts them: the usual ones, or more where the draught is slow. */
-    private static long purge(CheckResult result) {
-        return result.figures() == null
-                ? (long) SafetyNumber.value("kiln-open")
-                : result.figures().openMinutes();
     }
 
     private static String explosive(CheckResult result) {

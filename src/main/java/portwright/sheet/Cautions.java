@@ -7,6 +7,7 @@ import java.util.Map;
 import portwright.data.Caution;
 import portwright.data.Table;
 import portwright.model.Design;
+import portwright.review.LightingLimits;
 
 /** The cautions that stand on the last sheets, by the moment they matter: how to go about it, then the hazards of the common list. */
 final class Cautions {
@@ -18,7 +19,7 @@ final class Cautions {
     private Cautions() {}
 
     /** Those that bear on a design: nothing of a cylinder where all gas comes by pipe, nothing of gas where there is none. */
-    static Map<String, List<String>> byMoment(Design design) {
+    static Map<String, List<String>> byMoment(Design design, LightingLimits limits) {
         boolean gas = !design.allElectric();
         boolean piped = design.piped();
         Map<String, List<String>> out = new LinkedHashMap<>();
@@ -29,14 +30,19 @@ final class Cautions {
                 continue;
             }
             out.computeIfAbsent(r.text("moment"), m -> new ArrayList<>())
-                    .add(piped ? GasCock.words(r.text("words")) : r.text("words"));
+                    .add(told(r.text("words"), limits, piped));
         }
         for (Caution c : Caution.all()) {
             if ((c.onTemplate() || c.onCard()) && c.holds(gas, gas && !piped)) {
                 out.computeIfAbsent(c.moment().heading(), m -> new ArrayList<>())
-                        .add(piped ? GasCock.words(c.text()) : c.text());
+                        .add(told(c.words(), limits, piped));
             }
         }
         return out;
+    }
+
+    private static String told(String words, LightingLimits limits, boolean piped) {
+        String told = Caution.told(words, limits.floorWords(), limits.meterWords(), limits.airMinutes() + " minutes");
+        return piped ? GasCock.words(told) : told;
     }
 }

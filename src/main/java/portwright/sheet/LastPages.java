@@ -15,7 +15,9 @@ import portwright.drawing.Words;
 import portwright.form.FieldNames;
 import portwright.form.RuleWords;
 import portwright.geometry.Pt;
+import portwright.model.Design;
 import portwright.review.Assumed;
+import portwright.review.LightingLimits;
 
 /** The end of the print: cautions in full and whose word comes first, findings in full, what was not checked or assumed, sheets left out. */
 final class LastPages {
@@ -277,8 +279,10 @@ final class LastPages {
     }
 
     private void cautions() {
+        Design design = job.kiln().design();
+        LightingLimits limits = LightingLimits.of(design, job.result().figures());
         for (Map.Entry<String, List<String>> e :
-                Cautions.byMoment(job.kiln().design()).entrySet()) {
+                Cautions.byMoment(design, limits).entrySet()) {
             heading(e.getKey(), 18);
             list(e.getKey(), e.getValue(), 1.2);
         }

@@ -9,6 +9,8 @@ import portwright.check.Rule;
 import portwright.check.Severity;
 import portwright.data.SafetyNumber;
 import portwright.model.Burner;
+import portwright.model.Fuel;
+import portwright.review.LightingLimits;
 import portwright.review.Review;
 import portwright.review.RoomReview;
 import portwright.source.Source;
@@ -67,13 +69,20 @@ public final class FlameSupervision implements Rule {
                                         ? "an unknown time, counted as "
                                                 + Say.n(SafetyNumber.value("device-close-unknown")) + " s"
                                         : Say.n(b.flameSafety().closes().si()) + " s")
-                                + "; heavier-than-air gas asks for " + Say.n(longest) + " s.",
+                                + "; " + asked(b.fuel(), longest),
                         "Fit a device that closes within " + Say.n(longest) + " s.",
                         SafetyNumber.named("device-close-propane").source(),
                         name));
             }
         }
         admitted(review, limits, out);
+    }
+
+    /** The figure is that of gas heavier than air; a lighter one is held to it too. */
+    private static String asked(Fuel fuel, double longest) {
+        return fuel == null || fuel.sinks()
+                ? "heavier-than-air gas asks for " + Say.n(longest) + " s."
+                : Say.n(longest) + " s at most, as for gas heavier than air.";
     }
 
     /** What all devices let in before they shut, against the mass that can explode; also where the gas opens hot. */
@@ -95,9 +104,10 @@ public final class FlameSupervision implements Rule {
                         + " g bring the cold chamber to its lower limit, less a hot one: " + Say.n(gas.share() * 100)
                         + " %, "
                         + Say.n(most * 100)
-                        + " % is the most. Only a chamber over 760 °C lights that gas before it gathers.",
+                        + " % is the most. Only a chamber over " + Say.told(LightingLimits.floor(review.design()), "°C")
++ " lights that gas before it gathers.",
                 "Fit devices that close within " + Say.n(gas.longestS() * most / gas.share())
-                        + " s, or smaller jets; never lit or relit under 760 °C, valve shut by hand at once when a flame is lost.",
+                        + " s, or smaller jets; never lit or relit under " + Say.told(LightingLimits.meter(review.design()), "°C") + " on the meter, valve shut by hand at once when a flame is lost.",
                 limits.source("gas-on-temperature", "lower-limit-share"),
                 limits.setByUser("gas-on-temperature", "lower-limit-share"),
                 review.supply().burners().value().stream()

@@ -13,6 +13,7 @@ import portwright.check.Severity;
 import portwright.data.SafetyNumber;
 import portwright.review.ColdSide;
 import portwright.review.Known;
+import portwright.review.LightingLimits;
 import portwright.review.Review;
 import portwright.review.StepTime;
 import portwright.source.Source;
@@ -110,7 +111,7 @@ public final class GasOffTemperature implements Rule {
     private void heatStops(Review review, Findings out) {
         Known<Optional<HeatStop>> known = review.firing().heatStop();
         String remedy = "Set an alarm that is heard and seen at a reading of "
-                + Say.told(SafetyNumber.value("gas-on-working"), "°C") + " falling; shut gas when it sounds.";
+                + Say.told(LightingLimits.meter(review.design()), "°C") + " falling; shut gas when it sounds.";
         double alarm = SafetyNumber.value("cool-alarm-time");
         Measure limit = new Measure(alarm / 60, "min");
         String wall = Say.told(SafetyNumber.value("flame-watch-wall"), "°C");

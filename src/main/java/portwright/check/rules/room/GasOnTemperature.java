@@ -8,6 +8,7 @@ import portwright.check.Limits;
 import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
+import portwright.review.LightingLimits;
 import portwright.review.Review;
 import portwright.review.RoomReview;
 import portwright.review.StepTime;
@@ -80,7 +81,7 @@ public final class GasOnTemperature implements Rule {
         double start = Say.toC(step.cold().litC() + 273.15);
         ProbeError probe = ProbeError.at(review.design(), start);
         double least = Say.toC(limits.value(id(), "stop"));
-        double working = Say.toC(limits.value(id(), "caution"));
+        double working = LightingLimits.meter(review.design());
         double sure = start - probe.kelvin();
         boolean cold = Say.under(sure, least);
         boolean cool = !cold && Say.under(start, working);
@@ -104,7 +105,7 @@ public final class GasOnTemperature implements Rule {
                     "Heat by electricity to a reading of " + Say.told(working, "°C")
                             + " at the coldest place before opening gas (" + Say.n(working - start) + " K more).",
                     limits.source(id(), "caution"),
-                    limits.setByUser(id(), "caution")));
+                    limits.setByUser(id(), "caution") || limits.setByUser(id(), "stop")));
         }
         if (!cold && Say.under(coldest, least)) {
             out.add(Say.caution(
