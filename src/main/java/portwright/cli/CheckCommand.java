@@ -33,7 +33,7 @@ final class CheckCommand implements Callable<Integer> {
     public Integer call() {
         Design design = Designs.read(file);
         CheckResult result = new RuleBook(LimitTable.load()).check(Review.of(design));
-        DrillOutlook drill = DrillOutlook.oddsAlone(design);
+        DrillOutlook drill = DrillOutlook.oddsAlone(design, result);
         spec.commandLine()
                 .getOut()
                 .print(

@@ -6,6 +6,7 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import portwright.check.Finding;
 import portwright.check.Severity;
+import portwright.check.rules.Unknowns;
 import portwright.geometry.KilnGeometry;
 import portwright.layout.CutJoint;
 import portwright.layout.DrillError;
@@ -17,6 +18,7 @@ import portwright.layout.Proposals;
 import portwright.model.Design;
 import portwright.model.Port;
 import portwright.model.UnitSystem;
+import portwright.report.VerdictLine;
 import portwright.units.BothSystems;
 import portwright.units.Format;
 
@@ -57,6 +59,9 @@ final class ProposalText {
         if (!found.few().isEmpty()) {
             print.println(found.few());
         }
+        if (found.best().stream().allMatch(p -> !Unknowns.of(p.check()).places().isEmpty())) {
+            return;
+        }
         print.println("The odds of drilling take the places of elements as measured within "
                 + Format.plain(DrillError.of(design).measureMm(), 0)
                 + " mm, 95 of 100 (assumed), and of the two faces the one that leaves less room.");
@@ -76,6 +81,9 @@ final class ProposalText {
                 + "; limited by "
                 + both(design, Proposal.limitWords(own.limiting()))
                 + "."
+                + (own.unknown().all().isEmpty()
+                        ? ""
+                        : " That is as far as checked. " + own.unknown().sentence())
                 + (own.lambdaLow() == null
                         ? ""
                         : " With open flues and all gas lambda stays above about " + Format.plain(own.lambdaLow(), 2)
@@ -99,9 +107,9 @@ final class ProposalText {
         print.println("   " + both(p.design(), p.limits()));
         ports(p);
         CutJoint.words(p.design()).forEach(w -> print.println("   " + both(p.design(), w)));
-        print.println("   " + both(p.design(), DrillOutlook.of(p.design()).words()));
-        print.println("   Drilling: " + p.check().drilling().id() + ". Lighting: "
-                + p.check().lighting().id() + ".");
+        print.println(
+                "   " + both(p.design(), DrillOutlook.of(p.design(), p.check()).words()));
+        print.println("   " + VerdictLine.drilling(p.check()) + " " + VerdictLine.lighting(p.check()));
         for (Finding f : p.check().findings()) {
             if (f.severity() == Severity.STOP) {
                 print.println("   stop " + f.rule() + ": " + f.message() + " " + Proposal.remedy(f));

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import portwright.check.CheckResult;
+import portwright.check.rules.Unknowns;
 import portwright.model.Design;
 import portwright.units.BothSystems;
 import portwright.units.Format;
@@ -13,11 +15,14 @@ import portwright.units.Format;
  * What a drill by hand may make of a layout.
  *
  * @param odds of a stop, one a hole
- * @param allInside share of kilns drilled by hand, all holes of each together, that end with no hole at a place that forbids drilling or lighting; 0 to 1
+ * @param allInside share of kilns drilled by hand, all holes of each together, that end with no hole at a place that forbids drilling or lighting; 0 to 1,
+ *     NaN where it is not told
  * @param wander room of each hole, walls too
  * @param error how the drill was taken to stray
+ * @param unknown what was not checked: where a place could forbid drilling by it, neither odds nor room are told
  */
-public record DrillOutlook(List<HoleOdds> odds, double allInside, List<Wander> wander, DrillError error) {
+public record DrillOutlook(
+        List<HoleOdds> odds, double allInside, List<Wander> wander, DrillError error, Unknowns unknown) {
     /** Share of drillings from which a stop is told. */
     private static final double TOLD = 0.001;
 
@@ -28,24 +33,52 @@ public record DrillOutlook(List<HoleOdds> odds, double allInside, List<Wander> w
         "the top", "top right", "the right", "bottom right", "the bottom", "bottom left", "the left", "top left"
     };
 
+    /** Where everything was checked. */
+    DrillOutlook(List<HoleOdds> odds, double allInside, List<Wander> wander, DrillError error) {
+        this(odds, allInside, wander, error, Unknowns.NONE);
+    }
+
     public DrillOutlook {
         odds = List.copyOf(odds);
         wander = List.copyOf(wander);
     }
 
-    /** Odds alone, without how far each hole may wander; null where the design has no ports. */
-    public static DrillOutlook oddsAlone(Design design) {
-        if (design.ports() == null || design.ports().isEmpty()) {
-            return null;
-        }
-        Tolerance.Odds odds = Tolerance.odds(design);
-        return new DrillOutlook(odds.holes(), odds.allInside(), List.of(), DrillError.of(design));
+    /**
+     * Odds alone, without how far each hole may wander; null where the design has no ports.
+     *
+     * @param check what the rule book says of the design
+     */
+    public static DrillOutlook oddsAlone(Design design, CheckResult check) {
+        return design.ports() == null || design.ports().isEmpty() ? null : of(design, check, false);
     }
 
     /** Simulated with the drill errors that the design states. */
-    public static DrillOutlook of(Design design) {
+    public static DrillOutlook of(Design design, CheckResult check) {
+        return of(design, check, true);
+    }
+
+    private static DrillOutlook of(Design design, CheckResult check, boolean wander) {
+        Unknowns unknown = Unknowns.of(check);
+        DrillError error = DrillError.of(design);
+        if (!unknown.places().isEmpty()) {
+            return new DrillOutlook(List.of(), Double.NaN, List.of(), error, unknown);
+        }
         Tolerance.Odds odds = Tolerance.odds(design);
-        return new DrillOutlook(odds.holes(), odds.allInside(), Tolerance.wander(design), DrillError.of(design));
+        return new DrillOutlook(
+                odds.holes(), odds.allInside(), wander ? Tolerance.wander(design) : List.of(), error, unknown);
+    }
+
+    /** Whether odds and room are told: not while a rule that could forbid drilling at a place is not checked. */
+    public boolean told() {
+        return unknown.places().isEmpty();
+    }
+
+    /** Why they are not, in sentences; empty where they are. */
+    public String whyNot() {
+        return told()
+                ? ""
+                : "Odds of drilling by hand are not told, nor how far a hole may stray: places are known only in part. N"
+                        + Unknowns.words(unknown.places()).substring(1) + ".";
     }
 
     /** The hole that may stray least; null when there is none. */
@@ -61,6 +94,9 @@ public record DrillOutlook(List<HoleOdds> odds, double allInside, List<Wander> w
 
     /** Both in a sentence or two; empty when there is no hole. */
     public String words() {
+        if (!told()) {
+            return whyNot();
+        }
         Wander w = tightest();
         if (w == null) {
             return "";
@@ -83,17 +119,25 @@ public record DrillOutlook(List<HoleOdds> odds, double allInside, List<Wander> w
                 : ", under " + aim + ":";
     }
 
-    /** How many kilns end well, in a sentence without its full stop. */
+    /** How many kilns end well, in a sentence without its full stop; only where it is told. */
     public String share() {
         return "Drilled by hand (" + error.words() + "), " + percent()
-                + " of 100 such kilns end with no hole at a place that forbids drilling or lighting";
+                + " of 100 such kilns end with no hole at a place that forbids drilling or lighting" + asFar();
+    }
+
+    /** What the odds leave out, to end their sentence with; empty for nothing. */
+    private String asFar() {
+        return unknown.others().isEmpty() ? "" : ", as far as checked (" + Unknowns.words(unknown.others()) + ")";
     }
 
     /** The same in short; empty when there is no hole to judge. */
     public String brief() {
-        return odds.isEmpty()
-                ? ""
-                : "Drilled by hand, " + percent() + " of 100 end with no hole where it forbids drilling or lighting.";
+        return !told()
+                ? whyNot()
+                : odds.isEmpty()
+                        ? ""
+                        : "Drilled by hand, " + percent()
+                                + " of 100 end with no hole where it forbids drilling or lighting" + asFar() + ".";
     }
 
     private String percent() {
@@ -162,10 +206,13 @@ public record DrillOutlook(List<HoleOdds> odds, double allInside, List<Wander> w
         return Math.abs(mm) < 0.05 ? "" : BothSystems.told(Math.abs(mm), 1, "mm") + " " + (mm > 0 ? over : under);
     }
 
-    private static String room(Wander w) {
+    private String room(Wander w) {
         return w.leastMm() >= Wander.MOST_MM
                 ? "Looked at to " + Format.plain(Wander.MOST_MM, 0)
-                        + " mm off each mark: no place there forbids drilling or lighting; drill to the mark all the same."
+                        + " mm off each mark: no place there forbids drilling or lighting"
+                        + (unknown.others().isEmpty()
+                                ? "; drill to the mark all the same."
+                                : " by the rules that were checked.")
                 : w.stoppedAtMark()
                         ? "at its very mark " + w.hole() + " is stopped already; no guide helps, it must move."
                         : "Least room: " + w.hole() + " may wander " + BothSystems.told(w.leastMm(), 1, "mm") + " to "

@@ -2,7 +2,9 @@ package portwright.layout;
 
 import java.util.List;
 import java.util.Optional;
+import portwright.check.CheckResult;
 import portwright.check.rules.RuleBook;
+import portwright.check.rules.Unknowns;
 import portwright.data.LimitTable;
 import portwright.model.Design;
 import portwright.model.On;
@@ -17,10 +19,16 @@ import portwright.units.Format;
  * @param limiting what limits its margin
  * @param lambdaLow lower end of lambda with the flues open at full gas, the figure of {@link Proposal#lambdaLow()}; null when the design does not say enough
  * @param stops rules that stop it, drilling or lighting; empty where it passes
+ * @param unknown what was not checked of it
  */
-public record OwnLayout(Term limiting, Double lambdaLow, List<String> stops) {
+public record OwnLayout(Term limiting, Double lambdaLow, List<String> stops, Unknowns unknown) {
     /** Figures are told with two decimals; what differs by less is alike. */
     private static final double ALIKE = 0.005;
+
+    /** One of which everything was checked. */
+    OwnLayout(Term limiting, Double lambdaLow, List<String> stops) {
+        this(limiting, lambdaLow, stops, Unknowns.NONE);
+    }
 
     public OwnLayout {
         stops = List.copyOf(stops);
@@ -45,9 +53,9 @@ public record OwnLayout(Term limiting, Double lambdaLow, List<String> stops) {
         }
         Double air = new Fire(design).lambdaLow(in.size(), mm(in), out.size(), mm(out));
         Sizes.Choice c = new Sizes.Choice(in.size(), mm(in), out.size(), mm(out), air);
-        List<String> stops =
-                Stops.of(new RuleBook(table).check(Review.of(design))).rules();
-        return Optional.of(new OwnLayout(terms.of(c, ports).get(0), air, stops));
+        CheckResult check = new RuleBook(table).check(Review.of(design));
+        return Optional.of(
+                new OwnLayout(terms.of(c, ports).get(0), air, Stops.of(check).rules(), Unknowns.of(check)));
     }
 
     private static double mm(List<Port> ports) {

@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import portwright.check.CheckResult;
 import portwright.check.rules.RuleBook;
+import portwright.check.rules.Unknowns;
 import portwright.data.LimitTable;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
@@ -114,10 +115,16 @@ final class ProposalWriter {
                         all.stream().filter(Term::isStop).count()))),
                 c.choice().lambdaLow(),
                 arrangement,
-                (reason(c, limiting) + fineness(c)).strip(),
+                (unknown(check) + reason(c, limiting) + fineness(c)).strip(),
                 "Limited by " + Words.term(limiting) + ".",
                 renamed,
                 check);
+    }
+
+    /** What was not known where the places were sought, in sentences with a space behind; empty for nothing. */
+    private static String unknown(CheckResult check) {
+        String open = Unknowns.of(check).sentence();
+        return open.isEmpty() ? "" : open + " The places were sought without that and hold only as far as checked. ";
     }
 
     private static String reason(Combination layout, Term limiting) {

@@ -93,7 +93,7 @@ public final class Proposer {
 
     /** Whether a wandering drill ends in a stop more often than the target allows; it cannot where no clearance lies within its caution. */
     private static boolean unsafe(Proposal p) {
-        return p.margin() < 1 && DrillOutlook.oddsAlone(p.design()).allInside() < HoleOdds.TARGET;
+        return p.margin() < 1 && Tolerance.odds(p.design()).allInside() < HoleOdds.TARGET;
     }
 
     /**

@@ -1,8 +1,11 @@
 package portwright.report;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import portwright.check.CheckResult;
 import portwright.check.Finding;
 import portwright.check.Measure;
@@ -33,14 +36,7 @@ public final class CheckJson {
         r.findings().forEach(f -> finding(root.withArray("findings").addObject(), f));
         root.withArray("findings");
         root.withArray("notChecked");
-        for (NotChecked n : r.notChecked()) {
-            ObjectNode o = root.withArray("notChecked").addObject().put("rule", n.rule());
-            n.needs().forEach(o.putArray("needs")::add);
-            o.put("forbids", n.forbids().id());
-            if (!n.cause().isEmpty()) {
-                o.put("cause", n.cause());
-            }
-        }
+        r.notChecked().forEach(n -> notChecked(root.withArray("notChecked").addObject(), n));
         root.withArray("assumed");
         for (Assumed a : r.assumed()) {
             root.withArray("assumed")
@@ -67,7 +63,8 @@ public final class CheckJson {
 
     /** Shares from 0 to 1; shifts of a mark along the axes in which its place is written. */
     private static void drill(ObjectNode o, DrillOutlook drill) {
-        o.put("allInside", drill.allInside()).put("target", HoleOdds.TARGET);
+        allInside(o, drill);
+        o.put("target", HoleOdds.TARGET);
         o.putObject("within95")
                 .put("centreMm", drill.error().centreMm())
                 .put("tiltDeg", Math.toDegrees(drill.error().tiltRad()))
@@ -89,6 +86,27 @@ public final class CheckJson {
                         .put("yMm", h.nudgeY())
                         .put("stop", h.stopNudged());
             }
+        }
+    }
+
+    /** The share, null with the reason where it is not told, and what it leaves out. */
+    static void allInside(ObjectNode o, DrillOutlook drill) {
+        Json.number(o, "allInside", drill.allInside());
+        if (!drill.told()) {
+            o.put("whyNot", drill.whyNot());
+        }
+        ArrayNode open = o.putArray("notChecked");
+        Stream.of(drill.unknown().places(), drill.unknown().others())
+                .flatMap(List::stream)
+                .forEach(n -> notChecked(open.addObject(), n));
+    }
+
+    static void notChecked(ObjectNode o, NotChecked n) {
+        o.put("rule", n.rule());
+        n.needs().forEach(o.putArray("needs")::add);
+        o.put("forbids", n.forbids().id());
+        if (!n.cause().isEmpty()) {
+            o.put("cause", n.cause());
         }
     }
 

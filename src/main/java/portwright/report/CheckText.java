@@ -5,7 +5,6 @@ import portwright.check.CheckResult;
 import portwright.check.Finding;
 import portwright.check.Forbids;
 import portwright.check.Severity;
-import portwright.check.Verdict;
 import portwright.data.SafetyNumber;
 import portwright.layout.DrillOutlook;
 import portwright.model.UnitSystem;
@@ -43,8 +42,8 @@ public final class CheckText {
     private void all(CheckResult r, DrillOutlook drill) {
         line(bold(r.title()));
         out.append('\n');
-        line("Drilling: " + verdict(r, Forbids.DRILLING, r.drilling(), "Do not drill"));
-        line("Lighting: " + verdict(r, Forbids.LIGHTING, r.lighting(), "Do not light"));
+        line(VerdictLine.drilling(r));
+        line(VerdictLine.lighting(r));
         findings(r, Severity.STOP, "Stops", "31");
         findings(r, Severity.CAUTION, "Cautions", "33");
         findings(r, Severity.NOTE, "Notes", "34");
@@ -66,10 +65,10 @@ public final class CheckText {
             head("Your own limits", r.ownLimits().size());
             r.ownLimits().forEach(l -> wrap("  - ", l.words()));
         }
-        figures(r.figures());
+        figures(r.figures(), lost(r));
         if (drill != null) {
             head("Drilling by hand", -1);
-            wrap("  ", both(drill.share() + "."));
+            wrap("  ", both(drill.told() ? drill.share() + "." : drill.whyNot()));
             wrap(
                     "  ",
                     both("Clearances, brick between holes and the weakest sections above count each hole "
@@ -83,26 +82,11 @@ public final class CheckText {
                 "Local codes and licensed practice come before this program. Portwright never says that a kiln or a room is safe.");
     }
 
-    private static String verdict(CheckResult r, Forbids purpose, Verdict v, String stop) {
-        return switch (v) {
-            case STOP -> "STOP. " + stop + ": " + count(r.stops(purpose), "stop") + ".";
-            case INCOMPLETE ->
-                "INCOMPLETE. No stop found, but "
-                        + count(
-                                r.notChecked().stream()
-                                        .filter(n -> n.forbids() == purpose)
-                                        .count(),
-                                "rule") + " could not be checked.";
-            case CAUTION ->
-                r.cautions(purpose) == 0
-                        ? "no stop, no caution in what was checked."
-                        : "no stop, " + count(r.cautions(purpose), "caution") + ".";
-            case CLEAR -> "no stop, no caution.";
-        };
-    }
-
-    private static String count(long n, String word) {
-        return n + " " + word + (n == 1 ? "" : "s");
+    /** What is not known may take more of a slab than was counted. */
+    private static String lost(CheckResult r) {
+        return r.notChecked().stream().anyMatch(n -> n.rule().equals("weakest-section"))
+                ? LOST + ", at least: weakest-section is not wholly checked"
+                : LOST;
     }
 
     private void findings(CheckResult r, Severity severity, String title, String code) {
@@ -132,13 +116,13 @@ public final class CheckText {
         }
     }
 
-    private void figures(Figures f) {
+    private void figures(Figures f, String lost) {
         head("Figures", -1);
         figure("inlet area", some(f.inletAreaMm2()), 0.01, 1, "cm²");
         figure("flue area", some(f.flueAreaMm2()), 0.01, 1, "cm²");
         figure("flue : inlet", f.flueToInletRatio(), 1, 2, "");
-        figure("floor, weakest section", f.weakestFloorSectionShare(), 100, 1, LOST);
-        figure("lid, weakest section", f.weakestLidSectionShare(), 100, 1, LOST);
+        figure("floor, weakest section", f.weakestFloorSectionShare(), 100, 1, lost);
+        figure("lid, weakest section", f.weakestLidSectionShare(), 100, 1, lost);
         figure("chamber volume", f.chamberVolumeL(), 1, 0, "L");
         figure("gas, net heat", some(f.heatNetKw()), 1, 2, "kW");
         figure("gas", some(f.gasKgPerH()), 1, 3, "kg/h");

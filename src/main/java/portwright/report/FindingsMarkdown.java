@@ -14,11 +14,11 @@ public final class FindingsMarkdown {
     /** The whole text; the user's own words are escaped. */
     public static String write(CheckResult r) {
         StringBuilder b = new StringBuilder("# ").append(escape(r.title())).append("\n\n");
-        b.append("Drilling: **")
-                .append(r.drilling().id())
-                .append("**. Lighting: **")
-                .append(r.lighting().id())
-                .append("**.\n\n");
+        b.append("**")
+                .append(VerdictLine.drilling(r))
+                .append("** **")
+                .append(VerdictLine.lighting(r))
+                .append("**\n\n");
         b.append("Local codes and licensed gas and electrical practice come first.\n\n## Findings\n\n");
         if (r.findings().isEmpty()) {
             b.append("None in what was checked.\n");

@@ -31,13 +31,17 @@ public final class ProposalsJson {
             Json.number(o, "lambdaLow", own.lambdaLow());
             term(o.putObject("limiting"), own.limiting());
             own.stops().forEach(o.putArray("stops")::add);
+            o.putArray("notChecked");
+            own.unknown()
+                    .all()
+                    .forEach(n -> CheckJson.notChecked(o.withArray("notChecked").addObject(), n));
         }
         root.putArray("proposals");
         for (Proposal p : found.best()) {
             ObjectNode o = root.withArray("proposals").addObject();
             proposal(o, p);
             o.put("besideOwn", found.besideOwn(p));
-            o.put("allInside", DrillOutlook.oddsAlone(p.design()).allInside());
+            CheckJson.allInside(o, DrillOutlook.oddsAlone(p.design(), p.check()));
         }
         if (found.widest() == null) {
             root.putNull("widest");

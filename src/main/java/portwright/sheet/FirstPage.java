@@ -147,11 +147,14 @@ final class FirstPage {
             Signs.stop(block.pen, c, 9);
             t = stops + (stops == 1 ? " stop forbids" : " stops forbid") + " drilling. Do not drill.";
         } else {
-            boolean incomplete = !unproven().isEmpty();
-            if (incomplete) {
+            boolean unseen = r.notChecked().stream().anyMatch(n -> n.forbids() == Forbids.NOTHING);
+            boolean incomplete = unseen || !unproven().isEmpty();
+            if (!unproven().isEmpty()) {
                 Signs.notChecked(block.pen, c, 9);
             } else if (cautions + r.stops(Forbids.LIGHTING) > 0) {
                 Signs.caution(block.pen, c, 9);
+            } else if (unseen) {
+                Signs.notChecked(block.pen, c, 9);
             } else {
                 Signs.clear(block.pen, c, 9);
             }

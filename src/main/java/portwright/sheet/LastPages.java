@@ -30,6 +30,7 @@ final class LastPages {
     /** Most that a heading keeps with it, mm. */
     private static final double MOST_KEPT = 120;
 
+    private static final String WANDER = "How far each hole may wander";
     private static final double WANDER_COLUMN = 13;
     /** Length of a line shown, mm. */
     private static final double SAMPLE = 26;
@@ -207,12 +208,14 @@ final class LastPages {
         WanderRows table = new WanderRows(job.drill(), HoleNote.of(job.kiln()));
         List<WanderRows.Row> rows = table.rows();
         if (rows.isEmpty()) {
+            if (!table.words().isEmpty()) {
+                heading(WANDER, Words.height(pen, table.words(), textWidth(), TEXT));
+                para(table.words(), 0, TEXT);
+            }
             return;
         }
         double cells = 6 + 9 * rows.size();
-        heading(
-                "How far each hole may wander",
-                Math.min(MOST_KEPT, Words.height(pen, table.words(), textWidth(), TEXT) + cells));
+        heading(WANDER, Math.min(MOST_KEPT, Words.height(pen, table.words(), textWidth(), TEXT) + cells));
         para(table.words(), 0, TEXT);
         y -= 1;
         double name = textWidth() - WanderRows.HEADS.size() * WANDER_COLUMN;

@@ -76,7 +76,7 @@ public final class SheetBook {
                         case ALL -> "any part.";
                     });
         }
-        Job job = new Job(result, kiln, fileName, options, mark, look, views, DrillOutlook.of(kiln.design()));
+        Job job = new Job(result, kiln, fileName, options, mark, look, views, DrillOutlook.of(kiln.design(), result));
         int tiles = views.stream().mapToInt(v -> v.tiling().printed().size()).sum();
         try (PdfFile file = new PdfFile(result.title(), mark)) {
             FirstPage.of(job, 1, file.fonts());

@@ -3,6 +3,8 @@ package portwright.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import portwright.drawing.HoleNote;
+import portwright.form.FieldNames;
+import portwright.form.RuleWords;
 import portwright.layout.DrillOutlook;
 import portwright.layout.Wander;
 import portwright.units.BothSystems;
@@ -68,7 +70,11 @@ final class WanderRows {
                 : LastPages.tenths(Math.floor(v * 10 + 1e-6) / 10);
     }
 
+    /** What the table means and the odds; where they are not told, why. */
     String words() {
+        if (!outlook.told()) {
+            return RuleWords.inWords(FieldNames.inWords(outlook.whyNot()));
+        }
         return "Millimetres that the middle of a hole may stray from its mark before its place forbids drilling or lighting; all other holes at their "
                 + "marks, the bore square, with the design's oversize; 25+ is more than 25 mm. A caution may come sooner: check a design anew when you move a hole on purpose. Floor and lid: seen from above, ↑ is the back. Walls: seen from inside, ↑ is up. "
                 + BothSystems.metricOnly(outlook.words());

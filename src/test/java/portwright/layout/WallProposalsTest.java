@@ -42,14 +42,16 @@ class WallProposalsTest {
         Proposals p = Proposer.propose(SomeKilns.of(4).build(), SomeKilns.wishes(4), Progress.none());
         Proposal first = p.best().get(0);
         assertThat(first.ports()).noneMatch(x -> x.on() == On.WALL);
-        assertThat(DrillOutlook.oddsAlone(first.design()).allInside()).isLessThan(HoleOdds.TARGET);
+        assertThat(DrillOutlook.oddsAlone(first.design(), first.check()).allInside())
+                .isLessThan(HoleOdds.TARGET);
         assertThat(first.reason()).contains("That one has its inlets in the wall");
         Proposal wall = p.best().stream()
                 .filter(q -> q.ports().stream().anyMatch(x -> x.on() == On.WALL))
                 .findFirst()
                 .orElseThrow();
         assertThat(wall.margin()).isGreaterThan(first.margin());
-        assertThat(DrillOutlook.oddsAlone(wall.design()).allInside()).isGreaterThan(HoleOdds.TARGET);
+        assertThat(DrillOutlook.oddsAlone(wall.design(), wall.check()).allInside())
+                .isGreaterThan(HoleOdds.TARGET);
     }
 
     @Test

@@ -34,7 +34,7 @@ class DrillOddsReportTest {
     void eachHoleByRuleWithItsSafestShift() throws IOException {
         Design d = design();
         CheckResult r = new RuleBook(LimitTable.load()).check(Review.of(d));
-        DrillOutlook drill = DrillOutlook.oddsAlone(d);
+        DrillOutlook drill = DrillOutlook.oddsAlone(d, r);
         JsonNode json = new ObjectMapper().readTree(CheckJson.write(r, drill)).get("drillingByHand");
         JsonNode a = json.get("holes").get(0);
         JsonNode b = json.get("holes").get(1);
@@ -61,6 +61,7 @@ class DrillOddsReportTest {
 
     @Test
     void withoutPortsNothingIsTold() {
-        assertThat(DrillOutlook.oddsAlone(TestKiln.polygon(8, "17 in").build())).isNull();
+        assertThat(DrillOutlook.oddsAlone(TestKiln.polygon(8, "17 in").build(), null))
+                .isNull();
     }
 }

@@ -9,6 +9,7 @@ import javafx.scene.shape.FillRule;
 import javafx.scene.text.TextAlignment;
 import portwright.app.doc.Plot;
 import portwright.app.doc.RegionDesk.Region;
+import portwright.app.doc.RegionWords;
 import portwright.app.doc.View;
 import portwright.app.paint.Fonts;
 import portwright.app.paint.Palette;
@@ -29,6 +30,11 @@ final class RegionPainter {
 
     private RegionPainter() {}
 
+    /** Green only where all was checked that shapes it. */
+    private static Ink ink(Region r) {
+        return r.unknown().isEmpty() ? Ink.CELADON : Ink.INK;
+    }
+
     static void paint(GraphicsContext g, Palette p, Plot plot, View v, Region r, double w, double h) {
         Face face = plot.picture().face();
         if (face == null || face.on() != r.on()) {
@@ -42,14 +48,14 @@ final class RegionPainter {
         g.save();
         g.setFillRule(FillRule.EVEN_ODD);
         path(g, rings);
-        g.setFill(p.of(Ink.CELADON).deriveColor(0, 1, 1, 0.13));
+        g.setFill(p.of(ink(r)).deriveColor(0, 1, 1, 0.13));
         g.fill();
-        g.setStroke(p.of(Ink.CELADON).deriveColor(0, 1, 1, 0.6));
+        g.setStroke(p.of(ink(r)).deriveColor(0, 1, 1, 0.6));
         g.setLineWidth(1);
         g.setLineDashes();
         ruled(g, rings, w);
         path(g, rings);
-        g.setStroke(p.of(Ink.CELADON));
+        g.setStroke(p.of(ink(r)));
         g.setLineWidth(2);
         g.setLineDashes(8, 5);
         g.stroke();
@@ -111,11 +117,11 @@ final class RegionPainter {
     private static void words(GraphicsContext g, Palette p, Region r, double h, double part) {
         boolean none = r.pieces().isEmpty();
         boolean low = h < LOW_PX;
-        String words = none ? "No place is clear for " + r.hole() + "." : "ruled: where " + r.hole() + " may go";
+        String words = none ? "No place is clear for " + r.hole() + "." : RegionWords.ruled(r);
         if (low && RulePainter.BREADTH + 14 + TextSizes.width(words, Fonts.bold(13)) > part) {
-            words = none ? "no place is clear" : "ruled: it may go here";
+            words = none ? "no place is clear" : RegionWords.ruledShort(r);
         }
-        Ink ink = none ? Ink.OXBLOOD : Ink.CELADON;
+        Ink ink = none ? Ink.OXBLOOD : ink(r);
         double x = RulePainter.BREADTH + 14;
         Say.at(g, p, words, x, low ? h - 20 : h - 62, 13, true, ink, TextAlignment.LEFT, VPos.CENTER, true);
     }

@@ -15,6 +15,14 @@ public final class Figures {
 
     private Figures() {}
 
+    /** Grooves or fittings that are not known may take more. */
+    private static String lost(Review shapes) {
+        return shapes.geometry().grooveLacks().isEmpty()
+                        && shapes.geometry().fittingLacks().isEmpty()
+                ? "% lost"
+                : "% lost at least";
+    }
+
     /** The figures of a step; {@code lambda} is the range at gas-on with the damper off, as computed off the window's thread. */
     public static List<Figure> of(Step step, Review shapes, portwright.review.Figures f, FireWords fire) {
         List<Figure> out = new ArrayList<>();
@@ -44,7 +52,7 @@ public final class Figures {
             case PORTS -> {
                 ports(out, shapes, fire, u);
                 gas(out, f, u);
-                out.add(new Figure("floor, weakest line", pct(f.weakestFloorSectionShare()), "% lost"));
+                out.add(new Figure("floor, weakest line", pct(f.weakestFloorSectionShare()), lost(shapes)));
             }
             case GAS -> {
                 out.add(u.figure("heat, net", f.heatNetKw(), Measures.HEAT));

@@ -112,8 +112,9 @@ public final class ProposalDesk {
         String wrong = null;
         try {
             result = Proposer.propose(design, wishes, progress(mine));
-            drills =
-                    result.best().stream().map(p -> DrillOutlook.of(p.design())).toList();
+            drills = result.best().stream()
+                    .map(p -> DrillOutlook.of(p.design(), p.check()))
+                    .toList();
         } catch (RuntimeException e) {
             wrong = "The search failed: " + e + ". Report it with the design file.";
         }

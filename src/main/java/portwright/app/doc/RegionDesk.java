@@ -3,7 +3,11 @@ package portwright.app.doc;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.concurrent.Executor;
+import portwright.check.NotChecked;
+import portwright.check.rules.RuleBook;
+import portwright.data.LimitTable;
 import portwright.geometry.FeasibleRegion;
 import portwright.geometry.FeasibleRegion.Piece;
 import portwright.layout.CentreRegion;
@@ -16,6 +20,7 @@ import portwright.model.Port;
 import portwright.model.Role;
 import portwright.model.Shelf;
 import portwright.model.UserLimit;
+import portwright.review.Review;
 
 /**
  * Where the centre of the chosen floor or lid hole may go. Worked out off the window's thread and kept: it does not depend on where the hole itself
@@ -23,6 +28,13 @@ import portwright.model.UserLimit;
  */
 public final class RegionDesk {
     private static final int KEPT = 6;
+
+    /** Rules of a hole's place that lack input where parts of the kiln are not known; those of inlets in the floor. */
+    private static final Set<String> OF_PLACES = Set.of(
+            "element-clearance", "fitting-clearance", "groove-room", "joint-sliver", "one-brick", "weakest-section");
+
+    private static final Set<String> OF_FLAMES =
+            Set.of("burner-room", "flame-on-element", "flame-on-fitting", "post-in-flame", "shelf-over-inlet");
 
     private final Document doc;
     private final Executor work;
@@ -51,10 +63,13 @@ public final class RegionDesk {
      * @param pieces largest first, in the part's frame, mm; empty where no place is clear
      * @param areaMm2 of all pieces
      * @param clearMm2 of the places that bring no caution either
+     * @param unknown rules of such a hole's place that were not checked: what they forbid is not left out
      */
-    public record Region(String hole, On on, List<Piece> pieces, double areaMm2, double clearMm2) {
+    public record Region(
+            String hole, On on, List<Piece> pieces, double areaMm2, double clearMm2, List<NotChecked> unknown) {
         public Region {
             pieces = List.copyOf(pieces);
+            unknown = List.copyOf(unknown);
         }
     }
 
@@ -131,7 +146,24 @@ public final class RegionDesk {
             }
         }
         FeasibleRegion f = centre.around(key.others(), key.hole());
-        return new Region(key.hole(), b.on(), f.pieces(), f.area(), centre.clearAreaMm2(key.others(), key.hole()));
+        return new Region(
+                key.hole(),
+                b.on(),
+                f.pieces(),
+                f.area(),
+                centre.clearAreaMm2(key.others(), key.hole()),
+                unknown(design, b));
+    }
+
+    /** What the region knows nothing of. Asked of the design itself: the window's own check may be behind it. */
+    private static List<NotChecked> unknown(Design design, Base b) {
+        String other = "kiln." + (b.on() == On.FLOOR ? On.LID : On.FLOOR).id() + ".";
+        boolean flame = b.role() == Role.INLET && b.on() == On.FLOOR;
+        return new RuleBook(LimitTable.load())
+                .check(Review.geometryOnly(design), Set.of(RuleBook.Section.GEOMETRY)).notChecked().stream()
+                        .filter(n -> OF_PLACES.contains(n.rule()) || flame && OF_FLAMES.contains(n.rule()))
+                        .filter(n -> n.needs().stream().anyMatch(f -> !f.startsWith(other)))
+                        .toList();
     }
 
     /** The region of the chosen hole; null while it is worked out, and without a floor or lid hole chosen. */

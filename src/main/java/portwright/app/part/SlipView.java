@@ -92,6 +92,11 @@ public final class SlipView extends Steady {
         return new SlipView(Sign.UNCHECKED, "slip-unchecked", "No stop or caution", body);
     }
 
+    /** A slip of the window itself with the sign of what is not checked. */
+    public static SlipView unchecked(String head, String text) {
+        return ofWindow(Sign.UNCHECKED, "slip-unchecked", head, text);
+    }
+
     /** A slip of a step with nothing to mend; all is well only where no rule of another step lacks input either. */
     public static SlipView nothing(int rules) {
         if (rules == 0) {

@@ -196,11 +196,7 @@ public final class PaperStep implements StepView {
         sheets.setManaged(p.preview() != null);
         messages.getChildren().clear();
         if (ok) {
-            messages.getChildren()
-                    .add(SlipView.clear(
-                            "No stop: the template prints",
-                            "A stop strikes every sheet through and takes the awl dots off.",
-                            null));
+            messages.getChildren().add(PrintSlip.of(doc));
         }
         String whole = Withheld.of(doc).isEmpty()
                 ? Stream.of(p.refused(), p.cardRefused())

@@ -170,10 +170,12 @@ public final class PortsStep implements StepView {
     /** How much of the slab is clear for the centre, in words for those who do not see the board; an unseen longest text keeps its room. */
     private Node roomLine() {
         Label l = line("");
-        Label room = line(RegionWords.LONGEST);
+        Label room = line("");
         room.setVisible(false);
-        Runnable show =
-                () -> l.setText(RegionWords.of(board.region(), doc.design().units()));
+        Runnable show = () -> {
+            room.setText(RegionWords.longest(board.region()));
+            l.setText(RegionWords.of(board.region(), doc.design().units()));
+        };
         refreshers.add(show);
         show.run();
         return new StackPane(room, l);

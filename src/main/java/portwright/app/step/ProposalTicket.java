@@ -26,6 +26,7 @@ import portwright.app.part.Plain;
 import portwright.app.part.Showing;
 import portwright.app.part.Ticket;
 import portwright.check.Severity;
+import portwright.form.FieldNames;
 import portwright.form.RuleWords;
 import portwright.layout.CutJoint;
 import portwright.layout.Proposal;
@@ -257,7 +258,7 @@ final class ProposalTicket extends VBox {
 
     /** Rules by their headings, figures as the design is written: inch first with millimetres beside them, or millimetres alone. */
     private Label both(String words) {
-        String plain = RuleWords.inWords(words);
+        String plain = RuleWords.inWords(FieldNames.inWords(words));
         return Plain.text(
                 doc.design().units() == UnitSystem.METRIC
                         ? BothSystems.metricOnly(plain)

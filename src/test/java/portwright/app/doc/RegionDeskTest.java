@@ -104,4 +104,34 @@ class RegionDeskTest {
         assertThat(desk.region().pieces()).isEmpty();
         assertThat(RegionWords.of(desk.region(), doc.design().units())).startsWith("No place of the floor");
     }
+
+    /** What is not known may forbid any of it: no place is called clear, and what lacks is named where the area is told. */
+    @Test
+    void whatIsNotKnownIsToldWithTheArea() {
+        doc.select("inlet front");
+        desk.changed();
+        run();
+        assertThat(desk.region().unknown()).isEmpty();
+        assertThat(RegionWords.ruled(desk.region())).doesNotContain("not all checked");
+        for (String field : java.util.List.of("kiln.elements", "kiln.fittings", "kiln.floor.joints", "shelves")) {
+            doc.edit("forget", t -> t.remove(field));
+            desk.changed();
+            run();
+            String words = RegionWords.of(desk.region(), doc.design().units());
+            assertThat(words)
+                    .as(field)
+                    .contains("Not known: ", portwright.form.FieldNames.of(field), "may forbid any of it")
+                    .doesNotContain("clear");
+            assertThat(RegionWords.ruled(desk.region())).endsWith("may go, not all checked");
+            assertThat(RegionWords.ruledShort(desk.region())).endsWith("not all checked");
+            assertThat(RegionWords.longest(desk.region()).length()).isGreaterThanOrEqualTo(words.length());
+            doc.undo();
+            desk.changed();
+            run();
+        }
+        doc.edit("forget", t -> t.remove("kiln.lid.joints"));
+        desk.changed();
+        run();
+        assertThat(desk.region().unknown()).isEmpty();
+    }
 }
