@@ -6,6 +6,7 @@ import portwright.check.Finding;
 import portwright.check.Forbids;
 import portwright.check.Severity;
 import portwright.check.Verdict;
+import portwright.data.LocalCodes;
 import portwright.data.SafetyNumber;
 import portwright.layout.DrillOutlook;
 import portwright.model.UnitSystem;
@@ -78,9 +79,7 @@ public final class CheckText {
             drill.lines().forEach(l -> wrap("  - ", both(l)));
         }
         out.append('\n');
-        wrap(
-                "",
-                "Local codes and licensed practice come before this program. Portwright never says that a kiln or a room is safe.");
+        wrap("", LocalCodes.FIRST + " Portwright never says that a kiln or a room is safe.");
     }
 
     private static String verdict(CheckResult r, Forbids purpose, Verdict v, String stop) {

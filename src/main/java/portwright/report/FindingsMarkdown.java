@@ -5,6 +5,7 @@ import portwright.check.CheckResult;
 import portwright.check.Finding;
 import portwright.check.Forbids;
 import portwright.check.Severity;
+import portwright.data.LocalCodes;
 
 /** Verdicts and findings as Markdown, for notes and messages. */
 public final class FindingsMarkdown {
@@ -18,7 +19,7 @@ public final class FindingsMarkdown {
                 .append("**. Lighting: **")
                 .append(r.lighting().id())
                 .append("**.\n\n");
-        b.append("Local codes and licensed gas and electrical practice come first.\n\n## Findings\n\n");
+        b.append(LocalCodes.FIRST).append("\n\n## Findings\n\n");
         if (r.findings().isEmpty()) {
             b.append("None in what was checked.\n");
         }
