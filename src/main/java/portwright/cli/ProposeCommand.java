@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import portwright.check.Severity;
+import portwright.data.LocalCodes;
 import portwright.file.PortsText;
 import portwright.file.ReadResult;
 import portwright.layout.Proposal;
@@ -108,6 +109,7 @@ final class ProposeCommand implements Callable<Integer> {
                             found, written && !miss ? Integer.valueOf(take) : null, written && miss));
         } else {
             tell(read, found, taken, written);
+            spec.commandLine().getOut().println(LocalCodes.FIRST);
         }
         return written && !miss && taken.check().count(Severity.STOP) == 0 ? Cli.OK : Cli.STOP;
     }

@@ -25,7 +25,7 @@ import portwright.sheet.SheetRefused;
 @Command(
         name = "sheet",
         description =
-                "Full-size drilling template as PDF. Print at 100 %%, measure the check bars, read the last sheet.",
+                "Full-size drilling template as PDF. Print at 100 %%, measure the check bars, read the last sheets.",
         mixinStandardHelpOptions = true)
 final class SheetCommand implements Callable<Integer> {
     @Parameters(paramLabel = "DESIGN", description = "design file")

@@ -2,6 +2,7 @@ package portwright.report;
 
 import java.util.List;
 import portwright.calc.draft.DamperCurve;
+import portwright.data.LocalCodes;
 import portwright.model.Design;
 import portwright.model.UnitSystem;
 import portwright.review.BurnState;
@@ -55,7 +56,7 @@ public final class BurnText {
                 .append('\n')
                 .append(DamperCurve.BAND_LEAVES_OUT)
                 .append('\n');
-        b.append("Ranges are 5 to 95 % of the draws. Local codes and licensed practice come first.\n");
+        b.append("Ranges are 5 to 95 % of the draws. ").append(LocalCodes.FIRST).append("\n");
         return b.toString();
     }
 

@@ -5,6 +5,7 @@ import portwright.check.CheckResult;
 import portwright.check.Finding;
 import portwright.check.Forbids;
 import portwright.check.Severity;
+import portwright.data.LocalCodes;
 import portwright.data.SafetyNumber;
 import portwright.layout.DrillOutlook;
 import portwright.model.UnitSystem;
@@ -77,9 +78,7 @@ public final class CheckText {
             drill.lines().forEach(l -> wrap("  - ", both(l)));
         }
         out.append('\n');
-        wrap(
-                "",
-                "Local codes and licensed practice come before this program. Portwright never says that a kiln or a room is safe.");
+        wrap("", LocalCodes.FIRST + " Portwright never says that a kiln or a room is safe.");
     }
 
     /** What is not known may take more of a slab than was counted. */

@@ -5,6 +5,7 @@ import portwright.check.CheckResult;
 import portwright.check.Finding;
 import portwright.check.Forbids;
 import portwright.check.Severity;
+import portwright.data.LocalCodes;
 import portwright.units.PlainSigns;
 
 /** Verdicts and findings as Markdown, for notes and messages. */
@@ -19,7 +20,7 @@ public final class FindingsMarkdown {
                 .append("** **")
                 .append(VerdictLine.lighting(r))
                 .append("**\n\n");
-        b.append("Local codes and licensed gas and electrical practice come first.\n\n## Findings\n\n");
+        b.append(LocalCodes.FIRST).append("\n\n## Findings\n\n");
         if (r.findings().isEmpty()) {
             b.append("None in what was checked.\n");
         }

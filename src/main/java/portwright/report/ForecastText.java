@@ -11,6 +11,7 @@ import portwright.calc.firing.Forecast;
 import portwright.calc.firing.HoursBand;
 import portwright.data.Brick;
 import portwright.data.FiringFigure;
+import portwright.data.LocalCodes;
 import portwright.model.UnitSystem;
 import portwright.review.BrickClass;
 import portwright.review.ClimbEnds;
@@ -77,9 +78,7 @@ public final class ForecastText {
         if (!review.design().allElectric()) {
             para(b, DamperCurve.HOW_TO_SET);
         }
-        para(
-                b,
-                "The forecast decides nothing at the kiln: read probe and cones. Local codes and licensed practice come first.");
+        para(b, "The forecast decides nothing at the kiln: read probe and cones. " + LocalCodes.FIRST);
         return b.toString();
     }
 

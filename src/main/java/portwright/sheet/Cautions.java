@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import portwright.data.Caution;
+import portwright.data.LocalCodes;
 import portwright.data.Table;
 import portwright.model.Design;
 import portwright.review.LightingLimits;
@@ -12,9 +13,7 @@ import portwright.review.LightingLimits;
 /** The cautions that stand on the last sheets, by the moment they matter: how to go about it, then the hazards of the common list. */
 final class Cautions {
     /** Whose word comes first. */
-    static final String LOCAL_CODE =
-            "Local codes, the fire authority, the insurer and licensed gas and electrical practice come before this paper. "
-                    + "Where they say otherwise, they are right. The figures are a model's: they do not replace a qualified person's look at the kiln.";
+    static final String LOCAL_CODE = LocalCodes.before("this paper");
 
     private Cautions() {}
 

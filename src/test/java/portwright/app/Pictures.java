@@ -49,7 +49,8 @@ public final class Pictures {
 
     private static void shoot(File out, String design, boolean dark, int percent, int w, int h, String only) {
         String tail = (dark ? "-dark" : "-light") + (percent == SMALL ? "-1180" : "-" + percent) + ".png";
-        Holder holder = Toolkit.call(() -> open(design, dark, percent == SMALL ? 1 : percent / 100.0, w, h));
+        Path folder = Path.of("target", "window-home");
+        Holder holder = Toolkit.call(() -> open(design, folder, dark, percent == SMALL ? 1 : percent / 100.0, w, h));
         Toolkit.until(() -> !holder.doc.checking() && holder.doc.extras().gas() != null);
         for (Step step : Step.values()) {
             if (step == Step.PORTS) {
@@ -68,7 +69,10 @@ public final class Pictures {
             }
         }
         if (percent == 100 || percent == SMALL) {
-            proposals(holder, new File(out, "proposals" + tail), only);
+            File file = new File(out, "proposals" + tail);
+            if (file.getName().contains(only)) {
+                proposals(holder, file);
+            }
         }
         Toolkit.run(() -> {
             holder.desk.close();
@@ -76,13 +80,14 @@ public final class Pictures {
         });
     }
 
-    private record Holder(Document doc, MainView view, Stage stage, Scene scene, CheckDesk desk) {}
+    record Holder(Document doc, MainView view, Stage stage, Scene scene, CheckDesk desk) {}
 
-    private static Holder open(String design, boolean dark, double scale, int w, int h) {
+    /** Opens a starter; call on the toolkit's thread. */
+    static Holder open(String design, Path folder, boolean dark, double scale, int w, int h) {
         DesignText text = Starters.find(design).orElseThrow();
         CheckDesk desk = new CheckDesk(new RuleBook(LimitTable.load()), javafx.application.Platform::runLater);
         Document doc = new Document(text, text.read().design(), desk);
-        HomeFolder home = new HomeFolder(Path.of("target", "window-home"));
+        HomeFolder home = new HomeFolder(folder);
         MainView view = new MainView(doc, s -> Steps.make(doc, home, s));
         view.fileState(text.get("title").orElse(""), design + ".json · saved 14:32");
         ScaledPane pane = new ScaledPane(view);
@@ -97,10 +102,7 @@ public final class Pictures {
     }
 
     /** The Ports step with the proposals that its button brings. */
-    private static void proposals(Holder holder, File file, String only) {
-        if (!file.getName().contains(only)) {
-            return;
-        }
+    static void proposals(Holder holder, File file) {
         Toolkit.run(() -> {
             holder.view.go(Step.PORTS);
             holder.view.board().show(Picture.FLOOR_HOT);
@@ -127,7 +129,7 @@ public final class Pictures {
                 .orElse(null);
     }
 
-    private static void settle(Holder holder) {
+    static void settle(Holder holder) {
         for (int i = 0; i < 3; i++) {
             Toolkit.run(() -> holder.scene.getRoot().layout());
             pause(60);
@@ -138,6 +140,12 @@ public final class Pictures {
         if (!file.getName().contains(only)) {
             return;
         }
+        go(holder, step, p);
+        write(Toolkit.call(() -> holder.scene.snapshot(null)), file);
+    }
+
+    /** Goes to a step and view, and waits until all of it is shown. */
+    static void go(Holder holder, Step step, Picture p) {
         Toolkit.run(() -> {
             holder.view.go(step);
             holder.view.board().requestFocus();
@@ -156,8 +164,6 @@ public final class Pictures {
             Toolkit.until(() -> holder.view.board().region() != null);
         }
         settle(holder);
-        WritableImage image = Toolkit.call(() -> holder.scene.snapshot(null));
-        write(image, file);
     }
 
     private static void pause(int ms) {

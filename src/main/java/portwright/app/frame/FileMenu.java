@@ -26,7 +26,8 @@ final class FileMenu {
                         new SeparatorMenuItem(),
                         item("Light or dark", shell::turnTheme),
                         sizes,
-                        item("Keys   F1", () -> KeyCard.show(button.getScene().getWindow())));
+                        item("Keys   F1", () -> KeyCard.show(button.getScene().getWindow())),
+                        item("Safety   Shift+F1", shell::safety));
         button.setOnShowing(e -> {
             recent.getItems().clear();
             for (Path p : shell.home().recent()) {

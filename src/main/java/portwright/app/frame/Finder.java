@@ -29,7 +29,9 @@ final class Finder {
         this.view = view;
         this.doc = doc;
         view.addEventHandler(Lead.LEAD, e -> {
-            if (e.finding() == null) {
+            if (e.finding() == null && e.path().isEmpty() && e.rule().isEmpty()) {
+                first(Step.PAPER, Sign.UNCHECKED);
+            } else if (e.finding() == null) {
                 field(e.path(), e.rule());
             } else {
                 show(e.finding());

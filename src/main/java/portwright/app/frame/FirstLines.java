@@ -27,7 +27,7 @@ final class FirstLines {
         add(notices, "This kiln begins with what you measured.", """
                 Kiln: add elements and fittings, or say that there are none; add the brick joints.
                 Ports: press Ctrl+Shift+N for each hole.
-                What is still missing stands under Not checked.""");
+                Paper: a list of what is still missing; each line leads to its field.""");
     }
 
     private static void add(Notices notices, String head, String words) {

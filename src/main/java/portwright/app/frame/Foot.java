@@ -53,9 +53,6 @@ final class Foot extends HBox {
 
     Foot() {
         getStyleClass().add("foot");
-        setMinHeight(88);
-        setPrefHeight(88);
-        setMaxHeight(88);
         setAlignment(Pos.CENTER_LEFT);
         cells.setMinWidth(0);
         cells.setMaxWidth(Double.MAX_VALUE);
@@ -69,6 +66,11 @@ final class Foot extends HBox {
         verdict.setMinWidth(USE_PREF_SIZE);
         Tooltip.install(verdict, new Tooltip("Tap to see the first of them"));
         getChildren().addAll(cells, verdict);
+    }
+
+    /** Less room above and below where the window is small. */
+    void low(boolean on) {
+        setStyle(on ? "-fx-padding: 2 20 2 20;" : "");
     }
 
     /** Hears when the verdict is tapped. */

@@ -3,12 +3,15 @@ package portwright.app.frame;
 import java.util.List;
 import javafx.scene.Scene;
 import javafx.scene.control.Label;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.input.KeyCode;
 import javafx.scene.layout.GridPane;
 import javafx.scene.layout.Region;
+import javafx.scene.layout.VBox;
 import javafx.stage.Modality;
 import javafx.stage.Stage;
 import javafx.stage.Window;
+import portwright.app.doc.Care;
 
 /** The card of keys. */
 final class KeyCard {
@@ -35,13 +38,15 @@ final class KeyCard {
             new String[] {"Ctrl+plus, minus, 0", "everything larger, smaller, at 100 % again"},
             new String[] {"Ctrl+Z, Ctrl+Shift+Z", "undo, redo"},
             new String[] {"Ctrl+S, O, N, P", "save, open, new, print"},
+            new String[] {"F1, Shift+F1", "these keys; all cautions"},
             new String[] {"Esc", "put back, let go"});
+
+    private static final double CARE_PX = 640;
 
     private KeyCard() {}
 
     static void show(Window owner) {
         GridPane grid = new GridPane(18, 5);
-        grid.getStyleClass().add("card-window");
         for (int i = 0; i < KEYS.size(); i++) {
             Label key = new Label(KEYS.get(i)[0]);
             key.getStyleClass().add("key-cap");
@@ -52,7 +57,11 @@ final class KeyCard {
         stage.initOwner(owner);
         stage.initModality(Modality.WINDOW_MODAL);
         stage.setTitle("Keys");
-        Scene scene = Themes.beside(owner, grid, Region.USE_COMPUTED_SIZE, Region.USE_COMPUTED_SIZE);
+        ScrollPane keys = new ScrollPane(grid);
+        keys.setFitToWidth(true);
+        VBox box = new VBox(12, keys, new CareLine(Care.KEYS).wide(CARE_PX));
+        box.getStyleClass().add("card-window");
+        Scene scene = Themes.beside(owner, box, Region.USE_COMPUTED_SIZE, Region.USE_COMPUTED_SIZE);
         scene.setOnKeyPressed(e -> {
             if (e.getCode() == KeyCode.ESCAPE || e.getCode() == KeyCode.F1) {
                 stage.close();

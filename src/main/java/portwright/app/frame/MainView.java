@@ -37,7 +37,7 @@ public final class MainView extends Pane {
     private final StackPane middle = new StackPane();
     private final Side side;
     private final SideColumn column;
-    private final Foot foot = new Foot();
+    private final Base base = new Base();
     private final BoardTools tools;
     private final Map<Step, StepView> steps = new EnumMap<>(Step.class);
     private final Turns dragged;
@@ -66,9 +66,9 @@ public final class MainView extends Pane {
         });
         getChildren().addAll(rail, views, middle);
         column = new SideColumn(side, this);
-        getChildren().add(foot);
+        getChildren().add(base);
         dragged = new Turns(this, () -> steps.get(step).changed(Document.Change.DESIGN), side::refresh, this::figures);
-        foot.onVerdict(find::worst);
+        base.foot().onVerdict(find::worst);
         doc.listen(this::changed);
         go(Step.PORTS);
         new WindowKeys(this, doc).install();
@@ -132,6 +132,7 @@ public final class MainView extends Pane {
         v.changed(Document.Change.CHECK);
         side.show(s, v.tickets());
         column.pin(v.pinned());
+        base.show(s);
         foot();
         requestLayout();
     }
@@ -200,8 +201,10 @@ public final class MainView extends Pane {
 
     private void foot() {
         var f = doc.result().figures();
-        foot.show(Figures.told(Figures.of(step, doc.shapes(), f, doc.extras().fire()), doc.checking()));
-        foot.show(VerdictWords.of(doc));
+        base.foot()
+                .show(Figures.told(
+                        Figures.of(step, doc.shapes(), f, doc.extras().fire()), doc.checking()));
+        base.foot().show(VerdictWords.of(doc));
         for (Step s : Step.values()) {
             rail.show(s, FindingOrder.count(doc, s));
         }
@@ -225,13 +228,17 @@ public final class MainView extends Pane {
         return side;
     }
 
+    Base base() {
+        return base;
+    }
+
     Rail rail() {
         return rail;
     }
 
     /** Moves the keys to the next region. */
     void nextRegion(int by) {
-        List<Node> regions = new ArrayList<>(List.of(rail, views, middle));
+        List<Node> regions = new ArrayList<>(List.of(base, rail, views, middle));
         regions.addAll(column.regions());
         FocusIn.next(getScene().getFocusOwner(), by, regions);
     }
@@ -263,12 +270,10 @@ public final class MainView extends Pane {
         boolean drawer = small();
         boolean narrow = w < 1330;
         double top = 96;
-        double footH = drawer ? 64 : 88;
+        double footH = base.high(w, drawer);
         double gap = narrow ? 8 : 14;
-        foot.setMinHeight(footH);
-        foot.setPrefHeight(footH);
         rail.resizeRelocate(0, 0, w, top);
-        foot.resizeRelocate(0, h - footH, w, footH);
+        base.resizeRelocate(0, h - footH, w, footH);
         double bottom = h - footH - 10;
         double sideW = drawer ? w - 2 * gap : narrow ? 324 : 344;
         boolean cards = steps.get(step).views();

@@ -166,6 +166,11 @@ public final class Shell {
         return pane;
     }
 
+    /** Shows all cautions. */
+    void safety() {
+        view.base().care().open();
+    }
+
     /** Turns between light and dark. */
     public void turnTheme() {
         dark = !dark;

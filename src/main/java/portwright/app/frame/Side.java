@@ -35,6 +35,7 @@ final class Side extends ScrollPane implements Showing {
     private final EntrySlips entries;
     private final DeletedSlip deleted;
     private final BorrowedSlip borrowed;
+    private final MissingSlip missing;
     private final ScrollHold hold;
     private final Runnable news;
     private final VBox tickets = new VBox(10);
@@ -64,6 +65,7 @@ final class Side extends ScrollPane implements Showing {
         entries = new EntrySlips(doc, field);
         deleted = new DeletedSlip(doc);
         borrowed = new BorrowedSlip(doc, field);
+        missing = new MissingSlip(doc);
         stopped = SlipView.caution(
                 "The check was called off",
                 "Gas, room and firing are not checked for the design as it stands; what is shown of them may be older.",
@@ -91,7 +93,7 @@ final class Side extends ScrollPane implements Showing {
         // never broader than what is seen: content that once asks for one pixel more has all of the side painted anew,
         // twice
         content.setMinWidth(0);
-        content.getChildren().addAll(messages, entries, borrowed, tickets, line, slips);
+        content.getChildren().addAll(messages, entries, borrowed, missing, tickets, line, slips);
         setContent(content);
         hold = new ScrollHold(this, content, tickets, slips);
         // a message of the window must be seen: it may take the place of what is read
@@ -158,6 +160,7 @@ final class Side extends ScrollPane implements Showing {
                 Platform.runLater(this::keepFocused);
             }
             borrowed.show(step);
+            missing.show(step);
         }
         boolean focus =
                 slips.getScene() != null && FocusIn.within(slips.getScene().getFocusOwner(), slips);

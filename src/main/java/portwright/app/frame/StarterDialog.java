@@ -17,6 +17,7 @@ import javafx.scene.layout.TilePane;
 import javafx.scene.layout.VBox;
 import javafx.stage.Modality;
 import javafx.stage.Stage;
+import portwright.app.doc.Care;
 import portwright.app.doc.OwnMeasures;
 import portwright.app.paint.Say;
 import portwright.file.DesignText;
@@ -41,7 +42,7 @@ public final class StarterDialog {
     private static final String HEAD = "Take the kiln that is most like yours, or type your own measures";
     private static final String OWN = "A kiln of my own measures";
     private static final String OWN_WORDS =
-            "For a kiln that none of these is like: type its plan, inside measures and brick; it begins without ports.";
+            "For a kiln that none of these is like: type its plan, inside measures and how thick its brick is; it begins without ports.";
 
     private StarterDialog() {}
 
@@ -181,7 +182,7 @@ public final class StarterDialog {
         HBox end = new HBox(cancel);
         end.setAlignment(Pos.CENTER_RIGHT);
         VBox.setVgrow(body, Priority.ALWAYS);
-        VBox box = new VBox(10, head, name, body, end);
+        VBox box = new VBox(10, head, name, body, new CareLine(Care.NEW_KILN), end);
         box.getStyleClass().add("card-window");
         stage.setScene(Themes.beside(owner, box, WIDTH_PX, HEIGHT_PX));
         SmallWindow.show(stage);

@@ -60,7 +60,11 @@ final class WindowKeys {
             view.turnSide();
             e.consume();
         } else if (e.getCode() == KeyCode.F1) {
-            KeyCard.show(view.getScene().getWindow());
+            if (e.isShiftDown()) {
+                view.base().care().open();
+            } else {
+                KeyCard.show(view.getScene().getWindow());
+            }
             e.consume();
         } else if (!typing && e.getCode() == KeyCode.J) {
             view.nextFinding(e.isShiftDown() ? -1 : 1);

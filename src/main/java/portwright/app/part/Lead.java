@@ -25,6 +25,11 @@ public final class Lead extends Event {
         return new Lead(null, path, rule);
     }
 
+    /** To the list of all that is missing. */
+    public static Lead toMissing() {
+        return new Lead(null, "", "");
+    }
+
     /** To the parts and the slip of a finding. */
     public static Lead to(Finding finding) {
         return new Lead(finding, "", finding.rule());
