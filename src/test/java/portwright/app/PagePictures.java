@@ -159,8 +159,11 @@ final class PagePictures {
         if (said != null) {
             words.add(said);
         }
-        if (n instanceof Parent p) {
-            p.getChildrenUnmodifiable().forEach(c -> collect(c, words));
+        if (n instanceof Parent p && !(n instanceof TextInputControl)) {
+            p.getChildrenUnmodifiable().stream()
+                    // what a label shows where it lacks room hangs on the machine's letters
+                    .filter(c -> !(n instanceof Labeled && c instanceof Text))
+                    .forEach(c -> collect(c, words));
         }
     }
 

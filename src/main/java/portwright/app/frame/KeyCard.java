@@ -50,8 +50,12 @@ final class KeyCard {
         for (int i = 0; i < KEYS.size(); i++) {
             Label key = new Label(KEYS.get(i)[0]);
             key.getStyleClass().add("key-cap");
+            key.setMinWidth(Region.USE_PREF_SIZE);
+            Label words = new Label(KEYS.get(i)[1]);
+            words.setWrapText(true);
+            words.setMinHeight(Region.USE_PREF_SIZE);
             grid.add(key, 0, i);
-            grid.add(new Label(KEYS.get(i)[1]), 1, i);
+            grid.add(words, 1, i);
         }
         Stage stage = new Stage();
         stage.initOwner(owner);

@@ -42,7 +42,7 @@ public final class StarterDialog {
     private static final String HEAD = "Take the kiln that is most like yours, or type your own measures";
     private static final String OWN = "A kiln of my own measures";
     private static final String OWN_WORDS =
-            "For a kiln that none of these is like: type its plan, inside measures and how thick its brick is; it begins without ports.";
+            "Type its plan, inside measures and thickness of brick; it begins without ports.";
 
     private StarterDialog() {}
 
@@ -135,8 +135,10 @@ public final class StarterDialog {
         own.setPromptText("e.g. shed kiln");
         Label ask = new Label("Name of your kiln");
         ask.setLabelFor(own);
+        ask.setMinWidth(Region.USE_PREF_SIZE);
         Label why = new Label("It stands on every sheet.");
         why.getStyleClass().addAll("muted", "small");
+        why.setMinWidth(Region.USE_PREF_SIZE);
         HBox name = new HBox(8, ask, own, why);
         name.setAlignment(Pos.CENTER_LEFT);
         StackPane body = new StackPane();
