@@ -10,6 +10,7 @@ import portwright.geometry.KilnGeometry;
 import portwright.model.ElementRun;
 import portwright.model.On;
 import portwright.model.UnitSystem;
+import portwright.units.Format;
 import portwright.units.InchFraction;
 
 /** What has to be known to set out the schedule's holes with a tape: distances between holes, where the battens lie, what is where. */
@@ -129,7 +130,7 @@ final class FirstNotes {
 
     private String both(double mm) {
         String inches = InchFraction.words(mm, 32);
-        String metric = LastPages.tenths(mm) + " mm";
+        String metric = Format.tenths(mm) + " mm";
         return inch ? inches + " (" + metric + ")" : metric + " (" + inches + ")";
     }
 

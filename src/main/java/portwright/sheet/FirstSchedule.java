@@ -121,7 +121,7 @@ final class FirstSchedule {
     /** A length in both systems, the design's own above. */
     private void length(double mm, String after, double[] col, double w, int i, double top) {
         String inches = InchFraction.words(mm, 32);
-        String metric = LastPages.tenths(mm) + " mm";
+        String metric = Format.tenths(mm) + " mm";
         pair(inches + (inch ? after : ""), metric + (inch ? "" : after), col, w, i, top);
     }
 

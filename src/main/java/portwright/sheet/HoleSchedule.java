@@ -91,7 +91,7 @@ public final class HoleSchedule {
         }
 
         private static String length(double mm, UnitSystem units) {
-            return LastPages.tenths(mm) + " mm"
+            return Format.tenths(mm) + " mm"
                     + (units == UnitSystem.METRIC ? "" : " (" + InchFraction.words(mm, 32) + ")");
         }
     }

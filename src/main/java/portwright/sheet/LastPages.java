@@ -249,12 +249,6 @@ final class LastPages {
         y -= 4.8;
     }
 
-    /** One decimal, always shown. */
-    static String tenths(double v) {
-        String s = portwright.units.Format.plain(v, 1);
-        return s.contains(".") ? s : s + ".0";
-    }
-
     private void sheets() {
         heading("Putting the sheets together", Words.height(pen, JOINING, textWidth(), TEXT));
         para(JOINING, 0, TEXT);

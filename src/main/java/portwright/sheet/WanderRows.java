@@ -67,7 +67,7 @@ final class WanderRows {
     private static String mm(double v) {
         return v >= Wander.MOST_MM
                 ? Format.plain(Wander.MOST_MM, 0) + "+"
-                : LastPages.tenths(Math.floor(v * 10 + 1e-6) / 10);
+                : Format.tenths(Math.floor(v * 10 + 1e-6) / 10);
     }
 
     /** What the table means and the odds; where they are not told, why. */

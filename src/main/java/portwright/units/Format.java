@@ -14,4 +14,10 @@ public final class Format {
                 .stripTrailingZeros();
         return d.signum() == 0 ? "0" : d.toPlainString();
     }
+
+    /** One decimal, always shown. */
+    public static String tenths(double value) {
+        String s = plain(value, 1);
+        return s.contains(".") ? s : s + ".0";
+    }
 }

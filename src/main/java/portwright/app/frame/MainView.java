@@ -77,9 +77,8 @@ public final class MainView extends Pane {
 
     /** Gives the keys to the board, or to what stands in its place. */
     void toBoard() {
-        Node board = middle.getChildren().get(0);
-        if (!FocusIn.first(middle.isVisible() ? board : side)) {
-            board.requestFocus();
+        if (!FocusIn.first(middle.isVisible() ? middle.getChildren().get(0) : side)) {
+            middle.getChildren().get(0).requestFocus();
         }
     }
 
@@ -200,10 +199,9 @@ public final class MainView extends Pane {
     }
 
     private void foot() {
-        var f = doc.result().figures();
-        base.foot()
-                .show(Figures.told(
-                        Figures.of(step, doc.shapes(), f, doc.extras().fire()), doc.checking()));
+        var all = Figures.of(
+                step, doc.shapes(), doc.result().figures(), doc.extras().fire());
+        base.foot().show(Figures.told(all, doc.checking()));
         base.foot().show(VerdictWords.of(doc));
         for (Step s : Step.values()) {
             rail.show(s, FindingOrder.count(doc, s));
