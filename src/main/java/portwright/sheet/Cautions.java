@@ -29,8 +29,7 @@ final class Cautions {
             if (!Caution.Needs.of(r).holds(gas, gas && !piped)) {
                 continue;
             }
-            out.computeIfAbsent(r.text("moment"), m -> new ArrayList<>())
-                    .add(told(r.text("words"), limits, piped));
+            out.computeIfAbsent(r.text("moment"), m -> new ArrayList<>()).add(told(r.text("words"), limits, piped));
         }
         for (Caution c : Caution.all()) {
             if ((c.onTemplate() || c.onCard()) && c.holds(gas, gas && !piped)) {

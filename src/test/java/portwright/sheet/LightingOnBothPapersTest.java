@@ -65,8 +65,7 @@ class LightingOnBothPapersTest {
 
     static List<String> gasStarters() {
         return Starters.names().stream()
-                .filter(n ->
-                        !Starters.find(n).orElseThrow().read().design().allElectric())
+                .filter(n -> !Starters.find(n).orElseThrow().read().design().allElectric())
                 .toList();
     }
 

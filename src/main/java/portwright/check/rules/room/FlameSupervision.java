@@ -105,9 +105,11 @@ public final class FlameSupervision implements Rule {
                         + " %, "
                         + Say.n(most * 100)
                         + " % is the most. Only a chamber over " + Say.told(LightingLimits.floor(review.design()), "°C")
-+ " lights that gas before it gathers.",
+                        + " lights that gas before it gathers.",
                 "Fit devices that close within " + Say.n(gas.longestS() * most / gas.share())
-                        + " s, or smaller jets; never lit or relit under " + Say.told(LightingLimits.meter(review.design()), "°C") + " on the meter, valve shut by hand at once when a flame is lost.",
+                        + " s, or smaller jets; never lit or relit under "
+                        + Say.told(LightingLimits.meter(review.design()), "°C")
+                        + " on the meter, valve shut by hand at once when a flame is lost.",
                 limits.source("gas-on-temperature", "lower-limit-share"),
                 limits.setByUser("gas-on-temperature", "lower-limit-share"),
                 review.supply().burners().value().stream()

@@ -211,7 +211,8 @@ class LedgerCountsTest {
         assertThat(l.gasUsed().kg()).isCloseTo(11, within(1e-12));
         assertThat(l.due()).containsExactly(Due.OXIDISING_FIRING);
         // of two cylinders one is full: 40 less 25 less 3 leaves 12, and 20 more; then 1 less
-        assertThat(of(new Cylinders(20, 2), reduced(1, 25), refilled).gasLeftKg()).isCloseTo(31, within(1e-12));
+        assertThat(of(new Cylinders(20, 2), reduced(1, 25), refilled).gasLeftKg())
+                .isCloseTo(31, within(1e-12));
         assertThat(of(reduced(1, 1)).refilled()).isEqualTo(-1);
         // more than there was
         l = of(new Cylinders(4, 1), reduced(1, 5));
@@ -224,7 +225,8 @@ class LedgerCountsTest {
     @Test
     void theNextCylinder() {
         assertThat(of(new Cylinders(10, 1), reduced(1, 6), reduced(1, 2)).due()).containsExactly(Due.OXIDISING_FIRING);
-        assertThat(of(new Cylinders(9.9, 1), reduced(1, 6), reduced(1, 2)).due()).contains(Due.CYLINDER);
+        assertThat(of(new Cylinders(9.9, 1), reduced(1, 6), reduced(1, 2)).due())
+                .contains(Due.CYLINDER);
         Rec small = reduced(1, 2);
         small.reached = false;
         assertThat(of(new Cylinders(13.9, 1), reduced(1, 6), small).due()).contains(Due.CYLINDER);

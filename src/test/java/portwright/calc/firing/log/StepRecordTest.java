@@ -111,7 +111,8 @@ class StepRecordTest {
                         .get(1)
                         .startS())
                 .isEqualTo(305.0 * MINUTE);
-        // no faster than 15 °C/h it is held: five minutes behind the corner a ninth of the change before it still shows, 9 + 5.5 and 11 + 5.3
+        // no faster than 15 °C/h it is held: five minutes behind the corner a ninth of the change before it still
+        // shows, 9 + 5.5 and 11 + 5.3
         assertThat(of(goesOn(9), to(600, 60), gas(to(900, 60))).get(1).startS()).isGreaterThan(300.0 * MINUTE);
         assertThat(of(goesOn(11), to(600, 60), gas(to(900, 60))).get(1).startS())
                 .isEqualTo(300.0 * MINUTE);

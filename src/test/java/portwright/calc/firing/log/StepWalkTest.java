@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static portwright.calc.firing.log.SmallFiring.cone;
 import static portwright.calc.firing.log.SmallFiring.hold;
-import static portwright.calc.firing.log.SmallFiring.off;
 import static portwright.calc.firing.log.SmallFiring.share;
 import static portwright.calc.firing.log.SmallFiring.to;
 
