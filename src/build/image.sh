@@ -23,13 +23,19 @@ for jar in target/lib/*.jar; do
 done
 modules=java.base,java.desktop,java.logging,java.xml,java.naming,jdk.unsupported,jdk.jfr
 common=(--name portwright --app-version "$version" --vendor Portwright
-        --description "Plans the conversion of an electric kiln for gas reduction")
+        --description "Plans the conversion of an electric kiln for gas reduction"
+        --copyright "The authors of Portwright; licence Apache-2.0")
 jpackage --type app-image "${common[@]}" --input target/image-input --main-jar portwright.jar --main-class portwright.Main \
          --add-modules "$modules" --jlink-options "--strip-debug --no-header-files --no-man-pages --compress=2" \
          --java-options "-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto" --dest target/image
 # The image's runtime has no class archive until one is written.
 if [ -x target/image/portwright/lib/runtime/bin/java ]; then target/image/portwright/lib/runtime/bin/java -Xshare:dump >/dev/null; fi
 if command -v dpkg-deb >/dev/null && command -v fakeroot >/dev/null; then
-  jpackage --type deb "${common[@]}" --app-image target/image/portwright --linux-package-deps libgtk-3-0 --linux-shortcut --dest target/image
+  # The licence by its name and where its text lies on a Debian system: the whole text would fill the package's copyright page.
+  printf 'Apache-2.0\n On Debian systems the text is in /usr/share/common-licenses/Apache-2.0;\n those of the libraries are in /opt/portwright/lib/app/licences.\n' > target/image-input/deb-licence
+  # No address of a person: who builds it answers for it.
+  jpackage --type deb "${common[@]}" --app-image target/image/portwright --linux-package-deps libgtk-3-0 --linux-shortcut --dest target/image \
+           --linux-deb-maintainer portwright@localhost --linux-app-category science --linux-menu-group "Science;Engineering;" \
+           --license-file target/image-input/deb-licence --resource-dir src/build/deb
 fi
 ls -1 target/image

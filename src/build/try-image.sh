@@ -35,6 +35,23 @@ for jar in "$app"/lib/*.jar; do
   ls "$app/licences" | grep -q "^$library-" || fail "$name brings no licence text"
 done
 
+# The jar brings its own licence and those of what it stands on.
+for entry in META-INF/LICENSE META-INF/licences/libraries.csv META-INF/licences/jts-core-LICENSE.txt; do
+  unzip -Z1 "$app/portwright.jar" | grep -qx "$entry" || fail "the jar has no $entry"
+done
+
+# The package says whose it is and where it stands in the menu, and brings the command onto the path.
+for deb in target/image/*.deb; do
+  [ -e "$deb" ] || continue
+  mkdir -p "$work/deb"
+  dpkg-deb -R "$deb" "$work/deb"
+  grep -qi '^Maintainer: .*unknown' "$work/deb/DEBIAN/control" && fail "the package's maintainer is unknown"
+  grep -q '^Section: science' "$work/deb/DEBIAN/control" || fail "the package has no section"
+  grep -q '/usr/bin/portwright' "$work/deb/DEBIAN/postinst" || fail "the package makes no command"
+  grep -q '^Categories=Science' "$work/deb"/opt/portwright/lib/*.desktop || fail "the entry of the menu has no category"
+  grep -qi 'unknown' "$work/deb/opt/portwright/share/doc/copyright" && fail "the package's licence is unknown"
+done
+
 if command -v Xvfb >/dev/null; then
   mkfifo "$work/number"
   Xvfb -displayfd 3 -screen 0 1280x800x24 3> "$work/number" >/dev/null 2>&1 &

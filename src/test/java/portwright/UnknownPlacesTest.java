@@ -127,7 +127,7 @@ class UnknownPlacesTest {
             String text = CheckText.write(r, DrillOutlook.oddsAlone(d, r), d.units(), 400, false);
             assertThat(text).as(where).contains(drill.whyNot());
             calmsNot(where, text);
-            calmsNot(where, FindingsMarkdown.write(r));
+            calmsNot(where, FindingsMarkdown.write(r, "mark"));
             JsonNode json = JSON.readTree(CheckJson.write(r, drill)).get("drillingByHand");
             assertThat(json.get("allInside").isNull()).as(where).isTrue();
             assertThat(json.get("whyNot").asText()).as(where).isEqualTo(drill.whyNot());
@@ -226,7 +226,7 @@ class UnknownPlacesTest {
             CheckResult r = check(d);
             String drilling = VerdictLine.drilling(r);
             assertThat(CheckText.write(r, d.units(), 400, false)).contains(drilling);
-            assertThat(FindingsMarkdown.write(r)).contains(drilling, VerdictLine.lighting(r));
+            assertThat(FindingsMarkdown.write(r, "mark")).contains(drilling, VerdictLine.lighting(r));
             if (r.drilling() != Verdict.STOP
                     && r.drilling() != Verdict.INCOMPLETE
                     && r.notChecked().stream().anyMatch(n -> n.forbids() == Forbids.NOTHING)) {

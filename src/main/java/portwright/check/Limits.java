@@ -4,6 +4,9 @@ import portwright.source.Source;
 
 /** The limits in force: the rule book's, or the design's own. */
 public interface Limits {
+    /** Relative tolerance of every comparison with a limit: at the limit a rule passes. */
+    double TOLERANCE = 1e-9;
+
     /** Value in the base unit of its kind (lengths mm). */
     double value(String rule, String name);
 

@@ -16,12 +16,13 @@ import portwright.data.LimitTable;
 import portwright.model.Design;
 import portwright.report.FindingsMarkdown;
 import portwright.review.Review;
+import portwright.sheet.ContentMark;
 import portwright.sheet.HoleSchedule;
 import portwright.sheet.SheetOptions;
 import portwright.sheet.SheetRefused;
 import portwright.sheet.SvgExport;
 
-/** Full-size SVG of each part, and the hole schedule as CSV. */
+/** Full-size SVG of each part, the hole schedule as CSV, and the findings as Markdown. */
 @Command(
         name = "export",
         description =
@@ -87,7 +88,9 @@ final class ExportCommand implements Callable<Integer> {
             throw new UserError(Cli.STOP, e.getMessage());
         }
         if (markdown != null) {
-            files.put(markdown, FindingsMarkdown.write(result));
+            files.put(
+                    markdown,
+                    FindingsMarkdown.write(result, ContentMark.of(design).words()));
         }
         if (svg != null) {
             Output.makeFolder(svg);

@@ -129,11 +129,6 @@ public record Caution(
                 .toList();
     }
 
-    /** Those that print on the drilling template, stops first. */
-    public static List<Caution> forTemplate() {
-        return sorted(all().stream().filter(Caution::onTemplate).toList());
-    }
-
     /** Those that print on the firing card, stops first. */
     public static List<Caution> forCard() {
         return sorted(all().stream().filter(Caution::onCard).toList());

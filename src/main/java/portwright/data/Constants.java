@@ -1,6 +1,7 @@
 package portwright.data;
 
 import portwright.source.Source;
+import portwright.units.Celsius;
 
 /** Physical constants, each exact by definition unless said. */
 public final class Constants {
@@ -27,7 +28,7 @@ public final class Constants {
     public static final double BAR = 1e5;
 
     /** 0 °C in K. */
-    public static final double ZERO_CELSIUS = 273.15;
+    public static final double ZERO_CELSIUS = Celsius.ZERO_C;
 
     /** Reference temperature of formation enthalpies, 25 °C in K. */
     public static final double T_FORMATION = 298.15;

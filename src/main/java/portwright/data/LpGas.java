@@ -1,5 +1,7 @@
 package portwright.data;
 
+import static portwright.units.Celsius.ZERO_C;
+
 import java.util.List;
 import portwright.source.Source;
 
@@ -32,8 +34,6 @@ public record LpGas(
         double minK,
         double maxK,
         Source source) {
-
-    private static final double ZERO_C = 273.15;
 
     public LpGas {
         wagner = List.copyOf(wagner);

@@ -27,10 +27,6 @@ public record PartLook(boolean plan, boolean awlDots, double keepOutMm, boolean 
         return new PartLook(true, false, 0);
     }
 
-    public PartLook withoutAwlDots() {
-        return new PartLook(plan, false, keepOutMm, inch);
-    }
-
     /** A distance with its unit. */
     String distance(double mm) {
         return inch ? Inches.told(mm) : Format.plain(mm, 1) + " mm";

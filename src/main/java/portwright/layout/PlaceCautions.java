@@ -33,7 +33,6 @@ public final class PlaceCautions {
             "flue-inlet-ratio",
             "clean-burn",
             "inlet-draw",
-            "inlet-top",
             "chamber-pressure",
             "damper-range",
             "damper-cover",

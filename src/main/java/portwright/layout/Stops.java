@@ -43,7 +43,7 @@ record Stops(List<String> rules, long findings) implements Comparable<Stops> {
             Set.of("flame-path", "burner-fit", "flue-inlet-ratio", "clean-burn", "inlet-draw", "damper-range");
 
     /** Rules that a larger flue may cure though a damper that opens further may as well. */
-    private static final Set<String> BY_FLUE = Set.of("soot", "inlet-top");
+    private static final Set<String> BY_FLUE = Set.of("soot");
 
     static Stops of(CheckResult r) {
         List<String> all = r.findings().stream()

@@ -1,13 +1,13 @@
 package portwright.report;
 
+import static portwright.units.Celsius.ZERO_C;
+
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import portwright.review.AgainstPlan;
 
 /** What a record tells against its plan, as JSON. */
 final class AgainstPlanJson {
-    private static final double ZERO_C = 273.15;
-
     private AgainstPlanJson() {}
 
     /** Adds them to the object of a record. */

@@ -1,5 +1,7 @@
 package portwright.report;
 
+import static portwright.units.Celsius.ZERO_C;
+
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
@@ -15,7 +17,6 @@ import portwright.units.Format;
  * firing, and is compared with nothing.
  */
 public final class CostWords {
-    private static final double ZERO_C = 273.15;
     private static final String SCHEDULE =
             "The same load, goals, holds and rates, ports plugged, full power where a step asks for it";
 

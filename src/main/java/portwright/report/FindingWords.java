@@ -1,12 +1,13 @@
 package portwright.report;
 
+import static portwright.units.Celsius.ZERO_C;
+
 import portwright.calc.firing.HardestCone;
 import portwright.calc.firing.log.LogFinding;
 import portwright.units.Format;
 
 /** What a record shows, in words: what, when, and where to look. */
 final class FindingWords {
-    private static final double ZERO_C = 273.15;
     /** A dead reading over this is the top of a scale: 1330 °C. */
     private static final double UPSCALE_K = 1603.15;
 

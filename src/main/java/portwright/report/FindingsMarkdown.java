@@ -12,14 +12,16 @@ import portwright.units.PlainSigns;
 public final class FindingsMarkdown {
     private FindingsMarkdown() {}
 
-    /** The whole text; the user's own words are escaped. */
-    public static String write(CheckResult r) {
+    /** The whole text; the user's own words are escaped. {@code mark} is the content mark that every paper of the same design carries. */
+    public static String write(CheckResult r, String mark) {
         StringBuilder b = new StringBuilder("# ").append(escape(r.title())).append("\n\n");
         b.append("**")
                 .append(VerdictLine.drilling(r))
                 .append("** **")
                 .append(VerdictLine.lighting(r))
-                .append("**\n\n");
+                .append("** Content ")
+                .append(mark)
+                .append(".\n\n");
         b.append(LocalCodes.FIRST).append("\n\n## Findings\n\n");
         if (r.findings().isEmpty()) {
             b.append("None in what was checked.\n");

@@ -1,5 +1,7 @@
 package portwright.report;
 
+import static portwright.units.Celsius.ZERO_C;
+
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -18,8 +20,6 @@ import portwright.review.TradeFigure;
 
 /** The firing forecast as JSON and CSV. */
 public final class ForecastJson {
-    private static final double ZERO_C = 273.15;
-
     private ForecastJson() {}
 
     /** One object with steps, totals and the time series. */

@@ -1,5 +1,7 @@
 package portwright.report;
 
+import static portwright.units.Celsius.ZERO_C;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -24,7 +26,6 @@ import portwright.units.Format;
 
 /** The firing forecast as text for people, no wider than a terminal. */
 public final class ForecastText {
-    private static final double ZERO_C = 273.15;
     private static final double BRICK_FAILS_K = 80;
 
     private ForecastText() {}

@@ -1,5 +1,7 @@
 package portwright.report;
 
+import static portwright.units.Celsius.ZERO_C;
+
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,7 +12,6 @@ import portwright.units.Format;
 
 /** The ledger of a kiln in lines. */
 final class LedgerLines {
-    private static final double ZERO_C = 273.15;
     private static final double OPEN_KG = 0.02;
 
     private LedgerLines() {}

@@ -1,5 +1,7 @@
 package portwright.report;
 
+import static portwright.units.Celsius.ZERO_C;
+
 import java.util.List;
 import portwright.calc.firing.log.OtherFiring;
 import portwright.calc.firing.log.OwnFiring;
@@ -8,7 +10,6 @@ import portwright.units.Format;
 
 /** What is said of a firing that is not the plan's. */
 final class OwnFiringLines {
-    private static final double ZERO_C = 273.15;
     /** Under this share full power would be short by more than load, brick and voltage explain. */
     private static final double SHORT = 0.83;
 

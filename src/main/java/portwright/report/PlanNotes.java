@@ -1,5 +1,7 @@
 package portwright.report;
 
+import static portwright.units.Celsius.ZERO_C;
+
 import java.util.ArrayList;
 import java.util.List;
 import portwright.calc.firing.Forecast;
@@ -9,8 +11,6 @@ import portwright.units.Format;
 
 /** What a record tells against its plan without proving a fault, in words. */
 public final class PlanNotes {
-    private static final double ZERO_C = 273.15;
-
     private PlanNotes() {}
 
     /** One sentence or more a note; none for a record that keeps the plan. */

@@ -1,5 +1,7 @@
 package portwright.report;
 
+import static portwright.units.Celsius.ZERO_C;
+
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
@@ -17,8 +19,6 @@ import portwright.review.RecordView;
 
 /** Records of firings as JSON, and record beside forecast as CSV. */
 public final class RecordJson {
-    private static final double ZERO_C = 273.15;
-
     private RecordJson() {}
 
     /** One object: records, ledger, fit ({@code null}: not asked for). */

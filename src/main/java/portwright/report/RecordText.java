@@ -1,5 +1,7 @@
 package portwright.report;
 
+import static portwright.units.Celsius.ZERO_C;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -19,7 +21,6 @@ import portwright.units.Format;
 
 /** Records of firings as text for people. */
 public final class RecordText {
-    private static final double ZERO_C = 273.15;
     private static final double LB_KG = 0.45359237;
     /** Holds kilowatts apart while other figures get their twins. */
     private static final String KILOWATTS = "\u00a0kW";

@@ -1,5 +1,7 @@
 package portwright.report;
 
+import static portwright.units.Celsius.ZERO_C;
+
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import portwright.calc.firing.Relight;
@@ -9,8 +11,6 @@ import portwright.units.Format;
 
 /** What lighting again after a lost flame costs in degrees, and whether gas may then be lit. */
 public final class RelightWords {
-    private static final double ZERO_C = 273.15;
-
     private RelightWords() {}
 
     static List<ReportLine> lines(Review review) {

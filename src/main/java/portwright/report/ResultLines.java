@@ -1,5 +1,7 @@
 package portwright.report;
 
+import static portwright.units.Celsius.ZERO_C;
+
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
@@ -16,7 +18,6 @@ import portwright.units.Format;
 
 /** What one record says, in lines, without steps and findings. */
 final class ResultLines {
-    private static final double ZERO_C = 273.15;
     private static final int MOST_GAPS = 6;
     /** Gas under a controller for less is not worth a word, s. */
     private static final double LED_S = 1800;

@@ -1,5 +1,7 @@
 package portwright.report;
 
+import static portwright.units.Celsius.ZERO_C;
+
 import java.util.Comparator;
 import portwright.calc.firing.ConeWork;
 import portwright.calc.firing.FiringRun;
@@ -9,7 +11,6 @@ import portwright.units.Format;
 
 /** Why a firing reaches a cone at a temperature under the cone's usual one: in a slow climb the work of heat is done earlier. */
 final class SlowHeat {
-    private static final double ZERO_C = 273.15;
     /** Climb that a cone's usual temperature goes with, °C/h. */
     private static final double USUAL = 60;
 

@@ -1,5 +1,7 @@
 package portwright.review;
 
+import static portwright.units.Celsius.ZERO_C;
+
 import java.util.List;
 import portwright.calc.combustion.AtmosphereLevel;
 
@@ -13,8 +15,6 @@ import portwright.calc.combustion.AtmosphereLevel;
  * @param level asked for; null when none is
  */
 public record AskedState(int step, double litK, double startK, double endK, AtmosphereLevel level) {
-    private static final double ZERO_C = 273.15;
-
     static List<AskedState> of(List<StepTime> steps) {
         return steps.stream()
                 .filter(StepTime::gas)

@@ -1,5 +1,7 @@
 package portwright.review;
 
+import static portwright.units.Celsius.ZERO_C;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -18,8 +20,6 @@ import portwright.calc.combustion.AtmosphereLevel;
 public record ClosePlates(StepPlate first, StepPlate second, double firstMm, double secondMm, double kelvin) {
     /** Finest that a plate of shelf is set by hand, mm (own judgement: the millimetre that its travel is read in). */
     private static final double FINEST_MM = 1;
-
-    private static final double ZERO_C = 273.15;
 
     /** One for each pair of levels that is too close. */
     public static List<ClosePlates> of(Review review) {

@@ -1,5 +1,7 @@
 package portwright.review;
 
+import static portwright.units.Celsius.ZERO_C;
+
 import java.util.ArrayList;
 import java.util.List;
 import portwright.calc.firing.FiringRun;
@@ -16,7 +18,6 @@ import portwright.calc.firing.StepResult;
  * @param lowestC lowest within it, start and end included
  */
 public record ColdSide(double litC, double startC, double endC, double lowestC) {
-    private static final double ZERO_C = 273.15;
     /** The forecast ends a step this near to its goal; a held temperature wanders less (K). */
     private static final double SAME_K = 0.01;
 

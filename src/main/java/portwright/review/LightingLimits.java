@@ -55,6 +55,6 @@ public record LightingLimits(double floorC, double meterC, long airMinutes) {
             return Double.NEGATIVE_INFINITY;
         }
         UserLimit l = design.limits().getOrDefault(rule, Map.of()).get(name);
-        return l == null ? Double.NEGATIVE_INFINITY : l.value() - Celsius.ZERO_K;
+        return l == null ? Double.NEGATIVE_INFINITY : l.value() - Celsius.ZERO_C;
     }
 }

@@ -1,5 +1,7 @@
 package portwright.review;
 
+import static portwright.units.Celsius.ZERO_C;
+
 import java.util.List;
 import java.util.Optional;
 import portwright.calc.firing.Ending;
@@ -19,8 +21,6 @@ import portwright.model.FiringStep;
  * @param later whether steps follow that are then not begun
  */
 public record Missed(int step, String goal, boolean surely, Ending ending, double endC, boolean later) {
-    private static final double ZERO_C = 273.15;
-
     /** A step's goal in words of the design. */
     public static String goal(FiringStep s) {
         return s.hold() != null ? "the end of its hold" : s.cone() != null ? "cone " + s.cone() : s.to().typed();

@@ -1,5 +1,7 @@
 package portwright.review;
 
+import static portwright.units.Celsius.ZERO_C;
+
 import java.util.ArrayList;
 import java.util.List;
 import portwright.calc.firing.FiringRun;
@@ -18,7 +20,6 @@ import portwright.calc.firing.log.LogRow;
  * @param highC brick conducting 20 % less; null beyond its end
  */
 public record RecordView(double hours, Double measuredC, Double forecastC, Double lowC, Double highC) {
-    private static final double ZERO_C = 273.15;
     private static final double EVERY_S = 300;
     private static final double WARM_K = 50;
 

@@ -1,5 +1,7 @@
 package portwright.review;
 
+import static portwright.units.Celsius.ZERO_C;
+
 import portwright.calc.combustion.AtmosphereLevel;
 import portwright.calc.draft.FireBand;
 import portwright.calc.firing.Ending;
@@ -74,7 +76,6 @@ public record StepRow(
         boolean coneDownBefore,
         Double askedClimbKPerH,
         Double askedFallKPerH) {
-    private static final double ZERO_C = 273.15;
     /** A hold that ends so much lower, and a fall over so much, is told, a hold in a forecast as in a record, °C. */
     static final double SAGS_C = StepRecord.SAGS_K;
     /** So far from the rate that a climb or a fall is asked at is told (own judgement), share of it. */

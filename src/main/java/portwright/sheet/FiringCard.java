@@ -63,8 +63,10 @@ public final class FiringCard {
             String why = data.stops() > 0
                     ? data.stops() + (data.stops() == 1 ? " stop forbids" : " stops forbid") + " lighting."
                     : "not proven that the kiln may be lit. Not checked: " + String.join("; ", data.unproven()) + ".";
-            throw new SheetRefused("No card: " + why
-                    + " Mend or complete the design, or add --despite-stops for a struck-through card.");
+            throw new SheetRefused(
+                    "No card: " + why + " Mend or complete the design",
+                    ", or add --despite-stops for a struck-through card",
+                    ".");
         }
         try (PdfFile file = new PdfFile("Firing card: " + data.title(), mark)) {
             Fronts fronts = fronts(data, paper, file);

@@ -15,7 +15,6 @@ import portwright.geometry.Pt;
 /** Where to begin: verdict, hole schedule, small plans, check bars and pins, findings, what to do before the drill turns. */
 final class FirstPage {
     static final TextStyle TITLE = new TextStyle(TextStyle.Face.SERIF_BOLD, 26, 7.6, Ink.INK, false);
-    static final TextStyle SUB = new TextStyle(TextStyle.Face.SANS, 15, 3.8, Ink.INK, false);
     static final TextStyle HEADING = new TextStyle(TextStyle.Face.SANS_BOLD, 17, 4.6, Ink.INK, false);
     static final TextStyle SMALL = new TextStyle(TextStyle.Face.SANS, 12.5, 3.0, Ink.INK, false);
     /** Room at the right for the upper pin, mm. */

@@ -115,7 +115,9 @@ public final class SheetBook {
                 kiln,
                 despiteStops,
                 "Not printed",
-                "Mend the design, or add --despite-stops for struck-through sheets to look at.");
+                "Mend the design",
+                ", or add --despite-stops for struck-through sheets to look at",
+                ".");
     }
 
     /** The same of what a cutter or a spreadsheet gets, which nothing can strike through. */
@@ -125,20 +127,32 @@ public final class SheetBook {
                 kiln,
                 false,
                 "Not exported",
-                "Mend the design. The findings alone: export --md; struck-through sheets to look at: sheet --despite-stops.");
+                "Mend the design.",
+                " The findings alone: export --md; struck-through sheets to look at: sheet --despite-stops.",
+                "");
     }
 
     private static void refuse(
-            CheckResult result, KilnGeometry kiln, boolean despiteStops, String not, String instead) {
+            CheckResult result,
+            KilnGeometry kiln,
+            boolean despiteStops,
+            String not,
+            String mend,
+            String besides,
+            String end) {
         long stops = result.stops(Forbids.DRILLING);
         if (kiln.design().kiln().elements() == null) {
             throw new SheetRefused(
                     not
-                            + ": the kiln's elements are unknown, so no hole can be kept clear of them. Type them in the Kiln step, or say there that there are none (in the file: kiln.elements, [] for none).");
+                            + ": the kiln's elements are unknown, so no hole can be kept clear of them. Type them in the Kiln step, or say there that there are none",
+                    " (in the file: kiln.elements, [] for none)",
+                    ".");
         }
         if (stops > 0 && !despiteStops) {
             throw new SheetRefused(
-                    not + ": " + stops + (stops == 1 ? " stop forbids" : " stops forbid") + " drilling. " + instead);
+                    not + ": " + stops + (stops == 1 ? " stop forbids" : " stops forbid") + " drilling. " + mend,
+                    besides,
+                    end);
         }
     }
 

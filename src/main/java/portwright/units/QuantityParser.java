@@ -10,7 +10,6 @@ import portwright.units.UnitTable.Unit;
  */
 final class QuantityParser {
     private static final int LONGEST = 60;
-    private static final double ZERO_CELSIUS = 273.15;
     private static final double ZERO_FAHRENHEIT = 459.67;
 
     private final String typed;
@@ -96,7 +95,7 @@ final class QuantityParser {
             return value;
         }
         double kelvin = switch (unit.symbol()) {
-            case "°C" -> value + ZERO_CELSIUS;
+            case "°C" -> value + Celsius.ZERO_C;
             case "°F" -> (value / unit.factor() + ZERO_FAHRENHEIT) * unit.factor();
             default -> value;
         };

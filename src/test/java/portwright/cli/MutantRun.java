@@ -36,6 +36,7 @@ public final class MutantRun {
 
     private final Path folder;
     private final Path keep;
+    private final int slower;
     private final MutantCases cases;
     private final Map<String, Long> slowest = new TreeMap<>();
     private final Map<String, Long> spent = new TreeMap<>();
@@ -43,16 +44,20 @@ public final class MutantRun {
 
     private record Outcome(int exit, long ms, String out, String err, String behind) {}
 
-    private MutantRun(Path folder, Path keep) throws IOException {
+    private MutantRun(Path folder, Path keep, int slower) throws IOException {
         this.folder = folder;
         this.keep = keep;
+        this.slower = slower;
         cases = new MutantCases(folder);
     }
 
-    /** Arguments: first case, the one after the last, folder to work in, folder for the files of cases that fail. */
+    /**
+     * Arguments: first case, the one after the last, folder to work in, folder for the files of cases that fail, how many times slower than the machine
+     * of the results page this one may be.
+     */
     public static void main(String[] args) throws Exception {
         PrintStream say = new PrintStream(System.out, true, StandardCharsets.UTF_8);
-        MutantRun run = new MutantRun(Path.of(args[2]), Path.of(args[3]));
+        MutantRun run = new MutantRun(Path.of(args[2]), Path.of(args[3]), Integer.parseInt(args[4]));
         for (int i = Integer.parseInt(args[0]); i < Integer.parseInt(args[1]); i++) {
             MutantCases.Case c = run.cases.write(i);
             String fault = run.fault(c);
@@ -66,8 +71,8 @@ public final class MutantRun {
         System.exit(0);
     }
 
-    static long limitMs(String command) {
-        return command.equals("propose") ? PROPOSE_LIMIT_MS : LIMIT_MS;
+    private long limitMs(String command) {
+        return slower * (command.equals("propose") ? PROPOSE_LIMIT_MS : LIMIT_MS);
     }
 
     /** What is wrong with a case; null where nothing is. */
@@ -100,7 +105,7 @@ public final class MutantRun {
     }
 
     /** Null where it was given up. */
-    private static Outcome outcome(MutantCases.Case c) throws InterruptedException {
+    private Outcome outcome(MutantCases.Case c) throws InterruptedException {
         StringWriter out = new StringWriter();
         StringWriter err = new StringWriter();
         ByteArrayOutputStream behind = new ByteArrayOutputStream();

@@ -6,13 +6,12 @@ import org.junit.jupiter.api.Test;
 
 class KilnTablesTest {
     @Test
-    void bricksConesMaterialsAndAlloysLoad() {
+    void bricksConesAndMaterialsLoad() {
         assertThat(Bricks.load().find("ifb-23").orElseThrow().conductivity()).hasSize(5);
         assertThat(Bricks.load().find("oak")).isEmpty();
         assertThat(Bricks.load().all()).filteredOn(Brick::fibre).hasSize(1);
         assertThat(Cones.load().all()).hasSize(36);
         assertThat(LoadMaterial.of("ware").heatCapacityJPerKgK()).isBetween(800.0, 1300.0);
-        assertThat(ElementAlloy.of("23cr-5al").exothermicC().orElseThrow()).isEqualTo(1150);
     }
 
     @Test

@@ -1,5 +1,7 @@
 package portwright.app.doc;
 
+import static portwright.units.Celsius.ZERO_C;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -29,7 +31,6 @@ import portwright.units.Inches;
  */
 public record DamperPlan(
         String when, double kelvin, String fire, String plate, double travelMm, double lambda, Range band) {
-    private static final double ZERO_C = 273.15;
     private static final double MM = 1000;
     private static final int HALVINGS = 40;
 

@@ -57,15 +57,6 @@ public final class FieldModel {
         return ShortForms.full(doc.text(), spec, path(), typed);
     }
 
-    /** Whether the text typed so far would be taken, without taking it. */
-    public boolean wouldTake(String typed) {
-        try {
-            return Switches.put(doc.text(), base, spec, full(typed)).read().ok();
-        } catch (IllegalArgumentException e) {
-            return false;
-        }
-    }
-
     /** What the good value stands for, where the field offers a list; which posts bear nothing; empty for others. */
     public String remark() {
         return spec.key().equals("posts")

@@ -259,7 +259,7 @@ public final class PaperModel {
             print = SheetBook.print(result, review.geometry(), title, options(false));
             preview = print;
         } catch (SheetRefused | IllegalArgumentException e) {
-            refused = words(e.getMessage());
+            refused = words(e);
             try {
                 preview = SheetBook.print(result, review.geometry(), title, options(true));
             } catch (SheetRefused | IllegalArgumentException nothing) {
@@ -277,17 +277,13 @@ public final class PaperModel {
             cardPdf = FiringCard.print(data, Paper.parse(choice().paper()), mark, false)
                     .pdf();
         } catch (SheetRefused | IllegalArgumentException e) {
-            cardRefused = words(e.getMessage());
+            cardRefused = words(e);
         }
         return new Pages(print, refused, preview, card, cardRefused, cardPdf, mark.words(), review.geometry());
     }
 
-    /** The command line's advice has no place in the window. */
-    private static String words(String message) {
-        return message == null
-                ? ""
-                : message.replaceAll(", or add --despite-stops[^.]*\\.", ".")
-                        .replaceAll(" \\(in the file: [^)]*\\)", "");
+    private static String words(RuntimeException e) {
+        return e instanceof SheetRefused r ? r.inWindow() : e.getMessage() == null ? "" : e.getMessage();
     }
 
     /** Ends the work. */

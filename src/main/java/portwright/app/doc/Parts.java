@@ -64,9 +64,4 @@ public final class Parts {
         String next = at >= 0 && path.equals(list + "[" + at + "]") ? names.get(at) : name;
         return path(is, next) == null ? null : next;
     }
-
-    public static boolean isPort(DesignText text, String name) {
-        String p = name == null ? null : path(text, name);
-        return p != null && p.startsWith("ports[");
-    }
 }

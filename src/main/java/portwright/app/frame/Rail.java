@@ -185,10 +185,6 @@ final class Rail extends Pane {
         requestLayout();
     }
 
-    void focusTile() {
-        tiles.stream().filter(Tile::isSelected).findFirst().ifPresent(Tile::requestFocus);
-    }
-
     @Override
     protected void layoutChildren() {
         double w = getWidth();

@@ -92,7 +92,7 @@ public record FiringRun(
         return Double.NaN;
     }
 
-    /** Climb in K/s of the sample nearest to the first passing of a temperature; NaN if never passed. */
+    /** Climb in K/s at the first passing of a temperature, in a straight line between the samples about it; NaN if never passed. */
     public double climbAtK(double kelvin) {
         Sample before = samples.get(0);
         for (Sample s : samples) {

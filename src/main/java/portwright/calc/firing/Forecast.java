@@ -20,8 +20,6 @@ public record Forecast(FiringRun nominal, FiringRun quick, FiringRun slow, doubl
     /** Band of the climb and of the hours (this project's judgement from two independent models). */
     public static final double RATE_BAND = 0.35;
 
-    public static final double HOURS_BAND = 0.25;
-
     /** Ends of a climb no farther apart are told as one, K (own judgement: less than a probe or cone tells). */
     private static final double ALIKE_K = 5;
 

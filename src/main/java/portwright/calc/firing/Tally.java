@@ -79,8 +79,7 @@ abstract class Tally {
                 }
             }
         }
-        if (timeS + 1e-6 >= Math.round(timeS / numerics.sampleS()) * numerics.sampleS()
-                && Math.abs(timeS - Math.round(timeS / numerics.sampleS()) * numerics.sampleS()) < 1e-6) {
+        if (Math.abs(timeS - Math.round(timeS / numerics.sampleS()) * numerics.sampleS()) < 1e-6) {
             sample(step, flow, climb);
         }
     }

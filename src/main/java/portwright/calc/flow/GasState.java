@@ -1,16 +1,9 @@
 package portwright.calc.flow;
 
 import portwright.data.Constants;
-import portwright.source.Source;
 
 /** Density, viscosity and pressure of gases. */
 public final class GasState {
-
-    /** Source of the viscosity formula. */
-    public static final Source VISCOSITY_SOURCE = Source.memory("Sutherland's formula for air", "", "");
-
-    /** Source of the pressure at altitude. */
-    public static final Source ALTITUDE_SOURCE = Source.memory("ISO 2533 standard atmosphere", "", "");
 
     private static final double SUTHERLAND_VISCOSITY = 1.716e-5;
     private static final double SUTHERLAND_CONSTANT = 110.4;
@@ -33,20 +26,6 @@ public final class GasState {
                     + pressure + " Pa, " + molarMass + " kg/mol, " + temperature + " K");
         }
         return pressure * molarMass / (Constants.R * temperature);
-    }
-
-    /**
-     * Molar mass of a mixture of two streams, kg/mol: total mass over total moles.
-     *
-     * @param massFlow1 kg/s, likewise massFlow2; not both zero
-     * @param molarMass1 kg/mol, likewise molarMass2
-     */
-    public static double mixtureMolarMass(double massFlow1, double molarMass1, double massFlow2, double molarMass2) {
-        if (!(massFlow1 >= 0 && massFlow2 >= 0 && massFlow1 + massFlow2 > 0)) {
-            throw new IllegalArgumentException("a mixture needs two flows not below 0 and not both 0, not " + massFlow1
-                    + " and " + massFlow2 + " kg/s");
-        }
-        return (massFlow1 + massFlow2) / (massFlow1 / molarMass1 + massFlow2 / molarMass2);
     }
 
     /**

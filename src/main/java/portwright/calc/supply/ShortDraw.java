@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import portwright.data.SafetyNumber;
+import portwright.units.Celsius;
 
 /**
  * A cylinder that is drawn harder than the air can warm it: the liquid cools until the regulator starves.
@@ -17,7 +18,7 @@ public final class ShortDraw {
 
     private static final double STEP_S = 5;
     private static final double EMPTY_KG = 0.02;
-    private static final double FREEZING_K = 273.15;
+    private static final double FREEZING_K = Celsius.ZERO_C;
 
     private ShortDraw() {}
 

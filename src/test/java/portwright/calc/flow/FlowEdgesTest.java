@@ -49,13 +49,6 @@ class FlowEdgesTest {
         assertThatThrownBy(() -> GasState.density(101325, 0.029, 0)).hasMessageContaining("above 0");
         assertThatThrownBy(() -> GasState.density(1e200, 1e200, 1)).hasMessageContaining("above 0");
         assertThatThrownBy(() -> GasState.density(1e300, 1, 1e-10)).hasMessageContaining("above 0");
-        assertThatThrownBy(() -> GasState.mixtureMolarMass(-1e-9, 0.029, 1, 0.044))
-                .hasMessageContaining("two flows");
-        assertThatThrownBy(() -> GasState.mixtureMolarMass(1, 0.029, -1e-9, 0.044))
-                .hasMessageContaining("two flows");
-        assertThat(GasState.mixtureMolarMass(0, 0.029, 1, 0.044)).isEqualTo(0.044, Offset.offset(1e-15));
-        // equal masses: harmonic mean
-        assertThat(GasState.mixtureMolarMass(2, 0.03, 2, 0.06)).isEqualTo(0.04, Offset.offset(1e-15));
     }
 
     @Test

@@ -26,13 +26,8 @@ class GasStateAndCrackTest {
     }
 
     @Test
-    void densityOfRoomAirAndOfAMixture() {
+    void densityOfRoomAir() {
         assertThat(GasState.density(101325, 0.0289651, 293.15)).isEqualTo(1.204, Offset.offset(6e-4));
-        double m = GasState.mixtureMolarMass(15.68, 0.0289651, 1, 0.0440956);
-        assertThat(m)
-                .isBetween(0.0289651, 0.0440956)
-                .isEqualTo(16.68 / (15.68 / 0.0289651 + 1 / 0.0440956), Offset.offset(1e-15));
-        assertThat(GasState.mixtureMolarMass(1, 0.02897, 0, 0.0441)).isEqualTo(0.02897, Offset.offset(1e-15));
     }
 
     @Test
@@ -63,7 +58,6 @@ class GasStateAndCrackTest {
         assertThatThrownBy(() -> GasState.pressureAtAltitude(50000)).hasMessageContaining("altitude");
         assertThatThrownBy(() -> GasState.density(0, 0.029, 300)).hasMessageContaining("pressure");
         assertThatThrownBy(() -> GasState.viscosity(-1)).hasMessageContaining("kelvin");
-        assertThatThrownBy(() -> GasState.mixtureMolarMass(0, 0.029, 0, 0.044)).hasMessageContaining("two flows");
         assertThatThrownBy(() -> new Crack(-1, 1, 1)).hasMessageContaining("crack");
         assertThatThrownBy(() -> new Crack(1e-3, 1, 1).speed(Double.NaN, 1, 1))
                 .isInstanceOf(IllegalArgumentException.class);

@@ -10,6 +10,7 @@ import portwright.check.Limits;
 import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
+import portwright.check.UnstatedGas;
 import portwright.model.Role;
 import portwright.review.FireReview;
 import portwright.review.Review;
@@ -39,8 +40,8 @@ public final class CleanBurn implements Rule {
         if (!fire.gas() || fire.gasOn().isEmpty()) {
             return;
         }
-        Needs.altitude(this, review, out);
-        Needs.jets(this, review, out);
+        UnstatedGas.altitude(this, review, out);
+        UnstatedGas.jets(this, review, out);
         double on = fire.gasOn().getAsDouble();
         double top = fire.top().getAsDouble();
         double least = limits.value(id(), "lambda");

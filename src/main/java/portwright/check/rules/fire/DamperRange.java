@@ -12,6 +12,7 @@ import portwright.check.Limits;
 import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
+import portwright.check.UnstatedGas;
 import portwright.model.Role;
 import portwright.model.UnitSystem;
 import portwright.review.DrilledOver;
@@ -39,7 +40,7 @@ public final class DamperRange implements Rule {
         if (Needs.missing(this, review, out)) {
             return;
         }
-        Needs.altitude(this, review, out);
+        UnstatedGas.altitude(this, review, out);
         Set<String> seen = new HashSet<>();
         for (FireSetting s : review.fire().settings()) {
             if (s.level() != null && seen.add(s.level() + "@" + s.kelvin())) {

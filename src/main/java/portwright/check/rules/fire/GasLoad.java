@@ -7,6 +7,7 @@ import portwright.check.Limits;
 import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
+import portwright.check.UnstatedGas;
 import portwright.review.Review;
 import portwright.units.BothSystems;
 
@@ -28,7 +29,7 @@ public final class GasLoad implements Rule {
             out.lacks(this, review.supply().burners().lacking());
             return;
         }
-        Needs.jets(this, review, out);
+        UnstatedGas.jets(this, review, out);
         double watt = review.supply().netW();
         if (watt == 0) {
             return;

@@ -13,6 +13,7 @@ import portwright.check.Limits;
 import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
+import portwright.check.UnstatedGas;
 import portwright.review.FireReview;
 import portwright.review.FireSetting;
 import portwright.review.Review;
@@ -39,7 +40,7 @@ public final class InletDraw implements Rule {
             return;
         }
         Needs.damper(this, review, out);
-        Needs.altitude(this, review, out);
+        UnstatedGas.altitude(this, review, out);
         Map<String, Weakest> weakest = new LinkedHashMap<>();
         for (FireSetting s : fire.settings()) {
             FireState state = fire.state(s.kelvin(), s.open());

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import portwright.check.Findings;
 import portwright.check.Rule;
-import portwright.review.BurnerGas;
 import portwright.review.FireReview;
 import portwright.review.Review;
 
@@ -28,21 +27,6 @@ final class Needs {
     static void damper(Rule rule, Review review, Findings out) {
         if (review.fire().damperUnstated()) {
             out.lacks(rule, "damper.open");
-        }
-    }
-
-    /** Number of jets: several pass as many times the gas that one does; one is computed and the rule counts as not checked. */
-    static void jets(Rule rule, Review review, Findings out) {
-        List<String> fields = BurnerGas.unstatedJets(review.design());
-        if (!fields.isEmpty()) {
-            out.lacks(rule, fields.toArray(String[]::new));
-        }
-    }
-
-    /** Thin air at height burns richer: where the altitude is not given, sea level is computed and the rule counts as not checked. */
-    static void altitude(Rule rule, Review review, Findings out) {
-        if (review.design().room() == null || review.design().room().altitude() == null) {
-            out.lacks(rule, "room.altitude");
         }
     }
 }

@@ -20,7 +20,7 @@ import portwright.units.Format;
 /** Builds the findings of this section and its remedies. */
 final class Say {
     /** Relative tolerance of every comparison: at the limit a rule passes. */
-    static final double TOLERANCE = 1e-9;
+    static final double TOLERANCE = Limits.TOLERANCE;
 
     private Say() {}
 

@@ -11,6 +11,7 @@ import portwright.check.Limits;
 import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
+import portwright.check.UnstatedGas;
 import portwright.review.FireSetting;
 import portwright.review.Review;
 
@@ -32,7 +33,7 @@ public final class Soot implements Rule {
             return;
         }
         Needs.damper(this, review, out);
-        Needs.jets(this, review, out);
+        UnstatedGas.jets(this, review, out);
         FireSetting worst = null;
         double least = Double.POSITIVE_INFINITY;
         boolean stable = false;

@@ -1,5 +1,7 @@
 package portwright.check.rules.firing;
 
+import static portwright.units.Celsius.ZERO_C;
+
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,8 +22,6 @@ import portwright.units.BothSystems;
 
 /** The hottest goal of the firing against the temperature class of wall, floor and lid brick. */
 public final class BrickHeat implements Rule {
-    private static final double ZERO_C = 273.15;
-
     @Override
     public String id() {
         return "brick-heat";

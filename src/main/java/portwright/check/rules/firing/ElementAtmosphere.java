@@ -1,5 +1,7 @@
 package portwright.check.rules.firing;
 
+import static portwright.units.Celsius.ZERO_C;
+
 import java.util.List;
 import java.util.Set;
 import portwright.calc.firing.FiringRun;
@@ -18,7 +20,6 @@ import portwright.units.Format;
 
 /** Elements on in reducing gas: hotter than the film on the wire bears, or hotter than the alloy table goes. */
 public final class ElementAtmosphere implements Rule {
-    private static final double ZERO_C = 273.15;
     /** Elements that give more than so much of their power have none to spare (own judgement). */
     private static final double SPARE = 0.9;
 

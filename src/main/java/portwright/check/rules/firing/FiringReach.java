@@ -1,5 +1,7 @@
 package portwright.check.rules.firing;
 
+import static portwright.units.Celsius.ZERO_C;
+
 import java.util.List;
 import java.util.Set;
 import portwright.calc.firing.Ending;
@@ -26,7 +28,6 @@ import portwright.units.Format;
 
 /** The forecast reaches the end of every step. */
 public final class FiringReach implements Rule {
-    private static final double ZERO_C = 273.15;
     private static final Source SOURCE = Source.judgement("computed heat balance; brick conductivity ±20 %");
 
     @Override

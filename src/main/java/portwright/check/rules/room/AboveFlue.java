@@ -7,6 +7,7 @@ import portwright.check.Limits;
 import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
+import portwright.check.UnstatedGas;
 import portwright.model.RoomPlace;
 import portwright.review.Review;
 import portwright.review.RoomReview;
@@ -43,7 +44,7 @@ public final class AboveFlue implements Rule {
             return;
         }
         Unstated.roomTemperature(this, review, out);
-        Unstated.altitude(this, review, out);
+        UnstatedGas.altitude(this, review, out);
         RoomReview.CeilingFigures c = review.room().ceiling().value();
         double most = limits.value(id(), "stop");
         RoomReview.Headroom above = review.room().headroom().value();

@@ -10,6 +10,7 @@ import portwright.check.Limits;
 import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
+import portwright.check.UnstatedGas;
 import portwright.data.SafetyNumber;
 import portwright.model.Fuel;
 import portwright.review.Review;
@@ -43,7 +44,7 @@ public final class CylinderBoilOff implements Rule {
             return;
         }
         Unstated.cylinder(this, review, out);
-        Unstated.jets(this, review, out);
+        UnstatedGas.jets(this, review, out);
         Unstated.gasTime(this, review, out);
         fits(review, out);
         SupplyRun run = given.get();

@@ -11,6 +11,7 @@ import portwright.check.Limits;
 import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
+import portwright.check.UnstatedGas;
 import portwright.review.Review;
 import portwright.review.StepTime;
 import portwright.source.Source;
@@ -40,7 +41,7 @@ public final class CylinderLasts implements Rule {
         if (run.isEmpty()) {
             return;
         }
-        Unstated.jets(this, review, out);
+        UnstatedGas.jets(this, review, out);
         Unstated.gasTime(this, review, out);
         unreached(review, out);
         double least = limits.value(id(), "caution");

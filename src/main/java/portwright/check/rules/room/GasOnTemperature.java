@@ -8,6 +8,7 @@ import portwright.check.Limits;
 import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
+import portwright.check.UnstatedGas;
 import portwright.review.LightingLimits;
 import portwright.review.Review;
 import portwright.review.RoomReview;
@@ -132,8 +133,8 @@ public final class GasOnTemperature implements Rule {
         double least = Say.toC(limits.value(id(), "stop"));
         String remedy = "Heat by electricity to a reading of " + Say.told(working, "°C")
                 + " at the coldest place before opening gas.";
-        Unstated.jets(this, review, out);
-        Unstated.altitude(this, review, out);
+        UnstatedGas.jets(this, review, out);
+        UnstatedGas.altitude(this, review, out);
         RoomReview.Unlit unlit = review.room().unlit().value();
         String time = unlit == null
                 ? ""

@@ -7,6 +7,7 @@ import portwright.check.Limits;
 import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
+import portwright.check.UnstatedGas;
 import portwright.data.ExposureLimit;
 import portwright.data.SafetyNumber;
 import portwright.review.LedOutdoors;
@@ -60,9 +61,9 @@ public final class RoomCoRule implements Rule {
             return;
         }
         Unstated.freeAreas(this, review, out);
-        Unstated.jets(this, review, out);
+        UnstatedGas.jets(this, review, out);
         Unstated.gasTime(this, review, out);
-        Unstated.altitude(this, review, out);
+        UnstatedGas.altitude(this, review, out);
         String unsaid = LedOutdoors.unsaid(review.design().room(), room.hood());
         if (unsaid != null) {
             out.lacks(this, unsaid);

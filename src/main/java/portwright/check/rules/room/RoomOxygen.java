@@ -9,6 +9,7 @@ import portwright.check.Limits;
 import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
+import portwright.check.UnstatedGas;
 import portwright.data.SafetyNumber;
 import portwright.review.Review;
 import portwright.source.Source;
@@ -58,9 +59,9 @@ public final class RoomOxygen implements Rule {
             return;
         }
         Unstated.freeAreas(this, review, out);
-        Unstated.jets(this, review, out);
+        UnstatedGas.jets(this, review, out);
         Unstated.gasTime(this, review, out);
-        Unstated.altitude(this, review, out);
+        UnstatedGas.altitude(this, review, out);
         double pct = review.room().oxygenShare().value() * 100;
         double least = limits.value(id(), "stop");
         if (Say.under(pct, least)) {

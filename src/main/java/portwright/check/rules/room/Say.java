@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Set;
 import portwright.check.Finding;
 import portwright.check.Forbids;
+import portwright.check.Limits;
 import portwright.check.Measure;
 import portwright.check.Rule;
 import portwright.check.Severity;
@@ -16,7 +17,7 @@ final class Say {
 
     static final Set<Forbids> LIGHTING = Set.of(Forbids.LIGHTING);
     /** Relative tolerance of every comparison: at the limit a rule passes. */
-    static final double TOLERANCE = 1e-9;
+    static final double TOLERANCE = Limits.TOLERANCE;
 
     private Say() {}
 

@@ -8,7 +8,6 @@ import portwright.model.Cylinder;
 import portwright.model.Opening;
 import portwright.model.Room;
 import portwright.model.Supply;
-import portwright.review.BurnerGas;
 import portwright.review.Missed;
 import portwright.review.Review;
 import portwright.review.UnstatedSteps;
@@ -49,14 +48,6 @@ final class Unstated {
         }
     }
 
-    /** Number of jets: several pass as many times the gas that one does. */
-    static void jets(Rule rule, Review review, Findings out) {
-        List<String> fields = BurnerGas.unstatedJets(review.design());
-        if (!fields.isEmpty()) {
-            out.lacks(rule, fields.toArray(String[]::new));
-        }
-    }
-
     /** The time that gas burns, where no forecast gives it: the figure that was computed with a slow climb may be too short. */
     static void gasTime(Rule rule, Review review, Findings out) {
         List<String> fields = review.supply().timeUnproven();
@@ -80,13 +71,6 @@ final class Unstated {
         List<String> fields = UnstatedSteps.fields(review.design());
         if (!fields.isEmpty()) {
             out.lacks(rule, fields.toArray(String[]::new));
-        }
-    }
-
-    /** Altitude: in thin air the same gas is more of the air. */
-    static void altitude(Rule rule, Review review, Findings out) {
-        if (review.design().room() == null || review.design().room().altitude() == null) {
-            out.lacks(rule, "room.altitude");
         }
     }
 

@@ -152,7 +152,6 @@ class SafetyListTest {
             assertThat(line.contains(" *C* ")).as(c.id()).isEqualTo(c.onCard());
             assertThat(c.card().length()).as(c.id()).isLessThanOrEqualTo(32);
         }
-        assertThat(Caution.forTemplate().get(0).severity()).isEqualTo("stop");
         assertThat(Caution.forCard().get(0).severity()).isEqualTo("stop");
     }
 }

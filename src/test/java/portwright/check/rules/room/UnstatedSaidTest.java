@@ -9,6 +9,7 @@ import portwright.check.Findings;
 import portwright.check.Forbids;
 import portwright.check.NotChecked;
 import portwright.check.Rule;
+import portwright.check.UnstatedGas;
 import portwright.review.Review;
 
 /** Fields whose usual value was counted are told as lacking, one report a look; a design that states them, or has no such part, is not told of them. */
@@ -58,23 +59,23 @@ class UnstatedSaidTest {
     void jets() {
         String jet =
                 "burners[%d]={\"name\":\"burner %s\",\"port\":\"inlet %s\",\"fuel\":\"propane\",\"jet\":\"0.5 mm\",\"pressure\":\"11 inH2O\"%s}";
-        assertThat(lacks(Unstated::jets, "")).isEmpty();
-        assertThat(lacks(Unstated::jets, "burners=-")).isEmpty();
-        assertThat(lacks(Unstated::jets, jet.formatted(1, "B", "B", ",\"jets\":2")))
+        assertThat(lacks(UnstatedGas::jets, "")).isEmpty();
+        assertThat(lacks(UnstatedGas::jets, "burners=-")).isEmpty();
+        assertThat(lacks(UnstatedGas::jets, jet.formatted(1, "B", "B", ",\"jets\":2")))
                 .isEmpty();
-        assertThat(lacks(Unstated::jets, jet.formatted(0, "A", "A", "") + " ; " + jet.formatted(1, "B", "B", "")))
+        assertThat(lacks(UnstatedGas::jets, jet.formatted(0, "A", "A", "") + " ; " + jet.formatted(1, "B", "B", "")))
                 .containsExactly(List.of("burners[0].jets", "burners[1].jets"));
     }
 
     @Test
     void airOfTheRoom() {
         for (String none : List.of("room=-", "room.altitude=-")) {
-            assertThat(lacks(Unstated::altitude, none)).containsExactly(List.of("room.altitude"));
+            assertThat(lacks(UnstatedGas::altitude, none)).containsExactly(List.of("room.altitude"));
         }
         for (String none : List.of("room=-", "room.temperature=-")) {
             assertThat(lacks(Unstated::roomTemperature, none)).containsExactly(List.of("room.temperature"));
         }
-        assertThat(lacks(Unstated::altitude, "")).isEmpty();
+        assertThat(lacks(UnstatedGas::altitude, "")).isEmpty();
         assertThat(lacks(Unstated::roomTemperature, "")).isEmpty();
     }
 }
