@@ -177,7 +177,8 @@ class UnknownPlacesTest {
                 .remove("kiln.elements")
                 .read()
                 .design();
-        Proposals found = Proposer.propose(d, new Wishes(1, 1, 54.0, 40.0, On.FLOOR), Progress.none());
+        Proposals found =
+                Proposer.propose(d, new Wishes(1, 2, 17 * 25.4 / 8, 25 * 25.4 / 16, On.FLOOR), Progress.none());
         assertThat(found.best()).isNotEmpty();
         for (Proposal p : found.best()) {
             assertThat(p.gist())

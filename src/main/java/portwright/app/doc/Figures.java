@@ -16,9 +16,10 @@ public final class Figures {
     private Figures() {}
 
     /** Grooves or fittings that are not known may take more. */
-    private static String lost(Review shapes) {
-        return shapes.geometry().grooveLacks().isEmpty()
-                        && shapes.geometry().fittingLacks().isEmpty()
+    private static String lost(Review shapes, portwright.review.Figures f) {
+        return f.weakestFloorSectionShare() == null
+                        || shapes.geometry().grooveLacks().isEmpty()
+                                && shapes.geometry().fittingLacks().isEmpty()
                 ? "% lost"
                 : "% lost at least";
     }
@@ -52,7 +53,7 @@ public final class Figures {
             case PORTS -> {
                 ports(out, shapes, fire, u);
                 gas(out, f, u);
-                out.add(new Figure("floor, weakest line", pct(f.weakestFloorSectionShare()), lost(shapes)));
+                out.add(new Figure("floor, weakest line", pct(f.weakestFloorSectionShare()), lost(shapes, f)));
             }
             case GAS -> {
                 out.add(u.figure("heat, net", f.heatNetKw(), Measures.HEAT));
