@@ -41,6 +41,10 @@ final class PagePictures {
     private static final String ON_PAPER = "octagon-17";
     private static final int WIDE = 1440;
     private static final int HIGH = 900;
+    /** The words are read in the smallest window, which has room on any screen. */
+    private static final int LEAST_WIDE = 1180;
+
+    private static final int LEAST_HIGH = 720;
     private static final float DPI = 72;
     /** A tile with a hole whole on it. */
     private static final int TILE = 8;
@@ -50,7 +54,8 @@ final class PagePictures {
     public static void main(String[] args) throws IOException {
         Toolkit.start();
         Path work = Files.createTempDirectory("pictures");
-        Files.writeString(SHOWN, lines(window(work, true), paper(work, true)));
+        window(work, true);
+        Files.writeString(SHOWN, lines(window(work, false), paper(work, true)));
         System.exit(0);
     }
 
@@ -65,7 +70,8 @@ final class PagePictures {
     /** What the pictures of the window show; the words of found places are left out, since a search takes long: the step that they stand in counts. */
     static Map<String, String> window(Path work, boolean write) {
         Map<String, String> out = new LinkedHashMap<>();
-        Pictures.Holder holder = Toolkit.call(() -> Pictures.open(ON_SCREEN, work, false, 1, WIDE, HIGH));
+        Pictures.Holder holder = Toolkit.call(
+                () -> Pictures.open(ON_SCREEN, work, false, 1, write ? WIDE : LEAST_WIDE, write ? HIGH : LEAST_HIGH));
         Toolkit.until(() -> !holder.doc().checking()
                 && !holder.doc().waiting()
                 && holder.doc().extras().gas() != null);
