@@ -12,6 +12,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
@@ -158,7 +159,7 @@ final class PagePictures {
         });
     }
 
-    private static void collect(Node n, TreeSet<String> words) {
+    private static void collect(Node n, Set<String> words) {
         String said = n instanceof Labeled l
                 ? l.getText()
                 : n instanceof Text t ? t.getText() : n instanceof TextInputControl i ? i.getText() : null;
