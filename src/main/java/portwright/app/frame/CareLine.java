@@ -37,6 +37,9 @@ final class CareLine extends HBox {
     }
 
     void show(Care now) {
+        if (now == care) {
+            return;
+        }
         care = now;
         moment.setText(now.caution().moment().heading() + ": ");
         words.setText(Unbroken.words(now.caution().text() + " " + LocalCodes.FIRST));

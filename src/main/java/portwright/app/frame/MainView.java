@@ -132,7 +132,6 @@ public final class MainView extends Pane {
         v.changed(Document.Change.CHECK);
         side.show(s, v.tickets());
         column.pin(v.pinned());
-        base.show(s);
         foot();
         requestLayout();
     }
@@ -201,10 +200,9 @@ public final class MainView extends Pane {
 
     private void foot() {
         var f = doc.result().figures();
-        base.foot()
-                .show(Figures.told(
-                        Figures.of(step, doc.shapes(), f, doc.extras().fire()), doc.checking()));
-        base.foot().show(VerdictWords.of(doc));
+        var fire = doc.extras().fire();
+        base.foot().show(Figures.told(Figures.of(step, doc.shapes(), f, fire), doc.checking()));
+        base.show(step, VerdictWords.of(doc));
         for (Step s : Step.values()) {
             rail.show(s, FindingOrder.count(doc, s));
         }
