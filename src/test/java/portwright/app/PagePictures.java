@@ -12,6 +12,7 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import javafx.scene.Node;
@@ -41,6 +42,10 @@ final class PagePictures {
     private static final String ON_PAPER = "octagon-17";
     private static final int WIDE = 1440;
     private static final int HIGH = 900;
+    /** The words are read in the smallest window, which has room on any screen. */
+    private static final int LEAST_WIDE = 1180;
+
+    private static final int LEAST_HIGH = 720;
     private static final float DPI = 72;
     /** A tile with a hole whole on it. */
     private static final int TILE = 8;
@@ -50,7 +55,8 @@ final class PagePictures {
     public static void main(String[] args) throws IOException {
         Toolkit.start();
         Path work = Files.createTempDirectory("pictures");
-        Files.writeString(SHOWN, lines(window(work, true), paper(work, true)));
+        window(work, true);
+        Files.writeString(SHOWN, lines(window(work, false), paper(work, true)));
         System.exit(0);
     }
 
@@ -65,7 +71,8 @@ final class PagePictures {
     /** What the pictures of the window show; the words of found places are left out, since a search takes long: the step that they stand in counts. */
     static Map<String, String> window(Path work, boolean write) {
         Map<String, String> out = new LinkedHashMap<>();
-        Pictures.Holder holder = Toolkit.call(() -> Pictures.open(ON_SCREEN, work, false, 1, WIDE, HIGH));
+        Pictures.Holder holder = Toolkit.call(
+                () -> Pictures.open(ON_SCREEN, work, false, 1, write ? WIDE : LEAST_WIDE, write ? HIGH : LEAST_HIGH));
         Toolkit.until(() -> !holder.doc().checking()
                 && !holder.doc().waiting()
                 && holder.doc().extras().gas() != null);
@@ -152,7 +159,7 @@ final class PagePictures {
         });
     }
 
-    private static void collect(Node n, TreeSet<String> words) {
+    private static void collect(Node n, Set<String> words) {
         String said = n instanceof Labeled l
                 ? l.getText()
                 : n instanceof Text t ? t.getText() : n instanceof TextInputControl i ? i.getText() : null;

@@ -3,6 +3,7 @@ package portwright.app.frame;
 import javafx.scene.layout.Pane;
 import portwright.app.doc.Care;
 import portwright.app.doc.Step;
+import portwright.app.doc.VerdictWords;
 
 /** What stands below every step: figures and verdict, and under them the caution that matters there. */
 final class Base extends Pane {
@@ -26,8 +27,9 @@ final class Base extends Pane {
         return care;
     }
 
-    /** Shows the caution of a step. */
-    void show(Step step) {
+    /** Shows the verdict and the caution of a step. */
+    void show(Step step, VerdictWords verdict) {
+        foot.show(verdict);
         care.show(Care.of(step));
     }
 

@@ -37,18 +37,30 @@ final class CareLine extends HBox {
     }
 
     void show(Care now) {
+        if (now == care) {
+            return;
+        }
         care = now;
         moment.setText(now.caution().moment().heading() + ": ");
         words.setText(Unbroken.words(now.caution().text() + " " + LocalCodes.FIRST));
     }
 
-    /** Holds a breadth and the height that its words take there; for a window that asks its content for its size. */
+    /** Holds a breadth; for a window that asks its content for its size. */
     CareLine wide(double px) {
         setMinWidth(px);
+        setPrefWidth(px);
         setMaxWidth(px);
-        applyCss();
-        setMinHeight(high(px));
         return this;
+    }
+
+    @Override
+    protected double computeMinHeight(double width) {
+        return high(width < 0 ? prefWidth(-1) : width);
+    }
+
+    @Override
+    protected double computePrefHeight(double width) {
+        return computeMinHeight(width);
     }
 
     /** Height that its words take in a breadth, px. */

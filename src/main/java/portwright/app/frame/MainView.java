@@ -131,7 +131,6 @@ public final class MainView extends Pane {
         v.changed(Document.Change.CHECK);
         side.show(s, v.tickets());
         column.pin(v.pinned());
-        base.show(s);
         foot();
         requestLayout();
     }
@@ -199,10 +198,10 @@ public final class MainView extends Pane {
     }
 
     private void foot() {
-        var all = Figures.of(
-                step, doc.shapes(), doc.result().figures(), doc.extras().fire());
-        base.foot().show(Figures.told(all, doc.checking()));
-        base.foot().show(VerdictWords.of(doc));
+        var f = doc.result().figures();
+        var fire = doc.extras().fire();
+        base.foot().show(Figures.told(Figures.of(step, doc.shapes(), f, fire), doc.checking()));
+        base.show(step, VerdictWords.of(doc));
         for (Step s : Step.values()) {
             rail.show(s, FindingOrder.count(doc, s));
         }
