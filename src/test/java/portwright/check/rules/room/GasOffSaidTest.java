@@ -40,6 +40,10 @@ class GasOffSaidTest {
 
     /** Without a forecast the walls' hour is told beside it, as a caution of its own. */
     private static List<Finding> off(Findings out) {
+        return off(out, 800);
+    }
+
+    private static List<Finding> off(Findings out, long alarmC) {
         List<Finding> all = out.findings();
         Finding walls = all.get(all.size() - 1);
         assertThat(walls.severity()).isEqualTo(Severity.CAUTION);
@@ -47,7 +51,7 @@ class GasOffSaidTest {
         assertThat(walls.measured()).isNull();
         assertThat(walls.limit().value()).isEqualTo(60);
         assertThat(walls.limit().unit()).isEqualTo("min");
-        assertThat(walls.remedy()).contains("at a reading of " + celsius(800) + " falling");
+        assertThat(walls.remedy()).contains("at a reading of " + celsius(alarmC) + " falling");
         assertThat(out.notChecked()).extracting(n -> n.needs()).containsOnly(List.of("firing.load"));
         assertThat(out.notChecked()).extracting(n -> n.forbids()).containsExactly(Forbids.LIGHTING, Forbids.NOTHING);
         return all.subList(0, all.size() - 1);
@@ -76,10 +80,12 @@ class GasOffSaidTest {
                         + under(to - error(to), 760) + ", under " + celsius(760) + ".");
         assertThat(f.remedy())
                 .startsWith("Shut gas while the reading is still at " + told(760 + error(to)) + " or more");
-        List<Finding> own = off(check(
-                OFF,
-                steps(electric("900 °C"), cooling("850 °C"))
-                        + " ; limits={\"gas-off-temperature\":{\"stop\":\"900 °C\"}}"));
+        List<Finding> own = off(
+                check(
+                        OFF,
+                        steps(electric("900 °C"), cooling("850 °C"))
+                                + " ; limits={\"gas-off-temperature\":{\"stop\":\"900 °C\"}}"),
+                940);
         measures(own.get(0), 850 - error(850), 900);
         assertThat(own.get(0).limitSetByUser()).isTrue();
     }
