@@ -40,7 +40,7 @@ class RuleBookTest {
         assertThat(ids(Section.GEOMETRY.rules()))
                 .hasSize(27)
                 .startsWith("inside-chamber", "edge-distance", "port-spacing", "weakest-section")
-                .endsWith("saw-depth", "facet-rule", "jacket", "brick-kind");
+                .endsWith("facet-rule", "jacket", "brick-kind", "alike-names");
         assertThat(ids(Section.FIRE.rules()))
                 .containsExactly(
                         "flue-inlet-ratio",
