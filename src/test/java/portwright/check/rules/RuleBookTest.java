@@ -82,7 +82,7 @@ class RuleBookTest {
                 .startsWith("inside-chamber")
                 .endsWith("element-atmosphere");
         assertThat(ids(RuleBook.rules()).subList(27, 37)).isEqualTo(ids(Section.FIRE.rules()));
-        assertThat(ids(RuleBook.rules()).subList(36, 57)).isEqualTo(ids(Section.ROOM.rules()));
+        assertThat(ids(RuleBook.rules()).subList(37, 58)).isEqualTo(ids(Section.ROOM.rules()));
     }
 
     private static TestKiln kiln() {
