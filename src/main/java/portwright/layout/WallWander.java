@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import portwright.check.Finding;
 import portwright.check.Forbids;
+import portwright.check.Rule;
 import portwright.check.Severity;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
@@ -27,24 +28,33 @@ final class WallWander {
     private static final double STEP_MM = 2.5;
     private static final double CLOSE_MM = 0.1;
 
+    private static final String FLAME_ON_ELEMENT = "flame-on-element";
+    /** Rules whose stop ends the way. */
+    private static final List<Rule> ASKED = RuleBook.Section.GEOMETRY.rules().stream()
+            .filter(r -> r.canForbid().contains(Forbids.DRILLING) || r.id().equals(FLAME_ON_ELEMENT))
+            .toList();
+
     private final Design design;
     private final RuleBook book = new RuleBook(LimitTable.load());
+    /** What the rules find with every hole at its mark. */
+    private final List<Finding> atMarks;
 
     private WallWander(Design design) {
         this.design = design;
+        atMarks = findings(design);
     }
 
     /** One answer for each port in a wall, in file order. */
     static List<Wander> of(Design design) {
-        WallWander w = new WallWander(design);
-        return design.ports().stream()
-                .filter(p -> p.on() == On.WALL)
-                .map(w::wander)
-                .toList();
+        List<Port> inWalls =
+                design.ports().stream().filter(p -> p.on() == On.WALL).toList();
+        return inWalls.isEmpty()
+                ? List.of()
+                : inWalls.stream().map(new WallWander(design)::wander).toList();
     }
 
     private Wander wander(Port port) {
-        Set<String> already = stops(design, port);
+        Set<String> already = stops(atMarks, port);
         List<Double> bearings = new ArrayList<>();
         List<Double> allowed = new ArrayList<>();
         List<String> rules = new ArrayList<>();
@@ -94,16 +104,19 @@ final class WallWander {
                 port.diameter());
         List<Port> ports =
                 design.ports().stream().map(p -> p == port ? moved : p).toList();
-        return stops(PortNames.with(design, ports), moved).stream().findFirst();
+        return stops(findings(PortNames.with(design, ports)), moved).stream().findFirst();
     }
 
-    /** Rules that stop this hole where it is. */
-    private Set<String> stops(Design d, Port port) {
+    private List<Finding> findings(Design d) {
+        return book.findings(Review.geometryOnly(d), ASKED);
+    }
+
+    /** Rules that stop this hole. */
+    private static Set<String> stops(List<Finding> findings, Port port) {
         Set<String> out = new HashSet<>();
-        for (Finding f : book.check(Review.geometryOnly(d), Set.of(RuleBook.Section.GEOMETRY))
-                .findings()) {
+        for (Finding f : findings) {
             if (f.severity() == Severity.STOP
-                    && (f.forbids() == Forbids.DRILLING || f.rule().equals("flame-on-element"))
+                    && (f.forbids() == Forbids.DRILLING || f.rule().equals(FLAME_ON_ELEMENT))
                     && f.parts().contains(port.name())) {
                 out.add(f.rule());
             }

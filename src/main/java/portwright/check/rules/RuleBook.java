@@ -82,6 +82,14 @@ public final class RuleBook {
                 limits.own());
     }
 
+    /** What a few rules find, in their order and in metric words: for a search that asks often. */
+    public List<Finding> findings(Review review, List<Rule> rules) {
+        LimitsInForce limits = new LimitsInForce(table, review.design(), true);
+        Findings out = new Findings();
+        rules.forEach(rule -> rule.check(review, limits, out));
+        return out.findings();
+    }
+
     /** Stop, else incomplete while a rule that could stop it is not checked, else caution (also while a rule that could only caution is not checked), else clear. */
     static Verdict verdict(Forbids purpose, List<Finding> findings, List<NotChecked> notChecked) {
         if (findings.stream().anyMatch(f -> f.severity() == Severity.STOP && f.forbids() == purpose)) {
