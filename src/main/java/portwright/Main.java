@@ -31,7 +31,7 @@ public final class Main {
         } catch (UnsupportedOperationException | IllegalStateException e) {
             err.println("The window cannot open: there is no screen here (" + e.getMessage()
                     + "). The commands work without one: portwright --help");
-            return Cli.FAULT;
+            return Cli.MISUSE;
         }
     }
 }

@@ -28,9 +28,9 @@ public final class Cli implements Runnable {
     public static final int OK = 0;
     /** At least one stop, or refused. */
     public static final int STOP = 1;
-    /** Wrong use, or unreadable or invalid input. */
+    /** Wrong use, unreadable or invalid input, or a place that cannot be written. */
     public static final int MISUSE = 2;
-    /** A fault of the program or of writing a file. */
+    /** A fault of the program. */
     public static final int FAULT = 3;
 
     @CommandLine.Spec
@@ -43,7 +43,14 @@ public final class Cli implements Runnable {
 
     /** Runs one command; results go to {@code out}, messages to {@code err}; answers the exit status. */
     public static int run(PrintWriter out, PrintWriter err, String... args) {
-        return plain(new PrintWriter(new PlainWriter(out)), new PrintWriter(new PlainWriter(err)), args);
+        PrintWriter plainErr = new PrintWriter(new PlainWriter(err, false));
+        int exit = plain(new PrintWriter(new PlainWriter(out, Terminal.colour())), plainErr, args);
+        if (!out.checkError()) {
+            return exit;
+        }
+        plainErr.println("The output could not be written: the disk is full, or what was to read it has ended.");
+        plainErr.flush();
+        return exit == FAULT ? FAULT : MISUSE;
     }
 
     private static int plain(PrintWriter out, PrintWriter err, String... args) {

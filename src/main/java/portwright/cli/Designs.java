@@ -5,6 +5,8 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import portwright.file.DesignFile;
 import portwright.file.Problem;
 import portwright.file.ReadResult;
@@ -21,21 +23,19 @@ final class Designs {
             return result;
         }
         int n = result.problems().size();
-        StringBuilder text =
-                new StringBuilder(file + ": " + n + (n == 1 ? " error" : " errors") + ". Nothing was changed.");
+        List<String> lines = new ArrayList<>();
+        lines.add(file + ": " + n + (n == 1 ? " error" : " errors") + ". Nothing was changed.");
         result.problems()
-                .forEach(p -> text.append(System.lineSeparator())
-                        .append("  ")
-                        .append(p.line() > 0 ? "line " + p.line() + ", column " + p.column() : "file")
-                        .append(p.path().isEmpty() ? "" : ", " + p.path())
-                        .append(": ")
-                        .append(p.message()));
+                .forEach(p -> lines.add("  "
+                        + (p.line() > 0 ? "line " + p.line() + ", column " + p.column() : "file")
+                        + (p.path().isEmpty() ? "" : ", " + p.path())
+                        + ": "
+                        + p.message()));
         Problem first = result.problems().get(0);
         if (n == 1 && first.line() > 0 && first.path().isEmpty()) {
-            text.append(System.lineSeparator())
-                    .append("  What stands after that place could not be read: mend it, then check again.");
+            lines.add("  What stands after that place could not be read: mend it, then check again.");
         }
-        throw new UserError(Cli.MISUSE, text.toString());
+        throw new UserError(Cli.MISUSE, lines);
     }
 
     private static ReadResult load(Path file) {

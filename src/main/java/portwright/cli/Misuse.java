@@ -13,6 +13,7 @@ import picocli.CommandLine.OverwrittenOptionException;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 import portwright.file.Nearest;
+import portwright.units.PlainSigns;
 
 /** What is wrong with a command line, in two lines: what, where and what to write instead; then where all options stand. */
 final class Misuse {
@@ -38,7 +39,7 @@ final class Misuse {
 
     /** The two lines for a fault in one command's options. */
     static String words(CommandSpec command, String fault) {
-        return (command.parent() == null ? "" : command.name() + ": ") + fault + System.lineSeparator() + "See "
+        return (command.parent() == null ? "" : command.name() + ": ") + PlainSigns.shown(fault) + System.lineSeparator() + "See "
                 + command.qualifiedName() + " --help";
     }
 

@@ -15,8 +15,12 @@ final class PlainWriter extends FilterWriter {
 
     private final StringBuilder held = new StringBuilder();
 
-    PlainWriter(Writer out) {
+    private final boolean colours;
+
+    /** @param colours whether colours pass; on a terminal without them nobody but a name could have sent one */
+    PlainWriter(Writer out, boolean colours) {
         super(out);
+        this.colours = colours;
     }
 
     @Override
@@ -38,7 +42,7 @@ final class PlainWriter extends FilterWriter {
         if (open) {
             return;
         }
-        if (ch == 'm' && held.length() > 2) {
+        if (colours && ch == 'm' && held.length() > 2) {
             out.write(held.toString());
             held.setLength(0);
         } else {

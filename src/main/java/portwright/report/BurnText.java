@@ -9,6 +9,7 @@ import portwright.review.BurnState;
 import portwright.review.LevelSetting;
 import portwright.review.PlateSetting;
 import portwright.units.Format;
+import portwright.units.PlainSigns;
 
 /** The fire at several damper settings as text for people. */
 public final class BurnText {
@@ -28,7 +29,7 @@ public final class BurnText {
             List<List<String>> stops,
             List<Level> levels,
             List<ReportLine> ground) {
-        StringBuilder b = new StringBuilder(design.title()).append("\n");
+        StringBuilder b = new StringBuilder(PlainSigns.shown(design.title())).append("\n");
         boolean inch = design.units() != UnitSystem.METRIC;
         for (int i = 0; i < states.size(); i++) {
             b.append('\n').append(block(states.get(i)));

@@ -12,6 +12,7 @@ import portwright.model.UnitSystem;
 import portwright.review.Figures;
 import portwright.units.BothSystems;
 import portwright.units.Format;
+import portwright.units.PlainSigns;
 
 /** A check's result as text for people: verdict, stops, cautions, notes, what was not checked, what was assumed, figures, odds of drilling. */
 public final class CheckText {
@@ -41,7 +42,7 @@ public final class CheckText {
     }
 
     private void all(CheckResult r, DrillOutlook drill) {
-        line(bold(r.title()));
+        line(bold(PlainSigns.shown(r.title())));
         out.append('\n');
         line(VerdictLine.drilling(r));
         line(VerdictLine.lighting(r));

@@ -11,6 +11,7 @@ import portwright.review.FiringReview;
 import portwright.review.FiringTotals;
 import portwright.units.BothSystems;
 import portwright.units.Format;
+import portwright.units.PlainSigns;
 
 /**
  * Energy, gas and cost of a firing beside the same load fired by electricity alone. What does not reach its goal has no price of a
@@ -27,7 +28,7 @@ public final class CostWords {
         FiringRun run = firing.forecast().value().nominal();
         FiringTotals all = firing.totals();
         boolean gas = firing.steps().value().stream().anyMatch(s -> s.gas());
-        String currency = firing.currency();
+        String currency = currency(firing);
         Double cost = firing.cost(all);
         String used = n(all.electricKwh(), 1) + " kWh"
                 + (gas ? ", " + BothSystems.told(all.fuelKg(), 2, "kg") + " of gas" : "");
@@ -133,11 +134,16 @@ public final class CostWords {
         Json.number(o, "cost", run.reached() ? firing.cost(all) : null);
     }
 
+    /** As it may be shown; null without prices. */
+    private static String currency(FiringReview firing) {
+        return firing.currency() == null ? null : PlainSigns.shown(firing.currency());
+    }
+
     /** What it costs, or which price is lacking. */
     private static String money(FiringReview firing, FiringTotals totals) {
         Double cost = firing.cost(totals);
         return cost != null
-                ? ", " + two(cost) + " " + firing.currency()
+                ? ", " + two(cost) + " " + currency(firing)
                 : ", cost not told: add " + String.join(" and ", firing.pricesLacking(totals));
     }
 

@@ -23,6 +23,7 @@ import portwright.review.FiringReview;
 import portwright.review.Review;
 import portwright.review.TradeFigure;
 import portwright.units.Format;
+import portwright.units.PlainSigns;
 
 /** The firing forecast as text for people, no wider than a terminal. */
 public final class ForecastText {
@@ -35,7 +36,7 @@ public final class ForecastText {
         FiringReview firing = review.firing();
         Forecast f = firing.forecast().value();
         FiringRun run = f.nominal();
-        StringBuilder b = new StringBuilder(review.design().title()).append("\n\n");
+        StringBuilder b = new StringBuilder(PlainSigns.shown(review.design().title())).append("\n\n");
         StepTable.write(
                 b,
                 firing.rows(review.fire()),

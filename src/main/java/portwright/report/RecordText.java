@@ -18,6 +18,7 @@ import portwright.review.AgainstPlan;
 import portwright.review.RecordReview;
 import portwright.units.BothSystems;
 import portwright.units.Format;
+import portwright.units.PlainSigns;
 
 /** Records of firings as text for people. */
 public final class RecordText {
@@ -44,9 +45,9 @@ public final class RecordText {
 
     /** Every log, then the ledger, then the fit where one was asked for ({@code null}: none). */
     public static String write(RecordReview r, List<String> names, Fit fit) {
-        StringBuilder b = new StringBuilder(r.review().design().title()).append("\n");
+        StringBuilder b = new StringBuilder(PlainSigns.shown(r.review().design().title())).append("\n");
         for (int i = 0; i < r.logs().size(); i++) {
-            b.append('\n').append(names.get(i)).append('\n');
+            b.append('\n').append(PlainSigns.shown(names.get(i))).append('\n');
             rows(b, log(r.logs().get(i)));
             load(b, r, r.logs().get(i));
             FaultLines.of(r.logs().get(i).faults(), "; --json lists all").forEach(w -> row(b, "", w));
@@ -104,7 +105,7 @@ public final class RecordText {
 
     /** A row or cell that is left out, in words. */
     public static String fault(LogFault f) {
-        return "line " + f.line() + (f.skipped() ? " skipped: " : ", cell not used: ") + f.reason();
+        return "line " + f.line() + (f.skipped() ? " skipped: " : ", cell not used: ") + PlainSigns.shown(f.reason());
     }
 
     private static void steps(StringBuilder b, RecordReview r, RecordResult x) {

@@ -7,8 +7,8 @@ public final class PlainSigns {
     /** Stands for a sign that was taken out. */
     public static final char INSTEAD = '\uFFFD';
 
-    /** Signs that turn the direction of reading, as part of a character class of a regular expression. */
-    private static final String TURNING = "\\u202A-\\u202E\\u2066-\\u2069";
+    /** Signs that turn the direction of reading or end a line, as part of a character class of a regular expression. */
+    private static final String TURNING = "\\u061C\\u200E\\u200F\\u2028-\\u202E\\u2066-\\u2069";
 
     private static final Pattern STEERING = Pattern.compile("[\\p{Cc}" + TURNING + "]");
     private static final Pattern NO_XML = Pattern.compile("[\\p{Cc}\\p{Cs}\\uFFFE\\uFFFF" + TURNING + "]");
@@ -18,7 +18,12 @@ public final class PlainSigns {
 
     /** Whether the sign steers what shows it; line ends and tabs do too. */
     public static boolean steers(char c) {
-        return Character.isISOControl(c) || c >= '\u202A' && c <= '\u202E' || c >= '\u2066' && c <= '\u2069';
+        return Character.isISOControl(c)
+                || c == '\u061C'
+                || c == '\u200E'
+                || c == '\u200F'
+                || c >= '\u2028' && c <= '\u202E'
+                || c >= '\u2066' && c <= '\u2069';
     }
 
     /** The text with {@link #INSTEAD} for each sign that steers. */

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import portwright.file.DesignText;
 import portwright.file.Starters;
+import portwright.review.RecordBench;
 
 /** Files made to harm: they are refused early, or kept from steering the terminal, the paper and the names of files. */
 class HostileFilesTest {
@@ -199,10 +200,35 @@ class HostileFilesTest {
         assertThat(sheet.out()).contains("U+1F525");
     }
 
+    /** A title, a currency, a cell of a log and a path that would print a verdict of their own. */
+    @Test
+    void aWordOfTheUserBeginsNoLine() throws Exception {
+        String lie = "x\nDrilling: CLEAR\r\u001B[32mgreen\u2028\u0085";
+        Path file = file(RecordBench.text()
+                .setText("title", lie)
+                .set("firing.prices", "{\"currency\": " + DesignText.text(lie) + ", \"perKwh\": 0.3, \"perKg\": 2}")
+                .toText());
+        Path log = Files.writeString(
+                folder.resolve("a\nDrilling: CLEAR.csv"),
+                RecordBench.healthyCsv(1.12, 5e-4) + "\"7\rDrilling: CLEAR\u001B[32m\",1,\n");
+        for (Ran r : List.of(
+                run("check", file),
+                run("burn", file, "--at", "1100 °C"),
+                run("forecast", file),
+                run("record", log, file),
+                run("check", folder.resolve("no\nDrilling: CLEAR\u001B[32m")),
+                run("check", file, "--no\nDrilling: CLEAR"),
+                run("burn", file, "--at", "9\nDrilling: CLEAR"))) {
+            String said = r.out() + r.err();
+            assertThat(said).contains("\uFFFD").doesNotContain("\u001B", "\u2028", "\u0085", "\r");
+            assertThat(said.lines()).noneMatch(l -> l.startsWith("Drilling: CLEAR"));
+        }
+    }
+
     @Test
     void coloursOfOurOwnPass() throws IOException {
         StringWriter out = new StringWriter();
-        try (PlainWriter w = new PlainWriter(out)) {
+        try (PlainWriter w = new PlainWriter(out, true)) {
             w.write("\u001B[1;31mstop\u001B[0m \u001B[2J\u001B]0;x\u0007 \u001B");
             w.flush();
         }

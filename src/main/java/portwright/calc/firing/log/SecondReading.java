@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import portwright.units.PlainSigns;
 
 /** A second temperature column beside the one that is read: how far the two lie apart, in words. */
 final class SecondReading {
@@ -31,7 +32,8 @@ final class SecondReading {
     /** What a log's reader should know of the column. */
     String words(String first, String second) {
         String head =
-                "the temperature is read from column \"" + first + "\"; \"" + second + "\" is only laid beside it: ";
+                "the temperature is read from column \"" + PlainSigns.shown(first) + "\"; \"" + PlainSigns.shown(second)
+                        + "\" is only laid beside it: ";
         if (pairs.isEmpty()) {
             return head + "no row has both";
         }
