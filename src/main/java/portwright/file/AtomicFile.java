@@ -18,11 +18,11 @@ import java.util.regex.Pattern;
 
 /**
  * The one writer of files: whole or not at all. The bytes go into a temporary file in the same folder, are forced to the disk, and take the
- * old file's place in one step. A write that fails removes its temporary file; one that is killed leaves {@code .portwright-PID-….tmp}, which
+ * old file's place in one step. A write that fails removes its temporary file; one that is killed leaves {@code .portwright-PID-….tmp} ({@link Maker}), which
  * the next write in that folder removes.
  */
 public final class AtomicFile {
-    private static final Pattern TEMPORARY = Pattern.compile("\\.portwright-(\\d+)-[0-9a-f-]{36}\\.tmp");
+    private static final Pattern TEMPORARY = Pattern.compile("\\.portwright-(\\d+-(?:at\\d+-)?[0-9a-f-]{36})\\.tmp");
     private static final int MOST_LINKS = 40;
 
     private AtomicFile() {}
@@ -48,7 +48,7 @@ public final class AtomicFile {
             throw new IOException(file + " is write-protected");
         }
         sweep(folder);
-        Path temp = folder.resolve(".portwright-" + ProcessHandle.current().pid() + "-" + UUID.randomUUID() + ".tmp");
+        Path temp = folder.resolve(".portwright-" + Maker.me() + UUID.randomUUID() + ".tmp");
         try {
             fill(temp, bytes);
             keepPermissions(target, temp);
@@ -83,22 +83,12 @@ public final class AtomicFile {
         try (DirectoryStream<Path> left = Files.newDirectoryStream(folder, ".portwright-*.tmp")) {
             for (Path p : left) {
                 Matcher m = TEMPORARY.matcher(p.getFileName().toString());
-                if (m.matches() && !alive(m.group(1))) {
+                if (m.matches() && !Maker.alive(m.group(1))) {
                     Files.deleteIfExists(p);
                 }
             }
         } catch (IOException notPossibleHere) {
             return;
-        }
-    }
-
-    private static boolean alive(String pid) {
-        try {
-            return ProcessHandle.of(Long.parseLong(pid))
-                    .filter(ProcessHandle::isAlive)
-                    .isPresent();
-        } catch (NumberFormatException e) {
-            return false;
         }
     }
 

@@ -120,17 +120,6 @@ public final class HomeFolder {
         }
     }
 
-    /** Whether the program that made a file of the name PID-… still runs. */
-    static boolean alive(String name) {
-        try {
-            return ProcessHandle.of(Long.parseLong(name.substring(0, Math.max(0, name.indexOf('-')))))
-                    .filter(ProcessHandle::isAlive)
-                    .isPresent();
-        } catch (NumberFormatException e) {
-            return false;
-        }
-    }
-
     /** Files in a folder below. */
     List<Path> list(String name) {
         Path folder = folder(name);

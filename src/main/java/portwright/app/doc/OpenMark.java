@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import portwright.file.Maker;
 
 /** Tells windows of one another: a small mark of its own for each window while it has a file open. */
 public final class OpenMark {
@@ -15,7 +16,7 @@ public final class OpenMark {
 
     public OpenMark(HomeFolder home, String window) {
         this.home = home;
-        this.me = ProcessHandle.current().pid() + "-" + window;
+        this.me = Maker.me() + window;
     }
 
     /** Takes the file; answers whether another living window has it open. Marks first and looks then, so that of two at once both are told. */
@@ -37,7 +38,7 @@ public final class OpenMark {
         for (Path q : home.list(FOLDER)) {
             String name = q.getFileName().toString();
             if (name.startsWith(key) && !name.equals(key + me)) {
-                boolean lives = HomeFolder.alive(name.substring(key.length()));
+                boolean lives = Maker.alive(name.substring(key.length()));
                 other |= lives;
                 if (!lives) {
                     Recovery.delete(q);

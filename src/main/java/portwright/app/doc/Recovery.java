@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Optional;
 import portwright.file.AtomicFile;
 import portwright.file.DesignText;
+import portwright.file.Maker;
 import portwright.file.ReadResult;
 
 /**
@@ -65,8 +66,7 @@ public final class Recovery {
     public Recovery(HomeFolder home, String window) {
         this.home = home;
         Path folder = home.folder(FOLDER);
-        this.mine =
-                folder == null ? null : folder.resolve(ProcessHandle.current().pid() + "-" + window + END);
+        this.mine = folder == null ? null : folder.resolve(Maker.me() + window + END);
     }
 
     /** Writes the copy whole or not at all; {@code starter} null for a design that was made from none. */
@@ -98,7 +98,7 @@ public final class Recovery {
         List<Left> out = new ArrayList<>();
         for (Path p : home.list(FOLDER)) {
             String name = p.getFileName().toString();
-            if (name.endsWith(END) && !HomeFolder.alive(name)) {
+            if (name.endsWith(END) && !Maker.alive(name)) {
                 read(p).ifPresent(out::add);
             }
         }

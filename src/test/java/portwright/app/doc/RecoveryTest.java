@@ -3,6 +3,7 @@ package portwright.app.doc;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.File;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
@@ -77,7 +78,40 @@ class RecoveryTest {
         a.take(file);
         Path mine = h.list("open").get(0);
         String name = mine.getFileName().toString();
-        java.nio.file.Files.move(mine, mine.resolveSibling(name.substring(0, name.indexOf('.')) + ".999999999-a"));
+        Files.move(mine, mine.resolveSibling(name.substring(0, name.indexOf('.')) + ".999999999-a"));
+        assertThat(new OpenMark(h, "b").take(file)).isFalse();
+        assertThat(h.list("open")).hasSize(1);
+    }
+
+    /** After a restart the number of a killed program belongs to another one, which started later. */
+    @Test
+    void workOfAProgramWhoseNumberAnotherOneHasIsFound() throws Exception {
+        HomeFolder h = new HomeFolder(home);
+        new Recovery(h, "w1").keep(Starters.find("octagon-17").orElseThrow(), null, null);
+        Recovery next = new Recovery(h, "w2");
+        assertThat(next.left()).as("this program lives").isEmpty();
+        Path mine = h.list("recovery").get(0);
+        ProcessHandle me = ProcessHandle.current();
+        long start = me.info().startInstant().orElseThrow().toEpochMilli();
+        assertThat(mine.getFileName().toString()).isEqualTo(me.pid() + "-at" + start + "-w1.design");
+        mine = Files.move(mine, mine.resolveSibling(me.pid() + "-at" + (start - 600_000) + "-w1.design"));
+        assertThat(next.left()).as("its number is ours now").hasSize(1);
+        mine = Files.move(mine, mine.resolveSibling(me.pid() + "-at" + (start - 2_000) + "-w1.design"));
+        assertThat(next.left()).as("the clock was put right by a little").isEmpty();
+        mine = Files.move(mine, mine.resolveSibling(me.pid() + "-w1.design"));
+        assertThat(next.left()).as("an old name tells the number alone").isEmpty();
+        Files.move(mine, mine.resolveSibling("999999999-w1.design"));
+        assertThat(next.left()).as("nobody has that number").hasSize(1);
+    }
+
+    @Test
+    void aMarkUnderANumberThatAnotherProgramHasCountsForNothing() throws Exception {
+        HomeFolder h = new HomeFolder(home);
+        Path file = home.resolve("kiln.json");
+        new OpenMark(h, "a").take(file);
+        Path mark = h.list("open").get(0);
+        String name = mark.getFileName().toString();
+        Files.move(mark, mark.resolveSibling(name.replaceFirst("-at\\d+-", "-at1000000000-")));
         assertThat(new OpenMark(h, "b").take(file)).isFalse();
         assertThat(h.list("open")).hasSize(1);
     }
@@ -86,7 +120,7 @@ class RecoveryTest {
     void recentFilesAreRememberedNewestFirst() throws Exception {
         HomeFolder h = new HomeFolder(home);
         for (String n : new String[] {"a.json", "b.json", "a.json"}) {
-            java.nio.file.Files.writeString(home.resolve(n), "{}");
+            Files.writeString(home.resolve(n), "{}");
             h.opened(home.resolve(n));
         }
         assertThat(h.recent().stream().map(p -> p.getFileName().toString())).containsExactly("a.json", "b.json");
