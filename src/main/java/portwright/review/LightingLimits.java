@@ -50,6 +50,17 @@ public record LightingLimits(double floorC, double meterC, long airMinutes) {
         return BothSystems.told(meterC, 0, "°C");
     }
 
+    /** How long gas burns clean with the plate off after lighting, whole minutes. */
+    public static int cleanMinutes() {
+        return (int) SafetyNumber.value("clean-fire");
+    }
+
+    /** What is done before the plate is set for the first time, in the order of the card. */
+    public String beforePlate() {
+        return "Lighting: over " + meterWords() + " on the meter plate off, all plugs out, " + airMinutes
+                + " min of air, light, " + cleanMinutes() + " min of clean fire; then:";
+    }
+
     private static double own(Design design, String rule, String name) {
         if (design.limits() == null) {
             return Double.NEGATIVE_INFINITY;

@@ -73,7 +73,7 @@ record CardLists(
                         "Meter still over that? Face away: taper at " + order + ", open its valve"
                                 + (one ? "." : "; then the next.") + " No flame: shut at once, wait "
                                 + wait + "." + explosive(result),
-                        (int) SafetyNumber.value("clean-fire") + " min of clean fire, then set the plate."),
+                        LightingLimits.cleanMinutes() + " min of clean fire, then set the plate."),
                 electricAfterGas ? "Gas off, back to electricity" : "Shutting down",
                 List.of(
                         "Cylinder valve shut first: burners burn out, the flame dies. Then the burner "

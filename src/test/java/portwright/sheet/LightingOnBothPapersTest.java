@@ -48,6 +48,10 @@ class LightingOnBothPapersTest {
                 .contains("plate off, " + minutes + " min of air")
                 .contains("shut at once, wait " + minutes + " min")
                 .contains("Relight after " + minutes + " min, meter over " + meter);
+        assertThat(LightingLimits.of(p.review().design(), p.result().figures()).beforePlate())
+                .as("the window")
+                .contains("over " + meter + " on the meter plate off", minutes + " min of air", "5 min of clean fire");
+        assertThat(p.card()).contains("5 min of clean fire, then set the plate");
         assertThat(p.template())
                 .contains("A reading of " + meter + " or more at the coldest place")
                 .contains("wait " + minutes + " minutes with the damper plate off")

@@ -12,16 +12,17 @@ import portwright.model.Heat;
 import portwright.model.UnitSystem;
 import portwright.review.FireReview;
 import portwright.review.FireSetting;
+import portwright.review.LightingLimits;
 import portwright.review.Review;
 import portwright.review.StepPlate;
 import portwright.review.StepRow;
 import portwright.units.Inches;
 
 /**
- * How far the damper stands open when the gas is lit and at the end of each step with gas, with the air that comes of it: the settings of the firing
+ * How far the damper stands open when the clean fire after lighting ends and at the end of each step with gas, with the air that comes of it: the settings of the firing
  * card, at their temperatures. Takes some time to compute.
  *
- * @param when in words: gas on, or the step's end
+ * @param when in words: the clean fire over, or the step's end
  * @param kelvin chamber there
  * @param fire level asked for; empty where none is
  * @param plate its words where it stands at no travel; empty where it does
@@ -49,11 +50,16 @@ public record DamperPlan(
             }
             String step = "step " + (p.step() + 1);
             if (out.isEmpty()) {
-                out.add(at("gas on, " + step + " begins", k[0], p, p.startMm(), fire));
+                out.add(at("after clean fire, " + step + " begins", k[0], p, p.startMm(), fire));
             }
             out.add(at(step + " ends", k[1], p, p.endMm(), fire));
         }
         return List.copyOf(out);
+    }
+
+    /** What goes before the first of them: how the kiln is lit, as the card has it. */
+    public static String first(Document doc) {
+        return LightingLimits.of(doc.design(), doc.result().figures()).beforePlate();
     }
 
     /** Chamber at start and end, K: the forecast's, else as asked for. */
@@ -111,7 +117,7 @@ public record DamperPlan(
         return hi;
     }
 
-    /** When and how hot: {@code Gas on, step 3 begins, 1780 °F}. */
+    /** When and how hot: {@code After clean fire, step 3 begins, 1780 °F}. */
     public String head(UnitSystem units) {
         return when.substring(0, 1).toUpperCase(Locale.ROOT) + when.substring(1) + ", "
                 + Degrees.words(kelvin - ZERO_C, units);

@@ -166,7 +166,7 @@ final class FiringBoard extends PaintedRegion implements FormStep.Refreshing {
             Chart kw = new Chart(g, p, 76, h - 194, width, 102, 0, hours, 0, HeatPlot.niceKw(f.nominal()), false);
             heat.heat(kw, f.nominal());
         }
-        heat.strip(chart, low ? h - 38 : h - 76, rows());
+        heat.strip(chart, low ? h - 38 : h - 76, rows(), f.nominal().openSpells());
         if (!low) {
             Say.left(g, p, lastWord(), 24, h - 16, 12.5, false, Ink.INK2);
         }

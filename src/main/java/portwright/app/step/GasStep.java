@@ -11,11 +11,11 @@ import portwright.app.part.Plain;
 import portwright.app.part.Ticket;
 import portwright.form.FormSpec;
 
-/** Gas step: how the damper is set in each step with gas, burners, the gas supply with its cylinder, the damper. */
+/** Gas step: how the kiln is lit and the damper set in each step with gas, burners, the gas supply with its cylinder, the damper. */
 public final class GasStep extends FormStep {
     private final Document doc;
     private final VBox rows = new VBox(5);
-    private final Ticket plan = Ticket.of("Set the damper", "from shut", rows);
+    private final Ticket plan = Ticket.of("Light, then set the damper", "from shut", rows);
 
     public GasStep(Document doc, FormSpec... specs) {
         super(doc, new GasBoard(doc), specs);
@@ -45,6 +45,9 @@ public final class GasStep extends FormStep {
         plan.aside(doc.checking() ? "as it was" : "from shut");
         rows.getChildren().clear();
         var units = doc.design().units();
+        if (!all.isEmpty()) {
+            rows.getChildren().add(Plain.text(DamperPlan.first(doc)));
+        }
         for (DamperPlan p : all) {
             Label head = Plain.text(p.head(units));
             head.getStyleClass().add("strong");

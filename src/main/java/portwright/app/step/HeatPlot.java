@@ -12,6 +12,7 @@ import portwright.app.paint.Palette;
 import portwright.app.paint.Say;
 import portwright.app.paint.TextSizes;
 import portwright.calc.firing.FiringRun;
+import portwright.calc.firing.OpenSpell;
 import portwright.calc.firing.Sample;
 import portwright.drawing.Ink;
 import portwright.geometry.Pt;
@@ -21,6 +22,8 @@ import portwright.review.StepRow;
 /** Electricity and gas stacked over the firing, and the boxwood strip of damper settings. */
 final class HeatPlot {
     private static final double STRIP_PX = 30;
+    /** Type of a word in a stretch too short for it, px. */
+    private static final double OFF_PX = 10;
 
     private final GraphicsContext g;
     private final Palette p;
@@ -79,7 +82,7 @@ final class HeatPlot {
     }
 
     /** The strip under the time axis of a chart. */
-    void strip(Chart c, double y, List<StepRow> rows) {
+    void strip(Chart c, double y, List<StepRow> rows, List<OpenSpell> spells) {
         Say.at(
                 g,
                 p,
@@ -111,9 +114,24 @@ final class HeatPlot {
             g.strokeLine(x1, y, x1, y + STRIP_PX);
             end = r.endHours();
         }
+        for (OpenSpell s : spells) {
+            off((c.x(s.startS() / 3600) + c.x(s.endS() / 3600)) / 2, c.x(s.endS() / 3600) - c.x(s.startS() / 3600), y);
+        }
         if (c.right() - c.x(end) > 90) {
             middle("shut", (c.x(end) + c.right()) / 2, y);
         }
+    }
+
+    /** Between two steps, air and clean fire: the plate is off. Words too long for it go over it in small type. */
+    private void off(double x, double room, double y) {
+        String words = offWords(room);
+        double px = TextSizes.width(words, Fonts.bold(13)) <= room - 4 ? 13 : OFF_PX;
+        Say.at(g, p, words, x, y + STRIP_PX / 2, px, true, Ink.BOXINK, TextAlignment.CENTER, VPos.CENTER, false);
+    }
+
+    /** The longest words for the plate off that have room, px; the short ones stand where none has. */
+    static String offWords(double room) {
+        return TextSizes.width("plate off", Fonts.bold(13)) <= room - 4 ? "plate off" : "off";
     }
 
     private void middle(String words, double x, double y) {
