@@ -1,6 +1,7 @@
 package portwright;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -16,6 +17,7 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import portwright.check.CheckResult;
 import portwright.check.Forbids;
 import portwright.check.NotChecked;
@@ -44,6 +46,8 @@ import portwright.review.Review;
 import portwright.sheet.Paper;
 import portwright.sheet.SheetBook;
 import portwright.sheet.SheetOptions;
+import portwright.sheet.SheetRefused;
+import portwright.sheet.UnknownElements;
 
 /** Where a field is not known that a rule of places needs, nothing that the program prints calms about the places of holes. */
 class UnknownPlacesTest {
@@ -155,14 +159,48 @@ class UnknownPlacesTest {
         calmsNot("sheet", paper);
         assertThat(paper)
                 .contains("Odds of drilling by hand are not told")
-                .contains("against drilling in what was checked")
+                .contains("Drilling: INCOMPLETE. No stop found, but 2 rules could not be checked.")
                 .doesNotContain("25+");
+    }
+
+    /** The first sheet's headline is the verdict of the screen, whatever field of the kiln is left out, or there is no sheet. */
+    @ParameterizedTest
+    @ValueSource(strings = {"octagon-17", "front-loader-18"})
+    void theHeadlineOnPaperIsTheVerdictOfTheScreen(String name) throws IOException {
+        int printed = 0;
+        int refused = 0;
+        for (Map.Entry<String, Design> e :
+                lacking(Starters.find(name).orElseThrow()).entrySet()) {
+            CheckResult r = check(e.getValue());
+            boolean unclear = e.getValue().kiln().elements() == null
+                    || !UnknownElements.fields(r).isEmpty();
+            if (r.drilling() == Verdict.STOP || unclear) {
+                refused++;
+                assertThatThrownBy(() -> print(e.getValue()))
+                        .as(name + " without " + e.getKey())
+                        .isInstanceOf(SheetRefused.class)
+                        .hasMessageContaining(unclear ? "no hole can be kept clear of them" : "forbid");
+            } else {
+                printed++;
+                String paper = print(e.getValue());
+                assertThat(paper)
+                        .as(name + " without " + e.getKey())
+                        .contains(VerdictLine.drilling(r), "INCOMPLETE", "not all checked: see sheet 1");
+                calmsNot(name + " without " + e.getKey(), paper);
+            }
+        }
+        assertThat(printed).isPositive();
+        assertThat(refused).isPositive();
     }
 
     private static String print(Design d) throws IOException {
         Review review = Review.of(d);
         byte[] pdf = SheetBook.print(
-                        BOOK.check(review), review.geometry(), "k.json", SheetOptions.plain(Paper.parse("a4")))
+                        BOOK.check(review),
+                        review.geometry(),
+                        "k.json",
+                        new SheetOptions(
+                                Paper.parse("a3"), SheetOptions.Part.ALL, SheetOptions.Side.DRILLED, 1, 1, false))
                 .pdf();
         try (PDDocument doc = Loader.loadPDF(pdf)) {
             return new PDFTextStripper().getText(doc).replaceAll("\\s+", " ");
@@ -212,7 +250,7 @@ class UnknownPlacesTest {
 
     /** One wording of a verdict in text and Markdown; what could only caution and was not checked is told in the same breath. */
     @Test
-    void verdictsSayTheSameEverywhere() {
+    void verdictsSayTheSameEverywhere() throws IOException {
         List<DesignText> designs = new ArrayList<>();
         DesignText full = Starters.find("octagon-17").orElseThrow();
         designs.add(full);
@@ -225,6 +263,10 @@ class UnknownPlacesTest {
             }
             Design d = t.read().design();
             CheckResult r = check(d);
+            JsonNode figures = JSON.readTree(CheckJson.write(r)).get("figures");
+            assertThat(figures.get("weakestSectionAtLeast").asBoolean())
+                    .isEqualTo(r.notChecked().stream().anyMatch(n -> n.rule().equals("weakest-section")))
+                    .isEqualTo(CheckText.write(r, d.units(), 400, false).contains("at least: weakest-section"));
             String drilling = VerdictLine.drilling(r);
             assertThat(CheckText.write(r, d.units(), 400, false)).contains(drilling);
             assertThat(FindingsMarkdown.write(r, "mark")).contains(drilling, VerdictLine.lighting(r));

@@ -38,6 +38,11 @@ public record CheckResult(
                 .count();
     }
 
+    /** Whether what is not known may take more of a slab than the weakest sections count. */
+    public boolean openSections() {
+        return notChecked.stream().anyMatch(n -> n.rule().equals("weakest-section"));
+    }
+
     /** Number of cautions that count for a purpose. */
     public long cautions(Forbids purpose) {
         return findings.stream()

@@ -55,6 +55,7 @@ public final class CheckJson {
                     .put("ruleBook", l.ruleBook());
         }
         figures(root.putObject("figures"), r.figures());
+        root.withObject("/figures").put("weakestSectionAtLeast", r.openSections());
         if (drill != null) {
             drill(root.putObject("drillingByHand"), drill);
         }

@@ -96,6 +96,10 @@ public final class CardBuilder {
                         .map(FieldNames::told)
                         .distinct()
                         .toList(),
+                result.notChecked().stream()
+                        .map(n -> RuleWords.within(n.rule()))
+                        .distinct()
+                        .toList(),
                 gas);
     }
 

@@ -22,6 +22,7 @@ final class CardCautions {
     private final CardPaper c;
     private final List<CardData.Caution> common;
     private final List<Said> own;
+    private final String open;
     private final boolean expected;
 
     /** Heights of the design's own, mm; found when first asked for. */
@@ -33,6 +34,7 @@ final class CardCautions {
     CardCautions(CardPaper c, CardData data, boolean expected) {
         this.c = c;
         common = data.cautions();
+        open = data.notChecked().isEmpty() ? "" : "Not checked: " + String.join(", ", data.notChecked()) + ".";
         this.expected = expected && data.steps().stream().anyMatch(CardData.Step::remark);
         own = Stream.concat(
                         data.own().stream().map(o -> new Said(Severity.CAUTION, o.words())),
@@ -40,6 +42,13 @@ final class CardCautions {
                                 .filter(s -> expected && s.remark())
                                 .map(s -> new Said(Severity.NOTE, s.across())))
                 .toList();
+    }
+
+    /** What the front says of {@link #own} where it stands on the back. */
+    static String onBack(CardData data) {
+        return !data.notChecked().isEmpty()
+                ? " Not all was checked: see the back."
+                : data.own().isEmpty() ? "" : " More cautions on the back.";
     }
 
     /** What {@link #common} takes, mm. */
@@ -57,6 +66,10 @@ final class CardCautions {
 
     /** What {@link #own} takes, mm. */
     double ownHeight() {
+        return cautionsHeight() + (open.isEmpty() ? 0 : Words.height(c.pen, open, c.width(), NEVER) + 2);
+    }
+
+    private double cautionsHeight() {
         return own.isEmpty() ? 0 : Math.max(height(0, half()), height(half(), own.size())) + OWN_HEAD + 2;
     }
 
@@ -82,8 +95,11 @@ final class CardCautions {
                 .orElse(0);
     }
 
-    /** The design's own cautions, with what to do, and what is to be expected, in two columns. */
+    /** The design's own cautions, with what to do, and what is to be expected, in two columns; under them in one line what was not checked. */
     void own(double top) {
+        if (!open.isEmpty()) {
+            c.flow(open, c.left, top + cautionsHeight(), c.width(), NEVER);
+        }
         if (own.isEmpty()) {
             return;
         }

@@ -19,6 +19,7 @@ import java.util.List;
  * @param scale in which the record is kept: the one that the steps are written in
  * @param stops findings that forbid lighting
  * @param unproven rules against lighting that were not checked
+ * @param notChecked all rules that were not checked, by their names in words
  * @param gas where the gas comes from
  */
 public record CardData(
@@ -42,6 +43,7 @@ public record CardData(
         String scale,
         long stops,
         List<String> unproven,
+        List<String> notChecked,
         Gas gas) {
 
     /** Where the gas comes from. */

@@ -197,7 +197,7 @@ public final class FiringCard {
                         ? "Local codes and licensed "
                                 + (data.gas() == CardData.Gas.NONE ? "" : "gas and ")
                                 + "electrical practice come before this card. Print at 100 %."
-                                + (ownTold || data.own().isEmpty() ? "" : " More cautions on the back.")
+                                + (ownTold ? "" : CardCautions.onBack(data))
                         : "Local codes and licensed practice come first. Cautions are on the back: read them before lighting. Print at 100 %.");
         return all;
     }

@@ -3,7 +3,6 @@ package portwright.sheet;
 import java.util.List;
 import portwright.check.CheckResult;
 import portwright.check.Forbids;
-import portwright.check.NotChecked;
 import portwright.drawing.Box;
 import portwright.drawing.Ink;
 import portwright.drawing.LineStyle;
@@ -11,6 +10,7 @@ import portwright.drawing.Signs;
 import portwright.drawing.TextStyle;
 import portwright.drawing.Words;
 import portwright.geometry.Pt;
+import portwright.report.VerdictLine;
 
 /** Where to begin: verdict, hole schedule, small plans, check bars and pins, findings, what to do before the drill turns. */
 final class FirstPage {
@@ -21,6 +21,8 @@ final class FirstPage {
     static final double PIN_STRIP = 11;
 
     private static final double BOTTOM = 112.5;
+    /** Type of what was not checked against drilling, bold like the verdict over it, mm. */
+    private static final double OPEN_MM = 3.6;
     /** Share of the width for the notes where the plans stand beside them. */
     private static final double NOTES_SHARE = 0.42;
 
@@ -141,14 +143,11 @@ final class FirstPage {
         long stops = job.stops();
         long cautions = r.cautions(Forbids.DRILLING);
         Pt c = block.at(block.left + 5.6, top + 4.5);
-        String t;
         if (stops > 0) {
             Signs.stop(block.pen, c, 9);
-            t = stops + (stops == 1 ? " stop forbids" : " stops forbid") + " drilling. Do not drill.";
         } else {
             boolean unseen = r.notChecked().stream().anyMatch(n -> n.forbids() == Forbids.NOTHING);
-            boolean incomplete = unseen || !unproven().isEmpty();
-            if (!unproven().isEmpty()) {
+            if (Unproven.drilling(r)) {
                 Signs.notChecked(block.pen, c, 9);
             } else if (cautions + r.stops(Forbids.LIGHTING) > 0) {
                 Signs.caution(block.pen, c, 9);
@@ -157,20 +156,21 @@ final class FirstPage {
             } else {
                 Signs.clear(block.pen, c, 9);
             }
-            t = (cautions == 0 ? "No stop and no caution against drilling" : "No stop against drilling")
-                    + (incomplete ? " in what was checked" : "")
-                    + (cautions == 0
-                            ? "."
-                            : cautions == 1
-                                    ? ". 1 caution: read it before drilling."
-                                    : ". " + cautions + " cautions: read them before drilling.");
         }
+        String t = VerdictLine.drilling(r)
+                + (stops > 0 || cautions == 0
+                        ? ""
+                        : cautions == 1 ? " Read the caution before drilling." : " Read the cautions before drilling.");
         double room = block.right - PIN_STRIP - block.left - 12;
         TextStyle s = HEADING;
         if (block.pen.textWidth(t, s) > room) {
             s = s.size(s.px(), s.mm() * room / block.pen.textWidth(t, s));
         }
         block.words(t, block.left + 12, top + 5.2, s);
+        String open = Unproven.which(r);
+        double under = open.isEmpty()
+                ? top + 6.4
+                : block.flow(open, block.left + 12, top + 6.8, room, HEADING.size(HEADING.px(), OPEN_MM)) + 0.6;
         int unmeasured = job.options().unmeasured();
         String lighting = (unmeasured == 0
                         ? ""
@@ -179,15 +179,9 @@ final class FirstPage {
                 + (r.notChecked().isEmpty() ? "Every rule was checked. " : "")
                 + lighting(r);
         if (!lighting.isEmpty()) {
-            return Math.max(top + 16.2, block.flow(lighting, block.left + 12, top + 6.4, room, SMALL) + 5.2);
+            return Math.max(top + 16.2, block.flow(lighting, block.left + 12, under, room, SMALL) + 5.2);
         }
-        return top + 16.2;
-    }
-
-    private List<NotChecked> unproven() {
-        return job.result().notChecked().stream()
-                .filter(n -> n.forbids() == Forbids.DRILLING)
-                .toList();
+        return Math.max(top + 16.2, under + 5.2);
     }
 
     private static String lighting(CheckResult r) {

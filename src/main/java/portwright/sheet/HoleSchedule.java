@@ -124,12 +124,13 @@ public final class HoleSchedule {
     }
 
     /**
-     * The schedule as CSV: header line, decimal points, mm with so many decimals that 1/64 in is whole, no sign that steers a reader, and on each line what comes before the drill.
+     * The schedule as CSV: header line, decimal points, mm with so many decimals that 1/64 in is whole, no sign that steers a reader, and on each line what comes before the drill and what was not checked against drilling.
      *
      * @throws SheetRefused like the drilling template
      */
     public static String csv(CheckResult result, KilnGeometry kiln) {
         SheetBook.refuseExport(result, kiln);
+        String before = quote((Unproven.sentence(result) + " " + BEFORE).strip());
         StringBuilder b = new StringBuilder(
                 "no,hole,role,part,diameter_mm,saw,saw_mm,metal_hole_mm,from_left_mm,from_back_or_floor_mm,radius_mm,bearing_deg,before_drilling\n");
         for (Row r : of(kiln)) {
@@ -148,7 +149,7 @@ public final class HoleSchedule {
                             mm(r.fromOtherMm),
                             mm(r.radiusMm),
                             number(r.bearingDeg, BEARING_DECIMALS),
-                            BEFORE))
+                            before))
                     .append('\n');
         }
         return b.toString();

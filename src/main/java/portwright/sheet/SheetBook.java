@@ -56,7 +56,7 @@ public final class SheetBook {
     /**
      * Makes the PDF. The same design, file name and options give the same bytes.
      *
-     * @throws SheetRefused when a stop forbids drilling, the elements are unknown or there is nothing to print
+     * @throws SheetRefused when a stop forbids drilling, the elements are unknown, whole or in part, or there is nothing to print
      */
     public static Print print(CheckResult result, KilnGeometry kiln, String fileName, SheetOptions options) {
         refuse(result, kiln, options.despiteStops());
@@ -141,13 +141,7 @@ public final class SheetBook {
             String besides,
             String end) {
         long stops = result.stops(Forbids.DRILLING);
-        if (kiln.design().kiln().elements() == null) {
-            throw new SheetRefused(
-                    not
-                            + ": the kiln's elements are unknown, so no hole can be kept clear of them. Type them in the Kiln step, or say there that there are none",
-                    " (in the file: kiln.elements, [] for none)",
-                    ".");
-        }
+        UnknownElements.refuse(not, result, kiln.design());
         if (stops > 0 && !despiteStops) {
             throw new SheetRefused(
                     not + ": " + stops + (stops == 1 ? " stop forbids" : " stops forbid") + " drilling. " + mend,

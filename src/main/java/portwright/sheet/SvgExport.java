@@ -17,6 +17,7 @@ import portwright.drawing.PartLook;
 import portwright.drawing.PartPainter;
 import portwright.drawing.Pen;
 import portwright.drawing.TextStyle;
+import portwright.drawing.Words;
 import portwright.geometry.Face;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
@@ -28,6 +29,7 @@ public final class SvgExport {
     private static final double MARGIN = 12;
     private static final double HEAD = 14;
     private static final double FOOT = 28;
+    private static final TextStyle OPEN = new TextStyle(TextStyle.Face.SANS_BOLD, 13, 4.2, Ink.INK, false);
 
     private SvgExport() {}
 
@@ -50,10 +52,11 @@ public final class SvgExport {
         SheetOptions options = new SheetOptions(Paper.parse("a4"), part, side, 1, 1, false);
         PartLook look = PartLook.full(SheetBook.keepOut(kiln));
         SortedSet<Integer> missing = new TreeSet<>();
+        String open = Unproven.sentence(result);
         for (Face f : SheetBook.faces(kiln, options)) {
             String name =
                     f.on().id() + (f.on() == On.WALL ? "-" + f.panel() : "") + (f.hot() ? "-hot" : "-cold") + ".svg";
-            out.put(name, one(new View(new PartPainter(kiln, f, result.findings(), look), null), kiln, missing));
+            out.put(name, one(new View(new PartPainter(kiln, f, result.findings(), look), null), kiln, open, missing));
         }
         if (out.isEmpty()) {
             throw new SheetRefused("Nothing to draw: no port is placed in that part.");
@@ -61,10 +64,25 @@ public final class SvgExport {
         return new Drawings(out, Fonts.remarks(missing));
     }
 
-    private static String one(View view, KilnGeometry kiln, SortedSet<Integer> missing) {
+    /** What was not checked, as it stands over the drawing's caution; none where all was. */
+    private static List<String> lines(String open, double width) {
+        if (open.isEmpty()) {
+            return List.of();
+        }
+        try (PDDocument document = new PDDocument()) {
+            Pen pen = new SvgPen(new StringBuilder(), new Fonts(document), 0, 0);
+            return Words.wrap(pen, open, width, OPEN);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static String one(View view, KilnGeometry kiln, String open, SortedSet<Integer> missing) {
         Box b = view.painter().bounds();
         double width = Math.max(b.width(), CheckBar.INCH_LENGTH_MM + 20) + 2 * MARGIN;
-        double height = b.height() + 2 * MARGIN + HEAD + FOOT;
+        List<String> lines = lines(open, width - 2 * MARGIN);
+        double foot = FOOT + lines.size() * OPEN.mm() * Words.LEADING;
+        double height = b.height() + 2 * MARGIN + HEAD + foot;
         StringBuilder s = new StringBuilder(
                 "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" width=\""
                         + Format.plain(width, 4) + "mm\" height=\"" + Format.plain(height, 4) + "mm\" viewBox=\"0 0 "
@@ -74,6 +92,9 @@ public final class SvgExport {
                 .append(": ")
                 .append(view.words())
                 .append(", full size</title>\n");
+        if (!open.isEmpty()) {
+            s.append("<desc>").append(SvgPen.escape(open)).append("</desc>\n");
+        }
         try (PDDocument document = new PDDocument()) {
             Fonts fonts = new Fonts(document);
             Pen page = new SvgPen(s, fonts, 0, height);
@@ -95,10 +116,10 @@ public final class SvgExport {
             model.text(sides.get(2), new Pt(rim.centre().x(), rim.minY() + 6), Pen.Align.CENTRE, 0, tape);
             model.text(
                     sides.get(3), new Pt(rim.minX() + 9, rim.centre().y() + 14), Pen.Align.CENTRE, Math.PI / 2, tape);
-            CheckBar.across(page, new Pt(MARGIN + 2, MARGIN + 12));
+            CheckBar.across(page, new Pt(MARGIN + 2, MARGIN + foot - FOOT + 12));
             CheckBar.down(new SvgPen(s, fonts, width - MARGIN - 5, MARGIN + HEAD), new Pt(0, 0));
             page.line(
-                    new Pt(MARGIN, MARGIN + FOOT - 6), new Pt(width - MARGIN, MARGIN + FOOT - 6), LineStyle.DIMENSION);
+                    new Pt(MARGIN, MARGIN + foot - 6), new Pt(width - MARGIN, MARGIN + foot - 6), LineStyle.DIMENSION);
             page.text(
                     "content " + ContentMark.of(kiln.design()).words()
                             + " · full size 1 : 1 · measure both bars · offer up the real burner first · local codes come before this drawing",
@@ -106,6 +127,7 @@ public final class SvgExport {
                     Pen.Align.LEFT,
                     0,
                     TextStyle.BAR);
+            Words.flow(page, lines, MARGIN, MARGIN + foot - FOOT + 6, OPEN);
             missing.addAll(fonts.missing());
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -22,6 +22,9 @@ final class TilePage {
     private static final TextStyle HEAD = new TextStyle(TextStyle.Face.SANS_BOLD, 17, 5.2, Ink.INK, false);
     private static final TextStyle TILE_NAME = new TextStyle(TextStyle.Face.SANS_BOLD, 17, 8, Ink.INK, false);
     private static final TextStyle FOOT = new TextStyle(TextStyle.Face.SANS, 13, 3.2, Ink.INK, false);
+    /** What takes the file name's place where not all was checked; the name then stands in the band. */
+    private static final TextStyle OPEN = new TextStyle(TextStyle.Face.SANS_BOLD, 13, 3.2, Ink.INK, false);
+
     private static final double NAME_BOX = 22;
     /** Height of the foot's warning sign above the lower margin, with some air, mm: words in the band end above it. */
     private static final double SIGN_ROOM = 13;
@@ -176,9 +179,10 @@ final class TilePage {
                 Pen.Align.LEFT,
                 -Math.PI / 2,
                 TextStyle.BAR);
-        String two = job.options().corrected()
-                ? "Measure both bars. Printer " + job.options().correctionWords() + "."
-                : "Measure both bars before use." + (whole ? "" : " Full size 1 : 1.");
+        String two = (job.options().corrected()
+                        ? "Measure both bars. Printer " + job.options().correctionWords() + "."
+                        : "Measure both bars before use." + (whole ? "" : " Full size 1 : 1."))
+                + (Unproven.drilling(job.result()) ? " " + job.fileName() : "");
         plain.text(
                 Words.fit(plain, two, room, TextStyle.BAR),
                 new Pt(area.maxX() + 1.8, from),
@@ -212,6 +216,13 @@ final class TilePage {
                 Pen.Align.RIGHT,
                 0,
                 FOOT);
-        plain.text(Words.fit(plain, job.fileName(), right - 12 - x, FOOT), new Pt(x, y - 9), Pen.Align.LEFT, 0, FOOT);
+        double room = right - 12 - x;
+        if (Unproven.drilling(job.result())) {
+            double wide = plain.textWidth(Unproven.SHORT, OPEN);
+            TextStyle style = wide <= room ? OPEN : OPEN.size(OPEN.px(), 0.99 * OPEN.mm() * room / wide);
+            plain.text(Unproven.SHORT, new Pt(x, y - 9), Pen.Align.LEFT, 0, style);
+        } else {
+            plain.text(Words.fit(plain, job.fileName(), room, FOOT), new Pt(x, y - 9), Pen.Align.LEFT, 0, FOOT);
+        }
     }
 }

@@ -11,6 +11,7 @@ import portwright.check.NotChecked;
 import portwright.check.Severity;
 import portwright.form.FieldNames;
 import portwright.form.RuleWords;
+import portwright.sheet.UnknownElements;
 
 /** What template and firing card wait for, a row for each thing that somebody has to mend or fill in, each once. The tile of the Paper step counts these rows. */
 public final class Withheld {
@@ -53,6 +54,8 @@ public final class Withheld {
         if (doc.design().kiln().elements() == null) {
             put(fields, What.TEMPLATE, "kiln.elements", "element-groove", "say of them, or that there are none");
         }
+        UnknownElements.fields(doc.result())
+                .forEach(f -> put(fields, What.TEMPLATE, f, "element-clearance", RuleWords.head("element-clearance")));
         if (doc.design().ports().isEmpty()) {
             put(fields, What.TEMPLATE, "ports", "port-overlap", "a template shows holes");
         }
