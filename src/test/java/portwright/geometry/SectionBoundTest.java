@@ -196,6 +196,38 @@ class SectionBoundTest {
         }
     }
 
+    /**
+     * Lines nearly along an edge of a slab with a recess, and a hole that cuts this edge: they may enter, leave and enter again within one place
+     * where the field crosses the rim, and a short piece between loses much.
+     */
+    @Test
+    void noneAlongAnEdgeOfARecess() {
+        for (int seed = 4; seed < 200; seed += 5) {
+            KilnGeometry g = WeakestSectionTest.random(seed);
+            List<Pt> corners = g.slab(On.FLOOR).points();
+            Random r = new Random(seed);
+            for (int i = 0; i < corners.size(); i++) {
+                Pt a = corners.get(i);
+                Pt b = corners.get((i + 1) % corners.size());
+                Pt middle = new Pt((a.x() + b.x()) / 2, (a.y() + b.y()) / 2);
+                SectionLoss loss = SectionLoss.of(g, On.FLOOR, List.of(new Circle(middle, 30)));
+                double angle = Math.atan2(b.x() - a.x(), b.y() - a.y());
+                SectionField f = field(
+                        angle + 0.02 * r.nextGaussian(),
+                        0.05 * r.nextDouble(),
+                        SectionLoss.offset(angle, middle.x(), middle.y()) + 5 * r.nextGaussian(),
+                        5 * r.nextDouble());
+                double worst = 0;
+                for (double[] l : lines(f, r, 400)) {
+                    worst = Math.max(worst, loss.share(l[0], l[1], null));
+                }
+                assertThat(worst <= 0 || new SectionBound(loss, f).mayExceed(worst - 1e-9))
+                        .as("slab %d, edge %d: a line loses %.4f", seed, i, worst)
+                        .isTrue();
+            }
+        }
+    }
+
     /** A random slab with its grooves, one to six holes from well inside it to half outside. */
     private static SectionLoss acrossTheRim(int seed) {
         KilnGeometry g = WeakestSectionTest.random(seed);
