@@ -26,9 +26,13 @@ final class SectionBound {
     private final SectionModel chord = new SectionModel();
     private final SectionModel sum = new SectionModel();
 
-    /** A place where lines of the field cross the rim: surely once, or perhaps in and out again at a corner. */
+    /**
+     * A place where lines of the field cross the rim: surely once, or perhaps in and out again at a corner. Over more than two edges, at a
+     * recess, they may do so besides.
+     */
     private static final class Event {
         boolean sure;
+        int steps;
         int models;
         final SectionModel[] model = {new SectionModel(), new SectionModel()};
         double low;
@@ -83,10 +87,11 @@ final class SectionBound {
         boolean inside = false;
         for (int i = 0; i < count; i++) {
             Event e = events[i];
-            if (!e.sure && !inside) {
-                if (proposedBetween(e.low, e.high)) {
-                    return true;
-                }
+            boolean outside = !e.sure && !inside;
+            if ((outside || e.steps > 2) && proposedBetween(e.low, e.high)) {
+                return true;
+            }
+            if (outside) {
                 continue;
             }
             if (e.sure) {
@@ -162,6 +167,7 @@ final class SectionBound {
 
     private void event(Event e, int at, int steps, boolean crosses) {
         e.sure = crosses;
+        e.steps = steps;
         e.models = 0;
         if (crosses && steps <= 2) {
             boolean followed = true;

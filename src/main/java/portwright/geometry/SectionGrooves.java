@@ -10,6 +10,8 @@ final class SectionGrooves {
     private final int[] index;
     private final int[] order;
     private final SectionModel end = new SectionModel();
+    private final SectionModel earlierStart = new SectionModel();
+    private final SectionModel earlierEnd = new SectionModel();
     private final SectionModel gap = new SectionModel();
     private final SectionModel trial = new SectionModel();
     private final SectionModel[] touch;
@@ -76,22 +78,43 @@ final class SectionGrooves {
             if (j < k) {
                 gap.set(from[order[j]]);
                 gap.add(end, -1);
-                double swing = gap.swing(field);
-                if (gap.value < -swing) {
+                if (gap.value < -gap.swing(field)) {
                     continue;
                 }
-                SectionModel next = to[order[j]];
-                boolean beyond = next.value - next.swing(field) > end.value + end.swing(field);
-                if (gap.value <= swing && beyond && touching < touch.length) {
-                    touch[touching].clear();
-                    touch[touching++].add(gap, s.factor());
-                }
+            }
+            if (i > 0) {
+                touch(from[order[i]], s.factor());
             }
             lost.add(end, s.factor());
+            earlierEnd.set(end);
             outermost(s, from, fromTangent, i, j, -1);
             lost.add(end, -s.factor());
+            earlierStart.set(end);
             i = j;
         }
+    }
+
+    /**
+     * Two groups one after the other: they were counted twice from {@code start}, before which the later one surely starts, to the end of the
+     * earlier one. That holds only where on every line of the field the earlier one starts before {@code start} and the later one ends last.
+     */
+    private void touch(SectionModel start, double factor) {
+        gap.set(start);
+        gap.add(earlierEnd, -1);
+        if (gap.value <= gap.swing(field)
+                && neverLess(start, earlierStart)
+                && neverLess(end, earlierEnd)
+                && touching < touch.length) {
+            touch[touching].clear();
+            touch[touching++].add(gap, factor);
+        }
+    }
+
+    /** Whether a number is on no line of the field less than another. */
+    private boolean neverLess(SectionModel a, SectionModel b) {
+        trial.set(a);
+        trial.add(b, -1);
+        return trial.value >= trial.swing(field);
     }
 
     /** Forgets the gaps of the last line field. */

@@ -115,6 +115,62 @@ class WeakestSectionTest {
         climbs(600, 4000);
     }
 
+    /**
+     * The told share is that of the proof alone. Here fields are only split and their middle lines looked at, without likely lines, climbs and
+     * rolls; so these change the time of the search, not its figure.
+     */
+    @Test
+    void theToldShareIsThatOfTheProofAlone() {
+        proofAlone(40);
+    }
+
+    @Test
+    @Tag("slow")
+    void manyToldSharesAreThoseOfTheProofAlone() {
+        proofAlone(300);
+    }
+
+    private static void proofAlone(int slabs) {
+        for (int seed = 0; seed < slabs; seed++) {
+            KilnGeometry g = random(seed);
+            WeakestSection.Line told = g.weakestSection(On.FLOOR);
+            SectionLoss loss = SectionLoss.of(g, On.FLOOR);
+            assertThat(told.share())
+                    .as("seed %d", seed)
+                    .isEqualTo(splitOnly(loss), within(2 * WeakestSection.EXACT))
+                    .isEqualTo(loss.share(told.angle(), told.offset(), null), within(1e-9));
+        }
+    }
+
+    private static double splitOnly(SectionLoss loss) {
+        SectionField field = new SectionField();
+        SectionBound bound = new SectionBound(loss, field);
+        double reach = 0;
+        for (int i = 0; i < loss.cornerX.length; i++) {
+            reach = Math.max(reach, Math.hypot(loss.cornerX[i], loss.cornerY[i]));
+        }
+        java.util.ArrayDeque<double[]> parts = new java.util.ArrayDeque<>();
+        parts.add(new double[] {Math.PI / 2, Math.PI / 2, 0, reach});
+        double best = 0;
+        while (!parts.isEmpty()) {
+            double[] p = parts.removeFirst();
+            field.set(p[0], p[1], p[2], p[3]);
+            if (!bound.mayExceed(best + WeakestSection.EXACT)) {
+                continue;
+            }
+            best = Math.max(best, loss.share(p[0], p[2], null));
+            int turned = p[1] * reach > p[3] ? 0 : 2;
+            assertThat(p[3]).as("a field too small to tell").isGreaterThan(1e-6);
+            for (int side = -1; side <= 1; side += 2) {
+                double[] q = p.clone();
+                q[turned + 1] /= 2;
+                q[turned] += side * q[turned + 1];
+                parts.add(q);
+            }
+        }
+        return best;
+    }
+
     private static void climbs(int slabs, int starts) {
         for (int seed = 100; seed < 100 + slabs; seed++) {
             KilnGeometry g = random(seed);
