@@ -252,7 +252,9 @@ class RoomCoSaidTest {
         assertThat(g.severity()).isEqualTo(Severity.STOP);
         is(g.measured().value(), unlit);
         is(g.limit().value(), 200);
-        assertThat(g.message()).contains("it is " + Say.n(unlit) + " ppm.");
+        assertThat(g.message())
+                .contains("it is " + Say.n(unlit) + " ppm.")
+                .contains(" % stays in the room (led outdoors 90 %, burnt at the flue 95 %). The room");
     }
 
     @Test
