@@ -12,7 +12,7 @@ import java.util.List;
  * @param shutHeading heading over the steps of shutting down
  * @param heads headings over {@code temperatureFalls}, {@code flameOut} and {@code alarm}
  * @param runsOver what to do where the kiln runs on past a goal
- * @param plate the damper at full size; null when it is not known, or where no gas can burn
+ * @param plate the damper; null when it is not known, or where no gas can burn
  * @param forecast one line; empty when there is none
  * @param cautions short cautions of the common list that matter at this kiln and are not in the lists above, stops first
  * @param own the design's own cautions that bear on lighting, each with what to do; empty when there is none

@@ -2,7 +2,6 @@ package portwright.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
-import portwright.drawing.Box;
 import portwright.drawing.Ink;
 import portwright.drawing.LineStyle;
 import portwright.drawing.Pen;
@@ -10,10 +9,10 @@ import portwright.drawing.TextStyle;
 import portwright.geometry.Pt;
 import portwright.review.PlateSetting;
 
-/** The damper plate over one flue at full size, with the travel of each step with gas. */
+/** The damper plate over one flue, whole: at full size where it has room, else smaller and so called; with the travel of each step with gas. */
 final class CardPlate {
-    /** Of a wide flue only so much of each half is drawn. */
-    private static final double WIDEST_HALF = 26;
+    /** Widest flue that is drawn at full size, mm; 2 1/2 in is. */
+    private static final double WIDEST = 64;
     /** Room beside the drawn flue for its rule, leaders and the gap to the lists, mm. */
     private static final double BESIDE = 23;
     /** Least and most room of the words of the marks, mm. */
@@ -40,9 +39,13 @@ final class CardPlate {
     private final CardPaper c;
     private final CardData.Plate plate;
 
+    /** Drawn over true, 1 at full size. */
+    private final double scale;
+
     CardPlate(CardPaper c, CardData.Plate plate) {
         this.c = c;
         this.plate = plate;
+        scale = plate == null ? 1 : Math.min(1, WIDEST / plate.holeMm());
     }
 
     /** Width that it needs, mm. */
@@ -55,7 +58,7 @@ final class CardPlate {
                         c.pen.textWidth(steps(m), CardPaper.STEP_BOLD) + APART + c.pen.textWidth(travel(m), TRAVEL))
                 .max()
                 .orElse(0);
-        return 2 * Math.min(plate.holeMm() / 2, WIDEST_HALF)
+        return plate.holeMm() * scale
                 + BESIDE
                 + Math.max(WORDS + (plate.inch() ? INCHES : 0), Math.min(MOST_WORDS, widest));
     }
@@ -78,50 +81,58 @@ final class CardPlate {
                     c.flow("The flues are not known: the plate cannot be drawn.", c.left, top + 2, w, CardPaper.TEXT);
             return closing(y + 2, w);
         }
-        double y = c.flow("Damper plate on " + p.flue() + ", full size", c.left, top - 4, w, CardPaper.HEADING);
+        boolean full = scale == 1;
+        double y = c.flow(
+                "Damper plate on " + p.flue() + (full ? ", full size" : ", NOT full size"),
+                c.left,
+                top - 4,
+                w,
+                CardPaper.HEADING);
         y = c.flow(
                 "Open travel. Table: from a step's start to its end. Here: step number, travel at its end (range).",
                 c.left,
                 y - 0.4,
                 w,
                 CardPaper.TEXT);
-        double r = p.holeMm() / 2;
-        boolean large = p.holeMm() > 60;
-        double shown = Math.min(r, WIDEST_HALF);
-        double cx = c.left + 11 + shown;
-        double zero = y + 3 + (large ? 60 : p.holeMm());
+        double drawn = p.holeMm() * scale;
+        double r = drawn / 2;
+        double cx = c.left + 11 + r;
+        double zero = y + 3 + drawn;
         Pt centre = c.at(cx, zero - r);
-        Box seen = new Box(c.left + 9, c.height - zero - 4, cx + shown + 1, c.height - y - 1);
-        c.page.clip(seen.minX(), seen.minY(), seen.width(), seen.height());
-        double free = p.marks().stream().mapToDouble(CardData.Mark::mm).max().orElse(p.holeMm());
+        double free = scale * p.marks().stream().mapToDouble(CardData.Mark::mm).max().orElse(p.holeMm());
         c.pen.fill(covered(centre, r, free), Ink.SHADE, 1);
         c.pen.circle(centre, r, LineStyle.SAW_CIRCLE, Ink.INK);
         c.pen.line(centre.plus(0, -r - 3), centre.plus(0, r + 3), LineStyle.DIMENSION);
-        c.page.unclip();
-        double tall = large ? 60 : p.holeMm();
-        for (int mm = 0; mm <= tall; mm++) {
-            double tick = mm % 10 == 0 ? 3.4 : mm % 5 == 0 ? 2.4 : 1.4;
-            Pt a = c.at(c.left + 6, zero - mm);
-            c.pen.line(a, a.plus(tick, 0), LineStyle.DIMENSION);
-            if (mm % 10 == 0) {
-                c.pen.text(String.valueOf(mm), a.plus(-1, -1), Pen.Align.RIGHT, 0, TextStyle.BAR);
-            }
-        }
-        double under = marks(p, cx, shown, zero, y + 3, end);
+        rule(zero);
+        double under = marks(p, cx, r, zero, y + 3, end);
         c.pen.text("open", c.at(cx, zero - 3), Pen.Align.CENTRE, 0, INSIDE);
-        if (free < tall - 8) {
-            c.pen.text("plate", c.at(cx, zero - (free + tall) / 2 + 1), Pen.Align.CENTRE, 0, INSIDE);
+        if (free < drawn - 8) {
+            c.pen.text("plate", c.at(cx, zero - (free + drawn) / 2 + 1), Pen.Align.CENTRE, 0, INSIDE);
         }
         c.words("0 = shut", c.left, zero + 4.5, TextStyle.BAR);
-        int last = (int) tall / 10 * 10;
+        int last = (int) p.holeMm() / 10 * 10;
         double measured = c.flow(
-                "Measure it: 0 to " + last + " is " + last + " mm.",
+                full
+                        ? "Measure it: 0 to " + last + " is " + last + " mm."
+                        : "Too wide to draw at full size. Set the plate with a rule.",
                 c.left,
                 zero + 5.4,
-                cx + shown + 4 - c.left,
+                cx + r + 4 - c.left,
                 CardPaper.TEXT);
         double foot = Math.max(measured + 0.8, under);
         return closing(p.close().isEmpty() ? foot : c.flow(p.close(), c.left, foot, w, CardPaper.NUMBER) + 0.8, w);
+    }
+
+    /** True millimetres of the flue beside it, as large as it is drawn; where that is small, every fifth. */
+    private void rule(double zero) {
+        for (int mm = 0; mm <= plate.holeMm(); mm += scale == 1 ? 1 : 5) {
+            double tick = mm % 10 == 0 ? 3.4 : mm % 5 == 0 ? 2.4 : 1.4;
+            Pt a = c.at(c.left + 6, zero - mm * scale);
+            c.pen.line(a, a.plus(tick, 0), LineStyle.DIMENSION);
+            if (mm % (scale < 0.5 ? 20 : 10) == 0) {
+                c.pen.text(String.valueOf(mm), a.plus(-1, -1), Pen.Align.RIGHT, 0, TextStyle.BAR);
+            }
+        }
     }
 
     /** The part of a flue that the plate still covers when its edge stands so many mm above the lower end. */
@@ -135,14 +146,14 @@ final class CardPlate {
         return out;
     }
 
-    /** A line at full size for each travel, and beside it the steps, the travel and the fires; answers where the last ends. */
+    /** A line for each travel, and beside it the steps, the travel and the fires; answers where the last ends. */
     private double marks(CardData.Plate p, double cx, double r, double zero, double top, double end) {
         double x = cx + r + 8;
         boolean few = p.marks().size() <= FEW;
         double y = top + 4;
         for (CardData.Mark m : p.marks()) {
-            Pt from = c.at(cx - r, zero - m.mm());
-            Pt to = c.at(cx + r + 2, zero - m.mm());
+            Pt from = c.at(cx - r, zero - m.mm() * scale);
+            Pt to = c.at(cx + r + 2, zero - m.mm() * scale);
             c.pen.line(from, to, LineStyle.CHAMBER_WALL, Ink.INK);
             c.pen.line(to, c.at(x - 1, y - 1.6), LineStyle.DIMENSION);
             String travel = travel(m);
