@@ -30,9 +30,4 @@ public record Brick(
 
     /** Conductivity in W/(m K) at a mean temperature in °C. */
     public record Point(double temperatureC, double wattsPerMetreKelvin) {}
-
-    /** True for ceramic fibre, whose strength and drilling limits are not those of brick. */
-    public boolean fibre() {
-        return id.startsWith("fibre");
-    }
 }

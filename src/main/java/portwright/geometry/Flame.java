@@ -15,6 +15,9 @@ import portwright.model.On;
  * @param shelf the shelf that cuts it off; null for none
  */
 public record Flame(Hole hole, Pt3 origin, Pt3 axis, double reach, double halfAngle, ShelfPlate shelf) {
+    /** Half angle of a free jet (IFRF Combustion File on the isothermal free jet: cone angle about 22°), rad. */
+    public static final double HALF_ANGLE = Math.toRadians(11);
+
     /** The flame of an inlet. */
     public static Flame of(KilnGeometry kiln, Hole h, double halfAngle) {
         Pt c = h.centre();

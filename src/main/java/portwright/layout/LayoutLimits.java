@@ -2,6 +2,7 @@ package portwright.layout;
 
 import portwright.check.LimitsInForce;
 import portwright.data.LimitTable;
+import portwright.geometry.Flame;
 import portwright.model.Design;
 import portwright.model.Fitting;
 
@@ -9,8 +10,8 @@ import portwright.model.Fitting;
 final class LayoutLimits {
     /** Clear width that a hole keeps from the chamber's wall line for a margin of 1; beyond what the rule asks. Judgement: a few times a drill's wander. */
     static final double INSIDE_MM = 10;
-    /** Half angle of the flame's envelope: free jet, 11° (flame research, free-jet measurements). */
-    static final double FLAME_TAN = Math.tan(Math.toRadians(11));
+    /** How fast the flame's envelope widens. */
+    static final double FLAME_TAN = Math.tan(Flame.HALF_ANGLE);
 
     private final LimitsInForce inForce;
 

@@ -3,10 +3,8 @@ package portwright.layout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import portwright.geometry.JointPattern;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
-import portwright.geometry.Segment;
 import portwright.model.On;
 
 /** One slab made ready for holes of one role and diameter: margins of places by the rules of the rule book. */
@@ -17,9 +15,7 @@ final class Site {
     final double diameter;
     final double radius;
     final List<Obstacle> obstacles;
-    private final ObstacleTree tree;
-    private final Coils coils;
-    private final Joints joints;
+    private final SingleHole single;
     private final Section section;
     private final ProvenSection proven;
     private final double sectionStop;
@@ -28,11 +24,6 @@ final class Site {
     private final double spacingCaution;
     private final Pt middle;
     private final double balanceReach;
-    private final boolean coilsCount;
-    private final boolean fittingsCount;
-    private final boolean shelfCounts;
-    private final double shelfStop;
-    private final double shelfCaution;
 
     /** @param skip rules left out, to find out which one makes a layout impossible */
     Site(
@@ -52,26 +43,7 @@ final class Site {
         obstacles = Obstacles.of(kiln, on, limits, diameter, oversize, inlet, bodyMm).stream()
                 .filter(o -> !skip.contains(o.rule()))
                 .toList();
-        Segment box = kiln.slab(on).bounds();
-        double half = Math.max(box.b().x() - box.a().x(), box.b().y() - box.a().y()) / 2 + 1;
-        double cx = (box.a().x() + box.b().x()) / 2;
-        double cy = (box.a().y() + box.b().y()) / 2;
-        tree = new ObstacleTree(cx, cy, half, obstacles);
-        coils = inlet ? Coils.of(kiln, limits, diameter, cx, cy, half) : null;
-        fittingsCount = !skip.contains("flame-on-fitting");
-        coilsCount = !skip.contains("flame-on-element");
-        shelfCounts = !skip.contains("shelf-over-inlet");
-        shelfStop = limits.value("shelf-over-inlet", "stop") * diameter;
-        shelfCaution = limits.value("shelf-over-inlet", "caution") * diameter;
-        JointPattern pattern = skip.contains(Joints.RULE) ? null : kiln.pattern(on);
-        joints = pattern == null
-                ? null
-                : new Joints(
-                        pattern,
-                        diameter / 2,
-                        radius,
-                        limits.value(Joints.RULE, "limit"),
-                        limits.value(Joints.RULE, "cut"));
+        single = new SingleHole(this, limits, skip);
         section = skip.contains("weakest-section") ? null : new Section(kiln, on);
         proven = new ProvenSection(kiln, on, radius);
         sectionStop = limits.value("weakest-section", "stop");
@@ -87,50 +59,27 @@ final class Site {
 
     /** What a wandering drill may run into: obstacles, flames on coils, and low shelves that a hole may come under. */
     List<Obstacle> drilled() {
-        List<Obstacle> out =
-                new ArrayList<>(obstacles.stream().filter(o -> o.caution() > 0).toList());
-        if (coils != null && coilsCount && coils.stops()) {
-            out.add(coils.drilled());
-        }
-        out.addAll(lowShelves());
-        return out;
+        return single.drilled();
     }
 
     /** Shelves that stop an inlet under them, by their distance from its middle. */
     List<Obstacle> lowShelves() {
-        return !inlet || !shelfCounts
-                ? List.of()
-                : kiln.shelves().stream()
-                        .filter(s -> s.bottom() < shelfStop)
-                        .map(s -> new Obstacle(
-                                "shelf-over-inlet", s.name(), 0, 0, Plain.gap(s.shape(), 0), 0, 0, false, s.shape(), 0))
-                        .toList();
+        return single.lowShelves();
     }
 
     /** The coils as they bear on a flame; null where no inlet is meant or the rule is left out. */
     Coils coils() {
-        return coilsCount ? coils : null;
+        return single.coils();
     }
 
     /** Margin of one hole by itself. */
     double hole(double x, double y) {
-        double m = tree.margin(x, y);
-        if (coils != null && coilsCount) {
-            m = Math.min(m, coils.margin(x, y));
-        }
-        if (coils != null && fittingsCount) {
-            m = Math.min(m, coils.fittings(x, y));
-        }
-        if (joints != null) {
-            m = Math.min(m, joints.margin(x, y));
-        }
-        return Math.min(m, shelf(x, y));
+        return single.margin(x, y);
     }
 
     /** Margin of the height of the first shelf over a place. */
     double shelf(double x, double y) {
-        int shelf = coils != null && shelfCounts ? coils.over(x, y) : -1;
-        return shelf < 0 ? Scale.FREE : Scale.atLeast(coils.shelf(shelf).bottom(), shelfStop, shelfCaution);
+        return single.shelf(x, y);
     }
 
     /** Least brick between two holes at the stop, mm. */
@@ -217,7 +166,7 @@ final class Site {
     List<Term> terms(double[] x, double[] y, List<String> names) {
         List<Term> out = new ArrayList<>();
         for (int i = 0; i < x.length; i++) {
-            holeTerms(out, x[i], y[i], names.get(i));
+            single.terms(out, x[i], y[i], names.get(i));
             for (int j = 0; j < i; j++) {
                 double gap = Math.hypot(x[i] - x[j], y[i] - y[j]) - 2 * radius;
                 out.add(new Term(
@@ -246,38 +195,5 @@ final class Site {
         }
         out.sort(java.util.Comparator.comparingDouble(Term::margin));
         return out;
-    }
-
-    private void holeTerms(List<Term> out, double x, double y, String name) {
-        for (Obstacle o : obstacles) {
-            add(out, o, x, y, name);
-        }
-        if (coils != null && coilsCount) {
-            coils.at(x, y).forEach(o -> add(out, o, x, y, name));
-        }
-        if (coils != null && fittingsCount) {
-            coils.fittingsAt(x, y).forEach(o -> add(out, o, x, y, name));
-        }
-        Term joint = joints == null ? null : joints.term(x, y, name);
-        if (joint != null) {
-            out.add(joint);
-        }
-        int shelf = coils != null && shelfCounts ? coils.over(x, y) : -1;
-        if (shelf >= 0) {
-            double h = coils.shelf(shelf).bottom();
-            out.add(new Term(
-                    "shelf-over-inlet",
-                    List.of(name, coils.shelf(shelf).name()),
-                    h,
-                    shelfStop,
-                    shelfCaution,
-                    "mm",
-                    Scale.atLeast(h, shelfStop, shelfCaution)));
-        }
-    }
-
-    private static void add(List<Term> out, Obstacle o, double x, double y, String name) {
-        double gap = o.gap().at(x, y);
-        out.add(new Term(o.rule(), List.of(name, o.part()), gap, o.stop(), o.caution(), "mm", o.margin(gap)));
     }
 }

@@ -7,6 +7,7 @@ import portwright.calc.draft.DraftBalance;
 import portwright.calc.draft.FireBand;
 import portwright.calc.draft.FireState;
 import portwright.calc.draft.Range;
+import portwright.units.Celsius;
 
 /**
  * The fire at one chamber temperature and damper setting, in the units people read. Null where there is no figure; {@link #why()} says
@@ -61,7 +62,7 @@ public record BurnState(
         Range mv = p == null ? none : b.probeMv();
         var zone = lambda == null ? null : fire.oxidisedZone(kelvin, open);
         return new BurnState(
-                kelvin - 273.15,
+                kelvin - Celsius.ZERO_C,
                 open * PCT,
                 d.gasFlow() * 1e3,
                 d.gasSpilled() * 1e3,

@@ -23,13 +23,14 @@ import portwright.model.FlameAt;
 import portwright.model.On;
 import portwright.model.Role;
 import portwright.model.Room;
+import portwright.units.Celsius;
 import portwright.units.Kind;
 import portwright.units.Quantity;
 
 /** Turns a design into the draft's input, and lists what it assumed. */
 final class FireCase {
     /** Temperature that the case carries until someone asks for another, K. */
-    static final double ANY_KELVIN = 1273.15;
+    static final double ANY_KELVIN = 1000 + Celsius.ZERO_C;
 
     private static final double MM = 1e-3;
     private static final double GAS_K = 288.15;

@@ -2,6 +2,7 @@ package portwright.review;
 
 import portwright.calc.combustion.AtmosphereLevel;
 import portwright.units.BothSystems;
+import portwright.units.Celsius;
 
 /**
  * One state that the firing asks for: a step's level at one of its temperatures, with the damper at the level's middle.
@@ -15,6 +16,6 @@ public record FireSetting(int step, AtmosphereLevel level, double kelvin, double
     /** Words for messages. */
     public String words() {
         return (level == null ? "the stated damper" : level.id()) + " in step " + (step + 1) + " at "
-                + BothSystems.told(kelvin - 273.15, 0, "°C");
+                + BothSystems.told(kelvin - Celsius.ZERO_C, 0, "°C");
     }
 }

@@ -24,6 +24,7 @@ import portwright.data.SafetyNumber;
 import portwright.geometry.KilnGeometry;
 import portwright.model.Design;
 import portwright.model.Heat;
+import portwright.units.Celsius;
 
 /** The firing over time. Computed when first asked for, then kept; may be asked from several threads. */
 public final class FiringReview {
@@ -103,7 +104,7 @@ public final class FiringReview {
                             kiln.value(),
                             gas(),
                             steps.value(),
-                            SafetyNumber.value("flame-watch-wall") + 273.15,
+                            SafetyNumber.value("flame-watch-wall") + Celsius.ZERO_C,
                             Numerics.STANDARD)))
                     : Known.lacks(needs);
         }
@@ -268,11 +269,7 @@ public final class FiringReview {
         double k = kiln.known() ? kiln.value().roomK() : 293.15;
         for (int i = 0; i <= index; i++) {
             var s = design.firing().steps().get(i);
-            if (s.cone() != null) {
-                k = StepTime.coneEndC(s) + 273.15;
-            } else if (s.to() != null) {
-                k = s.to().si();
-            }
+            k = s.cone() != null ? StepTime.coneEndC(s) + Celsius.ZERO_C : s.to() != null ? s.to().si() : k;
         }
         return k;
     }
@@ -280,10 +277,11 @@ public final class FiringReview {
     /** The hottest temperature that a step asks for; the steps must be known. */
     public Goal hottestGoal() {
         Goal top = null;
-        for (int i = 0; i < design.firing().steps().size(); i++) {
+        var steps = design.firing().steps();
+        for (int i = 0; i < steps.size(); i++) {
             double k = endK(i);
             if (top == null || k > top.kelvin()) {
-                var s = design.firing().steps().get(i);
+                var s = steps.get(i);
                 String words = s.cone() != null ? StepTime.coneWords(s) : s.to() == null ? "a hold" : s.to().typed();
                 top = new Goal(i, words, k);
             }

@@ -2,6 +2,7 @@ package portwright.review;
 
 import portwright.calc.firing.GasExchange;
 import portwright.calc.firing.KilnHeat;
+import portwright.units.Celsius;
 
 /**
  * What ports that stand open without gas cost: air drawn through the kiln, and radiation.
@@ -14,7 +15,7 @@ import portwright.calc.firing.KilnHeat;
  */
 public record OpenPorts(double chamberK, double damperShare, double airKgPerS, double airW, double radiationW) {
     /** The temperature at which it is told, K: 1000 °C. */
-    public static final double TOLD_K = 1273.15;
+    public static final double TOLD_K = 1000 + Celsius.ZERO_C;
 
     static OpenPorts of(KilnHeat kiln, GasExchange gas, double damperShare) {
         GasExchange.Flow f = gas.at(false, damperShare, TOLD_K);

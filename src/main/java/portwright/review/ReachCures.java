@@ -18,6 +18,7 @@ import portwright.calc.firing.ShellPart;
 import portwright.calc.firing.Simulation;
 import portwright.calc.firing.Step;
 import portwright.units.BothSystems;
+import portwright.units.Celsius;
 import portwright.units.Format;
 
 /** What would let a forecast reach the goal that it misses: every cure is computed in the same heat balance before it is told. */
@@ -161,8 +162,8 @@ public final class ReachCures {
                 int before = i - 1;
                 first(
                         openings(t.temperatureK(), steps.get(i)),
-                        x -> "gas opened at " + BothSystems.told(t.temperatureK() + x - 273.15, 0, "°C") + " for "
-                                + Format.plain(t.temperatureK() - 273.15, 0),
+                        x -> "gas opened at " + BothSystems.told(t.temperatureK() + x - Celsius.ZERO_C, 0, "°C")
+                                + " for " + Format.plain(t.temperatureK() - Celsius.ZERO_C, 0),
                         x -> fire(kiln, 1, openedAt(before, t.temperatureK() + x)));
                 return;
             }
@@ -171,7 +172,7 @@ public final class ReachCures {
 
     /** Other temperatures to open gas at: not under what lighting asks for, and under the goal of the step that it opens for. */
     private double[] openings(double kelvin, Step gas) {
-        double least = leastOpenC + 273.15;
+        double least = leastOpenC + Celsius.ZERO_C;
         double most = gas.goal() instanceof Step.To t ? t.temperatureK() : Double.POSITIVE_INFINITY;
         return Arrays.stream(OTHER_OPENING_K)
                 .filter(x -> kelvin + x >= least && kelvin + x < most)

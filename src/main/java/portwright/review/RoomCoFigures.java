@@ -16,6 +16,7 @@ import portwright.data.LimitFamily;
 import portwright.data.SafetyNumber;
 import portwright.model.Atmosphere;
 import portwright.model.Room;
+import portwright.units.Celsius;
 import portwright.units.Quantity;
 
 /** Carbon monoxide and oxygen of the room over the firing. */
@@ -146,12 +147,14 @@ final class RoomCoFigures {
         if (fire == null || !fire.gas()) {
             return Double.POSITIVE_INFINITY;
         }
-        return fire.state(Math.max(s.startC(), s.endC()) + 273.15, 1).lambda().orElse(RICHEST);
+        return fire.state(Math.max(s.startC(), s.endC()) + Celsius.ZERO_C, 1)
+                .lambda()
+                .orElse(RICHEST);
     }
 
     /** CO made, mol/s, counted as at sea level: in thin air a mole fills more. */
     static double made(SupplyReview supply, double swell, double lambda) {
-        double hottest = SafetyNumber.value("hottest-flue") + 273.15;
+        double hottest = SafetyNumber.value("hottest-flue") + Celsius.ZERO_C;
         return swell
                 * supply.burners().value().stream()
                         .mapToDouble(b -> b.molPerS()

@@ -15,6 +15,7 @@ import portwright.model.On;
 import portwright.model.Opening;
 import portwright.model.Room;
 import portwright.model.RoomPlace;
+import portwright.units.Celsius;
 import portwright.units.Format;
 import portwright.units.Quantity;
 
@@ -192,7 +193,7 @@ final class RoomFigures {
         }
         double lid = Math.sqrt(4 / Math.PI * geometry.slab(On.LID).area() * 1e-6);
         double height = room.hood().height().metres();
-        double rise = SafetyNumber.value("lid-temperature") + 273.15 - roomK();
+        double rise = SafetyNumber.value("lid-temperature") + Celsius.ZERO_C - roomK();
         double plate = room.hood().flow().si();
         double flow = Boolean.FALSE.equals(indoors()) || plate == 0
                 ? plate
@@ -276,10 +277,10 @@ final class RoomFigures {
             return Known.lacks(needs);
         }
         double w = (supply.netW() + power()) * (1 - LedOutdoors.counted(room, hood, assume));
-        double limit = SafetyNumber.value("combustible-surface") + 273.15;
+        double limit = SafetyNumber.value("combustible-surface") + Celsius.ZERO_C;
         double height = headroom.value().heightM();
         double thin = w * ThinAir.swell(design);
-        double at = Plume.ceilingK(thin, height, roomK(), SafetyNumber.value("hottest-flue") + 273.15);
+        double at = Plume.ceilingK(thin, height, roomK(), SafetyNumber.value("hottest-flue") + Celsius.ZERO_C);
         return Known.of(new RoomReview.CeilingFigures(
                 w, at, roomK(), roomK() < limit ? Plume.heightForK(thin, limit, roomK()) : height));
     }

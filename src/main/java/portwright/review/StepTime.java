@@ -12,6 +12,7 @@ import portwright.model.Atmosphere;
 import portwright.model.Design;
 import portwright.model.FiringStep;
 import portwright.model.Heat;
+import portwright.units.Celsius;
 
 /**
  * One step of the firing as the supply and the room see it.
@@ -141,6 +142,6 @@ public record StepTime(
 
     private static double endC(Cone cone, FiringStep s) {
         double rate = s.rate() == null ? FASTEST : Math.max(SLOWEST, s.rate().si());
-        return ConeWork.of(cone).endTemperatureK(rate) - 273.15;
+        return ConeWork.of(cone).endTemperatureK(rate) - Celsius.ZERO_C;
     }
 }

@@ -10,6 +10,7 @@ import portwright.data.Ignition;
 import portwright.data.SafetyNumber;
 import portwright.geometry.KilnGeometry;
 import portwright.model.Fuel;
+import portwright.units.Celsius;
 
 /** Gas that does not burn in the chamber, and the time to purge it. */
 final class UnlitFigures {
@@ -59,7 +60,7 @@ final class UnlitFigures {
 
     /** The same for a kiln at full gas; endless where no air is drawn. */
     static RoomReview.Purge purge(KilnGeometry geometry, DraftCase k) {
-        double kelvin = SafetyNumber.value("gas-on-floor") + 273.15;
+        double kelvin = SafetyNumber.value("gas-on-floor") + Celsius.ZERO_C;
         double kg = FireState.of(k.at(kelvin).damper(1).gasShare(0)).balance().airFlow();
         double density = Air.ROOM.density(k.atmosphericPressure(), k.roomTemperature());
         double flow = Math.max(0, kg / density);

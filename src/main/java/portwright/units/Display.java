@@ -69,7 +69,7 @@ public final class Display {
     public static String in(Kind kind, double base, String symbol) {
         UnitTable.Unit unit = UnitTable.find(kind, symbol);
         double value = switch (kind == Kind.TEMPERATURE ? unit.symbol() : "") {
-            case "°C" -> base - 273.15;
+            case "°C" -> base - Celsius.ZERO_C;
             case "°F" -> base / unit.factor() - 459.67;
             default -> base / unit.factor();
         };

@@ -45,7 +45,7 @@ public record Quantity(String typed, Kind kind, double base) {
 
     /** Absolute temperature in °C. */
     public double celsius() {
-        return need(Kind.TEMPERATURE, base) - 273.15;
+        return need(Kind.TEMPERATURE, base) - Celsius.ZERO_C;
     }
 
     /** Angle in degrees. */

@@ -3,16 +3,25 @@ package portwright.review;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.log.FiringLog;
 import portwright.calc.firing.log.LogParser;
 import portwright.calc.firing.log.RecordResult;
+import portwright.file.DesignText;
 import portwright.file.Starters;
 import portwright.report.ForecastJson;
 
 /** The table that a forecast writes, read as a record of the same design: a firing that went as planned. */
 class ForecastRoundTripTest {
+    private static final List<String> STARTERS =
+            List.of("decagon-23", "hexagon-27cm", "octagon-17", "front-loader-18", "oval-23");
+
     @ParameterizedTest
     @ValueSource(strings = {"decagon-23", "hexagon-27cm", "octagon-17", "front-loader-18", "oval-23"})
     void readsAsPlanned(String starter) {
@@ -32,5 +41,47 @@ class ForecastRoundTripTest {
                         .reached())
                 .as("an hour less")
                 .isFalse();
+    }
+
+    /** Plans from a seed: other goals, climbs, loads and atmospheres, with and without a hold in between. Each ends with one, as the starters do. */
+    @ParameterizedTest(name = "seed {0}")
+    @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
+    void aRandomPlanReadsAsPlanned(long seed) {
+        Review review = Review.of(plan(new Random(seed)).read().design());
+        FiringRun planned = review.firing().forecast().value().nominal();
+        assertThat(planned.reached()).as("the plan can be fired").isTrue();
+        FiringLog log = LogParser.parse(ForecastJson.csv(review));
+        RecordResult r = RecordResult.of(RecordReview.caseOf(review, log));
+        assertThat(log.faults()).isEmpty();
+        assertThat(r.reached()).isTrue();
+        assertThat(r.findings()).isEmpty();
+        assertThat(r.spells()).isEmpty();
+        assertThat(r.gasKg()).isCloseTo(planned.fuelKg(), within(0.06 * planned.fuelKg()));
+    }
+
+    private static DesignText plan(Random r) {
+        String starter = STARTERS.get(r.nextInt(STARTERS.size()));
+        DesignText d = Starters.find(starter).orElseThrow();
+        int gasOn = 850 + r.nextInt(100);
+        int heavy = gasOn + 30 + r.nextInt(100);
+        String rest = "\"elements\": \"controller\", \"ports\": ";
+        List<String> steps = new ArrayList<>();
+        steps.add(climb((400 + r.nextInt(250)) + " °C", 60 + r.nextInt(80), "electric") + rest + "\"plugged\"}");
+        steps.add(climb(gasOn + " °C", 60 + r.nextInt(80), "electric") + rest + "\"plugged\"}");
+        steps.add(climb(heavy + " °C", 40 + r.nextInt(50), "both") + rest + "\"open\", \"atmosphere\": \"medium\"}");
+        if (r.nextBoolean()) {
+            steps.add("{\"hold\": \"" + (10 + r.nextInt(40)) + " min\", \"heat\": \"both\", " + rest
+                    + "\"open\", \"atmosphere\": \"light\"}");
+        }
+        String cone = List.of("3", "5", "6", "8").get(r.nextInt(4));
+        steps.add(climb("cone " + cone, 40 + r.nextInt(50), "both") + rest + "\"open\", \"atmosphere\": \"light\"}");
+        steps.add("{\"hold\": \"" + (10 + r.nextInt(10)) + " min\", \"heat\": \"electric\", " + rest + "\"plugged\"}");
+        double load = d.read().design().firing().load().si() * (0.5 + 0.7 * r.nextDouble());
+        return d.set("firing.steps", "[" + String.join(", ", steps) + "]")
+                .setText("firing.load", String.format(Locale.ROOT, "%.1f kg", load));
+    }
+
+    private static String climb(String to, int rate, String heat) {
+        return "{\"to\": \"" + to + "\", \"rate\": \"" + rate + " °C/h\", \"heat\": \"" + heat + "\", ";
     }
 }

@@ -12,6 +12,7 @@ import portwright.drawing.Box;
 import portwright.drawing.Ink;
 import portwright.drawing.Labels;
 import portwright.drawing.LineStyle;
+import portwright.geometry.Flame;
 import portwright.geometry.Hole;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
@@ -21,7 +22,7 @@ import portwright.model.On;
 
 /** What the section carries beside the cut: chamber, flames, burners, plate, neutral level, pressure signs and their chart. */
 final class SectionDeck {
-    private static final double FLAME_SLOPE = Math.tan(Math.toRadians(11));
+    private static final double FLAME_SLOPE = Math.tan(Flame.HALF_ANGLE);
 
     /** Room of the words beside the wall, px. */
     private static final double WORDS_PX = 72;

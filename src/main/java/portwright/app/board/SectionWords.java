@@ -3,6 +3,7 @@ package portwright.app.board;
 import portwright.app.doc.Degrees;
 import portwright.app.doc.Extras;
 import portwright.model.UnitSystem;
+import portwright.units.Celsius;
 
 /**
  * What the section shows of the fire, from the last full review.
@@ -34,7 +35,7 @@ public record SectionWords(
                                 : String.format(java.util.Locale.ROOT, " (%.2f–%.2f)", band.low(), band.high()))
                 : "an inlet spills";
         return new SectionWords(
-                "chamber at " + Degrees.words(gas.topK() - 273.15, units),
+                "chamber at " + Degrees.words(gas.topK() - Celsius.ZERO_C, units),
                 lambda,
                 d.neutralLevel().isPresent() ? d.neutralLevel().getAsDouble() * 1000 : null,
                 d.floorPressure(),

@@ -7,6 +7,7 @@ import portwright.model.Room;
 import portwright.model.RoomPlace;
 import portwright.review.FireReview;
 import portwright.review.Review;
+import portwright.units.Celsius;
 import portwright.units.Format;
 
 /** The live figures of the foot, four to six a step. */
@@ -155,7 +156,7 @@ public final class Figures {
             return new FireWords(
                     range(b.low(), b.high()),
                     "lambda, " + plain(open * 100, 0) + " % open, "
-                            + Degrees.words(top - 273.15, r.design().units()),
+                            + Degrees.words(top - Celsius.ZERO_C, r.design().units()),
                     state.lambda().isPresent() ? plain(state.lambda().getAsDouble(), 2) : Figures.NONE,
                     "(" + range(band.low(), band.high()) + ")",
                     firing);

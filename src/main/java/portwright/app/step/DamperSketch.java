@@ -18,6 +18,7 @@ import portwright.geometry.Hole;
 import portwright.model.Role;
 import portwright.model.UnitSystem;
 import portwright.review.LevelSetting;
+import portwright.units.Celsius;
 
 /** The damper to scale: flues under their plate, one flue with the edge at each level, and the travel table. */
 final class DamperSketch {
@@ -75,7 +76,7 @@ final class DamperSketch {
     }
 
     private String heading() {
-        return "Each level at " + Degrees.words(gas.topK() - 273.15, units);
+        return "Each level at " + Degrees.words(gas.topK() - Celsius.ZERO_C, units);
     }
 
     /** One flue and the table side by side, for a narrow board. */

@@ -24,6 +24,7 @@ import portwright.geometry.Pt;
 import portwright.model.UnitSystem;
 import portwright.review.ClimbEnds;
 import portwright.review.StepRow;
+import portwright.units.Celsius;
 
 /** Temperature over the firing: forecast with its band, times of gas, stall lines, a peg at the end of each step. */
 final class ForecastPlot {
@@ -33,7 +34,6 @@ final class ForecastPlot {
     /** No brick of such a kiln lives to see what lies higher, °C. */
     private static final double HIGHEST_C = 1600;
 
-    private static final double ZERO_C = 273.15;
     private static final double PEG_PX = 9;
     /** How far above or below its peg a word may begin, and the steps in which room is looked for, px. */
     private static final double FAR_PX = 120;
@@ -60,7 +60,7 @@ final class ForecastPlot {
     static double topC(ClimbEnds ends) {
         double most = MOST_C;
         for (double k : new double[] {ends.gasK(), ends.electricK()}) {
-            double c = k - ZERO_C;
+            double c = k - Celsius.ZERO_C;
             if (c <= HIGHEST_C - 1) {
                 most = Math.max(most, Math.ceil((c + 20) / 100) * 100);
             }
@@ -86,7 +86,7 @@ final class ForecastPlot {
             dodge(curve(run));
         }
         chart.unclip();
-        stalls(ends.gasK() - ZERO_C, ends.electricK() - ZERO_C);
+        stalls(ends.gasK() - Celsius.ZERO_C, ends.electricK() - Celsius.ZERO_C);
         chart.frame();
     }
 
@@ -130,7 +130,7 @@ final class ForecastPlot {
     private static List<Pt> curve(FiringRun run) {
         List<Pt> out = new ArrayList<>();
         for (Sample s : run.samples()) {
-            out.add(new Pt(s.timeS() / 3600, s.chamberK() - ZERO_C));
+            out.add(new Pt(s.timeS() / 3600, s.chamberK() - Celsius.ZERO_C));
         }
         return out;
     }

@@ -16,6 +16,7 @@ import portwright.drawing.Ink;
 import portwright.model.UnitSystem;
 import portwright.review.FireReview;
 import portwright.review.LevelSetting;
+import portwright.units.Celsius;
 import portwright.units.Format;
 import portwright.units.Inches;
 
@@ -121,7 +122,8 @@ final class GasBoard extends PaintedRegion implements FormStep.Refreshing {
         double wordsW = w - plateW - (wide ? 48 : 30);
         double below = wide ? h : Math.max(440, h - SKETCH_UNDER);
         String band = ("Band at "
-                        + Degrees.words(gas.topK() - 273.15, doc.design().units()) + ". "
+                        + Degrees.words(
+                                gas.topK() - Celsius.ZERO_C, doc.design().units()) + ". "
                         + LambdaBand.of(gas.top()).why())
                 .strip();
         double extra = Say.high(band, wordsW - 24, 12.5);

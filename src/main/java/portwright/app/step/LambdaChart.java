@@ -20,6 +20,7 @@ import portwright.calc.draft.DamperCurve;
 import portwright.drawing.Ink;
 import portwright.geometry.Pt;
 import portwright.model.UnitSystem;
+import portwright.units.Celsius;
 
 /** Lambda over the damper: band and levels, CO of each level, the plate's travel below, a read-out at the pointer. */
 final class LambdaChart {
@@ -114,13 +115,13 @@ final class LambdaChart {
         curves.keep(List.of(new Pt(gas.open() * 100, lo), new Pt(gas.open() * 100, hi)));
         curves.name(
                 mid,
-                List.of(Degrees.words(gas.topK() - 273.15, units)),
+                List.of(Degrees.words(gas.topK() - Celsius.ZERO_C, units)),
                 Ink.INK,
                 TextAlignment.LEFT,
                 CurveNames.LOW_FIRST);
         curves.name(
                 on,
-                List.of("gas-on", Degrees.words(gas.onK() - 273.15, units)),
+                List.of("gas-on", Degrees.words(gas.onK() - Celsius.ZERO_C, units)),
                 Ink.COBALT,
                 TextAlignment.RIGHT,
                 CurveNames.LOW_FIRST);

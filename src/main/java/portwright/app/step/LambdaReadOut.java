@@ -17,6 +17,7 @@ import portwright.calc.combustion.AtmosphereLevel;
 import portwright.drawing.Ink;
 import portwright.geometry.Pt;
 import portwright.model.UnitSystem;
+import portwright.units.Celsius;
 
 /** What the curve says where the damper stands, or where the pointer is: a line, a ring, and a box that covers no curve; in a small chart a line above it. */
 final class LambdaReadOut {
@@ -66,7 +67,8 @@ final class LambdaReadOut {
                 places,
                 List.of(
                         String.format(Locale.ROOT, "lambda %.2f", lambda),
-                        AtmosphereLevel.of(Math.max(0, lambda)).id() + ", " + Degrees.words(gas.topK() - 273.15, units),
+                        AtmosphereLevel.of(Math.max(0, lambda)).id() + ", "
+                                + Degrees.words(gas.topK() - Celsius.ZERO_C, units),
                         Math.round(open) + " % open · " + Lengths.shown(travelMm, units)));
     }
 

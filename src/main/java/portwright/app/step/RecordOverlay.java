@@ -19,10 +19,10 @@ import portwright.drawing.Ink;
 import portwright.geometry.Pt;
 import portwright.review.RecordReview;
 import portwright.review.RecordView;
+import portwright.units.Celsius;
 
 /** A record over the forecast: the reading, where it falls or stands, cones down, a numbered sign where a finding begins. */
 final class RecordOverlay {
-    private static final double ZERO_C = 273.15;
     private static final double LOW_PX = 180;
 
     private final GraphicsContext g;
@@ -134,7 +134,7 @@ final class RecordOverlay {
     private void cones() {
         for (ConeOffset o : result.offsets()) {
             double x = chart.x(hours(o.timeS()));
-            double y = chart.y(o.readingK() - ZERO_C);
+            double y = chart.y(o.readingK() - Celsius.ZERO_C);
             g.setFill(p.of(Ink.PAPER));
             g.setStroke(p.of(Ink.UMBER));
             g.setLineWidth(2);

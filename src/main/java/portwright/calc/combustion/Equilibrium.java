@@ -16,7 +16,7 @@ import portwright.data.Constants;
  */
 public final class Equilibrium {
 
-    /** Lowest and highest temperature accepted, K. */
+    /** Lowest temperature accepted, K. */
     public static final double T_LOWEST = 200;
 
     /** Highest temperature accepted, K. */

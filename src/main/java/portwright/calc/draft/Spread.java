@@ -1,6 +1,7 @@
 package portwright.calc.draft;
 
 import portwright.source.Source;
+import portwright.units.Celsius;
 
 /**
  * How far the inputs of the balance may be off. Each ± is one standard deviation of a normal spread cut at 2.5;
@@ -41,7 +42,7 @@ public record Spread(
     /** Burning stream in the hole, and below it, K; from memory of flame lengths, own judgement. */
     public static final double STREAM_IN_HOLE = 873.15;
     /** Flame that begins below the floor, K. */
-    public static final double STREAM_BELOW = 1273.15;
+    public static final double STREAM_BELOW = 1000 + Celsius.ZERO_C;
 
     /** What a builder's figure for the open area of gaps is worth, ± share; own judgement. */
     public static final double STATED_LEAK = 0.5;

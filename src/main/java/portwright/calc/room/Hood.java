@@ -1,7 +1,7 @@
 package portwright.calc.room;
 
 /**
- * Air a canopy hood over a hot lid must draw. Three models side by side; each formula in the units of its source, SI outside.
+ * Air a canopy hood over a hot lid must draw. Two models side by side; each formula in the units of its source, SI outside.
  * Lengths m, temperatures K, flows m³/s.
  */
 public final class Hood {
@@ -46,35 +46,6 @@ public final class Hood {
         double df = dc + 0.8 * y;
         double q = vf * area(dc) + 100 * (area(df) - area(dc));
         return new HighCanopy(q * CFM, dc * FT_M, df * FT_M);
-    }
-
-    /**
-     * Rising flow of a round hot lid by the Japanese flow-ratio method: {@code Q1 = 0.57 A^0.33 dt^0.45 Z^1.5} m³/min; for
-     * H/E up to 0.7 {@code Z = 2E}, else {@code Z = 0.74 (2E + H)} with dt lessened. Published: a worksheet of canopy hood
-     * formulas. Example: lid 0.71 m, 250 °C, H 1.2 m: 619 m³/h before any safety factor.
-     *
-     * @param lidK lid temperature; the method counts from 20 °C
-     */
-    public static double risingFlow(double sourceM, double lidK, double aboveM) {
-        double e = Check.aboveZero(sourceM, "the source");
-        double h = Check.aboveZero(aboveM, "the height");
-        double dt = Math.max(0, lidK - 293.15);
-        double z = 2 * e;
-        if (h / e > 0.7) {
-            z = 0.74 * (2 * e + h);
-            dt *= Math.pow((2 * e + h) / (2.7 * e), -1.7);
-        }
-        return 0.57 * Math.pow(area(e), 0.33) * Math.pow(dt, 0.45) * Math.pow(z, 1.5) / 60;
-    }
-
-    /**
-     * Plume check: {@code Q = 0.005 P^(1/3) z^(5/3)}, P convective W, z m from the virtual source. From memory of a hood
-     * guideline. Example: 3 kW at 1.0 m: 260 m³/h.
-     */
-    public static double plumeFlow(double convectiveW, double heightM) {
-        return 0.005
-                * Math.cbrt(Check.atLeastZero(convectiveW, "the heat"))
-                * Math.pow(Check.atLeastZero(heightM, "the height"), 5.0 / 3);
     }
 
     /**

@@ -1,5 +1,7 @@
 package portwright.calc.room;
 
+import portwright.units.Celsius;
+
 /**
  * Gas that does not burn in the chamber: time until it can explode, what a flame device lets in, how long to air out.
  * Volumes m³, mass flow kg/s, times s, lower limit as a volume fraction.
@@ -7,18 +9,6 @@ package portwright.calc.room;
 public final class UnlitGas {
 
     private UnlitGas() {}
-
-    /**
-     * Seconds until the chamber holds the lower limit if nothing leaves: {@code t = LFL V rho/m}, rho the gas at 20 °C; a hot
-     * chamber gets there sooner by {@link #hotShare}. Example: 0.18 m³, 0.5 kg/h propane, 2.1 %: 50 s.
-     *
-     * @return seconds; positive infinity without gas
-     */
-    public static double secondsToLowerLimit(
-            double chamberM3, double gasKgPerS, double lowerLimit, double molarMassKgPerMol) {
-        double limit = lowerLimitKg(chamberM3, lowerLimit, molarMassKgPerMol);
-        return gasKgPerS > 0 ? limit / gasKgPerS : Double.POSITIVE_INFINITY;
-    }
 
     /** Gas in kg that brings the cold chamber to its lower limit. Example: 0.18 m³ propane 6.9 g. */
     public static double lowerLimitKg(double chamberM3, double lowerLimit, double molarMassKgPerMol) {
@@ -37,7 +27,7 @@ public final class UnlitGas {
      */
     public static double hotShare(double celsius) {
         double c = Math.max(20, celsius);
-        return 293.15 / (c + 273.15) * Math.max(0.1, 1 - 0.000721 * Math.max(0, c - 25));
+        return 293.15 / (c + Celsius.ZERO_C) * Math.max(0.1, 1 - 0.000721 * Math.max(0, c - 25));
     }
 
     /** Gas in kg that passes while a flame device closes: {@code m t}. Example: 0.5 kg/h, 20 s: 2.8 g. */
@@ -57,14 +47,5 @@ public final class UnlitGas {
         return Check.atLeastZero(flowM3PerS, "the draught") > 0
                 ? changes * chamberM3 / flowM3PerS
                 : Double.POSITIVE_INFINITY;
-    }
-
-    /**
-     * Share of the lower limit left after N changes of a chamber that was full of gas, perfectly stirred: {@code exp(-N)/LFL}.
-     * Example: propane, 5 changes: 0.32; 25 % takes 5.25 changes. The standard's five count on some displacement.
-     */
-    public static double shareOfLimitAfter(double changes, double lowerLimit) {
-        return Math.exp(-Check.atLeastZero(changes, "the number of changes"))
-                / Check.aboveZero(lowerLimit, "the lower limit");
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import portwright.data.LpGas;
+import portwright.units.Celsius;
 
 /**
  * The liquid in a cylinder: one LP gas or an ideal mix of them.
@@ -116,8 +117,8 @@ public record Liquid(List<LpGas> gases, List<Double> moleShares) {
         double lo = minK();
         double hi = maxK();
         if (!(pPa >= vapourPressurePa(lo) && pPa <= vapourPressurePa(hi))) {
-            throw new IllegalArgumentException("no temperature from " + (lo - 273.15) + " to " + (hi - 273.15)
-                    + " °C gives " + pPa + " Pa absolute in this liquid");
+            throw new IllegalArgumentException("no temperature from " + (lo - Celsius.ZERO_C) + " to "
+                    + (hi - Celsius.ZERO_C) + " °C gives " + pPa + " Pa absolute in this liquid");
         }
         while (hi - lo > 1e-9) {
             double mid = (lo + hi) / 2;
@@ -176,8 +177,9 @@ public record Liquid(List<LpGas> gases, List<Double> moleShares) {
 
     private static double purePressure(LpGas g, double tK) {
         if (!(tK >= g.minK() - 1e-6 && tK <= g.maxK() + 1e-6)) {
-            throw new IllegalArgumentException("vapour pressure of " + g.id() + " is known from " + (g.minK() - 273.15)
-                    + " to " + (g.maxK() - 273.15) + " °C, asked at " + (tK - 273.15) + " °C");
+            throw new IllegalArgumentException(
+                    "vapour pressure of " + g.id() + " is known from " + (g.minK() - Celsius.ZERO_C) + " to "
+                            + (g.maxK() - Celsius.ZERO_C) + " °C, asked at " + (tK - Celsius.ZERO_C) + " °C");
         }
         double t = 1 - tK / g.tcK();
         var w = g.wagner();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.regex.Pattern;
+import portwright.units.Celsius;
 
 /**
  * Readings of a thermocouple that is broken, loose or shorted: open in words, blank, at the end of the instrument's range, or fallen to the
@@ -32,7 +33,6 @@ final class DeadProbe {
     private static final double BLANK_S = 600;
     private static final double ROOM_FASTER = 2;
     private static final double PINNED_FASTER = 1.5;
-    private static final double ZERO_C = 273.15;
 
     private final List<LogRow> rows;
     private final List<LogFault> faults;
@@ -199,8 +199,9 @@ final class DeadProbe {
             faults.add(new LogFault(
                     r.line(),
                     !r.tells(),
-                    Math.round(r.kelvin() - ZERO_C) + " °C is the reading of a broken or loose thermocouple: before it "
-                            + Math.round(before.kelvin() - ZERO_C) + " °C; left out of the reckoning"));
+                    Math.round(r.kelvin() - Celsius.ZERO_C)
+                            + " °C is the reading of a broken or loose thermocouple: before it "
+                            + Math.round(before.kelvin() - Celsius.ZERO_C) + " °C; left out of the reckoning"));
         }
         LogRow first = rows.get(at.get(from));
         LogRow last = rows.get(at.get(i + n - 1));

@@ -2,6 +2,7 @@ package portwright.calc.firing.log;
 
 import java.util.Locale;
 import java.util.regex.Pattern;
+import portwright.units.Celsius;
 
 /**
  * The temperature cell of a row.
@@ -11,9 +12,8 @@ import java.util.regex.Pattern;
  * @param why what is wrong with the cell; null for nothing
  */
 record Reading(Double kelvin, String why) {
-    private static final double ZERO_C = 273.15;
-    private static final double COLDEST_K = -50 + ZERO_C;
-    private static final double HOTTEST_K = 1500 + ZERO_C;
+    private static final double COLDEST_K = -50 + Celsius.ZERO_C;
+    private static final double HOTTEST_K = 1500 + Celsius.ZERO_C;
     private static final Pattern DEGREES = Pattern.compile("[°º .]|deg");
 
     /** Reads the cell of a row whose other cells are known; {@code celsius} null where each cell must say its scale. */
@@ -48,7 +48,7 @@ record Reading(Double kelvin, String why) {
         if (Double.isNaN(v) || scale == null) {
             return null;
         }
-        return scale ? v + ZERO_C : (v - 32) / 1.8 + ZERO_C;
+        return scale ? v + Celsius.ZERO_C : (v - 32) / 1.8 + Celsius.ZERO_C;
     }
 
     /** True for Celsius, false for Fahrenheit, null for no temperature scale. */

@@ -2,13 +2,14 @@ package portwright.calc.firing.log;
 
 import java.util.List;
 import java.util.Optional;
+import portwright.units.Celsius;
 
 /** Whether the header may name the wrong temperature scale. */
 final class ScaleDoubt {
     /** Colder is no room that a kiln is loaded in. */
     private static final double COLD_K = 278.15;
     /** No °C log of a kiln has a larger number, no °F log of a firing to cones a smaller one at its top. */
-    private static final double TOP_K = (1500 - 32) / 1.8 + 273.15;
+    private static final double TOP_K = (1500 - 32) / 1.8 + Celsius.ZERO_C;
 
     /** Rooms in °F begin here when read as °C; a log in °C that begins colder and gets so hot is one of a kiln that ran away. */
     private static final double WARM_K = 313.15;
@@ -39,8 +40,8 @@ final class ScaleDoubt {
         }
         if (!celsius && least < COLD_K && top < TOP_K) {
             return Optional.of(
-                    "CHECK THE SCALE: read as Fahrenheit the coldest reading is " + Math.round(least - 273.15)
-                            + " °C and the hottest " + Math.round(top - 273.15)
+                    "CHECK THE SCALE: read as Fahrenheit the coldest reading is " + Math.round(least - Celsius.ZERO_C)
+                            + " °C and the hottest " + Math.round(top - Celsius.ZERO_C)
                             + " °C. If the column holds Celsius, name it temp °C; what follows is wrong then");
         }
         return Optional.empty();

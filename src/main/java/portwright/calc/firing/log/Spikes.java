@@ -3,6 +3,7 @@ package portwright.calc.firing.log;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import portwright.units.Celsius;
 
 /**
  * Readings that no kiln can have had: off the line of the readings before and after them, out and back faster than brick and load can cool and
@@ -21,7 +22,7 @@ final class Spikes {
 
     private static final double COLD_K = 473.15;
     private static final double COLD_K_PER_S = 1000 / 3600.0;
-    private static final double HOT_K = 1273.15;
+    private static final double HOT_K = 1000 + Celsius.ZERO_C;
     private static final double HOT_K_PER_S = 300 / 3600.0;
     private static final double STEEPEST_K_PER_S = 600 / 3600.0;
     static final double RUN_LEAST_K = 60;
@@ -32,7 +33,6 @@ final class Spikes {
 
     private static final int RUN_MOST = 400;
     private static final int PASSES = 4;
-    private static final double ZERO_C = 273.15;
 
     private final List<LogRow> rows;
     private final List<LogFault> faults;
@@ -215,6 +215,6 @@ final class Spikes {
     }
 
     private static long c(LogRow r) {
-        return Math.round(r.kelvin() - ZERO_C);
+        return Math.round(r.kelvin() - Celsius.ZERO_C);
     }
 }

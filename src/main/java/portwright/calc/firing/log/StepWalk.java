@@ -4,10 +4,10 @@ import java.util.Arrays;
 import java.util.List;
 import portwright.calc.firing.ConeWork;
 import portwright.calc.firing.Step;
+import portwright.units.Celsius;
 
 /** One way through the steps of the plan along a record: each step begins where the goal of the one before is met. */
 final class StepWalk {
-    private static final double ZERO_C = 273.15;
     /** Rows minutes apart may miss the last of a climb. */
     private static final double PEAK_K = 10;
 
@@ -164,7 +164,7 @@ final class StepWalk {
                 || next instanceof Step.To n && up * (to.temperatureK() - n.temperatureK()) > 0;
         int then = Math.min(g.size() - 1, i + TURNS_FOR);
         // Smoothing rounds the turn off over the time that a point rests on.
-        double off = Math.abs(way.scale - 1) * (to.temperatureK() - ZERO_C)
+        double off = Math.abs(way.scale - 1) * (to.temperatureK() - Celsius.ZERO_C)
                 + Math.max(0, up * g.climbKPerS()[Math.max(0, i - TURNS_FOR)]) * g.reachS()[i];
         return turns
                 && up * (to.temperatureK() - k) <= PEAK_K + off
@@ -209,7 +209,7 @@ final class StepWalk {
     }
 
     private static double scaled(double kelvin, Way way) {
-        return ZERO_C + (kelvin - ZERO_C) * way.scale;
+        return Celsius.ZERO_C + (kelvin - Celsius.ZERO_C) * way.scale;
     }
 
     /** Adds the work of all readings up to a point; the first reading not yet counted. */

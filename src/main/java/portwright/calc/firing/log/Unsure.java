@@ -7,6 +7,7 @@ import java.util.function.IntToDoubleFunction;
 import portwright.calc.firing.GasExchange;
 import portwright.calc.firing.KilnHeat;
 import portwright.calc.firing.Replay;
+import portwright.units.Celsius;
 
 /**
  * What a sound kiln may differ in from its design, each carried through the heat balance along a record: how much more element power, as a
@@ -32,7 +33,6 @@ final class Unsure {
     /** Without a stated one so much may gape all the same, m², a standard deviation. */
     private static final double UNSEEN_M2 = 3e-4;
 
-    private static final double ZERO_C = 273.15;
     /** Drift of a base metal thermocouple begins about here and is counted at {@link ProbeBand#CONE_10_C}. */
     private static final double DRIFT_C = 600;
 
@@ -134,7 +134,7 @@ final class Unsure {
     double[] reading(DoubleUnaryOperator error) {
         double[] along = f.kelvin.clone();
         for (int i = 0; i < along.length; i++) {
-            along[i] += error.applyAsDouble(along[i] - ZERO_C);
+            along[i] += error.applyAsDouble(along[i] - Celsius.ZERO_C);
         }
         return column(f.need(f.c, along, true));
     }

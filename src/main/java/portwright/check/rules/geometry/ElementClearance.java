@@ -3,7 +3,9 @@ package portwright.check.rules.geometry;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.DoubleStream;
 import portwright.check.Findings;
 import portwright.check.Forbids;
 import portwright.check.Limits;
@@ -114,9 +116,26 @@ public final class ElementClearance implements Rule {
     private static String remedy(KilnGeometry kiln, Limits limits, Hole h, String element, double wanted) {
         String move = Move.sentence(kiln, limits, h, wanted, x -> room(kiln, x, element, wanted));
         return h.face().on() == On.WALL
-                ? move
-                        + " Between element rows a port rarely passes (a 1 in hole needs rows 3.7 in apart): look for a panel without elements."
+                ? move + " Between element rows a port rarely passes" + pitch(kiln, limits, h, element)
+                        + ": look for a panel without elements."
                 : move;
+    }
+
+    /** How far apart two rows of the element would have to lie for the hole to pass between them; empty where it has none in the wall. */
+    private static String pitch(KilnGeometry kiln, Limits limits, Hole h, String element) {
+        DoubleStream grooves = kiln.grooves().stream()
+                .filter(g -> g.name().equals(element))
+                .filter(GrooveSolid.OnWall.class::isInstance)
+                .map(GrooveSolid.OnWall.class::cast)
+                .mapToDouble(g -> g.top() - Math.min(g.bottom(), g.bottom() - g.drop()));
+        DoubleStream coils = kiln.coils().stream()
+                .filter(c -> c.name().equals(element) && c.on() == On.WALL)
+                .mapToDouble(c -> 2 * c.radius());
+        OptionalDouble row = DoubleStream.concat(grooves, coils).max();
+        return row.isEmpty()
+                ? ""
+                : " (" + h.name() + " needs rows "
+                        + Geo.both(2 * h.drilledRadius() + row.getAsDouble() + 2 * stop(limits)) + " apart)";
     }
 
     /**

@@ -33,7 +33,7 @@ public final class FlameAtWall implements Rule {
     public void check(Review review, Limits limits, Findings out) {
         KilnGeometry kiln = review.geometry();
         for (Hole h : kiln.holes(On.FLOOR)) {
-            ShelfPlate shelf = h.inlet() ? Flame.of(kiln, h, Geo.JET_HALF_ANGLE).shelf() : null;
+            ShelfPlate shelf = h.inlet() ? Flame.of(kiln, h, Flame.HALF_ANGLE).shelf() : null;
             if (shelf != null) {
                 out.add(
                         Geo.finding(this, Severity.NOTE, limits, null)

@@ -78,7 +78,7 @@ public final class FlameOnElement implements Rule {
 
     /** Distance of a hole's flame to a coil, mm; farther than {@code reach} is told roughly. */
     public static double room(KilnGeometry kiln, Hole h, CoilRun coil, double reach) {
-        Flame flame = Flame.of(kiln, h, Geo.JET_HALF_ANGLE);
+        Flame flame = Flame.of(kiln, h, Flame.HALF_ANGLE);
         double least = Double.POSITIVE_INFINITY;
         for (Segment3 s : coil.pieces()) {
             least = Math.min(least, flame.distance(s, reach + coil.radius()));

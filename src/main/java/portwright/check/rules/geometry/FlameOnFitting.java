@@ -72,7 +72,7 @@ public final class FlameOnFitting implements Rule {
 
     /** Distance of a hole's flame to what of a fitting stands in the chamber, mm; farther than {@code reach} is told roughly. */
     public static double room(KilnGeometry kiln, Hole h, Body b, double reach) {
-        return Flame.of(kiln, h, Geo.JET_HALF_ANGLE).distance(b.line(), reach + b.radius()) - b.radius();
+        return Flame.of(kiln, h, Flame.HALF_ANGLE).distance(b.line(), reach + b.radius()) - b.radius();
     }
 
     /** What of a fitting the flame may meet: a straight piece from the wall inward, and its radius, mm. */

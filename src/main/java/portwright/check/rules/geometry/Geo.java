@@ -19,8 +19,6 @@ final class Geo {
     static final Set<Forbids> DRILLING = Set.of(Forbids.DRILLING);
     static final Set<Forbids> LIGHTING = Set.of(Forbids.LIGHTING);
     static final Set<Forbids> NOTHING = Set.of();
-    /** Half angle of a free jet (IFRF Combustion File on the isothermal free jet: cone angle about 22°), rad. */
-    static final double JET_HALF_ANGLE = Math.toRadians(11);
 
     /** Finest that a share or factor is told where it would read like its limit. */
     private static final int MOST_DECIMALS = 4;

@@ -8,6 +8,7 @@ import portwright.check.Limits;
 import portwright.check.Rule;
 import portwright.check.Severity;
 import portwright.data.NumberDrill;
+import portwright.geometry.Flame;
 import portwright.geometry.Hole;
 import portwright.geometry.KilnGeometry;
 import portwright.model.Burner;
@@ -59,7 +60,7 @@ public final class JetInHole implements Rule {
                     ? b.jet().diameter().mm()
                     : NumberDrill.of(b.jet().drillNumber()).diameterMm();
             double wide = 2
-                            * Math.tan(Geo.JET_HALF_ANGLE)
+                            * Math.tan(Flame.HALF_ANGLE)
                             * (b.setback().mm() + kiln.thickness(h.face().on()))
                     + bore;
             if (!Geo.under(wide, h.diameter())) {

@@ -59,14 +59,14 @@ public final class PostInFlame implements Rule {
         double spread = 0;
         if (floor) {
             beside = post.centre().distance(h.centre()) - post.radius() - h.diameter() / 2;
-            spread = Math.min(s.bottom(), Flame.of(kiln, h, Geo.JET_HALF_ANGLE).reach()) * Math.tan(Geo.JET_HALF_ANGLE);
+            spread = Math.min(s.bottom(), Flame.of(kiln, h, Flame.HALF_ANGLE).reach()) * Math.tan(Flame.HALF_ANGLE);
             flame = beside - spread;
         } else {
             Panel p = kiln.panel(h.face().panel());
             Pt local = p.local(post.centre());
             double along = Math.max(0, -local.y());
             double off = Math.abs(local.x() - h.centre().x()) - post.radius();
-            flame = off - h.diameter() / 2 - along * Math.tan(Geo.JET_HALF_ANGLE);
+            flame = off - h.diameter() / 2 - along * Math.tan(Flame.HALF_ANGLE);
             beside = Double.POSITIVE_INFINITY;
             if (h.centre().y() - h.diameter() / 2 > s.bottom()) {
                 return;

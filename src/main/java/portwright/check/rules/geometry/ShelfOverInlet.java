@@ -32,7 +32,7 @@ public final class ShelfOverInlet implements Rule {
             out.lacks(this, kiln.shelfLacks().toArray(String[]::new));
         }
         for (Hole h : kiln.holes(On.FLOOR)) {
-            ShelfPlate shelf = h.inlet() ? Flame.of(kiln, h, Geo.JET_HALF_ANGLE).shelf() : null;
+            ShelfPlate shelf = h.inlet() ? Flame.of(kiln, h, Flame.HALF_ANGLE).shelf() : null;
             if (shelf == null) {
                 continue;
             }

@@ -35,8 +35,10 @@ import portwright.units.Quantity;
 class SaidElementsTest {
     private static final Rule CLEAR = new ElementClearance();
     private static final Rule GROOVE = new GrooveRoom();
+    /** Hole 42, groove 16 and 25 of brick on both sides: 108 mm. */
     private static final String BETWEEN_ROWS =
-            " Between element rows a port rarely passes (a 1 in hole needs rows 3.7 in apart): look for a panel without elements.";
+            " Between element rows a port rarely passes (A needs rows 108.0 mm (4 5/16 in) apart): look for a panel without elements.";
+
     private static final String ASKED = " needed, 35.0 mm (1 3/8 in) wanted.";
 
     private static TestKiln kiln() {
@@ -167,7 +169,7 @@ class SaidElementsTest {
         assertThat(Alone.one(CLEAR, even, CAUTION, "A", "EF").message()).contains("between A and groove EF;");
     }
 
-    /** A coil of 30 mm in the wall at 200, its groove not known: 15 + 21 + 24 mm below. Its u is the hole's. */
+    /** A coil of 30 mm in the wall at 200, its groove not known: 15 + 21 + 24 mm below. Its u is the hole's. Between two: 42 + 30 + 50. */
     @ParameterizedTest
     @ValueSource(ints = {1, 2, 3, 4})
     void aCoilOfTheWall(int panel) {
@@ -180,7 +182,9 @@ class SaidElementsTest {
         Alone.mm(f, 24, 25);
         assertThat(f.message())
                 .isEqualTo("24.0 mm (15/16 in) of brick between A and coil E1; at least 25.0 mm (1 in)" + ASKED);
-        assertThat(f.remedy()).isEqualTo("Move A 11.0 mm (7/16 in) down." + BETWEEN_ROWS);
+        assertThat(f.remedy())
+                .isEqualTo("Move A 11.0 mm (7/16 in) down."
+                        + BETWEEN_ROWS.replace("108.0 mm (4 5/16 in)", "122.0 mm (4 13/16 in)"));
         Alone.mark(f, new Pt(50, 140), new Pt(50, 200));
         assertThat(Alone.ask(
                                 CLEAR,
