@@ -142,6 +142,27 @@ class WeakestSectionTest {
         }
     }
 
+    /** The search runs about the middle of the slab; what it tells holds in the kiln's own frame. */
+    @Test
+    void theLineToldIsThatLineWhereTheSlabLiesOffTheOrigin() {
+        KilnGeometry g = KilnGeometry.of(TestKiln.of(new portwright.model.PlanShape.OutlinePlan(List.of(
+                        TestKiln.at(-100, -200),
+                        TestKiln.at(-100, 300),
+                        TestKiln.at(500, 300),
+                        TestKiln.at(450, -200))))
+                .inlet("A", 50, -60, 40)
+                .inlet("B", 260, 90, 60)
+                .build());
+        WeakestSection.Line told = g.weakestSection(On.FLOOR);
+        Segment box = g.slab(On.FLOOR).bounds();
+        assertThat(box.a().x() + box.b().x()).as("off the origin").isGreaterThan(100);
+        assertThat(SectionLoss.of(g, On.FLOOR).share(told.angle(), told.offset(), null))
+                .isEqualTo(told.share(), within(1e-9));
+        for (Pt end : List.of(told.across().a(), told.across().b())) {
+            assertThat(SectionLoss.offset(told.angle(), end.x(), end.y())).isEqualTo(told.offset(), within(1e-6));
+        }
+    }
+
     private static double splitOnly(SectionLoss loss) {
         SectionField field = new SectionField();
         SectionBound bound = new SectionBound(loss, field);
