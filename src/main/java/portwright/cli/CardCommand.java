@@ -10,6 +10,7 @@ import picocli.CommandLine.Spec;
 import portwright.check.CheckResult;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
+import portwright.data.LocalCodes;
 import portwright.model.Design;
 import portwright.review.Review;
 import portwright.sheet.CardBuilder;
@@ -49,7 +50,7 @@ final class CardCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Output.ready(out, file);
+        Output.paper(out, "FILE.pdf", file);
         Paper size;
         try {
             size = Paper.parse(paper);
@@ -72,8 +73,10 @@ final class CardCommand implements Callable<Integer> {
         Output.write(out, card.pdf());
         spec.commandLine()
                 .getOut()
-                .println(out + ": firing card, " + size.words() + ", and the record for its back. Print at 100 %.");
+                .println(Output.name(out) + ": firing card, " + size.words()
+                        + ", and the record for its back. Print at 100 %.");
         card.remarks().forEach(spec.commandLine().getOut()::println);
+        spec.commandLine().getOut().println(LocalCodes.FIRST);
         return Cli.OK;
     }
 }

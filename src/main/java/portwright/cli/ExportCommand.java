@@ -1,5 +1,6 @@
 package portwright.cli;
 
+import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,6 +14,7 @@ import picocli.CommandLine.Spec;
 import portwright.check.CheckResult;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
+import portwright.data.LocalCodes;
 import portwright.model.Design;
 import portwright.report.FindingsMarkdown;
 import portwright.review.Review;
@@ -66,8 +68,8 @@ final class ExportCommand implements Callable<Integer> {
         if (svg == null && csv == null && markdown == null) {
             throw UserError.option("say what to export: --svg FOLDER, --csv FILE.csv or --md FILE.md.");
         }
-        Output.ready(csv, file);
-        Output.ready(markdown, file);
+        Output.paper(csv, "FILE.csv", file);
+        Output.paper(markdown, "FILE.md", file);
         Output.apart(csv, markdown);
         Output.folderReady(svg);
         Design design = Designs.read(file);
@@ -78,7 +80,10 @@ final class ExportCommand implements Callable<Integer> {
         try {
             if (svg != null) {
                 SvgExport.Drawings drawings = SvgExport.all(result, review.geometry(), part, face);
-                drawings.files().forEach((name, text) -> files.put(svg.resolve(name), text));
+                drawings.files().forEach((name, text) -> {
+                    Output.noDesign(svg.resolve(name), "another folder");
+                    files.put(svg.resolve(name), text);
+                });
                 remarks = drawings.remarks();
             }
             if (csv != null) {
@@ -92,14 +97,11 @@ final class ExportCommand implements Callable<Integer> {
                     markdown,
                     FindingsMarkdown.write(result, ContentMark.of(design).words()));
         }
-        if (svg != null) {
-            Output.makeFolder(svg);
-        }
-        files.forEach((path, text) -> {
-            Output.write(path, text);
-            spec.commandLine().getOut().println(path);
-        });
-        remarks.forEach(spec.commandLine().getOut()::println);
+        Output.writeAll(svg, files);
+        PrintWriter print = spec.commandLine().getOut();
+        files.keySet().forEach(path -> print.println(Output.name(path)));
+        remarks.forEach(print::println);
+        print.println(LocalCodes.FIRST);
         return Cli.OK;
     }
 }

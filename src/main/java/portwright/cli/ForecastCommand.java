@@ -31,7 +31,7 @@ final class ForecastCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Output.ready(csv, file);
+        Output.paper(csv, "FILE.csv", file);
         Review review = Review.of(Designs.read(file));
         if (!review.firing().forecast().known()) {
             throw new UserError(

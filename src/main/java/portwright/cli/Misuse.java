@@ -39,8 +39,8 @@ final class Misuse {
 
     /** The two lines for a fault in one command's options. */
     static String words(CommandSpec command, String fault) {
-        return (command.parent() == null ? "" : command.name() + ": ") + PlainSigns.shown(fault) + System.lineSeparator() + "See "
-                + command.qualifiedName() + " --help";
+        return (command.parent() == null ? "" : command.name() + ": ") + PlainSigns.shown(fault)
+                + System.lineSeparator() + "See " + command.qualifiedName() + " --help";
     }
 
     private static String unmatched(UnmatchedArgumentException e, CommandSpec command) {

@@ -1,17 +1,15 @@
 package portwright.cli;
 
-import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import portwright.data.LocalCodes;
 import portwright.file.DesignText;
 import portwright.file.Starters;
 
@@ -50,26 +48,15 @@ final class NewCommand implements Callable<Integer> {
                                         .map(n -> " Did you mean " + n + "?")
                                         .orElse("") + " Starters: " + String.join(", ", Starters.names()) + "."));
         write(starter);
-        print.println(out + ": " + starter.get("title").orElse(name)
+        print.println(Output.name(out) + ": " + starter.get("title").orElse(name)
                 + ". Measure your kiln and change the figures before you check it.");
+        print.println(LocalCodes.FIRST);
         return Cli.OK;
     }
 
     private void write(DesignText starter) {
-        try {
-            byte[] bytes = starter.toText().getBytes(StandardCharsets.UTF_8);
-            boolean other = Files.isRegularFile(out)
-                    && Files.size(out) > 0
-                    && !(Files.size(out) == bytes.length && Arrays.equals(Files.readAllBytes(out), bytes));
-            if (other) {
-                throw new UserError(
-                        Cli.MISUSE,
-                        out + ": there is a file of that name already. Nothing was changed. Write to another name.");
-            }
-        } catch (IOException e) {
-            throw new UserError(
-                    Cli.FAULT, out + ": the file that stands there cannot be read (" + e.getMessage() + ").");
-        }
+        Output.ready(out, "NEW.json");
+        OldFile.stands(out, starter.toText().getBytes(StandardCharsets.UTF_8));
         Output.write(out, starter.toText());
     }
 }

@@ -72,7 +72,11 @@ final class ProposeCommand implements Callable<Integer> {
     @Option(names = "--json", description = "one JSON object instead of text")
     private boolean json;
 
-    @Option(names = "-o", required = true, paramLabel = "NEW.json", description = "where to write")
+    @Option(
+            names = "-o",
+            required = true,
+            paramLabel = "NEW.json",
+            description = "where to write, never over an old file")
     private Path out;
 
     @Spec
@@ -80,7 +84,10 @@ final class ProposeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Output.ready(out, file);
+        Output.design(out, file);
+        if (take < 1) {
+            throw UserError.option("--take " + take + ": the first proposal is 1. Write 1 or more.");
+        }
         Wishes wishes;
         try {
             wishes = new Wishes(
@@ -90,7 +97,7 @@ final class ProposeCommand implements Callable<Integer> {
         }
         ReadResult read = Designs.open(file);
         Proposals found = search(read.design(), wishes);
-        if (!found.best().isEmpty() && (take < 1 || take > found.best().size())) {
+        if (!found.best().isEmpty() && take > found.best().size()) {
             throw UserError.option("--take " + take + ": there "
                     + (found.best().size() == 1
                             ? "is 1 proposal."
@@ -141,7 +148,7 @@ final class ProposeCommand implements Callable<Integer> {
         long stops = taken.check().count(Severity.STOP);
         left(read, taken);
         print.println(
-                out + ": proposal " + take + " written"
+                Output.name(out) + ": proposal " + take + " written"
                         + (stops == 0 ? "" : stops == 1 ? ", with 1 stop" : ", with " + stops + " stops")
                         + ". A proposal rests on the measures in the file; check it, and offer up the real parts before drilling.");
     }
@@ -151,7 +158,7 @@ final class ProposeCommand implements Callable<Integer> {
         if (written) {
             put(read, miss);
             left(read, miss);
-            print.println(out + ": the nearest miss written, to look at; what stops it stands above.");
+            print.println(Output.name(out) + ": the nearest miss written, to look at; what stops it stands above.");
         } else {
             print.println("Nothing was written."
                     + (miss == null ? "" : " To look at the nearest miss on paper add --despite-stops."));

@@ -49,7 +49,7 @@ final class RecordCommand implements Callable<Integer> {
             names = "--fit",
             paramLabel = "NEW.json",
             description =
-                    "fit loss factor and leak area to the newest record and write a new design; exit 1 where the record does not tell")
+                    "fit loss factor and leak area to the newest record and write a new design, never over an old file; exit 1 where the record does not tell")
     private Path fit;
 
     @Spec
@@ -57,8 +57,8 @@ final class RecordCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Output.ready(csv, files.toArray(Path[]::new));
-        Output.ready(fit, files.toArray(Path[]::new));
+        Output.paper(csv, "FILE.csv", files.toArray(Path[]::new));
+        Output.design(fit, files.toArray(Path[]::new));
         Output.apart(csv, fit);
         Path designFile = files.get(files.size() - 1);
         for (Path p : files.subList(0, files.size() - 1)) {
@@ -117,7 +117,9 @@ final class RecordCommand implements Callable<Integer> {
 
     private void save(DesignText document, Fit f) {
         if (!f.fits()) {
-            spec.commandLine().getErr().println(fit + ": not written; nothing is fitted: " + f.whyNoLoss() + ".");
+            spec.commandLine()
+                    .getErr()
+                    .println(Output.name(fit) + ": not written; nothing is fitted: " + f.whyNoLoss() + ".");
             return;
         }
         DesignText out = FittedText.put(document, f.lossFactor(), f.leakM2());

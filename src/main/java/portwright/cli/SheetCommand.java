@@ -12,6 +12,7 @@ import picocli.CommandLine.Spec;
 import portwright.check.CheckResult;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
+import portwright.data.LocalCodes;
 import portwright.geometry.KilnGeometry;
 import portwright.model.Design;
 import portwright.model.On;
@@ -84,7 +85,7 @@ final class SheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Output.ready(out, file);
+        Output.paper(out, "FILE.pdf", file);
         SheetOptions options;
         try {
             options = new SheetOptions(Paper.parse(paper), part, face, scaleX, scaleY, despiteStops);
@@ -103,12 +104,13 @@ final class SheetCommand implements Callable<Integer> {
         Output.write(out, print.pdf());
         spec.commandLine()
                 .getOut()
-                .println(out + ": " + print.sheets() + " sheets "
+                .println(Output.name(out) + ": " + print.sheets() + " sheets "
                         + options.paper().words() + ". Print at 100 %, measure the bars, offer up the real burner.");
         if (print.sheets() > MANY) {
             spec.commandLine().getOut().println(fewer(review.geometry()));
         }
         print.remarks().forEach(spec.commandLine().getOut()::println);
+        spec.commandLine().getOut().println(LocalCodes.FIRST);
         return Cli.OK;
     }
 

@@ -33,6 +33,18 @@ public final class AtomicFile {
      * @throws IOException with a sentence for the user when it cannot be written; the old file, if any, is whole and no temporary file is left
      */
     public static void write(Path file, byte[] bytes) throws IOException {
+        try (Staged staged = stage(file, bytes)) {
+            staged.place();
+        }
+    }
+
+    /**
+     * Puts the bytes beside the file, on the disk but not in its place yet; as {@link #write} else. Several files of one set are staged before
+     * the first is placed.
+     *
+     * @throws IOException with a sentence for the user when it cannot be written; no temporary file is left then
+     */
+    public static Staged stage(Path file, byte[] bytes) throws IOException {
         Path target = Files.exists(file) ? file.toRealPath() : followed(file.toAbsolutePath(), 0);
         Path folder = target.getParent();
         if (folder == null || !Files.isDirectory(folder)) {
@@ -48,17 +60,47 @@ public final class AtomicFile {
             throw new IOException(file + " is write-protected");
         }
         sweep(folder);
-        Path temp = folder.resolve(".portwright-" + Maker.me() + UUID.randomUUID() + ".tmp");
+        Staged staged =
+                new Staged(folder.resolve(".portwright-" + Maker.me() + UUID.randomUUID() + ".tmp"), target);
+        boolean whole = false;
         try {
-            fill(temp, bytes);
-            keepPermissions(target, temp);
-            move(temp, target);
+            fill(staged.temp, bytes);
+            keepPermissions(target, staged.temp);
+            whole = true;
+            return staged;
         } catch (FileSystemException e) {
             throw new IOException(reason(e, folder), e);
         } finally {
+            if (!whole) {
+                staged.close();
+            }
+        }
+    }
+
+    /** Bytes that wait beside their file; closed without being placed they are gone. */
+    public static final class Staged implements AutoCloseable {
+        private final Path temp;
+        private final Path target;
+
+        private Staged(Path temp, Path target) {
+            this.temp = temp;
+            this.target = target;
+        }
+
+        /** Takes the old file's place in one step. */
+        public void place() throws IOException {
+            try {
+                move(temp, target);
+            } catch (FileSystemException e) {
+                throw new IOException(reason(e, target.getParent()), e);
+            }
+            forceFolder(target.getParent());
+        }
+
+        @Override
+        public void close() throws IOException {
             Files.deleteIfExists(temp);
         }
-        forceFolder(folder);
     }
 
     private static String reason(FileSystemException e, Path folder) {

@@ -153,6 +153,6 @@ final class MutantCases {
                     ? new String[] {"record", logFile.toString(), design, "--json", "--csv", out + ".csv"}
                     : new String[] {"record", logFile.toString(), design};
         }
-        return new String[] {"propose", design, "--inlets", "2", "--flues", "1", "-o", out + ".json"};
+        return new String[] {"propose", design, "--inlets", "2", "--flues", "1", "-o", out + i + ".json"};
     }
 }

@@ -40,8 +40,8 @@ class OutputLostTest {
                 List.of("new", "--list"),
                 List.of("--help"))) {
             StringWriter err = new StringWriter();
-            int exit = Cli.run(
-                    new PrintWriter(new PrintStream(FULL)), new PrintWriter(err), args.toArray(String[]::new));
+            int exit =
+                    Cli.run(new PrintWriter(new PrintStream(FULL)), new PrintWriter(err), args.toArray(String[]::new));
             assertThat(exit).as(args.toString()).isEqualTo(Cli.MISUSE);
             assertThat(err.toString()).as(args.toString()).contains("The output could not be written");
         }

@@ -133,6 +133,7 @@ class ProposeCommandTest {
             assertThat(p.get("allInside").asDouble()).isBetween(0.0, 1.0);
             assertThat(p.get("ports")).isNotEmpty();
         });
+        Files.delete(folder.resolve("new.json"));
         assertThat(propose("--json", "--inlets", "6", "--inlet-size", "4 in", "--inlets-in", "floor"))
                 .isEqualTo(Cli.STOP);
         root = new ObjectMapper().readTree(said);

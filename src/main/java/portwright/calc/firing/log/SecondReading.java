@@ -31,9 +31,8 @@ final class SecondReading {
 
     /** What a log's reader should know of the column. */
     String words(String first, String second) {
-        String head =
-                "the temperature is read from column \"" + PlainSigns.shown(first) + "\"; \"" + PlainSigns.shown(second)
-                        + "\" is only laid beside it: ";
+        String head = "the temperature is read from column \"" + PlainSigns.shown(first) + "\"; \""
+                + PlainSigns.shown(second) + "\" is only laid beside it: ";
         if (pairs.isEmpty()) {
             return head + "no row has both";
         }
