@@ -49,7 +49,7 @@ public record DamperPlan(
             }
             String step = "step " + (p.step() + 1);
             if (out.isEmpty()) {
-                out.add(at("gas on, " + step + " begins", k[0], p, p.startMm(), fire));
+                out.add(at("gas on, " + step + " begins, chamber before the air", k[0], p, p.startMm(), fire));
             }
             out.add(at(step + " ends", k[1], p, p.endMm(), fire));
         }
@@ -111,7 +111,7 @@ public record DamperPlan(
         return hi;
     }
 
-    /** When and how hot: {@code Gas on, step 3 begins, 1780 °F}. */
+    /** When and how hot: {@code Gas on, step 3 begins, chamber before the air, 1780 °F}. */
     public String head(UnitSystem units) {
         return when.substring(0, 1).toUpperCase(Locale.ROOT) + when.substring(1) + ", "
                 + Degrees.words(kelvin - ZERO_C, units);

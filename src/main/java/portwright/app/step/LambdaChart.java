@@ -120,7 +120,7 @@ final class LambdaChart {
                 CurveNames.LOW_FIRST);
         curves.name(
                 on,
-                List.of("gas-on", Degrees.words(gas.onK() - 273.15, units)),
+                List.of("gas lit, chamber", Degrees.words(gas.onK() - 273.15, units)),
                 Ink.COBALT,
                 TextAlignment.RIGHT,
                 CurveNames.LOW_FIRST);
