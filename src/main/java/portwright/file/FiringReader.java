@@ -57,6 +57,13 @@ final class FiringReader {
         Quantity share = f.value("elements") instanceof Json.Text t && t.value().equals("controller")
                 ? null
                 : f.quantity("elements", Kind.SHARE, Range.SHARE);
+        Atmosphere fire = f.word("atmosphere", Atmosphere.class);
+        if ((heat == Heat.ELECTRIC || heat == Heat.NONE) && fire != null && fire != Atmosphere.OXIDIZING) {
+            f.fault(
+                    "atmosphere",
+                    "no gas burns in this step (\"heat\": \"" + heat.id()
+                            + "\"), so it has no fire. Remove \"atmosphere\", or write \"heat\": \"both\" to burn gas.");
+        }
         return new FiringStep(
                 to,
                 cone,
@@ -67,7 +74,7 @@ final class FiringReader {
                 share,
                 f.has("elements"),
                 f.word("ports", PortsState.class),
-                f.word("atmosphere", Atmosphere.class));
+                fire);
     }
 
     private static String cone(Fields f, String typed) {

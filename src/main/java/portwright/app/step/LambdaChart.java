@@ -121,7 +121,7 @@ final class LambdaChart {
                 CurveNames.LOW_FIRST);
         curves.name(
                 on,
-                List.of("gas-on", Degrees.words(gas.onK() - Celsius.ZERO_C, units)),
+                List.of("gas lit, chamber", Degrees.words(gas.onK() - Celsius.ZERO_C, units)),
                 Ink.COBALT,
                 TextAlignment.RIGHT,
                 CurveNames.LOW_FIRST);

@@ -1,9 +1,11 @@
 package portwright.check.rules.fire;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import portwright.calc.draft.DraftBalance;
+import portwright.calc.draft.InletFlow;
 import portwright.check.Findings;
 import portwright.check.Forbids;
 import portwright.check.Limits;
@@ -56,7 +58,7 @@ public final class ChamberPressure implements Rule {
                     new Measure(at.floorPressure(), "Pa"),
                     new Measure(most, "Pa"),
                     "For " + worst.words() + " even the floor is " + Say.n(at.floorPressure(), 2)
-                            + " Pa over the room: the whole chamber leaks fume with CO.",
+                            + " Pa over the room: the whole chamber leaks fume with CO." + jets(at),
                     remedy);
             return;
         }
@@ -80,6 +82,16 @@ public final class ChamberPressure implements Rule {
                             + tops(at, mm),
                     remedy);
         }
+    }
+
+    /** Inlets that draw air in against that pressure: their gas jets push it in. */
+    private static String jets(DraftBalance b) {
+        return b.inlets().stream()
+                .filter(f -> f.drive() > 0 && !f.spills())
+                .min(Comparator.comparingDouble(InletFlow::drive))
+                .map(f -> " The inlets draw air in all the same, by the push of their gas jets: " + f.name() + " with "
+                        + Say.n(f.drive(), 2) + " Pa more than the chamber's.")
+                .orElse("");
     }
 
     /** Names the wall ports that reach above a height, mm. */

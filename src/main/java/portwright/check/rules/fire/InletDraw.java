@@ -31,7 +31,7 @@ public final class InletDraw implements Rule {
     }
 
     /** Weakest state of one inlet. */
-    record Weakest(InletFlow flow, FireSetting setting) {}
+    record Weakest(InletFlow flow, FireSetting setting, double floorPressure) {}
 
     @Override
     public void check(Review review, Limits limits, Findings out) {
@@ -47,7 +47,7 @@ public final class InletDraw implements Rule {
             for (InletFlow f : state.balance().inlets()) {
                 Weakest w = weakest.get(f.name());
                 if (w == null || f.drive() < w.flow().drive()) {
-                    weakest.put(f.name(), new Weakest(f, s));
+                    weakest.put(f.name(), new Weakest(f, s, state.balance().floorPressure()));
                 }
             }
         }
@@ -56,7 +56,11 @@ public final class InletDraw implements Rule {
         weakest.forEach((name, w) -> {
             double drive = w.flow().drive();
             String where = " For " + w.setting().words() + " the flues are "
-                    + Say.n(w.setting().open() * 100, 0) + " % open.";
+                    + Say.n(w.setting().open() * 100, 0) + " % open."
+                    + (drive > 0 && w.floorPressure() > 0
+                            ? " The pull is what the gas jet pushes over the chamber's own pressure, "
+                                    + Say.n(w.floorPressure(), 2) + " Pa over the room at the floor."
+                            : "");
             if (w.flow().spills()) {
                 Say.add(
                         out,

@@ -14,6 +14,8 @@ import portwright.review.RoomReview;
 
 /** Ceiling or roof over the flues stays cool enough. */
 public final class AboveFlue implements Rule {
+    private static final String OPEN_SKY =
+            "write none as the ceiling under Room where only sky is over the flues; what hangs there (eaves, awning, branch) by its height";
 
     @Override
     public String id() {
@@ -33,6 +35,12 @@ public final class AboveFlue implements Rule {
         }
         if (none) {
             out.lacks(this, "room.place");
+            return;
+        }
+        if (review.design().room() != null
+                && review.room().place() == RoomPlace.OUTDOORS
+                && review.design().room().ceiling() == null) {
+            out.unproven(this, OPEN_SKY, "room.ceiling");
             return;
         }
         double clear = limits.value(id(), "clear") / 1000;

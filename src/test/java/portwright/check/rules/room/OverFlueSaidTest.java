@@ -328,7 +328,11 @@ class OverFlueSaidTest {
     void whatTheCeilingLacks() {
         silent(ABOVE, "");
         lacksAlone(ABOVE, "room.place=-", "room.place");
-        lacksAlone(ABOVE, "room.ceiling=-", "room.ceiling");
+        assertThat(check(ABOVE, "room.ceiling=-").notChecked()).singleElement().satisfies(n -> {
+            assertThat(n.needs()).containsExactly("room.ceiling");
+            assertThat(n.forbids()).isEqualTo(Forbids.LIGHTING);
+            assertThat(n.cause()).contains("none", "only sky");
+        });
         lacksAlone(ABOVE, ceiling(3) + " ; kiln.stand=-", "kiln.stand.height");
         lacksAlone(ABOVE, ceiling(3) + " ; room.temperature=-", "room.temperature");
         lacksAlone(ABOVE, ceiling(3) + " ; room.altitude=-", "room.altitude");
