@@ -208,7 +208,10 @@ public final class CardBuilder {
         }
         if (b.pressure() != null) {
             String typed = b.pressure().typed();
-            parts.add(typed.endsWith("mbar") ? typed : typed + " (" + Format.plain(b.pressure().si() / 100, 1) + " mbar)");
+            parts.add(
+                    typed.endsWith("mbar")
+                            ? typed
+                            : typed + " (" + Format.plain(b.pressure().si() / 100, 1) + " mbar)");
         }
         return String.join(", ", parts);
     }

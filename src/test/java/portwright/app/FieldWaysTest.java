@@ -269,11 +269,7 @@ class FieldWaysTest {
         Toolkit.run(() -> {
             view.go(Step.KILN);
             heading("Elements").fire();
-            doc.edit(
-                    "floor",
-                    t -> t.append(
-                            "kiln.elements",
-                            "{\"name\": \"EF\", \"on\": \"floor\"}"));
+            doc.edit("floor", t -> t.append("kiln.elements", "{\"name\": \"EF\", \"on\": \"floor\"}"));
             heading("EF").fire();
             view.applyCss();
             view.layout();
@@ -282,8 +278,7 @@ class FieldWaysTest {
             var path = box("kiln.elements[" + (doc.text().size("kiln.elements") - 1) + "].path")
                     .control(true);
             assertThat(keysIn()).endsWith(".path");
-            Event.fireEvent(
-                    path, new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.TAB, false, false, false, false));
+            Event.fireEvent(path, new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.TAB, false, false, false, false));
             assertThat(keysIn()).endsWith(".coil");
         });
     }
@@ -291,9 +286,7 @@ class FieldWaysTest {
     @Test
     void outdoorsAsksForNothingThatOnlyARoomHas() {
         Toolkit.run(() -> {
-            doc.edit(
-                    "out",
-                    t -> t.set("room", "{\"place\": \"outdoors\"}"));
+            doc.edit("out", t -> t.set("room", "{\"place\": \"outdoors\"}"));
             view.go(Step.ROOM);
             view.applyCss();
             view.layout();

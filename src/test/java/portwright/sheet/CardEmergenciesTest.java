@@ -57,7 +57,8 @@ class CardEmergenciesTest {
         for (boolean open : List.of(true, false)) {
             assertThat(String.join(" ", Emergency.alarm(open)))
                     .containsSubsequence("Everybody", "call for help", "Then, if safe", "ylinder", "Back");
-            List<String> told = card(kiln().setText("room.place", open ? "open-shed" : "studio")).alarm();
+            List<String> told = card(kiln().setText("room.place", open ? "open-shed" : "studio"))
+                    .alarm();
             assertThat(told).containsSubsequence(Emergency.alarm(open));
         }
         assertThat(String.join(

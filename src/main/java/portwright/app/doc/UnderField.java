@@ -44,13 +44,12 @@ public final class UnderField {
     }
 
     private static String shelf(DesignText t, String at) {
-        boolean sized =
-                switch (t.get(at + ".shape").orElse("")) {
-                    case "polygon" -> t.has(at + ".sides") && t.has(at + ".acrossFlats");
-                    case "rectangle" -> t.has(at + ".width") && t.has(at + ".depth");
-                    case "half" -> t.has(at + ".diameter") && t.has(at + ".turn");
-                    default -> t.has(at + ".diameter");
-                };
+        boolean sized = switch (t.get(at + ".shape").orElse("")) {
+            case "polygon" -> t.has(at + ".sides") && t.has(at + ".acrossFlats");
+            case "rectangle" -> t.has(at + ".width") && t.has(at + ".depth");
+            case "half" -> t.has(at + ".diameter") && t.has(at + ".turn");
+            default -> t.has(at + ".diameter");
+        };
         return sized && t.has(at + ".height")
                 ? ""
                 : "Not measured yet: until its size and height are typed the board does not show the shelf, and nothing about it is checked.";

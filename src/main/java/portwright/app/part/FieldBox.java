@@ -166,8 +166,8 @@ public final class FieldBox extends Steady implements Typed {
             } else if (e.getCode() == KeyCode.TAB && input instanceof TextArea && !e.isControlDown()) {
                 // a box of several lines would write it; with Control it goes on to the next field
                 e.consume();
-                input.fireEvent(new KeyEvent(
-                        KeyEvent.KEY_PRESSED, "", "", KeyCode.TAB, e.isShiftDown(), true, false, false));
+                input.fireEvent(
+                        new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.TAB, e.isShiftDown(), true, false, false));
             } else if (e.getCode() == KeyCode.ESCAPE) {
                 // goes on to the window, which gives the keys back to the board
                 model.revert();

@@ -140,12 +140,10 @@ public final class FormView extends VBox {
         if (s.list()) {
             list(box, s, at);
         } else if (s.template() != null && !doc.text().has(at)) {
-            Button add = Plain.button(
-                    "Add " + s.title().toLowerCase(java.util.Locale.ROOT),
-                    () -> {
-                        doc.edit("add " + s.title(), t -> t.set(at, Templates.fill(t, s)));
-                        HeldKeys.into(this, at);
-                    });
+            Button add = Plain.button("Add " + s.title().toLowerCase(java.util.Locale.ROOT), () -> {
+                doc.edit("add " + s.title(), t -> t.set(at, Templates.fill(t, s)));
+                HeldKeys.into(this, at);
+            });
             Showing.mark(add, at);
             box.getChildren().add(add);
         } else {

@@ -44,9 +44,7 @@ public final class HeldKeys {
     }
 
     private static Held held(Node holder) {
-        return holder == null
-                ? null
-                : new Held(told(holder), holder instanceof FieldBox b ? b.typing() : null);
+        return holder == null ? null : new Held(told(holder), holder instanceof FieldBox b ? b.typing() : null);
     }
 
     /** Gives the keys to what held them. */

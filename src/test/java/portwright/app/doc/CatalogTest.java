@@ -182,10 +182,11 @@ class CatalogTest {
         assertThat(full.read().problems()).isEmpty();
     }
 
-    /** Where the first two lie only a tape tells; the third goes on from them while there is room. */
+    /** Where fresh elements lie only a tape tells; a copy goes on from two of them while there is room. */
     @ParameterizedTest
     @CsvSource({"inch,3 in,5 in,7 in", "metric,75 mm,125 mm,175 mm"})
-    void aFreshElementHasAHeightOnceTwoTellHowFarTheyLieApart(String units, String first, String second, String third) {
+    void aCopiedElementHasAHeightOnceTwoTellHowFarTheyLieApart(
+            String units, String first, String second, String third) {
         DesignText text = Open.starter("octagon-17")
                 .text()
                 .setText("units", units)
@@ -199,10 +200,9 @@ class CatalogTest {
             assertThat(text.read().problems()).isEmpty();
             text = text.setText(fresh, height);
         }
-        text = Templates.append(text, KilnCatalog.elements(), "kiln.elements");
+        text = Copies.element(text, "kiln.elements[1]", "third");
         assertThat(text.get("kiln.elements[2].height")).contains(third);
-        text = Templates.append(text, KilnCatalog.elements(), "kiln.elements");
-        assertThat(text.has("kiln.elements[3].height")).isFalse();
+        assertThat(Templates.above(text)).isEmpty();
     }
 
     @ParameterizedTest

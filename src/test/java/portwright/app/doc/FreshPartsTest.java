@@ -150,7 +150,8 @@ class FreshPartsTest {
         assertThat(check(doc.text()).drilling()).isNotEqualTo(Verdict.CLEAR);
         FieldSpec path = KilnCatalog.elements().fields().get(4);
         assertThat(UnderField.of(doc, at, path).get()).startsWith("Not measured yet");
-        assertThat(new FieldModel(doc, at, path).commit("-2 in, 0 in\n2 in, 0 in")).isTrue();
+        assertThat(new FieldModel(doc, at, path).commit("-2 in, 0 in\n2 in, 0 in"))
+                .isTrue();
         assertThat(UnderField.of(doc, at, path).get()).isEmpty();
         assertThat(asks(doc.text(), at + ".groove")).contains("element-clearance");
     }
