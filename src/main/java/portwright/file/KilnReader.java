@@ -161,9 +161,6 @@ final class KilnReader {
             f.refuse("panels", "belongs to wall elements; an element on the " + on.id() + " has \"path\".");
         }
         if (on == null || !wall) {
-            if (on != null) {
-                f.need("path", "[[\"x\", \"y\"], [\"x\", \"y\"]]");
-            }
             path = path(f);
         } else {
             f.refuse("path", "belongs to floor and lid elements; a wall element has \"height\".");
@@ -171,11 +168,9 @@ final class KilnReader {
         Groove groove = f.object("groove", g -> groove(g, on));
         Quantity coil = f.quantity("coil", Kind.LENGTH, Range.THICKNESS);
         Tails tails = f.object("tails", t -> {
-            t.need("panel", "1");
             Integer panel = t.integer("panel", 1, 1000);
-            Place at = t.needPlace("at");
-            Quantity d = t.quantity("diameter", Kind.LENGTH, Range.THICKNESS);
-            return panel == null || at == null ? null : new Tails(panel, at, d);
+            Place at = t.place("at");
+            return new Tails(panel, at, t.quantity("diameter", Kind.LENGTH, Range.THICKNESS));
         });
         return new ElementRun(name, on, height, panels, path, groove, coil, tails);
     }

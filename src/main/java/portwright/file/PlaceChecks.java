@@ -151,7 +151,10 @@ final class PlaceChecks {
                 }
             }
         }
-        if (e.tails() != null && panel(e.tails().panel(), path + ".tails.panel")) {
+        if (e.tails() != null
+                && e.tails().panel() != null
+                && panel(e.tails().panel(), path + ".tails.panel")
+                && e.tails().at() != null) {
             onPanel(e.tails().panel(), e.tails().at(), path + ".tails.at");
         }
         if (e.on() == null) {

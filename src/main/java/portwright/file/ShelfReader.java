@@ -18,18 +18,12 @@ final class ShelfReader {
         boolean round = shape == ShelfShape.ROUND || shape == ShelfShape.HALF;
         boolean polygon = shape == ShelfShape.POLYGON;
         boolean rectangle = shape == ShelfShape.RECTANGLE;
-        if (polygon) {
-            f.need("sides", "8");
-        }
         Integer sides = own(f, "sides", any || polygon, shape) ? f.integer("sides", 4, 64) : null;
-        Quantity diameter = length(f, "diameter", round, any, shape);
-        Quantity flats = length(f, "acrossFlats", polygon, any, shape);
-        Quantity width = length(f, "width", rectangle, any, shape);
-        Quantity depth = length(f, "depth", rectangle, any, shape);
+        Quantity diameter = length(f, "diameter", any || round, shape);
+        Quantity flats = length(f, "acrossFlats", any || polygon, shape);
+        Quantity width = length(f, "width", any || rectangle, shape);
+        Quantity depth = length(f, "depth", any || rectangle, shape);
         Quantity turn = f.quantity("turn", Kind.ANGLE, Range.ANY);
-        if (shape == ShelfShape.HALF) {
-            f.need("turn", "\"0 deg\" (the bearing of the round side)");
-        }
         Quantity height = f.quantity("height", Kind.LENGTH, Range.DISTANCE);
         Quantity thickness = f.quantity("thickness", Kind.LENGTH, Range.THICKNESS);
         Place at = f.place("at");
@@ -39,11 +33,8 @@ final class ShelfReader {
                 name, shape, diameter, sides, flats, width, depth, turn, height, thickness, at, posts, postSize);
     }
 
-    private static Quantity length(Fields f, String name, boolean needed, boolean any, ShelfShape shape) {
-        if (needed) {
-            return f.needQuantity(name, Kind.LENGTH, Range.SIZE);
-        }
-        return own(f, name, any, shape) ? f.quantity(name, Kind.LENGTH, Range.SIZE) : null;
+    private static Quantity length(Fields f, String name, boolean known, ShelfShape shape) {
+        return own(f, name, known, shape) ? f.quantity(name, Kind.LENGTH, Range.SIZE) : null;
     }
 
     private static boolean own(Fields f, String name, boolean known, ShelfShape shape) {

@@ -130,7 +130,7 @@ public final class KilnCatalog {
                 FormSpec.object(
                         "tails",
                         "Tails",
-                        "{\"panel\": 1, \"at\": [\"{0 in|0 mm}\", \"{height}\"], \"diameter\": \"{1/2 in|12 mm}\"}",
+                        "{}",
                         List.of(
                                 FieldSpec.of("panel", "panel", Type.WHOLE, "e.g. 1"),
                                 place("place"),
@@ -169,7 +169,7 @@ public final class KilnCatalog {
         return FormSpec.list(
                 "shelves",
                 "Shelves",
-                "{\"name\": \"{name}\", \"shape\": \"round\", \"diameter\": \"{7 in|180 mm}\", \"height\": \"{3 in|75 mm}\", \"thickness\": \"{5/8 in|16 mm}\", \"at\": [\"{0 in|0 mm}\", \"{0 in|0 mm}\"]}",
+                "{\"name\": \"{name}\", \"shape\": \"round\"}",
                 List.of(
                         text("name", "name"),
                         word("shape", "shape", ShelfShape.class),

@@ -5,6 +5,7 @@ import java.util.List;
 import portwright.model.ElementRun;
 import portwright.model.Groove;
 import portwright.model.On;
+import portwright.model.Tails;
 import portwright.units.Quantity;
 
 /** Grooves, coils and tails of the heating elements, and which fields are missing for them. */
@@ -30,8 +31,9 @@ final class ElementShapes {
                 onSlab(e, field, height);
             }
             if (e.tails() != null) {
-                if (e.tails().diameter() == null) {
-                    grooveLacks.add(field + ".tails.diameter");
+                String lacks = lacks(e.tails());
+                if (lacks != null) {
+                    grooveLacks.add(field + ".tails." + lacks);
                 } else {
                     Face face = new Face(On.WALL, e.tails().panel(), true);
                     tails.add(new TailHole(
@@ -43,6 +45,11 @@ final class ElementShapes {
                 }
             }
         }
+    }
+
+    /** What of the tails is not measured yet; null for nothing. */
+    private static String lacks(Tails t) {
+        return t.panel() == null ? "panel" : t.at() == null ? "at" : t.diameter() == null ? "diameter" : null;
     }
 
     private void onWall(ElementRun e, String field, List<Panel> panels) {

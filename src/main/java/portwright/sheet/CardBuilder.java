@@ -211,7 +211,11 @@ public final class CardBuilder {
             parts.add("jet " + b.jet().typed());
         }
         if (b.pressure() != null) {
-            parts.add(b.pressure().typed() + " (" + Format.plain(b.pressure().si() / 100, 1) + " mbar)");
+            String typed = b.pressure().typed();
+            parts.add(
+                    typed.endsWith("mbar")
+                            ? typed
+                            : typed + " (" + Format.plain(b.pressure().si() / 100, 1) + " mbar)");
         }
         return String.join(", ", parts);
     }

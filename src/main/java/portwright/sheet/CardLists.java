@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import portwright.check.CheckResult;
 import portwright.check.Finding;
 import portwright.data.Caution;
+import portwright.data.Emergency;
 import portwright.data.SafetyNumber;
 import portwright.review.LightingLimits;
 
@@ -95,14 +96,7 @@ record CardLists(
                         "Plate off, ports open; stay clear.",
                         "Look why: " + WHY + ".",
                         "Relight after " + wait + ", meter over " + meter + "."),
-                List.of(
-                        openAir
-                                ? "Everybody upwind. At 100 ppm too. Ill: away, call for help."
-                                : "Everybody out. At 100 ppm too. Ill: out, call for help.",
-                        openAir
-                                ? "Cylinder, breaker off; upwind."
-                                : "From outside: cylinder, breaker off; fan stays on.",
-                        openAir ? "Back under 20 ppm only." : "Back in under 20 ppm only."));
+                Emergency.alarm(openAir));
     }
 
     /** The lists of a firing that is to cool while gas burns. */

@@ -168,9 +168,9 @@ class FieldWaysTest {
         });
     }
 
-    /** A step's fields are built anew when its heading changes; the one that Tab went to hears the next letter at once. */
+    /** A step's heading changes with its figures; the field that Tab went to hears the next letter at once. */
     @Test
-    void aFieldThatIsBuiltAnewHearsTheNextLetter() {
+    void theFieldThatTabWentToHearsTheNextLetter() {
         Toolkit.run(() -> {
             view.go(Step.FIRING);
             view.stepView(Step.FIRING).reveal("firing.steps[2].rate");
@@ -183,6 +183,123 @@ class FieldWaysTest {
             Event.fireEvent(
                     hold, new KeyEvent(KeyEvent.KEY_TYPED, "2", "", KeyCode.UNDEFINED, false, false, false, false));
             assertThat(hold.getText()).isEqualTo("2");
+        });
+    }
+
+    /** What is being typed stays, with its caret, when the form round it is built anew, and is not taken half typed. */
+    @Test
+    void whatIsBeingTypedOutlivesANewForm() {
+        Toolkit.run(() -> {
+            view.go(Step.FIRING);
+            view.stepView(Step.FIRING).reveal("firing.steps[2].rate");
+            String before = doc.text().getJson("firing.steps[2]").orElseThrow();
+            TextField rate = (TextField) box("firing.steps[2].rate").control(true);
+            rate.setText("110 °F");
+            rate.selectRange(3, 3);
+            doc.edit(
+                    "one more",
+                    t -> t.append("firing.steps", t.getJson("firing.steps[1]").orElseThrow()));
+            TextField now = (TextField) open.stage().getScene().getFocusOwner();
+            assertThat(keysIn()).isEqualTo("firing.steps[2].rate");
+            assertThat(now).isNotSameAs(rate);
+            assertThat(now.getText()).isEqualTo("110 °F");
+            assertThat(now.getCaretPosition()).isEqualTo(3);
+            assertThat(doc.text().getJson("firing.steps[2]")).contains(before);
+            now.setText("110 °F/h");
+            box("firing.steps[2].hold").control(true);
+            assertThat(doc.text().get("firing.steps[2].rate")).contains("110 °F/h");
+        });
+    }
+
+    /** A step's own figures change its heading, not its form. */
+    @Test
+    void aTypedFigureOfAStepLeavesItsFormStanding() {
+        Toolkit.run(() -> {
+            view.go(Step.FIRING);
+            view.stepView(Step.FIRING).reveal("firing.steps[2].rate");
+            FieldBox rate = box("firing.steps[2].rate");
+            assertThat(rate.model().commit("110 °F/h")).isTrue();
+            assertThat(box("firing.steps[2].rate")).isSameAs(rate);
+            assertThat(heading("3  ").getText()).contains("110 °F/h");
+        });
+    }
+
+    @Test
+    void addTailsLeadsToTheTails() {
+        Toolkit.run(() -> {
+            view.go(Step.KILN);
+            doc.edit("none", t -> t.remove("kiln.elements[4].tails"));
+            heading("Elements").fire();
+            heading("E5").fire();
+        });
+        Toolkit.run(() -> {
+            view.applyCss();
+            view.layout();
+            Button add = view.lookupAll(".plain-button").stream()
+                    .filter(n -> n instanceof Button b && b.getText().equals("Add tails"))
+                    .map(Button.class::cast)
+                    .findFirst()
+                    .orElseThrow();
+            add.requestFocus();
+            add.fire();
+        });
+        Toolkit.until(() -> keysIn().equals("kiln.elements[4].tails.panel"));
+        Toolkit.run(() -> assertThat(doc.selected()).isEqualTo("E5"));
+    }
+
+    /** A click that falls on Delete because the form has just moved under the mouse takes nothing away. */
+    @Test
+    void deleteIsDeafWhileTheFormIsNew() {
+        Toolkit.run(() -> {
+            view.go(Step.KILN);
+            heading("Elements").fire();
+            heading("E5").fire();
+            Button delete = view.lookupAll(".plain-button").stream()
+                    .filter(n -> n instanceof Button b && b.getText().equals("Delete E5"))
+                    .map(Button.class::cast)
+                    .findFirst()
+                    .orElseThrow();
+            Mouse.send(delete, MouseEvent.MOUSE_PRESSED, 5, 5, false);
+            assertThat(delete.isArmed()).isFalse();
+        });
+    }
+
+    @Test
+    void tabLeavesABoxOfSeveralLines() {
+        Toolkit.run(() -> {
+            view.go(Step.KILN);
+            heading("Elements").fire();
+            doc.edit("floor", t -> t.append("kiln.elements", "{\"name\": \"EF\", \"on\": \"floor\"}"));
+            heading("EF").fire();
+            view.applyCss();
+            view.layout();
+        });
+        Toolkit.run(() -> {
+            var path = box("kiln.elements[" + (doc.text().size("kiln.elements") - 1) + "].path")
+                    .control(true);
+            assertThat(keysIn()).endsWith(".path");
+            Event.fireEvent(path, new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.TAB, false, false, false, false));
+            assertThat(keysIn()).endsWith(".coil");
+        });
+    }
+
+    @Test
+    void outdoorsAsksForNothingThatOnlyARoomHas() {
+        Toolkit.run(() -> {
+            doc.edit("out", t -> t.set("room", "{\"place\": \"outdoors\"}"));
+            view.go(Step.ROOM);
+            view.applyCss();
+            view.layout();
+            List<String> asked = view.lookupAll("*").stream()
+                    .filter(FieldBox.class::isInstance)
+                    .map(n -> ((FieldBox) n).model().path())
+                    .toList();
+            assertThat(asked)
+                    .contains("room.place", "room.wind")
+                    .doesNotContain("room.volume", "room.ventilator", "room.joinedVolume", "room.infiltration");
+            assertThat(new FieldModel(doc, "room", Catalog.room().fields().get(0)).commit("studio"))
+                    .isTrue();
+            assertThat(box("room.volume").isVisible()).isTrue();
         });
     }
 

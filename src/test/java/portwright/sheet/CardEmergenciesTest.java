@@ -2,9 +2,13 @@ package portwright.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import portwright.check.rules.RuleBook;
+import portwright.data.Emergency;
 import portwright.data.LimitTable;
 import portwright.file.DesignText;
 import portwright.file.Starters;
@@ -38,6 +42,32 @@ class CardEmergenciesTest {
                     .as(place)
                     .contains("At 100 ppm", "Ill:", "call for help");
         }
+    }
+
+    /** People first, then the gas where it is reached safely, in one order on page, card and window: fire-service practice (common practice, no source). */
+    @Test
+    void peopleLeaveBeforeTheGasIsShut() throws IOException {
+        String page = Files.readString(Path.of("SAFETY.md"));
+        List<Emergency> all = Emergency.all();
+        int from = page.indexOf("## " + Emergency.HEADING + "\n");
+        assertThat(from).isPositive();
+        String part = page.substring(from, page.indexOf("\n## ", from + 3));
+        assertThat(part.lines().filter(l -> l.matches("\\d+\\. .*")).map(l -> l.replaceFirst("\\d+\\. ", "")))
+                .containsExactlyElementsOf(all.stream().map(Emergency::words).toList());
+        for (boolean open : List.of(true, false)) {
+            assertThat(String.join(" ", Emergency.alarm(open)))
+                    .containsSubsequence("Everybody", "call for help", "Then, if safe", "ylinder", "Back");
+            List<String> told = card(kiln().setText("room.place", open ? "open-shed" : "studio"))
+                    .alarm();
+            assertThat(told).containsSubsequence(Emergency.alarm(open));
+        }
+        assertThat(String.join(
+                        " ",
+                        all.stream()
+                                .filter(e -> e.what().equals("alarm"))
+                                .map(Emergency::words)
+                                .toList()))
+                .containsSubsequence("everybody out", "call for help", "shut the cylinder", "reached safely", "20 ppm");
     }
 
     @Test

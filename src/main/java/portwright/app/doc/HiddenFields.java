@@ -8,6 +8,9 @@ import portwright.form.KilnCatalog;
 
 /** Fields that the design's own choices rule out: a form does not show them. */
 public final class HiddenFields {
+    /** What only a room has. */
+    private static final List<String> IN_A_ROOM = List.of("volume", "ventilator", "infiltration", "joinedVolume");
+
     private HiddenFields() {}
 
     /** Whether a field of a form at a path is ruled out. */
@@ -15,6 +18,11 @@ public final class HiddenFields {
         if (s.path().equals("kiln.plan")) {
             return !KilnCatalog.planFields(t.get(at + ".shape").orElse("polygon"))
                     .contains(f.key());
+        }
+        if (s.path().equals("room")) {
+            return t.get(at + ".place").orElse("").equals("outdoors")
+                    && IN_A_ROOM.contains(f.key())
+                    && !t.has(at + "." + f.key());
         }
         String on = t.get(at + ".on").orElse("");
         if (f.key().equals("panel") && !on.isEmpty()) {

@@ -88,24 +88,13 @@ final class Switches {
     }
 
     private static DesignText element(DesignText t, String base, String on) {
-        boolean inch = Moves.units(t) == portwright.model.UnitSystem.INCH;
         if (on.equals("wall")) {
             return t.remove(base + ".path").remove(base + ".groove.width");
         }
-        DesignText s = t.remove(base + ".height")
+        return t.remove(base + ".height")
                 .remove(base + ".panels")
                 .remove(base + ".groove.height")
                 .remove(base + ".groove.slope");
-        if (!s.has(base + ".path")) {
-            s = s.set(
-                    base + ".path",
-                    inch
-                            ? "[[\"-4 in\", \"0 in\"], [\"4 in\", \"0 in\"]]"
-                            : "[[\"-100 mm\", \"0 mm\"], [\"100 mm\", \"0 mm\"]]");
-        }
-        return s.has(base + ".groove") && !s.has(base + ".groove.width")
-                ? s.setText(base + ".groove.width", inch ? "5/8 in" : "16 mm")
-                : s;
     }
 
     /** The tails of a wall element go up and down with it. */
@@ -134,10 +123,13 @@ final class Switches {
         String wide = t.get(base + ".diameter")
                 .or(() -> t.get(base + ".acrossFlats"))
                 .or(() -> t.get(base + ".width"))
-                .orElse(Moves.units(t) == portwright.model.UnitSystem.INCH ? "14 in" : "350 mm");
+                .orElse(null);
         DesignText s = t;
         for (String key : List.of("diameter", "sides", "acrossFlats", "width", "depth")) {
             s = s.remove(base + "." + key);
+        }
+        if (wide == null) {
+            return s;
         }
         return switch (shape) {
             case "round" -> s.setText(base + ".diameter", wide);

@@ -19,11 +19,6 @@ public final class Templates {
 
     /** The template with lengths of the document's system and a name that is still free. */
     public static String fill(DesignText text, FormSpec form) {
-        return fill(text, form, "");
-    }
-
-    /** The same for a part inside another, at a path: {@code {height}} stands for the height of that other. */
-    public static String fill(DesignText text, FormSpec form, String at) {
         String json = inSystem(text, form.template());
         String stem = switch (form.path()) {
             case "kiln.elements" -> "element";
@@ -33,38 +28,16 @@ public final class Templates {
             case "burners" -> "burner";
             default -> "part";
         };
-        int cut = Math.max(0, at.lastIndexOf('.'));
-        String usual = Moves.units(text) == UnitSystem.INCH ? "3 in" : "75 mm";
-        return json.replace(
-                        "{height}", text.get(at.substring(0, cut) + ".height").orElse(usual))
-                .replace("{name}", free(text, stem))
-                .replace("{inlet}", freeInlet(text));
+        return json.replace("{name}", free(text, stem)).replace("{inlet}", freeInlet(text));
     }
 
-    /**
-     * A list with a fresh part at its end. An element goes on from the last one where that lies in the wall: groove, coil and panels are its own,
-     * and its height where two tell how far they lie apart. One more burner is like the first. A list of fittings that begins is not complete.
-     */
+    /** A list with a fresh part at its end, with no measure of another. One more burner is like the first. A list of fittings that begins is not complete. */
     public static DesignText append(DesignText text, FormSpec form, String list) {
         DesignText fresh = text.append(list, fill(text, form));
         if (list.equals("kiln.fittings") && text.size(list) == 0) {
             return fresh.set("kiln.fittingsComplete", "false");
         }
-        if (list.equals("burners") && text.size(list) > 0) {
-            return another(text, fresh);
-        }
-        String last = list + "[" + (text.size(list) - 1) + "]";
-        if (!list.equals("kiln.elements")
-                || text.size(list) == 0
-                || !text.get(last + ".on").orElse("").equals("wall")) {
-            return fresh;
-        }
-        String made = list + "[" + text.size(list) + "]";
-        DesignText t = text.append(list, text.getJson(last).orElseThrow());
-        t = t.setText(made + ".name", fresh.get(made + ".name").orElseThrow());
-        String above = above(text);
-        t = above.isEmpty() ? t.remove(made + ".height") : t.setText(made + ".height", above);
-        return t.has(made + ".tails") ? t.remove(made + ".tails") : t;
+        return list.equals("burners") && text.size(list) > 0 ? another(text, fresh) : fresh;
     }
 
     /** One more burner is like the first, under its own port. */

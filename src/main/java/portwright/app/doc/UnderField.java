@@ -23,7 +23,36 @@ public final class UnderField {
                     ? ""
                     : "Not measured yet: until it is typed the board does not show the element, and no clearance to it is checked.";
         }
+        if (f.key().equals("path") && at.matches("kiln\\.elements\\[\\d+\\]")) {
+            return () -> doc.text().has(at + ".path")
+                    ? ""
+                    : "Not measured yet: until its points are typed the board does not show the element, and no clearance to it is checked.";
+        }
+        if (f.key().equals("at") && at.endsWith(".tails")) {
+            return () -> tails(doc.text(), at);
+        }
+        if (f.key().equals("at") && at.startsWith("shelves")) {
+            return () -> shelf(doc.text(), at);
+        }
         return f.key().equals("depth") && at.endsWith(".groove") ? () -> groove(doc.text(), at) : null;
+    }
+
+    private static String tails(DesignText t, String at) {
+        return t.has(at + ".panel") && t.has(at + ".at") && t.has(at + ".diameter")
+                ? ""
+                : "Not measured yet: until panel, place and hole are typed the board does not show the tails, and no clearance to them is checked.";
+    }
+
+    private static String shelf(DesignText t, String at) {
+        boolean sized = switch (t.get(at + ".shape").orElse("")) {
+            case "polygon" -> t.has(at + ".sides") && t.has(at + ".acrossFlats");
+            case "rectangle" -> t.has(at + ".width") && t.has(at + ".depth");
+            case "half" -> t.has(at + ".diameter") && t.has(at + ".turn");
+            default -> t.has(at + ".diameter");
+        };
+        return sized && t.has(at + ".height")
+                ? ""
+                : "Not measured yet: until its size and height are typed the board does not show the shelf, and nothing about it is checked.";
     }
 
     private static String fitting(DesignText t, String at) {

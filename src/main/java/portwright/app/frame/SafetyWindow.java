@@ -21,9 +21,10 @@ import javafx.stage.Window;
 import portwright.app.part.Sign;
 import portwright.check.Severity;
 import portwright.data.Caution;
+import portwright.data.Emergency;
 import portwright.data.LocalCodes;
 
-/** The list of all cautions, by the moment of the work at which they matter. */
+/** The list of all cautions, by the moment of the work at which they matter, and what is done when something goes wrong. */
 final class SafetyWindow {
     private static final double WIDTH_PX = 820;
     private static final double HEIGHT_PX = 640;
@@ -43,6 +44,10 @@ final class SafetyWindow {
                     .filter(c -> c.moment() == m)
                     .forEach(c -> list.getChildren().add(row(c)));
         }
+        Label wrong = words(Emergency.HEADING, "board-heading");
+        wrong.setStyle("-fx-padding: 12 0 2 0;");
+        list.getChildren().add(wrong);
+        Emergency.all().forEach(e -> list.getChildren().add(words(e.words(), "slip-text")));
         ScrollPane scroll = new ScrollPane(list);
         scroll.setFitToWidth(true);
         scroll.setHbarPolicy(ScrollPane.ScrollBarPolicy.NEVER);

@@ -3,6 +3,8 @@ package portwright.app.frame;
 import java.util.Comparator;
 import javafx.geometry.Insets;
 import javafx.scene.Node;
+import javafx.scene.Parent;
+import javafx.scene.control.Button;
 import javafx.scene.control.ScrollPane;
 import javafx.scene.layout.Pane;
 import javafx.scene.layout.Region;
@@ -117,12 +119,15 @@ final class ScrollHold {
                 .filter(n -> n.isManaged() && n.isHover())
                 .findFirst()
                 .orElse(anchor);
+        Node under = held == anchor ? under(anchor) : null;
         double was = y(held) - px();
+        double wasUnder = under == null ? 0 : topOf(under) - px();
         laying = true;
         layout.run();
         content.layout();
         if (!free) {
-            double px = y(held) - was;
+            boolean there = under != null && FocusIn.within(under, content);
+            double px = there ? topOf(under) - wasUnder : y(held) - was;
             if (px < 0 && pane.isHover()) {
                 room(roomPx - px);
                 layout.run();
@@ -133,6 +138,16 @@ final class ScrollHold {
         }
         free = false;
         laying = false;
+    }
+
+    /** The button of a form under the mouse; null where there is none. */
+    private static Node under(Parent in) {
+        for (Node n : in.getChildrenUnmodifiable()) {
+            if (n.isHover() && n.isManaged()) {
+                return n instanceof Button ? n : n instanceof Parent p ? under(p) : null;
+            }
+        }
+        return null;
     }
 
     private double y(Node n) {

@@ -163,6 +163,11 @@ public final class FieldBox extends Steady implements Typed {
                     refreshNow();
                 }
                 e.consume();
+            } else if (e.getCode() == KeyCode.TAB && input instanceof TextArea && !e.isControlDown()) {
+                // a box of several lines would write it; with Control it goes on to the next field
+                e.consume();
+                input.fireEvent(
+                        new KeyEvent(KeyEvent.KEY_PRESSED, "", "", KeyCode.TAB, e.isShiftDown(), true, false, false));
             } else if (e.getCode() == KeyCode.ESCAPE) {
                 // goes on to the window, which gives the keys back to the board
                 model.revert();
@@ -189,6 +194,33 @@ public final class FieldBox extends Steady implements Typed {
             model.commit(input.getText() == null ? "" : input.getText());
         }
         refreshNow();
+    }
+
+    /**
+     * What is being typed and not taken yet.
+     *
+     * @param words as they stand
+     * @param anchor where the selection begins
+     * @param caret where it goes on
+     */
+    record Typing(String words, int anchor, int caret) {}
+
+    /** Hands over what is being typed, for the field that is built in its place: this one takes nothing more. Null while nothing is. */
+    Typing typing() {
+        if (input == null || !written || !input.isFocused()) {
+            return null;
+        }
+        written = false;
+        return new Typing(input.getText(), input.getAnchor(), input.getCaretPosition());
+    }
+
+    /** Goes on with what was being typed; does nothing for null. */
+    void resume(Typing t) {
+        if (t != null && input != null) {
+            input.setText(t.words());
+            input.selectRange(t.anchor(), t.caret());
+            written = true;
+        }
     }
 
     /** Shows the model; leaves a field alone that someone is typing in. */

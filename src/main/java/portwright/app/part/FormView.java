@@ -34,6 +34,7 @@ public final class FormView extends VBox {
     private final String path;
     private final Set<String> open = new HashSet<>();
     private String signature = "";
+    private long built;
     private List<String> names = List.of();
     private final List<Runnable> refreshers = new ArrayList<>();
 
@@ -74,7 +75,8 @@ public final class FormView extends VBox {
             signature = now;
             refreshers.clear();
             Runnable place = Showing.kept(this);
-            String held = HeldKeys.in(this);
+            HeldKeys.Held held = HeldKeys.in(this);
+            built = System.nanoTime();
             getChildren().clear();
             build(this, spec, path);
             HeldKeys.giveBack(this, held);
@@ -121,11 +123,8 @@ public final class FormView extends VBox {
     private String shapeOne(FormSpec s, String at) {
         DesignText t = doc.text();
         StringBuilder b = new StringBuilder().append(t.has(at));
-        for (String key : List.of("shape", "on", "kind")) {
+        for (String key : List.of("shape", "on", "kind", "place")) {
             b.append(t.get(at + "." + key).orElse("-"));
-        }
-        if (!s.path().isEmpty() && List.of("steps", "openings").contains(s.path())) {
-            b.append(Headings.summary(t, s, at));
         }
         for (FormSpec in : s.inner()) {
             b.append(shape(in, join(at, in.path())));
@@ -141,9 +140,10 @@ public final class FormView extends VBox {
         if (s.list()) {
             list(box, s, at);
         } else if (s.template() != null && !doc.text().has(at)) {
-            Button add = Plain.button(
-                    "Add " + s.title().toLowerCase(java.util.Locale.ROOT),
-                    () -> doc.edit("add " + s.title(), t -> t.set(at, Templates.fill(t, s, at))));
+            Button add = Plain.button("Add " + s.title().toLowerCase(java.util.Locale.ROOT), () -> {
+                doc.edit("add " + s.title(), t -> t.set(at, Templates.fill(t, s)));
+                HeldKeys.into(this, at);
+            });
             Showing.mark(add, at);
             box.getChildren().add(add);
         } else {
@@ -198,6 +198,7 @@ public final class FormView extends VBox {
                 // its words may be long: they wrap, the fields beside them keep their breadth
                 delete.setMinWidth(0);
                 delete.setWrapText(true);
+                HeldKeys.deafAfter(delete, () -> built);
                 delete.setMinHeight(USE_PREF_SIZE);
                 follow(() -> delete.setText("Delete " + name.get()));
                 inner.getChildren().add(delete);

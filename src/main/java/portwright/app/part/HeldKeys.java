@@ -1,39 +1,58 @@
 package portwright.app.part;
 
 import java.util.Optional;
+import java.util.function.LongSupplier;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
 import javafx.scene.input.KeyCode;
+import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Pane;
 
 /** Which heading or field of a form holds the keys, so that it gets them back when the form is built anew. */
 public final class HeldKeys {
+    /** A click so soon after a form was built anew was meant for what lay there before, ns. */
+    private static final long DEAF_NS = 600_000_000L;
+
     private HeldKeys() {}
 
     /**
-     * Words of the heading without its arrow, or path of the field; null when the form does not hold the keys. The form takes the keys meanwhile:
-     * were their holder removed with them, the toolkit would give them to the next node anywhere and scroll there.
+     * What holds the keys.
+     *
+     * @param told words of the heading without its arrow, or path of the field
+     * @param typing what is being typed in the field and not taken yet; null for nothing
      */
-    static String in(Pane form) {
+    record Held(String told, FieldBox.Typing typing) {}
+
+    /**
+     * What of a form holds the keys; null when nothing in it does. The form takes the keys meanwhile: were their holder removed with them, the
+     * toolkit would give them to the next node anywhere and scroll there.
+     */
+    static Held in(Pane form) {
         Node owner = form.getScene() == null ? null : form.getScene().getFocusOwner();
-        String held = null;
-        for (Node n = owner; n != null; n = n.getParent()) {
-            if (n == form) {
+        Node holder = null;
+        for (Node n = owner; n != null && n != form; n = n.getParent()) {
+            holder = holder == null && told(n) != null ? n : holder;
+            if (n.getParent() == form) {
+                Held held = held(holder);
                 form.requestFocus();
                 return held;
             }
-            held = held == null ? told(n) : held;
         }
         return null;
     }
 
+    private static Held held(Node holder) {
+        return holder == null ? null : new Held(told(holder), holder instanceof FieldBox b ? b.typing() : null);
+    }
+
     /** Gives the keys to what held them. */
-    static void giveBack(Pane form, String held) {
-        if (held == null) {
+    static void giveBack(Pane form, Held was) {
+        if (was == null) {
             return;
         }
+        String held = was.told();
         // a control hears keys only once it has its skin: what is typed before the next frame would be lost
         form.applyCss();
         Optional<Node> same =
@@ -45,6 +64,7 @@ public final class HeldKeys {
                 .ifPresent(n -> {
                     if (n instanceof FieldBox b) {
                         b.control(true);
+                        b.resume(was.typing());
                     } else {
                         n.requestFocus();
                     }
@@ -65,12 +85,22 @@ public final class HeldKeys {
     /** Builds what a box holds anew; the field that held the keys gets them back, unless it is gone. */
     public static void keep(Pane box, Runnable build) {
         Node owner = box.getScene() == null ? null : box.getScene().getFocusOwner();
-        String held = null;
+        Node holder = null;
         for (Node n = owner; n != null && n != box; n = n.getParent()) {
-            held = held == null && n instanceof FieldBox ? told(n) : held;
+            holder = holder == null && n instanceof FieldBox ? n : holder;
         }
+        Held held = held(holder);
         build.run();
         giveBack(box, held);
+    }
+
+    /** A button that takes something out of the design hears no mouse just after its form was built. */
+    static void deafAfter(Button b, LongSupplier builtNs) {
+        b.addEventFilter(MouseEvent.MOUSE_PRESSED, e -> {
+            if (System.nanoTime() - builtNs.getAsLong() < DEAF_NS) {
+                e.consume();
+            }
+        });
     }
 
     private static String told(Node n) {

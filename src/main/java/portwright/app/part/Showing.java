@@ -30,7 +30,7 @@ public interface Showing {
         return () -> back.ifPresent(b -> Platform.runLater(() -> {
             b.run();
             Node owner = form.getScene() == null ? null : form.getScene().getFocusOwner();
-            if (owner != null && around(owner).equals(in)) {
+            if (owner != null && owner != form && around(owner).equals(in)) {
                 in.get().stay(owner);
             }
         }));

@@ -129,13 +129,6 @@ class FieldModelTest {
     }
 
     @Test
-    void freshTailsStandAtTheHeightOfTheirElement() {
-        FormSpec tails = KilnCatalog.elements().inner().get(1);
-        String height = doc.text().get("kiln.elements[2].height").orElseThrow();
-        assertThat(Templates.fill(doc.text(), tails, "kiln.elements[2].tails")).contains("\"" + height + "\"");
-    }
-
-    @Test
     void electricPowerIsToldInKilowattsAlone() {
         Document doc = Open.starter("octagon-17");
         FieldModel power = field(doc, "kiln", KilnCatalog.chamber(), "power");

@@ -15,7 +15,9 @@ import portwright.data.LimitTable;
 import portwright.file.DesignText;
 import portwright.form.Catalog;
 import portwright.form.FieldSpec;
+import portwright.form.FormSpec;
 import portwright.form.KilnCatalog;
+import portwright.model.On;
 import portwright.review.Review;
 
 /** Parts that were just added are not measured, and one fitting is not all of them. */
@@ -129,6 +131,74 @@ class FreshPartsTest {
         doc.edit("none", t -> t.set("kiln.elements", "[]"));
         doc.edit("first", t -> Templates.append(t, KilnCatalog.elements(), "kiln.elements"));
         assertThat(asks(doc.text(), "kiln.elements[0].height")).contains("element-clearance");
+    }
+
+    /** An element that is put into floor or lid has no place until its points are typed; it stays among what is missing. */
+    @ParameterizedTest
+    @ValueSource(strings = {"floor", "lid"})
+    void anElementPutIntoASlabHasNoPlaceYet(String on) {
+        int n = doc.text().size("kiln.elements");
+        String at = "kiln.elements[" + n + "]";
+        assertThat(n).isPositive();
+        doc.edit("next", t -> Templates.append(t, KilnCatalog.elements(), "kiln.elements"));
+        FieldSpec in = KilnCatalog.elements().fields().get(1);
+        assertThat(new FieldModel(doc, at, in).commit(on)).isTrue();
+        assertThat(doc.text().has(at + ".path")).isFalse();
+        assertThat(doc.text().has(at + ".groove")).isFalse();
+        assertThat(doc.shapes().geometry().grooves()).noneMatch(g -> g.face().on() == On.valueOf(on.toUpperCase()));
+        assertThat(asks(doc.text(), at + ".path")).contains("element-clearance");
+        assertThat(check(doc.text()).drilling()).isNotEqualTo(Verdict.CLEAR);
+        FieldSpec path = KilnCatalog.elements().fields().get(4);
+        assertThat(UnderField.of(doc, at, path).get()).startsWith("Not measured yet");
+        assertThat(new FieldModel(doc, at, path).commit("-2 in, 0 in\n2 in, 0 in"))
+                .isTrue();
+        assertThat(UnderField.of(doc, at, path).get()).isEmpty();
+        assertThat(asks(doc.text(), at + ".groove")).contains("element-clearance");
+    }
+
+    @Test
+    void freshTailsAreAskedForPlaceAndHole() {
+        String at = "kiln.elements[0].tails";
+        FormSpec tails = KilnCatalog.elements().inner().get(1);
+        doc.edit("tails", t -> t.set(at, Templates.fill(t, tails)));
+        assertThat(doc.text().size(at)).isZero();
+        assertThat(doc.shapes().geometry().tails()).noneMatch(t -> t.element().equals("E1"));
+        FieldSpec place = tails.fields().get(1);
+        assertThat(UnderField.of(doc, at, place).get()).startsWith("Not measured yet");
+        for (String field : List.of(".panel", ".at", ".diameter")) {
+            assertThat(asks(doc.text(), at + field)).as(field).contains("element-clearance");
+            doc.edit("typed", t -> switch (field) {
+                case ".panel" -> t.set(at + field, "1");
+                case ".at" -> t.set(at + field, "[\"1 in\", \"3 in\"]");
+                default -> t.setText(at + field, "1/2 in");
+            });
+        }
+        assertThat(UnderField.of(doc, at, place).get()).isEmpty();
+        assertThat(asks(doc.text(), at + ".diameter")).isEmpty();
+    }
+
+    @Test
+    void aFreshShelfIsAskedForItsSizeAndHeight() {
+        doc.edit("none", t -> t.set("shelves", "[]"));
+        int known = doc.shapes().geometry().shelves().size();
+        doc.edit("shelf", t -> Templates.append(t, KilnCatalog.shelves(), "shelves"));
+        assertThat(doc.shapes().geometry().shelves()).hasSize(known);
+        FieldSpec place = KilnCatalog.shelves().fields().stream()
+                .filter(f -> f.key().equals("at"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(UnderField.of(doc, "shelves[0]", place).get()).startsWith("Not measured yet");
+        assertThat(asks(doc.text(), "shelves[0].height")).isNotEmpty();
+        doc.edit("high", t -> t.setText("shelves[0].height", "3 in"));
+        assertThat(asks(doc.text(), "shelves[0].diameter")).isNotEmpty();
+        FieldSpec shape = KilnCatalog.shelves().fields().get(1);
+        assertThat(new FieldModel(doc, "shelves[0]", shape).commit("polygon")).isTrue();
+        assertThat(doc.text().has("shelves[0].acrossFlats")).isFalse();
+        assertThat(asks(doc.text(), "shelves[0].sides")).isNotEmpty();
+        assertThat(new FieldModel(doc, "shelves[0]", shape).commit("round")).isTrue();
+        doc.edit("wide", t -> t.setText("shelves[0].diameter", "10 in"));
+        assertThat(UnderField.of(doc, "shelves[0]", place).get()).isEmpty();
+        assertThat(doc.shapes().geometry().shelves()).hasSize(1);
     }
 
     @Test

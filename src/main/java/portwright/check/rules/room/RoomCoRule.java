@@ -87,7 +87,7 @@ public final class RoomCoRule implements Rule {
                 + " (mixing factor: a room is not stirred evenly).";
         if (Say.over(calm, EVERYBODY_OUT_PPM)) {
             levels += " At " + Say.n(EVERYBODY_OUT_PPM)
-                    + " ppm gas is shut and everybody leaves: this firing would be broken off.";
+                    + " ppm everybody leaves and gas is shut from outside: this firing would be broken off.";
         }
         levels += CoPeople.words(room, co, co.gasOnS());
         String has = " The larger of openings (" + Say.flow(air.stackM3PerS()) + " by warmth) and fan gives "
@@ -255,7 +255,7 @@ public final class RoomCoRule implements Rule {
                                 + " % counts where the hood meets hood-capture and room.ledOutdoors states it"
                         : "")
                 + "), or fire outdoors. Opening a window is not enough. At " + Say.n(EVERYBODY_OUT_PPM)
-                + " ppm shut gas and leave.";
+                + " ppm leave and shut gas from outside.";
     }
 
     /** Share to lead outdoors for a limit, from the level now. */

@@ -151,14 +151,14 @@ class RoomCoSaidTest {
                 .contains("reaches " + Say.n(calm) + " ppm with no wind ("
                         + Say.n(a.co().stated().peakPpm()) + " ppm with")
                 .contains(Say.n(a.co().calm().average8hPpm()) + " ppm over 8 h, the air counted through 3 ")
-                .contains("At 100 ppm gas is shut and everybody leaves")
+                .contains("At 100 ppm everybody leaves and gas is shut from outside")
                 .contains(
                         "Over 200 ppm within " + Say.time(a.co().calm().firstOverS(200) - a.co().gasOnS()) + " of gas");
         double led = Math.ceil((1 - 0.4 * 200 / calm) * 1000) / 10;
         assertThat(f.remedy())
                 .contains("by a hood (at least " + Say.n(led) + " % of it")
                 .contains("Needs " + Say.n(a.co().flowForCeilingM3PerS() * 3600) + " m³/h of fresh air")
-                .endsWith("At 100 ppm shut gas and leave.");
+                .endsWith("At 100 ppm leave and shut gas from outside.");
         assertThat(f.message()).contains("Step " + (a.co().worstStep() + 1) + " makes");
     }
 
