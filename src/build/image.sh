@@ -21,13 +21,21 @@ for jar in target/lib/*.jar; do
     unzip -p "$jar" "$entry" > "target/image-input/licences/$name-$(basename "$entry")"
   done
 done
+options="-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto"
+if [ "$(uname)" = Linux ]; then
+  # The runtime's own archive of classes, and on top the program's, which archive.sh writes where the program lies. One that is missing or does
+  # not fit is passed over; without -Xlog the latter would be told on the output.
+  cp src/build/archive.sh target/image-input/
+  # shellcheck disable=SC2016
+  options="$options -Xlog:cds*=off "'-XX:SharedArchiveFile=$ROOTDIR/lib/runtime/lib/server/classes.jsa:$APPDIR/portwright.jsa'
+fi
 modules=java.base,java.desktop,java.logging,java.xml,java.naming,jdk.unsupported,jdk.jfr
 common=(--name portwright --app-version "$version" --vendor Portwright
         --description "Plans the conversion of an electric kiln for gas reduction"
         --copyright "The authors of Portwright; licence Apache-2.0")
 jpackage --type app-image "${common[@]}" --input target/image-input --main-jar portwright.jar --main-class portwright.Main \
          --add-modules "$modules" --jlink-options "--strip-debug --no-header-files --no-man-pages --compress=2" \
-         --java-options "-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto" --dest target/image
+         --java-options "$options" --dest target/image
 # The image's runtime has no class archive until one is written.
 if [ -x target/image/portwright/lib/runtime/bin/java ]; then target/image/portwright/lib/runtime/bin/java -Xshare:dump >/dev/null; fi
 if command -v dpkg-deb >/dev/null && command -v fakeroot >/dev/null; then
@@ -38,4 +46,6 @@ if command -v dpkg-deb >/dev/null && command -v fakeroot >/dev/null; then
            --linux-deb-maintainer portwright@localhost --linux-app-category science --linux-menu-group "Science;Engineering;" \
            --license-file target/image-input/deb-licence --resource-dir src/build/deb
 fi
+# After the .deb, whose installation writes its own: an archive fits one place only.
+if [ -e target/image/portwright/lib/app/archive.sh ]; then sh target/image/portwright/lib/app/archive.sh; fi
 ls -1 target/image

@@ -29,6 +29,7 @@ row "check" "$plain" check templates/octagon-17.json
 row "check, small JVM" "$small" check templates/octagon-17.json
 row "check, small JVM and class archive" "$archived" check templates/octagon-17.json
 row "sheet A4" "$plain" sheet templates/octagon-17.json --paper a4 -o "$dir/a4.pdf"
+row "sheet A4, small JVM" "$small" sheet templates/octagon-17.json --paper a4 -o "$dir/a4.pdf"
 row "sheet A4, small JVM and class archive" "$archived" sheet templates/octagon-17.json --paper a4 -o "$dir/a4.pdf"
 row "sheet A3" "$plain" sheet templates/octagon-17.json --paper a3 -o "$dir/a3.pdf"
 row "forecast" "$plain" forecast templates/octagon-17.json

@@ -1,5 +1,6 @@
 #!/usr/bin/env bash
-# Starts the app image in target/image as a user would: version, check, template, and the window for a moment on a screen of its own.
+# Starts the app image in target/image as a user would: version, check, template, and the window for a moment on a screen of its own;
+# with its archive of classes, without it, and with one that does not fit its place.
 # Says what failed and ends with 1; nothing may take longer than its bound.
 set -u
 cd "$(dirname "$0")/../.."
@@ -23,6 +24,28 @@ status=$?
 [ "$status" -le 1 ] && [ -s "$work/check" ] || fail "check ended with $status"
 timeout 120 "$program" sheet templates/octagon-17.json -o "$work/template.pdf" --part floor --face hot > "$work/sheet" 2>&1 || fail "sheet ended with $?: $(head -3 "$work/sheet")"
 head -c 5 "$work/template.pdf" 2>/dev/null | grep -q '%PDF-' || fail "sheet wrote no PDF"
+
+# The archive of classes is used where it was written, and nothing is said where there is none or it does not fit.
+same() { # place, what it is called, least number of classes out of the archive
+  JAVA_TOOL_OPTIONS="" timeout 60 "$1/bin/portwright" check templates/octagon-17.json > "$work/again" 2> "$work/noise" < /dev/null
+  grep -v '^Picked up JAVA_TOOL_OPTIONS' "$work/noise" | grep -q . && fail "$2: the check says $(head -2 "$work/noise")"
+  cmp -s "$work/check" "$work/again" || fail "$2: the check differs"
+  JAVA_TOOL_OPTIONS="-Xlog:class+load:file=$work/loaded" timeout 60 "$1/bin/portwright" check templates/octagon-17.json > /dev/null 2>&1
+  [ "$(grep -c 'shared objects file (top)' "$work/loaded")" -ge "$3" ] || fail "$2: the archive of classes is not used"
+  grep -q 'source: shared objects file$' "$work/loaded" || fail "$2: the runtime's own archive is not used"
+}
+if [ "$(uname)" = Linux ]; then
+  image=target/image/portwright
+  same "$PWD/$image" "with its archive" 300
+  cp -a "$image" "$work/moved"
+  same "$work/moved" "moved" 0
+  touch "$work/moved/lib/app/portwright.jar"
+  same "$work/moved" "with another jar" 0
+  sh "$work/moved/lib/app/archive.sh" || fail "the archive cannot be written after moving"
+  same "$work/moved" "moved and written anew" 300
+  rm "$work/moved/lib/app/portwright.jsa"
+  same "$work/moved" "without an archive" 0
+fi
 
 # Every library that travels along is listed with its licence and brings a text of it.
 app=target/image/portwright/lib/app
@@ -48,6 +71,9 @@ for deb in target/image/*.deb; do
   grep -qi '^Maintainer: .*unknown' "$work/deb/DEBIAN/control" && fail "the package's maintainer is unknown"
   grep -q '^Section: science' "$work/deb/DEBIAN/control" || fail "the package has no section"
   grep -q '/usr/bin/portwright' "$work/deb/DEBIAN/postinst" || fail "the package makes no command"
+  grep -q 'lib/app/archive.sh' "$work/deb/DEBIAN/postinst" || fail "the package's installation writes no archive of classes"
+  [ -e "$work/deb/opt/portwright/lib/app/archive.sh" ] && [ ! -e "$work/deb/opt/portwright/lib/app/portwright.jsa" ] ||
+    fail "the package wants archive.sh, and no archive written elsewhere"
   grep -q '^Categories=Science' "$work/deb"/opt/portwright/lib/*.desktop || fail "the entry of the menu has no category"
   grep -qi 'unknown' "$work/deb/opt/portwright/share/doc/copyright" && fail "the package's licence is unknown"
 done
@@ -75,5 +101,5 @@ if command -v Xvfb >/dev/null; then
 else
   fail "no Xvfb to open the window on"
 fi
-[ "$failed" -eq 0 ] && say "starts, checks, prints and opens its window"
+[ "$failed" -eq 0 ] && say "starts, with its archive of classes and without, checks, prints and opens its window"
 exit "$failed"
