@@ -60,8 +60,7 @@ public final class AtomicFile {
             throw new IOException(file + " is write-protected");
         }
         sweep(folder);
-        Staged staged =
-                new Staged(folder.resolve(".portwright-" + Maker.me() + UUID.randomUUID() + ".tmp"), target);
+        Staged staged = new Staged(folder.resolve(".portwright-" + Maker.me() + UUID.randomUUID() + ".tmp"), target);
         boolean whole = false;
         try {
             fill(staged.temp, bytes);

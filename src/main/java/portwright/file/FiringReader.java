@@ -65,16 +65,7 @@ final class FiringReader {
                             + "\"), so it has no fire. Remove \"atmosphere\", or write \"heat\": \"both\" to burn gas.");
         }
         return new FiringStep(
-                to,
-                cone,
-                rate,
-                full,
-                hold,
-                heat,
-                share,
-                f.has("elements"),
-                f.word("ports", PortsState.class),
-                fire);
+                to, cone, rate, full, hold, heat, share, f.has("elements"), f.word("ports", PortsState.class), fire);
     }
 
     private static String cone(Fields f, String typed) {

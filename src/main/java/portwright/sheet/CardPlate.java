@@ -99,7 +99,8 @@ final class CardPlate {
         double cx = c.left + 11 + r;
         double zero = y + 3 + drawn;
         Pt centre = c.at(cx, zero - r);
-        double free = scale * p.marks().stream().mapToDouble(CardData.Mark::mm).max().orElse(p.holeMm());
+        double free =
+                scale * p.marks().stream().mapToDouble(CardData.Mark::mm).max().orElse(p.holeMm());
         c.pen.fill(covered(centre, r, free), Ink.SHADE, 1);
         c.pen.circle(centre, r, LineStyle.SAW_CIRCLE, Ink.INK);
         c.pen.line(centre.plus(0, -r - 3), centre.plus(0, r + 3), LineStyle.DIMENSION);

@@ -125,7 +125,8 @@ final class StepRows {
 
     private static CardData.Step step(Design design, FiringStep s, double atC, boolean falls, String plate) {
         boolean gas = burns(s);
-        String level = !gas ? "air" : s.atmosphere() == null ? "–" : s.atmosphere().id();
+        String level =
+                !gas ? "air" : s.atmosphere() == null ? "–" : s.atmosphere().id();
         String rate = s.hold() != null ? "–" : s.fullRate() ? "full" : typed(s.rate());
         if (falls && (s.fullRate() || s.rate() != null)) {
             rate = s.fullRate() ? "falls" : "−" + rate;

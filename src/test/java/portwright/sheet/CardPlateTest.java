@@ -71,7 +71,10 @@ class CardPlateTest {
     }
 
     private static Circle flue(PrintedPage p) {
-        return p.strokedCircles.stream().filter(c -> c.radius() > 20).findFirst().orElseThrow();
+        return p.strokedCircles.stream()
+                .filter(c -> c.radius() > 20)
+                .findFirst()
+                .orElseThrow();
     }
 
     /** As rendered: dark on the rim at every 15 degrees. */

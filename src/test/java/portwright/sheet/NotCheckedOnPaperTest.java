@@ -101,10 +101,7 @@ class NotCheckedOnPaperTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "octagon-17,kiln.fittings",
-        "front-loader-18,kiln.elements[0].groove.slope"
-    })
+    @CsvSource({"octagon-17,kiln.fittings", "front-loader-18,kiln.elements[0].groove.slope"})
     void whatIsIncompleteSaysSoOnEveryPaperToDrillFrom(String name, String field) throws IOException {
         Design d = read(starter(name).remove(field));
         CheckResult r = check(d);
