@@ -28,9 +28,9 @@ public final class Cli implements Runnable {
     public static final int OK = 0;
     /** At least one stop, or refused. */
     public static final int STOP = 1;
-    /** Wrong use, unreadable or invalid input, or a place that cannot be written. */
+    /** Wrong use, unreadable or invalid input. */
     public static final int MISUSE = 2;
-    /** A fault of the program. */
+    /** A fault of the program, or a file or output that cannot be written. */
     public static final int FAULT = 3;
 
     @CommandLine.Spec
@@ -50,7 +50,7 @@ public final class Cli implements Runnable {
         }
         plainErr.println("The output could not be written: the disk is full, or what was to read it has ended.");
         plainErr.flush();
-        return exit == FAULT ? FAULT : MISUSE;
+        return FAULT;
     }
 
     private static int plain(PrintWriter out, PrintWriter err, String... args) {

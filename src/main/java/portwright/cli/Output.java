@@ -85,12 +85,12 @@ final class Output {
         }
         if (!Files.isDirectory(folder)) {
             throw new UserError(
-                    Cli.MISUSE,
+                    Cli.FAULT,
                     out + ": not written, there is no folder " + folder + ". Make it first, or write to another one.");
         }
         if (!Files.isSymbolicLink(out) && !Files.isWritable(folder)) {
             throw new UserError(
-                    Cli.MISUSE,
+                    Cli.FAULT,
                     out + ": not written (no permission to write in " + folder + "). Write to another folder.");
         }
     }
@@ -132,8 +132,7 @@ final class Output {
             Files.createDirectory(folder);
             return true;
         } catch (IOException e) {
-            throw new UserError(
-                    Cli.MISUSE, folder + ": this folder cannot be made" + why(e) + ". Nothing was written.");
+            throw new UserError(Cli.FAULT, folder + ": this folder cannot be made" + why(e) + ". Nothing was written.");
         }
     }
 
@@ -158,7 +157,7 @@ final class Output {
                 placed.add(at);
             }
         } catch (IOException e) {
-            throw new UserError(Cli.MISUSE, at + ": not written (" + e.getMessage() + "). " + left(files, placed));
+            throw new UserError(Cli.FAULT, at + ": not written (" + e.getMessage() + "). " + left(files, placed));
         } finally {
             staged.values().forEach(Output::drop);
             if (made && placed.isEmpty()) {
@@ -212,7 +211,7 @@ final class Output {
         try {
             AtomicFile.write(file, bytes);
         } catch (IOException e) {
-            throw new UserError(Cli.MISUSE, file + ": not written (" + e.getMessage() + "). " + stands(file));
+            throw new UserError(Cli.FAULT, file + ": not written (" + e.getMessage() + "). " + stands(file));
         }
     }
 

@@ -307,7 +307,7 @@ class CliContractTest {
     }
 
     @Test
-    void unwritablePlaceIsTwo() {
+    void unwritablePlaceIsThree() {
         String nowhere = folder.resolve("no/such/folder/out").toString();
         for (String[] args : new String[][] {
             {"sheet", EXAMPLE.toString(), "-o", nowhere + ".pdf", "--part", "lid", "--face", "hot"},
@@ -317,7 +317,7 @@ class CliContractTest {
             {"export", EXAMPLE.toString(), "--svg", nowhere}
         }) {
             Run r = run(args);
-            assertThat(r.exit()).as(String.join(" ", args)).isEqualTo(2);
+            assertThat(r.exit()).as(String.join(" ", args)).isEqualTo(3);
             assertThat(r.out()).isEmpty();
             assertThat(r.err()).contains(nowhere);
         }

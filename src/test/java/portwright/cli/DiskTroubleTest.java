@@ -25,7 +25,7 @@ import portwright.file.DesignText;
 import portwright.file.Starters;
 import portwright.review.RecordBench;
 
-/** Every command that writes, on a disk that is full or cannot be written: status 2, a sentence, and every file as it was. */
+/** Every command that writes, on a disk that is full or cannot be written: status 3, a sentence, and every file as it was. */
 class DiskTroubleTest {
     @TempDir
     Path work;
@@ -84,7 +84,7 @@ class DiskTroubleTest {
         String what = String.join(" ", args);
         assertThat(Cli.run(new PrintWriter(out), new PrintWriter(err), args))
                 .as(what + ": " + out + err)
-                .isEqualTo(Cli.MISUSE);
+                .isEqualTo(Cli.FAULT);
         assertThat(err.toString())
                 .as(what)
                 .contains(args[args.length - 1])
@@ -181,7 +181,7 @@ class DiskTroubleTest {
                 .redirectErrorStream(true)
                 .start();
         String said = String.join("\n", p.inputReader().lines().toList());
-        assertThat(p.waitFor()).as(said).isEqualTo(Cli.MISUSE);
+        assertThat(p.waitFor()).as(said).isEqualTo(Cli.FAULT);
         assertThat(said).contains("not written").doesNotContain("Exception", "\tat ");
         assertThat(content(folder)).containsOnlyKeys("a.json");
         assertThat(Files.size(folder.resolve("a.json"))).isZero();

@@ -112,7 +112,7 @@ class ExportTest {
         assertThat(made.resolve("floor-hot.svg")).isRegularFile();
         Path nowhere = folder.resolve("no").resolve("cut");
         Run r = run("export", STARTER, "--svg", nowhere.toString());
-        assertThat(r.exit()).isEqualTo(Cli.MISUSE);
+        assertThat(r.exit()).isEqualTo(Cli.FAULT);
         assertThat(r.err()).contains("there is no folder " + folder.resolve("no"));
         assertThat(folder.resolve("no")).doesNotExist();
         Path file = Files.writeString(folder.resolve("file"), "mine");

@@ -51,7 +51,7 @@ class NewCommandTest {
         assertThat(err.toString()).contains("Did you mean octagon-17?");
         assertThat(run("new", "octagon-17")).isEqualTo(2);
         assertThat(run("new", "octagon-17", "-o", folder.resolve("none/a.json").toString()))
-                .isEqualTo(2);
+                .isEqualTo(3);
         assertThat(err.toString()).contains("there is no folder");
     }
 }

@@ -124,7 +124,7 @@ class OldFilesTest {
         Path holes = folder.resolve("holes.csv");
         Files.createDirectory(set.resolve("lid-hot.svg"));
         assertThat(run("export", design, "--svg", set.toString(), "--csv", holes.toString()))
-                .isEqualTo(Cli.MISUSE);
+                .isEqualTo(Cli.FAULT);
         assertThat(err).contains("lid-hot.svg: not written", "None of the", "was written");
         assertThat(Files.readString(Path.of(old))).isEqualTo("old");
         assertThat(holes).doesNotExist();

@@ -7,6 +7,7 @@ import java.io.OutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -40,9 +41,11 @@ class OutputLostTest {
                 List.of("new", "--list"),
                 List.of("--help"))) {
             StringWriter err = new StringWriter();
-            int exit =
-                    Cli.run(new PrintWriter(new PrintStream(FULL)), new PrintWriter(err), args.toArray(String[]::new));
-            assertThat(exit).as(args.toString()).isEqualTo(Cli.MISUSE);
+            int exit = Cli.run(
+                    new PrintWriter(new PrintStream(FULL, false, StandardCharsets.UTF_8)),
+                    new PrintWriter(err),
+                    args.toArray(String[]::new));
+            assertThat(exit).as(args.toString()).isEqualTo(Cli.FAULT);
             assertThat(err.toString()).as(args.toString()).contains("The output could not be written");
         }
     }
