@@ -15,7 +15,7 @@ import portwright.form.FormSpec;
 public final class GasStep extends FormStep {
     private final Document doc;
     private final VBox rows = new VBox(5);
-    private final Ticket plan = Ticket.of("Light, then set the damper", "from shut", rows);
+    private final Ticket plan = Ticket.of("Light, set damper", "from shut", rows);
 
     public GasStep(Document doc, FormSpec... specs) {
         super(doc, new GasBoard(doc), specs);
