@@ -65,7 +65,7 @@ record CardLists(
                         "Cold, burners shut, gas on: soap every joint; gas off.",
                         (openAir ? "Way out free" : "Room doors open") + ", kiln shut, CO alarm on" + noAlarm
                                 + ", extinguisher at the exit.",
-                        "Grey step due, at least " + meter + " on the meter"
+                        "Grey step due, over " + meter + " on the meter"
                                 + (probe == null ? "" : " of the lowest probe (" + probe + ")") + ": "
                                 + limits.floorWords()
                                 + " at its coldest place.",

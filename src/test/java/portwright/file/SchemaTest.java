@@ -28,6 +28,7 @@ class SchemaTest {
             "cooling-with-minus",
             "duplicate-field",
             "element-above-wall",
+            "fire-without-gas",
             "fixed-limit-no-width",
             "fixed-limit-weakened",
             "groove-through-wall",

@@ -290,7 +290,7 @@ class CardAndForecastTest {
             List<String> steps = new ArrayList<>();
             for (int i = 0; i < n; i++) {
                 steps.add("{\"to\": \"" + (900 + 5 * i) + " °C\", \"rate\": \"60 °C/h\", \"heat\": \""
-                        + (i % 4 == 3 ? "both" : "electric") + "\", \"atmosphere\": \"light\"}");
+                        + (i % 4 == 3 ? "both\", \"atmosphere\": \"light" : "electric") + "\"}");
             }
             Design design =
                     design().set("firing.steps", steps.toString()).read().design();

@@ -56,7 +56,7 @@ class CardEmergenciesTest {
                 .containsExactlyElementsOf(all.stream().map(Emergency::words).toList());
         for (boolean open : List.of(true, false)) {
             assertThat(String.join(" ", Emergency.alarm(open)))
-                    .containsSubsequence("Everybody", "call for help", "Then, if safe", "ylinder", "Back");
+                    .containsSubsequence("Everybody", "call for help", "If safe", "ylinder", "Back");
             List<String> told = card(kiln().setText("room.place", open ? "open-shed" : "studio"))
                     .alarm();
             assertThat(told).containsSubsequence(Emergency.alarm(open));

@@ -14,7 +14,7 @@ class DamperPlanTest {
     void thePlateIsOffUntilTheCleanFireIsOver() {
         Document doc = Open.starter("octagon-17");
         assertThat(DamperPlan.first(doc))
-                .startsWith("Lighting:")
+                .startsWith("Lighting, over")
                 .endsWith("then:")
                 .containsSubsequence(
                         "plate off", "all plugs out", "10 min of air", "light", "5 min of clean fire", "then:");

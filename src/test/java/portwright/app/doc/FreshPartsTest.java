@@ -3,6 +3,7 @@ package portwright.app.doc;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -145,7 +146,8 @@ class FreshPartsTest {
         assertThat(new FieldModel(doc, at, in).commit(on)).isTrue();
         assertThat(doc.text().has(at + ".path")).isFalse();
         assertThat(doc.text().has(at + ".groove")).isFalse();
-        assertThat(doc.shapes().geometry().grooves()).noneMatch(g -> g.face().on() == On.valueOf(on.toUpperCase()));
+        assertThat(doc.shapes().geometry().grooves())
+                .noneMatch(g -> g.face().on() == On.valueOf(on.toUpperCase(Locale.ROOT)));
         assertThat(asks(doc.text(), at + ".path")).contains("element-clearance");
         assertThat(check(doc.text()).drilling()).isNotEqualTo(Verdict.CLEAR);
         FieldSpec path = KilnCatalog.elements().fields().get(4);
