@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
@@ -42,7 +41,7 @@ class OutputLostTest {
                 List.of("--help"))) {
             StringWriter err = new StringWriter();
             int exit = Cli.run(
-                    new PrintWriter(new PrintStream(FULL, false, StandardCharsets.UTF_8)),
+                    new PrintWriter(FULL, false, StandardCharsets.UTF_8),
                     new PrintWriter(err),
                     args.toArray(String[]::new));
             assertThat(exit).as(args.toString()).isEqualTo(Cli.FAULT);
