@@ -67,8 +67,8 @@ final class Output {
                     out + ": not written, that is a folder. Write a file in it, such as " + out.resolve(like) + ".");
         }
         if (Files.exists(out) && !Files.isRegularFile(out)) {
-            throw UserError.option(
-                    out + ": not written, that is a device or pipe. Write to a file, such as " + like + ".");
+            throw new UserError(
+                    Cli.FAULT, out + ": not written, that is a device or pipe. Write to a file, such as " + like + ".");
         }
         for (Path r : read) {
             if (same(out, r)) {
