@@ -50,7 +50,7 @@ class LightingOnBothPapersTest {
                 .contains("Relight after " + minutes + " min, meter over " + meter);
         assertThat(LightingLimits.of(p.review().design(), p.result().figures()).beforePlate())
                 .as("the window")
-                .contains("over " + meter + " on the meter plate off", minutes + " min of air", "5 min of clean fire");
+                .contains("over " + meter + " on the meter: plate off", minutes + " min of air", "5 min of clean fire");
         assertThat(p.card()).contains("5 min of clean fire, then set the plate");
         assertThat(p.template())
                 .contains("A reading of " + meter + " or more at the coldest place")
