@@ -73,6 +73,31 @@ class SheetBookTest {
         }
     }
 
+    /** Nothing in a design tells whether an element was forgotten: the first sheet asks for a count before drilling. */
+    @Test
+    void theFirstSheetAsksToCountTheElementRows() throws IOException {
+        Design d = Prints.read(Path.of("templates/octagon-17.json"));
+        String words = text(Prints.print(d, SheetOptions.plain(Paper.parse("a4")))
+                        .pdf())
+                .replaceAll("\\s+", " ");
+        assertThat(words)
+                .contains("open the kiln and count the element rows before you drill, drawn here are: floor none,"
+                        + " lid none, walls " + d.kiln().elements().size() + "; where you find more, draw them first");
+    }
+
+    /** A sheet in the middle of a slab on which no line falls is printed, says why, and stands in the plan of joining. */
+    @Test
+    void sheetsWithoutALineSayWhyTheyArePrinted() throws IOException {
+        Design d = Prints.read(Path.of("templates/front-loader-18.json"));
+        SheetBook.Print p = Prints.print(d, SheetOptions.plain(Paper.parse("a4")));
+        String words = text(p.pdf()).replaceAll("\\s+", " ");
+        assertThat(words.split("no line of the kiln between these trim lines", -1))
+                .as("one sheet says so")
+                .hasSize(2);
+        assertThat(words).contains("No line of the kiln lies between the trim lines of W1U-D2: join it all the same");
+        assertThat(p.layouts()).allSatisfy(l -> assertThat(l.tiles()).allMatch(t -> t.page() > 0));
+    }
+
     /** Of the common papers letter leaves words the least room; the longest title of a starter stands whole on every sheet. */
     @Test
     void noWordOfAStarterIsCut() throws IOException {
