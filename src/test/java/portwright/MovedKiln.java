@@ -152,7 +152,8 @@ public final class MovedKiln {
 
     private Fitting fitting(Fitting f) {
         Quantity turned = f.on() == On.WALL
-                ? TestKiln.deg(along * (f.turn() == null ? 0 : f.turn().degrees()))
+                ? TestKiln.deg(
+                        along * (f.turn() == null ? 0 : Math.toDegrees(f.turn().base())))
                 : turn(f.turn());
         return new Fitting(
                 f.name(),

@@ -29,11 +29,6 @@ public final class CheckText {
         this.colour = colour;
     }
 
-    /** The text, wrapped to {@code width} columns; for a reader of inches both systems stand in the figures. */
-    public static String write(CheckResult r, UnitSystem units, int width, boolean colour) {
-        return write(r, null, units, width, colour);
-    }
-
     /** The same with the odds of drilling by hand, unless they are null. */
     public static String write(CheckResult r, DrillOutlook drill, UnitSystem units, int width, boolean colour) {
         CheckText t = new CheckText(units, width, colour);

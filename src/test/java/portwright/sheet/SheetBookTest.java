@@ -18,6 +18,7 @@ import portwright.check.Severity;
 import portwright.check.Verdict;
 import portwright.geometry.KilnGeometry;
 import portwright.model.Design;
+import portwright.model.Kiln;
 import portwright.source.Source;
 
 class SheetBookTest {
@@ -159,7 +160,7 @@ class SheetBookTest {
                 club.title(),
                 club.notes(),
                 club.units(),
-                new portwright.model.Kiln(
+                new Kiln(
                         k.plan(),
                         k.height(),
                         k.wall(),

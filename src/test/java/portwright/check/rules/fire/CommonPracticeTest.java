@@ -13,7 +13,9 @@ import portwright.check.Finding;
 import portwright.check.Findings;
 import portwright.check.LimitsInForce;
 import portwright.check.Severity;
+import portwright.check.rules.FireRules;
 import portwright.data.LimitTable;
+import portwright.file.DesignFile;
 import portwright.geometry.KilnGeometry;
 import portwright.model.Atmosphere;
 import portwright.model.Burner;
@@ -25,6 +27,7 @@ import portwright.model.FlameAt;
 import portwright.model.Fuel;
 import portwright.model.Heat;
 import portwright.model.Jet;
+import portwright.model.Room;
 import portwright.review.FireReview;
 import portwright.review.LevelSetting;
 import portwright.review.Review;
@@ -162,16 +165,14 @@ class CommonPracticeTest {
     /** The example of the file format, its jet counted, is a sound design: no stop from these rules. */
     @Test
     void exampleDesignHasNoStop() throws Exception {
-        Design d = portwright.file.DesignFile.read(
-                        java.nio.file.Path.of("src/test/resources/designs/contract-example.json"))
+        Design d = DesignFile.read(java.nio.file.Path.of("src/test/resources/designs/contract-example.json"))
                 .document()
                 .set("burners[0].jets", "1")
                 .read()
                 .design();
         Findings out = new Findings();
         Review review = Review.of(d);
-        portwright.check.rules.FireRules.list()
-                .forEach(r -> r.check(review, new LimitsInForce(LimitTable.load(), d), out));
+        FireRules.list().forEach(r -> r.check(review, new LimitsInForce(LimitTable.load(), d), out));
         assertThat(out.findings()).isNotEmpty().noneMatch(f -> f.severity() == Severity.STOP);
         assertThat(out.notChecked()).isEmpty();
     }
@@ -250,7 +251,7 @@ class CommonPracticeTest {
     }
 
     private static double lambda(Design d, Burner b, String altitude) {
-        var room = new portwright.model.Room(
+        var room = new Room(
                 null,
                 null,
                 q("20 °C", Kind.TEMPERATURE),

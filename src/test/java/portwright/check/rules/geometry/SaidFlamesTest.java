@@ -24,6 +24,7 @@ import portwright.model.Design;
 import portwright.model.ElementRun;
 import portwright.model.FiringPlan;
 import portwright.model.FiringStep;
+import portwright.model.Groove;
 import portwright.model.Heat;
 import portwright.model.On;
 import portwright.model.Place;
@@ -149,7 +150,7 @@ class SaidFlamesTest {
                 null,
                 null,
                 List.of(at(off, -half), at(off, half)),
-                new portwright.model.Groove(null, mm(16), mm(20), null),
+                new Groove(null, mm(16), mm(20), null),
                 mm(12),
                 null));
         return k;
@@ -175,7 +176,7 @@ class SaidFlamesTest {
                 null,
                 null,
                 List.of(at(0, -5), at(0, 5)),
-                new portwright.model.Groove(null, mm(20), mm(20), null),
+                new Groove(null, mm(20), mm(20), null),
                 mm(20),
                 null));
         Finding f = Alone.one(COIL, k, STOP, "A", "EF");

@@ -17,10 +17,14 @@ import portwright.geometry.Hole;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
 import portwright.model.Design;
+import portwright.model.FiringPlan;
+import portwright.model.FiringStep;
 import portwright.model.FittingKind;
+import portwright.model.Heat;
 import portwright.model.On;
 import portwright.model.PlanShape;
 import portwright.model.Slab;
+import portwright.model.Wall;
 
 /**
  * Which move of a hole is told for a need made up in the test, and what forbids a place. Worked by hand: millimetres are told up to the next tenth, inches up to the next
@@ -196,7 +200,7 @@ class SaidMovesTest {
     @Test
     void aMoveDoesNotLeaveTheChamber() {
         TestKiln k = TestKiln.u().inlet("A", -200, 100, 40);
-        k.wall = new portwright.model.Wall(mm(60), "ifb-23");
+        k.wall = new Wall(mm(60), "ifb-23");
         Site s = site(k, false);
         assertThat(s.move(h -> Math.max(0, Math.min(3, 150 - h.centre().x())))).isNull();
         assertThat(s.move(h -> Math.max(0, h.centre().y() - 50))).contains("move A 50.0 mm (2 in) to the front");
@@ -374,11 +378,11 @@ class SaidMovesTest {
                 null,
                 null,
                 null,
-                new portwright.model.FiringPlan(
+                new FiringPlan(
                         null,
                         null,
-                        java.util.List.of(new portwright.model.FiringStep(
-                                null, null, null, false, null, portwright.model.Heat.GAS, null, false, null, null)),
+                        java.util.List.of(
+                                new FiringStep(null, null, null, false, null, Heat.GAS, null, false, null, null)),
                         null),
                 d.limits());
         KilnGeometry g = KilnGeometry.of(off);
