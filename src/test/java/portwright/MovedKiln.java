@@ -60,20 +60,7 @@ public final class MovedKiln {
                 k.lossFactor(),
                 k.elementRise(),
                 k.fittingsComplete());
-        return new Design(
-                d.title(),
-                d.notes(),
-                d.units(),
-                kiln,
-                map(d.shelves(), this::shelf),
-                map(d.ports(), this::port),
-                d.drilling(),
-                d.burners(),
-                d.damper(),
-                d.supply(),
-                d.room(),
-                d.firing(),
-                d.limits());
+        return Changed.of(d).kiln(kiln).shelves(map(d.shelves(), this::shelf)).ports(map(d.ports(), this::port)).design();
     }
 
     private static <T> List<T> map(List<T> list, UnaryOperator<T> f) {

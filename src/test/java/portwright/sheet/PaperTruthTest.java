@@ -25,6 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import portwright.Changed;
 import portwright.geometry.Circle;
 import portwright.geometry.Face;
 import portwright.geometry.Hole;
@@ -311,20 +312,7 @@ class PaperTruthTest {
                     new Place.Cartesian(Quantity.ofMm(-240 + 40 * i), Quantity.ofMm(i % 2 == 0 ? 50 : -50)),
                     Quantity.ofMm(64)));
         }
-        Design wide = new Design(
-                d.title(),
-                d.notes(),
-                d.units(),
-                d.kiln(),
-                d.shelves(),
-                ports,
-                d.drilling(),
-                d.burners(),
-                d.damper(),
-                d.supply(),
-                d.room(),
-                d.firing(),
-                d.limits());
+        Design wide = Changed.of(d).ports(ports).design();
         for (String paper : List.of("a4", "letter", "a3")) {
             SheetBook.Print print = Prints.print(
                     wide,

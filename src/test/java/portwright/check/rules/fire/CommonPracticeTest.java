@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import portwright.Changed;
 import portwright.TestKiln;
 import portwright.calc.combustion.AtmosphereLevel;
 import portwright.calc.combustion.Products;
@@ -68,20 +69,7 @@ class CommonPracticeTest {
         Design d = k.build();
         FireBench steps =
                 new FireBench().step("900 °C", Heat.ELECTRIC, null).step("1200 °C", Heat.BOTH, Atmosphere.MEDIUM);
-        return new Design(
-                "case",
-                null,
-                d.units(),
-                d.kiln(),
-                d.shelves(),
-                d.ports(),
-                d.drilling(),
-                List.of(burners),
-                new Damper(q("100 %", Kind.SHARE), null),
-                null,
-                null,
-                new FiringPlan(null, null, steps.firing, null),
-                d.limits());
+        return Changed.of(d).title("case").burners(List.of(burners)).damper(new Damper(q("100 %", Kind.SHARE), null)).supply(null).room(null).firing(new FiringPlan(null, null, steps.firing, null)).design();
     }
 
     private static TestKiln clubKiln() {
@@ -273,20 +261,7 @@ class CommonPracticeTest {
                 null,
                 true,
                 null);
-        Design at = new Design(
-                d.title(),
-                null,
-                d.units(),
-                d.kiln(),
-                d.shelves(),
-                d.ports(),
-                d.drilling(),
-                List.of(b),
-                d.damper(),
-                null,
-                room,
-                d.firing(),
-                d.limits());
+        Design at = Changed.of(d).burners(List.of(b)).supply(null).room(room).design();
         return Review.of(at).fire().state(1373.15, 1).lambda().orElseThrow();
     }
 }

@@ -19,7 +19,6 @@ import portwright.check.Rule;
 import portwright.geometry.Pt;
 import portwright.model.Burner;
 import portwright.model.BurnerHead;
-import portwright.model.Fitting;
 import portwright.model.FittingKind;
 import portwright.model.Fuel;
 import portwright.model.Jet;
@@ -349,21 +348,7 @@ class SaidBurnersTest {
     }
 
     private static TestKiln shapeless(TestKiln k) {
-        k.fittings.add(new Fitting(
-                "plate",
-                FittingKind.LEG,
-                null,
-                null,
-                On.FLOOR,
-                null,
-                at(-200, 0),
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null));
+        k.shapeless("plate", FittingKind.LEG, On.FLOOR, at(-200, 0));
         return k;
     }
 

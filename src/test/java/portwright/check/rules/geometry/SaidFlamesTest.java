@@ -13,6 +13,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import portwright.Changed;
 import portwright.TestKiln;
 import portwright.check.Finding;
 import portwright.check.Findings;
@@ -190,20 +191,7 @@ class SaidFlamesTest {
 
     private static Design fired(TestKiln k, FiringPlan plan) {
         Design d = k.build();
-        return new Design(
-                d.title(),
-                null,
-                d.units(),
-                d.kiln(),
-                d.shelves(),
-                d.ports(),
-                null,
-                null,
-                null,
-                null,
-                null,
-                plan,
-                d.limits());
+        return Changed.of(d).drilling(null).burners(null).firing(plan).design();
     }
 
     private static FiringPlan plan(Heat... heats) {

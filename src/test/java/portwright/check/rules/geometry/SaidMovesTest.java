@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import portwright.Changed;
 import portwright.TestKiln;
 import portwright.check.Limits;
 import portwright.check.LimitsInForce;
@@ -366,25 +367,12 @@ class SaidMovesTest {
     void coilsThatAreOffForbidNothing() {
         TestKiln k = kiln().inlet("A", 0, 0, 40).wallElement("E1", 300, 16, 20, 0, java.util.List.of(2));
         Design d = k.build();
-        Design off = new Design(
-                d.title(),
-                null,
-                d.units(),
-                d.kiln(),
-                d.shelves(),
-                d.ports(),
-                null,
-                null,
-                null,
-                null,
-                null,
-                new FiringPlan(
+        Design off = Changed.of(d).drilling(null).burners(null).firing(new FiringPlan(
                         null,
                         null,
                         java.util.List.of(
                                 new FiringStep(null, null, null, false, null, Heat.GAS, null, false, null, null)),
-                        null),
-                d.limits());
+                        null)).design();
         KilnGeometry g = KilnGeometry.of(off);
         Hole h = g.holes().get(0).at(new Pt(250, 0));
         assertThat(Blocked.at(g, new LimitsInForce(TABLE, off), h)).isFalse();
