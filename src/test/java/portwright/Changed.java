@@ -113,18 +113,6 @@ public final class Changed {
 
     public Design design() {
         return new Design(
-                title,
-                notes,
-                units,
-                kiln,
-                shelves,
-                ports,
-                drilling,
-                burners,
-                damper,
-                supply,
-                room,
-                firing,
-                limits);
+                title, notes, units, kiln, shelves, ports, drilling, burners, damper, supply, room, firing, limits);
     }
 }

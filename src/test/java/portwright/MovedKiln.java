@@ -60,7 +60,11 @@ public final class MovedKiln {
                 k.lossFactor(),
                 k.elementRise(),
                 k.fittingsComplete());
-        return Changed.of(d).kiln(kiln).shelves(map(d.shelves(), this::shelf)).ports(map(d.ports(), this::port)).design();
+        return Changed.of(d)
+                .kiln(kiln)
+                .shelves(map(d.shelves(), this::shelf))
+                .ports(map(d.ports(), this::port))
+                .design();
     }
 
     private static <T> List<T> map(List<T> list, UnaryOperator<T> f) {

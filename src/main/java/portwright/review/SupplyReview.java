@@ -166,8 +166,7 @@ public record SupplyReview(
     }
 
     private static Double mostKg(Design design) {
-        Cylinder c =
-                design.supply() == null ? null : design.supply().cylinder();
+        Cylinder c = design.supply() == null ? null : design.supply().cylinder();
         if (c == null || c.diameter() == null || c.length() == null) {
             return null;
         }

@@ -143,7 +143,12 @@ final class SomeKilns {
                     b.flameSafety()));
         }
         Design d = of(seed).build();
-        return Changed.of(d).burners(burners).damper(gas.damper()).supply(gas.supply()).firing(gas.firing()).design();
+        return Changed.of(d)
+                .burners(burners)
+                .damper(gas.damper())
+                .supply(gas.supply())
+                .firing(gas.firing())
+                .design();
     }
 
     private static Design starter() {

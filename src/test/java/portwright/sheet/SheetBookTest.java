@@ -157,7 +157,8 @@ class SheetBookTest {
     @Test
     void unknownElementsForbidPaper() {
         var k = club.kiln();
-        Design d = Changed.of(club).kiln(new Kiln(
+        Design d = Changed.of(club)
+                .kiln(new Kiln(
                         k.plan(),
                         k.height(),
                         k.wall(),
@@ -168,7 +169,8 @@ class SheetBookTest {
                         k.fittings(),
                         k.standHeight(),
                         k.power(),
-                        k.lossFactor())).design();
+                        k.lossFactor()))
+                .design();
         assertThatThrownBy(() -> Prints.print(d, a4))
                 .isInstanceOf(SheetRefused.class)
                 .hasMessageContaining("kiln.elements");

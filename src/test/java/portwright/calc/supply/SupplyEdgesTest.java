@@ -100,8 +100,7 @@ class SupplyEdgesTest {
     /** No wall to speak of and a latent heat of 1500 J/kgK times T: dT/T = (1500/2500) dm/m, so T = 280 · 0.4^0.6 = 161.5824 K once 0.4 of the mass is left. */
     @Test
     void aHardDrawCoolsAsAPowerOfTheMass() {
-        ShortDraw.Course c =
-                ShortDraw.follow(new Drum(10, 1e-4, 0), 1e12, t -> 1500 * t, 1, 1, 280, 280, 1e-3, 0, 600);
+        ShortDraw.Course c = ShortDraw.follow(new Drum(10, 1e-4, 0), 1e12, t -> 1500 * t, 1, 1, 280, 280, 1e-3, 0, 600);
         assertThat(last(c).liquidK()).isEqualTo(161.5824, within(1e-3));
         assertThat(c.points().stream().map(ShortDraw.Point::timeS))
                 .containsExactly(0., 60., 120., 180., 240., 300., 360., 420., 480., 540., 600.);

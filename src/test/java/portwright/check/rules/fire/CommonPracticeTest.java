@@ -69,7 +69,14 @@ class CommonPracticeTest {
         Design d = k.build();
         FireBench steps =
                 new FireBench().step("900 °C", Heat.ELECTRIC, null).step("1200 °C", Heat.BOTH, Atmosphere.MEDIUM);
-        return Changed.of(d).title("case").burners(List.of(burners)).damper(new Damper(q("100 %", Kind.SHARE), null)).supply(null).room(null).firing(new FiringPlan(null, null, steps.firing, null)).design();
+        return Changed.of(d)
+                .title("case")
+                .burners(List.of(burners))
+                .damper(new Damper(q("100 %", Kind.SHARE), null))
+                .supply(null)
+                .room(null)
+                .firing(new FiringPlan(null, null, steps.firing, null))
+                .design();
     }
 
     private static TestKiln clubKiln() {

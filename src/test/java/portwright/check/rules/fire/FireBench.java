@@ -120,7 +120,13 @@ final class FireBench {
                 null,
                 true,
                 null);
-        return Changed.of(d).burners(list).damper(new Damper(open == null ? null : q(open, Kind.SHARE), plate)).supply(null).room(room).firing(steps ? new FiringPlan(null, null, firing, null) : null).design();
+        return Changed.of(d)
+                .burners(list)
+                .damper(new Damper(open == null ? null : q(open, Kind.SHARE), plate))
+                .supply(null)
+                .room(room)
+                .firing(steps ? new FiringPlan(null, null, firing, null) : null)
+                .design();
     }
 
     private Burner burner(String name, String port) {

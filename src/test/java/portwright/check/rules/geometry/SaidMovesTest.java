@@ -367,12 +367,16 @@ class SaidMovesTest {
     void coilsThatAreOffForbidNothing() {
         TestKiln k = kiln().inlet("A", 0, 0, 40).wallElement("E1", 300, 16, 20, 0, java.util.List.of(2));
         Design d = k.build();
-        Design off = Changed.of(d).drilling(null).burners(null).firing(new FiringPlan(
+        Design off = Changed.of(d)
+                .drilling(null)
+                .burners(null)
+                .firing(new FiringPlan(
                         null,
                         null,
                         java.util.List.of(
                                 new FiringStep(null, null, null, false, null, Heat.GAS, null, false, null, null)),
-                        null)).design();
+                        null))
+                .design();
         KilnGeometry g = KilnGeometry.of(off);
         Hole h = g.holes().get(0).at(new Pt(250, 0));
         assertThat(Blocked.at(g, new LimitsInForce(TABLE, off), h)).isFalse();
