@@ -18,7 +18,7 @@ program() {
 program -cp "$path" portwright.Main new octagon-17 -o "$work/kiln.json"
 # Sheets need what a check needs, and the writing of PDF on top.
 program -XX:ArchiveClassesAtExit="$app/portwright.jsa.new" -cp "$path" portwright.Main sheet "$work/kiln.json" -o "$work/sheets.pdf"
-# A damaged one would stop every start: only one that serves is put in place.
-program -XX:SharedArchiveFile="$app/../runtime/lib/server/classes.jsa:$app/portwright.jsa.new" -cp "$path" portwright.Main --version
+# One cut short would stop every start: only one that serves is put in place.
+program -XX:+VerifySharedSpaces -XX:SharedArchiveFile="$app/../runtime/lib/server/classes.jsa:$app/portwright.jsa.new" -cp "$path" portwright.Main --version
 chmod 644 "$app/portwright.jsa.new"
 mv -f "$app/portwright.jsa.new" "$app/portwright.jsa"

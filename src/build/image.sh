@@ -24,10 +24,11 @@ done
 options="-XX:+UseSerialGC -XX:TieredStopAtLevel=1 -Xshare:auto"
 if [ "$(uname)" = Linux ]; then
   # The runtime's own archive of classes, and on top the program's, which archive.sh writes where the program lies. One that is missing or does
-  # not fit is passed over; without -Xlog the latter would be told on the output.
+  # not fit is passed over; without -Xlog the latter would be told on the output. Verified, one with changed bytes is passed over too.
+  # An installed launcher leaves $ROOTDIR empty: both are named from the folder of the program.
   cp src/build/archive.sh target/image-input/
   # shellcheck disable=SC2016
-  options="$options -Xlog:cds*=off "'-XX:SharedArchiveFile=$ROOTDIR/lib/runtime/lib/server/classes.jsa:$APPDIR/portwright.jsa'
+  options="$options -XX:+VerifySharedSpaces -Xlog:cds*=off "'-XX:SharedArchiveFile=$APPDIR/../runtime/lib/server/classes.jsa:$APPDIR/portwright.jsa'
 fi
 modules=java.base,java.desktop,java.logging,java.xml,java.naming,jdk.unsupported,jdk.jfr
 common=(--name portwright --app-version "$version" --vendor Portwright

@@ -43,6 +43,15 @@ if [ "$(uname)" = Linux ]; then
   same "$work/moved" "with another jar" 0
   sh "$work/moved/lib/app/archive.sh" || fail "the archive cannot be written after moving"
   same "$work/moved" "moved and written anew" 300
+  # Changed bytes, as a worn disk leaves them, in the archive's head, middle and end.
+  archive=$work/moved/lib/app/portwright.jsa
+  cp "$archive" "$work/whole.jsa"
+  long=$(stat -c %s "$archive")
+  for at in 200 $((long / 2)) $((long - 5000)); do
+    cp "$work/whole.jsa" "$archive"
+    head -c 64 /dev/zero | tr '\0' '\377' | dd of="$archive" bs=1 seek="$at" conv=notrunc 2>/dev/null
+    same "$work/moved" "with an archive changed at byte $at" 0
+  done
   rm "$work/moved/lib/app/portwright.jsa"
   same "$work/moved" "without an archive" 0
 fi

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import portwright.app.WindowLauncher;
 import portwright.cli.Cli;
+import portwright.cli.QuietPipe;
 
 /** Entry point: no argument opens the window, {@code app [DESIGN]} too, anything else is a command line. */
 public final class Main {
@@ -14,7 +15,7 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        PrintWriter out = new PrintWriter(System.out, false, StandardCharsets.UTF_8);
+        PrintWriter out = new PrintWriter(QuietPipe.standardOut(), false, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         List<String> words = Arrays.asList(args);
         boolean window = words.isEmpty()

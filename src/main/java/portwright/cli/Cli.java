@@ -48,7 +48,7 @@ public final class Cli implements Runnable {
         if (!out.checkError()) {
             return exit;
         }
-        plainErr.println("The output could not be written: the disk is full, or what was to read it has ended.");
+        plainErr.println("The output could not be written whole: the disk is full, or what it goes to has failed.");
         plainErr.flush();
         return FAULT;
     }

@@ -205,7 +205,8 @@ public final class PartPainter {
         WeakestSection.Line line = weakestLine(pen);
         if (line != null && !look.plan()) {
             labels.place(
-                    "weakest line: " + Format.plain(line.share() * 100, 0) + " % lost",
+                    "weakest line: " + (kiln.sectionLacks().isEmpty() ? "" : "at least ")
+                            + Format.plain(line.share() * 100, 0) + " % lost",
                     labels.along(
                             List.of(view(line.across().a()), view(line.across().b())), false, pen.size(1.2, 4)),
                     TextStyle.LABEL_BOLD);

@@ -2,6 +2,7 @@ package portwright.geometry;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import portwright.model.Design;
 import portwright.model.Kiln;
 import portwright.model.On;
@@ -173,6 +174,13 @@ public final class KilnGeometry {
     /** Fields without which some fitting has no shape. */
     public List<String> fittingLacks() {
         return fittings.lacks;
+    }
+
+    /** Fields without which grooves or fittings may take more of a slab than its weakest section counts. */
+    public List<String> sectionLacks() {
+        return Stream.concat(grooveLacks().stream(), fittingLacks().stream())
+                .distinct()
+                .toList();
     }
 
     /** Shelves in file order. Empty also when the shelves are unknown. */

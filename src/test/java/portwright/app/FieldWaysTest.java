@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import javafx.event.Event;
+import javafx.event.EventType;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.TextField;
@@ -262,6 +263,46 @@ class FieldWaysTest {
             Mouse.send(delete, MouseEvent.MOUSE_PRESSED, 5, 5, false);
             assertThat(delete.isArmed()).isFalse();
         });
+    }
+
+    /** A key pressed twice in haste, or held down, deletes one row; once the form has been seen it deletes the next. */
+    @Test
+    void deleteKeyTakesOneAtATime() {
+        int[] rows = {0};
+        Toolkit.run(() -> {
+            view.go(Step.KILN);
+            heading("Elements").fire();
+            rows[0] = doc.text().size("kiln.elements");
+        });
+        pause();
+        Toolkit.run(() -> {
+            deleteKey(heading("E5"), KeyEvent.KEY_PRESSED);
+            deleteKey(heading("E6"), KeyEvent.KEY_PRESSED);
+            deleteKey(heading("E6"), KeyEvent.KEY_RELEASED);
+            deleteKey(heading("E6"), KeyEvent.KEY_PRESSED);
+            assertThat(doc.text().size("kiln.elements")).isEqualTo(rows[0] - 1);
+        });
+        pause();
+        Toolkit.run(() -> {
+            deleteKey(heading("E6"), KeyEvent.KEY_PRESSED);
+            assertThat(doc.text().size("kiln.elements")).as("held down").isEqualTo(rows[0] - 1);
+            deleteKey(heading("E6"), KeyEvent.KEY_RELEASED);
+            deleteKey(heading("E6"), KeyEvent.KEY_PRESSED);
+            assertThat(doc.text().size("kiln.elements")).isEqualTo(rows[0] - 2);
+            doc.undo();
+            doc.undo();
+            assertThat(doc.text().size("kiln.elements")).isEqualTo(rows[0]);
+        });
+    }
+
+    private static void deleteKey(Node on, EventType<KeyEvent> what) {
+        Event.fireEvent(on, new KeyEvent(what, "", "", KeyCode.DELETE, false, false, false, false));
+    }
+
+    /** Longer than a form is deaf after it was drawn, with some frames. */
+    private static void pause() {
+        long from = System.nanoTime();
+        Toolkit.until(() -> System.nanoTime() - from > 1_200_000_000L);
     }
 
     @Test

@@ -20,8 +20,7 @@ public final class FootFigures {
     /** Grooves or fittings that are not known may take more. */
     private static String lost(Review shapes, Figures f) {
         return f.weakestFloorSectionShare() == null
-                        || shapes.geometry().grooveLacks().isEmpty()
-                                && shapes.geometry().fittingLacks().isEmpty()
+                        || shapes.geometry().sectionLacks().isEmpty()
                 ? "% lost"
                 : "% lost at least";
     }

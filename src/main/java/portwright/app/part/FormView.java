@@ -34,7 +34,7 @@ public final class FormView extends VBox {
     private final String path;
     private final Set<String> open = new HashSet<>();
     private String signature = "";
-    private long built;
+    private final DeleteGuard guard = new DeleteGuard(this);
     private List<String> names = List.of();
     private final List<Runnable> refreshers = new ArrayList<>();
 
@@ -76,7 +76,7 @@ public final class FormView extends VBox {
             refreshers.clear();
             Runnable place = Showing.kept(this);
             HeldKeys.Held held = HeldKeys.in(this);
-            built = System.nanoTime();
+            guard.built();
             getChildren().clear();
             build(this, spec, path);
             HeldKeys.giveBack(this, held);
@@ -189,7 +189,7 @@ public final class FormView extends VBox {
                         "delete " + name.get(), x -> s.path().equals("ports") ? Moves.delete(x, item) : x.remove(item));
                 Showing.after(this, () -> at + "[" + Math.min(n, doc.text().size(at) - 1) + "]");
             };
-            HeldKeys.onDelete(head, take);
+            guard.key(head, take);
             if (isOpen) {
                 VBox inner = new VBox(8);
                 inner.setStyle("-fx-padding: 0 0 6 10;");
@@ -198,7 +198,7 @@ public final class FormView extends VBox {
                 // its words may be long: they wrap, the fields beside them keep their breadth
                 delete.setMinWidth(0);
                 delete.setWrapText(true);
-                HeldKeys.deafAfter(delete, () -> built);
+                guard.mouse(delete);
                 delete.setMinHeight(USE_PREF_SIZE);
                 follow(() -> delete.setText("Delete " + name.get()));
                 inner.getChildren().add(delete);

@@ -1,20 +1,14 @@
 package portwright.app.part;
 
 import java.util.Optional;
-import java.util.function.LongSupplier;
 import javafx.application.Platform;
 import javafx.scene.Node;
 import javafx.scene.control.Button;
 import javafx.scene.control.ButtonBase;
-import javafx.scene.input.KeyCode;
-import javafx.scene.input.MouseEvent;
 import javafx.scene.layout.Pane;
 
 /** Which heading or field of a form holds the keys, so that it gets them back when the form is built anew. */
 public final class HeldKeys {
-    /** A click so soon after a form was built anew was meant for what lay there before, ns. */
-    private static final long DEAF_NS = 600_000_000L;
-
     private HeldKeys() {}
 
     /**
@@ -94,15 +88,6 @@ public final class HeldKeys {
         giveBack(box, held);
     }
 
-    /** A button that takes something out of the design hears no mouse just after its form was built. */
-    static void deafAfter(Button b, LongSupplier builtNs) {
-        b.addEventFilter(MouseEvent.MOUSE_PRESSED, e -> {
-            if (System.nanoTime() - builtNs.getAsLong() < DEAF_NS) {
-                e.consume();
-            }
-        });
-    }
-
     private static String told(Node n) {
         if (n instanceof FieldBox b) {
             return b.model().path();
@@ -113,15 +98,5 @@ public final class HeldKeys {
         return n instanceof ButtonBase b && b.getProperties().get(Showing.class) instanceof String at
                 ? b.getText() + " " + at
                 : null;
-    }
-
-    /** Acts on the Delete key while a heading has the keys. */
-    static void onDelete(Node heading, Runnable take) {
-        heading.setOnKeyPressed(e -> {
-            if (e.getCode() == KeyCode.DELETE) {
-                take.run();
-                e.consume();
-            }
-        });
     }
 }

@@ -45,6 +45,7 @@ final class StepWalk {
     /** When the kiln is ready for each step, s; 0 for one that never begins. */
     final double[] readyS;
 
+    /** Work of each step's cone up to the last reading. */
     final double[] work;
     /** Work of the cones at readings that lie higher by {@link StepRecord#SAGS_K}. */
     private final double[] workNear;
@@ -91,8 +92,7 @@ final class StepWalk {
             double t = g.timeS()[i];
             double k = scaled(readings[i], way);
             if (i > 0) {
-                double put = readings[i] - g.kelvin()[i];
-                row = work(rows, row, i, put, way);
+                row = work(rows, row, g.timeS()[i - 1], t, readings[i] - g.kelvin()[i], way);
             }
             topK = Math.max(topK, k + peakK[i] * way.scale);
             boolean opened = s + 1 < over
@@ -123,6 +123,8 @@ final class StepWalk {
             }
             step[i] = s;
         }
+        int n = g.size() - 1;
+        work(rows, row, g.timeS()[n], rows.get(rows.size() - 1).timeS(), readings[n] - g.kelvin()[n], way);
     }
 
     /** Whether the kiln was opened for the next step at a point: at a peak, or where a climb ends, as good as this step's goal, which smoothing hides. */
@@ -212,14 +214,21 @@ final class StepWalk {
         return Celsius.ZERO_C + (kelvin - Celsius.ZERO_C) * way.scale;
     }
 
-    /** Adds the work of all readings up to a point; the first reading not yet counted. */
-    private int work(List<LogRow> rows, int from, int point, double put, Way way) {
+    /** Adds the work between two times along straight lines from reading to reading; the reading from which the next one begins. */
+    private int work(List<LogRow> rows, int from, double fromS, double toS, double put, Way way) {
         int k = from;
-        while (k + 1 < rows.size() && rows.get(k + 1).timeS() <= g.timeS()[point] + 1e-6) {
-            double dt = rows.get(k + 1).timeS() - rows.get(k).timeS();
-            double mean = (rows.get(k).kelvin() + rows.get(k + 1).kelvin()) / 2 + put;
-            add(dt, scaled(mean, way) + way.coneK);
-            k++;
+        double t = fromS;
+        double end = Math.min(toS, rows.get(rows.size() - 1).timeS());
+        while (t < end) {
+            while (rows.get(k + 1).timeS() <= t) {
+                k++;
+            }
+            LogRow a = rows.get(k);
+            LogRow b = rows.get(k + 1);
+            double until = Math.min(end, b.timeS());
+            double share = ((t + until) / 2 - a.timeS()) / (b.timeS() - a.timeS());
+            add(until - t, scaled(a.kelvin() + share * (b.kelvin() - a.kelvin()) + put, way) + way.coneK);
+            t = until;
         }
         return k;
     }
@@ -233,7 +242,7 @@ final class StepWalk {
         }
     }
 
-    /** The work of the step in force with what follows the last point, at a temperature. */
+    /** The work of the step in force with what follows the last reading, at a temperature. */
     double workWith(ConeWork cone, double dt, double kelvin) {
         return work[s] + dt * cone.perSecond(kelvin);
     }

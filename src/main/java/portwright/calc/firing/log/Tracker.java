@@ -207,8 +207,10 @@ final class Tracker {
         int n = g.size() - 1;
         double past = endS - g.timeS()[n];
         double k = kelvin[n] + past * g.climbKPerS()[n];
-        double work =
-                last.goal() instanceof Step.ToCone c ? w.workWith(c.cone(), past, (kelvin[n] + k) / 2 + NEAR_K) : 0;
+        double unread = endS - log.readings().get(log.readings().size() - 1).timeS();
+        double work = last.goal() instanceof Step.ToCone c
+                ? w.workWith(c.cone(), unread, k - unread / 2 * g.climbKPerS()[n] + NEAR_K)
+                : 0;
         return StepWalk.done(last, endS, k, w.startK, w.readyS[w.s] - Grid.SPACING_S, work, coneS[w.s], NEAR_K);
     }
 

@@ -32,9 +32,7 @@ public final class WeakestSectionRule implements Rule {
     @Override
     public void check(Review review, Limits limits, Findings out) {
         KilnGeometry kiln = review.geometry();
-        List<String> lacks = Stream.concat(kiln.grooveLacks().stream(), kiln.fittingLacks().stream())
-                .distinct()
-                .toList();
+        List<String> lacks = kiln.sectionLacks();
         if (!lacks.isEmpty() && kiln.holes().stream().anyMatch(h -> h.face().on() != On.WALL)) {
             out.lacks(this, lacks.toArray(String[]::new));
         }
@@ -60,7 +58,8 @@ public final class WeakestSectionRule implements Rule {
                         .share(line.share(), limit)
                         .mark(new Mark(new Face(on, 0, true), s.a(), s.b()))
                         .say(
-                                "The weakest line across the " + on.id() + " loses " + Geo.percent(line.share(), limit)
+                                "The weakest line across the " + on.id() + " loses "
+                                        + (lacks.isEmpty() ? "" : "at least ") + Geo.percent(line.share(), limit)
                                         + " of its " + Geo.mm(s.length()) + " to holes and grooves; at most "
                                         + Geo.percent(limit) + " wanted.",
                                 "Set the holes off one straight line, farther from grooves, or make them smaller."));

@@ -35,12 +35,12 @@ final class CoEnds {
      * Adds the caution where the slow end passes a limit.
      *
      * @param ceiling ppm
-     * @param overTime whether a limit over time is passed already as counted, and told
+     * @param overEightHours whether the limit over 8 h is passed already as counted, and told
      */
-    static void check(Rule rule, Review review, double ceiling, boolean overTime, Findings out) {
+    static void check(Rule rule, Review review, double ceiling, boolean overEightHours, Findings out) {
         CoEnds all = new CoEnds(rule, review);
         Optional<Finding> worst = all.over(ceiling, " ppm", RoomCo::peakPpm);
-        if (!overTime) {
+        if (!overEightHours) {
             worst = worst.or(() -> all.over(all.co.eightHours().value(), " ppm over 8 h", RoomCo::average8hPpm))
                     .or(() -> all.co.quarterHour() == null
                             ? Optional.empty()
@@ -49,14 +49,9 @@ final class CoEnds {
         worst.ifPresent(out::add);
     }
 
-    /** Share to lead outdoors so that every limit holds at the slow end of the forecast too, 0 to 1; 0 where it is not worse than what is counted. */
-    static double led(Review review, double ceilingPpm) {
-        RoomReview.Co co = review.room().co().value();
-        Optional<CoEnd> end = CoEnd.of(review);
-        if (end.isEmpty()) {
-            return 0;
-        }
-        RoomCo c = end.get().course();
+    /** Share to lead outdoors so that every limit holds at the slow end of the forecast too, 0 to 1. */
+    static double led(RoomReview.Co co, CoEnd end, double ceilingPpm) {
+        RoomCo c = end.course();
         double all = Math.max(
                 RoomCoRule.led(co, ceilingPpm, c.peakPpm()),
                 RoomCoRule.led(co, co.eightHours().value(), c.average8hPpm()));

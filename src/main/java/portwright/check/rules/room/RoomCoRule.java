@@ -1,5 +1,6 @@
 package portwright.check.rules.room;
 
+import java.util.Optional;
 import java.util.Set;
 import portwright.check.Findings;
 import portwright.check.Forbids;
@@ -10,6 +11,7 @@ import portwright.check.Severity;
 import portwright.check.UnstatedGas;
 import portwright.data.ExposureLimit;
 import portwright.data.SafetyNumber;
+import portwright.review.CoEnd;
 import portwright.review.LedOutdoors;
 import portwright.review.Review;
 import portwright.review.RoomReview;
@@ -104,7 +106,13 @@ public final class RoomCoRule implements Rule {
                     new Measure(ceiling, "ppm"),
                     made + "." + levels + has + " Over " + Say.n(ceiling) + " ppm within "
                             + Say.time(co.calm().firstOverS(ceiling) - co.gasOnS()) + " of gas.",
-                    remedy(review, co, co.flowForCeilingM3PerS() * co.ceiling().value() / ceiling, ceiling, calm),
+                    remedy(
+                            review,
+                            co,
+                            co.flowForCeilingM3PerS() * co.ceiling().value() / ceiling,
+                            ceiling,
+                            calm,
+                            ceiling),
                     limits.source(id(), "stop"),
                     limits.setByUser(id(), "stop")));
         } else if (Say.under(co.ledShare(), LEAST_LED) && co.madeM3PerS() > 0) {
@@ -139,16 +147,20 @@ public final class RoomCoRule implements Rule {
                             co,
                             co.flowForCeilingM3PerS() * co.ceiling().value() / EVERYBODY_OUT_PPM,
                             EVERYBODY_OUT_PPM,
-                            calm),
+                            calm,
+                            ceiling),
                     BROKEN_OFF));
         } else {
-            boolean overTime = overTime(review, co, made, levels, has, out);
-            CoEnds.check(this, review, ceiling, overTime, out);
+            boolean overEightHours = overEightHours(review, co, made + "." + levels + has, ceiling, out);
+            CoEnds.check(this, review, ceiling, overEightHours, out);
         }
     }
 
-    /** The limits over 8 h and 15 min: whether one is passed. */
-    private boolean overTime(Review review, RoomReview.Co co, String made, String levels, String has, Findings out) {
+    /**
+     * The limit over 8 h: whether it is passed. That over 15 min cannot be here, whatever the family: none lies under the level at which everybody leaves, which
+     * the peak keeps, and no average is over the peak.
+     */
+    private boolean overEightHours(Review review, RoomReview.Co co, String told, double ceiling, Findings out) {
         double eight = co.calm().average8hPpm();
         ExposureLimit l8 = co.eightHours();
         if (Say.over(eight, l8.value())) {
@@ -156,44 +168,12 @@ public final class RoomCoRule implements Rule {
                     this,
                     new Measure(eight, "ppm"),
                     new Measure(l8.value(), "ppm"),
-                    made + "." + levels + has + " The limit over 8 h is " + Say.n(l8.value()) + " ppm (" + l8.body()
-                            + ")." + quarterHour(co),
-                    remedy(review, co, co.flowForEightHoursM3PerS(), l8.value(), eight),
+                    told + " The limit over 8 h is " + Say.n(l8.value()) + " ppm (" + l8.body() + ").",
+                    remedy(review, co, co.flowForEightHoursM3PerS(), l8.value(), eight, ceiling),
                     l8.source()));
             return true;
         }
-        if (overQuarterHour(co)) {
-            double q = co.calm().average15MinPpm();
-            out.add(Say.caution(
-                    this,
-                    new Measure(q, "ppm"),
-                    new Measure(co.quarterHour().value(), "ppm"),
-                    made + "." + levels + has + quarterHour(co),
-                    remedy(
-                            review,
-                            co,
-                            co.flowForCeilingM3PerS()
-                                    * co.ceiling().value()
-                                    / co.quarterHour().value(),
-                            co.quarterHour().value(),
-                            q),
-                    co.quarterHour().source()));
-            return true;
-        }
         return false;
-    }
-
-    private static boolean overQuarterHour(RoomReview.Co co) {
-        return co.quarterHour() != null
-                && Say.over(co.calm().average15MinPpm(), co.quarterHour().value());
-    }
-
-    private static String quarterHour(RoomReview.Co co) {
-        return overQuarterHour(co)
-                ? " Over 15 min it is " + Say.n(co.calm().average15MinPpm()) + " ppm; the limit is "
-                        + Say.n(co.quarterHour().value()) + " ppm ("
-                        + co.quarterHour().body() + ")."
-                : "";
     }
 
     /** Peak with the flame at the flue out, ppm: what burns there is in the room then. */
@@ -231,14 +211,16 @@ public final class RoomCoRule implements Rule {
         return room.hood().known() && room.hood().value().capturedShare() == co.ledShare() ? " by the hood" : "";
     }
 
-    /** How much air, or what share led outdoors, keeps every limit: the ceiling, 15 min and 8 h. */
-    private static String remedy(Review review, RoomReview.Co co, double flow, double limitPpm, double levelPpm) {
+    /** How much air, or what share led outdoors, keeps every limit: the ceiling in force, 15 min and 8 h. */
+    private static String remedy(
+            Review review, RoomReview.Co co, double flow, double limitPpm, double levelPpm, double ceilingPpm) {
         double led = led(co, limitPpm, levelPpm);
         double all = Math.max(led, led(co, co.eightHours().value(), co.calm().average8hPpm()));
         if (co.quarterHour() != null) {
             all = Math.max(all, led(co, co.quarterHour().value(), co.calm().average15MinPpm()));
         }
-        all = Math.max(all, CoEnds.led(review, co.ceiling().value()));
+        Optional<CoEnd> slow = CoEnd.of(review);
+        all = Math.max(all, slow.map(e -> CoEnds.led(co, e, ceilingPpm)).orElse(0.0));
         boolean more = Say.over(co.flowForEightHoursM3PerS(), flow);
         return "Needs " + Say.flow(flow) + " of fresh air indoors"
                 + (more
@@ -248,7 +230,8 @@ public final class RoomCoRule implements Rule {
                 + ": lead the flue gas outdoors by a hood (at least " + percent(led) + " % of it"
                 + (Say.over(all, led)
                         ? " for " + Say.n(limitPpm) + " ppm, " + percent(all)
-                                + " % to keep every limit at the slow end of the forecast too"
+                                + " % to keep every limit"
+                                + (slow.isPresent() ? " at the slow end of the forecast too" : "")
                         : "")
                 + (Say.over(all, SafetyNumber.value("hood-capture"))
                         ? "; over " + Say.n(SafetyNumber.value("hood-capture") * 100)

@@ -81,20 +81,21 @@ final class Say {
         return value < limit - Math.abs(limit) * TOLERANCE;
     }
 
-    /** A number for people: three figures, thousands apart. */
+    /** A number for people: three figures, thousands apart from five digits on, a minus sign as in print. */
     static String n(double v) {
+        if (v < 0) {
+            return "−" + n(-v);
+        }
         if (v == 0) {
             return "0";
         }
-        double size = Math.pow(10, Math.floor(Math.log10(Math.abs(v))) - 2);
-        double rounded = Math.abs(v) >= 1000 ? Math.round(v / size) * size : v;
-        String plain = Format.plain(rounded, (int) Math.max(0, Math.min(6, -Math.floor(Math.log10(Math.abs(v))) + 2)));
+        double size = Math.pow(10, Math.floor(Math.log10(v)) - 2);
+        double rounded = v >= 1000 ? Math.round(v / size) * size : v;
+        String plain = Format.plain(rounded, (int) Math.max(0, Math.min(6, -Math.floor(Math.log10(v)) + 2)));
         int dot = plain.indexOf('.') < 0 ? plain.length() : plain.indexOf('.');
         StringBuilder b = new StringBuilder(plain);
-        for (int i = dot - 3; i > (plain.startsWith("-") ? 1 : 0); i -= 3) {
-            if (dot > 4) {
-                b.insert(i, ' ');
-            }
+        for (int i = dot - 3; i > 0 && dot > 4; i -= 3) {
+            b.insert(i, ' ');
         }
         return b.toString();
     }

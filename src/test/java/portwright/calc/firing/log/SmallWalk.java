@@ -9,13 +9,16 @@ import portwright.calc.firing.Step;
 import portwright.calc.firing.log.StepWalk.Ready;
 import portwright.calc.firing.log.StepWalk.Way;
 
-/** Points of five minutes and rows on them, written by hand; every climb is that to the next point. */
+/** Points of five minutes and rows on them or a little later, written by hand; every climb is that to the next point. */
 class SmallWalk {
     static final Way SEEN = new Way(1, 3, 0, false, Ready.SEEN);
     static final Way PLANNED = new Way(1, 3, 0, false, Ready.PLANNED);
 
     double[] celsius = {};
     double put = 0;
+    /** How long after its point each row but the first was read, s. */
+    double lateS = 0;
+
     double[] peak;
     double[] gasPa;
     double[] coneS;
@@ -32,7 +35,8 @@ class SmallWalk {
             k[i] = celsius[i] + 273.15;
             int to = Math.min(n - 1, i + 1);
             climb[i] = (celsius[to] - celsius[Math.max(0, to - 1)]) / 300;
-            rows.add(new LogRow(i + 2, t[i], k[i], null, null, gasPa == null ? null : gasPa[i], null, ""));
+            rows.add(new LogRow(
+                    i + 2, t[i] + (i > 0 ? lateS : 0), k[i], null, null, gasPa == null ? null : gasPa[i], null, ""));
         }
         double[] reach = new double[n];
         Arrays.fill(reach, 480);

@@ -111,6 +111,29 @@ class StepWalkTest extends SmallWalk {
         assertThat(w.overS).isEqualTo(1500);
     }
 
+    /** The same cone along rows that lie a second to 100 s behind the points: its work is counted to the point itself, and at the end to the last row. */
+    @Test
+    void heatWorkBetweenRows() {
+        celsius = line(1285, 1285, 12);
+        lateS = 1;
+        assertThat(walk(cone("10", 60), hold(60)).begin[1]).isEqualTo(5);
+        lateS = 100;
+        assertThat(walk(cone("10", 60), hold(60)).begin[1]).isEqualTo(5);
+        celsius = line(1285, 1285, 5);
+        StepWalk w = walk(cone("10", 60));
+        assertThat(w.s).isZero();
+        assertThat(w.work[0]).isCloseTo(1300 * 6.7955e-4, within(1e-4));
+        // from 1275 °C at the point to 1295 °C at the row 400 s later: 1290 °C at the next point, 1282.5 °C in the
+        // middle
+        celsius = new double[] {1275, 1295, 1295};
+        assertThat(walk(hold(1), cone("10", 60)).work[1])
+                .isCloseTo(
+                        300 * SmallFiring.work("10").perSecond(1282.5 + 273.15)
+                                + 100 * SmallFiring.work("10").perSecond(1292.5 + 273.15)
+                                + 300 * SmallFiring.work("10").perSecond(1295 + 273.15),
+                        within(1e-9));
+    }
+
     @Test
     void aNotedConeEndsItsStepInPlaceOfHeatWork() {
         celsius = line(1285, 1285, 12);
