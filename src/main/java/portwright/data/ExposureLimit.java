@@ -55,6 +55,14 @@ public record ExposureLimit(
                 .toList();
     }
 
+    /** The limit with this id. */
+    public static ExposureLimit named(String id) {
+        return all().stream()
+                .filter(l -> l.id.equals(id))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("exposure_limits.csv: no limit '" + id + "'"));
+    }
+
     /**
      * The lowest limit of a kind in a rule family.
      *

@@ -41,8 +41,8 @@ class SafetyTablesTest {
                     .isLessThanOrEqualTo(
                             ExposureLimit.lowest("CO", "twa8h", f).orElseThrow().value());
         }
-        assertThat(named("o2-low").value()).isEqualTo(19.5);
-        assertThat(named("co-uk-stel").source().standing()).isEqualTo(Standing.MEMORY);
+        assertThat(ExposureLimit.named("o2-low").value()).isEqualTo(19.5);
+        assertThat(ExposureLimit.named("co-uk-stel").source().standing()).isEqualTo(Standing.MEMORY);
         assertThatThrownBy(() -> LimitFamily.of("fr")).hasMessageContaining("strictest, us, eu or uk");
     }
 
@@ -79,12 +79,5 @@ class SafetyTablesTest {
         assertThat(CoEffect.at(199)).isEmpty();
         assertThat(CoEffect.at(900).orElseThrow().effect()).contains("possible death in 2 h");
         assertThat(CylinderSize.all()).hasSize(5);
-    }
-
-    private static ExposureLimit named(String id) {
-        return ExposureLimit.all().stream()
-                .filter(l -> l.id().equals(id))
-                .findFirst()
-                .orElseThrow();
     }
 }
