@@ -5,7 +5,7 @@ import java.util.List;
 import portwright.check.Severity;
 import portwright.geometry.Pt;
 
-/** The signs of stop, caution, note and what was not checked. Shape alone tells them apart; on paper all are black. */
+/** The five signs: stop, caution, note, passed, not checked. Shape alone tells them apart; on paper all are black. */
 public final class Signs {
     private static final double OPAQUE = 1;
 
@@ -79,11 +79,6 @@ public final class Signs {
         double h = size * 0.42;
         pen.polyline(new Box(c.x() - h, c.y() - h, c.x() + h, c.y() + h).corners(), true, LineStyle.TRIM, Ink.INK);
         bar(pen, c, size * 0.4, size * 0.1, Ink.INK);
-    }
-
-    private static Pt turned(Pt c, double along, double across) {
-        double s = Math.sqrt(0.5);
-        return c.plus(-along * s - across * s, -along * s + across * s);
     }
 
     private static void bar(Pen pen, Pt c, double w, double h, Ink ink) {
