@@ -10,6 +10,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import portwright.Changed;
 import portwright.TestKiln;
 import portwright.check.CheckResult;
 import portwright.check.Finding;
@@ -18,6 +19,7 @@ import portwright.check.Severity;
 import portwright.check.Verdict;
 import portwright.geometry.KilnGeometry;
 import portwright.model.Design;
+import portwright.model.Kiln;
 import portwright.source.Source;
 
 class SheetBookTest {
@@ -180,11 +182,8 @@ class SheetBookTest {
     @Test
     void unknownElementsForbidPaper() {
         var k = club.kiln();
-        Design d = new Design(
-                club.title(),
-                club.notes(),
-                club.units(),
-                new portwright.model.Kiln(
+        Design d = Changed.of(club)
+                .kiln(new Kiln(
                         k.plan(),
                         k.height(),
                         k.wall(),
@@ -195,16 +194,8 @@ class SheetBookTest {
                         k.fittings(),
                         k.standHeight(),
                         k.power(),
-                        k.lossFactor()),
-                club.shelves(),
-                club.ports(),
-                club.drilling(),
-                club.burners(),
-                club.damper(),
-                club.supply(),
-                club.room(),
-                club.firing(),
-                club.limits());
+                        k.lossFactor()))
+                .design();
         assertThatThrownBy(() -> Prints.print(d, a4))
                 .isInstanceOf(SheetRefused.class)
                 .hasMessageContaining("kiln.elements");
@@ -227,20 +218,7 @@ class SheetBookTest {
     @Test
     void strangeTitlesPrint() throws IOException {
         String title = "窯 \uD83D\uDD25 \u202Eevil\u202C שלום <b> \u0000 " + "x".repeat(400);
-        Design d = new Design(
-                title,
-                null,
-                club.units(),
-                club.kiln(),
-                club.shelves(),
-                club.ports(),
-                club.drilling(),
-                club.burners(),
-                club.damper(),
-                club.supply(),
-                club.room(),
-                club.firing(),
-                club.limits());
+        Design d = Changed.of(club).title(title).notes(null).design();
         SheetBook.Print p = Prints.print(d, a4);
         assertThat(p.remarks()).anyMatch(r -> r.contains("U+7AAF") && r.contains("U+1F525"));
         assertThat(text(p.pdf())).contains("Signs that the type face lacks");
