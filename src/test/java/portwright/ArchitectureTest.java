@@ -104,7 +104,7 @@ class ArchitectureTest {
                     || owner.matches("java.io.(FileOutputStream|FileWriter|RandomAccessFile|PrintStream)")
                             && c.getName().equals("<init>")
                             // what the process was given to write to is no file of ours
-                            && !c.getFullName().endsWith("(java.io.FileDescriptor)")
+                            && !c.getTarget().getRawParameterTypes().getNames().contains("java.io.FileDescriptor")
                     || owner.equals("java.nio.channels.FileChannel")
                             && c.getName().equals("open");
         });
