@@ -151,7 +151,6 @@ class DraftByHandTest {
     void whatAFireGives() {
         FireState s = FireState.of(base);
         Products p = s.products();
-        double mol = s.balance().gasFlow() / Cases.PROPANE.molarMass();
         assertThat(s.shown()).containsSame(p);
         assertThat(s.formal()).isFalse();
         FireState quiet = new DraftExchange(base).at(false, 1, base.chamberTemperature());
