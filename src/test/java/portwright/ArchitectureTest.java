@@ -103,6 +103,8 @@ class ArchitectureTest {
                                             "write|writeString|newOutputStream|newBufferedWriter|newByteChannel|copy|move")
                     || owner.matches("java.io.(FileOutputStream|FileWriter|RandomAccessFile|PrintStream)")
                             && c.getName().equals("<init>")
+                            // what the process was given to write to is no file of ours
+                            && !c.getTarget().getRawParameterTypes().getNames().contains("java.io.FileDescriptor")
                     || owner.equals("java.nio.channels.FileChannel")
                             && c.getName().equals("open");
         });

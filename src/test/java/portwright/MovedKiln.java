@@ -60,20 +60,11 @@ public final class MovedKiln {
                 k.lossFactor(),
                 k.elementRise(),
                 k.fittingsComplete());
-        return new Design(
-                d.title(),
-                d.notes(),
-                d.units(),
-                kiln,
-                map(d.shelves(), this::shelf),
-                map(d.ports(), this::port),
-                d.drilling(),
-                d.burners(),
-                d.damper(),
-                d.supply(),
-                d.room(),
-                d.firing(),
-                d.limits());
+        return Changed.of(d)
+                .kiln(kiln)
+                .shelves(map(d.shelves(), this::shelf))
+                .ports(map(d.ports(), this::port))
+                .design();
     }
 
     private static <T> List<T> map(List<T> list, UnaryOperator<T> f) {
@@ -152,7 +143,8 @@ public final class MovedKiln {
 
     private Fitting fitting(Fitting f) {
         Quantity turned = f.on() == On.WALL
-                ? TestKiln.deg(along * (f.turn() == null ? 0 : f.turn().degrees()))
+                ? TestKiln.deg(
+                        along * (f.turn() == null ? 0 : Math.toDegrees(f.turn().base())))
                 : turn(f.turn());
         return new Fitting(
                 f.name(),

@@ -108,6 +108,12 @@ public final class TestKiln {
         return this;
     }
 
+    /** A fitting of which only the place is known. */
+    public TestKiln shapeless(String name, FittingKind kind, On on, Place at) {
+        fittings.add(new Fitting(name, kind, null, null, on, null, at, null, null, null, null, null, null, null));
+        return this;
+    }
+
     public TestKiln box(
             String name,
             FittingKind kind,

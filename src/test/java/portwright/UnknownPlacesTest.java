@@ -263,14 +263,14 @@ class UnknownPlacesTest {
             }
             Design d = t.read().design();
             CheckResult r = check(d);
-            JsonNode figures = JSON.readTree(CheckJson.write(r)).get("figures");
+            JsonNode figures = JSON.readTree(CheckJson.write(r, null)).get("figures");
             assertThat(figures.get("weakestSectionAtLeast").asBoolean())
                     .isEqualTo(r.notChecked().stream().anyMatch(n -> n.rule().equals("weakest-section")));
-            if (CheckText.write(r, d.units(), 400, false).contains("at least: weakest-section")) {
+            if (CheckText.write(r, null, d.units(), 400, false).contains("at least: weakest-section")) {
                 assertThat(figures.get("weakestSectionAtLeast").asBoolean()).isTrue();
             }
             String drilling = VerdictLine.drilling(r);
-            assertThat(CheckText.write(r, d.units(), 400, false)).contains(drilling);
+            assertThat(CheckText.write(r, null, d.units(), 400, false)).contains(drilling);
             assertThat(FindingsMarkdown.write(r, "mark")).contains(drilling, VerdictLine.lighting(r));
             if (r.drilling() != Verdict.STOP
                     && r.drilling() != Verdict.INCOMPLETE

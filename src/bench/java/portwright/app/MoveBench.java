@@ -214,7 +214,7 @@ public final class MoveBench {
             HomeFolder home = new HomeFolder(Path.of("target", "window-home"));
             MainView view = new MainView(doc, s -> Steps.make(doc, home, s));
             stage.setScene(new Scene(view, 1440, 900));
-            Themes.set(stage.getScene(), false);
+            Themes.set(stage.getScene(), false, 1);
             stage.show();
             view.applyCss();
             view.layout();

@@ -1,2 +1,2 @@
-/** The rule book: findings, severities, and one small class a rule. A rule reads the review, changes nothing, prints nothing. */
+/** Findings, severities, verdicts, and what a rule is; the rules themselves are in {@code check.rules}. A rule reads the review, changes nothing, prints nothing. */
 package portwright.check;

@@ -1,6 +1,7 @@
 package portwright.data;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import portwright.source.Source;
 
@@ -42,22 +43,13 @@ public record Ignition(String gas, double autoIgnitionC, double lowerLimitPct, d
         return List.copyOf(out);
     }
 
-    /** The record with the lowest auto-ignition temperature: the one to warn with. */
-    public static Ignition lowestAutoIgnition(String gas) {
-        return of(gas, (a, b) -> Double.compare(a.autoIgnitionC, b.autoIgnitionC));
-    }
-
     /** The record with the lowest lower limit: the one to warn with. */
     public static Ignition lowestLimit(String gas) {
-        return of(gas, (a, b) -> Double.compare(a.lowerLimitPct, b.lowerLimitPct));
-    }
-
-    private static Ignition of(String gas, java.util.Comparator<Ignition> by) {
         // the heavier parts of natural gas bring its lower limit under that of methane, its main part
         boolean natural = gas.equals("natural-gas");
         return load().stream()
                 .filter(i -> i.gas.equals(gas) || natural && i.gas.equals("methane"))
-                .min(by)
+                .min(Comparator.comparingDouble(Ignition::lowerLimitPct))
                 .orElseThrow(() -> new IllegalArgumentException("no ignition values for '" + gas + "'"));
     }
 }

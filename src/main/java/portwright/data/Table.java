@@ -139,11 +139,6 @@ public final class Table {
         }
     }
 
-    /** The table's name, for messages. */
-    public String name() {
-        return name;
-    }
-
     /** Column names in file order. */
     public List<String> columns() {
         return List.copyOf(columns.keySet());

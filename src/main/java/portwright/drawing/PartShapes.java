@@ -7,6 +7,7 @@ import portwright.geometry.Face;
 import portwright.geometry.FittingShape;
 import portwright.geometry.GrooveSolid;
 import portwright.geometry.KilnGeometry;
+import portwright.geometry.Outline;
 import portwright.geometry.Pt;
 import portwright.geometry.Segment;
 import portwright.geometry.Shape;
@@ -97,9 +98,7 @@ final class PartShapes {
             if (!g.face().samePart(face)) {
                 continue;
             }
-            Shape shape = g instanceof GrooveSolid.OnWall w
-                    ? new Shape.Poly(new portwright.geometry.Outline(mouth(w)))
-                    : g.footprint();
+            Shape shape = g instanceof GrooveSolid.OnWall w ? new Shape.Poly(new Outline(mouth(w))) : g.footprint();
             List<List<Pt>> outlines =
                     ShapeLines.outlines(shape).stream().map(this::seen).toList();
             if (face.hot() && !look.plan()) {

@@ -70,8 +70,4 @@ public interface Pen {
     default void circle(Pt centre, double radius, LineStyle style) {
         circle(centre, radius, style, style.ink());
     }
-
-    default void text(String words, Pt at, Align align, TextStyle style) {
-        text(words, at, align, 0, style);
-    }
 }

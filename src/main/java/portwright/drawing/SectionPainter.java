@@ -47,12 +47,6 @@ public final class SectionPainter {
                 .grown(ROOM_MM);
     }
 
-    /** Paints what lies in the window. */
-    public void paint(Pen pen, Box window) {
-        shapes(pen, window);
-        names(pen, new Labels(pen, window));
-    }
-
     /** Paints what lies in the window, without words. */
     public void shapes(Pen pen, Box window) {
         double[] inner = across(kiln.inner());

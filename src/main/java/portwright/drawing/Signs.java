@@ -5,7 +5,7 @@ import java.util.List;
 import portwright.check.Severity;
 import portwright.geometry.Pt;
 
-/** The six signs. Shape alone tells them apart; on paper all are black. */
+/** The five signs: stop, caution, note, passed, not checked. Shape alone tells them apart; on paper all are black. */
 public final class Signs {
     private static final double OPAQUE = 1;
 
@@ -79,28 +79,6 @@ public final class Signs {
         double h = size * 0.42;
         pen.polyline(new Box(c.x() - h, c.y() - h, c.x() + h, c.y() + h).corners(), true, LineStyle.TRIM, Ink.INK);
         bar(pen, c, size * 0.4, size * 0.1, Ink.INK);
-    }
-
-    /** Pencil: a limit set by the user. */
-    public static void pencil(Pen pen, Pt c, double size) {
-        double h = size / 2;
-        double w = size * 0.16;
-        pen.polyline(
-                List.of(
-                        turned(c, -h, -w),
-                        turned(c, h * 0.5, -w),
-                        turned(c, h, 0),
-                        turned(c, h * 0.5, w),
-                        turned(c, -h, w)),
-                true,
-                LineStyle.DIMENSION,
-                Ink.INK);
-        pen.line(turned(c, h * 0.5, -w), turned(c, h * 0.5, w), LineStyle.DIMENSION, Ink.INK);
-    }
-
-    private static Pt turned(Pt c, double along, double across) {
-        double s = Math.sqrt(0.5);
-        return c.plus(-along * s - across * s, -along * s + across * s);
     }
 
     private static void bar(Pen pen, Pt c, double w, double h, Ink ink) {

@@ -34,6 +34,11 @@ public final class Traces implements Pen {
         return traces.stream().noneMatch(t -> box.clip(t.a, t.b) != null);
     }
 
+    /** Whether no line at all runs through the window. */
+    public boolean none() {
+        return traces.isEmpty();
+    }
+
     /** Whether nothing but joints, axes and hatching runs through a box. */
     public boolean breakable(Box box) {
         return traces.stream().noneMatch(t -> !t.runsOn() && box.clip(t.a, t.b) != null);

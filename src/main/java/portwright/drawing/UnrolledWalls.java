@@ -51,12 +51,6 @@ public final class UnrolledWalls {
         return all;
     }
 
-    /** Paints what lies in the window. */
-    public void paint(Pen pen, Box window) {
-        under(pen, window, null);
-        over(pen, window, null);
-    }
-
     /** Paints all that stays as it is while one hole moves; null for none. */
     public void under(Pen pen, Box window, String moving) {
         for (int i = 0; i < painters.size(); i++) {

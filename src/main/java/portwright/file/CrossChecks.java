@@ -15,6 +15,7 @@ import portwright.model.Port;
 import portwright.model.Role;
 import portwright.model.Room;
 import portwright.model.RoomPlace;
+import portwright.units.Format;
 
 /** What spans several fields: names, references, and through {@link PlaceChecks} and {@link ShelfChecks} what must lie on what. */
 final class CrossChecks {
@@ -148,7 +149,7 @@ final class CrossChecks {
             faults.at(
                     "burners[" + i + "].setback",
                     "\"" + b.setback().typed() + "\" puts the tip inside the chamber: the part is only "
-                            + portwright.units.Format.plain(t, 1)
+                            + Format.plain(t, 1)
                             + " mm thick. Write a positive set-back, such as \"1/2 in\".");
         }
     }

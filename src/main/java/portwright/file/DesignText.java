@@ -156,26 +156,6 @@ public final class DesignText {
         });
     }
 
-    /** Gives the field at the path another name; value and place stay. */
-    public DesignText rename(String path, String name) {
-        List<Step> steps = FieldPath.parse(path);
-        Step last = last(steps, path);
-        if (!has(path) || last.name() == null) {
-            throw new IllegalArgumentException("no field " + path);
-        }
-        return at(steps.subList(0, steps.size() - 1), path, old -> {
-            Json.Obj o = object(old, path);
-            if (!name.equals(last.name()) && o.get(name) != null) {
-                throw new IllegalArgumentException("there is a field " + name + " already");
-            }
-            return new Json.Obj(
-                    o.members().stream()
-                            .map(m -> m.name().equals(last.name()) ? new Member(name, m.spot(), m.value()) : m)
-                            .toList(),
-                    o.spot());
-        });
-    }
-
     @Override
     public boolean equals(Object o) {
         return o instanceof DesignText d && (d.root == root || d.toText().equals(toText()));

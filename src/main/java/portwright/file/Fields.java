@@ -7,7 +7,6 @@ import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import portwright.file.Json.Member;
-import portwright.file.Json.Spot;
 import portwright.model.Ided;
 import portwright.model.Place;
 import portwright.units.Kind;
@@ -42,10 +41,6 @@ final class Fields {
         T result = reader.apply(f);
         f.unknown();
         return result;
-    }
-
-    String path() {
-        return path;
     }
 
     Faults faults() {
@@ -264,9 +259,5 @@ final class Fields {
                                 + String.join(", ", asked) + ".");
             }
         }
-    }
-
-    Spot spot() {
-        return object.spot();
     }
 }

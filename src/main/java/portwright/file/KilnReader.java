@@ -9,6 +9,7 @@ import portwright.model.ElementRun;
 import portwright.model.Fitting;
 import portwright.model.FittingKind;
 import portwright.model.Groove;
+import portwright.model.Ided;
 import portwright.model.Joints;
 import portwright.model.Kiln;
 import portwright.model.On;
@@ -62,7 +63,7 @@ final class KilnReader {
         return power;
     }
 
-    private enum Shape implements portwright.model.Ided {
+    private enum Shape implements Ided {
         POLYGON("polygon"),
         RECTANGLE("rectangle"),
         OVAL("oval"),

@@ -7,6 +7,7 @@ import portwright.data.LimitRow;
 import portwright.data.LimitRow.Safer;
 import portwright.data.LimitTable;
 import portwright.model.UserLimit;
+import portwright.units.Display;
 import portwright.units.Format;
 import portwright.units.Quantity;
 import portwright.units.QuantityException;
@@ -111,6 +112,6 @@ final class LimitsReader {
     }
 
     private static String bound(LimitRow row, double base) {
-        return row.kind() == null ? Format.plain(base, 6) : portwright.units.Display.metric(row.kind(), base);
+        return row.kind() == null ? Format.plain(base, 6) : Display.metric(row.kind(), base);
     }
 }

@@ -11,12 +11,11 @@ import portwright.model.Port;
 public final class PortsText {
     private PortsText() {}
 
-    /** The document with these ports in place of all others; burners under a port that is gone are taken away, everything else keeps its characters. */
-    public static DesignText put(DesignText document, List<Port> ports) {
-        return put(document, ports, Map.of());
-    }
-
-    /** The same; burners under a port that has another name now follow it. */
+    /**
+     * The document with these ports in place of all others; burners under a port that is gone are taken away, everything else keeps its characters.
+     *
+     * @param renamed old name to new, of ports whose burners follow them
+     */
     public static DesignText put(DesignText document, List<Port> ports, Map<String, String> renamed) {
         List<String> items = new ArrayList<>();
         for (Port p : ports) {

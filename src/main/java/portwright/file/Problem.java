@@ -8,17 +8,4 @@ package portwright.file;
  * @param path field path like {@code ports[1].diameter}; empty for the file itself
  * @param message what is wrong and what to write
  */
-public record Problem(int line, int column, String path, String message) {
-    /** As printed: {@code kiln.json:12:5: ports[1].diameter: message}. */
-    public String text(String file) {
-        StringBuilder b = new StringBuilder(file);
-        if (line > 0) {
-            b.append(':').append(line).append(':').append(column);
-        }
-        b.append(": ");
-        if (!path.isEmpty()) {
-            b.append(path).append(": ");
-        }
-        return b.append(message).toString();
-    }
-}
+public record Problem(int line, int column, String path, String message) {}

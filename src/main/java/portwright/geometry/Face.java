@@ -19,7 +19,7 @@ public record Face(On on, int panel, boolean hot) {
         };
     }
 
-    /** The same part. */
+    /** Whether another face is one of the same part. */
     public boolean samePart(Face o) {
         return on == o.on && panel == o.panel;
     }

@@ -37,11 +37,6 @@ public record Hole(Port port, Face face, Pt centre, double diameter, double dril
         return Math.PI / 4 * diameter * diameter;
     }
 
-    /** The circle of the typed diameter. */
-    public Circle circle() {
-        return new Circle(centre, diameter / 2);
-    }
-
     /** The circle with oversize. */
     public Circle drilledCircle() {
         return new Circle(centre, drilled / 2);

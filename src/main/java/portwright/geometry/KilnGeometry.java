@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import portwright.model.Design;
 import portwright.model.Kiln;
 import portwright.model.On;
+import portwright.model.PlanShape;
 import portwright.model.Port;
 import portwright.model.Slab;
 import portwright.units.Quantity;
@@ -247,8 +248,6 @@ public final class KilnGeometry {
 
     /** Centre of the chamber: the frame's origin, or the centre of area of a free outline, which in a U or an L may lie outside it. */
     public Pt centre() {
-        return design.kiln().plan() instanceof portwright.model.PlanShape.OutlinePlan
-                ? Centroid.of(inner)
-                : new Pt(0, 0);
+        return design.kiln().plan() instanceof PlanShape.OutlinePlan ? Centroid.of(inner) : new Pt(0, 0);
     }
 }

@@ -121,15 +121,6 @@ public record Outline(List<Pt> points) {
         return true;
     }
 
-    /** Seen from the other side: x' = −x, order kept clockwise. */
-    public Outline mirrored() {
-        List<Pt> out = new ArrayList<>();
-        for (int i = size() - 1; i >= 0; i--) {
-            out.add(points.get(i).mirrored());
-        }
-        return new Outline(out);
-    }
-
     /** Least and greatest coordinates: two corners of the box round it. */
     public Segment bounds() {
         double x0 = Double.POSITIVE_INFINITY;

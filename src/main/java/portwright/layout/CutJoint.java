@@ -11,6 +11,7 @@ import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
 import portwright.geometry.Segment;
 import portwright.model.Design;
+import portwright.model.Joints;
 import portwright.model.On;
 import portwright.units.Format;
 
@@ -53,7 +54,7 @@ public record CutJoint(String hole, String sides, double overMm, boolean stated)
         return out;
     }
 
-    private static boolean stated(portwright.model.Joints j) {
+    private static boolean stated(Joints j) {
         return j.bond() != null && j.turn() != null && j.offset() != null;
     }
 

@@ -36,10 +36,6 @@ record Shortfall(int stops, double depth, double all) implements Comparable<Shor
         return new Shortfall(stops + o.stops, Math.max(depth, o.depth), all + o.all);
     }
 
-    boolean none() {
-        return stops == 0;
-    }
-
     /** Whether it has more stops than another, or as many and a deeper one. */
     boolean beyond(Shortfall o) {
         return stops != o.stops ? stops > o.stops : Math.round(depth / ALIKE) > Math.round(o.depth / ALIKE);

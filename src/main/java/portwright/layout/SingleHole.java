@@ -14,7 +14,7 @@ final class SingleHole {
     private final List<Obstacle> obstacles;
     private final ObstacleTree tree;
     private final Coils coils;
-    private final Joints joints;
+    private final JointMargin joints;
     private final boolean coilsCount;
     private final boolean fittingsCount;
     private final boolean shelfCounts;
@@ -37,15 +37,15 @@ final class SingleHole {
         shelfCounts = !skip.contains("shelf-over-inlet");
         shelfStop = limits.value("shelf-over-inlet", "stop") * site.diameter;
         shelfCaution = limits.value("shelf-over-inlet", "caution") * site.diameter;
-        JointPattern pattern = skip.contains(Joints.RULE) ? null : kiln.pattern(site.on);
+        JointPattern pattern = skip.contains(JointMargin.RULE) ? null : kiln.pattern(site.on);
         joints = pattern == null
                 ? null
-                : new Joints(
+                : new JointMargin(
                         pattern,
                         site.diameter / 2,
                         site.radius,
-                        limits.value(Joints.RULE, "limit"),
-                        limits.value(Joints.RULE, "cut"));
+                        limits.value(JointMargin.RULE, "limit"),
+                        limits.value(JointMargin.RULE, "cut"));
     }
 
     /** What a wandering drill may run into: obstacles, flames on coils, and low shelves that a hole may come under. */

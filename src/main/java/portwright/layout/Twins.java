@@ -16,7 +16,7 @@ import portwright.model.On;
  */
 final class Twins {
     /** What lies on a ring, in pairs across the middle, or in it. */
-    private static final String MIDDLE = "even about the middle";
+    static final String MIDDLE = "even about the middle";
 
     private static final String UNSURE = "laid out about the middle, with which the chamber does not repeat";
 
@@ -108,11 +108,6 @@ final class Twins {
 
     private static boolean shelved(KilnGeometry kiln, Pt p) {
         return kiln.shelves().stream().anyMatch(s -> s.shape().contains(p));
-    }
-
-    /** Whether the chamber repeats with the roles of a layout that lie about the middle. */
-    boolean chamberRepeats(Combination c) {
-        return chamber == null || Stream.of(c.inlets(), c.flues()).allMatch(s -> !s.even() || repeats(s));
     }
 
     /** How the even roles of a layout lie, where the chamber repeats or mirrors itself with them: only then can they be said to heat it evenly; else null. */

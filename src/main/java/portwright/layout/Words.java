@@ -128,7 +128,7 @@ final class Words {
         return switch (t.rule()) {
             case "element-clearance", "port-spacing", "edge-distance" -> "brick between " + all;
             case "joint-sliver" ->
-                t.parts().contains(Joints.CUT)
+                t.parts().contains(JointMargin.CUT)
                         ? "reach of " + first + " over the joint that it cuts"
                         : "brick between " + first + " and the nearest joint";
             case "inside-chamber", "fitting-clearance" -> "room between " + all;

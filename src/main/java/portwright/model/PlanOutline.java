@@ -2,6 +2,7 @@ package portwright.model;
 
 import java.util.ArrayList;
 import java.util.List;
+import portwright.units.Quantity;
 
 /**
  * The plan as plain corners: enough to tell a point on a part from one beside it. Corners run clockwise seen from above, in mm; panel k goes
@@ -59,7 +60,7 @@ public final class PlanOutline {
         return new PlanOutline(x, y).turned(turn);
     }
 
-    private static double angle(portwright.units.Quantity turn) {
+    private static double angle(Quantity turn) {
         return turn == null ? 0 : turn.si();
     }
 

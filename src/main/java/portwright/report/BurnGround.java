@@ -9,13 +9,14 @@ import portwright.calc.draft.DraftCase;
 import portwright.calc.draft.Flue;
 import portwright.calc.draft.Inlet;
 import portwright.calc.draft.InletFlow;
+import portwright.calc.flow.Discharge;
 import portwright.calc.flow.GasState;
-import portwright.calc.flow.Hole;
 import portwright.data.JetClass;
 import portwright.model.Burner;
 import portwright.model.Design;
 import portwright.model.UnitSystem;
 import portwright.review.Assumed;
+import portwright.units.Celsius;
 import portwright.units.Format;
 import portwright.units.Kind;
 import portwright.units.Quantity;
@@ -62,7 +63,7 @@ public final class BurnGround {
         double chamberMu = GasState.viscosity(k.chamberTemperature());
         out.add(new ReportLine(
                 "air",
-                n(k.roomTemperature() - 273.15, 0) + " °C, " + n(k.atmosphericPressure() / 100, 0) + " mbar, "
+                n(k.roomTemperature() - Celsius.ZERO_C, 0) + " °C, " + n(k.atmosphericPressure() / 100, 0) + " mbar, "
                         + n(room, 3) + " kg/m³; chamber gas " + n(b.productDensity(), 4) + " kg/m³"));
         for (int i = 0; i < k.inlets().size(); i++) {
             Inlet h = k.inlets().get(i);
@@ -72,8 +73,8 @@ public final class BurnGround {
                         h.name(),
                         cd(h.diameter(), h.length(), f.drive(), room, roomMu)
                                 + (h.streamTemperature() > 0
-                                        ? ", flame in the hole counted at " + n(h.streamTemperature() - 273.15, 0)
-                                                + " °C"
+                                        ? ", flame in the hole counted at "
+                                                + n(h.streamTemperature() - Celsius.ZERO_C, 0) + " °C"
                                         : ", cold air in the hole")
                                 + (h.jetThrust() > 0
                                         ? ", " + n(h.momentumShare() * 100, 0) + " % of the jet's thrust helps"
@@ -86,7 +87,7 @@ public final class BurnGround {
                 out.add(new ReportLine(
                         h.name(),
                         cd(h.diameter(), h.length(), drive, b.productDensity(), chamberMu) + ", loss at its mouth "
-                                + n(Hole.exitLoss(h.openShare()), 2) + " velocity heads of the whole bore at "
+                                + n(Discharge.exitLoss(h.openShare()), 2) + " velocity heads of the whole bore at "
                                 + n(h.openShare() * 100, 0) + " % open; " + n(drive, 2) + " Pa at the outer mouth"));
             }
         }
@@ -104,13 +105,12 @@ public final class BurnGround {
     }
 
     private static String cd(double d, double length, double drive, double density, double viscosity) {
-        Hole h = new Hole(d, length);
         return String.format(
                 Locale.ROOT,
                 "%s mm, %s mm long: Cd %.2f",
                 n(d * MM, 1),
                 n(length * MM, 0),
-                h.cd(h.reynolds(drive, density, viscosity)));
+                Discharge.cd(length / d, Discharge.reynolds(d, drive, density, viscosity)));
     }
 
     private static String n(double v, int decimals) {

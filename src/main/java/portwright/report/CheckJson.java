@@ -21,12 +21,11 @@ import portwright.source.Source;
 public final class CheckJson {
     private CheckJson() {}
 
-    /** Pretty-printed object with a final newline; numbers that do not exist are null. */
-    public static String write(CheckResult r) {
-        return write(r, null);
-    }
-
-    /** The same with the odds of drilling by hand, unless they are null. */
+    /**
+     * Pretty-printed object with a final newline; numbers that do not exist are null.
+     *
+     * @param drill the odds of drilling by hand; null for none
+     */
     public static String write(CheckResult r, DrillOutlook drill) {
         ObjectNode root = Json.object();
         root.put("portwright", 1).put("title", r.title());

@@ -29,12 +29,12 @@ public final class CheckText {
         this.colour = colour;
     }
 
-    /** The text, wrapped to {@code width} columns; for a reader of inches both systems stand in the figures. */
-    public static String write(CheckResult r, UnitSystem units, int width, boolean colour) {
-        return write(r, null, units, width, colour);
-    }
-
-    /** The same with the odds of drilling by hand, unless they are null. */
+    /**
+     * The text; for a reader of inches both systems stand in the figures.
+     *
+     * @param drill the odds of drilling by hand; null for none
+     * @param width most characters of a line
+     */
     public static String write(CheckResult r, DrillOutlook drill, UnitSystem units, int width, boolean colour) {
         CheckText t = new CheckText(units, width, colour);
         t.all(r, drill);

@@ -4,12 +4,13 @@ import static portwright.units.Celsius.ZERO_C;
 
 import portwright.calc.firing.HardestCone;
 import portwright.calc.firing.log.LogFinding;
+import portwright.units.Celsius;
 import portwright.units.Format;
 
 /** What a record shows, in words: what, when, and where to look. */
 final class FindingWords {
     /** A dead reading over this is the top of a scale: 1330 °C. */
-    private static final double UPSCALE_K = 1603.15;
+    private static final double UPSCALE_K = Celsius.ZERO_C + 1330;
 
     private static final String CIRCUIT =
             "Kiln unplugged and cold: measure each element's resistance, look at fuses, breakers and each relay's contacts. The voltage under load is for a licensed electrician.";

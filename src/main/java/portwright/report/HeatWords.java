@@ -9,6 +9,7 @@ import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.OpenSpell;
 import portwright.review.FiringReview;
 import portwright.review.OpenPorts;
+import portwright.units.Celsius;
 import portwright.units.Format;
 
 /** Where the heat of a firing goes: its balance term by term, open ports without gas, and a share of the elements that is not kept. */
@@ -56,7 +57,7 @@ final class HeatWords {
             out.add(new ReportLine(
                     out.isEmpty() ? "ports open" : "",
                     (out.isEmpty() ? "with the gas off they cost " : "")
-                            + kw(p.lostW()) + " at " + n(p.chamberK() - 273.15, 0) + " °C, plate "
+                            + kw(p.lostW()) + " at " + n(p.chamberK() - Celsius.ZERO_C, 0) + " °C, plate "
                             + (p.damperShare() == 1 ? "off" : n(p.damperShare() * 100, 0) + " % open, as with the fire")
                             + ": " + kw(p.airW()) + " by air (" + n(p.airKgPerS() * 1000, 1) + " g/s), "
                             + kw(p.radiationW()) + " radiated"));
@@ -74,7 +75,7 @@ final class HeatWords {
         var list = root.putArray("openPortsGasOff");
         for (OpenPorts p : firing.openPorts()) {
             ObjectNode o = list.addObject();
-            Json.number(o, "chamberC", p.chamberK() - 273.15);
+            Json.number(o, "chamberC", p.chamberK() - Celsius.ZERO_C);
             Json.number(o, "damperOpen", p.damperShare());
             Json.number(o, "lostKw", p.lostW() / 1000);
             Json.number(o, "airKw", p.airW() / 1000);
@@ -87,7 +88,7 @@ final class HeatWords {
     static String minutes(OpenSpell s) {
         return n(s.openS() / 60, 0) + " min ports open, plate off"
                 + (s.lighting() ? ", " + n(OpenSpell.cleanSeconds() / 60, 0) + " min clean fire" : "") + ": "
-                + n(s.fromK() - 273.15, 0) + " to " + n(s.endK() - 273.15, 0) + " °C";
+                + n(s.fromK() - Celsius.ZERO_C, 0) + " to " + n(s.endK() - Celsius.ZERO_C, 0) + " °C";
     }
 
     /** The minutes that the kiln stands open without gas, which no step holds. */
@@ -101,7 +102,7 @@ final class HeatWords {
                             + (s.lighting() ? "before lighting step " : "after the gas of step ") + (s.gasStep() + 1)
                             + " lose " + kwh(s.lostJ()) + "; the elements give " + kwh(s.electricJ())
                             + (fell < 1 ? " and hold the temperature" : ", the chamber falls by " + n(fell, 0) + " °C")
-                            + ". Step " + (s.step() + 1) + " begins at " + n(s.endK() - 273.15, 0) + " °C"
+                            + ". Step " + (s.step() + 1) + " begins at " + n(s.endK() - Celsius.ZERO_C, 0) + " °C"
                             + (s.lighting()
                                     ? ", after " + n(OpenSpell.cleanSeconds() / 60, 0) + " min of clean fire"
                                     : "")));
@@ -126,9 +127,9 @@ final class HeatWords {
             Json.number(o, "electricKwh", s.electricJ() / KWH);
             Json.number(o, "cleanFireElectricKwh", s.cleanElectricJ() / KWH);
             Json.number(o, "cleanFireGasKg", s.cleanFuelKg());
-            Json.number(o, "fromC", s.fromK() - 273.15);
-            Json.number(o, "toC", s.toK() - 273.15);
-            Json.number(o, "nextStepFromC", s.endK() - 273.15);
+            Json.number(o, "fromC", s.fromK() - Celsius.ZERO_C);
+            Json.number(o, "toC", s.toK() - Celsius.ZERO_C);
+            Json.number(o, "nextStepFromC", s.endK() - Celsius.ZERO_C);
         }
     }
 
@@ -138,7 +139,7 @@ final class HeatWords {
                 .map(k -> List.of(new ReportLine(
                         "element share",
                         n(k.share() * 100, 0) + " % kept to the end would end the climb at about "
-                                + n(k.stallK() - 273.15, 0) + " °C; a later step raises it to "
+                                + n(k.stallK() - Celsius.ZERO_C, 0) + " °C; a later step raises it to "
                                 + n(k.raised() * 100, 0) + " %")))
                 .orElse(List.of());
     }

@@ -1,2 +1,2 @@
-/** The review and its findings as text for people, JSON and CSV. */
+/** The review, its findings and records of firings as text for people, JSON, CSV and Markdown. */
 package portwright.report;

@@ -2,6 +2,7 @@ package portwright.review;
 
 import java.util.ArrayList;
 import java.util.List;
+import portwright.calc.combustion.AtmosphereLevel;
 import portwright.calc.firing.ConeWork;
 import portwright.calc.firing.Elements;
 import portwright.calc.firing.Facing;
@@ -181,8 +182,8 @@ final class FiringCase {
                 ? 1
                 : design.damper().open().share();
         Step.DamperSetting damper = gas && s.atmosphere() != null
-                ? new Step.ForLambda(LevelSetting.middle(portwright.calc.combustion.AtmosphereLevel.named(
-                        s.atmosphere().id())))
+                ? new Step.ForLambda(
+                        LevelSetting.middle(AtmosphereLevel.named(s.atmosphere().id())))
                 : new Step.Share(open);
         return new Step(goal, rate, electric, gas, share, s.ports() == PortsState.OPEN, damper);
     }

@@ -3,12 +3,13 @@ package portwright.review;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import portwright.calc.supply.Cylinder;
+import portwright.calc.supply.Drum;
 import portwright.calc.supply.Liquid;
 import portwright.calc.supply.SupplyRun;
 import portwright.data.CylinderSize;
 import portwright.data.LpGas;
 import portwright.model.Burner;
+import portwright.model.Cylinder;
 import portwright.model.Design;
 import portwright.model.Fuel;
 import portwright.model.Supply;
@@ -130,7 +131,7 @@ public record SupplyReview(
         needs.addAll(burners.needs());
         needs.addAll(steps.needs());
         Supply s = design.supply();
-        portwright.model.Cylinder c = s == null ? null : s.cylinder();
+        Cylinder c = s == null ? null : s.cylinder();
         need(needs, c == null ? null : c.capacity(), "supply.cylinder.capacity");
         need(needs, c == null ? null : c.fill(), "supply.cylinder.fill");
         need(needs, s == null ? null : s.pressure(), "supply.pressure");
@@ -165,8 +166,7 @@ public record SupplyReview(
     }
 
     private static Double mostKg(Design design) {
-        portwright.model.Cylinder c =
-                design.supply() == null ? null : design.supply().cylinder();
+        Cylinder c = design.supply() == null ? null : design.supply().cylinder();
         if (c == null || c.diameter() == null || c.length() == null) {
             return null;
         }
@@ -178,7 +178,7 @@ public record SupplyReview(
                 .mapToDouble(SupplyReview::liquidKgPerM3)
                 .max()
                 .orElseGet(() -> liquidKgPerM3(Fuel.PROPANE));
-        return Cylinder.mostKg(c.diameter().metres(), c.length().metres(), densest);
+        return Drum.mostKg(c.diameter().metres(), c.length().metres(), densest);
     }
 
     private static double liquidKgPerM3(Fuel pure) {
@@ -201,7 +201,7 @@ public record SupplyReview(
                 .orElseThrow();
     }
 
-    private static Cylinder cylinder(portwright.model.Cylinder c, Assumptions assume) {
+    private static Drum cylinder(Cylinder c, Assumptions assume) {
         Optional<CylinderSize> size = size(c);
         Quantity diameter = c.diameter();
         if (diameter == null) {
@@ -221,10 +221,10 @@ public record SupplyReview(
                     "a narrower one passes more warmth and would have to be taller: write its length");
         }
         double steel = size.map(z -> z.tareLb() * LB).orElse(0.0);
-        return new Cylinder(c.capacity().si(), metres, steel);
+        return new Drum(c.capacity().si(), metres, steel);
     }
 
-    private static Optional<CylinderSize> size(portwright.model.Cylinder c) {
+    private static Optional<CylinderSize> size(Cylinder c) {
         return CylinderSize.near(c.capacity().si() / LB);
     }
 

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Set;
 import portwright.review.ClosePlates;
 import portwright.review.PlateSetting;
+import portwright.units.Celsius;
 
 /** The fires of a card whose travels lie nearer to each other than a hand can set the plate. */
 final class CloseMarks {
@@ -30,7 +31,8 @@ final class CloseMarks {
                             p.second().step())
                     + (Double.isNaN(p.apartMm())
                             ? ", both " + p.first().words() + " mm"
-                            : String.format(Locale.ROOT, ", %.1f mm at %.0f °C", p.apartMm(), p.kelvin() - 273.15)));
+                            : String.format(
+                                    Locale.ROOT, ", %.1f mm at %.0f °C", p.apartMm(), p.kelvin() - Celsius.ZERO_C)));
         }
         for (int i = 0; i < bands.size(); i++) {
             for (CardData.Band b : bands.subList(i + 1, bands.size())) {

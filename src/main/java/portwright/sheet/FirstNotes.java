@@ -87,33 +87,41 @@ final class FirstNotes {
         return out;
     }
 
-    /** Which of the printed parts have elements, as the design tells it. */
+    /** How many element rows the design has in what is printed and beside it: nothing in it tells whether one was forgotten. */
     private String grooves() {
+        List<String> counts = new ArrayList<>();
         List<Face> parts = new ArrayList<>();
         job.views().forEach(v -> {
             if (parts.stream().noneMatch(f -> f.samePart(v.face()))) {
                 parts.add(v.face());
+                counts.add(
+                        v.face().on() == On.WALL
+                                ? count(
+                                        job.kiln().panel(v.face().panel()).words(),
+                                        On.WALL,
+                                        v.face().panel())
+                                : count(v.face().on().id(), v.face().on(), 0));
             }
         });
-        List<String> with = new ArrayList<>();
-        List<String> without = new ArrayList<>();
-        parts.forEach(f -> (has(f) ? with : without)
-                .add(f.on() == On.WALL ? job.kiln().panel(f.panel()).words() : f.on().id()));
-        return (with.isEmpty() ? "" : "element grooves in " + String.join(", ", with) + ", as drawn")
-                + (with.isEmpty() || without.isEmpty() ? "" : "; ")
-                + (without.isEmpty()
-                        ? ""
-                        : "no element in " + String.join(", ", without) + " by this design: look before you drill");
+        if (parts.stream().noneMatch(f -> f.on() == On.WALL)) {
+            counts.add(count("walls", On.WALL, 0));
+        }
+        return "open the kiln and count the element rows before you drill, drawn here are: " + String.join(", ", counts)
+                + "; where you find more, draw them first";
     }
 
-    private boolean has(Face f) {
+    /** @param panel of a wall; 0 for all walls together */
+    private String count(String part, On on, int panel) {
         List<ElementRun> all = job.kiln().design().kiln().elements();
-        return all != null
-                && all.stream()
-                        .anyMatch(e -> e.on() == f.on()
-                                && (f.on() != On.WALL
+        long rows = all == null
+                ? 0
+                : all.stream()
+                        .filter(e -> e.on() == on
+                                && (panel == 0
                                         || e.panels() == null
-                                        || e.panels().contains(f.panel())));
+                                        || e.panels().contains(panel)))
+                        .count();
+        return part + " " + (rows == 0 ? "none" : rows);
     }
 
     /** What a hole's figures in the schedule are taken from, and the same place from the wall's other side, where other edges are seen. */

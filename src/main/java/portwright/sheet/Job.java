@@ -3,7 +3,6 @@ package portwright.sheet;
 import java.util.List;
 import portwright.check.CheckResult;
 import portwright.check.Forbids;
-import portwright.drawing.HoleNote;
 import portwright.drawing.PartLook;
 import portwright.geometry.KilnGeometry;
 import portwright.layout.DrillOutlook;
@@ -29,10 +28,6 @@ record Job(
                 .filter(v -> v.face().on() == On.WALL && v.face().panel() == panel)
                 .toList();
         return !wall.isEmpty() && wall.stream().noneMatch(v -> v.face().hot());
-    }
-
-    List<HoleNote> holes() {
-        return HoleNote.of(kiln);
     }
 
     Paper paper() {

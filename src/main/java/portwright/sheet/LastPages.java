@@ -261,6 +261,7 @@ final class LastPages {
                     : "; blank, left out: "
                             + String.join(", ", blank.stream().map(Tile::name).toList()) + ".";
             para(t, 0, TEXT);
+            v.bare(pen).forEach(b -> para(b, 0, TEXT));
             v.cuts().forEach(c -> para(c, 0, TextStyle.BOLD));
         }
     }

@@ -3,6 +3,7 @@ package portwright.sheet;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import portwright.drawing.Box;
 import portwright.drawing.LineStyle;
 
 /** The drawing commands of one page, written in points with five decimals. */
@@ -112,7 +113,7 @@ final class Page {
 
     /** Starts a part whose drawing stays inside a rectangle (mm from the lower left corner). */
     void clip(double x, double y, double w, double h) {
-        picture.clip(new portwright.drawing.Box(x, y, x + w, y + h));
+        picture.clip(new Box(x, y, x + w, y + h));
         op("q");
         n(x).n(y).n(w).n(h).op("re W n");
     }

@@ -6,6 +6,7 @@ import portwright.check.CheckResult;
 import portwright.check.Forbids;
 import portwright.check.LimitsInForce;
 import portwright.data.LimitTable;
+import portwright.drawing.Box;
 import portwright.drawing.PartLook;
 import portwright.drawing.PartPainter;
 import portwright.geometry.Face;
@@ -50,8 +51,7 @@ public final class SheetBook {
      * @param page from 0, −1 for a blank one that is not printed
      * @param holes sentences on the holes of this sheet: whole on it, or cut off by its edge and whole on another
      */
-    public record LaidTile(
-            String name, portwright.drawing.Box window, portwright.drawing.Box kept, int page, List<String> holes) {}
+    public record LaidTile(String name, Box window, Box kept, int page, List<String> holes) {}
 
     /**
      * Makes the PDF. The same design, file name and options give the same bytes.

@@ -25,6 +25,9 @@ final class TilePage {
     /** What takes the file name's place where not all was checked; the name then stands in the band. */
     private static final TextStyle OPEN = new TextStyle(TextStyle.Face.SANS_BOLD, 13, 3.2, Ink.INK, false);
 
+    private static final String BARE =
+            "no line of the kiln between these trim lines: the sheet holds those round it in place";
+
     private static final double NAME_BOX = 22;
     /** Height of the foot's warning sign above the lower margin, with some air, mm: words in the band end above it. */
     private static final double SIGN_ROOM = 13;
@@ -90,8 +93,28 @@ final class TilePage {
         seams.lines(model);
         view.painter().paint(model, window.grown(-1), places.taken());
         later.forEach(Runnable::run);
+        if (view.bare(tile, model)) {
+            bare(places);
+        }
         page.unclip();
         plain.polyline(area.corners(), true, LineStyle.FRAME, Ink.INK);
+    }
+
+    /** An empty sheet looks like a fault of the printer: it says that it is none. */
+    private void bare(Places places) {
+        double half = model.textWidth(BARE, FOOT) / 2;
+        Pt middle = tile.window().centre();
+        List<Box> boxes = new ArrayList<>();
+        for (double off = 0; off < tile.window().height() / 3; off += FOOT.mm()) {
+            for (int side = -1; side <= 1; side += 2) {
+                double y = middle.y() + side * off;
+                boxes.add(new Box(middle.x() - half, y - 1, middle.x() + half, y + FOOT.mm()));
+            }
+        }
+        Box box = places.first(boxes);
+        if (box != null) {
+            model.text(BARE, new Pt(middle.x(), box.minY() + 1), Pen.Align.CENTRE, 0, FOOT);
+        }
     }
 
     private static Box around(Circle c, double room) {

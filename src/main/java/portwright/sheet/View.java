@@ -5,6 +5,8 @@ import java.util.Optional;
 import portwright.drawing.Box;
 import portwright.drawing.HoleNote;
 import portwright.drawing.PartPainter;
+import portwright.drawing.Pen;
+import portwright.drawing.Traces;
 import portwright.geometry.Circle;
 import portwright.geometry.Face;
 import portwright.geometry.Panel;
@@ -171,6 +173,29 @@ record View(PartPainter painter, Tiling tiling) {
 
     private static boolean whole(Circle c, Tile t) {
         return t.window().contains(around(c));
+    }
+
+    /** Whether no line of the drawing runs over what is kept of a sheet, as in the middle of a large slab; it is printed all the same, see {@link #bare(Pen)}. */
+    boolean bare(Tile tile, Pen sizes) {
+        Traces traces = new Traces(sizes, tile.kept());
+        painter.lines(traces, tile.kept());
+        return traces.none();
+    }
+
+    /**
+     * Why sheets without any line of the kiln are printed; empty where there are none. Left out, they would leave a gap across which nothing
+     * holds the sheets round it: their places would then hang on one more seam each way.
+     */
+    List<String> bare(Pen sizes) {
+        List<String> bare = tiling.printed().stream()
+                .filter(t -> bare(t, sizes))
+                .map(Tile::name)
+                .toList();
+        return bare.isEmpty()
+                ? List.of()
+                : List.of("No line of the kiln lies between the trim lines of " + String.join(", ", bare) + ": join "
+                        + (bare.size() == 1 ? "it" : "them")
+                        + " all the same, so that the sheets beside keep their places.");
     }
 
     /** Sentences on holes that a seam cuts. */

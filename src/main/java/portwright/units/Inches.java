@@ -4,7 +4,6 @@ package portwright.units;
 public final class Inches {
     private static final int SIXTEENTHS = 16;
     private static final int THIRTY_SECONDS = 32;
-    private static final double EXACT_MM = 1e-6;
     /** From here on sixteenths are near enough; below, thirty-seconds, mm. */
     private static final double SIXTEENTHS_FROM_MM = 10;
     /** Below this a fraction tells too little, mm. */
@@ -51,10 +50,5 @@ public final class Inches {
     /** Nearest thirty-second. */
     public static String fine(double mm) {
         return nearest(mm, THIRTY_SECONDS);
-    }
-
-    /** Whether the length is a whole number of {@code 1/parts} in, to a millionth of a millimetre. */
-    public static boolean exact(double mm, int parts) {
-        return Math.abs(InchFraction.error(Math.abs(mm), parts)) <= EXACT_MM;
     }
 }

@@ -48,11 +48,6 @@ public record Quantity(String typed, Kind kind, double base) {
         return need(Kind.TEMPERATURE, base) - Celsius.ZERO_C;
     }
 
-    /** Angle in degrees. */
-    public double degrees() {
-        return Math.toDegrees(need(Kind.ANGLE, base));
-    }
-
     /** Share, 0 to 1. */
     public double share() {
         return need(Kind.SHARE, base);

@@ -22,6 +22,7 @@ import portwright.app.doc.Picture;
 import portwright.app.doc.Step;
 import portwright.geometry.Hole;
 import portwright.geometry.Pt;
+import portwright.model.Role;
 
 /** Ports reached and moved by keys, and what the side and the hints say of it, in the real toolkit. */
 class BoardWaysTest {
@@ -200,7 +201,7 @@ class BoardWaysTest {
                 return t;
             });
             String flue = open.doc().design().ports().stream()
-                    .filter(x -> x.role() == portwright.model.Role.FLUE)
+                    .filter(x -> x.role() == Role.FLUE)
                     .findFirst()
                     .orElseThrow()
                     .name();

@@ -95,7 +95,7 @@ public final class Pictures {
         ScaledPane pane = new ScaledPane(view);
         pane.factor(scale);
         Scene scene = new Scene(pane, w, h);
-        Themes.set(scene, dark);
+        Themes.set(scene, dark, 1);
         Stage stage = new Stage(StageStyle.UNDECORATED);
         stage.setScene(scene);
         stage.show();

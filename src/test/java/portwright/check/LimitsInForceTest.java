@@ -10,6 +10,7 @@ import portwright.data.LimitTable;
 import portwright.file.Starters;
 import portwright.model.Design;
 import portwright.review.Review;
+import portwright.source.Source;
 
 /** The rule book's limits beside the design's own, and what a rule says that cannot be checked. */
 class LimitsInForceTest {
@@ -103,8 +104,8 @@ class LimitsInForceTest {
         }
 
         @Override
-        public portwright.source.Source source(String rule, String name) {
-            return portwright.source.Source.practice("none");
+        public Source source(String rule, String name) {
+            return Source.practice("none");
         }
     }
 }

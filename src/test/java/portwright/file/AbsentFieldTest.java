@@ -49,8 +49,8 @@ class AbsentFieldTest {
                 read++;
                 try {
                     CheckResult less = check(whole.remove(path));
-                    CheckJson.write(less);
-                    CheckText.write(less, UnitSystem.INCH, 80, false);
+                    CheckJson.write(less, null);
+                    CheckText.write(less, null, UnitSystem.INCH, 80, false);
                     boolean better = less.drilling().compareTo(full.drilling()) > 0
                             || less.lighting().compareTo(full.lighting()) > 0;
                     if (better && !takesAPartAway(path) && !isThenAskedFor(path, full, less)) {

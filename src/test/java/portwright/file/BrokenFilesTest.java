@@ -45,12 +45,21 @@ class BrokenFilesTest {
         return out;
     }
 
+    /** A line of the list: {@code kiln.json:12:5: ports[1].diameter: message}. */
+    private static String line(String file, Problem p) {
+        return file
+                + (p.line() > 0 ? ":" + p.line() + ":" + p.column() : "")
+                + ": "
+                + (p.path().isEmpty() ? "" : p.path() + ": ")
+                + p.message();
+    }
+
     @ParameterizedTest
     @MethodSource("files")
     void saysWhatIsWrong(String file) throws IOException {
         ReadResult r = DesignFile.read(FOLDER.resolve(file));
         assertThat(r.design()).isNull();
-        assertThat(r.problems().stream().map(p -> p.text(file)).toList())
+        assertThat(r.problems().stream().map(p -> line(file, p)).toList())
                 .isEqualTo(expected().getOrDefault(file, List.of()));
     }
 

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import portwright.data.Cone;
+import portwright.data.Cones;
 import portwright.model.Design;
 
 /** The example of the file format's description is read as it stands. */
@@ -36,7 +38,7 @@ class ContractExampleTest {
 
     @Test
     void everyConeOfTheTableIsRead() throws IOException {
-        for (portwright.data.Cone cone : portwright.data.Cones.load().all()) {
+        for (Cone cone : Cones.load().all()) {
             ReadResult r = DesignFile.read(EXAMPLE)
                     .document()
                     .setText("firing.steps[3].to", "cone " + cone.name())

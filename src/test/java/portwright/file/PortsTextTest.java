@@ -23,6 +23,6 @@ class PortsTextTest {
         assertThat(after.get("burners[0].name")).contains("burner left");
         assertThat(after.get("burners[1].port")).contains("inlet back");
         assertThat(after.get("burners[1].name")).contains("burner back");
-        assertThat(PortsText.put(before, ports).size("burners")).isEqualTo(1);
+        assertThat(PortsText.put(before, ports, Map.of()).size("burners")).isEqualTo(1);
     }
 }

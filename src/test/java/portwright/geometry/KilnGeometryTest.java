@@ -10,6 +10,7 @@ import portwright.TestKiln;
 import portwright.model.Bond;
 import portwright.model.On;
 import portwright.model.PlanShape;
+import portwright.model.Slab;
 
 class KilnGeometryTest {
     private static final double IN = 25.4;
@@ -116,7 +117,7 @@ class KilnGeometryTest {
     @Test
     void negativeOverhangMakesTheSlabSmallerThanTheWalls() {
         TestKiln k = TestKiln.polygon(8, "17 in");
-        k.lid = new portwright.model.Slab(TestKiln.len("2 1/2 in"), "ifb-23", TestKiln.mm(-20), null, null);
+        k.lid = new Slab(TestKiln.len("2 1/2 in"), "ifb-23", TestKiln.mm(-20), null, null);
         KilnGeometry g = KilnGeometry.of(k.build());
         assertThat(g.slab(On.LID).bounds().b().y()).isCloseTo(17 * IN / 2 + 63.5 - 20, within(1e-9));
     }

@@ -46,7 +46,6 @@ class PartsTest {
         assertThat(h.drilled()).isEqualTo(32);
         assertThat(h.drilledRadius()).isEqualTo(16);
         assertThat(h.area()).isEqualTo(706.8583, within(1e-3));
-        assertThat(h.circle()).isEqualTo(new Circle(new Pt(10, 20), 15));
         assertThat(h.drilledCircle()).isEqualTo(new Circle(new Pt(10, 20), 16));
         assertThat(h.at(new Pt(1, 2)).centre()).isEqualTo(new Pt(1, 2));
         assertThat(h.name()).isEqualTo("A");

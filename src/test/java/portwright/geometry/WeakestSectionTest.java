@@ -13,6 +13,7 @@ import portwright.model.ElementRun;
 import portwright.model.Groove;
 import portwright.model.On;
 import portwright.model.Place;
+import portwright.model.PlanShape;
 
 class WeakestSectionTest {
     /** Hand case: two holes of d on the line across the flats of a slab W lose 2d/W; the oversize of 2 mm counts. */
@@ -67,7 +68,7 @@ class WeakestSectionTest {
         Random r = new Random(seed);
         boolean recess = seed % 5 == 4;
         TestKiln k = recess
-                ? TestKiln.of(new portwright.model.PlanShape.OutlinePlan(List.of(
+                ? TestKiln.of(new PlanShape.OutlinePlan(List.of(
                         TestKiln.at(-300, -300),
                         TestKiln.at(-300, 300),
                         TestKiln.at(300, 300),
@@ -145,7 +146,7 @@ class WeakestSectionTest {
     /** The search runs about the middle of the slab; what it tells holds in the kiln's own frame. */
     @Test
     void theLineToldIsThatLineWhereTheSlabLiesOffTheOrigin() {
-        KilnGeometry g = KilnGeometry.of(TestKiln.of(new portwright.model.PlanShape.OutlinePlan(List.of(
+        KilnGeometry g = KilnGeometry.of(TestKiln.of(new PlanShape.OutlinePlan(List.of(
                         TestKiln.at(-100, -200),
                         TestKiln.at(-100, 300),
                         TestKiln.at(500, 300),

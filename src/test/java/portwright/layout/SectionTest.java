@@ -14,12 +14,13 @@ import portwright.TestKiln;
 import portwright.data.LimitTable;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
+import portwright.geometry.WeakestSection;
 import portwright.model.Design;
 import portwright.model.On;
 import portwright.model.Place;
 import portwright.model.PlanShape;
 
-/** The weakest line that the search finds quickly against the proven one of the full check ({@link portwright.geometry.WeakestSection}): within 1 %. */
+/** The weakest line that the search finds quickly against the proven one of the full check ({@link WeakestSection}): within 1 %. */
 class SectionTest {
     private static final double HOLE_MM = 38;
 

@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import portwright.Changed;
 import portwright.TestKiln;
 import portwright.file.DesignFile;
 import portwright.model.Bond;
@@ -142,20 +143,12 @@ final class SomeKilns {
                     b.flameSafety()));
         }
         Design d = of(seed).build();
-        return new Design(
-                d.title(),
-                d.notes(),
-                d.units(),
-                d.kiln(),
-                d.shelves(),
-                d.ports(),
-                d.drilling(),
-                burners,
-                gas.damper(),
-                gas.supply(),
-                d.room(),
-                gas.firing(),
-                d.limits());
+        return Changed.of(d)
+                .burners(burners)
+                .damper(gas.damper())
+                .supply(gas.supply())
+                .firing(gas.firing())
+                .design();
     }
 
     private static Design starter() {

@@ -155,10 +155,7 @@ class ToleranceTest {
         Tolerance.Odds odds = Tolerance.odds(d, e, 20_000);
         assertThat(odds.allInside()).isCloseTo(p, within(4 * Math.sqrt(p * (1 - p) * (1.0 / n + 1.0 / 20_000))));
         assertThat(Tolerance.odds(d, e, 20_000)).as("the same each time").isEqualTo(odds);
-        assertThat(DrillOutlook.of(
-                                d,
-                                new portwright.check.rules.RuleBook(portwright.data.LimitTable.load())
-                                        .check(portwright.review.Review.of(d)))
+        assertThat(DrillOutlook.of(d, new RuleBook(LimitTable.load()).check(Review.of(d)))
                         .allInside())
                 .isEqualTo(Tolerance.odds(d).allInside());
     }

@@ -41,9 +41,9 @@ class TwinsTest {
     @Test
     void aPairRepeatsWithASquareAndThreeInARingDoNot() {
         Twins square = twins(square());
-        assertThat(square.chamberRepeats(RISING)).isTrue();
-        assertThat(square.chamberRepeats(ring())).isFalse();
-        assertThat(twins(TestKiln.polygon(6, "420 mm")).chamberRepeats(ring())).isTrue();
+        assertThat(square.evenly(RISING)).isEqualTo(Twins.MIDDLE);
+        assertThat(square.evenly(ring())).isNotEqualTo(Twins.MIDDLE);
+        assertThat(twins(TestKiln.polygon(6, "420 mm")).evenly(ring())).isEqualTo(Twins.MIDDLE);
     }
 
     /** No two of those shown are one layout, in a kiln without anything in it. */

@@ -8,6 +8,7 @@ import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.file.DesignText;
 import portwright.file.Starters;
+import portwright.model.UnitSystem;
 import portwright.review.Review;
 import portwright.sheet.CardBuilder;
 import portwright.sheet.CardData;
@@ -24,7 +25,7 @@ class FiguresOfElectricTest {
     }
 
     private static String text(CheckResult c) {
-        return CheckText.write(c, portwright.model.UnitSystem.METRIC, 100, false);
+        return CheckText.write(c, null, UnitSystem.METRIC, 100, false);
     }
 
     /** No gas and no holes: no line tells of nothing. */

@@ -45,7 +45,6 @@ class EveryFuelTest {
                     .anyMatch(i -> i.gas().equals(part));
             assertThat(Fuels.of(part).name()).isEqualTo(part);
             assertThat(Ignition.lowestLimit(part).lowerLimitPct()).isPositive();
-            assertThat(Ignition.lowestAutoIgnition(part).autoIgnitionC()).isPositive();
         }
         List<String> words = new ArrayList<>();
         new ObjectMapper()

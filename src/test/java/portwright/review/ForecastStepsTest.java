@@ -125,7 +125,7 @@ class ForecastStepsTest {
         assertThat(checked.findings()).extracting(Finding::rule).doesNotContain("co-alarm", "room-place");
         assertThat(text(r)).doesNotContain("damper", "CO meter", "flame");
         String said = checked.findings() + " " + card(r).own()
-                + CheckText.write(checked, r.design().units(), 80, false);
+                + CheckText.write(checked, null, r.design().units(), 80, false);
         assertThat(said).doesNotContain("permits gas", "CO meter", "reduction", "lost flame");
     }
 

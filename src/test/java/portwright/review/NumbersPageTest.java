@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import portwright.calc.draft.Spread;
-import portwright.calc.flow.Hole;
+import portwright.calc.flow.Discharge;
 import portwright.data.Brick;
 import portwright.data.Bricks;
 import portwright.data.LoadMaterial;
@@ -94,13 +94,14 @@ class NumbersPageTest {
     @Test
     void holesAndDamper() throws IOException {
         assertThat(rows("Hole through brick"))
-                .containsExactlyElementsOf(DoubleStream.of(0.3, 0.5, 1, 1.5, 2, 3, 5, Hole.LONGEST)
-                        .mapToObj(s -> row(n(s, 1), n(Hole.cdInfinite(s), 3)))
+                .containsExactlyElementsOf(DoubleStream.of(0.3, 0.5, 1, 1.5, 2, 3, 5, Discharge.LONGEST)
+                        .mapToObj(s -> row(n(s, 1), n(Discharge.cdInfinite(s), 3)))
                         .toList());
-        assertThat(Files.readString(PAGE)).contains("Source: " + Hole.SOURCE.line());
+        assertThat(Files.readString(PAGE)).contains("Source: " + Discharge.SOURCE.line());
         assertThat(rows("Damper over the flue"))
                 .containsExactlyElementsOf(DoubleStream.of(100, 90, 75, 50, 25, 10)
-                        .mapToObj(p -> row(n(p, 0), n(Hole.openAreaLoss(p / 100), 3), n(Hole.exitLoss(p / 100), 2)))
+                        .mapToObj(p ->
+                                row(n(p, 0), n(Discharge.openAreaLoss(p / 100), 3), n(Discharge.exitLoss(p / 100), 2)))
                         .toList());
     }
 

@@ -169,4 +169,19 @@ class OwnForecastLogsTest {
     void fullPowerIsNoFinding(String starter) {
         assertThat(alarms(starter, null, 3)).isEmpty();
     }
+
+    /** To 900 °C and by itself down to 860 °C in seven minutes: the top is rounded off by smoothing, and no relay sticks there. */
+    @Test
+    void aSharpTopIsNoPowerThatStaysOn() {
+        OwnLogs o = new OwnLogs(
+                "decagon-23",
+                "[{\"to\":\"900 °C\",\"rate\":\"120 °C/h\",\"heat\":\"electric\"},"
+                        + "{\"to\":\"860 °C\",\"rate\":\"full\",\"heat\":\"electric\"},{\"hold\":\"30 min\",\"heat\":\"electric\"}]");
+        FiringRun run = o.sound();
+        for (int seed = 1; seed <= 12; seed++) {
+            assertThat(o.read(OwnLogs.csv(run, seed, 1 + seed % 3, 2)).findings())
+                    .as("seed %d", seed)
+                    .isEmpty();
+        }
+    }
 }

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import portwright.calc.combustion.AtmosphereLevel;
 import portwright.calc.draft.DraftBalance;
 import portwright.calc.draft.FireBand;
 import portwright.file.DesignText;
@@ -105,7 +106,7 @@ class StatedLeakTest {
     /** Leaks that feed a rich level even with the flues shut put it out of reach; it is not a plate setting of 0 mm. */
     @Test
     void leakTooLargeForALevel() {
-        LevelSetting l = fire(example("60 cm2")).level(portwright.calc.combustion.AtmosphereLevel.MEDIUM, KELVIN);
+        LevelSetting l = fire(example("60 cm2")).level(AtmosphereLevel.MEDIUM, KELVIN);
         assertThat(l.reachable()).isFalse();
         assertThat(l.lambdaShut()).isGreaterThan(0.94);
     }

@@ -14,6 +14,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import portwright.calc.combustion.AtmosphereLevel;
 import portwright.calc.firing.Forecast;
 import portwright.check.CheckResult;
 import portwright.check.Finding;
@@ -26,6 +27,7 @@ import portwright.file.Starters;
 import portwright.model.Design;
 import portwright.report.ForecastText;
 import portwright.review.AskedState;
+import portwright.review.LevelSetting;
 import portwright.review.PlateSetting;
 import portwright.review.Review;
 import portwright.review.StepRow;
@@ -230,11 +232,11 @@ class CardAndForecastTest {
     @Test
     void plateBandIsTheBandOfLambda() {
         double k = 1373.15;
-        var level = portwright.calc.combustion.AtmosphereLevel.MEDIUM;
+        var level = AtmosphereLevel.MEDIUM;
         PlateSetting p = review.fire().plateSetting(level, k);
         var band = review.fire().band(k, p.openShare()).lambda();
         double least = review.fire().plate().openShare(p.lowMm() / 1000);
-        double mid = portwright.review.LevelSetting.middle(level);
+        double mid = LevelSetting.middle(level);
         assertThat(review.fire().lambda(k, least).orElseThrow() * band.high() / mid)
                 .isCloseTo(mid, within(0.01));
         assertThat(p.words(true)).contains(" in) from shut, between ");
@@ -243,7 +245,7 @@ class CardAndForecastTest {
     /** What is to be held stands in the row; that the forecast sees it sag, in a remark below. */
     @Test
     void aHoldShowsWhatIsToBeHeld() {
-        Review weak = Review.of(portwright.file.Starters.find("hexagon-27cm")
+        Review weak = Review.of(Starters.find("hexagon-27cm")
                 .orElseThrow()
                 .setText("firing.steps[2].to", "cone 7")
                 .set("firing.steps[3]", "{\"hold\": \"10 min\", \"heat\": \"electric\", \"ports\": \"plugged\"}")
@@ -262,13 +264,10 @@ class CardAndForecastTest {
     /** A rate that a step loses before its goal stands under it, as the forecast's table has it. */
     @Test
     void aClimbThatSlowsIsTold() {
-        Review r = Review.of(portwright.file.Starters.find("hexagon-27cm")
-                .orElseThrow()
-                .read()
-                .design());
-        List<portwright.review.StepRow> rows = r.firing().rows(r.fire());
+        Review r = Review.of(Starters.find("hexagon-27cm").orElseThrow().read().design());
+        List<StepRow> rows = r.firing().rows(r.fire());
         List<CardData.Step> steps = card(r).steps();
-        for (portwright.review.StepRow row : rows.subList(0, 3)) {
+        for (StepRow row : rows.subList(0, 3)) {
             int at = 0;
             while (!steps.get(at).to().equals(row.goal())) {
                 at++;

@@ -25,6 +25,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import portwright.Changed;
 import portwright.geometry.Circle;
 import portwright.geometry.Face;
 import portwright.geometry.Hole;
@@ -34,6 +35,10 @@ import portwright.geometry.Pt;
 import portwright.geometry.Segment;
 import portwright.model.Design;
 import portwright.model.On;
+import portwright.model.Place;
+import portwright.model.Port;
+import portwright.model.Role;
+import portwright.units.Quantity;
 
 /** What stands on the paper, read back by another program's parser, against the design. Tolerance 0.05 mm everywhere. */
 class PaperTruthTest {
@@ -297,32 +302,17 @@ class PaperTruthTest {
     @Test
     void holesCutByASeamRejoin() throws IOException {
         Design d = Prints.read(Prints.club());
-        List<portwright.model.Port> ports = new ArrayList<>();
+        List<Port> ports = new ArrayList<>();
         for (int i = 0; i < 13; i++) {
-            ports.add(new portwright.model.Port(
+            ports.add(new Port(
                     "hole " + i,
-                    portwright.model.Role.INLET,
+                    Role.INLET,
                     On.FLOOR,
                     null,
-                    new portwright.model.Place.Cartesian(
-                            portwright.units.Quantity.ofMm(-240 + 40 * i),
-                            portwright.units.Quantity.ofMm(i % 2 == 0 ? 50 : -50)),
-                    portwright.units.Quantity.ofMm(64)));
+                    new Place.Cartesian(Quantity.ofMm(-240 + 40 * i), Quantity.ofMm(i % 2 == 0 ? 50 : -50)),
+                    Quantity.ofMm(64)));
         }
-        Design wide = new Design(
-                d.title(),
-                d.notes(),
-                d.units(),
-                d.kiln(),
-                d.shelves(),
-                ports,
-                d.drilling(),
-                d.burners(),
-                d.damper(),
-                d.supply(),
-                d.room(),
-                d.firing(),
-                d.limits());
+        Design wide = Changed.of(d).ports(ports).design();
         for (String paper : List.of("a4", "letter", "a3")) {
             SheetBook.Print print = Prints.print(
                     wide,

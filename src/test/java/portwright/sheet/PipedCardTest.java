@@ -11,6 +11,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import portwright.Changed;
 import portwright.file.Starters;
 import portwright.model.Burner;
 import portwright.model.Design;
@@ -54,20 +55,7 @@ class PipedCardTest {
                         b.flameAt(),
                         b.flameSafety()))
                 .toList();
-        return new Design(
-                d.title(),
-                d.notes(),
-                d.units(),
-                d.kiln(),
-                d.shelves(),
-                d.ports(),
-                d.drilling(),
-                burners,
-                d.damper(),
-                null,
-                d.room(),
-                firing,
-                d.limits());
+        return Changed.of(d).burners(burners).supply(null).firing(firing).design();
     }
 
     static List<String> starters() {

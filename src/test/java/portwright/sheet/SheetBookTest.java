@@ -10,6 +10,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
+import portwright.Changed;
 import portwright.TestKiln;
 import portwright.check.CheckResult;
 import portwright.check.Finding;
@@ -18,6 +19,7 @@ import portwright.check.Severity;
 import portwright.check.Verdict;
 import portwright.geometry.KilnGeometry;
 import portwright.model.Design;
+import portwright.model.Kiln;
 import portwright.source.Source;
 
 class SheetBookTest {
@@ -71,6 +73,31 @@ class SheetBookTest {
                     .contains("94 values are still the starter's: measure your own kiln first.")
                     .contains("Read the cures before you drill: a hole cannot be moved afterwards.");
         }
+    }
+
+    /** Nothing in a design tells whether an element was forgotten: the first sheet asks for a count before drilling. */
+    @Test
+    void theFirstSheetAsksToCountTheElementRows() throws IOException {
+        Design d = Prints.read(Path.of("templates/octagon-17.json"));
+        String words = text(Prints.print(d, SheetOptions.plain(Paper.parse("a4")))
+                        .pdf())
+                .replaceAll("\\s+", " ");
+        assertThat(words)
+                .contains("open the kiln and count the element rows before you drill, drawn here are: floor none,"
+                        + " lid none, walls " + d.kiln().elements().size() + "; where you find more, draw them first");
+    }
+
+    /** A sheet in the middle of a slab on which no line falls is printed, says why, and stands in the plan of joining. */
+    @Test
+    void sheetsWithoutALineSayWhyTheyArePrinted() throws IOException {
+        Design d = Prints.read(Path.of("templates/front-loader-18.json"));
+        SheetBook.Print p = Prints.print(d, SheetOptions.plain(Paper.parse("a4")));
+        String words = text(p.pdf()).replaceAll("\\s+", " ");
+        assertThat(words.split("no line of the kiln between these trim lines", -1))
+                .as("one sheet says so")
+                .hasSize(2);
+        assertThat(words).contains("No line of the kiln lies between the trim lines of W1U-D2: join it all the same");
+        assertThat(p.layouts()).allSatisfy(l -> assertThat(l.tiles()).allMatch(t -> t.page() > 0));
     }
 
     /** Of the common papers letter leaves words the least room; the longest title of a starter stands whole on every sheet. */
@@ -155,11 +182,8 @@ class SheetBookTest {
     @Test
     void unknownElementsForbidPaper() {
         var k = club.kiln();
-        Design d = new Design(
-                club.title(),
-                club.notes(),
-                club.units(),
-                new portwright.model.Kiln(
+        Design d = Changed.of(club)
+                .kiln(new Kiln(
                         k.plan(),
                         k.height(),
                         k.wall(),
@@ -170,16 +194,8 @@ class SheetBookTest {
                         k.fittings(),
                         k.standHeight(),
                         k.power(),
-                        k.lossFactor()),
-                club.shelves(),
-                club.ports(),
-                club.drilling(),
-                club.burners(),
-                club.damper(),
-                club.supply(),
-                club.room(),
-                club.firing(),
-                club.limits());
+                        k.lossFactor()))
+                .design();
         assertThatThrownBy(() -> Prints.print(d, a4))
                 .isInstanceOf(SheetRefused.class)
                 .hasMessageContaining("kiln.elements");
@@ -202,20 +218,7 @@ class SheetBookTest {
     @Test
     void strangeTitlesPrint() throws IOException {
         String title = "窯 \uD83D\uDD25 \u202Eevil\u202C שלום <b> \u0000 " + "x".repeat(400);
-        Design d = new Design(
-                title,
-                null,
-                club.units(),
-                club.kiln(),
-                club.shelves(),
-                club.ports(),
-                club.drilling(),
-                club.burners(),
-                club.damper(),
-                club.supply(),
-                club.room(),
-                club.firing(),
-                club.limits());
+        Design d = Changed.of(club).title(title).notes(null).design();
         SheetBook.Print p = Prints.print(d, a4);
         assertThat(p.remarks()).anyMatch(r -> r.contains("U+7AAF") && r.contains("U+1F525"));
         assertThat(text(p.pdf())).contains("Signs that the type face lacks");

@@ -11,6 +11,7 @@ import javafx.scene.input.KeyEvent;
 import javafx.scene.layout.Region;
 import javafx.scene.shape.Rectangle;
 import javafx.util.Duration;
+import portwright.app.doc.Background;
 import portwright.app.doc.Document;
 import portwright.app.doc.Moves;
 import portwright.app.doc.Picture;
@@ -19,6 +20,7 @@ import portwright.app.doc.RegionDesk;
 import portwright.app.doc.View;
 import portwright.check.Finding;
 import portwright.drawing.PartLook;
+import portwright.geometry.Face;
 import portwright.geometry.Pt;
 import portwright.model.UnitSystem;
 
@@ -56,11 +58,10 @@ public final class Board extends Region {
         painter = new BoardPainter(this, doc);
         getChildren().add(probe);
         getChildren().addAll(painter.nodes());
-        regions =
-                new RegionDesk(doc, portwright.app.doc.Background.one("portwright region"), Platform::runLater, () -> {
-                    redraw();
-                    onRegion.run();
-                });
+        regions = new RegionDesk(doc, Background.one("portwright region"), Platform::runLater, () -> {
+            redraw();
+            onRegion.run();
+        });
         setFocusTraversable(true);
         setAccessibleRole(AccessibleRole.NODE);
         Rectangle clip = new Rectangle();
@@ -274,7 +275,7 @@ public final class Board extends Region {
     }
 
     /** Canvas point of a part's point, for tests and pictures. */
-    public Pt canvasPoint(portwright.geometry.Face face, Pt p) {
+    public Pt canvasPoint(Face face, Pt p) {
         Pt q = plot().toPicture(face, p);
         return new Pt(view().x(q.x()), view().y(q.y()));
     }

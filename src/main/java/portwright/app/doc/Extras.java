@@ -1,7 +1,7 @@
 package portwright.app.doc;
 
 import java.util.List;
-import portwright.app.doc.Figures.FireWords;
+import portwright.app.doc.FootFigures.FireWords;
 import portwright.calc.draft.DamperCurve;
 import portwright.calc.draft.DamperPlate;
 import portwright.calc.draft.DraftBalance;

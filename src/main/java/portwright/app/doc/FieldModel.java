@@ -1,7 +1,6 @@
 package portwright.app.doc;
 
 import java.util.List;
-import portwright.file.DesignText;
 import portwright.file.Problem;
 import portwright.form.FieldSpec;
 import portwright.units.Kind;
@@ -149,10 +148,5 @@ public final class FieldModel {
     private static String short20(String s) {
         String one = s.replace('\n', ' ');
         return one.length() > 24 ? one.substring(0, 23) + "…" : one;
-    }
-
-    /** The whole text, for parts that need more than their field. */
-    public DesignText text() {
-        return doc.text();
     }
 }

@@ -45,11 +45,11 @@ public final class FiringWords {
                 .mapToDouble(StepRow::hours)
                 .sum();
         out.add(new Figure("in reduction", hm(reduction * 3600), ""));
-        out.add(new Figure("electricity", Figures.plain(all.electricKwh(), 0), "kWh"));
+        out.add(new Figure("electricity", FootFigures.plain(all.electricKwh(), 0), "kWh"));
         out.add(new Measures(r.design().units()).figure("gas", all.fuelKg(), Measures.GAS));
         Double cost = n.reached() ? r.firing().cost(all) : null;
         if (cost != null) {
-            out.add(new Figure("cost", Figures.plain(cost, 2), r.firing().currency()));
+            out.add(new Figure("cost", FootFigures.plain(cost, 2), r.firing().currency()));
         }
         return out;
     }

@@ -40,8 +40,8 @@ final class Measures {
     /** A figure; a dash where the value is not known. */
     Figure figure(String label, Double given, Measure m) {
         String value = given == null || !Double.isFinite(given)
-                ? Figures.NONE
-                : Figures.plain(given * (inch ? m.toInch() : m.toMetric()), inch ? m.inchDecimals() : m.decimals());
+                ? FootFigures.NONE
+                : FootFigures.plain(given * (inch ? m.toInch() : m.toMetric()), inch ? m.inchDecimals() : m.decimals());
         return new Figure(label, value, inch ? m.inch() : m.metric());
     }
 }

@@ -5,6 +5,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Future;
 import portwright.check.CheckResult;
 import portwright.file.DesignText;
+import portwright.geometry.KilnGeometry;
 import portwright.review.Review;
 import portwright.sheet.CardBuilder;
 import portwright.sheet.CardData;
@@ -57,7 +58,7 @@ public final class PaperModel {
             String cardRefused,
             byte[] cardPdf,
             String mark,
-            portwright.geometry.KilnGeometry kiln) {}
+            KilnGeometry kiln) {}
 
     public PaperModel(Document doc, PaperChoice choice, Executor ui) {
         this.doc = doc;

@@ -1,6 +1,7 @@
 package portwright.app.doc;
 
 import java.util.List;
+import portwright.data.LimitTable;
 import portwright.file.DesignText;
 import portwright.form.FieldSpec;
 import portwright.form.FormSpec;
@@ -74,7 +75,7 @@ final class Switches {
     private static DesignText limit(DesignText text, String base, FieldSpec spec, String path, String typed) {
         DesignText t = text;
         if (!base.equals("limits") && t.get(base).isPresent()) {
-            String main = portwright.data.LimitTable.load()
+            String main = LimitTable.load()
                     .main(base.substring("limits.".length()))
                     .map(r -> r.name())
                     .orElse("limit");

@@ -13,8 +13,8 @@ import javafx.scene.layout.StackPane;
 import portwright.app.board.Board;
 import portwright.app.board.SectionWords;
 import portwright.app.doc.Document;
-import portwright.app.doc.Figures;
 import portwright.app.doc.FindingOrder;
+import portwright.app.doc.FootFigures;
 import portwright.app.doc.Parts;
 import portwright.app.doc.Step;
 import portwright.app.doc.VerdictWords;
@@ -200,7 +200,7 @@ public final class MainView extends Pane {
     private void foot() {
         var f = doc.result().figures();
         var fire = doc.extras().fire();
-        base.foot().show(Figures.told(Figures.of(step, doc.shapes(), f, fire), doc.checking()));
+        base.foot().show(FootFigures.told(FootFigures.of(step, doc.shapes(), f, fire), doc.checking()));
         base.show(step, VerdictWords.of(doc));
         for (Step s : Step.values()) {
             rail.show(s, FindingOrder.count(doc, s));

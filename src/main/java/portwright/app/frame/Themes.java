@@ -25,11 +25,6 @@ public final class Themes {
 
     private Themes() {}
 
-    /** Puts a theme on a scene at its usual size. */
-    public static void set(Scene scene, boolean dark) {
-        set(scene, dark, 1);
-    }
-
     /**
      * Puts a theme on a scene.
      *

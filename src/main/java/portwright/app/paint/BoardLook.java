@@ -12,6 +12,7 @@ import portwright.drawing.Box;
 import portwright.drawing.Ink;
 import portwright.geometry.Pt;
 import portwright.model.On;
+import portwright.units.Format;
 
 /** Tape words round the drawing, the scale in words, the line on an empty part. */
 public final class BoardLook {
@@ -250,6 +251,6 @@ public final class BoardLook {
     }
 
     private static String number(double v) {
-        return portwright.units.Format.plain(v, v < 10 ? 1 : 0);
+        return Format.plain(v, v < 10 ? 1 : 0);
     }
 }

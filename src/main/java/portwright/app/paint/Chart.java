@@ -150,16 +150,6 @@ public final class Chart {
         g.fill();
     }
 
-    /** A limit line with its words at the right end. */
-    public void limit(double v, String words, boolean dashed) {
-        g.setStroke(p.of(Ink.OXBLOOD));
-        g.setLineWidth(2);
-        g.setLineDashes(dashed ? new double[] {14, 6} : new double[0]);
-        g.strokeLine(x0, y(v), x0 + w + 6, y(v));
-        g.setLineDashes();
-        say(words, x0 + w + 12, y(v), 13, true, Ink.OXBLOOD, TextAlignment.LEFT, VPos.CENTER, false);
-    }
-
     /** Hatched to the left: forbidden. */
     public void forbidden(double low, double high) {
         double a = Math.max(y0, y(high));

@@ -32,11 +32,9 @@ public final class Palette {
             List.of(Ink.FLAME, Ink.COBALT_FILL, Ink.OXBLOOD_FILL, Ink.RUTILE_FILL, Ink.CELADON_FILL, Ink.BOXWOOD);
 
     private final Map<Ink, Color> colours;
-    private final Color bench;
 
-    private Palette(Map<Ink, Color> colours, Color bench) {
+    private Palette(Map<Ink, Color> colours) {
         this.colours = colours;
-        this.bench = bench;
     }
 
     /** Reads the colours of a node of style class {@code colour-probe} that is in a scene and has its style applied. */
@@ -52,7 +50,7 @@ public final class Palette {
             for (Ink ink : Ink.values()) {
                 map.put(ink, ink.screenOnly() || ink == Ink.PAPER ? Color.WHITE : Color.BLACK);
             }
-            return new Palette(map, Color.WHITE);
+            return new Palette(map);
         }
         for (int i = 0; i < ORDER.size(); i++) {
             map.put(ORDER.get(i), found.get(i));
@@ -61,7 +59,7 @@ public final class Palette {
             map.put(REST.get(i), found.get(ORDER.size() + 1 + i));
         }
         map.put(Ink.SHADE, map.get(Ink.INK).deriveColor(0, 1, 1, 0.07));
-        return new Palette(map, found.get(ORDER.size()));
+        return new Palette(map);
     }
 
     /** Paper: black and white, for the pictures of printed pages. */
@@ -70,20 +68,10 @@ public final class Palette {
         for (Ink ink : Ink.values()) {
             map.put(ink, ink == Ink.PAPER ? Color.WHITE : ink == Ink.SHADE ? Color.gray(0.93) : Color.BLACK);
         }
-        return new Palette(map, Color.WHITE);
+        return new Palette(map);
     }
 
     public Color of(Ink ink) {
         return colours.get(ink);
-    }
-
-    /** The ground of the window. */
-    public Color bench() {
-        return bench;
-    }
-
-    /** Whether light lines stand on dark ground. */
-    public boolean dark() {
-        return colours.get(Ink.PAPER).getBrightness() < 0.5;
     }
 }

@@ -17,17 +17,10 @@ public final class RowList extends VBox {
     private static final double TIP_PX = 320;
 
     private List<Withheld.Row> rows;
-    private boolean heads = true;
     private boolean all;
 
     public RowList() {
         super(1);
-    }
-
-    /** The same without headings over the rows. */
-    public RowList bare() {
-        heads = false;
-        return this;
     }
 
     /** Shows these rows. */
@@ -43,7 +36,7 @@ public final class RowList extends VBox {
         int most = all || rows.size() <= FEW ? rows.size() : FEW - 2;
         Withheld.What what = null;
         for (Withheld.Row r : rows.subList(0, most)) {
-            if (heads && r.what() != what) {
+            if (r.what() != what) {
                 what = r.what();
                 Label head = new Label(what.head());
                 head.getStyleClass().add("section-head");

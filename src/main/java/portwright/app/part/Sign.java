@@ -9,6 +9,7 @@ import javafx.scene.shape.Polyline;
 import javafx.scene.shape.Rectangle;
 import javafx.scene.shape.Shape;
 import javafx.scene.shape.StrokeLineCap;
+import portwright.check.Severity;
 
 /** The signs: octagon, triangle, ring with i, ring with tick, dashed square, pencil, crossed field. Shape differs, not only colour. */
 public enum Sign {
@@ -120,7 +121,7 @@ public enum Sign {
     }
 
     /** The sign of a severity. */
-    public static Sign of(portwright.check.Severity severity) {
+    public static Sign of(Severity severity) {
         return switch (severity) {
             case STOP -> STOP;
             case CAUTION -> CAUTION;

@@ -3,8 +3,10 @@ package portwright.app.step;
 import java.util.Locale;
 import javafx.scene.canvas.GraphicsContext;
 import portwright.app.doc.Document;
+import portwright.app.paint.Fonts;
 import portwright.app.paint.Palette;
 import portwright.app.paint.Say;
+import portwright.app.paint.TextSizes;
 import portwright.app.part.PaintedRegion;
 import portwright.data.CoAlarmPoint;
 import portwright.drawing.Ink;
@@ -149,7 +151,7 @@ final class RoomBoard extends PaintedRegion implements FormStep.Refreshing {
             GraphicsContext g, Palette p, double x, double y, double w, String label, String value, String unit) {
         Say.left(g, p, label, x, y, 13, false, Ink.INK2);
         Say.left(g, p, value, x, y + 30, 26, true, Ink.INK);
-        double vw = portwright.app.paint.TextSizes.width(value, portwright.app.paint.Fonts.bold(26));
+        double vw = TextSizes.width(value, Fonts.bold(26));
         double words = Math.max(60, w - vw - 12);
         // two lines stand above the rule, not across it
         double first = Say.broken(unit, words, 13).size() > 1 ? y + 19 : y + 29;

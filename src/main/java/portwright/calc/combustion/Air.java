@@ -47,11 +47,6 @@ public record Air(double oxygen, double molarMass, Source source) {
         return oxygen * O2.enthalpy(t) + nitrogen() * N2.enthalpy(t);
     }
 
-    /** Heat capacity, J/(mol K); t in K. */
-    public double heatCapacity(double t) {
-        return oxygen * O2.heatCapacity(t) + nitrogen() * N2.heatCapacity(t);
-    }
-
     /** Density of the ideal gas, kg/m³; p in Pa, t in K. */
     public double density(double p, double t) {
         return p * molarMass / (Constants.R * t);

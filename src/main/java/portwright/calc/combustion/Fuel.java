@@ -55,11 +55,6 @@ public record Fuel(
         return stoichAir(air) * air.molarMass() / molarMass;
     }
 
-    /** Lambda of an air flow with a fuel flow, both kg/s. */
-    public double lambda(double airKgPerS, double fuelKgPerS, Air air) {
-        return airKgPerS / (fuelKgPerS * stoichAirByMass(air));
-    }
-
     /** Net heat, J/kg. */
     public double netHeatByMass() {
         return netHeat / molarMass;
@@ -70,24 +65,9 @@ public record Fuel(
         return grossHeat / molarMass;
     }
 
-    /** Gas flow, kg/s, that releases a net heat, W. */
-    public double massFlow(double netHeatW) {
-        return netHeatW / netHeatByMass();
-    }
-
     /** Heat capacity ratio of the ideal gas near room temperature, cp/(cp - R). */
     public double isentropicExponent() {
         return heatCapacity / (heatCapacity - Constants.R);
-    }
-
-    /** Density of the ideal gas, kg/m³; p in Pa (absolute), t in K. */
-    public double density(double p, double t) {
-        return p * molarMass / (Constants.R * t);
-    }
-
-    /** Density relative to air, ideal gas. */
-    public double relativeDensity(Air air) {
-        return molarMass / air.molarMass();
     }
 
     /** Enthalpy with formation, J/mol; t in K, near room temperature (250 to 350 K). */

@@ -93,36 +93,6 @@ public record Products(
         return o2 / dryMoles();
     }
 
-    /** Mole fraction of CO in the wet gas. */
-    public double wetCo() {
-        return co / wetMoles();
-    }
-
-    /** Mole fraction of CO2 in the wet gas. */
-    public double wetCo2() {
-        return co2 / wetMoles();
-    }
-
-    /** Mole fraction of H2 in the wet gas. */
-    public double wetH2() {
-        return h2 / wetMoles();
-    }
-
-    /** Mole fraction of H2O in the wet gas. */
-    public double wetH2o() {
-        return h2o / wetMoles();
-    }
-
-    /** Mole fraction of O2 in the wet gas. */
-    public double wetO2() {
-        return o2 / wetMoles();
-    }
-
-    /** Mole fraction of N2 in the wet gas. */
-    public double wetN2() {
-        return n2 / wetMoles();
-    }
-
     /** Air taken in, mol per mol of fuel. */
     public double airMoles() {
         return lambda * fuel.stoichAir(air);
@@ -139,11 +109,6 @@ public record Products(
      */
     public double molarMass() {
         return mass() / wetMoles();
-    }
-
-    /** Density of the ideal gas at the products' temperature and pressure, kg/m³. */
-    public double density() {
-        return pressure * molarMass() / (Constants.R * temperature());
     }
 
     /** Enthalpy with formation (elements at 298.15 K are zero), J per mol of fuel. */
@@ -183,16 +148,6 @@ public record Products(
         return enthalpyIn(inletTemperature) - enthalpy();
     }
 
-    /** Heat left in the chamber as a share of the net heat. */
-    public double availableShare(double inletTemperature) {
-        return availableHeat(inletTemperature) / fuel.netHeat();
-    }
-
-    /** Flow of products, kg/s, for a fuel flow, kg/s. */
-    public double massFlow(double fuelKgPerS) {
-        return fuelKgPerS / fuel.molarMass() * mass();
-    }
-
     /**
      * Activity of solid carbon against graphite, B pCO²/pCO2. At or above 1 soot is stable. Where solid carbon is in the
      * products it is 1.
@@ -213,10 +168,5 @@ public record Products(
     /** Electromotive force of a zirconia probe in this gas at this temperature, mV; see {@link OxygenProbe}. */
     public double probeMv() {
         return OxygenProbe.emfMv(oxygenPressure, temperature());
-    }
-
-    /** Atmosphere level of this lambda. */
-    public AtmosphereLevel level() {
-        return AtmosphereLevel.of(lambda);
     }
 }

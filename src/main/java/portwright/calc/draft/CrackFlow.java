@@ -3,6 +3,8 @@ package portwright.calc.draft;
 /**
  * Flow through a crack: Δp = 12 μ L u/h² + 0.75 ρ u². A hairline is laminar; taken as an orifice it would leak thirty
  * times too much.
+ *
+ * <p>Source: quadratic crack law, Baker, Sharples and Ward 1987, from memory.
  */
 final class CrackFlow {
     private static final double SLIT = 12;

@@ -46,11 +46,6 @@ public record DamperPlate(List<Hole> holes) {
         return holes.stream().mapToDouble(h -> h.offset() + h.diameter()).max().orElseThrow();
     }
 
-    /** Open share of each hole at a travel, m. */
-    public List<Double> shares(double travel) {
-        return holes.stream().map(h -> h.openShare(travel)).toList();
-    }
-
     /** Open share of all holes together at a travel, m. */
     public double openShare(double travel) {
         double open = 0;

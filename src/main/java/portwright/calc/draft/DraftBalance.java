@@ -138,10 +138,4 @@ public record DraftBalance(
     public OptionalDouble inletDrive() {
         return inlets.stream().mapToDouble(InletFlow::drive).min();
     }
-
-    /** Share of all outflow that leaves through joints and peepholes. */
-    public double leakShare() {
-        double out = leakOut + Math.max(0, flueFlow);
-        return out > 0 ? leakOut / out : 0;
-    }
 }

@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 import portwright.calc.combustion.Air;
 import portwright.calc.combustion.Fuel;
+import portwright.calc.flow.Discharge;
 import portwright.calc.flow.GasState;
-import portwright.calc.flow.Hole;
 import portwright.data.Constants;
 
 /**
@@ -136,7 +136,7 @@ final class DraftSolver {
 
     private static void bare(
             HoleFlow h, double d, double length, double height, double open, double outside, double cdFactor) {
-        h.shape(d, length, cdFactor, open > 0 ? Hole.exitLoss(open) : Double.POSITIVE_INFINITY);
+        h.shape(d, length, cdFactor, open > 0 ? Discharge.exitLoss(open) : Double.POSITIVE_INFINITY);
         h.height = height;
         h.gas(0, 1);
         h.streamTemperature = 0;

@@ -42,14 +42,6 @@ public record FireState(DraftBalance balance, Products products) {
         return products == null || products.formal();
     }
 
-    /** CO made, mol/s, wherever it leaves. */
-    public OptionalDouble coMolPerS() {
-        return products == null
-                ? OptionalDouble.empty()
-                : OptionalDouble.of(
-                        products.co() * balance.gasFlow() / products.fuel().molarMass());
-    }
-
     /**
      * Heat left in the chamber, W: enthalpy of air and gas at room temperature less enthalpy of all that leaves at chamber
      * temperature, unburnt CO and H2 counted as lost. Negative when the flows only cool.

@@ -1,10 +1,10 @@
 package portwright.calc.draft;
 
-import portwright.calc.flow.Hole;
+import portwright.calc.flow.Discharge;
 
 /**
- * Mass flow through one hole and its slope, for the solver's inner loop: m = A √(2 ρ Δp / K), K = 1/Cd² − 1 + K_exit,
- * 1/Cd = 1/Cd∞ + (20/Re)(1 + 2.25 L/d) − 0.005 (L/d)/(1 + 7.5 log10(0.00015 Re)²), Re = d √(2 Δp ρ)/μ.
+ * Mass flow through one hole and its slope, for the solver's inner loop: m = A √(2 ρ Δp / K), K = 1/Cd² − 1 + K_exit, with
+ * Cd as {@link Discharge} has it.
  *
  * <p>Near zero pressure the flow is laminar and linear in Δp, so there is no infinite slope. Fuel passes an inlet with the
  * air: the density is that of the mix at room temperature. With a flame inside the hole the entry loss is paid by the cold
@@ -15,12 +15,6 @@ final class HoleFlow {
     /** Loss of a sharp-edged entry, in velocity heads. */
     static final double ENTRY_LOSS = 0.5;
 
-    private static final double LAMINAR = 20;
-    private static final double LAMINAR_LENGTH = 2.25;
-    private static final double DIP = 0.005;
-    private static final double DIP_WIDTH = 7.5;
-    private static final double DIP_SCALE = 0.00015;
-    private static final double LN10 = Math.log(10);
     private static final double TINY_PRESSURE = 1e-20;
 
     double height;
@@ -48,9 +42,9 @@ final class HoleFlow {
         diameter = bore;
         area = exit < Double.POSITIVE_INFINITY ? cdFactor * Math.PI / 4 * bore * bore : 0;
         double ratio = bore > 0 ? length / bore : 0;
-        inverseCd = 1 / Hole.cdInfinite(ratio);
-        laminar = LAMINAR * (1 + LAMINAR_LENGTH * ratio);
-        dip = DIP * ratio;
+        inverseCd = 1 / Discharge.cdInfinite(ratio);
+        laminar = Discharge.laminar(ratio);
+        dip = Discharge.dip(ratio);
         exitLoss = exit;
     }
 
@@ -126,12 +120,12 @@ final class HoleFlow {
 
     /** Loss K and its slope with pressure. */
     private void resistance(double dp, double density, double viscosity) {
-        double re = diameter * Math.sqrt(2 * dp * density) / viscosity;
-        double lg = Math.log(DIP_SCALE * re) / LN10;
-        double q = 1 / (1 + DIP_WIDTH * lg * lg);
-        double inverse = inverseCd + laminar / re - dip * q;
+        double re = Discharge.reynolds(diameter, dp, density, viscosity);
+        double at = Discharge.dipAt(re);
+        double share = Discharge.dipShare(at);
+        double inverse = inverseCd + laminar / re - dip * share;
         loss = inverse * inverse - 1 + exitLoss;
-        double slopeRe = -laminar / re + dip * q * q * 2 * DIP_WIDTH * lg / LN10;
+        double slopeRe = -laminar / re - dip * Discharge.dipSlope(at, share);
         lossSlope = inverse * slopeRe / dp;
     }
 }

@@ -1,6 +1,7 @@
 package portwright.calc.firing;
 
 import portwright.data.Brick;
+import portwright.units.Celsius;
 
 /**
  * Conductivity k(T) in W/(m K) by straight lines between points, the end lines drawn on beyond them (never below a
@@ -27,7 +28,7 @@ public final class Conductivity {
         if (!(a > 0 && hot > 0)) {
             throw new IllegalArgumentException("conductivity must be above zero from 0 to 1000 °C");
         }
-        return new Conductivity(new double[] {Heat.ZERO_C, Heat.ZERO_C + 1000}, new double[] {a, hot});
+        return new Conductivity(new double[] {Celsius.ZERO_C, Celsius.ZERO_C + 1000}, new double[] {a, hot});
     }
 
     /** The curve of a brick in the table. */
@@ -36,7 +37,7 @@ public final class Conductivity {
         double[] t = new double[n];
         double[] v = new double[n];
         for (int i = 0; i < n; i++) {
-            t[i] = brick.conductivity().get(i).temperatureC() + Heat.ZERO_C;
+            t[i] = brick.conductivity().get(i).temperatureC() + Celsius.ZERO_C;
             v[i] = brick.conductivity().get(i).wattsPerMetreKelvin();
         }
         return new Conductivity(t, v);

@@ -1,6 +1,7 @@
 package portwright.calc.firing;
 
 import portwright.data.Cone;
+import portwright.units.Celsius;
 
 /**
  * A cone as heat work. The chart gives the temperature at which the cone is down for three climbs; read the other way it
@@ -21,7 +22,7 @@ public final class ConeWork {
 
     /** The work of a cone in the table (self-supporting columns). */
     public static ConeWork of(Cone cone) {
-        double z = Heat.ZERO_C;
+        double z = Celsius.ZERO_C;
         if (cone.ss15().isPresent()) {
             return new ConeWork(
                     cone.name(),

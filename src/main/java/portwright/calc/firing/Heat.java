@@ -1,13 +1,9 @@
 package portwright.calc.firing;
 
-import portwright.units.Celsius;
-
 /** Constants of heat transfer. */
 public final class Heat {
     private Heat() {}
 
-    /** 0 °C in K (exact by definition). */
-    public static final double ZERO_C = Celsius.ZERO_C;
     /** Stefan–Boltzmann constant, W/(m² K⁴): CODATA 2018, exact from the SI of 2019. */
     public static final double STEFAN_BOLTZMANN = 5.670374419e-8;
 

@@ -140,8 +140,4 @@ final class PartGrid {
     double temperatureK(int node) {
         return now[node];
     }
-
-    int nodes() {
-        return n + 1;
-    }
 }

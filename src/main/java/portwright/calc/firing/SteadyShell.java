@@ -57,11 +57,6 @@ public final class SteadyShell {
         return (low + high) / 2;
     }
 
-    /** Stall temperature of one power that does not change with temperature, K. */
-    public static double stallK(KilnHeat kiln, double heatW) {
-        return stallK(kiln, t -> heatW);
-    }
-
     /** Where elements alone, full on, ports plugged and leaks as they are, end the climb, K. */
     public static double stallElectricK(KilnHeat kiln, GasExchange gas) {
         return stallK(kiln, t -> kiln.elements().fullW() + gas.plugged(t).heatW());

@@ -1,6 +1,5 @@
 /**
  * The firing over time: heat through walls, floor and lid, into the load, from elements and from gas; cones by heat
- * work; what a record of a real firing says. Pure calculation in SI units (kelvin, seconds, watts): no design file, no
- * text for people.
+ * work. Pure calculation in SI units (kelvin, seconds, watts): no design file, no text for people.
  */
 package portwright.calc.firing;

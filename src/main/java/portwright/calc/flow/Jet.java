@@ -126,11 +126,6 @@ public record Jet(double molarMass, double isentropicExponent, double temperatur
         return Math.pow(2 / (k + 1), k / (k - 1));
     }
 
-    /** Gauge pressure above which the jet is choked, Pa. */
-    public double chokesAbove() {
-        return atmosphericPressure * (1 / criticalRatio() - 1);
-    }
-
     private static double compressibleShare(double gaugePressure) {
         if (!(gaugePressure >= 0 && gaugePressure <= HIGHEST_GAUGE)) {
             throw new IllegalArgumentException(

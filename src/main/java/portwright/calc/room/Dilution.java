@@ -81,18 +81,6 @@ public final class Dilution {
         return volumeM3 / Check.atLeastZero(effectiveFlowM3PerS, "the flow") * Math.log(from / to);
     }
 
-    /**
-     * Gas volume flow of a mass flow at 20 °C: {@code G = 0.02405 m / M}.
-     *
-     * @param massKgPerS mass released
-     * @param molarMassKgPerMol molar mass
-     */
-    public static double volumeFlow(double massKgPerS, double molarMassKgPerMol) {
-        return MOLAR_VOLUME_20C
-                * Check.atLeastZero(massKgPerS, "the mass flow")
-                / Check.aboveZero(molarMassKgPerMol, "the molar mass");
-    }
-
     private static double mixing(double k) {
         if (!(k >= 1) || !Double.isFinite(k)) {
             throw new IllegalArgumentException("the mixing factor must be at least 1, got " + k);

@@ -45,18 +45,6 @@ public final class Openings {
     }
 
     /**
-     * Two openings a height apart, areas in series: {@code Aeff = 1/sqrt(1/A1² + 1/A2²)}. Example: 0.5 and 1.0 m², 2.5 m,
-     * 35/20 °C: 1617 m³/h. Derived: two orifices in series; the form stands in MIL-HDBK-1011/2, appendix C (published).
-     */
-    public static double throughTwo(double lowM2, double highM2, double heightM, double insideK, double outsideK) {
-        if (lowM2 == 0 || highM2 == 0) {
-            return 0;
-        }
-        double effective = 1 / Math.sqrt(1 / (lowM2 * lowM2) + 1 / (highM2 * highM2));
-        return throughOne(effective, heightM, insideK, outsideK, cd());
-    }
-
-    /**
      * Stack flow through any number of openings: the neutral level is found at which as much air leaves as enters. Openings
      * all at one level give none by this formula; what a tall one breathes by itself is {@link #tallM3PerS}.
      *
@@ -126,14 +114,6 @@ public final class Openings {
     /** {@code Q = Cv A U}. */
     static double wind(double areaM2, double windMPerS, double factor) {
         return factor * areaM2 * Check.atLeastZero(windMPerS, "the wind");
-    }
-
-    /**
-     * Fresh air from openings and fan: the greatest of stack, wind and fan, never their sum (they work against each other as
-     * often as together; judgement, safe side).
-     */
-    public static double together(double stackM3PerS, double windM3PerS, double fanM3PerS) {
-        return Math.max(Check.atLeastZero(fanM3PerS, "the fan"), Math.max(stackM3PerS, windM3PerS));
     }
 
     private static double cd() {

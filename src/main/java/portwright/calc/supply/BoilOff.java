@@ -24,7 +24,7 @@ public final class BoilOff {
      * @param liquidK lowest temperature the liquid may reach
      */
     public static double continuousKgPerS(
-            Cylinder cylinder, Liquid liquid, double liquidKg, double ambientK, double liquidK) {
+            Drum cylinder, Liquid liquid, double liquidKg, double ambientK, double liquidK) {
         double area = cylinder.wettedAreaM2(liquidKg, liquid.densityKgPerM3());
         double drive = Math.max(0, ambientK - liquidK);
         return SafetyNumber.value("boil-off-u") * area * drive / liquid.boilingLatentJPerKg();

@@ -67,7 +67,7 @@ public final class ShortDraw {
      * @param limitS longest time to follow
      */
     public static Course follow(
-            Cylinder cylinder,
+            Drum cylinder,
             Liquid liquid,
             double startKg,
             double startK,
@@ -90,7 +90,7 @@ public final class ShortDraw {
     }
 
     static Course follow(
-            Cylinder cylinder,
+            Drum cylinder,
             double density,
             DoubleUnaryOperator latent,
             double frost,

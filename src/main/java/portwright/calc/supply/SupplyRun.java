@@ -69,7 +69,7 @@ public record SupplyRun(
      * @return empty if nothing is drawn
      */
     public static Optional<SupplyRun> of(
-            Cylinder cylinder,
+            Drum cylinder,
             int count,
             Liquid liquid,
             double startKg,
@@ -101,7 +101,7 @@ public record SupplyRun(
     }
 
     private static SupplyRun follow(
-            Cylinder cylinder,
+            Drum cylinder,
             int count,
             Liquid liquid,
             double startKg,

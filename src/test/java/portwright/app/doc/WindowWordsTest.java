@@ -27,11 +27,11 @@ class WindowWordsTest {
     @Test
     void olderFiguresOfTheFireSaySo() {
         Figure lambda = new Figure("lambda at gas-on, open", "0.9–1.2", "");
-        Figure none = new Figure("lambda now", Figures.NONE, "");
+        Figure none = new Figure("lambda now", FootFigures.NONE, "");
         Figure area = new Figure("inlets", "10", "cm²");
         List<Figure> all = List.of(lambda, none, area);
-        assertThat(Figures.told(all, false)).isEqualTo(all);
-        assertThat(Figures.told(all, true))
+        assertThat(FootFigures.told(all, false)).isEqualTo(all);
+        assertThat(FootFigures.told(all, true))
                 .containsExactly(new Figure("lambda at gas-on, open", "was 0.9–1.2", ""), none, area);
     }
 

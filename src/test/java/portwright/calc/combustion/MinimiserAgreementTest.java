@@ -45,12 +45,12 @@ class MinimiserAgreementTest {
             Map<String, Double> m = minimiser.solve(elements(f, Air.ROOM, lambda), t, p / 1e5, 0);
             double total = m.values().stream().mapToDouble(Double::doubleValue).sum();
             double[][] pairs = {
-                {q.wetCo(), m.get("CO")},
-                {q.wetCo2(), m.get("CO2")},
-                {q.wetH2(), m.get("H2")},
-                {q.wetH2o(), m.get("H2O")},
-                {q.wetO2(), m.get("O2")},
-                {q.wetN2(), m.get("N2")}
+                {q.co() / q.wetMoles(), m.get("CO")},
+                {q.co2() / q.wetMoles(), m.get("CO2")},
+                {q.h2() / q.wetMoles(), m.get("H2")},
+                {q.h2o() / q.wetMoles(), m.get("H2O")},
+                {q.o2() / q.wetMoles(), m.get("O2")},
+                {q.n2() / q.wetMoles(), m.get("N2")}
             };
             for (double[] x : pairs) {
                 String at = "seed " + seed + " state " + i + ": " + f.name() + " lambda " + lambda + " T " + t;

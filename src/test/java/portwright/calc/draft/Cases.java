@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import portwright.calc.combustion.Fuel;
 import portwright.calc.combustion.Fuels;
+import portwright.calc.flow.GasState;
 
 /** Kilns for the tests. */
 final class Cases {
@@ -39,7 +40,7 @@ final class Cases {
             double flueD) {
         List<Inlet> in = new ArrayList<>();
         double gas = heatNetKw * 1e3 / PROPANE.netHeatByMass() / inlets;
-        double velocity = 0.9 * Math.sqrt(2 * ELEVEN_INCH_PA / PROPANE.density(SEA, 288.15));
+        double velocity = 0.9 * Math.sqrt(2 * ELEVEN_INCH_PA / GasState.density(SEA, PROPANE.molarMass(), 288.15));
         for (int i = 0; i < inlets; i++) {
             in.add(Inlet.plain("inlet " + i, inletD, 0.064, 0).withGas(PROPANE, gas, gas * velocity, eta));
         }

@@ -26,9 +26,8 @@ class DamperPlateTest {
             double share = i / 50.0;
             assertThat(two.openShare(two.travelFor(share))).isCloseTo(share, within(1e-9));
         }
-        List<Double> at = two.shares(0.02);
-        assertThat(at.get(0)).isCloseTo(0.5, within(1e-12));
-        assertThat(at.get(1)).isZero();
+        assertThat(two.holes().get(0).openShare(0.02)).isCloseTo(0.5, within(1e-12));
+        assertThat(two.holes().get(1).openShare(0.02)).isZero();
         assertThat(two.fullTravel()).isCloseTo(0.05, within(1e-12));
     }
 

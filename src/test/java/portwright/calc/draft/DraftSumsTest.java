@@ -14,7 +14,6 @@ import portwright.calc.combustion.Fuel;
 import portwright.calc.combustion.Fuels;
 import portwright.calc.combustion.Products;
 import portwright.calc.flow.GasState;
-import portwright.calc.flow.Hole;
 
 /** What enters, burns, spills and stays outside, added up by hand from masses and moles; bands where a figure is missing. */
 class DraftSumsTest {
@@ -70,10 +69,10 @@ class DraftSumsTest {
         double mu = GasState.viscosity(k.roomTemperature());
         double low = -b.floorPressure();
         double higher = low - 0.01 * b.gradient();
-        double leaks = new portwright.calc.flow.Crack(1e-3, 1.8, 0.064).massFlow(low, room, mu)
-                + new portwright.calc.flow.Crack(0.8e-3, 1, 0.064).massFlow(higher, room, mu)
-                + new Hole(0.012, 0.06).massFlow(low, room, mu)
-                + new Hole(0.02, 0.09).massFlow(higher, room, mu);
+        double leaks = PlainFlow.crack(1e-3, 1.8, 0.064, low, room, mu)
+                + PlainFlow.crack(0.8e-3, 1, 0.064, higher, room, mu)
+                + PlainFlow.hole(0.012, 0.06, low, room, mu)
+                + PlainFlow.hole(0.02, 0.09, higher, room, mu);
         assertThat(leaks).isPositive();
         assertThat(b.leakIn()).isEqualTo(leaks, within(1e-9 * leaks));
         double inlets = b.inlets().stream().mapToDouble(InletFlow::air).sum();

@@ -48,7 +48,7 @@ class FireStateTest {
             assertThat(oxygen).isCloseTo(2 * p.lambda() * 5, within(1e-9));
             // the balance's closed form of the molar mass against the equilibrium's
             assertThat(s.balance().productMolarMass()).isCloseTo(p.molarMass(), within(2e-4 * p.molarMass()));
-            double flow = p.massFlow(s.balance().gasFlow());
+            double flow = s.balance().gasFlow() / p.fuel().molarMass() * p.mass();
             assertThat(flow).isCloseTo(s.balance().airFlow() + s.balance().gasFlow(), within(1e-9));
         }
     }

@@ -42,7 +42,7 @@ class CheckRowsTest {
 
     @Test
     void sixKilowattsStallBelowCone10() {
-        double stall = SteadyShell.stallK(TestKilns.decagon(6000, 1.0), 6000) - 273.15;
+        double stall = SteadyShell.stallK(TestKilns.decagon(6000, 1.0), t -> 6000) - 273.15;
         assertThat(stall).isBetween(1080.0, 1125.0);
         FiringRun run = climb(6, 1.0);
         assertThat(run.reached()).isFalse();
@@ -51,7 +51,7 @@ class CheckRowsTest {
 
     @Test
     void eightKilowattsWithLossFactorStall() {
-        double stall = SteadyShell.stallK(TestKilns.decagon(8000, 1.25), 8000) - 273.15;
+        double stall = SteadyShell.stallK(TestKilns.decagon(8000, 1.25), t -> 8000) - 273.15;
         assertThat(stall).isCloseTo(1197, within(7.0));
     }
 

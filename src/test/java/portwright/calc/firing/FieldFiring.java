@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import portwright.units.Celsius;
 
 /**
  * A kiln that stands in somebody's shed: voltage that wanders over the day, a sheathed probe that lags, a controller that waits when the kiln
@@ -40,7 +41,7 @@ public final class FieldFiring {
     public record Result(List<Moment> moments, List<ConeDown> cones) {}
 
     private static final double DT = 15;
-    private static final double Z = Heat.ZERO_C;
+    private static final double Z = Celsius.ZERO_C;
 
     private FieldFiring() {}
 

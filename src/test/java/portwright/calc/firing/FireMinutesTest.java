@@ -12,6 +12,7 @@ import portwright.calc.combustion.AtmosphereLevel;
 import portwright.calc.firing.log.LogParser;
 import portwright.calc.firing.log.RecordCase;
 import portwright.calc.firing.log.RecordResult;
+import portwright.units.Celsius;
 
 /** Minutes in each fire move smoothly with the damper. */
 class FireMinutesTest {
@@ -22,12 +23,12 @@ class FireMinutesTest {
     private static final GasExchange GAS = new GasExchange() {
         @Override
         public Flow at(boolean gasOn, double damperShare, double chamberK) {
-            return gasOn ? new Flow(0, 4000, 1e-4, 2e-3, lambda(damperShare, chamberK - Heat.ZERO_C)) : Flow.NONE;
+            return gasOn ? new Flow(0, 4000, 1e-4, 2e-3, lambda(damperShare, chamberK - Celsius.ZERO_C)) : Flow.NONE;
         }
 
         @Override
         public double damperFor(double lambda, double chamberK) {
-            return lambda / lambda(1, chamberK - Heat.ZERO_C);
+            return lambda / lambda(1, chamberK - Celsius.ZERO_C);
         }
     };
 

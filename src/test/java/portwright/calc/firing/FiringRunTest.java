@@ -7,10 +7,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import org.junit.jupiter.api.Test;
+import portwright.units.Celsius;
 
 /** Figures read off a firing, by hand; and the heat balance forwards and backwards. */
 class FiringRunTest {
-    private static final double Z = Heat.ZERO_C;
+    private static final double Z = Celsius.ZERO_C;
 
     private static Sample sample(double timeS, double chamberK, double climb) {
         return new Sample(timeS, 0, false, chamberK, chamberK, climb, 0, 0, 0, 0, 0, 0, 0, 0);

@@ -6,9 +6,10 @@ import java.util.List;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import portwright.data.Cones;
+import portwright.units.Celsius;
 
 class ForecastTest {
-    private static final double Z = Heat.ZERO_C;
+    private static final double Z = Celsius.ZERO_C;
     private static final double IN = 0.0254;
     private static final ConeWork TEN = BalanceTest.TEN;
     private static final ConeWork EIGHT = ConeWork.of(Cones.load().find("8").orElseThrow());
@@ -21,7 +22,7 @@ class ForecastTest {
     }
 
     private static double stall(KilnHeat k) {
-        return SteadyShell.stallK(k, k.elements().fullW()) - Z;
+        return SteadyShell.stallK(k, t -> k.elements().fullW()) - Z;
     }
 
     /**

@@ -9,10 +9,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import portwright.data.Cones;
+import portwright.units.Celsius;
 
 /** A firing's clock, goals, cones and sums where they follow by hand from the rate, the power or the flow asked for. */
 class SimulationByHandTest {
-    private static final double Z = Heat.ZERO_C;
+    private static final double Z = Celsius.ZERO_C;
     /** Power for any climb of these tests. */
     private static final KilnHeat STRONG = TestKilns.decagon(15_000, 1.25, 70, TestKilns.FIVE_PORTS);
     /** Leaks take a watt for each kelvin over 300 K; 0.1 g/s of gas leave 2000 W; open ports without gas nothing. */

@@ -7,6 +7,7 @@ import java.util.Random;
 import portwright.calc.firing.log.FiringLog;
 import portwright.calc.firing.log.RecordCase;
 import portwright.data.Cones;
+import portwright.units.Celsius;
 
 /**
  * A computed firing written down as a potter or a meter would: noise, rounding, cones, damper, gas; with a fault planted
@@ -23,7 +24,7 @@ public final class SyntheticFiring {
         DAMPER
     }
 
-    private static final double Z = Heat.ZERO_C;
+    private static final double Z = Celsius.ZERO_C;
 
     private final Random random;
     private final Fault fault;

@@ -1,12 +1,13 @@
 package portwright.calc.firing;
 
 import java.util.List;
+import portwright.units.Celsius;
 
 /** Kilns and gas for tests. */
 final class TestKilns {
     private TestKilns() {}
 
-    static final double Z = Heat.ZERO_C;
+    static final double Z = Celsius.ZERO_C;
     static final double INCH = 0.0254;
     /** Regular polygon kiln: walls with corners, floor, lid. */
     static KilnHeat polygon(

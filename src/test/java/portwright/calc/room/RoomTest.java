@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import portwright.calc.room.CombustionAir.Method;
 import portwright.calc.room.Openings.Opening;
+import portwright.data.SafetyNumber;
 import portwright.data.Table;
 import portwright.data.ThermocoupleTolerance;
 
@@ -49,7 +50,7 @@ class RoomTest {
     @Tag("regression")
     void solventExample() {
         double kgPerS = 2 * 0.473176473 / 1000 * 1.32 * 1000 / 3600;
-        double q = Dilution.flowForLevel(Dilution.volumeFlow(kgPerS, 0.1334), 350e-6, 5);
+        double q = Dilution.flowForLevel(Dilution.MOLAR_VOLUME_20C * kgPerS / 0.1334, 350e-6, 5);
         assertThat(q / CFM)
                 .isEqualTo(
                         1899,
@@ -147,14 +148,22 @@ class RoomTest {
         assertThatThrownBy(() -> RoomCo.shareInRoom(1.1, 0)).hasMessageContaining("0 to 1");
     }
 
+    /**
+     * Two openings a height apart, areas in series: {@code Aeff = 1/sqrt(1/A1² + 1/A2²)}. Example: 0.5 and 1.0 m², 2.5 m,
+     * 35/20 °C: 1617 m³/h. Derived: two orifices in series; the form stands in MIL-HDBK-1011/2, appendix C (published).
+     */
+    private static double throughTwo(double lowM2, double highM2, double heightM, double insideK, double outsideK) {
+        double effective = 1 / Math.sqrt(1 / (lowM2 * lowM2) + 1 / (highM2 * highM2));
+        return Openings.throughOne(effective, heightM, insideK, outsideK, SafetyNumber.value("opening-cd"));
+    }
+
     @Test
     @Tag("regression")
     void stackFlow() {
         for (Table.Row r : table("stack_flow.csv").rows()) {
             double in = r.number("in_C") + 273.15;
             double out = r.number("out_C") + 273.15;
-            double q =
-                    Openings.throughTwo(r.number("low_m2"), r.number("high_m2"), r.number("height_m"), in, out) * 3600;
+            double q = throughTwo(r.number("low_m2"), r.number("high_m2"), r.number("height_m"), in, out) * 3600;
             assertThat(q).isEqualTo(r.number("m3_per_h"), within(1.0));
             List<Opening> both = List.of(
                     new Opening(r.number("low_m2"), 0.3), new Opening(r.number("high_m2"), 0.3 + r.number("height_m")));
@@ -179,7 +188,6 @@ class RoomTest {
                 .isGreaterThan(q);
         assertThat(Openings.windM3PerS(List.of(new Opening(2, 1)), 5)).isZero();
         assertThat(Openings.windM3PerS(two, 0)).isZero();
-        assertThat(Openings.together(1, 2, 3)).isEqualTo(3);
     }
 
     @Test

@@ -14,15 +14,15 @@ import portwright.data.LpGas;
 class SupplyEdgesTest {
     private static final Liquid PROPANE = Liquid.pure(LpGas.named("propane"));
     private static final Liquid BUTANE = Liquid.pure(LpGas.named("butane"));
-    private static final Cylinder DRUM = new Cylinder(10, 0.3, 0);
+    private static final Drum DRUM = new Drum(10, 0.3, 0);
     /** 4 · 1 kg/(500 kg/m³ · 0.3 m) + 1.5 π 0.3²/4: 0.132695 m², times 10.3 W/m²K. */
     private static final double WALL_W_PER_K = 10.3 * 0.132695;
 
     @Test
     void arguments() {
-        Edges.hold("(0,inf)", kg -> new Cylinder(kg, 0.3, 5));
-        Edges.hold("(0,inf)", m -> new Cylinder(5, m, 5));
-        Edges.hold("[0,inf)", steel -> new Cylinder(5, 0.3, steel));
+        Edges.hold("(0,inf)", kg -> new Drum(kg, 0.3, 5));
+        Edges.hold("(0,inf)", m -> new Drum(5, m, 5));
+        Edges.hold("[0,inf)", steel -> new Drum(5, 0.3, steel));
         assertThat(DRUM.wettedAreaM2(0, 500)).isEqualTo(1.5 * Math.PI * 0.09 / 4, within(1e-12));
         assertThatThrownBy(() -> DRUM.wettedAreaM2(-1e-9, 500)).hasMessageContaining("at least 0");
         assertThatThrownBy(() -> DRUM.wettedAreaM2(1, 0)).hasMessageContaining("at least 0");
@@ -92,7 +92,7 @@ class SupplyEdgesTest {
         ShortDraw.Course frosted = draw(t -> 0, 0.65, 1, 260, 270, 1e-12, 0, 600);
         assertThat(last(frosted).liquidK())
                 .isEqualTo(270 - 10 * Math.exp(-0.65 * WALL_W_PER_K * 600 / 2500), within(2e-5));
-        ShortDraw.Course steel = ShortDraw.follow(new Cylinder(10, 0.3, 2), 500, t -> 0, 1, 1, 280, 290, 1e-12, 0, 600);
+        ShortDraw.Course steel = ShortDraw.follow(new Drum(10, 0.3, 2), 500, t -> 0, 1, 1, 280, 290, 1e-12, 0, 600);
         assertThat(last(steel).liquidK())
                 .isEqualTo(290 - 10 * Math.exp(-WALL_W_PER_K * 600 / (2500 + 2 * 460)), within(2e-5));
     }
@@ -100,8 +100,7 @@ class SupplyEdgesTest {
     /** No wall to speak of and a latent heat of 1500 J/kgK times T: dT/T = (1500/2500) dm/m, so T = 280 · 0.4^0.6 = 161.5824 K once 0.4 of the mass is left. */
     @Test
     void aHardDrawCoolsAsAPowerOfTheMass() {
-        ShortDraw.Course c =
-                ShortDraw.follow(new Cylinder(10, 1e-4, 0), 1e12, t -> 1500 * t, 1, 1, 280, 280, 1e-3, 0, 600);
+        ShortDraw.Course c = ShortDraw.follow(new Drum(10, 1e-4, 0), 1e12, t -> 1500 * t, 1, 1, 280, 280, 1e-3, 0, 600);
         assertThat(last(c).liquidK()).isEqualTo(161.5824, within(1e-3));
         assertThat(c.points().stream().map(ShortDraw.Point::timeS))
                 .containsExactly(0., 60., 120., 180., 240., 300., 360., 420., 480., 540., 600.);

@@ -33,7 +33,7 @@ class SupplyTest {
     @Test
     @Tag("published")
     void boilOffOfThe50CellTable() {
-        Cylinder c = new Cylinder(100 * LB, 0.368, 31);
+        Drum c = new Drum(100 * LB, 0.368, 31);
         double sq = 0;
         double worstLow = 0;
         double worstHigh = 0;
@@ -61,7 +61,7 @@ class SupplyTest {
         double[] air = {-10, 0, 10, 20, 30};
         String[] columns = {"kw_m10", "kw_0", "kw_10", "kw_20", "kw_30"};
         for (Table.Row r : table("boil_off_other_sizes.csv").rows()) {
-            Cylinder c = new Cylinder(r.number("size_lb") * LB, r.number("diameter_in") * IN, 0);
+            Drum c = new Drum(r.number("size_lb") * LB, r.number("diameter_in") * IN, 0);
             double kg = r.number("left_lb")
                     * LB; // the working multiplied rounded figures: agrees within 0.5 % and its own rounding
             assertThat(c.wettedAreaM2(kg, 508))
@@ -138,7 +138,7 @@ class SupplyTest {
     @Tag("regression")
     void shortDraws() {
         for (Table.Row r : table("short_draws.csv").rows()) {
-            Cylinder c = new Cylinder(20 * LB, 12.5 * IN, 8);
+            Drum c = new Drum(20 * LB, 12.5 * IN, 8);
             ShortDraw.Course course = ShortDraw.follow(
                     c,
                     508,
@@ -163,7 +163,7 @@ class SupplyTest {
     @Test
     @Tag("regression")
     void halfFullCylinderGivesOut() {
-        Cylinder c = new Cylinder(20 * LB, 12.5 * IN, 8);
+        Drum c = new Drum(20 * LB, 12.5 * IN, 8);
         for (double[] row : new double[][] {{15, 111}, {0, 77}}) {
             double air = row[0] + 273.15;
             ShortDraw.Course course = ShortDraw.follow(
@@ -186,14 +186,14 @@ class SupplyTest {
     @Test
     @Tag("published")
     void fillByWeight() {
-        assertThat(Cylinder.contentsFromWaterCapacity(47.6 * LB) / LB).isEqualTo(20, within(0.05));
+        assertThat(Drum.contentsFromWaterCapacity(47.6 * LB) / LB).isEqualTo(20, within(0.05));
         assertThat(CylinderSize.near(20).orElseThrow().diameterIn()).isEqualTo(12.5);
         assertThat(CylinderSize.near(55)).isEmpty();
     }
 
     @Test
     void heatBalanceCloses() {
-        Cylinder c = new Cylinder(20 * LB, 12.5 * IN, 0);
+        Drum c = new Drum(20 * LB, 12.5 * IN, 0);
         // with the air at the coldest useful temperature and no latent heat nothing moves
         ShortDraw.Course rest = ShortDraw.follow(c, 508, t -> 0, 1, 9, 280, 280, 1e-4, 200, 3600);
         assertThat(rest.end()).isEqualTo(ShortDraw.End.LASTS);
@@ -203,7 +203,7 @@ class SupplyTest {
 
     @Test
     void moreGasWarmerAirAndMoreCylindersGiveMore() {
-        Cylinder c = new Cylinder(20 * LB, 12.5 * IN, 8);
+        Drum c = new Drum(20 * LB, 12.5 * IN, 8);
         double base = BoilOff.continuousKgPerS(c, PROPANE, 5, 283, 240);
         assertThat(BoilOff.continuousKgPerS(c, PROPANE, 6, 283, 240)).isGreaterThan(base);
         assertThat(BoilOff.continuousKgPerS(c, PROPANE, 5, 284, 240)).isGreaterThan(base);
@@ -223,7 +223,7 @@ class SupplyTest {
 
     @Test
     void butaneGivesNothingInTheCold() {
-        Cylinder c = new Cylinder(13, 0.3, 10);
+        Drum c = new Drum(13, 0.3, 10);
         SupplyRun run = SupplyRun.of(c, 1, BUTANE, 13, 273.15 - 5, 2740, List.of(new SupplyRun.Draw(3600, 1e-4)))
                 .orElseThrow();
         assertThat(run.capacityKgPerS()).isZero();
@@ -255,7 +255,7 @@ class SupplyTest {
 
     @Test
     void anEmptyCylinderIsFound() {
-        Cylinder c = new Cylinder(5, 0.3, 5);
+        Drum c = new Drum(5, 0.3, 5);
         SupplyRun run = SupplyRun.of(c, 1, PROPANE, 0.5, 303, 2740, List.of(new SupplyRun.Draw(7200, 1e-4)))
                 .orElseThrow();
         assertThat(run.end()).isEqualTo(ShortDraw.End.EMPTY);
@@ -265,16 +265,16 @@ class SupplyTest {
 
     @Test
     void wrongInputIsRefused() {
-        assertThatThrownBy(() -> new Cylinder(0, 0.3, 1)).hasMessageContaining("above 0");
-        assertThatThrownBy(() -> new Cylinder(Double.NaN, 0.3, 1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new Drum(0, 0.3, 1)).hasMessageContaining("above 0");
+        assertThatThrownBy(() -> new Drum(Double.NaN, 0.3, 1)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> PROPANE.vapourPressurePa(150)).hasMessageContaining("-50");
         assertThatThrownBy(() -> PROPANE.saturationK(1e8)).hasMessageContaining("no temperature");
         assertThatThrownBy(() -> Liquid.propaneButane(1.2)).hasMessageContaining("mole share");
         assertThatThrownBy(() -> LpGas.named("coal")).hasMessageContaining("no row");
         assertThatThrownBy(() -> new SupplyRun.Draw(-1, 1)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> SupplyRun.of(new Cylinder(5, 0.3, 5), 0, PROPANE, 1, 300, 0, List.of()))
+        assertThatThrownBy(() -> SupplyRun.of(new Drum(5, 0.3, 5), 0, PROPANE, 1, 300, 0, List.of()))
                 .hasMessageContaining("at least 1");
-        assertThat(SupplyRun.of(new Cylinder(5, 0.3, 5), 1, PROPANE, 1, 300, 0, List.of()))
+        assertThat(SupplyRun.of(new Drum(5, 0.3, 5), 1, PROPANE, 1, 300, 0, List.of()))
                 .isEmpty();
     }
 }

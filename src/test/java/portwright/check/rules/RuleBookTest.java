@@ -7,6 +7,7 @@ import static portwright.TestKiln.mm;
 import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import portwright.Changed;
 import portwright.TestKiln;
 import portwright.check.CheckResult;
 import portwright.check.Finding;
@@ -96,20 +97,7 @@ class RuleBookTest {
 
     private static Design titled(TestKiln k, UnitSystem units) {
         Design d = k.build();
-        return new Design(
-                "a kiln",
-                null,
-                units,
-                d.kiln(),
-                d.shelves(),
-                d.ports(),
-                d.drilling(),
-                d.burners(),
-                d.damper(),
-                d.supply(),
-                d.room(),
-                d.firing(),
-                d.limits());
+        return Changed.of(d).title("a kiln").units(units).design();
     }
 
     private static CheckResult shapes(Design d) {

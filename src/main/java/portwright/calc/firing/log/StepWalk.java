@@ -164,12 +164,14 @@ final class StepWalk {
         int up = startK <= to.temperatureK() ? 1 : -1;
         boolean turns = next instanceof Step.ToCone && up < 0
                 || next instanceof Step.To n && up * (to.temperatureK() - n.temperatureK()) > 0;
+        int after = Math.min(g.size() - 1, i + 1);
         int then = Math.min(g.size() - 1, i + TURNS_FOR);
         // Smoothing rounds the turn off over the time that a point rests on.
         double off = Math.abs(way.scale - 1) * (to.temperatureK() - Celsius.ZERO_C)
                 + Math.max(0, up * g.climbKPerS()[Math.max(0, i - TURNS_FOR)]) * g.reachS()[i];
         return turns
                 && up * (to.temperatureK() - k) <= PEAK_K + off
+                && up * (g.kelvin()[i] - g.kelvin()[after]) >= 0
                 && up * (g.kelvin()[i] - g.kelvin()[then]) > CLIMBS_K_PER_S * TURNS_FOR * Grid.SPACING_S;
     }
 

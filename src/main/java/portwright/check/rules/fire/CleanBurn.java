@@ -15,6 +15,7 @@ import portwright.model.Role;
 import portwright.review.FireReview;
 import portwright.review.Review;
 import portwright.units.BothSystems;
+import portwright.units.Celsius;
 
 /** With the damper fully open the gas burns clean: half of it, or the holes are wrong; all of it at gas-on and at the top. */
 public final class CleanBurn implements Rule {
@@ -126,7 +127,7 @@ public final class CleanBurn implements Rule {
     }
 
     private static String c(double kelvin) {
-        return BothSystems.told(kelvin - 273.15, 0, "°C");
+        return BothSystems.told(kelvin - Celsius.ZERO_C, 0, "°C");
     }
 
     private static String range(double low, double high) {

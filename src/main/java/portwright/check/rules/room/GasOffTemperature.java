@@ -17,6 +17,7 @@ import portwright.review.LightingLimits;
 import portwright.review.Review;
 import portwright.review.StepTime;
 import portwright.source.Source;
+import portwright.units.Celsius;
 
 /**
  * No step burns gas while the chamber falls below the temperature that lights it, by what the steps say or by the forecast, whichever is lower, and an
@@ -64,7 +65,7 @@ public final class GasOffTemperature implements Rule {
     /** A step with gas; where it opens gas its start is the matter of gas-on-temperature, so only a fall from there counts. */
     private void step(Review review, Limits limits, Findings out, StepTime s, boolean burns) {
         double least = Say.toC(limits.value(id(), "stop"));
-        double lowest = Say.toC(s.cold().lowestC() + 273.15);
+        double lowest = Say.toC(s.cold().lowestC() + Celsius.ZERO_C);
         double sure = lowest - ProbeError.at(review.design(), lowest).kelvin();
         if (counts(s.cold(), burns) && Say.under(sure, least)) {
             double said = Math.min(s.startC(), s.endC());

@@ -14,6 +14,7 @@ import portwright.review.Review;
 import portwright.review.RoomReview;
 import portwright.review.StepTime;
 import portwright.source.Source;
+import portwright.units.Celsius;
 
 /**
  * Gas is opened only into a chamber that is hot enough at its coldest place, after the error of the probe. The lower of what the steps say and what the
@@ -79,7 +80,7 @@ public final class GasOnTemperature implements Rule {
     }
 
     private void opening(Review review, Limits limits, Findings out, StepTime step) {
-        double start = Say.toC(step.cold().litC() + 273.15);
+        double start = Say.toC(step.cold().litC() + Celsius.ZERO_C);
         ProbeError probe = ProbeError.at(review.design(), start);
         double least = Say.toC(limits.value(id(), "stop"));
         double working = LightingLimits.meter(review.design());

@@ -10,6 +10,7 @@ import portwright.check.Rule;
 import portwright.check.Severity;
 import portwright.source.Source;
 import portwright.units.BothSystems;
+import portwright.units.Celsius;
 import portwright.units.Format;
 
 /** Builds the findings of this section: all of them concern lighting. */
@@ -128,11 +129,11 @@ final class Say {
 
     /** Kelvin as °C without the dust of the subtraction. */
     static double toC(double k) {
-        return Math.round((k - 273.15) * 1e9) / 1e9;
+        return Math.round((k - Celsius.ZERO_C) * 1e9) / 1e9;
     }
 
     /** A temperature in °C from kelvin. */
     static String celsius(double k) {
-        return BothSystems.told(k - 273.15, 0, "°C");
+        return BothSystems.told(k - Celsius.ZERO_C, 0, "°C");
     }
 }

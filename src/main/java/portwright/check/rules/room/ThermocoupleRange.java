@@ -14,6 +14,7 @@ import portwright.model.On;
 import portwright.review.Review;
 import portwright.review.StepTime;
 import portwright.source.Source;
+import portwright.units.Celsius;
 
 /** Where the probe stands, and what reduction and heat do to it. */
 public final class ThermocoupleRange implements Rule {
@@ -69,7 +70,7 @@ public final class ThermocoupleRange implements Rule {
                     out.add(Say.finding(
                             this,
                             Severity.CAUTION,
-                            Say.over(top, most) ? new Measure(Say.toC(top + 273.15), "°C") : null,
+                            Say.over(top, most) ? new Measure(Say.toC(top + Celsius.ZERO_C), "°C") : null,
                             Say.over(top, most) ? new Measure(most, "°C") : null,
                             f.name() + ": type " + type + (f.type() == null ? " (counted, none is stated)" : "")
                                     + (reducing ? " in reducing gas" : "")

@@ -11,6 +11,7 @@ import portwright.model.Supply;
 import portwright.review.Missed;
 import portwright.review.Review;
 import portwright.review.UnstatedSteps;
+import portwright.units.Celsius;
 
 /**
  * Inputs that are computed with a usual value where the design gives none, though the true one may be worse: the rules that turn on them then count
@@ -62,7 +63,7 @@ final class Unstated {
 
     private static String missed(Missed m) {
         return "by the forecast step " + (m.step() + 1) + " does not reach " + m.goal() + " (" + m.how() + " near "
-                + Say.celsius(m.endC() + 273.15)
+                + Say.celsius(m.endC() + Celsius.ZERO_C)
                 + "), so nobody knows how long gas burns; ask for a goal that it reaches, or give the kiln what firing-reach names";
     }
 

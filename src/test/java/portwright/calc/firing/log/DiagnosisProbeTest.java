@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import portwright.calc.firing.Step;
 import portwright.calc.firing.log.LogFinding.Kind;
 
 /** What a record tells of the thermocouple, of a reading that runs on over the plan's, and of a firing at a pace of its own. */
@@ -88,7 +89,7 @@ class DiagnosisProbeTest {
         assertThat(Diagnosis.of(f).findings()).extracting(LogFinding::kind).containsExactly(Kind.STUCK, Kind.OVER);
     }
 
-    private static Followed own(HandLog h, OtherFiring.Why why, portwright.calc.firing.Step... plan) {
+    private static Followed own(HandLog h, OtherFiring.Why why, Step... plan) {
         Followed p = h.followed(plan);
         Followed f = new Followed(p.c.unplanned(), true);
         f.plan = p;

@@ -22,7 +22,7 @@ import portwright.data.Cones;
  * is 10 kW; gas at 2740 Pa burns 0.1 g/s, 4 kW, at a lambda of twice the damper's share and leaves no heat.
  */
 final class SmallFiring {
-    static final double Z = 273.15;
+    static final double Z = HandLog.ZERO_C;
     static final double FULL_W = 10_000;
     static final double GAS_PA = 2740;
     static final double GAS_KG_PER_S = 1e-4;
@@ -238,11 +238,11 @@ final class SmallFiring {
     }
 
     static Step full(double celsius) {
-        return Step.electric(new Step.To(celsius + Z), Step.FULL);
+        return HandLog.full(celsius);
     }
 
     static Step hold(double minutes) {
-        return Step.electric(new Step.Hold(minutes * 60), Step.FULL);
+        return HandLog.hold(minutes);
     }
 
     /** The same with a fixed share of the elements. */

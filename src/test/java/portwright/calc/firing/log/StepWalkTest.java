@@ -111,6 +111,16 @@ class StepWalkTest extends SmallWalk {
         assertThat(w.overS).isEqualTo(1500);
     }
 
+    /** A peak that smoothing has rounded off to 887 °C ends its climb where the line turns down, not on the way up to it: the fall begins there. */
+    @Test
+    void aSharpTurnIsAtItsTop() {
+        celsius = new double[] {859, 869, 880, 887, 881, 872, 863, 860, 860};
+        assertThat(walk(to(900, 120), to(860, 120), hold(60)).begin).containsExactly(0, 3, 6);
+        // and a dip to 873 °C for 860
+        celsius = new double[] {901, 891, 880, 873, 879, 888, 897, 900, 900};
+        assertThat(walk(to(860, 120), to(900, 120), hold(60)).begin).containsExactly(0, 3, 6);
+    }
+
     /** The same cone along rows that lie a second to 100 s behind the points: its work is counted to the point itself, and at the end to the last row. */
     @Test
     void heatWorkBetweenRows() {

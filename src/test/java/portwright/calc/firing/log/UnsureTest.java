@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import portwright.calc.firing.Step;
 import portwright.calc.firing.log.HandLog.Lines;
 
 /**
@@ -19,7 +20,7 @@ class UnsureTest {
     private static final double LATE_K = 30 * CLIMB_K_PER_S;
 
     /** A steady climb of 120 K/h from 20 to 820 °C. */
-    private static Followed climb(HandLog h, portwright.calc.firing.Step... steps) {
+    private static Followed climb(HandLog h, Step... steps) {
         return h.of(HandLog.kiln(FACTOR, WALL)).climb(400, 120).followed(steps);
     }
 

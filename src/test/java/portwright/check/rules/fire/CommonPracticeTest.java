@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import portwright.Changed;
 import portwright.TestKiln;
 import portwright.calc.combustion.AtmosphereLevel;
 import portwright.calc.combustion.Products;
@@ -13,7 +14,9 @@ import portwright.check.Finding;
 import portwright.check.Findings;
 import portwright.check.LimitsInForce;
 import portwright.check.Severity;
+import portwright.check.rules.FireRules;
 import portwright.data.LimitTable;
+import portwright.file.DesignFile;
 import portwright.geometry.KilnGeometry;
 import portwright.model.Atmosphere;
 import portwright.model.Burner;
@@ -25,6 +28,7 @@ import portwright.model.FlameAt;
 import portwright.model.Fuel;
 import portwright.model.Heat;
 import portwright.model.Jet;
+import portwright.model.Room;
 import portwright.review.FireReview;
 import portwright.review.LevelSetting;
 import portwright.review.Review;
@@ -65,20 +69,14 @@ class CommonPracticeTest {
         Design d = k.build();
         FireBench steps =
                 new FireBench().step("900 °C", Heat.ELECTRIC, null).step("1200 °C", Heat.BOTH, Atmosphere.MEDIUM);
-        return new Design(
-                "case",
-                null,
-                d.units(),
-                d.kiln(),
-                d.shelves(),
-                d.ports(),
-                d.drilling(),
-                List.of(burners),
-                new Damper(q("100 %", Kind.SHARE), null),
-                null,
-                null,
-                new FiringPlan(null, null, steps.firing, null),
-                d.limits());
+        return Changed.of(d)
+                .title("case")
+                .burners(List.of(burners))
+                .damper(new Damper(q("100 %", Kind.SHARE), null))
+                .supply(null)
+                .room(null)
+                .firing(new FiringPlan(null, null, steps.firing, null))
+                .design();
     }
 
     private static TestKiln clubKiln() {
@@ -162,16 +160,14 @@ class CommonPracticeTest {
     /** The example of the file format, its jet counted, is a sound design: no stop from these rules. */
     @Test
     void exampleDesignHasNoStop() throws Exception {
-        Design d = portwright.file.DesignFile.read(
-                        java.nio.file.Path.of("src/test/resources/designs/contract-example.json"))
+        Design d = DesignFile.read(java.nio.file.Path.of("src/test/resources/designs/contract-example.json"))
                 .document()
                 .set("burners[0].jets", "1")
                 .read()
                 .design();
         Findings out = new Findings();
         Review review = Review.of(d);
-        portwright.check.rules.FireRules.list()
-                .forEach(r -> r.check(review, new LimitsInForce(LimitTable.load(), d), out));
+        FireRules.list().forEach(r -> r.check(review, new LimitsInForce(LimitTable.load(), d), out));
         assertThat(out.findings()).isNotEmpty().noneMatch(f -> f.severity() == Severity.STOP);
         assertThat(out.notChecked()).isEmpty();
     }
@@ -250,7 +246,7 @@ class CommonPracticeTest {
     }
 
     private static double lambda(Design d, Burner b, String altitude) {
-        var room = new portwright.model.Room(
+        var room = new Room(
                 null,
                 null,
                 q("20 °C", Kind.TEMPERATURE),
@@ -272,20 +268,7 @@ class CommonPracticeTest {
                 null,
                 true,
                 null);
-        Design at = new Design(
-                d.title(),
-                null,
-                d.units(),
-                d.kiln(),
-                d.shelves(),
-                d.ports(),
-                d.drilling(),
-                List.of(b),
-                d.damper(),
-                null,
-                room,
-                d.firing(),
-                d.limits());
+        Design at = Changed.of(d).burners(List.of(b)).supply(null).room(room).design();
         return Review.of(at).fire().state(1373.15, 1).lambda().orElseThrow();
     }
 }

@@ -10,11 +10,13 @@ import org.junit.jupiter.api.Test;
 import portwright.check.Finding;
 import portwright.check.Forbids;
 import portwright.check.LimitsInForce;
+import portwright.check.Rule;
 import portwright.check.Severity;
 import portwright.data.HoleSaw;
 import portwright.data.LimitTable;
 import portwright.model.Atmosphere;
 import portwright.model.Design;
+import portwright.model.Heat;
 import portwright.review.Review;
 
 /** What the fire's rules say in words: each amount by hand, and the fields that they ask for. */
@@ -29,7 +31,7 @@ class FireAmountsTest {
         return b;
     }
 
-    private static Finding only(FireBench b, portwright.check.Rule rule, Severity severity) {
+    private static Finding only(FireBench b, Rule rule, Severity severity) {
         List<Finding> found = FireBench.of(b.run(rule), severity);
         assertThat(found).isNotEmpty();
         return found.get(0);
@@ -242,8 +244,8 @@ class FireAmountsTest {
         for (var rule : List.of(new CleanBurn(), new DamperRange(), new InletDraw())) {
             assertThat(low.asks(rule)).as(rule.id()).containsOnly("room.altitude");
         }
-        FireBench open = new FireBench().step("900 °C", portwright.model.Heat.ELECTRIC, null);
-        open.step("1200 °C", portwright.model.Heat.BOTH, null);
+        FireBench open = new FireBench().step("900 °C", Heat.ELECTRIC, null);
+        open.step("1200 °C", Heat.BOTH, null);
         open.open = null;
         for (var rule : List.of(new Soot(), new InletDraw(), new ChamberPressure())) {
             assertThat(open.asks(rule)).as(rule.id()).containsOnly("damper.open");

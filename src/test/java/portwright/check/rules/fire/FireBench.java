@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import portwright.Changed;
 import portwright.TestKiln;
 import portwright.check.Finding;
 import portwright.check.Findings;
@@ -119,20 +120,13 @@ final class FireBench {
                 null,
                 true,
                 null);
-        return new Design(
-                d.title(),
-                null,
-                d.units(),
-                d.kiln(),
-                d.shelves(),
-                d.ports(),
-                d.drilling(),
-                list,
-                new Damper(open == null ? null : q(open, Kind.SHARE), plate),
-                null,
-                room,
-                steps ? new FiringPlan(null, null, firing, null) : null,
-                d.limits());
+        return Changed.of(d)
+                .burners(list)
+                .damper(new Damper(open == null ? null : q(open, Kind.SHARE), plate))
+                .supply(null)
+                .room(room)
+                .firing(steps ? new FiringPlan(null, null, firing, null) : null)
+                .design();
     }
 
     private Burner burner(String name, String port) {

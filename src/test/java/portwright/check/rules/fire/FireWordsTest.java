@@ -7,6 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import portwright.Changed;
 import portwright.calc.draft.DraftBalance;
 import portwright.calc.draft.InletFlow;
 import portwright.check.Finding;
@@ -42,20 +43,7 @@ class FireWordsTest {
 
     private static Review edited(FireBench b, UnitSystem units, List<Burner> burners) {
         Design d = b.design();
-        return Review.of(new Design(
-                d.title(),
-                null,
-                units,
-                d.kiln(),
-                d.shelves(),
-                d.ports(),
-                d.drilling(),
-                burners,
-                d.damper(),
-                d.supply(),
-                d.room(),
-                d.firing(),
-                d.limits()));
+        return Review.of(Changed.of(d).units(units).burners(burners).design());
     }
 
     private static Burner burner(String name, String port, Jet jet, String heat, String pressure) {

@@ -7,6 +7,7 @@ import org.junit.jupiter.api.Test;
 import portwright.check.Finding;
 import portwright.check.Forbids;
 import portwright.check.Severity;
+import portwright.model.Atmosphere;
 
 class FlueInletRatioTest {
     private final FlueInletRatio rule = new FlueInletRatio();
@@ -42,7 +43,7 @@ class FlueInletRatioTest {
         FireBench b = new FireBench();
         b.flueMm = 0;
         assertThat(b.run(rule)).hasSize(1).allMatch(f -> f.severity() == Severity.STOP);
-        assertThat(b.usual(portwright.model.Atmosphere.MEDIUM).run(new CleanBurn()))
+        assertThat(b.usual(Atmosphere.MEDIUM).run(new CleanBurn()))
                 .isNotEmpty()
                 .allMatch(f -> f.remedy().startsWith("Add flues of 1924 mm²"));
         FireBench c = new FireBench();

@@ -6,6 +6,7 @@ import org.junit.jupiter.api.Test;
 import portwright.check.Forbids;
 import portwright.check.Severity;
 import portwright.geometry.KilnGeometry;
+import portwright.review.Review;
 
 class GasLoadTest {
     private final GasLoad rule = new GasLoad();
@@ -46,7 +47,7 @@ class GasLoadTest {
     void theNextSmallerNumberDrill() {
         FireBench b = kw(0);
         b.jet = "1.6 mm";
-        assertThat(Say.lessGas(portwright.review.Review.of(b.design()), 0.5))
+        assertThat(Say.lessGas(Review.of(b.design()), 0.5))
                 .startsWith("fit a smaller jet: #57 (1.09 mm) for burner A, so that the burners give ");
     }
 

@@ -51,7 +51,7 @@ class FiringReachTest {
                     .contains("step 4 does not reach cone 10 (the climb ends near", "nobody knows how long gas burns")
                     .doesNotContain("add firing");
         });
-        assertThat(CheckText.write(r, UnitSystem.METRIC, 90, false).replaceAll("\\s+", " "))
+        assertThat(CheckText.write(r, null, UnitSystem.METRIC, 90, false).replaceAll("\\s+", " "))
                 .contains("cylinder-lasts (lighting): by the forecast step 4 does not reach cone 10")
                 .doesNotContain("add firing.steps[3].cone");
         assertThat(check(Starters.find("decagon-23").orElseThrow().remove("supply.cylinder.fill"))

@@ -26,6 +26,8 @@ import portwright.model.Fuel;
 import portwright.model.Jet;
 import portwright.model.On;
 import portwright.model.PlanShape;
+import portwright.model.Slab;
+import portwright.model.Wall;
 import portwright.review.Review;
 
 /**
@@ -49,9 +51,9 @@ class AtTheLimitTest {
     static TestKiln square() {
         TestKiln k = TestKiln.of(new PlanShape.RectanglePlan(mm(600), mm(600), null));
         k.height = mm(450);
-        k.wall = new portwright.model.Wall(mm(60), "ifb-23");
-        k.floor = new portwright.model.Slab(mm(60), "ifb-23", mm(0), true, null);
-        k.lid = new portwright.model.Slab(mm(60), "ifb-23", mm(0), null, null);
+        k.wall = new Wall(mm(60), "ifb-23");
+        k.floor = new Slab(mm(60), "ifb-23", mm(0), true, null);
+        k.lid = new Slab(mm(60), "ifb-23", mm(0), null, null);
         return k;
     }
 
@@ -426,7 +428,7 @@ class AtTheLimitTest {
                 t -> square().inlet("A", 0, 0, 102 - t)));
         c.add(new Case("slab deeper than a saw", new SawDepth(), Severity.NOTE, Forbids.NOTHING, List.of("A"), t -> {
             TestKiln k = square().inlet("A", 0, 0, 40);
-            k.floor = new portwright.model.Slab(mm(48 - t), "ifb-23", mm(0), true, null);
+            k.floor = new Slab(mm(48 - t), "ifb-23", mm(0), true, null);
             return k;
         }));
         c.add(new Case(

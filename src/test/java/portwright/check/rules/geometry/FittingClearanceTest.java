@@ -18,6 +18,7 @@ import portwright.model.Fitting;
 import portwright.model.FittingKind;
 import portwright.model.Ided;
 import portwright.model.On;
+import portwright.model.Size2;
 import portwright.review.Review;
 
 class FittingClearanceTest {
@@ -129,7 +130,7 @@ class FittingClearanceTest {
                             null,
                             at(0, 0),
                             null,
-                            new portwright.model.Size2(mm(100), mm(100)),
+                            new Size2(mm(100), mm(100)),
                             TestKiln.deg(45),
                             null,
                             null,

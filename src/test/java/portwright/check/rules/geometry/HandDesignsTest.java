@@ -15,6 +15,7 @@ import portwright.check.Severity;
 import portwright.geometry.Hole;
 import portwright.geometry.KilnGeometry;
 import portwright.model.Bond;
+import portwright.model.Fitting;
 import portwright.model.FittingKind;
 import portwright.model.On;
 import portwright.model.Place;
@@ -86,7 +87,7 @@ class HandDesignsTest {
                 posts(len(shelf).mm() / 2 - 30),
                 len("1 in")));
         k.wallElement("E1", 100, 16, 19, 0, null).wallElement("E2", 170, 16, 19, 0, null);
-        k.fittings.add(new portwright.model.Fitting(
+        k.fittings.add(new Fitting(
                 "thermocouple",
                 FittingKind.THERMOCOUPLE,
                 null,

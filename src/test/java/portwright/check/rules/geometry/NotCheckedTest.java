@@ -24,8 +24,11 @@ import portwright.model.Fitting;
 import portwright.model.FittingKind;
 import portwright.model.Groove;
 import portwright.model.On;
+import portwright.model.Place;
 import portwright.model.Shelf;
 import portwright.model.ShelfShape;
+import portwright.model.Slab;
+import portwright.units.Quantity;
 
 /** Absent is unknown, an empty list is none: a rule that lacks input says which field to add, and the verdict never improves. */
 class NotCheckedTest {
@@ -108,12 +111,11 @@ class NotCheckedTest {
                         null));
     }
 
-    private static portwright.units.Quantity q(Double v) {
+    private static Quantity q(Double v) {
         return v == null ? null : mm(v);
     }
 
-    private static void shelf(
-            TestKiln k, Double diameter, Double height, List<portwright.model.Place> posts, Double postSize) {
+    private static void shelf(TestKiln k, Double diameter, Double height, List<Place> posts, Double postSize) {
         k.shelves.set(
                 0,
                 new Shelf(
@@ -190,12 +192,12 @@ class NotCheckedTest {
                 "joint-sliver",
                 Forbids.NOTHING,
                 "kiln.floor.joints",
-                k -> k.floor = new portwright.model.Slab(mm(60), "ifb-23", mm(0), true, null)));
+                k -> k.floor = new Slab(mm(60), "ifb-23", mm(0), true, null)));
         c.add(new Case(
                 "one-brick",
                 Forbids.NOTHING,
                 "kiln.floor.joints",
-                k -> k.floor = new portwright.model.Slab(mm(60), "ifb-23", mm(0), true, null)));
+                k -> k.floor = new Slab(mm(60), "ifb-23", mm(0), true, null)));
         c.add(new Case("jet-in-hole", Forbids.NOTHING, "burners", k -> k.burners = null));
         c.add(new Case("jet-in-hole", Forbids.NOTHING, "burners[0].setback", k -> head(k, BurnerHead.BARE, null)));
         c.add(new Case("jet-in-hole", Forbids.NOTHING, "burners[0].head", k -> head(k, null, 15.0)));
@@ -223,7 +225,7 @@ class NotCheckedTest {
                 "brick-kind",
                 Forbids.NOTHING,
                 "kiln.lid.brick",
-                k -> k.lid = new portwright.model.Slab(mm(60), null, mm(0), null, null)));
+                k -> k.lid = new Slab(mm(60), null, mm(0), null, null)));
         return c;
     }
 

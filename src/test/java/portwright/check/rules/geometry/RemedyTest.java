@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import portwright.Changed;
 import portwright.TestKiln;
 import portwright.check.Finding;
 import portwright.check.Findings;
@@ -264,19 +265,6 @@ class RemedyTest {
     }
 
     private static Design with(Design d, List<Shelf> shelves, List<Port> ports) {
-        return new Design(
-                d.title(),
-                d.notes(),
-                d.units(),
-                d.kiln(),
-                shelves,
-                ports,
-                d.drilling(),
-                d.burners(),
-                d.damper(),
-                d.supply(),
-                d.room(),
-                d.firing(),
-                d.limits());
+        return Changed.of(d).shelves(shelves).ports(ports).design();
     }
 }

@@ -19,7 +19,6 @@ import portwright.check.Findings;
 import portwright.check.Rule;
 import portwright.geometry.Pt;
 import portwright.model.Bond;
-import portwright.model.Fitting;
 import portwright.model.FittingKind;
 import portwright.model.Joints;
 import portwright.model.On;
@@ -448,21 +447,7 @@ class SaidBricksTest {
         none.ports.clear();
         Alone.silent(SECTION, none.wallInlet("A", 1, 0, 200, 40));
         TestKiln k = kiln().inlet("A", 0, 0, 200);
-        k.fittings.add(new Fitting(
-                "plate",
-                FittingKind.OTHER,
-                null,
-                null,
-                On.LID,
-                null,
-                at(0, 0),
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null));
+        k.shapeless("plate", FittingKind.OTHER, On.LID, at(0, 0));
         Findings out = Alone.ask(SECTION, k);
         Alone.lacks(SECTION, out, "kiln.fittings[0].diameter");
         assertThat(out.findings()).hasSize(1);

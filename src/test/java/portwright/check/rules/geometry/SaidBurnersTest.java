@@ -19,12 +19,13 @@ import portwright.check.Rule;
 import portwright.geometry.Pt;
 import portwright.model.Burner;
 import portwright.model.BurnerHead;
-import portwright.model.Fitting;
 import portwright.model.FittingKind;
 import portwright.model.Fuel;
 import portwright.model.Jet;
 import portwright.model.On;
+import portwright.model.PlanShape;
 import portwright.model.Role;
+import portwright.model.Slab;
 import portwright.source.Standing;
 import portwright.units.Quantity;
 
@@ -307,7 +308,7 @@ class SaidBurnersTest {
     /** In a chamber of 140 mm no place keeps a burner of 40 mm 50 mm off a foot in its middle. */
     @Test
     void noPlaceBesideAFoot() {
-        TestKiln k = TestKiln.of(new portwright.model.PlanShape.RectanglePlan(mm(140), mm(140), null))
+        TestKiln k = TestKiln.of(new PlanShape.RectanglePlan(mm(140), mm(140), null))
                 .inlet("A", 45, 0, 20)
                 .fitting("foot", FittingKind.LEG, On.FLOOR, null, at(0, 0), 30);
         k.stand = mm(400);
@@ -347,21 +348,7 @@ class SaidBurnersTest {
     }
 
     private static TestKiln shapeless(TestKiln k) {
-        k.fittings.add(new Fitting(
-                "plate",
-                FittingKind.LEG,
-                null,
-                null,
-                On.FLOOR,
-                null,
-                at(-200, 0),
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null));
+        k.shapeless("plate", FittingKind.LEG, On.FLOOR, at(-200, 0));
         return k;
     }
 
@@ -415,7 +402,7 @@ class SaidBurnersTest {
                         60,
                         headed("torch", "L", BurnerHead.BARE, new Jet("1 mm", mm(1), null), 10.0, 40.0, 15.0, 150.0))
                 .port("L", Role.INLET, On.LID, null, at(0, 0), mm(30));
-        k.lid = new portwright.model.Slab(mm(80), "ifb-23", mm(0), null, null);
+        k.lid = new Slab(mm(80), "ifb-23", mm(0), null, null);
         Finding f = Alone.one(JET, k, NOTE, "L", "torch");
         Alone.mm(f, 2 * 95 * Math.tan(Math.toRadians(11)) + 1, 30);
     }

@@ -12,11 +12,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 import portwright.TestKiln;
 import portwright.check.Finding;
 import portwright.check.Rule;
+import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
 import portwright.model.On;
 import portwright.model.PlanShape;
 import portwright.model.Role;
 import portwright.model.Slab;
+import portwright.model.Wall;
 
 /**
  * Holes at rims, panel edges, walls and one another, each rule asked alone; limits are the rule book's own judgement, amounts worked by hand. The chamber is 600
@@ -132,7 +134,7 @@ class SaidEdgesTest {
                         "No straight move of A within the panel gives that room and keeps clear of all else: choose another panel or a smaller hole.");
         TestKiln small = TestKiln.of(new PlanShape.RectanglePlan(mm(100), mm(100), null))
                 .port("F", Role.FLUE, On.LID, null, TestKiln.at(0, 0), mm(60));
-        small.wall = new portwright.model.Wall(mm(60), "ifb-23");
+        small.wall = new Wall(mm(60), "ifb-23");
         assertThat(Alone.one(EDGE, small, CAUTION, "F", "lid rim").remedy())
                 .isEqualTo(
                         "No straight move of F within the chamber gives that room and keeps clear of all else: choose another place or a smaller hole.");
@@ -140,7 +142,7 @@ class SaidEdgesTest {
 
     @Test
     void brickToTheRimInFigures() {
-        var g = portwright.geometry.KilnGeometry.of(
+        var g = KilnGeometry.of(
                 kiln().inlet("A", 100, 0, 40).wallInlet("B", 1, 0, 100, 40).build());
         assertThat(EdgeDistance.room(g, g.holes().get(0))).isEqualTo(360 - 100 - 21);
         assertThat(EdgeDistance.room(g, g.holes().get(1))).isEqualTo(100 - 21);

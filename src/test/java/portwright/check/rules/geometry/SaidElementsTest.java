@@ -20,7 +20,6 @@ import portwright.check.Rule;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
 import portwright.model.ElementRun;
-import portwright.model.Fitting;
 import portwright.model.FittingKind;
 import portwright.model.Groove;
 import portwright.model.On;
@@ -479,21 +478,7 @@ class SaidElementsTest {
         none.elements = null;
         Alone.lacks(GROOVE, none, "kiln.elements", "kiln.fittings");
         TestKiln k = row().fitting("thing", FittingKind.VENT, On.WALL, 1, at(0, 300), 20);
-        k.fittings.add(new Fitting(
-                "plate",
-                FittingKind.OTHER,
-                null,
-                null,
-                On.LID,
-                null,
-                at(0, 0),
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                null));
+        k.shapeless("plate", FittingKind.OTHER, On.LID, at(0, 0));
         Findings out = Alone.ask(GROOVE, k);
         Alone.lacks(GROOVE, out, "kiln.fittings[1].diameter");
         assertThat(out.findings()).hasSize(1);

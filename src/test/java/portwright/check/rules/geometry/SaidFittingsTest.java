@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import portwright.Changed;
 import portwright.TestKiln;
 import portwright.check.Finding;
 import portwright.check.Findings;
@@ -289,20 +290,7 @@ class SaidFittingsTest {
                 null,
                 null,
                 complete);
-        return new Design(
-                d.title(),
-                null,
-                d.units(),
-                kiln,
-                d.shelves(),
-                d.ports(),
-                null,
-                null,
-                null,
-                null,
-                null,
-                null,
-                d.limits());
+        return Changed.of(d).kiln(kiln).drilling(null).burners(null).design();
     }
 
     private static final String ROUND =

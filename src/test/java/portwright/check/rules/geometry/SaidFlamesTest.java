@@ -13,6 +13,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import portwright.Changed;
 import portwright.TestKiln;
 import portwright.check.Finding;
 import portwright.check.Findings;
@@ -24,6 +25,7 @@ import portwright.model.Design;
 import portwright.model.ElementRun;
 import portwright.model.FiringPlan;
 import portwright.model.FiringStep;
+import portwright.model.Groove;
 import portwright.model.Heat;
 import portwright.model.On;
 import portwright.model.Place;
@@ -149,7 +151,7 @@ class SaidFlamesTest {
                 null,
                 null,
                 List.of(at(off, -half), at(off, half)),
-                new portwright.model.Groove(null, mm(16), mm(20), null),
+                new Groove(null, mm(16), mm(20), null),
                 mm(12),
                 null));
         return k;
@@ -175,7 +177,7 @@ class SaidFlamesTest {
                 null,
                 null,
                 List.of(at(0, -5), at(0, 5)),
-                new portwright.model.Groove(null, mm(20), mm(20), null),
+                new Groove(null, mm(20), mm(20), null),
                 mm(20),
                 null));
         Finding f = Alone.one(COIL, k, STOP, "A", "EF");
@@ -189,20 +191,7 @@ class SaidFlamesTest {
 
     private static Design fired(TestKiln k, FiringPlan plan) {
         Design d = k.build();
-        return new Design(
-                d.title(),
-                null,
-                d.units(),
-                d.kiln(),
-                d.shelves(),
-                d.ports(),
-                null,
-                null,
-                null,
-                null,
-                null,
-                plan,
-                d.limits());
+        return Changed.of(d).drilling(null).burners(null).firing(plan).design();
     }
 
     private static FiringPlan plan(Heat... heats) {

@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import portwright.Changed;
 import portwright.TestKiln;
 import portwright.check.Limits;
 import portwright.check.LimitsInForce;
@@ -17,10 +18,14 @@ import portwright.geometry.Hole;
 import portwright.geometry.KilnGeometry;
 import portwright.geometry.Pt;
 import portwright.model.Design;
+import portwright.model.FiringPlan;
+import portwright.model.FiringStep;
 import portwright.model.FittingKind;
+import portwright.model.Heat;
 import portwright.model.On;
 import portwright.model.PlanShape;
 import portwright.model.Slab;
+import portwright.model.Wall;
 
 /**
  * Which move of a hole is told for a need made up in the test, and what forbids a place. Worked by hand: millimetres are told up to the next tenth, inches up to the next
@@ -196,7 +201,7 @@ class SaidMovesTest {
     @Test
     void aMoveDoesNotLeaveTheChamber() {
         TestKiln k = TestKiln.u().inlet("A", -200, 100, 40);
-        k.wall = new portwright.model.Wall(mm(60), "ifb-23");
+        k.wall = new Wall(mm(60), "ifb-23");
         Site s = site(k, false);
         assertThat(s.move(h -> Math.max(0, Math.min(3, 150 - h.centre().x())))).isNull();
         assertThat(s.move(h -> Math.max(0, h.centre().y() - 50))).contains("move A 50.0 mm (2 in) to the front");
@@ -362,25 +367,16 @@ class SaidMovesTest {
     void coilsThatAreOffForbidNothing() {
         TestKiln k = kiln().inlet("A", 0, 0, 40).wallElement("E1", 300, 16, 20, 0, java.util.List.of(2));
         Design d = k.build();
-        Design off = new Design(
-                d.title(),
-                null,
-                d.units(),
-                d.kiln(),
-                d.shelves(),
-                d.ports(),
-                null,
-                null,
-                null,
-                null,
-                null,
-                new portwright.model.FiringPlan(
+        Design off = Changed.of(d)
+                .drilling(null)
+                .burners(null)
+                .firing(new FiringPlan(
                         null,
                         null,
-                        java.util.List.of(new portwright.model.FiringStep(
-                                null, null, null, false, null, portwright.model.Heat.GAS, null, false, null, null)),
-                        null),
-                d.limits());
+                        java.util.List.of(
+                                new FiringStep(null, null, null, false, null, Heat.GAS, null, false, null, null)),
+                        null))
+                .design();
         KilnGeometry g = KilnGeometry.of(off);
         Hole h = g.holes().get(0).at(new Pt(250, 0));
         assertThat(Blocked.at(g, new LimitsInForce(TABLE, off), h)).isFalse();

@@ -23,6 +23,7 @@ import portwright.model.On;
 import portwright.model.Shelf;
 import portwright.model.ShelfShape;
 import portwright.model.Slab;
+import portwright.model.Wall;
 
 /** What the small rules tell of sizes, depths, shelves and edges, and from which limit: worked by hand on the square chamber of 600 mm. */
 class SaidSmallTest {
@@ -65,7 +66,7 @@ class SaidSmallTest {
     @Test
     void aSawThatDoesNotReachThrough() {
         TestKiln k = inlet(40);
-        k.wall = new portwright.model.Wall(mm(200), "ifb-23");
+        k.wall = new Wall(mm(200), "ifb-23");
         Finding f = only(k, "saw-depth");
         says(
                 f,

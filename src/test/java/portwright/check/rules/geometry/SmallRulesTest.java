@@ -21,6 +21,7 @@ import portwright.model.Fuel;
 import portwright.model.Jet;
 import portwright.model.On;
 import portwright.model.PlanShape;
+import portwright.model.Role;
 import portwright.model.Slab;
 import portwright.model.Wall;
 
@@ -141,8 +142,7 @@ class SmallRulesTest {
     @ParameterizedTest
     @CsvSource({"1 1/4 in", "1 3/8 in", "1 1/2 in", "2 in", "35 mm"})
     void sizesThatAreSoldPassWithoutAWord(String size) {
-        TestKiln k = AtTheLimitTest.square()
-                .port("A", portwright.model.Role.INLET, On.FLOOR, null, at(0, 0), TestKiln.len(size));
+        TestKiln k = AtTheLimitTest.square().port("A", Role.INLET, On.FLOOR, null, at(0, 0), TestKiln.len(size));
         assertThat(GeoBench.of(k, "saw-size")).isEmpty();
     }
 

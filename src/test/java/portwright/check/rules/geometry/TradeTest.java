@@ -19,6 +19,7 @@ import portwright.data.LimitTable;
 import portwright.geometry.KilnGeometry;
 import portwright.model.On;
 import portwright.model.Role;
+import portwright.model.Wall;
 import portwright.review.Review;
 
 /** Figures of the trade, each with where it comes from. */
@@ -45,7 +46,7 @@ class TradeTest {
     })
     void acrossFlatsByTheBrick(int sides, double wallIn, double acrossFlatsIn) {
         TestKiln k = TestKiln.polygon(sides, acrossFlatsIn + " in");
-        k.wall = new portwright.model.Wall(len(wallIn + " in"), "ifb-23");
+        k.wall = new Wall(len(wallIn + " in"), "ifb-23");
         assertThat(GeoBench.of(k.limit("facet-rule", "limit", 0.05 * 25.4 + 0.01), "facet-rule"))
                 .isEmpty();
         k.limits.clear();
@@ -65,7 +66,7 @@ class TradeTest {
     /** The rule's own across-flats, read from its finding on a kiln far off it. */
     private static double byBrick(int sides, double wallIn) {
         TestKiln k = TestKiln.polygon(sides, "100 in");
-        k.wall = new portwright.model.Wall(len(wallIn + " in"), "ifb-23");
+        k.wall = new Wall(len(wallIn + " in"), "ifb-23");
         return 2540 - GeoBench.of(k, "facet-rule").get(0).measured().value();
     }
 

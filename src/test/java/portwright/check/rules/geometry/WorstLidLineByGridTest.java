@@ -16,6 +16,7 @@ import portwright.check.Finding;
 import portwright.check.Severity;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
+import portwright.model.Drilling;
 import portwright.model.On;
 import portwright.model.Role;
 import portwright.review.Review;
@@ -90,7 +91,7 @@ class WorstLidLineByGridTest {
         }
         String r = h.postRadiusIn + " in";
         k.roundShelf("bottom shelf", h.shelfIn * IN, 3 * IN, h.postIn * IN, polar(r, 90), polar(r, 240), polar(r, 300));
-        k.drilling = new portwright.model.Drilling(mm(OVERSIZE), null, null);
+        k.drilling = new Drilling(mm(OVERSIZE), null, null);
         return k;
     }
 

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import portwright.calc.supply.Cylinder;
+import portwright.calc.supply.Drum;
 import portwright.check.CheckResult;
 import portwright.check.Finding;
 import portwright.check.Verdict;
@@ -27,10 +27,10 @@ class CylinderTruthTest {
     @Test
     @Tag("published")
     void aDrumHoldsItsWaterTimesTheFillingDensity() {
-        assertThat(Cylinder.mostKg(3 * INCH, 10 * INCH, 510)).isCloseTo(0.4865, within(0.0002));
-        assertThat(Cylinder.mostKg(12.5 * INCH, 18 * INCH, 510)).isCloseTo(15.20, within(0.01));
+        assertThat(Drum.mostKg(3 * INCH, 10 * INCH, 510)).isCloseTo(0.4865, within(0.0002));
+        assertThat(Drum.mostKg(12.5 * INCH, 18 * INCH, 510)).isCloseTo(15.20, within(0.01));
         // 80 % of the volume of a heavier liquid, butane of 580 kg/m³: 0.464 kg a litre
-        assertThat(Cylinder.mostKg(12.5 * INCH, 18 * INCH, 580)).isCloseTo(36.198 * 0.464, within(0.01));
+        assertThat(Drum.mostKg(12.5 * INCH, 18 * INCH, 580)).isCloseTo(36.198 * 0.464, within(0.01));
     }
 
     /** The sizes of consumer guides hold what they are named for: the check refuses no true cylinder. */
@@ -38,7 +38,7 @@ class CylinderTruthTest {
     @Tag("published")
     void everyUsualCylinderHoldsItsName() {
         for (CylinderSize c : CylinderSize.all()) {
-            assertThat(Cylinder.mostKg(c.diameterIn() * INCH, c.heightIn() * INCH, 510))
+            assertThat(Drum.mostKg(c.diameterIn() * INCH, c.heightIn() * INCH, 510))
                     .as(c.capacityLb() + " lb")
                     .isGreaterThan(c.capacityLb() * LB);
         }

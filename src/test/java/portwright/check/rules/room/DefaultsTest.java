@@ -15,6 +15,7 @@ import java.util.Random;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import portwright.check.CheckResult;
+import portwright.check.Finding;
 import portwright.check.Verdict;
 import portwright.data.Table;
 import portwright.file.ReadResult;
@@ -117,7 +118,7 @@ class DefaultsTest {
                 .isLessThanOrEqualTo(full.drilling().ordinal());
     }
 
-    private static String gist(portwright.check.Finding f) {
+    private static String gist(Finding f) {
         return f.rule() + " " + f.severity() + " " + f.parts() + " " + f.measured() + " " + f.limit();
     }
 

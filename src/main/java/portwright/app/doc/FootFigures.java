@@ -5,19 +5,20 @@ import java.util.List;
 import portwright.data.SafetyNumber;
 import portwright.model.Room;
 import portwright.model.RoomPlace;
+import portwright.review.Figures;
 import portwright.review.FireReview;
 import portwright.review.Review;
 import portwright.units.Celsius;
 import portwright.units.Format;
 
 /** The live figures of the foot, four to six a step. */
-public final class Figures {
+public final class FootFigures {
     static final String NONE = "–";
 
-    private Figures() {}
+    private FootFigures() {}
 
     /** Grooves or fittings that are not known may take more. */
-    private static String lost(Review shapes, portwright.review.Figures f) {
+    private static String lost(Review shapes, Figures f) {
         return f.weakestFloorSectionShare() == null
                         || shapes.geometry().sectionLacks().isEmpty()
                 ? "% lost"
@@ -25,7 +26,7 @@ public final class Figures {
     }
 
     /** The figures of a step; {@code lambda} is the range at gas-on with the damper off, as computed off the window's thread. */
-    public static List<Figure> of(Step step, Review shapes, portwright.review.Figures f, FireWords fire) {
+    public static List<Figure> of(Step step, Review shapes, Figures f, FireWords fire) {
         List<Figure> out = new ArrayList<>();
         Measures u = new Measures(shapes.design().units());
         switch (step) {
@@ -106,14 +107,14 @@ public final class Figures {
     }
 
     private static void ports(List<Figure> out, Review shapes, FireWords fire, Measures u) {
-        portwright.review.Figures now = shapes.figures();
+        Figures now = shapes.figures();
         out.add(u.figure("inlets", now.inletAreaMm2(), Measures.HOLES));
         out.add(u.figure("flues", now.flueAreaMm2(), Measures.HOLES));
         out.add(new Figure("flue : inlet", value(now.flueToInletRatio(), 2), ""));
         out.add(new Figure("lambda at gas-on, open", fire.lambdaOpen(), ""));
     }
 
-    private static void gas(List<Figure> out, portwright.review.Figures f, Measures u) {
+    private static void gas(List<Figure> out, Figures f, Measures u) {
         out.add(u.figure("gas", f.heatNetKw(), Measures.HEAT));
     }
 
@@ -144,7 +145,7 @@ public final class Figures {
                     || !fire.gas()
                     || !fire.kiln().known()
                     || fire.gasOn().isEmpty()) {
-                return new FireWords(Figures.NONE, "lambda now", Figures.NONE, "", firing);
+                return new FireWords(FootFigures.NONE, "lambda now", FootFigures.NONE, "", firing);
             }
             double on = fire.gasOn().getAsDouble();
             var b = fire.band(on, 1).lambda();
@@ -156,13 +157,13 @@ public final class Figures {
                     range(b.low(), b.high()),
                     "lambda, " + plain(open * 100, 0) + " % open, "
                             + Degrees.words(top - Celsius.ZERO_C, r.design().units()),
-                    state.lambda().isPresent() ? plain(state.lambda().getAsDouble(), 2) : Figures.NONE,
+                    state.lambda().isPresent() ? plain(state.lambda().getAsDouble(), 2) : FootFigures.NONE,
                     "(" + range(band.low(), band.high()) + ")",
                     firing);
         }
 
         private static String range(Double low, Double high) {
-            return low == null || high == null ? Figures.NONE : plain(low, 2) + "–" + plain(high, 2);
+            return low == null || high == null ? FootFigures.NONE : plain(low, 2) + "–" + plain(high, 2);
         }
     }
 }

@@ -4,7 +4,7 @@ import java.util.List;
 import portwright.geometry.JointPattern;
 
 /** How a hole lies to the brick joints, in plain arithmetic: clear of them, or well across them. */
-final class Joints {
+final class JointMargin {
     static final String RULE = "joint-sliver";
     /** The part of a term that tells of a joint that the hole cuts. */
     static final String CUT = "cut joint";
@@ -25,7 +25,7 @@ final class Joints {
      * @param sliver least brick left to a joint that is not cut, mm
      * @param cut least that a hole reaches over a joint that it cuts, mm
      */
-    Joints(JointPattern pattern, double radius, double drilled, double sliver, double cut) {
+    JointMargin(JointPattern pattern, double radius, double drilled, double sliver, double cut) {
         p = pattern;
         this.radius = radius;
         this.drilled = drilled;

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class GasStateAndCrackTest {
+class GasStateTest {
 
     /** Standard atmosphere, from memory of the table: 1000 m 898.75 hPa, 1500 m 845.6, 3000 m 701.1. */
     @ParameterizedTest
@@ -31,35 +31,9 @@ class GasStateAndCrackTest {
     }
 
     @Test
-    void crackSolvesItsOwnLawForEitherSign() {
-        for (double gap : new double[] {1e-5, 1e-4, 1e-3, 3e-3}) {
-            Crack c = new Crack(gap, 1.8, 0.06);
-            for (double dp : new double[] {-8, -1e-6, 1e-6, 0.5, 8}) {
-                double u = c.speed(dp, 0.24, 5e-5);
-                double back = 12 * 5e-5 * 0.06 * u / (gap * gap) + 0.75 * 0.24 * u * Math.abs(u);
-                assertThat(back).isCloseTo(dp, Percentage.withPercentage(1e-9));
-            }
-        }
-        assertThat(new Crack(0, 1.8, 0.06).massFlow(5, 0.24, 5e-5)).isZero();
-        assertThat(new Crack(1e-3, 1.8, 0.06).massFlow(0, 0.24, 5e-5)).isZero();
-    }
-
-    /** A hairline is laminar: eight times the flow for twice the gap, and far below the same area taken as a hole. */
-    @Test
-    void trapHairlineIsNoOrifice() {
-        double one = new Crack(1e-4, 1.8, 0.06).massFlow(5, 0.24, 5e-5);
-        assertThat(new Crack(2e-4, 1.8, 0.06).massFlow(5, 0.24, 5e-5) / one).isEqualTo(8, Offset.offset(0.01));
-        double asHole = 0.61 * 1e-4 * 1.8 * Math.sqrt(2 * 0.24 * 5);
-        assertThat(asHole / one).isGreaterThan(30);
-    }
-
-    @Test
     void refusesNonsense() {
         assertThatThrownBy(() -> GasState.pressureAtAltitude(50000)).hasMessageContaining("altitude");
         assertThatThrownBy(() -> GasState.density(0, 0.029, 300)).hasMessageContaining("pressure");
         assertThatThrownBy(() -> GasState.viscosity(-1)).hasMessageContaining("kelvin");
-        assertThatThrownBy(() -> new Crack(-1, 1, 1)).hasMessageContaining("crack");
-        assertThatThrownBy(() -> new Crack(1e-3, 1, 1).speed(Double.NaN, 1, 1))
-                .isInstanceOf(IllegalArgumentException.class);
     }
 }

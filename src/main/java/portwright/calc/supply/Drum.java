@@ -9,11 +9,11 @@ import portwright.data.SafetyNumber;
  * @param diameterM outside diameter
  * @param steelKg mass of the metal; 0 leaves its heat out (the safe side)
  */
-public record Cylinder(double capacityKg, double diameterM, double steelKg) {
+public record Drum(double capacityKg, double diameterM, double steelKg) {
 
     private static final double WATER = 1000;
 
-    public Cylinder {
+    public Drum {
         if (!(capacityKg > 0 && diameterM > 0 && steelKg >= 0) || !Double.isFinite(capacityKg + diameterM + steelKg)) {
             throw new IllegalArgumentException(
                     "a cylinder needs contents and a diameter above 0 and a metal mass of at least 0, got " + capacityKg
