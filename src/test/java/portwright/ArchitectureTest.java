@@ -12,6 +12,7 @@ import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
+import java.io.FileDescriptor;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -104,7 +105,8 @@ class ArchitectureTest {
                     || owner.matches("java.io.(FileOutputStream|FileWriter|RandomAccessFile|PrintStream)")
                             && c.getName().equals("<init>")
                             // what the process was given to write to is no file of ours
-                            && !c.getTarget().getRawParameterTypes().getNames().contains("java.io.FileDescriptor")
+                            && c.getTarget().getRawParameterTypes().stream()
+                                    .noneMatch(p -> p.isEquivalentTo(FileDescriptor.class))
                     || owner.equals("java.nio.channels.FileChannel")
                             && c.getName().equals("open");
         });
