@@ -133,7 +133,8 @@ public final class Pictures {
             n = n.getParent();
         }
         ScrollPane pane = (ScrollPane) n;
-        double over = proposal.localToScene(0, 0).getY() - pane.localToScene(0, 0).getY();
+        double over =
+                proposal.localToScene(0, 0).getY() - pane.localToScene(0, 0).getY();
         double range = pane.getContent().getLayoutBounds().getHeight()
                 - pane.getViewportBounds().getHeight();
         pane.setVvalue(pane.getVvalue() + over / range);
