@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # Speed of whole processes: processor time (user and system, median of the rounds) and least wall time, each beside a bare hello world of the same Java.
 # Call it after "mvn -q -DskipTests package": bash src/build/speed.sh [rounds]. Results go to the screen; src/docs/speed.md keeps a set of them.
+# Where "mvn -q -DskipTests -Pimage package" has made target/image, the program there is measured too, without its archive of classes (in a copy) and with it.
 set -eu
 rounds=${1:-7}
 cd "$(dirname "$0")/../.."
@@ -34,6 +35,23 @@ row "sheet A4, small JVM and class archive" "$archived" sheet templates/octagon-
 row "sheet A3" "$plain" sheet templates/octagon-17.json --paper a3 -o "$dir/a3.pdf"
 row "forecast" "$plain" forecast templates/octagon-17.json
 row "forecast, small JVM and class archive" "$archived" forecast templates/octagon-17.json
+image() { # words, launcher
+  row "version, $1" "$2" --version
+  row "check, $1" "$2" check templates/octagon-17.json
+  row "forecast, $1" "$2" forecast templates/octagon-17.json
+  row "sheet A4, $1" "$2" sheet templates/octagon-17.json --paper a4 -o "$dir/a4.pdf"
+  row "sheet A3, $1" "$2" sheet templates/octagon-17.json --paper a3 -o "$dir/a3.pdf"
+}
+if [ -x target/image/portwright/bin/portwright ]; then
+  cp -R target/image/portwright "$dir/image"
+  rm -f "$dir/image/lib/app/portwright.jsa"
+  image "image, no archive" "$dir/image/bin/portwright"
+  if [ -s target/image/portwright/lib/app/portwright.jsa ]; then
+    image "image, archive" target/image/portwright/bin/portwright
+  else
+    echo "No archive of classes in target/image: sh target/image/portwright/lib/app/archive.sh writes it." >&2
+  fi
+fi
 TIMEFORMAT='%3U %3S %3R'
 for ((r = 0; r < rounds; r++)); do
   for i in "${!names[@]}"; do
@@ -44,6 +62,8 @@ for ((r = 0; r < rounds; r++)); do
 done
 median() { awk '{print $1 + $2}' "$dir/$1" | sort -n | sed -n "$(((rounds + 1) / 2))p"; }
 base=$(median 0)
+echo "Load at the end: $(cut -d ' ' -f 1-3 /proc/loadavg 2>/dev/null || uptime)"
+echo
 echo "| process | processor s | to hello world | least wall s |"
 echo "|---|---|---|---|"
 for i in "${!names[@]}"; do

@@ -32,7 +32,7 @@ public class DraftBenchmark {
     @Setup
     public void kiln() {
         Fuel fuel = Fuels.propane();
-        double gas = fuel.massFlow(5000) / 3;
+        double gas = 5000 / 3.0 / fuel.netHeatByMass();
         List<Inlet> in = new ArrayList<>();
         for (int i = 0; i < 3; i++) {
             in.add(Inlet.plain("inlet " + i, 0.03, 0.064, 0).withGas(fuel, gas, gas * 49, 0.2));

@@ -46,10 +46,10 @@ public class ProductsBench {
     }
 
     @Benchmark
-    public double stateWithEnthalpyAndDensity() {
+    public double stateWithEnthalpyAndMolarMass() {
         double l = next();
         Products p = Products.of(fuel, Air.ROOM, l, 1300 + 100 * l, 101325);
-        return p.enthalpy() + p.density();
+        return p.enthalpy() + p.molarMass();
     }
 
     @Benchmark

@@ -112,7 +112,7 @@ final class PagePictures {
         Path design = Path.of("templates", ON_PAPER + ".json");
         Path sheets = work.resolve("sheets.pdf");
         Path card = work.resolve("card.pdf");
-        run("sheet", design.toString(), "-o", sheets.toString(), "--part", "floor", "--face", "hot");
+        run("sheet", design.toString(), "-o", sheets.toString(), "--face", "drilled");
         run("card", design.toString(), "-o", card.toString());
         try (PDDocument s = Loader.loadPDF(sheets.toFile());
                 PDDocument c = Loader.loadPDF(card.toFile())) {

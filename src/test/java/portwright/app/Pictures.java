@@ -5,8 +5,10 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Locale;
+import javafx.scene.Node;
 import javafx.scene.Scene;
 import javafx.scene.control.Button;
+import javafx.scene.control.ScrollPane;
 import javafx.scene.image.PixelReader;
 import javafx.scene.image.WritableImage;
 import javafx.stage.Stage;
@@ -118,7 +120,24 @@ public final class Pictures {
             pause(100);
         }
         settle(holder);
+        Toolkit.run(() -> first(button(holder, "Take proposal 1")));
+        settle(holder);
         write(Toolkit.call(() -> holder.scene.snapshot(null)), file);
+    }
+
+    /** Scrolls on until the line over the first proposal lies at the upper edge, with no half of a text above it. */
+    private static void first(Node in) {
+        Node proposal = in.getParent();
+        Node n = proposal;
+        while (!(n instanceof ScrollPane)) {
+            n = n.getParent();
+        }
+        ScrollPane pane = (ScrollPane) n;
+        double over =
+                proposal.localToScene(0, 0).getY() - pane.localToScene(0, 0).getY();
+        double range = pane.getContent().getLayoutBounds().getHeight()
+                - pane.getViewportBounds().getHeight();
+        pane.setVvalue(pane.getVvalue() + over / range);
     }
 
     private static Button button(Holder holder, String words) {
