@@ -22,14 +22,23 @@ public final class BurnText {
      */
     public record Level(LevelSetting setting, PlateSetting plate) {}
 
-    /** One block a setting, then the damper's travel for each level, what the figures rest on, and the words used. */
+    /**
+     * One block a setting, then the damper's travel for each level, what the figures rest on, and the words used.
+     *
+     * @param head what stands first, a line each
+     */
     public static String write(
             Design design,
+            List<String> head,
             List<BurnState> states,
             List<List<String>> stops,
             List<Level> levels,
             List<ReportLine> ground) {
         StringBuilder b = new StringBuilder(PlainSigns.shown(design.title())).append("\n");
+        if (!head.isEmpty()) {
+            b.append('\n');
+            head.forEach(h -> b.append(h).append('\n'));
+        }
         boolean inch = design.units() != UnitSystem.METRIC;
         for (int i = 0; i < states.size(); i++) {
             b.append('\n').append(block(states.get(i)));

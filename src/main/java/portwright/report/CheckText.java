@@ -50,7 +50,7 @@ public final class CheckText {
         findings(r, Severity.CAUTION, "Cautions", "33");
         findings(r, Severity.NOTE, "Notes", "34");
         if (!r.notChecked().isEmpty()) {
-            head("Not checked", r.notChecked().size());
+            head("Not checked", r.unchecked());
             r.notChecked()
                     .forEach(n -> wrap(
                             "  - ",
@@ -187,7 +187,7 @@ public final class CheckText {
         return units == UnitSystem.METRIC ? BothSystems.metricOnly(words) : BothSystems.words(words);
     }
 
-    private void head(String title, int n) {
+    private void head(String title, long n) {
         out.append('\n');
         line(bold(title + (n < 0 ? "" : " (" + n + ")")));
     }

@@ -5,6 +5,7 @@ import static portwright.units.Celsius.ZERO_C;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import portwright.calc.draft.DamperCurve;
 import portwright.calc.firing.ConeDown;
 import portwright.calc.firing.Ending;
@@ -33,10 +34,19 @@ public final class ForecastText {
 
     /** Steps in a table, then cones, reach, energy and cost. */
     public static String write(Review review) {
+        return write(review, Optional.empty());
+    }
+
+    /** The same under the verdict on lighting, where there is one. */
+    public static String write(Review review, Optional<String> verdict) {
         FiringReview firing = review.firing();
         Forecast f = firing.forecast().value();
         FiringRun run = f.nominal();
         StringBuilder b = new StringBuilder(PlainSigns.shown(review.design().title())).append("\n\n");
+        verdict.ifPresent(v -> {
+            para(b, v);
+            b.append('\n');
+        });
         StepTable.write(
                 b,
                 firing.rows(review.fire()),
