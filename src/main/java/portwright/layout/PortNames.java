@@ -103,13 +103,16 @@ final class PortNames {
     static Map<String, String> truer(KilnGeometry kiln, Design design, List<Port> ports) {
         Map<String, String> out = new LinkedHashMap<>();
         List<Port> wrong = ports.stream()
-                .filter(p -> !PlaceName.tells(
-                        p.name(), p.role(), p.on(), bearing(kiln, p), design != null && moved(design, p)))
+                .filter(p -> {
+                    boolean moved = design != null && moved(design, p);
+                    return !PlaceName.tells(p.name(), p.role(), p.on(), bearing(kiln, p, moved), moved);
+                })
                 .toList();
         Set<String> taken = new HashSet<>(ports.stream().map(Port::name).toList());
         wrong.forEach(p -> taken.remove(p.name()));
         for (Port p : wrong) {
-            String name = PlaceName.nearest(p.role(), p.on(), bearing(kiln, p), taken::contains);
+            String name = PlaceName.nearest(
+                    p.role(), p.on(), bearing(kiln, p, design != null && moved(design, p)), taken::contains);
             taken.add(name == null ? p.name() : name);
             if (name != null && !name.equals(p.name())) {
                 out.put(p.name(), name);
@@ -118,8 +121,12 @@ final class PortNames {
         return out;
     }
 
-    private static double bearing(KilnGeometry kiln, Port p) {
-        return Mouth.bearing(kiln, p.on(), p.on() == On.WALL ? p.panel() : 0, Typed.pt(p.at()));
+    /** Where a port lies from the middle; NaN, which no side tells, for a hole laid anew that reaches the middle itself. */
+    private static double bearing(KilnGeometry kiln, Port p, boolean moved) {
+        boolean middle = moved
+                && p.on() != On.WALL
+                && Typed.pt(p.at()).distance(kiln.centre()) < p.diameter().mm() / 2;
+        return middle ? Double.NaN : Mouth.bearing(kiln, p.on(), p.on() == On.WALL ? p.panel() : 0, Typed.pt(p.at()));
     }
 
     /** Whether the design has no port of that name at that place. */

@@ -118,17 +118,24 @@ final class StepTable {
         if (rows.stream().anyMatch(r -> r.lambda() != null)) {
             ForecastText.para(
                     b,
-                    "Lambda: air over the air that burns all the gas; under 1 the fire reduces. Forecast at the step's end with the plate set once, for the middle of its climb ("
-                            + String.join(
-                                    ", ",
-                                    rows.stream()
-                                            .filter(r -> r.lambda() != null)
-                                            .map(r -> "step " + (r.index() + 1) + ": "
-                                                    + (r.travelMm() == null ? "" : n(r.travelMm(), 0) + " mm, ")
-                                                    + n(r.damperOpen() * 100, 0) + " %")
-                                            .toList())
-                            + " open): there a climbing step burns richer than asked. In brackets 5 to 95 %.");
+                    "Lambda: air over the air that burns all the gas; under 1 the fire reduces. At the step's end with the plate as it is to stand there. In brackets 5 to 95 %.");
+            ForecastText.para(b, setOnce(rows));
         }
+    }
+
+    /** How the plate stands in the sums of the forecast, and what burns then. */
+    private static String setOnce(List<StepRow> rows) {
+        return "Hours, gas and CO in the room are reckoned with the plate set once, for the middle of its climb ("
+                + String.join(
+                        ", ",
+                        rows.stream()
+                                .filter(r -> r.lambda() != null)
+                                .map(r -> "step " + (r.index() + 1) + ": "
+                                        + (r.travelMm() == null ? "" : n(r.travelMm(), 0) + " mm, ")
+                                        + n(r.damperOpen() * 100, 0) + " % open, lambda " + n(r.lambda(), 2)
+                                        + " at its end")
+                                .toList())
+                + "): left alone there a climbing step burns richer than asked.";
     }
 
     private static String plate(StepRow r, boolean inch) {
@@ -148,11 +155,19 @@ final class StepTable {
     }
 
     private static String lambda(StepRow r) {
-        return n(r.lambda(), 2) + " (" + dash(r.lambdaLow(), 2) + " to " + dash(r.lambdaHigh(), 2) + ")";
+        StepRow.AtPlate p = r.atPlateEnd();
+        return p == null
+                ? band(r.lambda(), r.lambdaLow(), r.lambdaHigh(), 2)
+                : band(p.lambda(), p.lambdaLow(), p.lambdaHigh(), 2);
     }
 
     private static String co(StepRow r) {
-        return dash(r.coPct(), 1) + " (" + dash(r.coLowPct(), 1) + " to " + dash(r.coHighPct(), 1) + ")";
+        StepRow.AtPlate p = r.atPlateEnd();
+        return p == null ? band(r.coPct(), r.coLowPct(), r.coHighPct(), 1) : band(p.coPct(), p.coLowPct(), p.coHighPct(), 1);
+    }
+
+    private static String band(Double middle, Double low, Double high, int decimals) {
+        return dash(middle, decimals) + " (" + dash(low, decimals) + " to " + dash(high, decimals) + ")";
     }
 
     private static String dash(Double v, int decimals) {
