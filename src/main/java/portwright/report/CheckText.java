@@ -104,9 +104,9 @@ public final class CheckText {
                                     : severity == Severity.STOP
                                             ? " · forbids " + f.forbids().id()
                                             : ""));
-            wrap("      ", f.message());
+            wrap("      ", flows(f.message()));
             if (!f.remedy().isEmpty()) {
-                wrap("      ", f.remedy());
+                wrap("      ", flows(f.remedy()));
             }
             wrap(
                     "      ",
@@ -178,9 +178,15 @@ public final class CheckText {
 
     private void figure(String name, Double value, double factor, int decimals, String unit) {
         if (value != null) {
-            String words = BothSystems.told(value * factor, decimals, unit);
+            String words = unit.startsWith("m³/h")
+                    ? flows(Format.figures(value * factor) + " " + unit)
+                    : BothSystems.told(value * factor, decimals, unit);
             line("  " + String.format("%-27s", name) + both(words));
         }
+    }
+
+    private String flows(String words) {
+        return units == UnitSystem.METRIC ? words : BothSystems.flows(words);
     }
 
     private String both(String words) {

@@ -56,12 +56,13 @@ public final class ForecastText {
         drilledOver(b, review);
         ClosePlates.of(review).forEach(p -> para(b, p.words()));
         b.append('\n');
-        row(b, "whole firing", whole(run));
-        row(b, "band", band(f));
+        row(b, review, "whole firing", whole(run));
+        row(b, review, "band", band(f));
         List<ConeDown> cones = run.cones();
         if (!cones.isEmpty()) {
             row(
                     b,
+                    review,
                     "cones down",
                     String.join(
                             ", ",
@@ -69,22 +70,22 @@ public final class ForecastText {
                                     .map(c -> c.cone() + " at " + n(c.timeS() / 3600, 1) + " h")
                                     .toList()));
         }
-        HeldCones.words(review).ifPresent(w -> row(b, "", w));
+        HeldCones.words(review).ifPresent(w -> row(b, review, "", w));
         String ends = ends(review, f);
         if (!ends.isEmpty()) {
-            row(b, "climb ends at", ends);
-            slowHeat(review, f).forEach(w -> row(b, "", w));
+            row(b, review, "climb ends at", ends);
+            slowHeat(review, f).forEach(w -> row(b, review, "", w));
         }
-        rows(b, PowerWords.lines(review));
-        rows(b, HeatWords.share(firing));
-        rows(b, FireHours.lines(review));
-        rows(b, HeatWords.openSpells(run));
-        rows(b, RelightWords.lines(review));
-        rows(b, HeatWords.openPorts(firing));
-        rows(b, CostWords.besideElectric(firing));
-        rows(b, GasWords.cylinders(review));
-        rows(b, RoomWords.co(review));
-        rows(b, HeatWords.balance(run.energy()));
+        rows(b, review, PowerWords.lines(review));
+        rows(b, review, HeatWords.share(firing));
+        rows(b, review, FireHours.lines(review));
+        rows(b, review, HeatWords.openSpells(run));
+        rows(b, review, RelightWords.lines(review));
+        rows(b, review, HeatWords.openPorts(firing));
+        rows(b, review, CostWords.besideElectric(firing));
+        rows(b, review, GasWords.cylinders(review));
+        rows(b, review, RoomWords.co(review));
+        rows(b, review, HeatWords.balance(run.energy()));
         trade(b, review);
         b.append('\n');
         if (!review.design().allElectric()) {
@@ -160,7 +161,7 @@ public final class ForecastText {
         double gas = at.gasK() - ZERO_C;
         boolean plainOver = plain > bears + BRICK_FAILS_K;
         boolean gasOver = gas > bears + BRICK_FAILS_K;
-        String over = "beyond what the brick bears";
+        String over = "more than the brick bears";
         boolean electric = !review.design().kiln().noElements();
         boolean falls = f.nominal().last().ending() == Ending.FALLS;
         if (electric && !falls && Forecast.alike(plain, gas) && !plainOver && !gasOver) {
@@ -168,6 +169,10 @@ public final class ForecastText {
             String to = n(Math.max(plain, gas), 0);
             return (from.equals(to) ? to : from + " to " + to)
                     + " °C, by electricity alone with ports plugged and with gas as the steps ask";
+        }
+        if (electric && plainOver && gasOver && !falls) {
+            return "more than the brick bears, by electricity alone with ports plugged and with gas as the steps ask"
+                    + fails(bears);
         }
         return (electric ? (plainOver ? over : n(plain, 0) + " °C") + " by electricity alone with ports plugged" : "")
                 + (Double.isNaN(gas)
@@ -178,7 +183,11 @@ public final class ForecastText {
                                         ? ", where the chamber would fall to in the end, with gas as step "
                                                 + (f.nominal().last().index() + 1) + " asks"
                                         : " with gas as the steps ask"))
-                + (plainOver || gasOver ? " (class " + n(bears, 0) + " °C: it fails before the power gives out)" : "");
+                + (plainOver || gasOver ? fails(bears) : "");
+    }
+
+    private static String fails(double bears) {
+        return " (class " + n(bears, 0) + " °C: it fails before the power gives out)";
     }
 
     /** Why a cone falls that lies over the end of a climb, by electricity alone and in the firing itself. */
@@ -234,7 +243,7 @@ public final class ForecastText {
             Wrap.lines(
                             String.format(
                                     "  %-13s", t.computed() == null ? "none" : n(t.computed(), 2) + " " + seen.unit()),
-                            "seen " + n(seen.low(), 2) + (seen.high() > seen.low() ? " to " + n(seen.high(), 2) : "")
+                            "the trade has " + n(seen.low(), 2) + (seen.high() > seen.low() ? " to " + n(seen.high(), 2) : "")
                                     + ": " + seen.what() + "; "
                                     + seen.source().line(),
                             Wrap.USUAL)
@@ -242,12 +251,15 @@ public final class ForecastText {
         }
     }
 
-    private static void rows(StringBuilder b, List<ReportLine> lines) {
-        lines.forEach(l -> row(b, l.name(), l.value()));
+    private static void rows(StringBuilder b, Review review, List<ReportLine> lines) {
+        lines.forEach(l -> row(b, review, l.name(), l.value()));
     }
 
-    private static void row(StringBuilder b, String name, String value) {
-        Wrap.lines(String.format(Locale.ROOT, "%-15s", name), value, Wrap.USUAL)
+    private static void row(StringBuilder b, Review review, String name, String value) {
+        Wrap.lines(
+                        String.format(Locale.ROOT, "%-15s", name),
+                        RecordText.inUnits(value, review.design().units()),
+                        Wrap.USUAL)
                 .forEach(l -> b.append(l).append('\n'));
     }
 

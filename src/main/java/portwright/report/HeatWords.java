@@ -14,6 +14,8 @@ import portwright.units.Format;
 /** Where the heat of a firing goes: its balance term by term, open ports without gas, and a share of the elements that is not kept. */
 final class HeatWords {
     private static final double KWH = 3.6e6;
+    /** Less is the rounding of the sum. */
+    private static final double LEAST_KWH = 0.0005;
 
     private HeatWords() {}
 
@@ -32,8 +34,9 @@ final class HeatWords {
                         "heat stored", kwh(e.shellJ()) + " in the brick, " + kwh(e.loadJ()) + " in ware and furniture"),
                 new ReportLine(
                         "left over",
-                        String.format(Locale.ROOT, "%.1e", e.gapJ() / KWH) + " kWh; the balance closes to "
-                                + String.format(Locale.ROOT, "%.1e", Math.abs(e.closure()))));
+                        Math.abs(e.gapJ() / KWH) < LEAST_KWH
+                                ? "nothing: all heat that goes in is found again"
+                                : n(e.gapJ() / KWH, 3) + " kWh that the sum does not find again"));
     }
 
     static void balance(ObjectNode root, EnergyBalance e) {

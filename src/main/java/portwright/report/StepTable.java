@@ -8,6 +8,8 @@ import portwright.model.FiringStep;
 import portwright.review.StepRow;
 import portwright.units.Format;
 import portwright.units.Inches;
+import portwright.units.Kind;
+import portwright.units.Quantity;
 
 /** The steps of a forecast in two tables of a terminal's width: heat and time, then plate and fire. */
 final class StepTable {
@@ -16,6 +18,8 @@ final class StepTable {
 
     /** Least width of the plate's column where inches stand in it. */
     private static final int LEAST_PLATE = 25;
+
+    private static final double LB_KG = Quantity.parse("1 lb", Kind.MASS).si();
 
     private StepTable() {}
 
@@ -28,7 +32,7 @@ final class StepTable {
      * @param inch whether the plate is told in inches, too
      */
     static void write(StringBuilder b, List<StepRow> rows, List<FiringStep> steps, FiringRun run, boolean inch) {
-        b.append(f(HEAT, "step", "to", "heat", "start", "end", "hours", "climb", "kWh", "gas kg"));
+        b.append(f(HEAT, "step", "to", "heat", "start", "end", "hours", "climb", "kWh", inch ? "gas lb" : "gas kg"));
         for (StepRow r : rows) {
             run.before(r.index())
                     .ifPresent(
@@ -38,12 +42,12 @@ final class StepTable {
                     r.index() + 1,
                     r.goal(),
                     r.heat(),
-                    n(r.startC(), 0),
-                    n(r.endC(), 0),
+                    n(inch ? r.startC() * 1.8 + 32 : r.startC(), 0),
+                    n(inch ? r.endC() * 1.8 + 32 : r.endC(), 0),
                     f("%.2f", r.hours()),
-                    n(r.climbKPerH(), 0),
+                    n(r.climbKPerH() * (inch ? 1.8 : 1), 0),
                     f("%.1f", r.electricKwh()),
-                    r.gasKg() > 0 ? f("%.2f", r.gasKg()) : "-"));
+                    r.gasKg() > 0 ? f("%.2f", r.gasKg() / (inch ? LB_KG : 1)) : "-"));
             FiringStep step = steps.get(r.index());
             if (step.elementShare() != null && r.electricKwh() > 0) {
                 b.append("     elements on ")
@@ -79,7 +83,8 @@ final class StepTable {
         if (rows.size() < steps.size()) {
             b.append("Later steps are not begun.\n");
         }
-        b.append("Temperatures in °C, climb in °C/h at the end of the step.\n");
+        String sign = inch ? "°F" : "°C";
+        b.append("Temperatures in " + sign + ", climb in " + sign + "/h at the end of the step.\n");
         if (rows.stream().anyMatch(r -> r.damperOpen() != null)) {
             fire(b, rows, inch);
         }
