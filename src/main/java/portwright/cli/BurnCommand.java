@@ -86,8 +86,7 @@ final class BurnCommand implements Callable<Integer> {
         List<List<String>> stops = settings.stream()
                 .map(s -> StateStops.of(fire.state(kelvin, s), limits))
                 .toList();
-        Optional<String> cold =
-                fire.gas() ? LightingLimits.tooCold(design, kelvin - Celsius.ZERO_C) : Optional.empty();
+        Optional<String> cold = fire.gas() ? LightingLimits.tooCold(design, kelvin - Celsius.ZERO_C) : Optional.empty();
         boolean stopped = cold.isPresent() || !stops.stream().allMatch(List::isEmpty);
         spec.commandLine()
                 .getOut()

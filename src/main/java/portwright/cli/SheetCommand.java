@@ -123,8 +123,8 @@ final class SheetCommand implements Callable<Integer> {
         long n = result.unchecked(Forbids.DRILLING);
         return n == 0
                 ? ""
-                : " " + n + (n == 1 ? " rule" : " rules") + " that could forbid drilling "
-                        + (n == 1 ? "was" : "were") + " not checked: see sheet 1.";
+                : " " + n + (n == 1 ? " rule" : " rules") + " that could forbid drilling " + (n == 1 ? "was" : "were")
+                        + " not checked: see sheet 1.";
     }
 
     /** How fewer sheets do, for the parts that have holes. */

@@ -55,9 +55,11 @@ public record OwnLayout(Term limiting, Double lambdaLow, List<String> stops, Unk
         Sizes.Choice c = new Sizes.Choice(in.size(), mm(in), out.size(), mm(out), air);
         Review review = Review.of(design);
         CheckResult check = new RuleBook(table).check(review);
-        return Optional.of(
-                new OwnLayout(
-                        terms.of(c, ports).get(0), Fire.lowEnd(review.fire()), Stops.of(check).rules(), Unknowns.of(check)));
+        return Optional.of(new OwnLayout(
+                terms.of(c, ports).get(0),
+                Fire.lowEnd(review.fire()),
+                Stops.of(check).rules(),
+                Unknowns.of(check)));
     }
 
     private static double mm(List<Port> ports) {

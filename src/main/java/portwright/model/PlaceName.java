@@ -57,8 +57,7 @@ public final class PlaceName {
         return off(side * STEP, bearing) + (side % 2 == 0 ? 0 : 1e-9);
     }
 
-    private static String first(
-            Role role, On on, double bearing, Comparator<Integer> order, Predicate<String> taken) {
+    private static String first(Role role, On on, double bearing, Comparator<Integer> order, Predicate<String> taken) {
         double near = on == On.WALL ? NEAR_IN_WALL : NEAR;
         Stream<String> sides = IntStream.range(0, SIDES.size())
                 .boxed()

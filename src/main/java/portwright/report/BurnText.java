@@ -48,7 +48,9 @@ public final class BurnText {
             stops.get(i).forEach(s -> row(b, "STOP", s));
         }
         if (!levels.isEmpty()) {
-            b.append("\nDamper at ").append(degrees(states.get(0).chamberC(), inch)).append(", middle values\n");
+            b.append("\nDamper at ")
+                    .append(degrees(states.get(0).chamberC(), inch))
+                    .append(", middle values\n");
             levels.forEach(l -> b.append(level(l, inch)));
         }
         b.append("\nAssumed and used\n");
@@ -126,7 +128,10 @@ public final class BurnText {
                 pressure(s.floorPressurePa(), inch) + " at the floor, " + pressure(s.lidPressurePa(), inch)
                         + " under the lid");
         if (s.neutralLevelMm() != null) {
-            row(b, "neutral level", both(level(s.neutralLevelMm()), inch) + "; every joint above it leaks into the room");
+            row(
+                    b,
+                    "neutral level",
+                    both(level(s.neutralLevelMm()), inch) + "; every joint above it leaks into the room");
         }
         if (s.inletDrivePa() != null) {
             row(

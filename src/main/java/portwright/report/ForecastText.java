@@ -80,9 +80,9 @@ public final class ForecastText {
         rows(b, review, HeatWords.share(firing));
         rows(b, review, FireHours.lines(review));
         rows(b, review, HeatWords.openSpells(run));
-        rows(b, review, RelightWords.lines(review));
+        RelightWords.lines(review).forEach(l -> line(b, l.name(), l.value()));
         rows(b, review, HeatWords.openPorts(firing));
-        rows(b, review, CostWords.besideElectric(firing));
+        CostWords.besideElectric(firing).forEach(l -> line(b, l.name(), l.value()));
         rows(b, review, GasWords.cylinders(review));
         rows(b, review, RoomWords.co(review));
         rows(b, review, HeatWords.balance(run.energy()));
@@ -243,7 +243,8 @@ public final class ForecastText {
             Wrap.lines(
                             String.format(
                                     "  %-13s", t.computed() == null ? "none" : n(t.computed(), 2) + " " + seen.unit()),
-                            "the trade has " + n(seen.low(), 2) + (seen.high() > seen.low() ? " to " + n(seen.high(), 2) : "")
+                            "the trade has " + n(seen.low(), 2)
+                                    + (seen.high() > seen.low() ? " to " + n(seen.high(), 2) : "")
                                     + ": " + seen.what() + "; "
                                     + seen.source().line(),
                             Wrap.USUAL)
@@ -255,11 +256,14 @@ public final class ForecastText {
         lines.forEach(l -> row(b, review, l.name(), l.value()));
     }
 
+    /** A row in the units of the design. */
     private static void row(StringBuilder b, Review review, String name, String value) {
-        Wrap.lines(
-                        String.format(Locale.ROOT, "%-15s", name),
-                        RecordText.inUnits(value, review.design().units()),
-                        Wrap.USUAL)
+        line(b, name, RecordText.inUnits(value, review.design().units()));
+    }
+
+    /** A row as it is: where a figure is how much hotter or colder, not how hot. */
+    private static void line(StringBuilder b, String name, String value) {
+        Wrap.lines(String.format(Locale.ROOT, "%-15s", name), value, Wrap.USUAL)
                 .forEach(l -> b.append(l).append('\n'));
     }
 

@@ -3,7 +3,6 @@ package portwright.report;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import portwright.calc.firing.EnergyBalance;
 import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.OpenSpell;
@@ -103,7 +102,9 @@ final class HeatWords {
                     n(s.openS() / 60, 0) + " min with ports open and plate off "
                             + (s.lighting() ? "before lighting step " : "after the gas of step ") + (s.gasStep() + 1)
                             + " lose " + kwh(s.lostJ()) + "; the elements give " + kwh(s.electricJ())
-                            + (fell < 1 ? " and hold the temperature" : ", the chamber falls by " + n(fell, 0) + " °C")
+                            + (fell < 1
+                                    ? " and hold the temperature"
+                                    : ", the chamber falls by " + n(fell, 0) + " °C (" + n(fell * 1.8, 0) + " °F)")
                             + ". Step " + (s.step() + 1) + " begins at " + n(s.endK() - 273.15, 0) + " °C"
                             + (s.lighting()
                                     ? ", after " + n(OpenSpell.cleanSeconds() / 60, 0) + " min of clean fire"

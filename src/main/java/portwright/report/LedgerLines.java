@@ -75,8 +75,8 @@ final class LedgerLines {
                                 : unread(
                                         l,
                                         l.gasUsed().kg() > 0
-                                                ? "; what is read makes " + n(l.gasUsed().kg(), 2)
-                                                        + " kg. Weigh the cylinder"
+                                                ? "; what is read makes "
+                                                        + n(l.gasUsed().kg(), 2) + " kg. Weigh the cylinder"
                                                 : "; weigh the cylinder"))
                         + (l.notTold().isEmpty()
                                 ? ""

@@ -200,11 +200,8 @@ public final class RecordJson {
         ArrayNode kept = o.putArray("recordsLastHoldNotKept");
         l.notKept().forEach(kept::add);
         Json.number(
-                o,
-                "reductionHoursSinceOxidising",
-                l.gasUnread().isEmpty() ? Double.valueOf(l.reductionHours()) : null);
-        Json.number(
-                o, "neutralHoursSinceOxidising", l.gasUnread().isEmpty() ? Double.valueOf(l.neutralHours()) : null);
+                o, "reductionHoursSinceOxidising", l.gasUnread().isEmpty() ? Double.valueOf(l.reductionHours()) : null);
+        Json.number(o, "neutralHoursSinceOxidising", l.gasUnread().isEmpty() ? Double.valueOf(l.neutralHours()) : null);
         ArrayNode unreadGas = o.putArray("recordsGasNotRead");
         l.gasUnread().forEach(unreadGas::add);
         ArrayNode silent = o.putArray("recordsWithoutWordOfGas");
@@ -226,8 +223,8 @@ public final class RecordJson {
                         : !read
                                 ? "cells of the gas column are not read"
                                 : over
-                                ? "more was used than the cylinders held; in the log's notes column, in the row where one was changed, write: new cylinder"
-                                : "");
+                                        ? "more was used than the cylinders held; in the log's notes column, in the row where one was changed, write: new cylinder"
+                                        : "");
         if (l.refilled() >= 0) {
             o.put("refilledInRecord", l.refilled());
         }

@@ -6,6 +6,7 @@ import portwright.calc.firing.Ending;
 import portwright.calc.firing.FiringRun;
 import portwright.model.FiringStep;
 import portwright.review.StepRow;
+import portwright.units.BothSystems;
 import portwright.units.Format;
 import portwright.units.Inches;
 import portwright.units.Kind;
@@ -34,9 +35,7 @@ final class StepTable {
     static void write(StringBuilder b, List<StepRow> rows, List<FiringStep> steps, FiringRun run, boolean inch) {
         b.append(f(HEAT, "step", "to", "heat", "start", "end", "hours", "climb", "kWh", inch ? "gas lb" : "gas kg"));
         for (StepRow r : rows) {
-            run.before(r.index())
-                    .ifPresent(
-                            s -> b.append("     ").append(HeatWords.minutes(s)).append('\n'));
+            run.before(r.index()).ifPresent(s -> remark(b, told(HeatWords.minutes(s), inch)));
             b.append(f(
                     HEAT,
                     r.index() + 1,
@@ -66,18 +65,13 @@ final class StepTable {
                 remark(b, StepRemarks.falls(r));
             }
             if (r.sags()) {
-                b.append("     ")
-                        .append(r.lacks("the " + n(r.holdC(), 0) + " °C that it was to hold"))
-                        .append('\n');
+                remark(b, told(r.lacks("the " + n(r.holdC(), 0) + " °C that it was to hold"), inch));
             }
             if (r.ending() != Ending.REACHED && !r.sags()) {
-                b.append("     NOT REACHED: ")
-                        .append(r.ending().words())
-                        .append(" at ")
-                        .append(n(r.endC(), 0))
-                        .append(" °C, before ")
-                        .append(r.goal())
-                        .append('\n');
+                remark(
+                        b,
+                        told("NOT REACHED: " + r.ending().words() + " at " + n(r.endC(), 0) + " °C, before ", inch)
+                                + r.goal());
             }
         }
         if (rows.size() < steps.size()) {
@@ -88,6 +82,10 @@ final class StepTable {
         if (rows.stream().anyMatch(r -> r.damperOpen() != null)) {
             fire(b, rows, inch);
         }
+    }
+
+    private static String told(String words, boolean inch) {
+        return inch ? BothSystems.words(words) : words;
     }
 
     private static void remark(StringBuilder b, String words) {
@@ -168,7 +166,9 @@ final class StepTable {
 
     private static String co(StepRow r) {
         StepRow.AtPlate p = r.atPlateEnd();
-        return p == null ? band(r.coPct(), r.coLowPct(), r.coHighPct(), 1) : band(p.coPct(), p.coLowPct(), p.coHighPct(), 1);
+        return p == null
+                ? band(r.coPct(), r.coLowPct(), r.coHighPct(), 1)
+                : band(p.coPct(), p.coLowPct(), p.coHighPct(), 1);
     }
 
     private static String band(Double middle, Double low, Double high, int decimals) {

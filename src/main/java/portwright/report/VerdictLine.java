@@ -22,9 +22,7 @@ public final class VerdictLine {
         return switch (v) {
             case STOP -> "STOP. " + stop + ": " + count(r.stops(purpose), "stop") + ".";
             case INCOMPLETE ->
-                "INCOMPLETE. No stop found, but "
-                        + count(r.unchecked(purpose), "rule")
-                        + " could not be checked.";
+                "INCOMPLETE. No stop found, but " + count(r.unchecked(purpose), "rule") + " could not be checked.";
             case CAUTION, CLEAR ->
                 "no stop, "
                         + (r.cautions(purpose) == 0 ? "no caution" : count(r.cautions(purpose), "caution"))

@@ -36,7 +36,8 @@ public final class ProposalWords {
             out.add("Beside the holes you have: " + room(p.margin(), own.margin()) + air(p.lambdaLow(), own.lambdaLow())
                     + ".");
         } else if (p.lambdaLow() != null) {
-            out.add("Air with open flues and all gas: lambda has its low end (5 %) at " + Format.plain(p.lambdaLow(), 2) + ".");
+            out.add("Air with open flues and all gas: lambda has its low end (5 %) at " + Format.plain(p.lambdaLow(), 2)
+                    + ".");
         }
         return out;
     }

@@ -188,8 +188,8 @@ public record Ledger(
             due.add(Due.THERMOCOUPLE);
         }
         return new Ledger(
-                order, notRead, stopped, notKept, reduction, neutral, notTold, unread, byPlan, oxidised, used, left, refilled,
-                shares, elements, trend, offset, cones, broken, due);
+                order, notRead, stopped, notKept, reduction, neutral, notTold, unread, byPlan, oxidised, used, left,
+                refilled, shares, elements, trend, offset, cones, broken, due);
     }
 
     /** What is likely to be left, kg; NaN without a cylinder; negative: more was burnt than was there, so one was changed without a note. */
