@@ -54,9 +54,7 @@ final class Fire {
         }
         double least = Double.POSITIVE_INFINITY;
         for (double k : new double[] {fire.gasOn().getAsDouble(), fire.top().getAsDouble()}) {
-            Double low = fire.lambda(k, 1).isEmpty()
-                    ? null
-                    : fire.band(k, 1).lambda().low();
+            Double low = fire.lambdaLow(k, 1);
             least = Math.min(least, low == null ? 0 : low);
         }
         return least;
