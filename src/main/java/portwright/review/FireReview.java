@@ -166,7 +166,9 @@ public final class FireReview {
 
     /** The 5 % end of lambda with all gas; null without gas, when an inlet spills, and where there is none. */
     public Double lambdaLow(double kelvin, double open) {
-        return lambda(kelvin, open).isEmpty() ? null : band(kelvin, open).lambda().low();
+        return lambda(kelvin, open).isEmpty()
+                ? null
+                : band(kelvin, open).lambda().low();
     }
 
     /** Fire with all gas. */
