@@ -38,6 +38,20 @@ public record CheckResult(
                 .count();
     }
 
+    /** Number of rules that could forbid a purpose and were not wholly checked. */
+    public long unchecked(Forbids purpose) {
+        return notChecked.stream()
+                .filter(n -> n.forbids() == purpose)
+                .map(NotChecked::rule)
+                .distinct()
+                .count();
+    }
+
+    /** Number of rules that were not wholly checked, each once, however much of it lacks. */
+    public long unchecked() {
+        return notChecked.stream().map(NotChecked::rule).distinct().count();
+    }
+
     /** Whether what is not known may take more of a slab than the weakest sections count. */
     public boolean openSections() {
         return notChecked.stream().anyMatch(n -> n.rule().equals("weakest-section"));

@@ -2,7 +2,9 @@ package portwright.cli;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -20,7 +22,9 @@ import portwright.report.BurnText;
 import portwright.report.ReportLine;
 import portwright.review.BurnState;
 import portwright.review.FireReview;
+import portwright.review.LightingLimits;
 import portwright.review.Review;
+import portwright.units.Celsius;
 import portwright.units.Kind;
 import portwright.units.Quantity;
 import portwright.units.QuantityException;
@@ -82,14 +86,34 @@ final class BurnCommand implements Callable<Integer> {
         List<List<String>> stops = settings.stream()
                 .map(s -> StateStops.of(fire.state(kelvin, s), limits))
                 .toList();
+        Optional<String> cold = fire.gas() ? LightingLimits.tooCold(design, kelvin - Celsius.ZERO_C) : Optional.empty();
+        boolean stopped = cold.isPresent() || !stops.stream().allMatch(List::isEmpty);
         spec.commandLine()
                 .getOut()
                 .print(
                         json
-                                ? BurnJson.write(states, stops)
+                                ? BurnJson.write(states, withCold(cold, stops))
                                 : BurnText.write(
-                                        design, states, stops, levels(fire, kelvin), ground(review, kelvin, settings)));
-        return stops.stream().allMatch(List::isEmpty) ? Cli.OK : Cli.STOP;
+                                        design,
+                                        head(cold, review),
+                                        states,
+                                        stops,
+                                        levels(fire, kelvin),
+                                        ground(review, kelvin, settings)));
+        return stopped ? Cli.STOP : Cli.OK;
+    }
+
+    private static List<List<String>> withCold(Optional<String> cold, List<List<String>> stops) {
+        return stops.stream()
+                .map(s -> Stream.concat(cold.map(c -> "gas-on-temperature: " + c).stream(), s.stream())
+                        .toList())
+                .toList();
+    }
+
+    /** What stands before all settings: whether gas may burn at this temperature, then what the rule book says of lighting this kiln. */
+    private static List<String> head(Optional<String> cold, Review review) {
+        return Stream.concat(cold.map(c -> "STOP. " + c).stream(), Lighting.line(review).stream())
+                .toList();
     }
 
     private static List<BurnText.Level> levels(FireReview fire, double kelvin) {

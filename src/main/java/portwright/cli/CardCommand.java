@@ -8,6 +8,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import portwright.check.CheckResult;
+import portwright.check.Forbids;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.data.LocalCodes;
@@ -73,8 +74,8 @@ final class CardCommand implements Callable<Integer> {
         Output.write(out, card.pdf());
         spec.commandLine()
                 .getOut()
-                .println(Output.name(out) + ": firing card, " + size.words()
-                        + ", and the record for its back. Print at 100 %.");
+                .println(Output.name(out) + ": firing card, " + size.words() + ", and the record for its back"
+                        + DespiteStops.of(result, Forbids.LIGHTING).orElse(". Print at 100 %."));
         card.remarks().forEach(spec.commandLine().getOut()::println);
         spec.commandLine().getOut().println(LocalCodes.FIRST);
         return Cli.OK;

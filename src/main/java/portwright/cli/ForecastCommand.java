@@ -42,7 +42,9 @@ final class ForecastCommand implements Callable<Integer> {
         if (csv != null) {
             Output.write(csv, ForecastJson.csv(review));
         }
-        spec.commandLine().getOut().print(json ? ForecastJson.write(review) : ForecastText.write(review));
+        spec.commandLine()
+                .getOut()
+                .print(json ? ForecastJson.write(review) : ForecastText.write(review, Lighting.line(review)));
         return Cli.OK;
     }
 }

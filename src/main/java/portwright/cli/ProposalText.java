@@ -84,10 +84,7 @@ final class ProposalText {
                 + (own.unknown().all().isEmpty()
                         ? ""
                         : " That is as far as checked. " + own.unknown().sentence())
-                + (own.lambdaLow() == null
-                        ? ""
-                        : " With open flues and all gas lambda stays above about " + Format.plain(own.lambdaLow(), 2)
-                                + ".")
+                + (own.air().isEmpty() ? "" : " " + own.air())
                 + (own.stops().isEmpty() ? "" : " It is stopped by " + String.join(", ", own.stops()) + "."));
     }
 

@@ -31,7 +31,7 @@ final class RecordCommand implements Callable<Integer> {
     @Parameters(
             arity = "2..*",
             hideParamSyntax = true,
-            paramLabel = "LOG.csv... DESIGN",
+            paramLabel = "LOG... DESIGN",
             description =
                     "one or more logs of one kiln (by their dates; without dates oldest first), then its one design file, last")
     private List<Path> files;

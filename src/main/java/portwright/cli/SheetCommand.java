@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import portwright.check.CheckResult;
+import portwright.check.Forbids;
 import portwright.check.rules.RuleBook;
 import portwright.data.LimitTable;
 import portwright.data.LocalCodes;
@@ -105,13 +106,25 @@ final class SheetCommand implements Callable<Integer> {
         spec.commandLine()
                 .getOut()
                 .println(Output.name(out) + ": " + print.sheets() + " sheets "
-                        + options.paper().words() + ". Print at 100 %, measure the bars, offer up the real burner.");
+                        + options.paper().words()
+                        + DespiteStops.of(result, Forbids.DRILLING)
+                                .orElse(". Print at 100 %, measure the bars, offer up the real burner."
+                                        + unchecked(result)));
         if (print.sheets() > MANY) {
             spec.commandLine().getOut().println(fewer(review.geometry()));
         }
         print.remarks().forEach(spec.commandLine().getOut()::println);
         spec.commandLine().getOut().println(LocalCodes.FIRST);
         return Cli.OK;
+    }
+
+    /** What the first sheet names in full; empty where all that could forbid drilling was checked. */
+    private static String unchecked(CheckResult result) {
+        long n = result.unchecked(Forbids.DRILLING);
+        return n == 0
+                ? ""
+                : " " + n + (n == 1 ? " rule" : " rules") + " that could forbid drilling " + (n == 1 ? "was" : "were")
+                        + " not checked: see sheet 1.";
     }
 
     /** How fewer sheets do, for the parts that have holes. */

@@ -19,6 +19,11 @@ public record CoEffect(double ppm, String effect, Source source) {
                 .toList();
     }
 
+    /** The lowest row over a level; empty over the last. */
+    public static Optional<CoEffect> over(double ppm) {
+        return all().stream().filter(e -> e.ppm > ppm).findFirst();
+    }
+
     /** The highest row that a level reaches; empty under the first. */
     public static Optional<CoEffect> at(double ppm) {
         return all().stream().filter(e -> e.ppm <= ppm).reduce((a, b) -> b);

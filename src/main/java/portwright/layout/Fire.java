@@ -16,6 +16,7 @@ import portwright.review.BurnerGas;
 import portwright.review.FireReview;
 import portwright.review.Review;
 import portwright.review.SupplyReview;
+import portwright.units.Format;
 import portwright.units.Quantity;
 
 /** Asks the draft model what holes of some number and size do, wherever they lie: places in one slab do not change the draft. */
@@ -43,6 +44,34 @@ final class Fire {
                 List.of(inlets, inletMm, flues, flueMm), k -> compute(inlets, inletMm, flues, flueMm));
     }
 
+    /**
+     * What is told of a layout: the 5 % end of lambda with the flues fully open and all gas, at gas-on or at the top temperature, whichever is less, from
+     * the layout's own band; null when the design does not say enough; 0 when an inlet spills.
+     */
+    static Double lowEnd(FireReview fire) {
+        if (!asks(fire)) {
+            return null;
+        }
+        double least = Double.POSITIVE_INFINITY;
+        for (double k : new double[] {fire.gasOn().getAsDouble(), fire.top().getAsDouble()}) {
+            Double low = fire.lambdaLow(k, 1);
+            least = Math.min(least, low == null ? 0 : low);
+        }
+        return least;
+    }
+
+    private static boolean asks(FireReview fire) {
+        return fire.kiln().known()
+                && fire.asked().known()
+                && fire.gas()
+                && fire.gasOn().isPresent();
+    }
+
+    /** How that end is told, before what may follow it. */
+    static String words(double lowEnd) {
+        return " With open flues and all gas lambda has its low end (5 %) at " + Format.plain(lowEnd, 2);
+    }
+
     private Double compute(int inlets, double inletMm, int flues, double flueMm) {
         List<Port> ports = new ArrayList<>();
         Quantity zero = Quantity.ofMm(0);
@@ -57,10 +86,7 @@ final class Fire {
         SupplyReview supply = new SupplyReview(
                 BurnerGas.of(trial), base.steps(), base.bottled(), base.run(), base.mostKg(), base.timeUnproven());
         FireReview fire = FireReview.of(trial, KilnGeometry.of(trial), supply, assume);
-        if (!fire.kiln().known()
-                || !fire.asked().known()
-                || !fire.gas()
-                || fire.gasOn().isEmpty()) {
+        if (!asks(fire)) {
             return null;
         }
         OptionalDouble on = fire.lambda(fire.gasOn().getAsDouble(), 1);

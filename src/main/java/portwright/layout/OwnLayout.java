@@ -53,9 +53,13 @@ public record OwnLayout(Term limiting, Double lambdaLow, List<String> stops, Unk
         }
         Double air = new Fire(design).lambdaLow(in.size(), mm(in), out.size(), mm(out));
         Sizes.Choice c = new Sizes.Choice(in.size(), mm(in), out.size(), mm(out), air);
-        CheckResult check = new RuleBook(table).check(Review.of(design));
-        return Optional.of(
-                new OwnLayout(terms.of(c, ports).get(0), air, Stops.of(check).rules(), Unknowns.of(check)));
+        Review review = Review.of(design);
+        CheckResult check = new RuleBook(table).check(review);
+        return Optional.of(new OwnLayout(
+                terms.of(c, ports).get(0),
+                Fire.lowEnd(review.fire()),
+                Stops.of(check).rules(),
+                Unknowns.of(check)));
     }
 
     private static double mm(List<Port> ports) {
@@ -74,6 +78,11 @@ public record OwnLayout(Term limiting, Double lambdaLow, List<String> stops, Unk
     /** Whether no rule stops it. */
     public boolean passes() {
         return stops.isEmpty() && !limiting.isStop();
+    }
+
+    /** What is told of its air, a sentence; empty where that is not known. */
+    public String air() {
+        return lambdaLow == null ? "" : (Fire.words(lambdaLow) + ".").strip();
     }
 
     /** How a proposal compares with it, in a sentence; empty where it does not pass or margin and air are alike. */

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import portwright.geometry.KilnGeometry;
@@ -20,6 +21,8 @@ import portwright.model.Role;
 
 /** Names of proposed ports: those of the design that a burner feeds or, where the number stays, all of them; then new ones that nothing else bears. */
 final class PortNames {
+    private static final double SAME_MM = 1e-6;
+
     private PortNames() {}
 
     static List<String> of(Design design, Role role, int n) {
@@ -93,20 +96,47 @@ final class PortNames {
         return out;
     }
 
-    /** Names that tell a place where their port does not stand, to the ones that do. */
-    static Map<String, String> truer(KilnGeometry kiln, List<Port> ports) {
+    /**
+     * Names that tell a place where their port does not stand, to the ones that do: a hole that lies elsewhere than the design's of that name is named
+     * by the side that it is nearest to, one that stays keeps a name that is near enough.
+     */
+    static Map<String, String> truer(KilnGeometry kiln, Design design, List<Port> ports) {
         Map<String, String> out = new LinkedHashMap<>();
+        List<Port> wrong = ports.stream()
+                .filter(p -> {
+                    boolean moved = design != null && moved(design, p);
+                    return !PlaceName.tells(p.name(), p.role(), p.on(), bearing(kiln, p, moved), moved);
+                })
+                .toList();
         Set<String> taken = new HashSet<>(ports.stream().map(Port::name).toList());
-        for (Port p : ports) {
-            int panel = p.on() == On.WALL ? p.panel() : 0;
-            double bearing = Mouth.bearing(kiln, p.on(), panel, Typed.pt(p.at()));
-            String name = PlaceName.truer(p.name(), p.role(), p.on(), bearing, taken::contains);
-            if (name != null) {
-                taken.add(name);
+        wrong.forEach(p -> taken.remove(p.name()));
+        for (Port p : wrong) {
+            String name = PlaceName.nearest(
+                    p.role(), p.on(), bearing(kiln, p, design != null && moved(design, p)), taken::contains);
+            taken.add(name == null ? p.name() : name);
+            if (name != null && !name.equals(p.name())) {
                 out.put(p.name(), name);
             }
         }
         return out;
+    }
+
+    /** Where a port lies from the middle; NaN, which no side tells, for a hole laid anew that reaches the middle itself. */
+    private static double bearing(KilnGeometry kiln, Port p, boolean moved) {
+        boolean middle = moved
+                && p.on() != On.WALL
+                && Typed.pt(p.at()).distance(kiln.centre()) < p.diameter().mm() / 2;
+        return middle ? Double.NaN : Mouth.bearing(kiln, p.on(), p.on() == On.WALL ? p.panel() : 0, Typed.pt(p.at()));
+    }
+
+    /** Whether the design has no port of that name at that place. */
+    private static boolean moved(Design design, Port p) {
+        return design.ports() == null
+                || design.ports().stream()
+                        .noneMatch(o -> o.name().equals(p.name())
+                                && o.on() == p.on()
+                                && Objects.equals(o.panel(), p.panel())
+                                && Typed.pt(o.at()).distance(Typed.pt(p.at())) < SAME_MM);
     }
 
     static List<Port> renamed(List<Port> ports, Map<String, String> names) {

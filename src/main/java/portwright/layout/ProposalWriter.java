@@ -95,7 +95,7 @@ final class ProposalWriter {
         On on = c.inlets().inWall() ? On.WALL : On.FLOOR;
         ports(named, Role.INLET, on, c.inlets(), c.choice().inletMm());
         ports(named, Role.FLUE, On.LID, c.flues(), c.choice().flueMm());
-        Map<String, String> renamed = PortNames.truer(kiln, named);
+        Map<String, String> renamed = PortNames.truer(kiln, design, named);
         List<Port> ports = PortNames.renamed(named, renamed);
         Design with = PortNames.with(PortNames.renamed(design, renamed), ports);
         List<Term> all = terms.of(c.choice(), ports);
@@ -105,7 +105,9 @@ final class ProposalWriter {
                 + Words.count(c.choice().flues(), "flue", "flues").toLowerCase(Locale.ROOT) + " of "
                 + typed.words(c.choice().flueMm()) + " "
                 + c.flues().family();
-        CheckResult check = new RuleBook(table).check(Review.of(with));
+        Review review = Review.of(with);
+        CheckResult check = new RuleBook(table).check(review);
+        Double lambdaLow = Fire.lowEnd(review.fire());
         return new Proposal(
                 ports,
                 with,
@@ -113,9 +115,9 @@ final class ProposalWriter {
                 limiting,
                 all.subList(0, Math.min(all.size(), Math.max(12, (int)
                         all.stream().filter(Term::isStop).count()))),
-                c.choice().lambdaLow(),
+                lambdaLow,
                 arrangement,
-                (unknown(check) + reason(c, limiting) + fineness(c)).strip(),
+                (unknown(check) + reason(c, limiting, lambdaLow) + fineness(c)).strip(),
                 "Limited by " + Words.term(limiting) + ".",
                 renamed,
                 check);
@@ -127,7 +129,7 @@ final class ProposalWriter {
         return open.isEmpty() ? "" : open + " The places were sought without that and hold only as far as checked. ";
     }
 
-    private static String reason(Combination layout, Term limiting) {
+    private static String reason(Combination layout, Term limiting, Double lambdaLow) {
         Sizes.Choice c = layout.choice();
         StringBuilder reason = new StringBuilder();
         if (limiting.margin() >= 0) {
@@ -138,10 +140,9 @@ final class ProposalWriter {
                     .append(Format.plain(c.ratio(), 2))
                     .append('.');
         }
-        if (c.lambdaLow() != null) {
-            reason.append(" With open flues and all gas lambda stays above about ")
-                    .append(Format.plain(c.lambdaLow(), 2))
-                    .append(c.clean() ? "." : ": this gas does not burn clean, use less gas or larger flues.");
+        if (lambdaLow != null) {
+            reason.append(Fire.words(lambdaLow))
+                    .append(lambdaLow >= 1 ? "." : ": this gas does not burn clean, use less gas or larger flues.");
         }
         return reason.toString().strip();
     }

@@ -1,6 +1,7 @@
 package portwright.layout;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -134,8 +135,9 @@ final class Twins {
         }
         return axes.stream()
                 .filter(a -> roles.stream().allMatch(s -> s.mirrors(a, Axis.ROUNDED_MM)))
-                .findFirst()
                 .map(Axis::mirroring)
+                .min(Comparator.comparing(
+                        m -> roles.stream().noneMatch(s -> s.family().contains(m))))
                 .orElse(null);
     }
 

@@ -1,5 +1,6 @@
 package portwright.model;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Predicate;
@@ -32,15 +33,36 @@ public final class PlaceName {
      * @param taken whether something else bears a name
      */
     public static String truer(String name, Role role, On on, double bearing, Predicate<String> taken) {
+        return tells(name, role, on, bearing, false)
+                ? null
+                : first(role, on, bearing, (a, b) -> Double.compare(rank(a, bearing), rank(b, bearing)), taken);
+    }
+
+    /**
+     * Whether a name tells no place, or the one where the port stands.
+     *
+     * @param moved whether the port was laid there anew: only the nearest side tells it then, else one next to that still does
+     */
+    public static boolean tells(String name, Role role, On on, double bearing, boolean moved) {
         int told = side(name, role.id());
+        return told < 0 || off(told * STEP, bearing) <= (on == On.WALL ? NEAR_IN_WALL : moved ? STEP / 2 + 1e-9 : NEAR);
+    }
+
+    /** The name of the nearest side that nothing else bears, else one with a letter; null where all are taken. */
+    public static String nearest(Role role, On on, double bearing, Predicate<String> taken) {
+        return first(role, on, bearing, (a, b) -> Double.compare(nearness(a, bearing), nearness(b, bearing)), taken);
+    }
+
+    private static double nearness(int side, double bearing) {
+        return off(side * STEP, bearing) + (side % 2 == 0 ? 0 : 1e-9);
+    }
+
+    private static String first(Role role, On on, double bearing, Comparator<Integer> order, Predicate<String> taken) {
         double near = on == On.WALL ? NEAR_IN_WALL : NEAR;
-        if (told < 0 || off(told * STEP, bearing) <= near) {
-            return null;
-        }
         Stream<String> sides = IntStream.range(0, SIDES.size())
                 .boxed()
                 .filter(i -> off(i * STEP, bearing) <= near)
-                .sorted((a, b) -> Double.compare(rank(a, bearing), rank(b, bearing)))
+                .sorted(order)
                 .map(SIDES::get);
         Stream<String> letters = IntStream.range(0, 26).mapToObj(i -> String.valueOf((char) ('A' + i)));
         return Stream.concat(sides, letters)

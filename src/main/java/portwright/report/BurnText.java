@@ -8,8 +8,11 @@ import portwright.model.UnitSystem;
 import portwright.review.BurnState;
 import portwright.review.LevelSetting;
 import portwright.review.PlateSetting;
+import portwright.units.BothSystems;
 import portwright.units.Format;
+import portwright.units.Kind;
 import portwright.units.PlainSigns;
+import portwright.units.Quantity;
 
 /** The fire at several damper settings as text for people. */
 public final class BurnText {
@@ -22,21 +25,32 @@ public final class BurnText {
      */
     public record Level(LevelSetting setting, PlateSetting plate) {}
 
-    /** One block a setting, then the damper's travel for each level, what the figures rest on, and the words used. */
+    /**
+     * One block a setting, then the damper's travel for each level, what the figures rest on, and the words used.
+     *
+     * @param head what stands first, a line each
+     */
     public static String write(
             Design design,
+            List<String> head,
             List<BurnState> states,
             List<List<String>> stops,
             List<Level> levels,
             List<ReportLine> ground) {
         StringBuilder b = new StringBuilder(PlainSigns.shown(design.title())).append("\n");
+        if (!head.isEmpty()) {
+            b.append('\n');
+            head.forEach(h -> b.append(h).append('\n'));
+        }
         boolean inch = design.units() != UnitSystem.METRIC;
         for (int i = 0; i < states.size(); i++) {
-            b.append('\n').append(block(states.get(i)));
+            b.append('\n').append(block(states.get(i), inch));
             stops.get(i).forEach(s -> row(b, "STOP", s));
         }
         if (!levels.isEmpty()) {
-            b.append("\nDamper at ").append(n(states.get(0).chamberC(), 0)).append(" °C, middle values\n");
+            b.append("\nDamper at ")
+                    .append(degrees(states.get(0).chamberC(), inch))
+                    .append(", middle values\n");
             levels.forEach(l -> b.append(level(l, inch)));
         }
         b.append("\nAssumed and used\n");
@@ -61,10 +75,24 @@ public final class BurnText {
         return b.toString();
     }
 
-    private static String block(BurnState s) {
+    private static String degrees(double c, boolean inch) {
+        return both(BothSystems.told(c, 0, "°C"), inch);
+    }
+
+    private static String both(String words, boolean inch) {
+        return inch ? BothSystems.words(words) : BothSystems.metricOnly(words);
+    }
+
+    /** A pressure in the unit of whoever reads inches, too. */
+    private static String pressure(double pa, boolean inch) {
+        return n(pa, 2) + " Pa"
+                + (inch ? " (" + n(pa / Quantity.parse("1 inH2O", Kind.PRESSURE).si(), 4) + " inH2O)" : "");
+    }
+
+    private static String block(BurnState s, boolean inch) {
         StringBuilder b = new StringBuilder();
-        b.append(n(s.chamberC(), 0))
-                .append(" °C, damper ")
+        b.append(degrees(s.chamberC(), inch))
+                .append(", damper ")
                 .append(n(s.damperOpenPct(), 1))
                 .append(" % open\n");
         row(b, "gas, air", n(s.gasGPerS(), 4) + " g/s, " + n(s.airGPerS(), 3) + " g/s");
@@ -97,15 +125,19 @@ public final class BurnText {
         row(
                 b,
                 "pressure",
-                n(s.floorPressurePa(), 2) + " Pa at the floor, " + n(s.lidPressurePa(), 2) + " Pa under the lid");
+                pressure(s.floorPressurePa(), inch) + " at the floor, " + pressure(s.lidPressurePa(), inch)
+                        + " under the lid");
         if (s.neutralLevelMm() != null) {
-            row(b, "neutral level", level(s.neutralLevelMm()) + "; every joint above it leaks into the room");
+            row(
+                    b,
+                    "neutral level",
+                    both(level(s.neutralLevelMm()), inch) + "; every joint above it leaks into the room");
         }
         if (s.inletDrivePa() != null) {
             row(
                     b,
                     "inlet drive",
-                    n(s.inletDrivePa(), 2) + " Pa at the weakest inlet"
+                    pressure(s.inletDrivePa(), inch) + " at the weakest inlet"
                             + (s.spillPct() > 0
                                     ? "; an inlet spills in " + n(s.spillPct(), 0) + " % of the draws"
                                     : ""));
@@ -115,8 +147,8 @@ public final class BurnText {
             row(
                     b,
                     "unmixed air",
-                    "up to " + n(s.oxidisedZoneMm(), 0) + " mm"
-                            + range(s.oxidisedZoneLowMm(), s.oxidisedZoneHighMm(), 0, " mm")
+                    both("up to " + n(s.oxidisedZoneMm(), 0) + " mm", inch)
+                            + both(range(s.oxidisedZoneLowMm(), s.oxidisedZoneHighMm(), 0, " mm"), inch)
                             + " above the floor: pieces there may come out oxidised");
         }
         if (s.why() != null) {

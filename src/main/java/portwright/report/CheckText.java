@@ -50,7 +50,7 @@ public final class CheckText {
         findings(r, Severity.CAUTION, "Cautions", "33");
         findings(r, Severity.NOTE, "Notes", "34");
         if (!r.notChecked().isEmpty()) {
-            head("Not checked", r.notChecked().size());
+            head("Not checked", r.unchecked());
             r.notChecked()
                     .forEach(n -> wrap(
                             "  - ",
@@ -104,9 +104,9 @@ public final class CheckText {
                                     : severity == Severity.STOP
                                             ? " · forbids " + f.forbids().id()
                                             : ""));
-            wrap("      ", f.message());
+            wrap("      ", flows(f.message()));
             if (!f.remedy().isEmpty()) {
-                wrap("      ", f.remedy());
+                wrap("      ", flows(f.remedy()));
             }
             wrap(
                     "      ",
@@ -178,16 +178,22 @@ public final class CheckText {
 
     private void figure(String name, Double value, double factor, int decimals, String unit) {
         if (value != null) {
-            String words = BothSystems.told(value * factor, decimals, unit);
+            String words = unit.startsWith("m³/h")
+                    ? flows(Format.figures(value * factor) + " " + unit)
+                    : BothSystems.told(value * factor, decimals, unit);
             line("  " + String.format("%-27s", name) + both(words));
         }
+    }
+
+    private String flows(String words) {
+        return units == UnitSystem.METRIC ? words : BothSystems.flows(words);
     }
 
     private String both(String words) {
         return units == UnitSystem.METRIC ? BothSystems.metricOnly(words) : BothSystems.words(words);
     }
 
-    private void head(String title, int n) {
+    private void head(String title, long n) {
         out.append('\n');
         line(bold(title + (n < 0 ? "" : " (" + n + ")")));
     }

@@ -5,6 +5,7 @@ import static portwright.units.Celsius.ZERO_C;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import portwright.calc.draft.DamperCurve;
 import portwright.calc.firing.ConeDown;
 import portwright.calc.firing.Ending;
@@ -33,10 +34,19 @@ public final class ForecastText {
 
     /** Steps in a table, then cones, reach, energy and cost. */
     public static String write(Review review) {
+        return write(review, Optional.empty());
+    }
+
+    /** The same under the verdict on lighting, where there is one. */
+    public static String write(Review review, Optional<String> verdict) {
         FiringReview firing = review.firing();
         Forecast f = firing.forecast().value();
         FiringRun run = f.nominal();
         StringBuilder b = new StringBuilder(PlainSigns.shown(review.design().title())).append("\n\n");
+        verdict.ifPresent(v -> {
+            para(b, v);
+            b.append('\n');
+        });
         StepTable.write(
                 b,
                 firing.rows(review.fire()),
@@ -46,12 +56,13 @@ public final class ForecastText {
         drilledOver(b, review);
         ClosePlates.of(review).forEach(p -> para(b, p.words()));
         b.append('\n');
-        row(b, "whole firing", whole(run));
-        row(b, "band", band(f));
+        row(b, review, "whole firing", whole(run));
+        row(b, review, "band", band(f));
         List<ConeDown> cones = run.cones();
         if (!cones.isEmpty()) {
             row(
                     b,
+                    review,
                     "cones down",
                     String.join(
                             ", ",
@@ -59,22 +70,22 @@ public final class ForecastText {
                                     .map(c -> c.cone() + " at " + n(c.timeS() / 3600, 1) + " h")
                                     .toList()));
         }
-        HeldCones.words(review).ifPresent(w -> row(b, "", w));
+        HeldCones.words(review).ifPresent(w -> row(b, review, "", w));
         String ends = ends(review, f);
         if (!ends.isEmpty()) {
-            row(b, "climb ends at", ends);
-            slowHeat(review, f).forEach(w -> row(b, "", w));
+            row(b, review, "climb ends at", ends);
+            slowHeat(review, f).forEach(w -> row(b, review, "", w));
         }
-        rows(b, PowerWords.lines(review));
-        rows(b, HeatWords.share(firing));
-        rows(b, FireHours.lines(review));
-        rows(b, HeatWords.openSpells(run));
-        rows(b, RelightWords.lines(review));
-        rows(b, HeatWords.openPorts(firing));
-        rows(b, CostWords.besideElectric(firing));
-        rows(b, GasWords.cylinders(review));
-        rows(b, RoomWords.co(review));
-        rows(b, HeatWords.balance(run.energy()));
+        rows(b, review, PowerWords.lines(review));
+        rows(b, review, HeatWords.share(firing));
+        rows(b, review, FireHours.lines(review));
+        rows(b, review, HeatWords.openSpells(run));
+        RelightWords.lines(review).forEach(l -> line(b, l.name(), l.value()));
+        rows(b, review, HeatWords.openPorts(firing));
+        CostWords.besideElectric(firing).forEach(l -> line(b, l.name(), l.value()));
+        rows(b, review, GasWords.cylinders(review));
+        rows(b, review, RoomWords.co(review));
+        rows(b, review, HeatWords.balance(run.energy()));
         trade(b, review);
         b.append('\n');
         if (!review.design().allElectric()) {
@@ -150,7 +161,7 @@ public final class ForecastText {
         double gas = at.gasK() - ZERO_C;
         boolean plainOver = plain > bears + BRICK_FAILS_K;
         boolean gasOver = gas > bears + BRICK_FAILS_K;
-        String over = "beyond what the brick bears";
+        String over = "more than the brick bears";
         boolean electric = !review.design().kiln().noElements();
         boolean falls = f.nominal().last().ending() == Ending.FALLS;
         if (electric && !falls && Forecast.alike(plain, gas) && !plainOver && !gasOver) {
@@ -158,6 +169,10 @@ public final class ForecastText {
             String to = n(Math.max(plain, gas), 0);
             return (from.equals(to) ? to : from + " to " + to)
                     + " °C, by electricity alone with ports plugged and with gas as the steps ask";
+        }
+        if (electric && plainOver && gasOver && !falls) {
+            return "more than the brick bears, by electricity alone with ports plugged and with gas as the steps ask"
+                    + fails(bears);
         }
         return (electric ? (plainOver ? over : n(plain, 0) + " °C") + " by electricity alone with ports plugged" : "")
                 + (Double.isNaN(gas)
@@ -168,7 +183,11 @@ public final class ForecastText {
                                         ? ", where the chamber would fall to in the end, with gas as step "
                                                 + (f.nominal().last().index() + 1) + " asks"
                                         : " with gas as the steps ask"))
-                + (plainOver || gasOver ? " (class " + n(bears, 0) + " °C: it fails before the power gives out)" : "");
+                + (plainOver || gasOver ? fails(bears) : "");
+    }
+
+    private static String fails(double bears) {
+        return " (class " + n(bears, 0) + " °C: it fails before the power gives out)";
     }
 
     /** Why a cone falls that lies over the end of a climb, by electricity alone and in the firing itself. */
@@ -224,7 +243,8 @@ public final class ForecastText {
             Wrap.lines(
                             String.format(
                                     "  %-13s", t.computed() == null ? "none" : n(t.computed(), 2) + " " + seen.unit()),
-                            "seen " + n(seen.low(), 2) + (seen.high() > seen.low() ? " to " + n(seen.high(), 2) : "")
+                            "the trade has " + n(seen.low(), 2)
+                                    + (seen.high() > seen.low() ? " to " + n(seen.high(), 2) : "")
                                     + ": " + seen.what() + "; "
                                     + seen.source().line(),
                             Wrap.USUAL)
@@ -232,11 +252,17 @@ public final class ForecastText {
         }
     }
 
-    private static void rows(StringBuilder b, List<ReportLine> lines) {
-        lines.forEach(l -> row(b, l.name(), l.value()));
+    private static void rows(StringBuilder b, Review review, List<ReportLine> lines) {
+        lines.forEach(l -> row(b, review, l.name(), l.value()));
     }
 
-    private static void row(StringBuilder b, String name, String value) {
+    /** A row in the units of the design. */
+    private static void row(StringBuilder b, Review review, String name, String value) {
+        line(b, name, RecordText.inUnits(value, review.design().units()));
+    }
+
+    /** A row as it is: where a figure is how much hotter or colder, not how hot. */
+    private static void line(StringBuilder b, String name, String value) {
         Wrap.lines(String.format(Locale.ROOT, "%-15s", name), value, Wrap.USUAL)
                 .forEach(l -> b.append(l).append('\n'));
     }

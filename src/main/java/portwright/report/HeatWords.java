@@ -3,7 +3,6 @@ package portwright.report;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import portwright.calc.firing.EnergyBalance;
 import portwright.calc.firing.FiringRun;
 import portwright.calc.firing.OpenSpell;
@@ -15,6 +14,8 @@ import portwright.units.Format;
 /** Where the heat of a firing goes: its balance term by term, open ports without gas, and a share of the elements that is not kept. */
 final class HeatWords {
     private static final double KWH = 3.6e6;
+    /** Less is the rounding of the sum. */
+    private static final double LEAST_KWH = 0.0005;
 
     private HeatWords() {}
 
@@ -33,8 +34,9 @@ final class HeatWords {
                         "heat stored", kwh(e.shellJ()) + " in the brick, " + kwh(e.loadJ()) + " in ware and furniture"),
                 new ReportLine(
                         "left over",
-                        String.format(Locale.ROOT, "%.1e", e.gapJ() / KWH) + " kWh; the balance closes to "
-                                + String.format(Locale.ROOT, "%.1e", Math.abs(e.closure()))));
+                        Math.abs(e.gapJ() / KWH) < LEAST_KWH
+                                ? "nothing: all heat that goes in is found again"
+                                : n(e.gapJ() / KWH, 3) + " kWh that the sum does not find again"));
     }
 
     static void balance(ObjectNode root, EnergyBalance e) {
@@ -101,7 +103,9 @@ final class HeatWords {
                     n(s.openS() / 60, 0) + " min with ports open and plate off "
                             + (s.lighting() ? "before lighting step " : "after the gas of step ") + (s.gasStep() + 1)
                             + " lose " + kwh(s.lostJ()) + "; the elements give " + kwh(s.electricJ())
-                            + (fell < 1 ? " and hold the temperature" : ", the chamber falls by " + n(fell, 0) + " °C")
+                            + (fell < 1
+                                    ? " and hold the temperature"
+                                    : ", the chamber falls by " + n(fell, 0) + " °C (" + n(fell * 1.8, 0) + " °F)")
                             + ". Step " + (s.step() + 1) + " begins at " + n(s.endK() - Celsius.ZERO_C, 0) + " °C"
                             + (s.lighting()
                                     ? ", after " + n(OpenSpell.cleanSeconds() / 60, 0) + " min of clean fire"

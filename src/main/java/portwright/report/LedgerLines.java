@@ -42,7 +42,10 @@ final class LedgerLines {
         add(
                 b,
                 "reduction",
-                n(l.reductionHours(), 1) + " h "
+                unread(l, l.reductionHours() < 0.05 ? "" : ". What is read makes ")
+                        + (!l.gasUnread().isEmpty() && l.reductionHours() < 0.05
+                                ? "; "
+                                : n(l.reductionHours(), 1) + " h ")
                         + (l.oxidisedSince()
                                 ? "since the last oxidising firing"
                                 : "in these records, without an oxidising firing among them")
@@ -62,12 +65,19 @@ final class LedgerLines {
         add(
                 b,
                 "gas",
-                n(l.gasUsed().kg(), 2) + " kg used"
-                        + range(
-                                l.gasUsed().open(),
-                                l.gasUsed().leastKg(),
-                                l.gasUsed().mostKg())
-                        + ", " + left(l)
+                (l.gasUnread().isEmpty()
+                                ? n(l.gasUsed().kg(), 2) + " kg used"
+                                        + range(
+                                                l.gasUsed().open(),
+                                                l.gasUsed().leastKg(),
+                                                l.gasUsed().mostKg())
+                                        + ", " + left(l)
+                                : unread(
+                                        l,
+                                        l.gasUsed().kg() > 0
+                                                ? "; what is read makes "
+                                                        + n(l.gasUsed().kg(), 2) + " kg. Weigh the cylinder"
+                                                : "; weigh the cylinder"))
                         + (l.notTold().isEmpty()
                                 ? ""
                                 : ". NOT COUNTED: " + records(l.notTold())
@@ -105,6 +115,13 @@ final class LedgerLines {
             add(b, "due", "nothing that these records tell of");
         }
         return b;
+    }
+
+    /** Where cells of the gas column are not read, that nothing is known, and what follows; else nothing. */
+    private static String unread(Ledger l, String then) {
+        return l.gasUnread().isEmpty()
+                ? ""
+                : "not known: cells of the gas column are not read in " + records(l.gasUnread()) + then;
     }
 
     private static void order(List<ReportLine> b, LogOrder o) {

@@ -78,9 +78,11 @@ public final class RecordJson {
         Json.number(o, "topC", x.topK() - ZERO_C);
         Json.number(o, "powerShare", x.powerShare());
         why(o, "powerShareWhy", Double.isNaN(x.powerShare()) ? "no 5 minutes at full or fixed element power" : "");
-        Json.number(o, "gasKg", x.gasKg());
-        Json.number(o, "gasLeastKg", x.gas().leastKg());
-        Json.number(o, "gasMostKg", x.gas().mostKg());
+        boolean gas = x.gasUnread() == 0;
+        o.put("gasCellsNotRead", x.gasUnread());
+        Json.number(o, "gasKg", gas ? Double.valueOf(x.gasKg()) : null);
+        Json.number(o, "gasLeastKg", gas ? Double.valueOf(x.gas().leastKg()) : null);
+        Json.number(o, "gasMostKg", gas ? Double.valueOf(x.gas().mostKg()) : null);
         Json.number(o, "smallestLossShown", x.smallestLoss());
         why(o, "smallestLossShownWhy", Double.isNaN(x.smallestLoss()) ? "too little time at full or fixed power" : "");
         Json.number(o, "smallestDamperShown", x.smallestAir());
@@ -197,26 +199,32 @@ public final class RecordJson {
         l.stoppedShort().forEach(ended::add);
         ArrayNode kept = o.putArray("recordsLastHoldNotKept");
         l.notKept().forEach(kept::add);
-        Json.number(o, "reductionHoursSinceOxidising", l.reductionHours());
-        Json.number(o, "neutralHoursSinceOxidising", l.neutralHours());
+        Json.number(
+                o, "reductionHoursSinceOxidising", l.gasUnread().isEmpty() ? Double.valueOf(l.reductionHours()) : null);
+        Json.number(o, "neutralHoursSinceOxidising", l.gasUnread().isEmpty() ? Double.valueOf(l.neutralHours()) : null);
+        ArrayNode unreadGas = o.putArray("recordsGasNotRead");
+        l.gasUnread().forEach(unreadGas::add);
         ArrayNode silent = o.putArray("recordsWithoutWordOfGas");
         l.notTold().forEach(silent::add);
         o.put("oxidisingFiringAmongRecords", l.oxidisedSince());
         boolean over = l.gasLeftKg() < 0;
-        Json.number(o, "gasUsedKg", l.gasUsed().kg());
-        Json.number(o, "gasUsedLeastKg", l.gasUsed().leastKg());
-        Json.number(o, "gasUsedMostKg", l.gasUsed().mostKg());
-        Json.number(o, "gasLeftKg", over ? Double.NaN : l.gasLeftKg());
-        Json.number(o, "gasLeftLeastKg", over ? Double.NaN : l.gasLeftLeastKg());
-        Json.number(o, "gasLeftMostKg", over ? Double.NaN : l.gasLeftMostKg());
+        boolean read = l.gasUnread().isEmpty();
+        Json.number(o, "gasUsedKg", read ? Double.valueOf(l.gasUsed().kg()) : null);
+        Json.number(o, "gasUsedLeastKg", read ? Double.valueOf(l.gasUsed().leastKg()) : null);
+        Json.number(o, "gasUsedMostKg", read ? Double.valueOf(l.gasUsed().mostKg()) : null);
+        Json.number(o, "gasLeftKg", over || !read ? null : Double.valueOf(l.gasLeftKg()));
+        Json.number(o, "gasLeftLeastKg", over || !read ? null : Double.valueOf(l.gasLeftLeastKg()));
+        Json.number(o, "gasLeftMostKg", over || !read ? null : Double.valueOf(l.gasLeftMostKg()));
         why(
                 o,
                 "gasLeftWhy",
                 Double.isNaN(l.gasLeftKg())
                         ? "add supply.cylinder.capacity and fill"
-                        : over
-                                ? "more was used than the cylinders held; in the log's notes column, in the row where one was changed, write: new cylinder"
-                                : "");
+                        : !read
+                                ? "cells of the gas column are not read"
+                                : over
+                                        ? "more was used than the cylinders held; in the log's notes column, in the row where one was changed, write: new cylinder"
+                                        : "");
         if (l.refilled() >= 0) {
             o.put("refilledInRecord", l.refilled());
         }

@@ -240,6 +240,16 @@ final class ResultLines {
     private static String gas(RecordResult x) {
         GasUse g = x.gas();
         String kg = n(g.kg(), 2) + " kg";
+        if (x.gasUnread() > 0) {
+            return "not known: "
+                    + (x.gasUnread() == 1
+                            ? "1 cell of the gas column is not read"
+                            : x.gasUnread() + " cells of the gas column are not read")
+                    + (x.gasLogged() && g.kg() > 0
+                            ? "; the others alone make " + kg
+                            : x.gasLogged() ? "" : "; by the plan it would be " + kg)
+                    + ". Times in an atmosphere above are not known either";
+        }
         return kg
                 + (g.open()
                         ? ", between " + n(g.leastKg(), 2) + " and " + n(g.mostKg(), 2)

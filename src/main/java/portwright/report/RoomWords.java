@@ -34,7 +34,9 @@ final class RoomWords {
         RoomReview.Co co = room.co().value();
         List<ReportLine> out = new ArrayList<>();
         out.add(new ReportLine("CO over time", "no wind: " + course(co, co.calm())));
-        out.add(new ReportLine("", "stated wind: " + course(co, co.stated())));
+        if (review.design().room().wind() != null) {
+            out.add(new ReportLine("", "stated wind: " + course(co, co.stated())));
+        }
         out.add(
                 new ReportLine(
                         "",

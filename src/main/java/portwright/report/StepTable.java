@@ -6,8 +6,11 @@ import portwright.calc.firing.Ending;
 import portwright.calc.firing.FiringRun;
 import portwright.model.FiringStep;
 import portwright.review.StepRow;
+import portwright.units.BothSystems;
 import portwright.units.Format;
 import portwright.units.Inches;
+import portwright.units.Kind;
+import portwright.units.Quantity;
 
 /** The steps of a forecast in two tables of a terminal's width: heat and time, then plate and fire. */
 final class StepTable {
@@ -16,6 +19,8 @@ final class StepTable {
 
     /** Least width of the plate's column where inches stand in it. */
     private static final int LEAST_PLATE = 25;
+
+    private static final double LB_KG = Quantity.parse("1 lb", Kind.MASS).si();
 
     private StepTable() {}
 
@@ -28,22 +33,20 @@ final class StepTable {
      * @param inch whether the plate is told in inches, too
      */
     static void write(StringBuilder b, List<StepRow> rows, List<FiringStep> steps, FiringRun run, boolean inch) {
-        b.append(f(HEAT, "step", "to", "heat", "start", "end", "hours", "climb", "kWh", "gas kg"));
+        b.append(f(HEAT, "step", "to", "heat", "start", "end", "hours", "climb", "kWh", inch ? "gas lb" : "gas kg"));
         for (StepRow r : rows) {
-            run.before(r.index())
-                    .ifPresent(
-                            s -> b.append("     ").append(HeatWords.minutes(s)).append('\n'));
+            run.before(r.index()).ifPresent(s -> remark(b, told(HeatWords.minutes(s), inch)));
             b.append(f(
                     HEAT,
                     r.index() + 1,
                     r.goal(),
                     r.heat(),
-                    n(r.startC(), 0),
-                    n(r.endC(), 0),
+                    n(inch ? r.startC() * 1.8 + 32 : r.startC(), 0),
+                    n(inch ? r.endC() * 1.8 + 32 : r.endC(), 0),
                     f("%.2f", r.hours()),
-                    n(r.climbKPerH(), 0),
+                    n(r.climbKPerH() * (inch ? 1.8 : 1), 0),
                     f("%.1f", r.electricKwh()),
-                    r.gasKg() > 0 ? f("%.2f", r.gasKg()) : "-"));
+                    r.gasKg() > 0 ? f("%.2f", r.gasKg() / (inch ? LB_KG : 1)) : "-"));
             FiringStep step = steps.get(r.index());
             if (step.elementShare() != null && r.electricKwh() > 0) {
                 b.append("     elements on ")
@@ -62,27 +65,27 @@ final class StepTable {
                 remark(b, StepRemarks.falls(r));
             }
             if (r.sags()) {
-                b.append("     ")
-                        .append(r.lacks("the " + n(r.holdC(), 0) + " °C that it was to hold"))
-                        .append('\n');
+                remark(b, told(r.lacks("the " + n(r.holdC(), 0) + " °C that it was to hold"), inch));
             }
             if (r.ending() != Ending.REACHED && !r.sags()) {
-                b.append("     NOT REACHED: ")
-                        .append(r.ending().words())
-                        .append(" at ")
-                        .append(n(r.endC(), 0))
-                        .append(" °C, before ")
-                        .append(r.goal())
-                        .append('\n');
+                remark(
+                        b,
+                        told("NOT REACHED: " + r.ending().words() + " at " + n(r.endC(), 0) + " °C, before ", inch)
+                                + r.goal());
             }
         }
         if (rows.size() < steps.size()) {
             b.append("Later steps are not begun.\n");
         }
-        b.append("Temperatures in °C, climb in °C/h at the end of the step.\n");
+        String sign = inch ? "°F" : "°C";
+        b.append("Temperatures in " + sign + ", climb in " + sign + "/h at the end of the step.\n");
         if (rows.stream().anyMatch(r -> r.damperOpen() != null)) {
             fire(b, rows, inch);
         }
+    }
+
+    private static String told(String words, boolean inch) {
+        return inch ? BothSystems.words(words) : words;
     }
 
     private static void remark(StringBuilder b, String words) {
@@ -118,17 +121,24 @@ final class StepTable {
         if (rows.stream().anyMatch(r -> r.lambda() != null)) {
             ForecastText.para(
                     b,
-                    "Lambda: air over the air that burns all the gas; under 1 the fire reduces. Forecast at the step's end with the plate set once, for the middle of its climb ("
-                            + String.join(
-                                    ", ",
-                                    rows.stream()
-                                            .filter(r -> r.lambda() != null)
-                                            .map(r -> "step " + (r.index() + 1) + ": "
-                                                    + (r.travelMm() == null ? "" : n(r.travelMm(), 0) + " mm, ")
-                                                    + n(r.damperOpen() * 100, 0) + " %")
-                                            .toList())
-                            + " open): there a climbing step burns richer than asked. In brackets 5 to 95 %.");
+                    "Lambda: air over the air that burns all the gas; under 1 the fire reduces. At the step's end with the plate as it is to stand there. In brackets 5 to 95 %.");
+            ForecastText.para(b, setOnce(rows));
         }
+    }
+
+    /** How the plate stands in the sums of the forecast, and what burns then. */
+    private static String setOnce(List<StepRow> rows) {
+        return "Hours, gas and CO in the room are reckoned with the plate set once, for the middle of its climb ("
+                + String.join(
+                        ", ",
+                        rows.stream()
+                                .filter(r -> r.lambda() != null)
+                                .map(r -> "step " + (r.index() + 1) + ": "
+                                        + (r.travelMm() == null ? "" : n(r.travelMm(), 0) + " mm, ")
+                                        + n(r.damperOpen() * 100, 0) + " % open, lambda " + n(r.lambda(), 2)
+                                        + " at its end")
+                                .toList())
+                + "): left alone there a climbing step burns richer than asked.";
     }
 
     private static String plate(StepRow r, boolean inch) {
@@ -148,11 +158,21 @@ final class StepTable {
     }
 
     private static String lambda(StepRow r) {
-        return n(r.lambda(), 2) + " (" + dash(r.lambdaLow(), 2) + " to " + dash(r.lambdaHigh(), 2) + ")";
+        StepRow.AtPlate p = r.atPlateEnd();
+        return p == null
+                ? band(r.lambda(), r.lambdaLow(), r.lambdaHigh(), 2)
+                : band(p.lambda(), p.lambdaLow(), p.lambdaHigh(), 2);
     }
 
     private static String co(StepRow r) {
-        return dash(r.coPct(), 1) + " (" + dash(r.coLowPct(), 1) + " to " + dash(r.coHighPct(), 1) + ")";
+        StepRow.AtPlate p = r.atPlateEnd();
+        return p == null
+                ? band(r.coPct(), r.coLowPct(), r.coHighPct(), 1)
+                : band(p.coPct(), p.coLowPct(), p.coHighPct(), 1);
+    }
+
+    private static String band(Double middle, Double low, Double high, int decimals) {
+        return dash(middle, decimals) + " (" + dash(low, decimals) + " to " + dash(high, decimals) + ")";
     }
 
     private static String dash(Double v, int decimals) {

@@ -2,7 +2,6 @@ package portwright.report;
 
 import portwright.check.CheckResult;
 import portwright.check.Forbids;
-import portwright.check.NotChecked;
 import portwright.check.Verdict;
 
 /** A verdict in words, the same wherever it is told as text; it never calms about what was not checked. */
@@ -23,15 +22,7 @@ public final class VerdictLine {
         return switch (v) {
             case STOP -> "STOP. " + stop + ": " + count(r.stops(purpose), "stop") + ".";
             case INCOMPLETE ->
-                "INCOMPLETE. No stop found, but "
-                        + count(
-                                r.notChecked().stream()
-                                        .filter(n -> n.forbids() == purpose)
-                                        .map(NotChecked::rule)
-                                        .distinct()
-                                        .count(),
-                                "rule")
-                        + " could not be checked.";
+                "INCOMPLETE. No stop found, but " + count(r.unchecked(purpose), "rule") + " could not be checked.";
             case CAUTION, CLEAR ->
                 "no stop, "
                         + (r.cautions(purpose) == 0 ? "no caution" : count(r.cautions(purpose), "caution"))
@@ -41,7 +32,8 @@ public final class VerdictLine {
         };
     }
 
-    private static String count(long n, String word) {
+    /** {@code 1 stop}, {@code 2 stops}. */
+    public static String count(long n, String word) {
         return n + " " + word + (n == 1 ? "" : "s");
     }
 }

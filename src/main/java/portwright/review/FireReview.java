@@ -164,6 +164,13 @@ public final class FireReview {
         return state(kelvin, open).lambda();
     }
 
+    /** The 5 % end of lambda with all gas; null without gas, when an inlet spills, and where there is none. */
+    public Double lambdaLow(double kelvin, double open) {
+        return lambda(kelvin, open).isEmpty()
+                ? null
+                : band(kelvin, open).lambda().low();
+    }
+
     /** Fire with all gas. */
     public FireState state(double kelvin, double open) {
         return state(kelvin, open, 1);

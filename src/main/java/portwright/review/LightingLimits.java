@@ -1,6 +1,7 @@
 package portwright.review;
 
 import java.util.Map;
+import java.util.Optional;
 import portwright.calc.firing.OpenSpell;
 import portwright.data.SafetyNumber;
 import portwright.model.Design;
@@ -17,6 +18,9 @@ import portwright.units.Celsius;
  * @param airMinutes how long ports stand open and plate off before gas is lit, first or again, whole minutes
  */
 public record LightingLimits(double floorC, double meterC, long airMinutes) {
+    /** A temperature typed in another scale is at the limit, °C. */
+    private static final double LEAST_UNDER = 1e-6;
+
     private static final String ON = "gas-on-temperature";
     private static final String OFF = "gas-off-temperature";
 
@@ -48,6 +52,15 @@ public record LightingLimits(double floorC, double meterC, long airMinutes) {
     /** The reading in both scales. */
     public String meterWords() {
         return BothSystems.told(meterC, 0, "°C");
+    }
+
+    /** What forbids gas in a chamber of so many °C, as the rule {@value #ON} and in words; empty where gas may burn. */
+    public static Optional<String> tooCold(Design design, double chamberC) {
+        double meter = meter(design);
+        return chamberC < meter - LEAST_UNDER
+                ? Optional.of("Gas must not burn at " + BothSystems.told(chamberC, 0, "°C") + ", under "
+                        + BothSystems.told(meter, 0, "°C") + " on the meter.")
+                : Optional.empty();
     }
 
     /** How long gas burns clean with the plate off after lighting, whole minutes. */

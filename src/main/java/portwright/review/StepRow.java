@@ -2,6 +2,7 @@ package portwright.review;
 
 import static portwright.units.Celsius.ZERO_C;
 
+import java.util.OptionalDouble;
 import portwright.calc.combustion.AtmosphereLevel;
 import portwright.calc.draft.FireBand;
 import portwright.calc.firing.Ending;
@@ -31,12 +32,13 @@ import portwright.model.Heat;
  * @param plate how the plate is set, in the words of the card: travel in mm from start to end of the step, or off, plugged, by flame
  * @param plateStartMm travel at the start; null unless it is set to one
  * @param plateEndMm travel at the end
- * @param lambda at its end, middle value; null without gas
+ * @param lambda at its end, middle value, with the plate left where the forecast reckons it; null without gas
  * @param lambdaLow 5 %
  * @param lambdaHigh 95 %
  * @param coPct CO in dry gas, middle value; null where the gas is too rich for a figure
  * @param coLowPct 5 %
  * @param coHighPct 95 %
+ * @param atPlateEnd the fire at its end with the plate where {@code plateEndMm} says; null unless the plate is set for a level
  * @param atmosphere level asked for; null for none
  * @param reached whether it ends at its goal: a hold no more than 10 °C under what it is to hold
  * @param stalled the climb ended before the goal
@@ -68,6 +70,7 @@ public record StepRow(
         Double coPct,
         Double coLowPct,
         Double coHighPct,
+        AtPlate atPlateEnd,
         String atmosphere,
         boolean reached,
         boolean stalled,
@@ -76,6 +79,36 @@ public record StepRow(
         boolean coneDownBefore,
         Double askedClimbKPerH,
         Double askedFallKPerH) {
+    /**
+     * The fire with the plate moved as card and table have it.
+     *
+     * @param lambda middle value
+     * @param lambdaLow 5 %
+     * @param lambdaHigh 95 %
+     * @param coPct CO in dry gas, middle value
+     * @param coLowPct 5 %
+     * @param coHighPct 95 %
+     */
+    public record AtPlate(
+            Double lambda, Double lambdaLow, Double lambdaHigh, Double coPct, Double coLowPct, Double coHighPct) {
+        static AtPlate of(StepPlate plate, double kelvin, FireReview fire) {
+            LevelSetting level = fire.level(AtmosphereLevel.named(plate.level()), kelvin);
+            return level.reachable() ? of(kelvin, level.openMid(), fire) : null;
+        }
+
+        private static AtPlate of(double kelvin, double open, FireReview fire) {
+            FireBand band = fire.band(kelvin, open);
+            OptionalDouble lambda = fire.lambda(kelvin, open);
+            return new AtPlate(
+                    lambda.isPresent() ? Double.valueOf(lambda.getAsDouble()) : null,
+                    band.lambda().low(),
+                    band.lambda().high(),
+                    shownCo(fire, kelvin, open),
+                    percent(band.coDry().low()),
+                    percent(band.coDry().high()));
+        }
+    }
+
     /** A hold that ends so much lower, and a fall over so much, is told, a hold in a forecast as in a record, °C. */
     static final double SAGS_C = StepRecord.SAGS_K;
     /** So far from the rate that a climb or a fall is asked at is told (own judgement), share of it. */
@@ -148,14 +181,12 @@ public record StepRow(
                 gas && open && r.last().lambda() > 0 ? r.last().lambda() : null,
                 band == null ? null : band.lambda().low(),
                 band == null ? null : band.lambda().high(),
-                band == null
-                        ? null
-                        : fire.state(r.endK(), r.damperShare())
-                                .shown()
-                                .map(p -> percent(p.dryCo()))
-                                .orElse(null),
+                band == null ? null : shownCo(fire, r.endK(), r.damperShare()),
                 band == null ? null : percent(band.coDry().low()),
                 band == null ? null : percent(band.coDry().high()),
+                gas && plate.stand() == StepPlate.Stand.SET && plate.level() != null
+                        ? AtPlate.of(plate, r.endK(), fire)
+                        : null,
                 typed.atmosphere() == null
                         ? null
                         : AtmosphereLevel.named(typed.atmosphere().id()).id(),
@@ -166,6 +197,10 @@ public record StepRow(
                 r.coneDownBefore(),
                 askedClimb(r, typed),
                 askedFall(r));
+    }
+
+    private static Double shownCo(FireReview fire, double kelvin, double open) {
+        return fire.state(kelvin, open).shown().map(p -> percent(p.dryCo())).orElse(null);
     }
 
     private static Double askedClimb(StepResult r, FiringStep typed) {

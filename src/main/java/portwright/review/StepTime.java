@@ -130,9 +130,12 @@ public record StepTime(
                 .map(Cone::name);
     }
 
-    /** A step's cone in words; says where its climb is one that the chart has no temperature for. */
+    /** A step's cone in words with the rate that its temperature is reckoned at, for a slower climb brings it down sooner; says where its climb is one that the chart has no temperature for. */
     static String coneWords(FiringStep s) {
-        return "cone " + s.cone() + (beyondChart(s) ? ", faster than the cone chart's 150 °C/h" : "");
+        return "cone " + s.cone()
+                + (beyondChart(s)
+                        ? ", faster than the cone chart's 150 °C/h"
+                        : s.rate() == null ? "" : " at " + s.rate().typed() + " as asked");
     }
 
     /** Whether a step asks for a cone at a rate beyond the cone chart's fastest. */

@@ -66,7 +66,7 @@ final class FirstNotes {
             how.add(leftOut + " more holes: last sheets");
         }
         if (rows.stream().anyMatch(r -> !r.wall())) {
-            how.add("left: straight batten held against the leftmost corner or side");
+            how.add("left: straight batten held outside against the leftmost corner or side");
             how.add("back: another against the backmost, square to it");
             how.add("bearing clockwise from the BACK, all seen from above"
                     + (job.views().stream().anyMatch(v -> v.face().mirrored())

@@ -60,6 +60,13 @@ public final class HoleSchedule {
             return fromOtherMm + kiln.thickness(On.FLOOR);
         }
 
+        /** The two edges that its place is measured from, and the side that they are seen from: read from another face it lies off by the brick. */
+        String measuredFrom() {
+            return wall()
+                    ? "inside left corner of " + part + " and chamber floor, seen from inside"
+                    : "outer left and outer back edge of the " + part + ", seen from above";
+        }
+
         /** The line in words, inches beside millimetres where the design has them. */
         String words(UnitSystem units) {
             StringBuilder b = new StringBuilder();
@@ -132,7 +139,7 @@ public final class HoleSchedule {
         SheetBook.refuseExport(result, kiln);
         String before = quote((Unproven.sentence(result) + " " + BEFORE).strip());
         StringBuilder b = new StringBuilder(
-                "no,hole,role,part,diameter_mm,saw,saw_mm,metal_hole_mm,from_left_mm,from_back_or_floor_mm,radius_mm,bearing_deg,before_drilling\n");
+                "no,hole,role,part,diameter_mm,saw,saw_mm,metal_hole_mm,from_left_mm,from_back_or_floor_mm,measured_from,radius_mm,bearing_deg,before_drilling\n");
         for (Row r : of(kiln)) {
             Hole h = r.note.hole();
             b.append(String.join(
@@ -147,6 +154,7 @@ public final class HoleSchedule {
                             mm(r.note.metalMm()),
                             mm(r.fromLeftMm),
                             mm(r.fromOtherMm),
+                            quote(r.measuredFrom()),
                             mm(r.radiusMm),
                             number(r.bearingDeg, BEARING_DECIMALS),
                             before))

@@ -31,6 +31,8 @@ public final class BothSystems {
                     + ") to |between (?<low>" + NUMBER + ") and ))?(?<last>" + NUMBER
                     + ") (?<unit>mm²|cm²|mm|m|L|kg|°C|kW)(?<hour>/h)?(?![\\w²³/·^-])(?! \\()");
 
+    private static final Pattern FLOW = Pattern.compile("(?<![\\w.,])(" + GROUPED + ") m³/h(?! \\()");
+
     private static final Pattern PAIR = Pattern.compile(
             "(?<![\\w.#/−-])(?<!\\d )(?<lead>between )?(?<metric>−?(?:" + NUMBER
                     + " (?:to|and) )?" + GROUPED
@@ -45,6 +47,16 @@ public final class BothSystems {
     public static String words(String metric) {
         Matcher m = FIGURE.matcher(metric);
         return m.replaceAll(f -> Matcher.quoteReplacement(f.group() + twin(m)));
+    }
+
+    /** The sentence with cubic feet a minute in brackets behind every flow of air in m³/h. */
+    public static String flows(String metric) {
+        return FLOW.matcher(metric).replaceAll(f -> {
+            double m3PerH = Double.parseDouble(f.group(1).replace(" ", ""));
+            double base = m3PerH * UnitTable.find(Kind.FLOW, "m3/h").factor();
+            return Matcher.quoteReplacement(f.group() + " ("
+                    + Format.figures(base / UnitTable.find(Kind.FLOW, "cfm").factor()) + " cfm)");
+        });
     }
 
     /**

@@ -15,6 +15,25 @@ public final class Format {
         return d.signum() == 0 ? "0" : d.toPlainString();
     }
 
+    /** A number for people: three figures, thousands apart from five digits on, a minus sign as in print. */
+    public static String figures(double v) {
+        if (v < 0) {
+            return "−" + figures(-v);
+        }
+        if (v == 0) {
+            return "0";
+        }
+        double size = Math.pow(10, Math.floor(Math.log10(v)) - 2);
+        double rounded = v >= 1000 ? Math.round(v / size) * size : v;
+        String plain = plain(rounded, (int) Math.max(0, Math.min(6, -Math.floor(Math.log10(v)) + 2)));
+        int dot = plain.indexOf('.') < 0 ? plain.length() : plain.indexOf('.');
+        StringBuilder b = new StringBuilder(plain);
+        for (int i = dot - 3; i > 0 && dot > 4; i -= 3) {
+            b.insert(i, ' ');
+        }
+        return b.toString();
+    }
+
     /** One decimal, always shown. */
     public static String tenths(double value) {
         String s = plain(value, 1);

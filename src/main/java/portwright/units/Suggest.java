@@ -62,6 +62,10 @@ final class Suggest {
         if (kind == Kind.POWER && spelling.matches("(?i)(V|A|volts?|amps?|amperes?)\\b.*")) {
             return begin + ": " + Plate.words(number + " " + spelling);
         }
+        if (kind == Kind.FLOW && spelling.matches("(?i)(/ ?h(r|our)?|1/h|ach|(air )?changes?( .*|/.*)?)")) {
+            return begin
+                    + ": air changes an hour are no volume flow. Multiply them by the room's volume: 0.5 changes an hour of 60 m3 are \"30 m3/h\".";
+        }
         List<Unit> elsewhere = UnitTable.anywhere(spelling);
         if (!elsewhere.isEmpty()) {
             return begin + " is " + article(elsewhere.get(0).kind()) + "; " + article(kind) + " is wanted here. Write "

@@ -79,8 +79,9 @@ class BurnCommandTest {
 
     @Test
     void coolChamberIsFormal() throws Exception {
-        assertThat(run("burn", DESIGN, "--at", "600 °C", "--json")).isZero();
+        assertThat(run("burn", DESIGN, "--at", "600 °C", "--json")).isEqualTo(1);
         JsonNode o = new ObjectMapper().readTree(out.toString()).get(0);
+        assertThat(o.get("stops").get(0).asText()).startsWith("gas-on-temperature: Gas must not burn at 600 °C");
         assertThat(o.get("formal").asBoolean()).isTrue();
         assertThat(o.get("coPctDry").isNull()).isTrue();
         assertThat(o.get("lambda").isNumber()).isTrue();

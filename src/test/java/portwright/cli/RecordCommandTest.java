@@ -67,7 +67,7 @@ class RecordCommandTest {
     void oneDesignStandsLast() {
         assertThat(run("record", "--help")).isZero();
         assertThat(out.toString().replaceAll("\\s+", ""))
-                .contains("LOG.csv...DESIGNLogged")
+                .contains("LOG...DESIGNLogged")
                 .doesNotContain("DESIGN...");
         assertThat(run("record", log, design, log, design)).isEqualTo(Cli.MISUSE);
         assertThat(err.toString()).contains("kiln.json: a design file stands before a log", "one design last");

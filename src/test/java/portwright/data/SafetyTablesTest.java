@@ -78,6 +78,8 @@ class SafetyTablesTest {
         assertThatThrownBy(() -> SafetyNumber.named("x")).hasMessageContaining("no number");
         assertThat(CoEffect.at(199)).isEmpty();
         assertThat(CoEffect.at(900).orElseThrow().effect()).contains("possible death in 2 h");
+        assertThat(CoEffect.over(2680).orElseThrow().ppm()).isEqualTo(3200);
+        assertThat(CoEffect.over(12800)).isEmpty();
         assertThat(CylinderSize.all()).hasSize(5);
     }
 }

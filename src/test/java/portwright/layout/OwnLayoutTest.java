@@ -7,6 +7,8 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import portwright.TestKiln;
 import portwright.file.Starters;
+import portwright.review.FireReview;
+import portwright.review.Review;
 
 /** What a proposal is told to gain or give up against the layout that the design has. */
 class OwnLayoutTest {
@@ -41,14 +43,17 @@ class OwnLayoutTest {
                 .isEmpty();
     }
 
-    /** A starter has no stop, and its air is that which a proposal of the same holes would be told to have. */
+    /** A starter has no stop, and its air is the 5 % end that burn tells with the damper open. */
     @Test
     void aStarterIsWeighedAsItsProposals() {
         var d = Starters.find("octagon-17").orElseThrow().read().design();
         OwnLayout own = Proposer.own(d).orElseThrow();
-        Wishes w = StarterProposalsTest.ownHoles(d);
+        FireReview fire = Review.of(d).fire();
         assertThat(own.passes()).isTrue();
-        assertThat(own.lambdaLow()).isEqualTo(new Fire(d).lambdaLow(w.inlets(), w.inletMm(), w.flues(), w.flueMm()));
+        assertThat(own.lambdaLow())
+                .isEqualTo(Math.min(
+                        fire.band(fire.top().getAsDouble(), 1).lambda().low(),
+                        fire.band(fire.gasOn().getAsDouble(), 1).lambda().low()));
     }
 
     @Test

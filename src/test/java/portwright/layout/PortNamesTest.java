@@ -21,13 +21,13 @@ class PortNamesTest {
                 TestKiln.of(new PlanShape.RectanglePlan(TestKiln.mm(500), TestKiln.mm(500), TestKiln.deg(0)))
                         .build());
         double right = Math.signum(kiln.panel(1).point(200, 0, 0).x());
-        assertThat(PortNames.truer(kiln, List.of(inWall("inlet back right", 0))))
+        assertThat(PortNames.truer(kiln, null, List.of(inWall("inlet back right", 0))))
                 .containsEntry("inlet back right", "inlet back");
-        assertThat(PortNames.truer(kiln, List.of(inWall("inlet back right", 230 * right))))
+        assertThat(PortNames.truer(kiln, null, List.of(inWall("inlet back right", 230 * right))))
                 .isEmpty();
-        assertThat(PortNames.truer(kiln, List.of(inWall("inlet back right", -230 * right))))
+        assertThat(PortNames.truer(kiln, null, List.of(inWall("inlet back right", -230 * right))))
                 .containsEntry("inlet back right", "inlet back left");
-        assertThat(PortNames.truer(kiln, List.of(inWall("inlet A", 0)))).isEmpty();
+        assertThat(PortNames.truer(kiln, null, List.of(inWall("inlet A", 0)))).isEmpty();
     }
 
     private static Port inWall(String name, double u) {

@@ -43,6 +43,21 @@ class PlaceNameTest {
                 .isEqualTo(told);
     }
 
+    /** Clockwise from the back by 22.5° a name of one side ends and the next begins, where a hole was laid anew. */
+    @Test
+    void aMovedHoleIsNamedByTheNearestSideAlone() {
+        assertThat(PlaceName.tells("inlet back right", Role.INLET, On.FLOOR, Math.toRadians(90), true))
+                .isFalse();
+        assertThat(PlaceName.tells("inlet back right", Role.INLET, On.FLOOR, Math.toRadians(90), false))
+                .isTrue();
+        assertThat(PlaceName.nearest(Role.INLET, On.FLOOR, Math.toRadians(206), n -> false))
+                .isEqualTo("inlet front left");
+        assertThat(PlaceName.tells("my best hole", Role.INLET, On.FLOOR, 0, true))
+                .isTrue();
+        assertThat(PlaceName.nearest(Role.INLET, On.FLOOR, Double.NaN, n -> false))
+                .isEqualTo("inlet A");
+    }
+
     @Test
     void aNameThatIsTakenIsNotGivenTwice() {
         Set<String> taken = Set.of("inlet back", "inlet back right", "inlet back left");

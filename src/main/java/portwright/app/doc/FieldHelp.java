@@ -101,7 +101,7 @@ public final class FieldHelp {
                     "burntAtFlue", "Share of the CO that burns in the flame at the flue; 0 unless you can prove more."),
             Map.entry(
                     "infiltration",
-                    "Air that gets into the closed room through cracks; leave it empty unless it was measured."),
+                    "Air that gets into the closed room through cracks: its changes an hour times its volume. Leave it empty unless it was measured."),
             Map.entry("joinedVolume", "Volume of the rooms that openings lead to."),
             Map.entry("gasAlarm", "A gas alarm near the floor: bottled gas sinks."),
             Map.entry(

@@ -36,7 +36,8 @@ public final class ProposalWords {
             out.add("Beside the holes you have: " + room(p.margin(), own.margin()) + air(p.lambdaLow(), own.lambdaLow())
                     + ".");
         } else if (p.lambdaLow() != null) {
-            out.add("Air with open flues and all gas: lambda " + Format.plain(p.lambdaLow(), 2) + " at least.");
+            out.add("Air with open flues and all gas: lambda has its low end (5 %) at " + Format.plain(p.lambdaLow(), 2)
+                    + ".");
         }
         return out;
     }
@@ -71,7 +72,7 @@ public final class ProposalWords {
         if (Math.abs(now - own) < ALIKE) {
             return ", as much air";
         }
-        return (now > own ? ", more air to spare" : ", less air to spare") + " (lambda " + Format.plain(now, 2)
-                + " at least, yours " + Format.plain(own, 2) + ")";
+        return (now > own ? ", more air to spare" : ", less air to spare") + " (low end of lambda "
+                + Format.plain(now, 2) + ", yours " + Format.plain(own, 2) + ")";
     }
 }

@@ -64,7 +64,7 @@ public record VerdictWords(Verdict sign, String count, String forbids) {
             return new VerdictWords(Verdict.STOP, stops + (stops == 1 ? " stop" : " stops"), what);
         }
         if (r.drilling() == Verdict.INCOMPLETE || r.lighting() == Verdict.INCOMPLETE) {
-            long n = r.notChecked().stream().map(x -> x.rule()).distinct().count();
+            long n = r.unchecked();
             String what =
                     r.drilling() == Verdict.INCOMPLETE ? NOT_PROVEN : "no stop for drilling; lighting not proven yet";
             return new VerdictWords(Verdict.INCOMPLETE, n + " not checked", what);

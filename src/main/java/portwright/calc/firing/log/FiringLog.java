@@ -84,6 +84,11 @@ public record FiringLog(
                         r.line()));
     }
 
+    /** Cells of the gas column in which something stands that is not understood. */
+    public int gasUnread() {
+        return (int) faults.stream().filter(LogFault::gas).count();
+    }
+
     /** Lines of the file of which something is used. */
     public long linesUsed() {
         return rows.stream().mapToInt(LogRow::line).distinct().count();

@@ -14,6 +14,7 @@ import portwright.calc.combustion.AtmosphereLevel;
  * @param reductionHours in light reduction or richer since the last oxidising firing; gas burnt in an atmosphere that is not known counts
  * @param neutralHours in a neutral atmosphere in that time: it takes no oxide off the elements and renews none, so it counts for neither
  * @param notTold records that say nothing of gas and by their pace are another firing, or one that fits no gas better: they may have been oxidising and count for neither
+ * @param gasUnread records with cells of the gas column that are not read: gas, reduction and what is left are then not known
  * @param byPlan records with gas and without a damper column: their atmosphere is the plan's
  * @param oxidisedSince whether an oxidising firing is among the records
  * @param gasUsed in all records, with its range
@@ -36,6 +37,7 @@ public record Ledger(
         double reductionHours,
         double neutralHours,
         List<Integer> notTold,
+        List<Integer> gasUnread,
         List<Integer> byPlan,
         boolean oxidisedSince,
         GasUse gasUsed,
@@ -89,6 +91,7 @@ public record Ledger(
         List<Integer> stopped = new ArrayList<>();
         List<Integer> notKept = new ArrayList<>();
         List<Integer> byPlan = new ArrayList<>();
+        List<Integer> unread = new ArrayList<>();
         double most = 0;
         List<Integer> notRead = order.counted().stream()
                 .filter(i -> records.get(i).scaleDoubted())
@@ -120,6 +123,9 @@ public record Ledger(
                 notTold.add(i);
                 open = true;
                 // one that ends early and says nothing of gas may be the first part of a reduction
+            } else if (r.gasUnread() > 0) {
+                unread.add(i);
+                open = true;
             } else if (hours + between == 0
                     && r.topK() >= OXIDISING_K
                     && (r.reached() || r.gasLogged() || r.own() != null)) {
@@ -182,8 +188,8 @@ public record Ledger(
             due.add(Due.THERMOCOUPLE);
         }
         return new Ledger(
-                order, notRead, stopped, notKept, reduction, neutral, notTold, byPlan, oxidised, used, left, refilled,
-                shares, elements, trend, offset, cones, broken, due);
+                order, notRead, stopped, notKept, reduction, neutral, notTold, unread, byPlan, oxidised, used, left,
+                refilled, shares, elements, trend, offset, cones, broken, due);
     }
 
     /** What is likely to be left, kg; NaN without a cylinder; negative: more was burnt than was there, so one was changed without a note. */

@@ -7,4 +7,12 @@ package portwright.calc.firing.log;
  * @param skipped true when the whole row is left out, false when only one cell is
  * @param reason what is wrong and what to write instead
  */
-public record LogFault(int line, boolean skipped, String reason) {}
+public record LogFault(int line, boolean skipped, String reason) {
+    /** How the reason of a cell of the gas column begins. */
+    static final String GAS = "gas pressure";
+
+    /** Whether it is a cell of the gas column. */
+    boolean gas() {
+        return !skipped && reason.startsWith(GAS);
+    }
+}

@@ -289,7 +289,7 @@ public final class LogParser {
             faults.add(new LogFault(
                     line,
                     false,
-                    "gas pressure \"" + text + "\" is not understood; name the column gas inH2O or gas mbar"));
+                    LogFault.GAS + " \"" + text + "\" is not understood; name the column gas inH2O or gas mbar"));
             return null;
         }
         return pa;

@@ -36,6 +36,7 @@ import portwright.calc.firing.Step;
  * @param ledGasS seconds with gas in which a controller led the elements and had power to spare for all that is known
  * @param atmosphereBandS least and most seconds in each atmosphere with a tenth more or less air at the damper and what the gas is known to
  * @param gasDoubted whether the log says nothing of gas and fits a firing by electricity alone better than the plan's gas
+ * @param gasUnread cells of the gas column that are not read: what is told of gas is then not known
  * @param own the firing of another plan that it is; null for one of the design's plan. Of another there are no steps, and no finding of power
  */
 public record RecordResult(
@@ -64,7 +65,8 @@ public record RecordResult(
         List<Gap> turned,
         double ledGasS,
         Map<AtmosphereLevel, double[]> atmosphereBandS,
-        boolean gasDoubted) {
+        boolean gasDoubted,
+        int gasUnread) {
     private static final int BAND_PARTS = 4;
     private static final double GAS_SCALE_KNOWN = 0.08;
     private static final double STAND_K_PER_S = 5 / 3600.0;
@@ -122,7 +124,8 @@ public record RecordResult(
                 f.turned.spans(),
                 ledGas(f),
                 band(f),
-                GasDoubt.of(f));
+                GasDoubt.of(f),
+                c.log().gasUnread());
     }
 
     /** Time with gas in which a controller leads the elements and nothing says that they are all on, s. */
@@ -202,7 +205,8 @@ public record RecordResult(
                 List.of(),
                 0,
                 Map.of(),
-                false);
+                false,
+                f.c.log().gasUnread());
     }
 
     /** Whether a reading lies where no kiln of brick goes: nothing is counted as reached by it, unless cones stand beside it. */

@@ -83,8 +83,11 @@ public final class RoomCoRule implements Rule {
                 + Say.n(co.shareInRoom() * 100) + " % stays in the room (led outdoors "
                 + Say.n(co.ledShare() * 100) + " %" + byHood(room, co) + stated(review, co) + ", burnt at the flue "
                 + Say.n(co.burntShare() * 100) + " %)";
-        String levels = " The room reaches " + Say.n(calm) + " ppm with no wind ("
-                + Say.n(co.stated().peakPpm()) + " ppm with the stated wind), " + Say.n(eight)
+        String levels = " The room reaches " + Say.n(calm) + " ppm with no wind"
+                + (review.design().room().wind() == null
+                        ? ""
+                        : " (" + Say.n(co.stated().peakPpm()) + " ppm with the stated wind)")
+                + ", " + Say.n(eight)
                 + " ppm over 8 h, the air counted through " + Say.n(SafetyNumber.value("mixing-factor"))
                 + " (mixing factor: a room is not stirred evenly).";
         if (Say.over(calm, EVERYBODY_OUT_PPM)) {

@@ -83,21 +83,7 @@ final class Say {
 
     /** A number for people: three figures, thousands apart from five digits on, a minus sign as in print. */
     static String n(double v) {
-        if (v < 0) {
-            return "−" + n(-v);
-        }
-        if (v == 0) {
-            return "0";
-        }
-        double size = Math.pow(10, Math.floor(Math.log10(v)) - 2);
-        double rounded = v >= 1000 ? Math.round(v / size) * size : v;
-        String plain = Format.plain(rounded, (int) Math.max(0, Math.min(6, -Math.floor(Math.log10(v)) + 2)));
-        int dot = plain.indexOf('.') < 0 ? plain.length() : plain.indexOf('.');
-        StringBuilder b = new StringBuilder(plain);
-        for (int i = dot - 3; i > 0 && dot > 4; i -= 3) {
-            b.insert(i, ' ');
-        }
-        return b.toString();
+        return Format.figures(v);
     }
 
     /** The number with a metric unit, and its inch-pound twin from the number itself: {@code 2.37 kW (8080 Btu/h)}. */

@@ -56,7 +56,8 @@ class BrokenTest {
                         List.of(),
                         0,
                         Map.of(),
-                        false));
+                        false,
+                        0));
     }
 
     private static Broken power(Kind what) {

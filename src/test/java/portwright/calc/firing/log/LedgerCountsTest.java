@@ -60,7 +60,8 @@ class LedgerCountsTest {
                     List.of(),
                     0,
                     Map.of(),
-                    gasDoubted);
+                    gasDoubted,
+                    0);
         }
     }
 

@@ -66,7 +66,8 @@ class LedgerTest {
                 List.of(),
                 0,
                 Map.of(),
-                false);
+                false,
+                0);
     }
 
     /** Full power without gas from 500 to 700 °C; load moves the share by 4 % a standard deviation, voltage by 3 %. */
@@ -197,7 +198,8 @@ class LedgerTest {
                 r.turned(),
                 r.ledGasS(),
                 r.atmosphereBandS(),
-                false);
+                false,
+                0);
     }
 
     /** A failure stays due until a record that would show it is sound, or a note tells that it was mended. */

@@ -79,6 +79,6 @@ class BrickHeatTest {
     void forecastPrintsNoAbsurdEnd() {
         String text = ForecastText.write(Review.of(
                 to("\"to\": \"1200 °C\"").setText("kiln.power", "14 kW").read().design()));
-        assertThat(text).contains("beyond what the brick bears").contains("(class 1230 °C: it fails");
+        assertThat(text).contains("more than the brick bears").contains("(class 1230 °C (2246 °F): it fails");
     }
 }

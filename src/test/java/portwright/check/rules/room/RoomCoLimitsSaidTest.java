@@ -252,7 +252,7 @@ class RoomCoLimitsSaidTest {
         double may = Math.min(eu.minutesTo(100) + 10, eu.minutesTo(300));
         double must = eu.minutesTo(300) + 3;
         assertThat(eu.only().message())
-                .contains(" At 400 ppm: headache and nausea within 1 to 2 h (")
+                .contains(" At 400 ppm already: headache and nausea within 1 to 2 h; at 800 ppm: headache, dizziness")
                 .contains(" A house alarm to EN 50291-1 sounds " + Math.round(may)
                         + " min after the first gas at the earliest, " + Math.round(must)
                         + " min at the latest. The larger");

@@ -286,7 +286,7 @@ class RoomCoSaidTest {
         Asked high = co(String.format(PIPE, "60") + OPENING.formatted("200 cm2"));
         String m = high.with("Over 200 ppm within").message();
         assertThat(m).containsPattern("A house alarm to .* sounds .* after the first gas at the earliest");
-        assertThat(m).containsPattern(" At [0-9 ]+ ppm: ");
+        assertThat(m).containsPattern(" At [0-9 ]+ ppm already: .*; at [0-9 ]+ ppm: ");
     }
 
     /** The fuel-gas code: 50 cubic feet a 1000 Btu/h of gross heat, 1 in² a 4000 (direct) or 2000 (horizontal), 3000 (one), 1000 (to a room). */
