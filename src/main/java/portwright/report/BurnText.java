@@ -1,10 +1,13 @@
 package portwright.report;
 
 import java.util.List;
+import java.util.Map;
 import portwright.calc.draft.DamperCurve;
+import portwright.data.LimitTable;
 import portwright.data.LocalCodes;
 import portwright.model.Design;
 import portwright.model.UnitSystem;
+import portwright.model.UserLimit;
 import portwright.review.BurnState;
 import portwright.review.LevelSetting;
 import portwright.review.PlateSetting;
@@ -32,7 +35,7 @@ public final class BurnText {
         StringBuilder b = new StringBuilder(PlainSigns.shown(design.title())).append("\n");
         boolean inch = design.units() != UnitSystem.METRIC;
         for (int i = 0; i < states.size(); i++) {
-            b.append('\n').append(block(states.get(i)));
+            b.append('\n').append(block(states.get(i), sootFrom(design)));
             stops.get(i).forEach(s -> row(b, "STOP", s));
         }
         if (!levels.isEmpty()) {
@@ -61,7 +64,26 @@ public final class BurnText {
         return b.toString();
     }
 
-    private static String block(BurnState s) {
+    /** Lambda under which smoke is expected: the limit of the rule of soot. */
+    private static double sootFrom(Design design) {
+        UserLimit own = design.limits() == null
+                ? null
+                : design.limits().getOrDefault("soot", Map.of()).get("caution");
+        return own != null
+                ? own.value()
+                : LimitTable.load().find("soot", "caution").orElseThrow().value();
+    }
+
+    private static String soot(BurnState s, double from) {
+        String smoke = "smoke is to be expected under lambda " + n(from, 2);
+        return s.sootStable()
+                ? "solid carbon is stable, " + smoke
+                : s.lambda() != null && s.lambda() < from
+                        ? smoke + "; gas mixed to the end would leave no carbon"
+                        : "not stable in mixed gas; " + smoke;
+    }
+
+    private static String block(BurnState s, double sootFrom) {
         StringBuilder b = new StringBuilder();
         b.append(n(s.chamberC(), 0))
                 .append(" °C, damper ")
@@ -92,7 +114,7 @@ public final class BurnText {
                     "oxygen probe",
                     (s.oxygenProbeMv() == null ? "middle not known" : n(s.oxygenProbeMv(), 0) + " mV")
                             + range(s.oxygenProbeMvLow(), s.oxygenProbeMvHigh(), 0, " mV"));
-            row(b, "soot", s.sootStable() ? "solid carbon is stable" : "not stable in mixed gas");
+            row(b, "soot", soot(s, sootFrom));
         }
         row(
                 b,
