@@ -66,7 +66,7 @@ record CardLists(
         return new CardLists(
                 LIGHTING,
                 List.of(
-                        "Cold, burners shut, gas on: soap every joint; gas off.",
+                        "Cold, valves shut: gas on, soap every joint, off.",
                         (openAir ? "Way out free" : "Room doors open") + ", kiln shut, CO alarm on" + noAlarm
                                 + ", extinguisher at the exit.",
                         "When a grey row is next: over " + meter + " on the meter"
