@@ -89,6 +89,11 @@ public record Caution(
 
     /** The words by the rule book's own figures. */
     public String text() {
+        return byTheBook(words);
+    }
+
+    /** Words of a table by the rule book's own figures. */
+    public static String byTheBook(String words) {
         return told(
                 words,
                 (int) SafetyNumber.value("gas-on-floor") + " °C",

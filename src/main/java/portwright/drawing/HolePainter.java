@@ -105,7 +105,7 @@ final class HolePainter {
         }
         double d = (n.hole().drilledRadius() + look.keepOutMm()) * Math.sqrt(0.5);
         double h = pen.textSize(TextStyle.LABEL);
-        String words = "keep-out " + look.distance(look.keepOutMm());
+        String words = "keep clear " + look.distance(look.keepOutMm());
         labels.place(
                 words,
                 List.of(

@@ -25,6 +25,7 @@ public final class BurnJson {
                 }
             });
             stops.get(i).forEach(o.putArray("stops")::add);
+            Json.codes(o);
         }
         return Json.text(array);
     }

@@ -1,10 +1,13 @@
 package portwright.report;
 
 import java.util.List;
+import java.util.Map;
 import portwright.calc.draft.DamperCurve;
+import portwright.data.LimitTable;
 import portwright.data.LocalCodes;
 import portwright.model.Design;
 import portwright.model.UnitSystem;
+import portwright.model.UserLimit;
 import portwright.review.BurnState;
 import portwright.review.LevelSetting;
 import portwright.review.PlateSetting;
@@ -44,7 +47,7 @@ public final class BurnText {
         }
         boolean inch = design.units() != UnitSystem.METRIC;
         for (int i = 0; i < states.size(); i++) {
-            b.append('\n').append(block(states.get(i), inch));
+            b.append('\n').append(block(states.get(i), sootFrom(design), inch));
             stops.get(i).forEach(s -> row(b, "STOP", s));
         }
         if (!levels.isEmpty()) {
@@ -89,7 +92,26 @@ public final class BurnText {
                 + (inch ? " (" + n(pa / Quantity.parse("1 inH2O", Kind.PRESSURE).si(), 4) + " inH2O)" : "");
     }
 
-    private static String block(BurnState s, boolean inch) {
+    /** Lambda under which smoke is expected: the limit of the rule of soot. */
+    private static double sootFrom(Design design) {
+        UserLimit own = design.limits() == null
+                ? null
+                : design.limits().getOrDefault("soot", Map.of()).get("caution");
+        return own != null
+                ? own.value()
+                : LimitTable.load().find("soot", "caution").orElseThrow().value();
+    }
+
+    private static String soot(BurnState s, double from) {
+        String smoke = "smoke is to be expected under lambda " + n(from, 2);
+        return s.sootStable()
+                ? "solid carbon is stable, " + smoke
+                : s.lambda() != null && s.lambda() < from
+                        ? smoke + "; gas mixed to the end would leave no carbon"
+                        : "not stable in mixed gas; " + smoke;
+    }
+
+    private static String block(BurnState s, double sootFrom, boolean inch) {
         StringBuilder b = new StringBuilder();
         b.append(degrees(s.chamberC(), inch))
                 .append(", damper ")
@@ -120,7 +142,7 @@ public final class BurnText {
                     "oxygen probe",
                     (s.oxygenProbeMv() == null ? "middle not known" : n(s.oxygenProbeMv(), 0) + " mV")
                             + range(s.oxygenProbeMvLow(), s.oxygenProbeMvHigh(), 0, " mV"));
-            row(b, "soot", s.sootStable() ? "solid carbon is stable" : "not stable in mixed gas");
+            row(b, "soot", soot(s, sootFrom));
         }
         row(
                 b,

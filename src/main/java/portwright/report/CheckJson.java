@@ -58,7 +58,7 @@ public final class CheckJson {
         if (drill != null) {
             drill(root.putObject("drillingByHand"), drill);
         }
-        return Json.text(root);
+        return Json.text(Json.codes(root));
     }
 
     /** Shares from 0 to 1; shifts of a mark along the axes in which its place is written. */

@@ -97,7 +97,7 @@ public final class ForecastJson {
             Json.number(o, "gasKgPerH", s.fuelKgPerS() * 3600);
             Json.number(o, "lambda", s.lambda() > 0 ? s.lambda() : null);
         }
-        return Json.text(root);
+        return Json.text(Json.codes(root));
     }
 
     /** Lambda with every hole as much too wide as the design allows; null where that moves nothing or nothing is known. */

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import portwright.data.LocalCodes;
 
 /** Small helpers for JSON results: finite numbers only, a final newline. */
 public final class Json {
@@ -30,6 +31,11 @@ public final class Json {
         } else {
             b.appendCodePoint(c);
         }
+    }
+
+    /** Adds whose word comes before the figures. */
+    static ObjectNode codes(ObjectNode o) {
+        return o.put("localCodes", LocalCodes.FIRST);
     }
 
     /** The text of a tree, lines ended by \n. */

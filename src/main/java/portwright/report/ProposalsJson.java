@@ -63,7 +63,7 @@ public final class ProposalsJson {
             proposal(root.putObject("nearestMiss").put("written", missWritten), found.nearestMiss());
             found.misses().forEach(root.withObject("/nearestMiss").withArray("misses")::add);
         }
-        return Json.text(root.put("tried", found.tried()).put("few", found.few()));
+        return Json.text(Json.codes(root.put("tried", found.tried()).put("few", found.few())));
     }
 
     private static void proposal(ObjectNode o, Proposal p) {

@@ -47,7 +47,7 @@ public final class RecordJson {
             Json.number(o, "minutesOpenWithoutGas", fit.airMinutes());
             Json.number(o, "leftShare", fit.leftShare());
         }
-        return Json.text(root);
+        return Json.text(Json.codes(root));
     }
 
     private static void record(ObjectNode o, RecordReview r, int i) {

@@ -69,8 +69,8 @@ public record LightingLimits(double floorC, double meterC, long airMinutes) {
     }
 
     /** What is done before the plate is set for the first time, in the order of the card. */
-    public String beforePlate() {
-        return "Lighting, over " + meterWords() + " on the meter: plate off, all plugs out, " + airMinutes
+    public String beforePlate(LiveElements elements) {
+        return "Lighting, over " + meterWords() + " on the meter: " + elements.opening() + "; plate off, " + airMinutes
                 + " min of air, light, " + cleanMinutes() + " min of clean fire; then:";
     }
 

@@ -28,14 +28,15 @@ import portwright.model.Role;
 import portwright.model.RoomPlace;
 import portwright.model.UnitSystem;
 import portwright.review.LightingLimits;
+import portwright.review.LiveElements;
 import portwright.units.Format;
 import portwright.units.Inches;
 
 /** Fills the firing card from a design and what is known of its firing. */
 public final class CardBuilder {
     private static final Set<String> NOBLE = Set.of("S", "R", "B");
-    private static final String TYPE_K = "Type K 60 °C+ low: trust cones.";
-    private static final String NOBLE_DRIFTS = "Probes come to read low: cones.";
+    private static final String TYPE_K = "Type K reads low: trust cones.";
+    private static final String NOBLE_DRIFTS = "Probes drift low: trust cones.";
 
     private CardBuilder() {}
 
@@ -52,7 +53,7 @@ public final class CardBuilder {
                 StepRows.electricAfterGas(design),
                 openAir(design),
                 helped(design),
-                !design.kiln().noElements(),
+                LiveElements.of(design),
                 noAlarm(design),
                 computed.nudgeMm());
         String exhaust = exhaust(design);
@@ -86,7 +87,14 @@ public final class CardBuilder {
                 lists.runsOver(),
                 lists.flameOut(),
                 lists.alarm(),
-                probes((gas == CardData.Gas.NONE ? lists : withGas).cautions(result, openAir(design), gas), design),
+                probes(
+                        (gas == CardData.Gas.NONE ? lists : withGas)
+                                .cautions(
+                                        result,
+                                        openAir(design),
+                                        gas,
+                                        !design.kiln().noElements()),
+                        design),
                 own(result),
                 gas == CardData.Gas.NONE ? computed.line().replace(", 0 kg gas", "") : computed.line(),
                 scale(design),

@@ -1,6 +1,7 @@
 package portwright.sheet;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import portwright.check.CheckResult;
@@ -9,6 +10,7 @@ import portwright.data.Caution;
 import portwright.data.Emergency;
 import portwright.data.SafetyNumber;
 import portwright.review.LightingLimits;
+import portwright.review.LiveElements;
 
 /** The card's numbered lists, and which cautions of the common list still have to be said beside them. */
 record CardLists(
@@ -29,6 +31,8 @@ record CardLists(
     private static final String MOVED = "near-flame";
     /** The caution of wind is said always in the open. */
     private static final String WIND = "H26";
+    /** The caution of live coils is said of a kiln that has any. */
+    private static final String LIVE = "H97";
 
     /** What puts a flame out, in the order of looking: outside the kiln first. */
     static final String WHY = "wind, gas used up, frost, hose, jet";
@@ -40,7 +44,7 @@ record CardLists(
      * @param electricAfterGas whether the elements go on alone when the gas is off
      * @param openAir whether the kiln stands under the sky or an open roof
      * @param helped whether electricity helps while gas burns, so that its loss may let the temperature fall
-     * @param elements whether the kiln has elements at all
+     * @param elements what is done at the switch of the elements
      * @param noAlarm what to do in place of a CO alarm that the design has not; empty where it has one
      * @param nudgeMm by how much to move the plate, mm
      */
@@ -52,7 +56,7 @@ record CardLists(
             boolean electricAfterGas,
             boolean openAir,
             boolean helped,
-            boolean elements,
+            LiveElements elements,
             String noAlarm,
             int nudgeMm) {
         boolean one = inlets.size() < 2;
@@ -62,16 +66,16 @@ record CardLists(
         return new CardLists(
                 LIGHTING,
                 List.of(
-                        "Cold, burners shut, gas on: soap every joint; gas off.",
+                        "Cold, valves shut: gas on, soap every joint, off.",
                         (openAir ? "Way out free" : "Room doors open") + ", kiln shut, CO alarm on" + noAlarm
                                 + ", extinguisher at the exit.",
-                        "Grey step due, over " + meter + " on the meter"
-                                + (probe == null ? "" : " of the lowest probe (" + probe + ")") + ": "
+                        "When a grey row is next: over " + meter + " on the meter"
+                                + (probe == null ? "" : " of the lowest probe (" + probe + ")") + ", so "
                                 + limits.floorWords()
-                                + " at its coldest place.",
-                        "Plugs out, plate off, " + wait
-                                + " of air. Burners in place, valves shut. Cylinder open slowly.",
-                        "Meter still over that? Face away: taper at " + order + ", open its valve"
+                                + " at the coldest place.",
+                        sentence(elements.opening()),
+                        "Plate off, " + wait + " of air. Cylinder open slowly.",
+                        "Meter still over that? Face away: taper (no metal) at " + order + ", open its valve"
                                 + (one ? "." : "; then the next.") + " No flame: shut at once, wait "
                                 + wait + "." + explosive(result),
                         LightingLimits.cleanMinutes() + " min of clean fire, then set the plate."),
@@ -79,22 +83,23 @@ record CardLists(
                 List.of(
                         "Cylinder valve shut first: burners burn out, the flame dies. Then the burner "
                                 + (one ? "valve." : "valves."),
-                        "Plate off " + (int) SafetyNumber.value("kiln-open") + " min until clear; elements "
-                                + (electricAfterGas ? "may stay on." : "off."),
-                        "Take the burners away. Then only plug the inlets, shut the plate.",
+                        (elements.there() && !electricAfterGas ? "Elements off; plate off " : "Plate off ")
+                                + (int) SafetyNumber.value("kiln-open") + " min until clear"
+                                + (elements.there() && electricAfterGas ? ", elements on." : "."),
+                        sentence(elements.closing(electricAfterGas)),
                         "At the end: note gas used. Next firing in air."),
                 HEADS,
                 List.of(
                         helped
-                                ? "Elements dark: gas off. Else plate " + nudgeMm + " mm wider, 5 min."
+                                ? "If elements are dark, gas off. Else plate " + nudgeMm + " mm wider, 5 min."
                                 : "Plate " + nudgeMm + " mm wider, wait 5 min.",
                         "Still falling: " + nudgeMm + " mm nearer shut than at first.",
-                        "No help, or " + meter + " on the meter falling: gas off first."),
-                List.of("Past the goal: shut down in order" + (elements ? "; breaker too." : ".")),
+                        "No help, or the meter falling to " + meter + ": gas off first."),
+                List.of("Past the goal: shut down in order" + (elements.there() ? "; breaker too." : ".")),
                 List.of(
                         (one ? "Burner valve" : "All burner valves") + " shut at once.",
                         "Plate off, ports open; stay clear.",
-                        "Look why: " + WHY + ".",
+                        "Find out why: " + WHY + ".",
                         "Relight after " + wait + ", meter over " + meter + "."),
                 Emergency.alarm(openAir));
     }
@@ -127,7 +132,7 @@ record CardLists(
                 temperatureFalls,
                 runsOver,
                 flameOut,
-                Stream.concat(alarm.stream(), Stream.of("The " + what + " stops: gas off first."))
+                Stream.concat(alarm.stream(), Stream.of("Exhaust stops: gas off first."))
                         .toList());
     }
 
@@ -161,13 +166,17 @@ record CardLists(
                 GasCock.words(alarm));
     }
 
+    private static String sentence(String words) {
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1) + ".";
+    }
+
     private static String explosive(CheckResult result) {
         Double s = result.figures() == null ? null : result.figures().unlitGasSeconds();
         return s == null ? "" : " Unlit gas explodes: pockets at once, a cold chamber after " + Math.round(s) + " s.";
     }
 
     /** Those that the lists do not hold already; where a rule computes the hazard only when it found something. */
-    List<CardData.Caution> cautions(CheckResult result, boolean openAir, CardData.Gas gas) {
+    List<CardData.Caution> cautions(CheckResult result, boolean openAir, CardData.Gas gas, boolean elements) {
         String all = Stream.of(lighting, shuttingDown, temperatureFalls, runsOver, flameOut, alarm)
                 .flatMap(List::stream)
                 .collect(Collectors.joining("\n"));
@@ -175,6 +184,7 @@ record CardLists(
                 result.findings().stream().map(Finding::rule).distinct().toList();
         return Caution.forCard().stream()
                 .filter(c -> c.holds(gas != CardData.Gas.NONE, gas == CardData.Gas.CYLINDER))
+                .filter(c -> elements || !c.id().equals(LIVE))
                 .filter(c -> !all.contains(c.card()))
                 .filter(c -> c.rules().isEmpty()
                         || c.rules().contains(MOVED)

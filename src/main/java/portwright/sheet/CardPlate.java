@@ -89,7 +89,7 @@ final class CardPlate {
                 w,
                 CardPaper.HEADING);
         y = c.flow(
-                "Open travel. Table: from a step's start to its end. Here: step number, travel at its end (range).",
+                "Open travel: in the table from a step's start to its end; here, by step number, at its end (range).",
                 c.left,
                 y - 0.4,
                 w,
@@ -180,7 +180,7 @@ final class CardPlate {
 
     private double closing(double y, double w) {
         return c.flow(
-                "The figures size the range, they do not set it. Set by flame, probe and CO meter.",
+                "The figures give a range: set the plate by flame, probe and CO meter.",
                 c.left,
                 y,
                 w,

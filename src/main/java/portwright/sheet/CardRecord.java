@@ -1,5 +1,6 @@
 package portwright.sheet;
 
+import java.util.List;
 import portwright.drawing.Ink;
 import portwright.drawing.LineStyle;
 
@@ -15,6 +16,9 @@ final class CardRecord {
     private static final double HEADING = 6.2;
     /** Where each column begins, as a share of the width. */
     private static final double[] COLUMNS = {0, 0.107, 0.226, 0.344, 0.462, 0.58, 0.72, 0.816, 1};
+
+    /** Units that a log's column of the pressure may name. */
+    private static final List<String> UNITS = List.of("inH2O", "mbar", "bar", "psi", "kPa", "Pa");
 
     private static final double[] ELECTRIC = {0, 0.107, 0.226, 0.4, 0.56, 1};
 
@@ -70,8 +74,18 @@ final class CardRecord {
                 c.width(),
                 CardPaper.TEXT);
         table(y + 0.6, c.bottom() - foot - (foot > 0 ? 1.5 : 0));
-        c.foot("Type the rows into a table and read them with the design: time, temp " + data.scale()
-                + (gas() ? ", damper mm, gas, cone, notes." : ", cone, notes."));
+        c.foot("Type the rows into a table under these names and read them with the design.");
+    }
+
+    /** Name of the column of the pressure, with the unit that the steps have it in: so named a log is read without one in each cell. */
+    private String gasColumn() {
+        return "gas "
+                + data.steps().stream()
+                        .filter(CardData.Step::gas)
+                        .map(s -> s.pressure().replaceFirst("^[0-9.]+ ", ""))
+                        .filter(UNITS::contains)
+                        .findFirst()
+                        .orElse(data.scale().equals("°F") ? "inH2O" : "mbar");
     }
 
     private boolean gas() {
@@ -102,7 +116,7 @@ final class CardRecord {
         double row = (bottom - y) / rows;
         String meter = "meter " + data.scale();
         String[] names = gas()
-                ? new String[] {"clock", meter, "cones", "plate mm", "pressure", "flame at spy", "CO ppm", "notes"}
+                ? new String[] {"clock", meter, "cones", "plate mm", gasColumn(), "spyhole flame", "CO ppm", "notes"}
                 : new String[] {"clock", meter, "cones", "meter kWh", "notes"};
         double[] columns = gas() ? COLUMNS : ELECTRIC;
         for (int i = 0; i <= rows; i++) {

@@ -32,7 +32,7 @@ final class CloseMarks {
                     + (Double.isNaN(p.apartMm())
                             ? ", both " + p.first().words() + " mm"
                             : String.format(
-                                    Locale.ROOT, ", %.1f mm at %.0f °C", p.apartMm(), p.kelvin() - Celsius.ZERO_C)));
+                                    Locale.ROOT, ", %.1f mm apart at %.0f °C", p.apartMm(), p.kelvin() - Celsius.ZERO_C)));
         }
         for (int i = 0; i < bands.size(); i++) {
             for (CardData.Band b : bands.subList(i + 1, bands.size())) {
@@ -49,8 +49,7 @@ final class CloseMarks {
         }
         return out.isEmpty()
                 ? ""
-                : "Less than can be set by hand lies between " + String.join("; ", out)
-                        + ". Only flame and meter tell them apart.";
+                : "Too close to set by hand: " + String.join("; ", out) + ". Only flame and meter tell them apart.";
     }
 
     private static String pair(String a, int stepA, String b, int stepB) {

@@ -50,8 +50,9 @@ final class FirstSchedule {
     Drawn draw(double top, int fit) {
         block.words("Hole schedule", block.left, top, FirstPage.HEADING);
         block.words(
-                "to set out with a tape if the printer fails · to hole centres, "
-                        + (inch ? "in (to 1/32) and mm" : "mm and in (to 1/32)"),
+                "to set out with a tape if the printer fails · "
+                        + (inch ? "in and mm" : "mm and in")
+                        + ", to hole centres (inches to 1/32)",
                 block.left + block.pen.textWidth("Hole schedule", FirstPage.HEADING) + 4,
                 top,
                 FirstPage.SMALL);

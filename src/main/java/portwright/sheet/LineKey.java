@@ -29,7 +29,7 @@ final class LineKey {
                 new Row(LineStyle.METAL_HOLE, "round that: the hole in the sheet metal, wider"),
                 new Row(
                         LineStyle.KEEP_OUT,
-                        "keep-out ring, round the hole with its oversize: no groove, tail, fitting or other hole inside; joints may cross"),
+                        "keep-clear ring, round the hole with its oversize: no groove, tail, fitting or other hole inside; joints may cross"),
                 new Row(
                         LineStyle.FITTING,
                         "without a cross: there already, a leg (hatched), probe, spyhole or tail; not a hole to drill"),

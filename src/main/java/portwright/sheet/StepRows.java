@@ -11,6 +11,7 @@ import portwright.model.Design;
 import portwright.model.FiringStep;
 import portwright.model.Heat;
 import portwright.model.PortsState;
+import portwright.review.LiveElements;
 import portwright.review.StepTime;
 import portwright.units.Format;
 import portwright.units.Quantity;
@@ -35,12 +36,15 @@ final class StepRows {
         boolean burnt = false;
         boolean ended = false;
         List<FiringStep> steps = steps(design);
+        LiveElements live = LiveElements.of(design);
         for (int i = 0; i < steps.size(); i++) {
             FiringStep s = steps.get(i);
             if (gas && !burns(s)) {
                 out.add(CardData.Step.across((s.heat() == Heat.ELECTRIC ? "Gas back to electricity: " : "Gas off: ")
                         + CLEAR + "; "
-                        + (s.ports() == PortsState.OPEN ? "the ports stay open." : "then only plug the ports.")));
+                        + (s.ports() == PortsState.OPEN
+                                ? "the ports stay open."
+                                : live.betweenSteps(s.heat() == Heat.ELECTRIC) + ".")));
             }
             if (burnt && !gas && burns(s)) {
                 out.add(CardData.Step.across("Light again, as under Lighting: ports open and plate off first."));
@@ -68,7 +72,8 @@ final class StepRows {
         }
         out.add(CardData.Step.across(
                 gas
-                        ? "Shut down: " + CLEAR + "; then only plug and shut."
+                        ? "Shut down: shut the cylinder, let the flame die, " + (live.there() ? "elements off, " : "")
+                                + "plate off 10 min; only then plug and shut."
                         : "Shut down: elements off, cylinder shut, ports plugged, plate shut until the kiln is cold."));
         computed.notes().forEach(n -> out.add(CardData.Step.remark(n)));
         return out;
@@ -190,10 +195,10 @@ final class StepRows {
             case "oxidizing" -> "none, clear";
             case "neutral" -> "licks at the flue";
             case "light" -> "short at the flue";
-            case "medium" -> "soft at the spy";
+            case "medium" -> "soft at spyhole";
             case "heavy" -> "long and hazy";
             case "beyond" -> "smoke: open plate";
-            default -> "watch flue and spy";
+            default -> "watch flue, spyhole";
         };
     }
 }

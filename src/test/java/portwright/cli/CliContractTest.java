@@ -184,6 +184,12 @@ class CliContractTest {
                 .isEmpty();
     }
 
+    /** Whose word comes first stands in every result, also for programs. */
+    private static void localCodes(JsonNode o) {
+        assertThat(o.isObject()).isTrue();
+        assertThat(o.path("localCodes").asText()).startsWith("Local codes and licensed gas and electrical work");
+    }
+
     @Test
     void burnAndForecastAnswerJson() throws IOException {
         JsonNode burn = new ObjectMapper()
@@ -200,6 +206,7 @@ class CliContractTest {
                         .out());
         assertThat(burn.isArray()).isTrue();
         assertThat(burn).hasSize(2);
+        burn.forEach(CliContractTest::localCodes);
         Run f = run(
                 "forecast",
                 EXAMPLE.toString(),
@@ -207,7 +214,9 @@ class CliContractTest {
                 "--csv",
                 folder.resolve("f.csv").toString());
         assertThat(f.exit()).isLessThanOrEqualTo(1);
-        assertThat(new ObjectMapper().readTree(f.out()).isObject()).isTrue();
+        localCodes(new ObjectMapper().readTree(f.out()));
+        localCodes(new ObjectMapper()
+                .readTree(run("check", EXAMPLE.toString(), "--json").out()));
         assertThat(Files.readString(folder.resolve("f.csv")))
                 .startsWith("hours,")
                 .doesNotContain("NaN");

@@ -89,7 +89,7 @@ class FiguresOfElectricTest {
             CardData card = CardBuilder.of(check(r), r.design(), CardForecast.of(r));
             assertThat(card.lighting().toString().contains(", hood on, kiln shut"))
                     .isEqualTo(hood != null);
-            assertThat(card.alarm().contains("The hood stops: gas off first.")).isEqualTo(hood != null);
+            assertThat(card.alarm().contains("Exhaust stops: gas off first.")).isEqualTo(hood != null);
         }
     }
 
@@ -106,7 +106,7 @@ class FiguresOfElectricTest {
                     .design());
             assertThat(CardBuilder.of(check(r), r.design(), CardForecast.of(r)).cautions())
                     .extracting(CardData.Caution::words)
-                    .contains(type.equals("K") ? "Type K 60 °C+ low: trust cones." : "Probes come to read low: cones.");
+                    .contains(type.equals("K") ? "Type K reads low: trust cones." : "Probes drift low: trust cones.");
         }
     }
 }

@@ -50,7 +50,7 @@ class ClosePlatesTest {
                         .toString())
                 .isEqualTo("[" + ClosePlates.of(r).get(0).first().step() + ","
                         + ClosePlates.of(r).get(0).second().step() + "]");
-        assertThat(CardForecast.of(r).close()).startsWith("Less than can be set by hand");
+        assertThat(CardForecast.of(r).close()).startsWith("Too close to set by hand");
     }
 
     @Test

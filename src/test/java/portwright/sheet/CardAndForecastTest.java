@@ -142,7 +142,7 @@ class CardAndForecastTest {
                 .filter(s -> !s.lighting())
                 .forEach(s -> assertThat(s.openS()).isCloseTo(600, within(1e-6)));
         assertThat(r.firing().relights().get(0).openS()).isEqualTo(minutes * 60.0);
-        assertThat(card(r).lighting().toString()).contains("plate off, " + minutes + " min of air");
+        assertThat(card(r).lighting().toString()).contains("Plate off, " + minutes + " min of air");
         assertThat(card(r).flameOut().toString()).contains("Relight after " + minutes + " min");
         assertThat(ForecastText.write(r)).contains(minutes + " min ports open, plate off");
     }

@@ -40,7 +40,7 @@ class CardEmergenciesTest {
         for (String place : List.of("open-shed", "studio")) {
             assertThat(card(kiln().setText("room.place", place)).alarm().get(0))
                     .as(place)
-                    .contains("At 100 ppm", "Ill:", "call for help");
+                    .contains("also at 100 ppm", "Ill:", "call for help");
         }
     }
 

@@ -125,7 +125,8 @@ class FiringCardTest {
                     .filteredOn(s -> s.across().contains("Gas back to electricity"))
                     .singleElement()
                     .satisfies(s -> assertThat(s.across())
-                            .containsSubsequence("shut the cylinder", "flame die", "10 min", "then only plug"));
+                            .containsSubsequence(
+                                    "shut the cylinder", "flame die", "10 min", "elements off", "only then plug"));
             assertThat(card.shutHeading()).contains("back to electricity");
             PrintedPage p = page(FiringCard.print(card, a4, mark, true).pdf());
             assertThat(p.words.keySet()).as(starter).noneMatch(w -> w.contains("…") && !w.startsWith("Firing card: "));
@@ -205,7 +206,8 @@ class FiringCardTest {
     void shutDownWithoutElectricity() {
         CardData card = data(Prints.nothingFound(club));
         assertThat(card.steps().get(card.steps().size() - 1).across())
-                .containsSubsequence("Shut down", "shut the cylinder", "flame die", "10 min", "then only plug");
+                .containsSubsequence(
+                        "Shut down", "shut the cylinder", "flame die", "elements off", "10 min", "only then plug");
         assertThat(card.shutHeading()).isEqualTo("Shutting down");
     }
 

@@ -13,6 +13,7 @@ import portwright.model.UnitSystem;
 import portwright.review.FireReview;
 import portwright.review.FireSetting;
 import portwright.review.LightingLimits;
+import portwright.review.LiveElements;
 import portwright.review.Review;
 import portwright.review.StepPlate;
 import portwright.review.StepRow;
@@ -59,7 +60,7 @@ public record DamperPlan(
 
     /** What goes before the first of them: how the kiln is lit, as the card has it. */
     public static String first(Document doc) {
-        return LightingLimits.of(doc.design(), doc.result().figures()).beforePlate();
+        return LightingLimits.of(doc.design(), doc.result().figures()).beforePlate(LiveElements.of(doc.design()));
     }
 
     /** Chamber at start and end, K: the forecast's, else as asked for. */

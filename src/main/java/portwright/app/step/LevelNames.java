@@ -22,6 +22,9 @@ final class LevelNames {
     /** Under this height the levels beside the chart have one line each, px. */
     private static final double LOW_PX = 230;
 
+    /** What burns beyond the levels; soot is expected only from the limit of its rule down. */
+    private static final String WASTE = "waste";
+
     private final GraphicsContext g;
     private final Palette p;
     private final Extras.Gas gas;
@@ -56,7 +59,7 @@ final class LevelNames {
         return out;
     }
 
-    /** Names and CO of the levels in one line each, spread over a chart that is too low for two; {@code beyond} where there is nothing but soot. */
+    /** Names and CO of the levels in one line each, spread over a chart that is too low for two; {@code beyond} where gas is wasted, and soots from lambda 0.75 down. */
     private void shortLevels(Chart c) {
         AtmosphereLevel[] levels = AtmosphereLevel.values();
         double[] heights = heights(c, levels);
@@ -66,7 +69,7 @@ final class LevelNames {
             Say.at(g, p, levels[i].id(), x, heights[i], 14, true, Ink.INK, TextAlignment.LEFT, VPos.CENTER, false);
             String co = levels[i] == AtmosphereLevel.OXIDIZING
                     ? "CO near 0"
-                    : levels[i] == AtmosphereLevel.BEYOND ? "soot" : co(levels[i]);
+                    : levels[i] == AtmosphereLevel.BEYOND ? WASTE : co(levels[i]);
             double after = x + TextSizes.width(levels[i].id(), Fonts.bold(14)) + 8;
             Say.at(g, p, co, after, heights[i], 12.5, false, Ink.INK2, TextAlignment.LEFT, VPos.CENTER, false);
         }
@@ -126,7 +129,7 @@ final class LevelNames {
         Double rich = coAt(Math.max(0.62, level.lambdaLow()));
         Double lean = coAt(level.lambdaHigh());
         if (level == AtmosphereLevel.BEYOND) {
-            return lean == null ? "soot" : String.format(Locale.ROOT, "soot, CO over %.1f %%", lean);
+            return lean == null ? WASTE : String.format(Locale.ROOT, "waste, CO over %.1f %%", lean);
         }
         return rich == null || lean == null ? "" : String.format(Locale.ROOT, "CO %.1f–%.1f %%", lean, rich);
     }

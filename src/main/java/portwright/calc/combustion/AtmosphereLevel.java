@@ -18,7 +18,7 @@ public enum AtmosphereLevel {
     MEDIUM(0.87, 0.94),
     /** 0.80 to 0.87. */
     HEAVY(0.80, 0.87),
-    /** Below 0.80: wasteful, sooty, more CO than any glaze asks for. */
+    /** Below 0.80: wasteful, more CO than any glaze asks for; the rule of soot has limits of its own. */
     BEYOND(0, 0.80);
 
     /** Where the bands come from. */

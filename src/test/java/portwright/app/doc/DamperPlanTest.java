@@ -17,7 +17,14 @@ class DamperPlanTest {
                 .startsWith("Lighting, over")
                 .endsWith("then:")
                 .containsSubsequence(
-                        "plate off", "all plugs out", "10 min of air", "light", "5 min of clean fire", "then:");
+                        "elements off at the switch",
+                        "plugs out",
+                        "elements on",
+                        "plate off",
+                        "10 min of air",
+                        "light",
+                        "5 min of clean fire",
+                        "then:");
         Review r = Review.of(doc.design());
         List<DamperPlan> plan = DamperPlan.of(r, r.firing().rows(r.fire()));
         assertThat(plan.get(0).head(UnitSystem.METRIC))

@@ -45,7 +45,8 @@ class LogParserTest {
     @Test
     void theHeadingsOfTheCardsTableAreRead() {
         FiringLog log = LogParser.parse(
-                "clock,meter °C,cones,plate mm,pressure,flame at spy,CO ppm,notes\n9:00,20,,0,off,,,\n10:00,900,06,30,11 inH2O,,,lit\n11:00,1000,,30,11 inH2O,,,\n");
+                "clock,meter °C,cones,plate mm,gas inH2O,spyhole flame,CO ppm,notes\n9:00,20,,0,off,,,\n10:00,900,06,30,11,,,lit\n11:00,1000,,30,11 inH2O,,,\n");
+        assertThat(log.faults()).isEmpty();
         row(log, 1, 3600, 900);
         assertThat(log.rows().get(1).cone()).isEqualTo("06");
         assertThat(log.rows().get(1).damperM()).isCloseTo(0.03, within(1e-9));

@@ -108,6 +108,20 @@ class SafetyListTest {
         }
     }
 
+    /** What the template prints besides the hazards stands on the page too; whose word comes first stands before all. */
+    @Test
+    void theStepsOfTheWorkAndWhoseWordComesFirst() throws IOException {
+        String page = Files.readString(Path.of("SAFETY.md"));
+        String steps =
+                page.substring(page.indexOf("## Steps of the work\n"), page.indexOf("## If something goes wrong"));
+        List<Table.Row> rows = Table.load("paper-cautions.csv").rows();
+        assertThat(steps.lines().filter(l -> l.startsWith("- "))).hasSameSizeAs(rows);
+        rows.forEach(r -> assertThat(steps)
+                .contains("- *" + r.text("moment") + ".* " + Caution.byTheBook(r.text("words")) + "\n"));
+        assertThat(page.indexOf("Local codes and licensed gas and electrical work come first"))
+                .isBetween(0, page.indexOf("## Before drilling"));
+    }
+
     /** How each hazard is known: worked out is not published, however well its premises are read. */
     private static final Map<String, Standing> KNOWN = Map.of(
             "read", Standing.PUBLISHED,
