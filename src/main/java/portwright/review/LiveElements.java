@@ -33,8 +33,7 @@ public record LiveElements(boolean there, boolean onWithGas) {
 
     /** Before the air that goes before lighting. */
     public String opening() {
-        return (there ? OFF + ", " : "") + "plugs out, burners in, valves shut"
-                + (there && onWithGas ? "; " + ON : "");
+        return (there ? OFF + ", " : "") + "plugs out, burners in, valves shut" + (there && onWithGas ? "; " + ON : "");
     }
 
     /**

@@ -32,7 +32,10 @@ final class CloseMarks {
                     + (Double.isNaN(p.apartMm())
                             ? ", both " + p.first().words() + " mm"
                             : String.format(
-                                    Locale.ROOT, ", %.1f mm apart at %.0f °C", p.apartMm(), p.kelvin() - Celsius.ZERO_C)));
+                                    Locale.ROOT,
+                                    ", %.1f mm apart at %.0f °C",
+                                    p.apartMm(),
+                                    p.kelvin() - Celsius.ZERO_C)));
         }
         for (int i = 0; i < bands.size(); i++) {
             for (CardData.Band b : bands.subList(i + 1, bands.size())) {

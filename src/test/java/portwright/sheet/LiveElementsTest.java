@@ -39,8 +39,7 @@ class LiveElementsTest {
         CardData c = card(d);
         String opening = LiveElements.of(d).opening();
         assertThat(opening)
-                .containsSubsequence(
-                        "elements off at the switch", "plugs out", "burners in", "tools out: elements on");
+                .containsSubsequence("elements off at the switch", "plugs out", "burners in", "tools out: elements on");
         assertThat(lighting(c).toLowerCase(java.util.Locale.ROOT))
                 .containsSubsequence("soap", opening, "plate off", "taper (no metal)");
         assertThat(window(d)).containsSubsequence(opening, "plate off", "light");
