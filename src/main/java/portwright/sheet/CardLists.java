@@ -69,8 +69,8 @@ record CardLists(
                         "Cold, valves shut: gas on, soap every joint, off.",
                         (openAir ? "Way out free" : "Room doors open") + ", kiln shut, CO alarm on" + noAlarm
                                 + ", extinguisher at the exit.",
-                        "When a grey row is next: over " + meter + " on the meter"
-                                + (probe == null ? "" : " of the lowest probe (" + probe + ")") + ", so "
+                        "Before a grey row: over " + meter + " on the meter"
+                                + (probe == null ? "" : ", lowest probe (" + probe + ")") + ", so "
                                 + limits.floorWords()
                                 + " at the coldest place.",
                         sentence(elements.opening()),

@@ -72,7 +72,7 @@ final class StepRows {
         }
         out.add(CardData.Step.across(
                 gas
-                        ? "Shut down: shut the cylinder, let the flame die, " + (live.there() ? "elements off, " : "")
+                        ? "Shut down: cylinder shut, the flame dies, " + (live.there() ? "elements off, " : "")
                                 + "plate off 10 min; only then plug and shut."
                         : "Shut down: elements off, cylinder shut, ports plugged, plate shut until the kiln is cold."));
         computed.notes().forEach(n -> out.add(CardData.Step.remark(n)));

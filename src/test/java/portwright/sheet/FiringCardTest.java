@@ -207,7 +207,7 @@ class FiringCardTest {
         CardData card = data(Prints.nothingFound(club));
         assertThat(card.steps().get(card.steps().size() - 1).across())
                 .containsSubsequence(
-                        "Shut down", "shut the cylinder", "flame die", "elements off", "10 min", "only then plug");
+                        "Shut down", "cylinder shut", "flame dies", "elements off", "10 min", "only then plug");
         assertThat(card.shutHeading()).isEqualTo("Shutting down");
     }
 
