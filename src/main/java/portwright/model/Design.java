@@ -19,6 +19,11 @@ public record Design(
         FiringPlan firing,
         Map<String, Map<String, UserLimit>> limits) {
 
+    /** Whether the design says which burners there are; an empty list says so only while no step asks for gas. */
+    public boolean burnersKnown() {
+        return burners != null && (!burners.isEmpty() || allElectric());
+    }
+
     /** Whether all burners, at least one, burn gas that comes by pipe; false while a fuel is unknown. */
     public boolean piped() {
         return burners != null
@@ -28,7 +33,7 @@ public record Design(
 
     /** Whether leaking gas may gather on the floor: a burner's gas is heavier than air, or not known. */
     public boolean gasSinks() {
-        return burners == null
+        return !burnersKnown()
                 || burners.stream().anyMatch(b -> b.fuel() == null || b.fuel().sinks());
     }
 

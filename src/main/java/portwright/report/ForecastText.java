@@ -21,6 +21,7 @@ import portwright.review.ClimbEnds;
 import portwright.review.ClosePlates;
 import portwright.review.DrilledOver;
 import portwright.review.FiringReview;
+import portwright.review.MeterScale;
 import portwright.review.Review;
 import portwright.review.TradeFigure;
 import portwright.units.Format;
@@ -52,6 +53,7 @@ public final class ForecastText {
                 firing.rows(review.fire()),
                 review.design().firing().steps(),
                 run,
+                MeterScale.fahrenheit(review.design()),
                 review.design().units() != UnitSystem.METRIC);
         drilledOver(b, review);
         ClosePlates.of(review).forEach(p -> para(b, p.words()));

@@ -104,8 +104,8 @@ public final class PowerWords {
 
     /** The step whose goal is lost first, by number and goal. */
     private static String step(Review review, int index) {
-        return "step " + (index + 1) + " ("
-                + Missed.goal(review.design().firing().steps().get(index)) + ")";
+        return "step " + (index + 1) + ", "
+                + Missed.goal(review.design().firing().steps().get(index)) + ",";
     }
 
     private static String margin(Review review) {

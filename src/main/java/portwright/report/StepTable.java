@@ -30,21 +30,28 @@ final class StepTable {
     /**
      * @param steps those of the design
      * @param run the nominal forecast
-     * @param inch whether the plate is told in inches, too
+     * @param fahrenheit whether temperatures are told in °F
+     * @param inch whether the plate is told in inches, too, and gas in pounds
      */
-    static void write(StringBuilder b, List<StepRow> rows, List<FiringStep> steps, FiringRun run, boolean inch) {
+    static void write(
+            StringBuilder b,
+            List<StepRow> rows,
+            List<FiringStep> steps,
+            FiringRun run,
+            boolean fahrenheit,
+            boolean inch) {
         b.append(f(HEAT, "step", "to", "heat", "start", "end", "hours", "climb", "kWh", inch ? "gas lb" : "gas kg"));
         for (StepRow r : rows) {
-            run.before(r.index()).ifPresent(s -> remark(b, told(HeatWords.minutes(s), inch)));
+            run.before(r.index()).ifPresent(s -> remark(b, told(HeatWords.minutes(s), fahrenheit)));
             b.append(f(
                     HEAT,
                     r.index() + 1,
                     r.goal(),
                     r.heat(),
-                    n(inch ? r.startC() * 1.8 + 32 : r.startC(), 0),
-                    n(inch ? r.endC() * 1.8 + 32 : r.endC(), 0),
+                    n(fahrenheit ? r.startC() * 1.8 + 32 : r.startC(), 0),
+                    n(fahrenheit ? r.endC() * 1.8 + 32 : r.endC(), 0),
                     f("%.2f", r.hours()),
-                    n(r.climbKPerH() * (inch ? 1.8 : 1), 0),
+                    n(r.climbKPerH() * (fahrenheit ? 1.8 : 1), 0),
                     f("%.1f", r.electricKwh()),
                     r.gasKg() > 0 ? f("%.2f", r.gasKg() / (inch ? LB_KG : 1)) : "-"));
             FiringStep step = steps.get(r.index());
@@ -65,27 +72,29 @@ final class StepTable {
                 remark(b, StepRemarks.falls(r));
             }
             if (r.sags()) {
-                remark(b, told(r.lacks("the " + n(r.holdC(), 0) + " °C that it was to hold"), inch));
+                remark(b, told(r.lacks("the " + n(r.holdC(), 0) + " °C that it was to hold"), fahrenheit));
             }
             if (r.ending() != Ending.REACHED && !r.sags()) {
                 remark(
                         b,
-                        told("NOT REACHED: " + r.ending().words() + " at " + n(r.endC(), 0) + " °C, before ", inch)
+                        told(
+                                        "NOT REACHED: " + r.ending().words() + " at " + n(r.endC(), 0) + " °C, before ",
+                                        fahrenheit)
                                 + r.goal());
             }
         }
         if (rows.size() < steps.size()) {
             b.append("Later steps are not begun.\n");
         }
-        String sign = inch ? "°F" : "°C";
+        String sign = fahrenheit ? "°F" : "°C";
         b.append("Temperatures in " + sign + ", climb in " + sign + "/h at the end of the step.\n");
         if (rows.stream().anyMatch(r -> r.damperOpen() != null)) {
             fire(b, rows, inch);
         }
     }
 
-    private static String told(String words, boolean inch) {
-        return inch ? BothSystems.words(words) : words;
+    private static String told(String words, boolean fahrenheit) {
+        return fahrenheit ? BothSystems.words(words) : words;
     }
 
     private static void remark(StringBuilder b, String words) {

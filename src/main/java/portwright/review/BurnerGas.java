@@ -42,7 +42,7 @@ public record BurnerGas(Burner burner, Fuel fuel, double kgPerS) {
      * at 15 °C, air pressure of {@code room.altitude}, else sea level.
      */
     public static Known<List<BurnerGas>> of(Design design) {
-        if (design.burners() == null) {
+        if (!design.burnersKnown()) {
             return Known.lacks(List.of("burners"));
         }
         List<String> needs = new ArrayList<>();

@@ -112,7 +112,7 @@ public record SupplyReview(
     }
 
     private static Boolean bottled(Design design) {
-        if (design.burners() == null || design.burners().stream().anyMatch(b -> b.fuel() == null)) {
+        if (!design.burnersKnown() || design.burners().stream().anyMatch(b -> b.fuel() == null)) {
             return null;
         }
         return design.burners().stream().anyMatch(b -> b.fuel().bottled());

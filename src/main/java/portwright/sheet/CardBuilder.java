@@ -6,7 +6,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -29,6 +28,7 @@ import portwright.model.RoomPlace;
 import portwright.model.UnitSystem;
 import portwright.review.LightingLimits;
 import portwright.review.LiveElements;
+import portwright.review.MeterScale;
 import portwright.units.Format;
 import portwright.units.Inches;
 
@@ -97,7 +97,7 @@ public final class CardBuilder {
                         design),
                 own(result),
                 gas == CardData.Gas.NONE ? computed.line().replace(", 0 kg gas", "") : computed.line(),
-                scale(design),
+                MeterScale.fahrenheit(design) ? "°F" : "°C",
                 result.stops(Forbids.LIGHTING),
                 result.notChecked().stream()
                         .filter(n -> n.forbids() == Forbids.LIGHTING)
@@ -189,18 +189,6 @@ public final class CardBuilder {
                 ? null
                 : Collections.min(probes, Comparator.comparingDouble(f -> f.at().yMm()))
                         .name();
-    }
-
-    /** The scale of the first step that names a temperature; °F where none does and the design is in inches. */
-    private static String scale(Design design) {
-        boolean fahrenheit = design.firing() != null && design.firing().steps() != null
-                ? design.firing().steps().stream()
-                        .filter(s -> s.to() != null)
-                        .findFirst()
-                        .map(s -> s.to().typed().toUpperCase(Locale.ROOT).endsWith("F"))
-                        .orElse(design.units() != UnitSystem.METRIC)
-                : design.units() != UnitSystem.METRIC;
-        return fahrenheit ? "°F" : "°C";
     }
 
     private static String fire(Design d) {

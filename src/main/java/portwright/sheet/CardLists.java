@@ -70,7 +70,7 @@ record CardLists(
                         (openAir ? "Way out free" : "Room doors open") + ", kiln shut, CO alarm on" + noAlarm
                                 + ", extinguisher at the exit.",
                         "Before a grey row: over " + meter + " on the meter"
-                                + (probe == null ? "" : ", lowest probe (" + probe + ")") + ", so "
+                                + (probe == null ? "" : ", lowest probe (" + probe + ")") + ", for "
                                 + limits.floorWords()
                                 + " at the coldest place.",
                         sentence(elements.opening()),

@@ -198,7 +198,9 @@ public final class FiringCard {
                                 + (data.gas() == CardData.Gas.NONE ? "" : "gas and ")
                                 + "electrical practice come before this card. Print at 100 %."
                                 + (ownTold ? "" : CardCautions.onBack(data))
-                        : "Local codes and licensed practice come first. Cautions are on the back: read them before lighting. Print at 100 %.");
+                        : data.notChecked().isEmpty()
+                                ? "Local codes and licensed practice come first. Cautions are on the back: read them before lighting. Print at 100 %."
+                                : "Local codes and licensed practice come first. Cautions on the back: read before lighting. Not all was checked: see the back.");
         return all;
     }
 

@@ -73,17 +73,24 @@ final class FirstNotes {
                             ? "; on a MIRRORED face left and right change places"
                             : ""));
         }
+        rows.stream()
+                .filter(r -> r.overhangUnknown(job.kiln()))
+                .map(HoleSchedule.Row::part)
+                .distinct()
+                .forEach(p -> how.add("overhang of the " + p + " not stated, taken as 0: measure it first"));
         rows.stream().filter(HoleSchedule.Row::wall).forEach(r -> how.add(wall(r)));
         if (rows.stream().anyMatch(HoleSchedule.Row::wall)) {
             how.add(
                     "wall: bore a pilot from inside through the jacket, then cut the jacket from outside, then the brick; where the bit comes out rules, not the paper's dot");
         }
-        how.add(grooves());
         String others = unprinted();
         if (!others.isEmpty()) {
             how.add(others);
         }
-        out.add(String.join(" · ", how) + ".");
+        if (!how.isEmpty()) {
+            out.add(String.join(" · ", how) + ".");
+        }
+        out.add(grooves());
         return out;
     }
 
@@ -106,8 +113,8 @@ final class FirstNotes {
         if (parts.stream().noneMatch(f -> f.on() == On.WALL)) {
             counts.add(count("walls", On.WALL, 0));
         }
-        return "open the kiln and count the element rows before you drill, drawn here are: " + String.join(", ", counts)
-                + "; where you find more, draw them first";
+        return "Before you drill, open the kiln and count the element rows. Drawn here: " + String.join(", ", counts)
+                + ". Where you find more, draw them first.";
     }
 
     /** @param panel of a wall; 0 for all walls together */

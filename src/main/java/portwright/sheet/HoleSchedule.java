@@ -61,10 +61,16 @@ public final class HoleSchedule {
         }
 
         /** The two edges that its place is measured from, and the side that they are seen from: read from another face it lies off by the brick. */
-        String measuredFrom() {
+        String measuredFrom(KilnGeometry kiln) {
             return wall()
                     ? "inside left corner of " + part + " and chamber floor, seen from inside"
-                    : "outer left and outer back edge of the " + part + ", seen from above";
+                    : "outer left and outer back edge of the " + part + ", seen from above"
+                            + (overhangUnknown(kiln) ? "; its overhang is not stated and taken as 0: measure it" : "");
+        }
+
+        /** Whether the slab's edge, from which its place is measured, is only assumed to lie flush with the wall. */
+        boolean overhangUnknown(KilnGeometry kiln) {
+            return !wall() && kiln.slabOf(note.hole().face().on()).overhang() == null;
         }
 
         /** The line in words, inches beside millimetres where the design has them. */
@@ -154,7 +160,7 @@ public final class HoleSchedule {
                             mm(r.note.metalMm()),
                             mm(r.fromLeftMm),
                             mm(r.fromOtherMm),
-                            quote(r.measuredFrom()),
+                            quote(r.measuredFrom(kiln)),
                             mm(r.radiusMm),
                             number(r.bearingDeg, BEARING_DECIMALS),
                             before))

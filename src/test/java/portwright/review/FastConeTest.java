@@ -53,7 +53,7 @@ class FastConeTest {
     @Test
     void withinTheChartNothingIsSaid() throws IOException {
         Review usual = review("150 °C/h");
-        assertThat(usual.firing().hottestGoal().words()).isEqualTo("cone 11");
+        assertThat(usual.firing().hottestGoal().words()).isEqualTo("cone 11 at 150 °C/h as asked");
         assertThat(ForecastText.write(usual)).doesNotContain("the cone chart ends");
         assertThat(remarks(usual)).noneMatch(w -> w.startsWith("Chart"));
     }

@@ -152,7 +152,7 @@ class TradePowerTest {
         assertThat(lostIn(d.set("kiln.lossFactor", String.valueOf(m.lossFactor() + 0.01))))
                 .isEqualTo(m.lossStep());
         assertThat(flat(ForecastText.write(review(d))))
-                .contains("goals are lost that of step 2 (1240 °C) first, once the elements have");
+                .contains("goals are lost that of step 2, 1240 °C (2264 °F), first, once the elements have");
     }
 
     private static int lostIn(DesignText d) {

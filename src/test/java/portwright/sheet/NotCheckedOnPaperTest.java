@@ -212,4 +212,21 @@ class NotCheckedOnPaperTest {
             assertThat(all).contains("Not checked: ").doesNotContain("…");
         }
     }
+
+    /** An empty list of burners under a firing with gas is no burner known, not none: nothing that hangs on them is clear. */
+    @Test
+    void noBurnersUnderAFiringWithGasAreNotKnown() throws IOException {
+        CheckResult r = check(read(starter("octagon-17").set("burners", "[]")));
+        assertThat(r.notChecked()).extracting(NotChecked::rule).contains("clean-burn", "soot");
+        assertThat(r.lighting()).isEqualTo(Verdict.INCOMPLETE);
+    }
+
+    /** The schedule in both forms says where the edge that it measures from is only assumed. */
+    @Test
+    void anOverhangThatIsNotStatedIsToldBesideTheSchedule() throws IOException {
+        Design d = read(starter("octagon-17").remove("kiln.floor.overhang"));
+        assertThat(HoleSchedule.csv(check(d), KilnGeometry.of(d)).lines().filter(l -> l.contains(",floor,")))
+                .isNotEmpty()
+                .allMatch(l -> l.contains("its overhang is not stated and taken as 0: measure it"));
+    }
 }

@@ -83,8 +83,8 @@ class SheetBookTest {
                         .pdf())
                 .replaceAll("\\s+", " ");
         assertThat(words)
-                .contains("open the kiln and count the element rows before you drill, drawn here are: floor none,"
-                        + " lid none, walls " + d.kiln().elements().size() + "; where you find more, draw them first");
+                .contains("Before you drill, open the kiln and count the element rows. Drawn here: floor none,"
+                        + " lid none, walls " + d.kiln().elements().size() + ". Where you find more, draw them first");
     }
 
     /** A sheet in the middle of a slab on which no line falls is printed, says why, and stands in the plan of joining. */
@@ -235,8 +235,9 @@ class SheetBookTest {
                         .toList())
                 .hasSize(5)
                 .element(1)
-                .isEqualTo("1,inlet A,inlet,floor,34.925,1 3/8 in,34.925,53.925,177.8,279.4,101.6,270,"
-                        + "Offer up the real parts first; local codes and licensed practice come first.");
+                .isEqualTo(
+                        "1,inlet A,inlet,floor,34.925,1 3/8 in,34.925,53.925,177.8,279.4,\"outer left and outer back edge of the floor, seen from above\",101.6,270,"
+                                + "Offer up the real parts first; local codes and licensed practice come first.");
         assertThatThrownBy(() -> HoleSchedule.csv(stopped(club), KilnGeometry.of(club)))
                 .isInstanceOf(SheetRefused.class)
                 .hasMessageContaining("2 stops forbid drilling");

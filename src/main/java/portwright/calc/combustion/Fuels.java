@@ -76,8 +76,7 @@ public final class Fuels {
      * A gas by composition.
      *
      * @param name its name
-     * @param shares component (methane, ethane, propane, n-butane, i-butane, n-pentane, nitrogen, carbon dioxide) to mole
-     *     share; the shares are normalised
+     * @param shares name of a component in the table of gas components to its mole share; the shares are normalised
      * @param source where the composition comes from; null takes the first component's
      * @throws IllegalArgumentException for an unknown component, a negative share or nothing that burns
      */
