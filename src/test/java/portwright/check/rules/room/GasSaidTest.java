@@ -217,7 +217,8 @@ class GasSaidTest {
         lacksAlone(PLACE, "supply.place=- ; burners[0].fuel=-", "supply.place", "burners");
         assertThat(stop(PLACE, "supply.place=\"pit\" ; burners=-").parts()).isEmpty();
         silent(PLACE, "supply=- ; burners[0].fuel=\"natural-gas\" ; burners[1].fuel=\"natural-gas\"");
-        silent(PLACE, "supply.place=\"indoors\" ; burners=[]");
+        stop(PLACE, "supply.place=\"indoors\" ; burners=[]");
+        silent(PLACE, "supply.place=\"indoors\" ; burners=[] ; firing=-");
     }
 
     // ---- flame-supervision ----
