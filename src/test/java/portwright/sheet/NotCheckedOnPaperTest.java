@@ -157,14 +157,17 @@ class NotCheckedOnPaperTest {
         assertThat(card(d)).doesNotContain("Not checked:", "Not all was checked");
     }
 
-    private static String card(Design d) throws IOException {
-        byte[] pdf = FiringCard.print(
+    private static PDDocument cardPaper(Design d) throws IOException {
+        return Loader.loadPDF(FiringCard.print(
                         CardBuilder.of(check(d), d, CardForecast.of(Review.of(d))),
                         Paper.parse("a4"),
                         ContentMark.of(d),
                         true)
-                .pdf();
-        try (PDDocument doc = Loader.loadPDF(pdf)) {
+                .pdf());
+    }
+
+    private static String card(Design d) throws IOException {
+        try (PDDocument doc = cardPaper(d)) {
             assertThat(doc.getNumberOfPages()).isEqualTo(2);
             return text(doc, 1) + " " + text(doc, 2);
         }
@@ -189,13 +192,7 @@ class NotCheckedOnPaperTest {
     @Test
     void muchNotCheckedLeavesRoomForTheRecord() throws IOException {
         Design d = read(starter("octagon-17").remove("kiln.fittings").remove("damper.plate"));
-        byte[] pdf = FiringCard.print(
-                        CardBuilder.of(check(d), d, CardForecast.of(Review.of(d))),
-                        Paper.parse("a4"),
-                        ContentMark.of(d),
-                        true)
-                .pdf();
-        try (PDDocument doc = Loader.loadPDF(pdf)) {
+        try (PDDocument doc = cardPaper(d)) {
             int last = doc.getNumberOfPages();
             PrintedPage back = new PrintedPage(doc.getPage(last - 1));
             double head = back.words.get("clock").y() + 5;
